@@ -1,0 +1,2 @@
+//! The `outside` floor.
+pub mod cli;

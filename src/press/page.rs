@@ -1,0 +1,172 @@
+//! What layout hands to the writer of bytes: pages of placed marks, and the structure they belong to.
+
+use super::drawing::{Face, Path, Point, Rgb, Size, Step};
+
+/// A whole document, ready to become bytes.
+#[derive(Clone, Debug)]
+pub struct Document {
+    pub pages: Vec<Page>,
+    /// The structure tree; node 0 is the document itself.
+    pub structure: Vec<Node>,
+    pub outline: Vec<Bookmark>,
+    pub about: About,
+    pub attachments: Vec<Attachment>,
+}
+
+/// What the file says of itself; the dates are the document's own.
+#[derive(Clone, Debug)]
+pub struct About {
+    pub title: String,
+    pub author: String,
+    pub subject: String,
+    /// BCP 47, for example `en-US`.
+    pub language: String,
+    /// Seconds since 1970 in UTC of the document's own day; never the clock's.
+    pub created: i64,
+}
+
+#[derive(Clone, Debug)]
+pub struct Attachment {
+    pub name: String,
+    pub description: String,
+    /// For example `application/json`.
+    pub media_type: String,
+    pub bytes: Vec<u8>,
+}
+
+#[derive(Clone, Debug)]
+pub struct Bookmark {
+    pub title: String,
+    /// 0 for a chapter, 1 below it, and so on.
+    pub level: usize,
+    pub page: usize,
+    pub y: f32,
+}
+
+#[derive(Clone, Debug)]
+pub struct Page {
+    pub size: Size,
+    /// In reading order.
+    pub marks: Vec<Mark>,
+    pub links: Vec<Link>,
+}
+
+#[derive(Clone, Debug)]
+pub struct Link {
+    pub at: Point,
+    pub size: Size,
+    pub address: String,
+    /// The structure node of role `Link` that this link belongs to.
+    pub node: NodeId,
+    pub contents: String,
+}
+
+/// A place in `Document::structure`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct NodeId(pub usize);
+
+/// One element of the structure tree (standard structure types only).
+#[derive(Clone, Debug)]
+pub struct Node {
+    pub role: Role,
+    pub parent: Option<NodeId>,
+    /// Alternative text, for figures.
+    pub alternative: Option<String>,
+    /// Page and box (left, top, right, bottom) of a figure.
+    pub bounds: Option<(usize, [f32; 4])>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Role {
+    Document,
+    Section,
+    Heading(u8),
+    Paragraph,
+    List,
+    ListItem,
+    Label,
+    ListBody,
+    Table,
+    TableHead,
+    TableBody,
+    TableRow,
+    HeaderCell(Scope),
+    DataCell,
+    Figure,
+    Link,
+    Span,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Scope {
+    Row,
+    Column,
+}
+
+/// Who a mark belongs to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Owner {
+    /// Read aloud, as part of this node.
+    Node(NodeId),
+    /// A rule, fill or other decoration.
+    Layout,
+    /// A running head or a repeated table head.
+    Header,
+    /// A running foot.
+    Footer,
+}
+
+/// One thing drawn on a page, for one owner.
+#[derive(Clone, Debug)]
+pub struct Mark {
+    pub owner: Owner,
+    pub ink: Ink,
+}
+
+#[derive(Clone, Debug)]
+pub enum Ink {
+    Path(Path),
+    Glyphs(Run),
+    /// Drawn only inside the outline.
+    Clipped {
+        outline: Vec<Step>,
+        inks: Vec<Ink>,
+    },
+    /// A picture's bytes as they came (JPEG or PNG), scaled to the size.
+    Picture {
+        at: Point,
+        size: Size,
+        bytes: std::sync::Arc<[u8]>,
+        kind: PictureKind,
+    },
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PictureKind {
+    Jpeg,
+    Png,
+}
+
+/// Shaped glyphs on one baseline, in one face, size and colour.
+#[derive(Clone, Debug)]
+pub struct Run {
+    pub face: Face,
+    pub size: f32,
+    pub color: Rgb,
+    /// Start of the baseline.
+    pub at: Point,
+    /// Whether the run reads upward.
+    pub upward: bool,
+    pub glyphs: Vec<Glyph>,
+}
+
+/// One glyph of the uncut face, and the text it stands for.
+#[derive(Clone, Debug)]
+pub struct Glyph {
+    /// Glyph number in the whole face.
+    pub id: u16,
+    /// Shaped advance in 1/1000 of the size, tracking included.
+    pub advance: i32,
+    /// The characters that this glyph shows; empty when the one before shows them too.
+    pub text: String,
+}
