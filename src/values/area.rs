@@ -1,0 +1,41 @@
+//! Areas in whole square nanometres, exact until they become a quantity.
+
+use std::ops::{Add, Sub};
+
+use rust_decimal::Decimal;
+
+/// An area: whole square nanometres.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Area(i128);
+
+impl Area {
+    pub const ZERO: Self = Self(0);
+
+    pub const fn square_nanometres(area: i128) -> Self {
+        Self(area)
+    }
+
+    pub const fn as_square_nanometres(self) -> i128 {
+        self.0
+    }
+
+    /// Square feet; one foot is 0.3048 m exactly.
+    pub fn square_feet(self) -> Decimal {
+        let square_foot = Decimal::from(304_800_000_i64 * 304_800_000_i64);
+        Decimal::from_i128_with_scale(self.0, 0) / square_foot
+    }
+}
+
+impl Add for Area {
+    type Output = Self;
+    fn add(self, other: Self) -> Self {
+        Self(self.0 + other.0)
+    }
+}
+
+impl Sub for Area {
+    type Output = Self;
+    fn sub(self, other: Self) -> Self {
+        Self(self.0 - other.0)
+    }
+}

@@ -1,0 +1,114 @@
+//! Days of the calendar, without times or time zones.
+
+use std::fmt;
+use std::str::FromStr;
+
+use chrono::{Datelike, NaiveDate};
+
+use super::Unreadable;
+
+/// A day of the calendar.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Day(NaiveDate);
+
+impl Day {
+    pub const fn new(date: NaiveDate) -> Self {
+        Self(date)
+    }
+
+    pub const fn date(self) -> NaiveDate {
+        self.0
+    }
+
+    pub fn plus(self, days: i64) -> Self {
+        Self(self.0 + chrono::Duration::days(days))
+    }
+
+    /// Days from `earlier` to this one; negative when `earlier` is later.
+    pub fn days_since(self, earlier: Self) -> i64 {
+        (self.0 - earlier.0).num_days()
+    }
+
+    /// `May 4, 2026`.
+    pub fn long(self) -> String {
+        self.0.format("%B %-d, %Y").to_string()
+    }
+
+    /// Seconds from 1970 to noon of this day, for file dates.
+    pub fn noon(self) -> i64 {
+        let epoch = NaiveDate::from_ymd_opt(1970, 1, 1).expect("1970 began on a day");
+        (self.0 - epoch).num_days() * 86_400 + 43_200
+    }
+}
+
+/// `2026-05-04`.
+impl fmt::Display for Day {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        out.pad(&self.0.format("%Y-%m-%d").to_string())
+    }
+}
+
+impl FromStr for Day {
+    type Err = Unreadable;
+
+    fn from_str(text: &str) -> Result<Self, Unreadable> {
+        let text = text.trim();
+        let shape = || {
+            Unreadable::new(
+                "bad-date",
+                format!("cannot read `{text}` as a day"),
+                "write year, month and day, for example `2026-05-04`",
+            )
+        };
+        let parts: Vec<&str> = text.split('-').collect();
+        let [year, month, day] = parts[..] else {
+            return Err(shape());
+        };
+        let plain = |s: &str, length| s.len() == length && s.bytes().all(|b| b.is_ascii_digit());
+        if !plain(year, 4) || !plain(month, 2) || !plain(day, 2) {
+            return Err(shape());
+        }
+        let number = |s: &str| s.parse::<u32>().map_err(|_| shape());
+        let year = i32::try_from(number(year)?).map_err(|_| shape())?;
+        let found = NaiveDate::from_ymd_opt(year, number(month)?, number(day)?);
+        match found {
+            Some(date) if (1990..=2200).contains(&date.year()) => Ok(Self(date)),
+            Some(_) => Err(Unreadable::new(
+                "bad-date",
+                format!("`{text}` is a far-off year"),
+                "years from 1990 to 2200 are accepted; check the digits",
+            )),
+            None => Err(Unreadable::new(
+                "no-such-day",
+                format!("there is no day `{text}` in the calendar"),
+                "check the month and the day; write year-month-day",
+            )),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn knows_the_calendar() {
+        assert!("2028-02-29".parse::<Day>().is_ok());
+        assert_eq!(
+            "2026-02-29".parse::<Day>().map_err(|e| e.code),
+            Err("no-such-day")
+        );
+        assert_eq!(
+            "5/4/2026".parse::<Day>().map_err(|e| e.code),
+            Err("bad-date")
+        );
+        assert_eq!(
+            "0026-05-04".parse::<Day>().map_err(|e| e.code),
+            Err("bad-date")
+        );
+        assert_eq!(
+            "2026-05-04".parse::<Day>().map(Day::long),
+            Ok("May 4, 2026".to_owned())
+        );
+    }
+}

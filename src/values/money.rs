@@ -1,0 +1,197 @@
+//! Money in whole cents, and unit prices that carry more places.
+
+use std::fmt;
+use std::iter::Sum;
+use std::ops::{Add, Neg, Sub};
+use std::str::FromStr;
+
+use rust_decimal::Decimal;
+
+use super::Unreadable;
+
+/// Whole cents; only `rounding::to_cents` turns anything else into money.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Money(i64);
+
+impl Money {
+    pub const ZERO: Self = Self(0);
+
+    pub const fn cents(cents: i64) -> Self {
+        Self(cents)
+    }
+
+    pub const fn as_cents(self) -> i64 {
+        self.0
+    }
+
+    pub fn dollars(self) -> Decimal {
+        Decimal::new(self.0, 2)
+    }
+
+    pub const fn is_zero(self) -> bool {
+        self.0 == 0
+    }
+
+    /// `12,200.60`: grouped, two places, no currency sign.
+    pub fn plain(self) -> String {
+        let whole = (self.0.unsigned_abs() / 100).to_string();
+        let mut grouped = String::with_capacity(whole.len() + 8);
+        if self.0 < 0 {
+            grouped.push('-');
+        }
+        for (i, digit) in whole.chars().enumerate() {
+            if i != 0 && (whole.len() - i).is_multiple_of(3) {
+                grouped.push(',');
+            }
+            grouped.push(digit);
+        }
+        format!("{grouped}.{:02}", self.0.unsigned_abs() % 100)
+    }
+}
+
+/// `$12,200.60`, and `-$4.00` below zero.
+impl fmt::Display for Money {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let plain = self.plain();
+        let text = match plain.strip_prefix('-') {
+            Some(rest) => format!("-${rest}"),
+            None => format!("${plain}"),
+        };
+        out.pad(&text)
+    }
+}
+
+impl Add for Money {
+    type Output = Self;
+    fn add(self, other: Self) -> Self {
+        Self(self.0 + other.0)
+    }
+}
+
+impl Sub for Money {
+    type Output = Self;
+    fn sub(self, other: Self) -> Self {
+        Self(self.0 - other.0)
+    }
+}
+
+impl Neg for Money {
+    type Output = Self;
+    fn neg(self) -> Self {
+        Self(-self.0)
+    }
+}
+
+impl Sum for Money {
+    fn sum<I: Iterator<Item = Self>>(amounts: I) -> Self {
+        amounts.fold(Self::ZERO, Add::add)
+    }
+}
+
+impl FromStr for Money {
+    type Err = Unreadable;
+
+    /// Reads `85` or `85.00`: dollars, at most two places.
+    fn from_str(text: &str) -> Result<Self, Unreadable> {
+        let price: UnitPrice = text.parse()?;
+        let money = super::rounding::to_cents(price.dollars());
+        if money.dollars() == price.dollars() {
+            Ok(money)
+        } else {
+            Err(Unreadable::new(
+                "bad-amount",
+                format!("`{text}` has parts of a cent"),
+                "an amount of money has at most two places, for example `85.00`",
+            ))
+        }
+    }
+}
+
+/// Dollars for one unit; may carry parts of a cent.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct UnitPrice(Decimal);
+
+impl UnitPrice {
+    pub const fn new(dollars: Decimal) -> Self {
+        Self(dollars)
+    }
+
+    pub const fn dollars(self) -> Decimal {
+        self.0
+    }
+}
+
+/// At least two places: `178.00`, `0.725`.
+impl fmt::Display for UnitPrice {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let mut shown = self.0.normalize();
+        if shown.scale() < 2 {
+            shown.rescale(2);
+        }
+        out.pad(&shown.to_string())
+    }
+}
+
+impl FromStr for UnitPrice {
+    type Err = Unreadable;
+
+    fn from_str(text: &str) -> Result<Self, Unreadable> {
+        super::digits(text.trim()).map(Self).map_err(|_| {
+            let plain: String = text
+                .chars()
+                .filter(|c| c.is_ascii_digit() || *c == '.')
+                .collect();
+            let example = if plain.is_empty() {
+                "178.00".to_owned()
+            } else {
+                plain
+            };
+            Unreadable::new(
+                "bad-amount",
+                format!("cannot read `{text}` as dollars"),
+                format!("write plain digits without sign or comma, for example `{example}`"),
+            )
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn shows_dollars_grouped_with_two_places() {
+        assert_eq!(Money::cents(1_220_060).to_string(), "$12,200.60");
+        assert_eq!(Money::cents(-5).to_string(), "-$0.05");
+        assert_eq!(Money::cents(100_000_000).plain(), "1,000,000.00");
+        assert_eq!(Money::ZERO.to_string(), "$0.00");
+    }
+
+    #[test]
+    fn refuses_what_is_not_plain_dollars() {
+        for text in [
+            "$5",
+            "1,000",
+            "1e3",
+            "1_000",
+            "+1",
+            "-1",
+            "1.",
+            ".5",
+            "",
+            "0.1234567891",
+            "1234567890123",
+        ] {
+            assert_eq!(
+                text.parse::<UnitPrice>().map_err(|e| e.code),
+                Err("bad-amount"),
+                "{text}"
+            );
+        }
+        assert_eq!(
+            "85.005".parse::<Money>().map_err(|e| e.code),
+            Err("bad-amount")
+        );
+        assert_eq!("85".parse::<Money>(), Ok(Money::cents(8500)));
+    }
+}
