@@ -1,0 +1,137 @@
+//! Items and their dated prices.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use rust_decimal::Decimal;
+
+use super::tables;
+use crate::input::phrases::Ratio;
+use crate::reading::{At, Node, Place, Problem, Problems};
+use crate::values::{Amount, Day, Unit, UnitPrice};
+
+/// The name of an item in the book.
+pub type ItemKey = String;
+
+/// What can be bought, hired, hauled or done.
+#[derive(Clone, Debug)]
+pub struct Item {
+    pub place: Place,
+    /// In words, for the office.
+    pub is: String,
+    pub unit: Unit,
+    pub class: Class,
+    /// Bought in such steps; zero when it is weighed or measured.
+    pub step: Decimal,
+    pub smallest: Decimal,
+    /// Hours that come with each.
+    pub work: Option<At<Ratio>>,
+    /// Whether the owner pays sales tax on it.
+    pub taxed: bool,
+    /// Oldest first.
+    pub dated: Vec<Dated>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Class {
+    Material,
+    Labor,
+    Equipment,
+    Disposal,
+    Subcontract,
+    Fee,
+}
+
+impl Class {
+    pub const ALL: [Self; 6] = [Self::Material, Self::Labor, Self::Equipment, Self::Disposal, Self::Subcontract, Self::Fee];
+
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Material => "material",
+            Self::Labor => "labor",
+            Self::Equipment => "equipment",
+            Self::Disposal => "disposal",
+            Self::Subcontract => "subcontract",
+            Self::Fee => "fee",
+        }
+    }
+}
+
+/// A price and the day it begins.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Dated {
+    pub from: Day,
+    pub price: UnitPrice,
+    pub basis: Basis,
+    pub place: Place,
+}
+
+/// Where a price comes from.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Basis {
+    Listed,
+    Held { until: Day, note: Option<String> },
+}
+
+pub(super) fn read_all(node: &Node, problems: &mut Problems) -> (BTreeMap<ItemKey, Item>, BTreeSet<ItemKey>) {
+    let (mut items, mut broken) = (BTreeMap::new(), BTreeSet::new());
+    for entry in node.entries("`items`", problems) {
+        match read(&entry.key, entry.key_place, &entry.node, problems) {
+            Some(item) => drop(items.insert(entry.key.clone(), item)),
+            None => drop(broken.insert(entry.key.clone())),
+        }
+    }
+    (items, broken)
+}
+
+fn read(key: &str, place: Place, node: &Node, problems: &mut Problems) -> Option<Item> {
+    let fields = node.fields(&tables::ITEM, problems)?;
+    let unit: Option<At<Unit>> = fields.need("unit", problems);
+    let class = fields.required("class", problems).and_then(|_| fields.text("class", problems)).and_then(|word| class(&word, problems));
+    let is = fields.text("is", problems).map_or_else(|| key.to_owned(), |text| text.value);
+    let step = steps(fields.read("sold in", problems), unit.as_ref(), problems);
+    let smallest = steps(fields.read("at least", problems), unit.as_ref(), problems);
+    let work = fields.read("work", problems);
+    let taxed = fields.yes("taxed", problems).map(|at| at.value);
+    let dated = fields.required("prices", problems).map(|node| prices(node, problems));
+    let class = class?;
+    Some(Item { place, is, unit: unit?.value, class, step, smallest, work, taxed: taxed.unwrap_or(class == Class::Material), dated: dated? })
+}
+
+/// A step may be a bare number or repeat the item's unit; any other unit is a slip.
+fn steps(step: Option<At<Amount>>, unit: Option<&At<Unit>>, problems: &mut Problems) -> Decimal {
+    let Some(step) = step else { return Decimal::ZERO };
+    if let Some(unit) = unit
+        && step.value.unit != Unit::Plain
+        && step.value.unit != unit.value
+    {
+        let message = format!("this item is sold by the {}, not by the {}", unit.value.symbol(), step.value.unit.symbol());
+        problems.push(Problem::new("wrong-unit", message).at(step.place).help(format!("write the number alone, or in {}", unit.value.symbol())));
+    }
+    step.value.value
+}
+
+fn class(word: &At<String>, problems: &mut Problems) -> Option<Class> {
+    let found = Class::ALL.into_iter().find(|class| class.name() == word.value);
+    if found.is_none() {
+        let names: Vec<&str> = Class::ALL.into_iter().map(Class::name).collect();
+        let problem = Problem::new("unknown-class", format!("`{}` is not a class of item", word.value)).at(word.place);
+        problems.push(problem.help(format!("use one of {}", names.join(", "))));
+    }
+    found
+}
+
+fn prices(node: &Node, problems: &mut Problems) -> Vec<Dated> {
+    let mut dated = Vec::new();
+    for entry in node.entries("`prices`", problems) {
+        let from = entry.key.parse::<Day>().map_err(|unreadable| problems.push(Problem::from(unreadable).at(entry.key_place))).ok();
+        let price = entry.node.read(problems);
+        if let (Some(from), Some(price)) = (from, price) {
+            dated.push(Dated { from, price, basis: Basis::Listed, place: entry.node.place });
+        }
+    }
+    if dated.is_empty() && problems.is_empty() {
+        problems.push(Problem::new("no-prices", "this item has no price").at(node.place).help("write the day it begins and the price, for example `{2026-03-01: 34.50}`"));
+    }
+    dated.sort_by_key(|dated| dated.from);
+    dated
+}

@@ -1,0 +1,241 @@
+//! How the owner prices, orders, works and promises.
+
+use rust_decimal::Decimal;
+
+use super::tables;
+use crate::input::phrases::{Days, Profit};
+use crate::reading::{At, FieldTable, Fields, Node, Place, Problem, Problems};
+use crate::values::{Amount, Length, Money, Percent, Unit};
+
+/// From cost to price.
+#[derive(Clone, Debug)]
+pub struct PricePolicy {
+    pub overhead: At<Percent>,
+    pub contingency: At<Percent>,
+    pub profit: At<Profit>,
+    pub minimum: At<Money>,
+    pub round_up_to: At<Money>,
+    pub margin_floor: At<Percent>,
+    pub taxes: Vec<TaxRule>,
+}
+
+/// One tax; each is rounded once, on its own.
+#[derive(Clone, Debug)]
+pub struct TaxRule {
+    pub base: TaxBase,
+    pub rate: At<Percent>,
+    pub name: String,
+}
+
+/// What a tax falls on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum TaxBase {
+    /// The whole price before tax.
+    Sale,
+    /// The share of materials in direct cost, of the price before tax.
+    Materials,
+    /// What the owner buys: a direct cost, never shown.
+    Purchases,
+}
+
+#[derive(Clone, Debug)]
+pub struct OrderPolicy {
+    pub allowance: At<Percent>,
+    pub thickness_allowance: At<Length>,
+    pub smallest_allowance: At<Amount>,
+    pub cover: At<Length>,
+    pub stake_spacing: At<Length>,
+    pub chair_area: At<Amount>,
+    pub compound_coverage: At<Amount>,
+}
+
+#[derive(Clone, Debug)]
+pub struct CrewPolicy {
+    pub people: At<Amount>,
+    pub hours_in_a_day: At<Amount>,
+    /// Hours for each person and day.
+    pub travel: At<Amount>,
+    pub day_rule: At<DayRule>,
+    pub difficulty: At<Percent>,
+}
+
+/// How hours become days that are charged.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DayRule {
+    ByTheHour,
+    /// Crew days up to a multiple of this.
+    UpTo(Decimal),
+}
+
+#[derive(Clone, Debug)]
+pub struct QuotePolicy {
+    pub good_for: Days,
+    pub lead_time: Days,
+    pub start_window: Days,
+    pub stale_after: At<Days>,
+    pub deposit_cap: At<Percent>,
+    pub deposit_limit: At<Money>,
+}
+
+#[derive(Clone, Debug)]
+pub struct CurePolicy {
+    pub cool: At<Amount>,
+    pub warm: At<Amount>,
+    pub walk: Days,
+    pub car: Days,
+    pub heavy: Days,
+    pub seal: Days,
+    pub walk_strength: Percent,
+    pub car_strength: Percent,
+    pub heavy_strength: Percent,
+}
+
+pub(super) fn price(node: &Node, problems: &mut Problems) -> Option<PricePolicy> {
+    let fields = node.fields(&tables::PRICE, problems)?;
+    let overhead = fields.usual("overhead", problems);
+    let contingency = fields.usual("contingency", problems);
+    let profit = fields.need("profit", problems);
+    let minimum = fields.usual("minimum job", problems);
+    let round_up_to: Option<At<Money>> = fields.usual("round up to", problems);
+    let margin_floor = fields.usual("margin floor", problems);
+    let taxes = match fields.node("tax") {
+        None => Vec::new(),
+        Some(node) if node.is_list() => node.items("`tax`", problems).into_iter().filter_map(|one| tax(one, problems)).collect(),
+        Some(node) => tax(node, problems).into_iter().collect(),
+    };
+    Some(PricePolicy { overhead: overhead?, contingency: contingency?, profit: profit?, minimum: minimum?, round_up_to: round_up_to?, margin_floor: margin_floor?, taxes })
+}
+
+/// `None` for `on: none`, and for what could not be read.
+fn tax(node: &Node, problems: &mut Problems) -> Option<TaxRule> {
+    let fields = node.fields(&tables::TAX, problems)?;
+    let on = fields.text("on", problems)?;
+    let base = match on.value.as_str() {
+        "none" => return None,
+        "sale" => TaxBase::Sale,
+        "materials" => TaxBase::Materials,
+        "purchases" => TaxBase::Purchases,
+        other => {
+            problems.push(Problem::new("bad-tax", format!("no tax falls on `{other}`")).at(on.place).help("write `none`, `sale`, `materials` or `purchases`"));
+            return None;
+        }
+    };
+    let rate = fields.need("rate", problems)?;
+    let name = fields.text("name", problems).map_or_else(|| "sales tax".to_owned(), |name| name.value);
+    Some(TaxRule { base, rate, name })
+}
+
+/// A missing group is read as an empty one: every key has its default.
+fn group<'a>(node: Option<&'a Node>, table: &'static FieldTable, heading: Place, problems: &mut Problems) -> Option<Fields<'a>> {
+    match node {
+        Some(node) => node.fields(table, problems),
+        None => Some(Fields::empty(table, heading)),
+    }
+}
+
+pub(super) fn order(node: Option<&Node>, heading: Place, problems: &mut Problems) -> Option<OrderPolicy> {
+    let fields = group(node, &tables::ORDER, heading, problems)?;
+    let allowance = fields.usual("allowance", problems);
+    let thickness_allowance = fields.usual("thickness allowance", problems);
+    let smallest_allowance = in_unit(&fields, "smallest allowance", Unit::CubicYard, problems);
+    let cover = fields.usual("cover", problems);
+    let stake_spacing = fields.usual("stake spacing", problems).and_then(|at| above_zero(at, Length::ZERO, problems));
+    let chair_area = in_unit(&fields, "chair area", Unit::SquareFoot, problems).and_then(|at| divisor(at, problems));
+    let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems).and_then(|at| divisor(at, problems));
+    Some(OrderPolicy {
+        allowance: allowance?,
+        thickness_allowance: thickness_allowance?,
+        smallest_allowance: smallest_allowance?,
+        cover: cover?,
+        stake_spacing: stake_spacing?,
+        chair_area: chair_area?,
+        compound_coverage: compound_coverage?,
+    })
+}
+
+pub(super) fn crew(node: Option<&Node>, heading: Place, problems: &mut Problems) -> Option<CrewPolicy> {
+    let fields = group(node, &tables::CREW, heading, problems)?;
+    let people = in_unit(&fields, "people", Unit::Plain, problems).and_then(|at| divisor(at, problems));
+    let hours_in_a_day = in_unit(&fields, "hours in a day", Unit::Plain, problems).and_then(|at| divisor(at, problems));
+    let travel = in_unit(&fields, "travel", Unit::Hour, problems);
+    let step = in_unit(&fields, "round days up to", Unit::Plain, problems);
+    let difficulty = fields.usual("difficulty", problems);
+    let (hours, travel) = (hours_in_a_day?, travel?);
+    if hours.value.value <= travel.value.value {
+        let problem = Problem::new("no-time-left", "travel takes the whole day").at(travel.place).help("give `travel` as hours for each person and day, for example `3/4 hour`");
+        problems.push(problem);
+        return None;
+    }
+    let day_rule = step?.map(|step| if step.value.is_zero() { DayRule::ByTheHour } else { DayRule::UpTo(step.value) });
+    Some(CrewPolicy { people: people?, hours_in_a_day: hours, travel, day_rule, difficulty: difficulty? })
+}
+
+pub(super) fn quote(node: Option<&Node>, heading: Place, problems: &mut Problems) -> Option<QuotePolicy> {
+    let fields = group(node, &tables::QUOTE, heading, problems)?;
+    let mut days = |key: &str| fields.usual::<Days>(key, problems);
+    let (good_for, lead_time, start_window, stale_after) = (days("good for"), days("lead time"), days("start window"), days("price stale after"));
+    let deposit_cap = fields.usual("deposit cap", problems);
+    let deposit_limit = fields.usual("deposit limit", problems);
+    Some(QuotePolicy {
+        good_for: good_for?.value,
+        lead_time: lead_time?.value,
+        start_window: start_window?.value,
+        stale_after: stale_after?,
+        deposit_cap: deposit_cap?,
+        deposit_limit: deposit_limit?,
+    })
+}
+
+pub(super) fn cure(node: Option<&Node>, heading: Place, problems: &mut Problems) -> Option<CurePolicy> {
+    let fields = group(node, &tables::CURE, heading, problems)?;
+    let cool = in_unit(&fields, "cool", Unit::Plain, problems);
+    let warm = in_unit(&fields, "warm", Unit::Plain, problems);
+    let mut days = |key: &str| fields.usual::<Days>(key, problems).map(|at| at.value);
+    let (walk, car, heavy, seal) = (days("walk"), days("car"), days("heavier vehicle"), days("seal"));
+    let mut percent = |key: &str| fields.usual::<Percent>(key, problems).map(|at| at.value);
+    let (walk_strength, car_strength, heavy_strength) = (percent("strength to walk"), percent("strength for a car"), percent("strength for a heavier vehicle"));
+    let (cool, warm) = (cool?, warm?);
+    for temperature in [&cool, &warm] {
+        let degrees = temperature.value.value;
+        if degrees < Decimal::from(35) || Decimal::from(110) < degrees || !degrees.fract().is_zero() {
+            let problem = Problem::new("bad-temperature", format!("{degrees} is not a temperature concrete is cured at")).at(temperature.place);
+            problems.push(problem.help("write whole degrees Fahrenheit from 35 to 110; colder than that, concrete needs protection"));
+        }
+    }
+    if warm.value.value < cool.value.value {
+        problems.push(Problem::new("bad-temperature", "`cool` is warmer than `warm`").at(cool.place).help("swap the two"));
+    }
+    Some(CurePolicy {
+        cool,
+        warm,
+        walk: walk?,
+        car: car?,
+        heavy: heavy?,
+        seal: seal?,
+        walk_strength: walk_strength?,
+        car_strength: car_strength?,
+        heavy_strength: heavy_strength?,
+    })
+}
+
+fn in_unit(fields: &Fields<'_>, key: &str, unit: Unit, problems: &mut Problems) -> Option<At<Amount>> {
+    let amount = fields.usual::<Amount>(key, problems)?;
+    crate::input::expect_unit(amount, unit, key, problems)
+}
+
+fn divisor(at: At<Amount>, problems: &mut Problems) -> Option<At<Amount>> {
+    let zero = Amount::new(Decimal::ZERO, at.value.unit);
+    above_zero_by(at, |amount| amount.value != zero.value, problems)
+}
+
+fn above_zero<T: PartialEq>(at: At<T>, zero: T, problems: &mut Problems) -> Option<At<T>> {
+    above_zero_by(at, |value| *value != zero, problems)
+}
+
+fn above_zero_by<T>(at: At<T>, fits: impl Fn(&T) -> bool, problems: &mut Problems) -> Option<At<T>> {
+    if fits(&at.value) {
+        return Some(at);
+    }
+    problems.push(Problem::new("not-above-zero", "this has to be more than zero").at(at.place).help("write the real figure, or leave the line out for the usual one"));
+    None
+}

@@ -1,0 +1,41 @@
+//! `west 16 ft, bulge 18 in, against house`: one side of an outline, as walked.
+
+use std::str::FromStr;
+
+use crate::geometry::outline::{Direction, Leg};
+use crate::input::job::EdgeKind;
+use crate::values::{Length, Unreadable};
+
+#[derive(Clone, Debug)]
+pub struct LegPhrase {
+    pub leg: Leg,
+    pub against: Option<EdgeKind>,
+}
+
+impl FromStr for LegPhrase {
+    type Err = Unreadable;
+
+    fn from_str(text: &str) -> Result<Self, Unreadable> {
+        let mut parts = text.split(',').map(str::trim);
+        let first = parts.next().unwrap_or_default();
+        let (direction, length) = first.split_once(' ').ok_or_else(|| refuse(text))?;
+        let direction: Direction = direction.parse()?;
+        let length = super::size::positive(length)?;
+        let mut bulge = Length::ZERO;
+        let mut against = None;
+        for part in parts {
+            if let Some(inward) = part.strip_prefix("bulge in ") {
+                bulge = -super::size::positive(inward)?;
+            } else if let Some(outward) = part.strip_prefix("bulge ") {
+                bulge = super::size::positive(outward)?;
+            } else {
+                against = Some(part.strip_prefix("against ").unwrap_or(part).parse()?);
+            }
+        }
+        Ok(Self { leg: Leg { direction, length, bulge }, against })
+    }
+}
+
+fn refuse(text: &str) -> Unreadable {
+    Unreadable::new("bad-leg", format!("cannot read `{text}` as a side"), "write direction and length, for example `east 24 ft`, `west 16 ft, bulge 18 in` or `north 20 ft, against house`")
+}
