@@ -1,1 +1,23 @@
-//! The `reading` floor.
+//! Text from outside becomes a tree with places, then values, or every problem at once.
+//!
+//! Places are byte ranges into a text kept in [`Sources`]. A scalar is the text as it was
+//! written, so `12.50` never passes through a float. A bad value costs one value: the
+//! reader reports it into [`Problems`] and goes on. Nothing here knows the trade, opens a
+//! file or panics on any input.
+
+pub mod caret;
+pub mod fields;
+pub mod guide;
+pub mod number;
+pub mod place;
+pub mod problem;
+pub mod suggest;
+pub mod tree;
+pub mod utf8;
+mod walk;
+pub mod yaml;
+
+pub use fields::{Field, FieldTable, Fields};
+pub use place::{At, FileId, Place, Sources};
+pub use problem::{Problem, Problems};
+pub use tree::{Entry, Node, Value};

@@ -101,9 +101,8 @@ pub const QUOTE: FieldTable = FieldTable {
     ],
 };
 
-pub const KIND: FieldTable = FieldTable {
-    name: "a kind of slab",
-    fields: &[
+/// What a kind and a slab can both say.
+pub const SLAB_VALUES: [Field; 9] = [
         field("thickness", "length", "", "of the concrete", "4 in"),
         field("mix", "name", "", "a mix of the price book", "exterior"),
         field("base", "depth of material", "none", "compacted under the slab", "4 in of crushed stone"),
@@ -113,8 +112,9 @@ pub const KIND: FieldTable = FieldTable {
         field("finish", "name", "broom", "of the surface", "broom"),
         field("joints", "length", "none", "longest side of a panel", "8 ft"),
         field("fall", "slope", "level", "so that water runs off", "1/4 in per ft"),
-    ],
-};
+    ];
+
+pub const KIND: FieldTable = FieldTable { name: "a kind of slab", fields: &SLAB_VALUES };
 
 pub const CURE: FieldTable = FieldTable {
     name: "`cure`",

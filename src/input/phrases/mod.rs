@@ -19,5 +19,5 @@ pub use leg::LegPhrase;
 pub use profit::Profit;
 pub use ratio::Ratio;
 pub use share::Share;
-pub use size::SizePhrase;
+pub use size::{SizePhrase, positive};
 pub use steel::BarsPhrase;

@@ -1,0 +1,18 @@
+//! A job as the owner measured it: first exactly as written, then with every name looked up.
+
+mod edge;
+mod options;
+mod positions;
+mod resolve;
+mod sanity;
+pub mod tables;
+mod takeoff;
+mod values;
+mod written;
+
+pub use edge::{EdgeKind, EdgePart};
+pub use options::{Choice, OptionGroup, OptionItem, choices};
+pub use resolve::resolve;
+pub use takeoff::{Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal, RemovalMaterial, SetTo, Slab, Takeoff};
+pub use values::SlabValues;
+pub use written::{JobWritten, SlabWritten, read};

@@ -1,0 +1,198 @@
+//! A job whose every name is known: mixes, kinds, bars. It has no prices, so the
+//! same one can be priced for any day, from any book.
+
+use std::str::FromStr;
+
+use super::{EdgePart, OptionGroup};
+use crate::geometry::outline::Outline;
+use crate::input::phrases::{Compass, SizePhrase};
+use crate::reading::{At, Place};
+use crate::tables::bars::Bar;
+use crate::values::{Amount, Day, Length, Money, Percent, Unreadable};
+
+#[derive(Clone, Debug)]
+pub struct Takeoff {
+    pub place: Place,
+    pub name: String,
+    pub title: Option<String>,
+    pub customer: Customer,
+    pub measured: Option<Day>,
+    pub quoted: Option<Day>,
+    pub exposure: At<Exposure>,
+    pub access: Access,
+    pub difficulty: Option<At<Percent>>,
+    pub slabs: Vec<Slab>,
+    pub placements: Vec<Placement>,
+    pub removals: Vec<Removal>,
+    pub extras: Vec<Extra>,
+    pub sets: Vec<SetTo>,
+    pub fixed_price: Option<At<Money>>,
+    pub options: Vec<OptionGroup>,
+    pub assumptions: Vec<String>,
+    pub not_included: Vec<String>,
+    pub photos: Vec<At<String>>,
+}
+
+#[derive(Clone, Debug)]
+pub struct Customer {
+    pub name: String,
+    pub address: Option<String>,
+}
+
+/// What the weather and the owner of the slab will do to it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Exposure {
+    Mild,
+    Frost,
+    Salt,
+}
+
+impl FromStr for Exposure {
+    type Err = Unreadable;
+
+    fn from_str(text: &str) -> Result<Self, Unreadable> {
+        match text {
+            "mild" => Ok(Self::Mild),
+            "frost" => Ok(Self::Frost),
+            "salt" => Ok(Self::Salt),
+            _ => Err(Unreadable::new("unknown-word", format!("`exposure` is not `{text}`"), "write `mild`, `frost` or `salt` (where de-icer is expected)")),
+        }
+    }
+}
+
+/// How concrete gets from the truck to the slab.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Method {
+    Chute,
+    Wheelbarrow,
+    Buggy,
+    Pump,
+}
+
+impl Method {
+    pub const ALL: [(Self, &'static str); 4] = [(Self::Chute, "chute"), (Self::Wheelbarrow, "wheelbarrow"), (Self::Buggy, "buggy"), (Self::Pump, "pump")];
+
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Chute => "chute",
+            Self::Wheelbarrow => "wheelbarrow",
+            Self::Buggy => "buggy",
+            Self::Pump => "pump",
+        }
+    }
+}
+
+impl FromStr for Method {
+    type Err = Unreadable;
+
+    fn from_str(text: &str) -> Result<Self, Unreadable> {
+        let found = Self::ALL.into_iter().find(|(_, name)| *name == text).map(|(method, _)| method);
+        found.ok_or_else(|| Unreadable::new("unknown-word", format!("concrete is not placed by `{text}`"), "write `chute`, `wheelbarrow`, `buggy` or `pump`"))
+    }
+}
+
+#[derive(Clone, Debug)]
+pub struct Access {
+    pub by: At<Method>,
+    pub distance: Option<At<Length>>,
+    pub gate: Option<At<Length>>,
+}
+
+#[derive(Clone, Debug)]
+pub struct Slab {
+    pub key: String,
+    /// Where its key stands.
+    pub place: Place,
+    /// What the customer reads.
+    pub called: String,
+    pub kind: String,
+    /// On the site: x east, y north.
+    pub outline: Outline,
+    /// As a size, when it was given as one.
+    pub size: Option<At<SizePhrase>>,
+    pub thickness: At<Length>,
+    pub mix: At<String>,
+    pub base: Option<Base>,
+    pub bars: Option<Bars>,
+    pub mesh: Option<At<String>>,
+    pub fiber: Option<At<String>>,
+    pub finish: At<String>,
+    /// Longest side of a panel; none where no joints are cut.
+    pub joints: Option<At<Length>>,
+    pub fall: Option<Fall>,
+    pub edges: Vec<EdgePart>,
+    /// The slab it stands on.
+    pub on: Option<String>,
+    /// Keys whose value came from the kind.
+    pub usual: Vec<&'static str>,
+    /// Number of its pour in `Takeoff::placements`.
+    pub placement: usize,
+}
+
+#[derive(Clone, Debug)]
+pub struct Base {
+    pub depth: At<Length>,
+    pub material: At<String>,
+}
+
+#[derive(Clone, Debug)]
+pub struct Bars {
+    pub bar: Bar,
+    pub spacing: At<Length>,
+}
+
+#[derive(Clone, Debug)]
+pub struct Fall {
+    /// For each foot.
+    pub rise: At<Length>,
+    pub toward: Option<Compass>,
+}
+
+/// What is poured on one day.
+#[derive(Clone, Debug)]
+pub struct Placement {
+    pub day: Option<At<Day>>,
+}
+
+#[derive(Clone, Debug)]
+pub struct Removal {
+    pub name: At<String>,
+    pub size: At<SizePhrase>,
+    pub material: RemovalMaterial,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum RemovalMaterial {
+    Concrete,
+    Soil,
+}
+
+impl RemovalMaterial {
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Concrete => "concrete",
+            Self::Soil => "soil",
+        }
+    }
+}
+
+/// Any item of the book, or a lump.
+#[derive(Clone, Debug)]
+pub struct Extra {
+    pub name: At<String>,
+    pub what: ExtraWhat,
+}
+
+#[derive(Clone, Debug)]
+pub enum ExtraWhat {
+    Item(At<Amount>),
+    Lump { cost: At<Money>, class: crate::input::book::Class },
+}
+
+/// The owner's last word on a computed quantity.
+#[derive(Clone, Debug)]
+pub struct SetTo {
+    pub name: At<String>,
+    pub to: At<Amount>,
+    pub because: String,
+}

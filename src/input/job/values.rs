@@ -1,0 +1,74 @@
+//! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
+
+use crate::input::phrases::{BarsPhrase, BasePhrase, FallPhrase};
+use crate::reading::{At, Fields, Problems};
+use crate::values::Length;
+
+#[derive(Clone, Debug, Default)]
+pub struct SlabValues {
+    pub thickness: Option<At<Length>>,
+    pub mix: Option<At<String>>,
+    pub base: Option<At<BasePhrase>>,
+    pub bars: Option<At<BarsPhrase>>,
+    pub mesh: Option<At<String>>,
+    pub fiber: Option<At<String>>,
+    pub finish: Option<At<String>>,
+    /// `Some(None)` is an explicit `none`.
+    pub joints: Option<At<Option<Length>>>,
+    pub fall: Option<At<FallPhrase>>,
+}
+
+impl SlabValues {
+    pub fn read(fields: &Fields<'_>, problems: &mut Problems) -> Self {
+        Self {
+            thickness: fields.text("thickness", problems).and_then(|text| positive(text, problems)),
+            mix: fields.text("mix", problems),
+            base: fields.read("base", problems),
+            bars: fields.read("bars", problems),
+            mesh: fields.text("mesh", problems),
+            fiber: fields.text("fiber", problems),
+            finish: fields.text("finish", problems),
+            joints: fields.text("joints", problems).and_then(|text| {
+                if text.value == "none" {
+                    return Some(At { value: None, place: text.place });
+                }
+                positive(text, problems).map(|at| At { value: Some(at.value), place: at.place })
+            }),
+            fall: fields.read("fall", problems),
+        }
+    }
+
+    /// These values, with `usual` where there are none; and the keys that were taken from it.
+    pub fn or(self, usual: &Self) -> (Self, Vec<&'static str>) {
+        let mut taken = Vec::new();
+        let merged = Self {
+            thickness: pick(self.thickness, usual.thickness.as_ref(), "thickness", &mut taken),
+            mix: pick(self.mix, usual.mix.as_ref(), "mix", &mut taken),
+            base: pick(self.base, usual.base.as_ref(), "base", &mut taken),
+            bars: pick(self.bars, usual.bars.as_ref(), "bars", &mut taken),
+            mesh: pick(self.mesh, usual.mesh.as_ref(), "mesh", &mut taken),
+            fiber: pick(self.fiber, usual.fiber.as_ref(), "fiber", &mut taken),
+            finish: pick(self.finish, usual.finish.as_ref(), "finish", &mut taken),
+            joints: pick(self.joints, usual.joints.as_ref(), "joints", &mut taken),
+            fall: pick(self.fall, usual.fall.as_ref(), "fall", &mut taken),
+        };
+        (merged, taken)
+    }
+}
+
+fn pick<T: Clone>(own: Option<At<T>>, usual: Option<&At<T>>, key: &'static str, taken: &mut Vec<&'static str>) -> Option<At<T>> {
+    if own.is_none() && usual.is_some() {
+        taken.push(key);
+    }
+    own.or_else(|| usual.cloned())
+}
+
+fn positive(text: At<String>, problems: &mut Problems) -> Option<At<Length>> {
+    match crate::input::phrases::positive(&text.value) {
+        Ok(value) => Some(At { value, place: text.place }),
+        Err(unreadable) => {
+            problems.push(crate::reading::Problem::from(unreadable).at(text.place));
+            None
+        }
+    }
+}

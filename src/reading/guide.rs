@@ -1,0 +1,77 @@
+//! A field table as a table of keys for the guides and as a JSON Schema.
+
+use super::fields::{Field, FieldTable};
+use serde_json::{Map, Value, json};
+use std::fmt::Write as _;
+
+/// A Markdown table: key, what it is, what holds without it, what it means, an example.
+pub fn markdown(table: &FieldTable) -> String {
+    let mut out =
+        String::from("| key | what | if left out | meaning | example |\n|---|---|---|---|---|\n");
+    for field in table.fields {
+        writeln!(
+            out,
+            "| `{}` | {} | {} | {} | `{}` |",
+            field.key,
+            cell(field.kind),
+            cell(field.default),
+            cell(field.meaning),
+            cell(field.example),
+        )
+        .expect("a String takes any text");
+    }
+    out
+}
+
+/// A bar would end the cell.
+fn cell(text: &str) -> String {
+    text.replace('|', "\\|").replace('\n', " ")
+}
+
+/// A JSON Schema object (draft 2020-12) for one map, for editors that check while typing.
+///
+/// It knows which keys there are and whether each is one value, a list or a group of keys;
+/// what a value means is only known to the reader.
+pub fn schema(table: &FieldTable) -> Value {
+    let properties: Map<String, Value> = table
+        .fields
+        .iter()
+        .map(|field| (field.key.to_owned(), property(field)))
+        .collect();
+    let required: Vec<&str> = table
+        .fields
+        .iter()
+        .filter(|field| field.default == "required")
+        .map(|field| field.key)
+        .collect();
+    json!({
+        "title": table.name,
+        "type": "object",
+        "properties": properties,
+        "required": required,
+        "additionalProperties": false,
+    })
+}
+
+fn property(field: &Field) -> Value {
+    let mut property = Map::new();
+    property.insert("description".to_owned(), field.meaning.into());
+    if let Some(shape) = shape(field.kind) {
+        property.insert("type".to_owned(), shape);
+        property.insert("examples".to_owned(), json!([field.example]));
+    }
+    property.into()
+}
+
+/// What YAML makes of the kind; nothing where several shapes are allowed.
+fn shape(kind: &str) -> Option<Value> {
+    let first = kind.split(' ').next();
+    match (first, kind.contains(" or ")) {
+        (_, true) if kind == "yes or no" => Some(json!(["boolean", "string"])),
+        (_, true) => None,
+        (Some("list"), _) => Some(json!("array")),
+        (Some("map"), _) => Some(json!("object")),
+        // To YAML, `12.50` is a number and `12 ft` is a string.
+        _ => Some(json!(["string", "number"])),
+    }
+}

@@ -1,0 +1,59 @@
+//! Bytes of a file become text, if they are UTF-8.
+
+use super::place::{FileId, Place, Sources};
+use super::problem::{Problem, Problems};
+
+/// The text of a file, or where it stops being UTF-8 and how to save it again.
+pub fn text(bytes: impl Into<Vec<u8>>) -> Result<String, Problem> {
+    String::from_utf8(bytes.into()).map_err(|error| {
+        let at = error.utf8_error().valid_up_to();
+        not_utf8(error.as_bytes(), at)
+    })
+}
+
+/// Adds a file to the sources; if it is not UTF-8, reports the spot with a caret instead.
+pub fn source(
+    name: &str,
+    bytes: impl Into<Vec<u8>>,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<FileId> {
+    let error = match String::from_utf8(bytes.into()) {
+        Ok(text) => return Some(sources.add(name, text)),
+        Err(error) => error,
+    };
+    let at = error.utf8_error().valid_up_to();
+    let problem = not_utf8(error.as_bytes(), at);
+    // The text with a replacement sign in the bad spot, only so that the message can show it.
+    let shown = String::from_utf8_lossy(error.as_bytes()).into_owned();
+    let mark = if shown.starts_with('\u{feff}') {
+        '\u{feff}'.len_utf8()
+    } else {
+        0
+    };
+    let file = sources.add(name, shown);
+    let offset = |at: usize| u32::try_from(at.saturating_sub(mark)).unwrap_or(u32::MAX);
+    problems.push(problem.at(Place {
+        file,
+        start: offset(at),
+        end: offset(at + '\u{fffd}'.len_utf8()),
+    }));
+    None
+}
+
+fn not_utf8(bytes: &[u8], at: usize) -> Problem {
+    // The marks with which editors announce the two-byte encodings.
+    if bytes.starts_with(b"\xff\xfe") || bytes.starts_with(b"\xfe\xff") {
+        return Problem::new("not-utf8", "the file is saved as UTF-16, not UTF-8")
+            .help("in the editor choose Save As, and the encoding UTF-8");
+    }
+    let line = bytes[..at].split(|&byte| byte == b'\n').count();
+    Problem::new(
+        "not-utf8",
+        format!(
+            "the file is not UTF-8 text: byte {at}, in line {line}, is {:#04x}",
+            bytes[at]
+        ),
+    )
+    .help("in the editor choose Save As, and the encoding UTF-8; or retype the sign in that spot")
+}
