@@ -109,6 +109,29 @@ impl Node {
 }
 
 impl<'a> Fields<'a> {
+    /// A group of keys that nobody wrote: every key has its usual value.
+    pub fn empty(table: &'static FieldTable, heading: Place) -> Self {
+        Fields { table, entries: &[], heading, misspelt: Vec::new() }
+    }
+
+    /// Where the group begins: its key, or the file's first line.
+    pub fn heading(&self) -> Place {
+        self.heading
+    }
+
+    /// The value of `key`, or the default its table names, at the group's place.
+    pub fn usual<T>(&self, key: &str, problems: &mut Problems) -> Option<At<T>>
+    where
+        T: FromStr<Err = Unreadable>,
+    {
+        if self.node(key).is_some() {
+            return self.read(key, problems);
+        }
+        let field = self.table.field(key)?;
+        let value = field.default.parse().ok().expect("a test reads every default of every table");
+        Some(At { value, place: self.heading })
+    }
+
     /// The value of a key of the table, if it was written, be it empty.
     pub fn node(&self, key: &str) -> Option<&'a Node> {
         debug_assert!(

@@ -7,6 +7,14 @@ use crate::values::Unreadable;
 use std::str::FromStr;
 
 impl Node {
+    pub fn is_list(&self) -> bool {
+        matches!(self.value, Value::List(_))
+    }
+
+    pub fn is_map(&self) -> bool {
+        matches!(self.value, Value::Map(_))
+    }
+
     /// The entries of a map whose keys the owner chose; `what` stands in messages as given.
     pub fn entries<'a>(&'a self, what: &str, problems: &mut Problems) -> Vec<&'a Entry> {
         match &self.value {
