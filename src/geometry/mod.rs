@@ -1,1 +1,22 @@
-//! The `geometry` floor.
+//! Outlines, arcs, scan lines and joint layouts in whole nanometres.
+//!
+//! East is x, north is y. Areas and crossings are exact in `i128`; a curve's area
+//! and length come from its formula in decimal, and where a curve has to be cut
+//! it becomes chords once, within 1/32 in. No trade and no money is known here.
+
+pub mod arc;
+mod chords;
+mod cross;
+mod grid;
+pub mod outline;
+pub mod panels;
+pub mod point;
+mod scan;
+pub mod side;
+pub mod walk;
+
+pub use outline::Outline;
+pub use panels::{Panel, Panels, panels};
+pub use point::Point;
+pub use side::{Facing, Side};
+pub use walk::{Direction, Leg, WalkError};

@@ -1,0 +1,265 @@
+//! Outlines walked, measured, moved and turned.
+
+use rust_decimal::Decimal;
+use rust_decimal_macros::dec;
+
+use super::*;
+use crate::geometry::Direction::{East, North, NorthWest, South, SouthWest, West};
+use crate::geometry::{Direction, Facing};
+
+fn leg(direction: Direction, length: &str) -> Leg {
+    Leg {
+        direction,
+        length: length.parse().unwrap(),
+        bulge: Length::ZERO,
+    }
+}
+
+fn bulged(direction: Direction, length: &str, inches: i64) -> Leg {
+    Leg {
+        bulge: Length::inches_whole(inches),
+        ..leg(direction, length)
+    }
+}
+
+/// An L with an 8 ft notch and a bow of 18 in, walked clockwise from the house corner.
+fn patio() -> Vec<Leg> {
+    vec![
+        leg(East, "24 ft"),
+        leg(South, "20 ft"),
+        bulged(West, "16 ft", 18),
+        leg(North, "8 ft"),
+        leg(West, "8 ft"),
+        leg(North, "12 ft"),
+    ]
+}
+
+fn turned(legs: &[Leg], turn: fn(Direction) -> Direction) -> Vec<Leg> {
+    legs.iter()
+        .map(|l| Leg {
+            direction: turn(l.direction),
+            ..*l
+        })
+        .collect()
+}
+
+fn mirror(d: Direction) -> Direction {
+    match d {
+        East => West,
+        West => East,
+        NorthWest => Direction::NorthEast,
+        SouthWest => Direction::SouthEast,
+        Direction::NorthEast => NorthWest,
+        Direction::SouthEast => SouthWest,
+        North | South => d,
+    }
+}
+
+fn quarter(d: Direction) -> Direction {
+    match d {
+        East => North,
+        North => West,
+        West => South,
+        South => East,
+        NorthWest => SouthWest,
+        SouthWest => Direction::SouthEast,
+        Direction::SouthEast => Direction::NorthEast,
+        Direction::NorthEast => NorthWest,
+    }
+}
+
+#[test]
+fn areas_add_the_bow_to_the_exact_polygon() {
+    let outline = Outline::walked(&patio()).unwrap();
+    // 24 × 20 less 8 × 8, and the bow over 16 ft with 1.5 ft rise, which was
+    // computed for this test with mpmath as R²(θ − sin θ)/2.
+    let expected = dec!(416) + dec!(16.1119415062175675572);
+    assert!((outline.area() - expected).abs() < dec!(0.0000000000000000001));
+    let around = dec!(72) + dec!(16.3724022496197042316);
+    assert!((outline.perimeter() - around).abs() < dec!(0.0000000000000000001));
+}
+
+#[test]
+fn twelve_legs_of_five_inches_are_exactly_five_feet() {
+    let mut legs = vec![leg(East, "5 in"); 12];
+    legs.extend([leg(North, "1 ft"), leg(West, "5 ft"), leg(South, "1 ft")]);
+    let outline = Outline::walked(&legs).unwrap();
+    assert_eq!(outline.area(), dec!(5));
+    assert_eq!(outline.perimeter(), dec!(12));
+    assert_eq!(outline.sides().len(), 15);
+    let size = (Length::feet_whole(5), Length::feet_whole(1));
+    assert_eq!(outline.is_rectangle(), Some(size));
+}
+
+#[test]
+fn turning_mirroring_and_moving_change_no_quantity() {
+    let walked = |legs: &[Leg]| Outline::walked(legs).unwrap();
+    let mut slanted = vec![leg(East, "10 ft"), leg(North, "6 ft")];
+    slanted.extend([leg(NorthWest, "8 ft 5 13/16 in"), leg(West, "4 ft")]);
+    slanted.push(leg(South, "12 ft"));
+    for legs in [patio(), slanted] {
+        let plain = walked(&legs);
+        let same = |other: &Outline| {
+            let off = (other.area() - plain.area()).abs();
+            assert!(off < dec!(0.0000001), "area off by {off}");
+            let off = (other.perimeter() - plain.perimeter()).abs();
+            assert!(off < dec!(0.0000001), "perimeter off by {off}");
+        };
+        same(&walked(&turned(&legs, mirror)));
+        same(&walked(&turned(&legs, quarter)));
+        let away = plain.moved(Point::new(123_456_789, -987_654_321));
+        assert_eq!(away.area(), plain.area());
+        assert_eq!(away.perimeter(), plain.perimeter());
+    }
+}
+
+#[test]
+fn either_way_round_gives_the_slab_on_the_left_and_remembers_the_legs() {
+    let outline = Outline::walked(&patio()).unwrap();
+    let legs: Vec<usize> = outline.sides().iter().map(|side| side.leg).collect();
+    assert_eq!(legs, [0, 5, 4, 3, 2, 1]);
+    let facing: Vec<Facing> = outline.sides().iter().map(Side::facing).collect();
+    let expected = [
+        Facing::North,
+        Facing::West,
+        Facing::South,
+        Facing::West,
+        Facing::South,
+        Facing::East,
+    ];
+    assert_eq!(facing, expected);
+    let (low, high) = outline.bounds();
+    let feet = |v: i64| Length::nanometres(v).feet();
+    assert_eq!(
+        [low.x, low.y, high.x, high.y].map(feet),
+        [dec!(0), dec!(-21.5), dec!(24), dec!(0)]
+    );
+}
+
+#[test]
+fn an_inward_bulge_takes_away_what_an_outward_one_adds() {
+    let with = |inches| {
+        let mut legs = patio();
+        legs[2].bulge = Length::inches_whole(inches);
+        Outline::walked(&legs).unwrap().area()
+    };
+    assert_eq!(with(18) + with(-18), dec!(2) * with(0));
+    assert_eq!(with(0), dec!(416));
+}
+
+#[test]
+fn a_circle_is_exact() {
+    let circle = Outline::circle(Length::feet_whole(18));
+    assert_eq!(
+        crate::values::rounding::to_places(circle.area(), 3),
+        dec!(254.469)
+    );
+    assert_eq!(
+        crate::values::rounding::to_places(circle.perimeter(), 3),
+        dec!(56.549)
+    );
+    let chorded = Area::square_nanometres(point::doubled_area(&circle.chords()) / 2).square_feet();
+    assert!(chorded < circle.area() && circle.area() - chorded < dec!(0.15));
+}
+
+#[test]
+fn a_half_circle_needs_two_legs() {
+    let legs = [leg(East, "10 ft"), bulged(West, "10 ft", 60)];
+    let area = Outline::walked(&legs).unwrap().area();
+    assert!((area - Decimal::PI * dec!(12.5)).abs() < dec!(0.00000000000000000001));
+}
+
+#[test]
+fn a_small_tape_error_is_spread_and_right_angles_stay() {
+    let legs = [
+        leg(East, "24 ft"),
+        leg(North, "12 ft 1/4 in"),
+        leg(West, "23 ft 11 5/8 in"),
+        leg(South, "12 ft"),
+    ];
+    let outline = Outline::walked(&legs).unwrap();
+    let (wide, deep) = outline.is_rectangle().expect("still square");
+    assert_eq!(wide.inches().round_dp(3), dec!(287.812));
+    assert_eq!(deep.inches().round_dp(3), dec!(144.125));
+}
+
+#[test]
+fn what_is_not_an_outline_is_refused() {
+    #[track_caller]
+    fn case(legs: &[Leg], error: &WalkError, says: &str) {
+        assert_eq!(Outline::walked(legs), Err(error.clone()));
+        assert_eq!(error.to_string(), says);
+    }
+    case(
+        &[leg(East, "10 ft"), leg(West, "10 ft")],
+        &WalkError::TooFew,
+        "an outline needs at least three legs",
+    );
+    case(
+        &[
+            leg(East, "10 ft"),
+            leg(North, "5 ft"),
+            leg(West, "9 ft"),
+            leg(South, "5 ft 1 in"),
+        ],
+        &WalkError::NotClosed {
+            east: Length::feet_whole(1),
+            north: Length::inches_whole(-1),
+        },
+        "the walk ends 1 ft east and 1 in south of where it began",
+    );
+    case(
+        &[
+            leg(East, "10 ft"),
+            leg(North, "10 ft"),
+            leg(West, "5 ft"),
+            leg(South, "12 ft"),
+            leg(West, "5 ft"),
+            leg(North, "2 ft"),
+        ],
+        &WalkError::Crosses {
+            first: 0,
+            second: 3,
+        },
+        "legs 1 and 4 cross or touch",
+    );
+    case(
+        &[
+            leg(East, "10 ft"),
+            leg(West, "4 ft"),
+            leg(North, "3 ft"),
+            leg(West, "6 ft"),
+            leg(South, "3 ft"),
+        ],
+        &WalkError::Crosses {
+            first: 0,
+            second: 1,
+        },
+        "legs 1 and 2 cross or touch",
+    );
+    case(
+        &[
+            leg(East, "10 ft"),
+            leg(North, "4 ft"),
+            bulged(West, "10 ft", 61),
+            leg(South, "4 ft"),
+        ],
+        &WalkError::BulgeTooDeep { leg: 2 },
+        "the bulge of leg 3 is more than half its length",
+    );
+    case(
+        &[leg(East, "10 ft"), leg(West, "4 ft"), leg(West, "6 ft")],
+        &WalkError::NoArea,
+        "all legs lie on one line",
+    );
+}
+
+#[test]
+fn directions_are_read_as_people_write_them() {
+    assert_eq!("North-East".parse(), Ok(Direction::NorthEast));
+    assert_eq!("sw".parse(), Ok(SouthWest));
+    assert_eq!(
+        "up".parse::<Direction>().map_err(|e| e.code),
+        Err("bad-direction")
+    );
+}

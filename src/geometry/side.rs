@@ -1,0 +1,93 @@
+//! One side of an outline: straight, or bulged into an arc.
+
+use rust_decimal::{Decimal, MathematicalOps};
+
+use super::{Point, arc};
+use crate::values::{Area, Length};
+
+/// A side, walked with the slab on its left.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Side {
+    pub from: Point,
+    pub to: Point,
+    /// Rise of the arc at its middle: positive outward, zero when straight.
+    pub bulge: Length,
+    /// Which of the legs given this side came from, counted from 0.
+    pub leg: usize,
+}
+
+/// Where a side looks, away from the slab.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Facing {
+    North,
+    East,
+    South,
+    West,
+    /// Neither along a parallel nor along a meridian of the site.
+    Slanted,
+}
+
+impl Side {
+    pub fn is_straight(&self) -> bool {
+        self.bulge == Length::ZERO
+    }
+
+    /// The straight distance between the ends, in feet.
+    pub fn chord(&self) -> Decimal {
+        let (x, y) = (self.to.x - self.from.x, self.to.y - self.from.y);
+        // Sides along the axes stay exact, without a square root.
+        if x == 0 || y == 0 {
+            return Length::nanometres(x + y).abs().feet();
+        }
+        Area::square_nanometres(self.from.distance_squared(self.to))
+            .square_feet()
+            .sqrt()
+            .expect("a sum of squares is not negative")
+    }
+
+    /// Length along the side in feet, around the arc when it is bulged.
+    pub fn length(&self) -> Decimal {
+        if self.is_straight() {
+            self.chord()
+        } else {
+            arc::length(self.chord(), self.bulge.abs().feet())
+        }
+    }
+
+    /// Radius of a bulged side in feet.
+    pub fn radius(&self) -> Option<Decimal> {
+        (!self.is_straight()).then(|| arc::radius(self.chord(), self.bulge.abs().feet()))
+    }
+
+    /// Area between the arc and its chord in square feet: positive when it adds to the slab.
+    pub(super) fn bow(&self) -> Decimal {
+        if self.is_straight() {
+            return Decimal::ZERO;
+        }
+        let area = arc::segment_area(self.chord(), self.bulge.abs().feet());
+        if self.bulge < Length::ZERO {
+            -area
+        } else {
+            area
+        }
+    }
+
+    pub fn facing(&self) -> Facing {
+        let along = self.to - self.from;
+        match (along.x.signum(), along.y.signum()) {
+            (1, 0) => Facing::South,
+            (0, 1) => Facing::East,
+            (-1, 0) => Facing::North,
+            (0, -1) => Facing::West,
+            _ => Facing::Slanted,
+        }
+    }
+
+    pub(super) fn moved(self, by: Point) -> Self {
+        Self {
+            from: self.from + by,
+            to: self.to + by,
+            ..self
+        }
+    }
+}
