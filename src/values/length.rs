@@ -165,7 +165,9 @@ impl FromStr for Length {
                     // `5 1/2`: a whole number followed by a fraction is one number.
                     pending = match pending {
                         None => Some(value),
-                        Some(whole) if n.contains(['/', '¼', '½', '¾']) && whole.fract().is_zero() => {
+                        Some(whole)
+                            if n.contains(['/', '¼', '½', '¾']) && whole.fract().is_zero() =>
+                        {
                             Some(whole + value)
                         }
                         Some(_) => {
