@@ -1,0 +1,98 @@
+//! Laps of bars and mesh, and how many pieces make a run.
+//!
+//! Sources: forty diameters is the customary field rule of the trade (common
+//! practice, no source). It is not a "Class B" splice of ACI 318, which for a
+//! no. 4 bar at 4,000 psi is about 49 diameters: whoever prints a lap says
+//! which rule it is. The mesh lap is that of ACI 318-19 section 25.5.4, from
+//! memory.
+
+use rust_decimal::Decimal;
+
+use super::bars::Bar;
+use crate::values::{Length, rounding};
+
+/// The customary lap of bars: forty diameters.
+pub fn forty_diameters(bar: Bar) -> Length {
+    bar.diameter() * 40
+}
+
+/// The lap of plain-wire mesh at full stress: one wire space and 2 in, at least 6 in.
+pub fn full_mesh_lap(wire_spacing: Length) -> Length {
+    (wire_spacing + Length::inches_whole(2)).max(Length::inches_whole(6))
+}
+
+/// How many pieces of `stock` make a run when neighbours overlap by `lap`.
+///
+/// One if the run is not longer than the stock, else (run - lap) / (stock - lap),
+/// rounded up: the first piece covers its whole length, each further one loses a lap.
+/// `None` when the lap eats the whole stock, so that no number of pieces would do.
+pub fn pieces_in_run(run: Length, stock: Length, lap: Length) -> Option<u32> {
+    if run <= stock {
+        return Some(1);
+    }
+    if stock <= lap {
+        return None;
+    }
+    let gained = Decimal::from((stock - lap).as_nanometres());
+    let needed = Decimal::from((run - lap).as_nanometres());
+    let pieces = rounding::round_up_to(needed / gained, Decimal::ONE);
+    u32::try_from(pieces).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn forty_diameters_in_inches() {
+        // The column "40 db" beside the Class B table: 15, 20, 25, 30, 35, 40 in.
+        for (bar, inches) in Bar::ALL.into_iter().zip([15, 20, 25, 30, 35, 40]) {
+            assert_eq!(forty_diameters(bar), Length::inches_whole(inches));
+        }
+    }
+
+    #[test]
+    fn mesh_lap_is_a_space_and_two_inches() {
+        assert_eq!(
+            full_mesh_lap(Length::inches_whole(6)),
+            Length::inches_whole(8)
+        );
+        // At 3 in spacing the least lap of 6 in governs.
+        assert_eq!(
+            full_mesh_lap(Length::inches_whole(3)),
+            Length::inches_whole(6)
+        );
+    }
+
+    #[track_caller]
+    fn pieces(run: &str, stock: &str, lap: &str) -> Option<u32> {
+        let length = |text: &str| text.parse::<Length>().unwrap();
+        pieces_in_run(length(run), length(stock), length(lap))
+    }
+
+    #[test]
+    fn counts_pieces_with_their_laps() {
+        assert_eq!(pieces("39 ft 6 in", "20 ft", "20 in"), Some(3)); // 37.83 / 18.33 = 2.06
+        assert_eq!(pieces("35 ft 6 in", "20 ft", "20 in"), Some(2));
+        assert_eq!(pieces("20 ft", "20 ft", "20 in"), Some(1));
+        assert_eq!(pieces("20 ft 1 in", "20 ft", "20 in"), Some(2));
+        // Two pieces reach exactly 2 x 20 ft less one lap.
+        assert_eq!(pieces("38 ft 4 in", "20 ft", "20 in"), Some(2));
+        assert_eq!(pieces("38 ft 4 1/64 in", "20 ft", "20 in"), Some(3));
+        assert_eq!(pieces("30 ft", "2 ft", "2 ft"), None);
+    }
+
+    /// By another road: lay pieces one after the other until the run is covered.
+    #[test]
+    fn agrees_with_laying_them_out() {
+        for run in (1..=120).map(|half| Length::inches_whole(half * 6)) {
+            let (stock, lap) = (Length::feet_whole(20), Length::inches_whole(25));
+            let (mut reach, mut laid) = (stock, 1);
+            while reach < run {
+                reach = reach - lap + stock;
+                laid += 1;
+            }
+            assert_eq!(pieces_in_run(run, stock, lap), Some(laid), "{run}");
+        }
+    }
+}

@@ -1,0 +1,84 @@
+//! Where a published number comes from, and how far that was read.
+
+use std::fmt;
+
+/// How far a document was really read before its number was used.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Read {
+    /// The passage itself was seen, not the whole document.
+    Primary,
+    /// A page restating the document was seen.
+    Secondary,
+    /// Computed from a formula that stands beside it.
+    Computed,
+    /// From memory: not to be treated as settled.
+    Memory,
+    /// Common practice: there is no source.
+    Practice,
+}
+
+/// A document, edition and clause, with how far it was read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Source {
+    /// Document with its edition, for example `ACI 332-20`.
+    pub document: &'static str,
+    /// Section or table; empty when none was seen.
+    pub clause: &'static str,
+    pub read: Read,
+}
+
+impl Source {
+    pub const fn new(document: &'static str, clause: &'static str, read: Read) -> Self {
+        Self {
+            document,
+            clause,
+            read,
+        }
+    }
+
+    /// A habit of the trade that nobody has published.
+    pub const PRACTICE: Self = Self::new("", "", Read::Practice);
+}
+
+/// `ACI 332-20, class RF3 (as restated elsewhere)`.
+impl fmt::Display for Source {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let how = match self.read {
+            Read::Primary | Read::Computed => "",
+            Read::Secondary => " (as restated elsewhere)",
+            Read::Memory => " (from memory, not checked)",
+            Read::Practice => return out.pad("common practice, no source"),
+        };
+        let clause = match self.clause {
+            "" => String::new(),
+            clause => format!(", {clause}"),
+        };
+        out.pad(&format!("{}{clause}{how}", self.document))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn never_claims_more_than_was_read() {
+        #[track_caller]
+        fn case(read: Read, shown: &str) {
+            assert_eq!(
+                Source::new("ACI 332-20", "class RF3", read).to_string(),
+                shown
+            );
+        }
+        case(Read::Primary, "ACI 332-20, class RF3");
+        case(
+            Read::Secondary,
+            "ACI 332-20, class RF3 (as restated elsewhere)",
+        );
+        case(
+            Read::Memory,
+            "ACI 332-20, class RF3 (from memory, not checked)",
+        );
+        case(Read::Practice, "common practice, no source");
+    }
+}
