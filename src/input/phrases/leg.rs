@@ -2,7 +2,7 @@
 
 use std::str::FromStr;
 
-use crate::geometry::outline::{Direction, Leg};
+use crate::geometry::{Direction, Leg};
 use crate::input::job::EdgeKind;
 use crate::values::{Length, Unreadable};
 
