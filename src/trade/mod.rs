@@ -1,1 +1,12 @@
-//! The `trade` floor.
+//! Pure arithmetic without prices: what is measured, what is bought, how long it takes.
+//!
+//! Every rule is one formula with its source beside it; nothing here knows a
+//! price, and nothing here can fail.
+
+pub mod crew;
+pub mod measure;
+pub mod order;
+pub mod sets;
+pub mod working;
+
+pub use working::{Quantity, Term, Working};

@@ -4,8 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rust_decimal::Decimal;
 
-use super::tables;
-use crate::input::phrases::Ratio;
+use super::{Selling, tables};
 use crate::reading::{At, Node, Place, Problem, Problems};
 use crate::values::{Amount, Day, Unit, UnitPrice};
 
@@ -18,13 +17,8 @@ pub struct Item {
     pub place: Place,
     /// In words, for the office.
     pub is: String,
-    pub unit: Unit,
+    pub selling: Selling,
     pub class: Class,
-    /// Bought in such steps; zero when it is weighed or measured.
-    pub step: Decimal,
-    pub smallest: Decimal,
-    /// Hours that come with each.
-    pub work: Option<At<Ratio>>,
     /// Whether the owner pays sales tax on it.
     pub taxed: bool,
     /// Oldest first.
@@ -94,7 +88,8 @@ fn read(key: &str, place: Place, node: &Node, problems: &mut Problems) -> Option
     let taxed = fields.yes("taxed", problems).map(|at| at.value);
     let dated = fields.required("prices", problems).map(|node| prices(node, problems));
     let class = class?;
-    Some(Item { place, is, unit: unit?.value, class, step, smallest, work, taxed: taxed.unwrap_or(class == Class::Material), dated: dated? })
+    let selling = Selling { unit: unit?.value, step, smallest, work, place };
+    Some(Item { place, is, selling, class, taxed: taxed.unwrap_or(class == Class::Material), dated: dated? })
 }
 
 /// A step may be a bare number or repeat the item's unit; any other unit is a slip.

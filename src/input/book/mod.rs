@@ -9,7 +9,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 pub use item::{Basis, Class, Dated, Item, ItemKey};
 pub use rates::{Rates, Task};
-pub use rules::{BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, ShortCount, ShortLoad, Supply};
+pub use rules::{BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, Selling, ShortCount, ShortLoad, Supply};
 
 use crate::reading::{At, Node, Place, Problem, Problems};
 use crate::values::{Day, UnitPrice};
@@ -48,7 +48,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
     let name = fields.required("book", problems).and_then(|_| fields.text("book", problems));
     let good_until = fields.read("good until", problems);
     let (items, broken) = fields.required("items", problems).map(|node| item::read_all(node, problems)).unwrap_or_default();
-    let rules = rules::read(&fields, problems);
+    let mut rules = rules::read(&fields, problems);
+    rules.selling = items.iter().map(|(key, item)| (key.clone(), item.selling.clone())).collect();
     let knows = |key: &str| items.contains_key(key) || broken.contains(key);
     let holds = fields.node("holds").map(|node| holds(node, problems)).unwrap_or_default();
     for (key, place) in rules.items_named().chain(holds.iter().map(|hold| (hold.item.as_str(), hold.place))) {

@@ -2,6 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use rust_decimal::Decimal;
+
 use super::rates::{self, Rates};
 use super::{ItemKey, tables};
 use crate::input::phrases::Ratio;
@@ -20,8 +22,22 @@ pub struct Rules {
     pub supply: Option<Supply>,
     pub roles: BTreeMap<Role, At<Option<ItemKey>>>,
     pub rates: Rates,
+    /// How each item is sold; prices stay in the book.
+    pub selling: BTreeMap<ItemKey, Selling>,
     /// Where `use` and `rates` stand, for messages about what they lack.
     pub place: Option<Place>,
+}
+
+/// How an item is sold, without its price.
+#[derive(Clone, Debug)]
+pub struct Selling {
+    pub unit: Unit,
+    /// Bought in such steps; zero when it is weighed or measured.
+    pub step: Decimal,
+    pub smallest: Decimal,
+    /// Hours that come with each.
+    pub work: Option<At<Ratio>>,
+    pub place: Place,
 }
 
 #[derive(Clone, Debug)]

@@ -169,12 +169,12 @@ fn known_in_unit(name: &At<String>, amount: &At<crate::values::Amount>, book: &P
         }
         return;
     };
-    if amount.value.unit == item.unit || (amount.value.unit == Unit::Plain && matches!(item.unit, Unit::Piece | Unit::Lump)) {
+    if amount.value.unit == item.selling.unit || (amount.value.unit == Unit::Plain && matches!(item.selling.unit, Unit::Piece | Unit::Lump)) {
         return;
     }
     let found = if amount.value.unit == Unit::Plain { "without a unit".to_owned() } else { format!("in {}", amount.value.unit.symbol()) };
-    let message = format!("`{}` is priced in {}, and this is {found}", name.value, item.unit.symbol());
-    problems.push(Problem::new("wrong-unit", message).at(amount.place).also(item.place, "the price book says so here").help(format!("write how many {}", item.unit.plural())));
+    let message = format!("`{}` is priced in {}, and this is {found}", name.value, item.selling.unit.symbol());
+    problems.push(Problem::new("wrong-unit", message).at(amount.place).also(item.place, "the price book says so here").help(format!("write how many {}", item.selling.unit.plural())));
 }
 
 fn shape_place(shape: &ShapeWritten) -> Place {

@@ -1,0 +1,49 @@
+//! Edges by what stands beyond them: forms here, isolation strip there.
+
+use crate::input::job::{EdgeKind, EdgePart, Slab};
+use crate::trade::sets::Sets;
+use crate::trade::working::{Quantity, Working, sum};
+use crate::values::{Amount, Length, Unit};
+
+#[derive(Clone, Debug)]
+pub struct EdgeQuantities {
+    /// Straight edge that needs a form.
+    pub straight: Quantity,
+    /// Curved edge that needs a form.
+    pub curved: Quantity,
+    /// Edge that needs an isolation strip.
+    pub strip: Quantity,
+    /// Separate pieces of form, for the stakes.
+    pub formed: Vec<Quantity>,
+    /// Feet of each kind of edge that occurs.
+    pub by_kind: Vec<(EdgeKind, Quantity)>,
+}
+
+pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
+    let parts: Vec<(EdgePart, bool, Quantity)> = slab.edges.iter().map(|part| (*part, slab.outline.sides()[part.side].is_straight(), stretch(slab, part))).collect();
+    let named = |what: &str, fits: &dyn Fn(&EdgePart, bool) -> bool| {
+        let fitting: Vec<&Quantity> = parts.iter().filter(|(part, straight, _)| fits(part, *straight)).map(|(.., length)| length).collect();
+        sets.settle(Quantity::by("sides added up", format!("{} {what}", slab.key), Unit::Foot, sum(fitting)))
+    };
+    let by_kind = EdgeKind::ALL.into_iter().filter(|(kind, _)| parts.iter().any(|(part, ..)| part.kind == *kind));
+    EdgeQuantities {
+        straight: named("straight form", &|part, straight| part.kind.has_form() && straight),
+        curved: named("curved form", &|part, straight| part.kind.has_form() && !straight),
+        strip: named("isolation strip", &|part, _| part.kind.has_strip()),
+        formed: parts.iter().filter(|(part, ..)| part.kind.has_form()).map(|(.., length)| length.clone()).collect(),
+        by_kind: by_kind.map(|(kind, name)| (kind, named(&format!("{name} edge"), &|part, _| part.kind == kind))).collect(),
+    }
+}
+
+fn stretch(slab: &Slab, part: &EdgePart) -> Quantity {
+    let side = slab.outline.sides()[part.side];
+    let (value, how) = match part.stretch {
+        Some((from, to)) => {
+            let length: Length = to - from;
+            (length.feet(), format!("part of side {}", part.side + 1))
+        }
+        None if side.is_straight() => (side.length(), format!("side {}", part.side + 1)),
+        None => (side.length(), format!("side {}, along its curve", part.side + 1)),
+    };
+    Quantity::new(format!("{} side {}", slab.key, part.side + 1), Amount::new(value, Unit::Foot), Working::Shape { how, place: slab.place })
+}

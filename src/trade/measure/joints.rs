@@ -1,0 +1,24 @@
+//! Contraction joints: even panels, no side longer than the owner's limit.
+
+use crate::geometry::{Panels, panels};
+use crate::input::job::Slab;
+use crate::trade::sets::Sets;
+use crate::trade::working::{Quantity, Working};
+use crate::values::{Amount, Unit};
+
+#[derive(Clone, Debug)]
+pub struct JointQuantities {
+    pub panels: Panels,
+    pub length: Quantity,
+}
+
+pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> Option<JointQuantities> {
+    let longest = slab.joints.as_ref()?;
+    let panels = panels(&slab.outline, longest.value);
+    let (columns, rows) = (panels.columns.len(), panels.rows.len());
+    let how = format!("{columns} by {rows} panels, none longer than {}", longest.value);
+    let limit = Quantity::feet("longest panel", longest);
+    let working = Working::Plan { how, of: vec![limit], rule: "even panels through the inside corners; spacing 24 to 36 times the thickness (NRMCA CIP 6 as restated)" };
+    let length = sets.settle(Quantity::new(format!("{} joints", slab.key), Amount::new(panels.length, Unit::Foot), working));
+    Some(JointQuantities { panels, length })
+}

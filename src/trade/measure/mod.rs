@@ -1,0 +1,63 @@
+//! Slabs on grade before anyone buys anything: areas, edges, volumes, steel, joints.
+//!
+//! Lengths are whole nanometres, quantities decimal with their unit. Every rule
+//! names its source; `tables/SOURCES.md` lists the clauses. No price and no
+//! supplier is known here, and nothing here can fail.
+
+mod bars;
+mod concrete;
+mod edges;
+mod joints;
+mod mesh;
+mod removal;
+
+pub use bars::{BarQuantities, Run};
+pub use edges::EdgeQuantities;
+pub use joints::JointQuantities;
+pub use removal::RemovalQuantities;
+
+use crate::input::book::Rules;
+use crate::input::business::OrderPolicy;
+use crate::input::job::{Slab, Takeoff};
+use crate::trade::Quantity;
+use crate::trade::sets::Sets;
+
+/// Everything measured of one slab.
+#[derive(Clone, Debug)]
+pub struct SlabQuantities {
+    pub area: Quantity,
+    pub edges: EdgeQuantities,
+    pub concrete: Quantity,
+    pub base: Option<Quantity>,
+    pub bars: Option<BarQuantities>,
+    pub mesh: Option<Quantity>,
+    pub joints: Option<JointQuantities>,
+    /// Formed and finished as one piece of work.
+    pub is_step: bool,
+}
+
+/// Measures every slab, in the order of the takeoff.
+pub fn slabs(takeoff: &Takeoff, policy: &OrderPolicy, rules: &Rules) -> Vec<SlabQuantities> {
+    let sets = Sets(&takeoff.sets);
+    takeoff.slabs.iter().map(|slab| self::slab(slab, policy, rules, sets)).collect()
+}
+
+/// Measures every removal, in the order of the takeoff.
+pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
+    let sets = Sets(&takeoff.sets);
+    takeoff.removals.iter().map(|one| removal::measure(one, sets)).collect()
+}
+
+fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
+    let area = sets.settle(concrete::area(slab));
+    SlabQuantities {
+        edges: edges::measure(slab, sets),
+        concrete: sets.settle(concrete::volume(slab, &area)),
+        base: slab.base.as_ref().map(|base| sets.settle(concrete::base(slab, base, &area))),
+        bars: bars::measure(slab, policy, rules, sets),
+        mesh: mesh::measure(slab, policy, rules, &area).map(|mesh| sets.settle(mesh)),
+        joints: joints::measure(slab, sets),
+        is_step: slab.on.is_some() || slab.kind == "step",
+        area,
+    }
+}

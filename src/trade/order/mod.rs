@@ -1,0 +1,173 @@
+//! What is bought: quantities and rules of buying become needs in whole pieces.
+//!
+//! Allowance is figured once and rounding up happens once, for everything that
+//! is bought together. No price is known here.
+
+mod concrete;
+mod extras;
+mod goods;
+mod haul;
+mod sticks;
+
+pub use concrete::ConcreteOrder;
+pub use sticks::{CutPlan, cut_plan};
+
+use rust_decimal::Decimal;
+
+use crate::input::book::{Class, ItemKey, Role, Rules};
+use crate::input::business::{CrewPolicy, OrderPolicy};
+use crate::input::job::{Choice, Extra, RemovalMaterial, Takeoff};
+use crate::reading::At;
+use crate::trade::crew::{self, Crew};
+use crate::trade::measure::{self, RemovalQuantities, SlabQuantities};
+use crate::trade::sets::Sets;
+use crate::trade::working::{Quantity, number, of, sum};
+use crate::values::Money;
+
+/// Something to be paid for, in the amount that is really bought.
+#[derive(Clone, Debug)]
+pub struct Need {
+    pub item: NeedItem,
+    pub quantity: Quantity,
+    /// The pour it belongs to; none serves the whole job.
+    pub placement: Option<usize>,
+    /// Which parts of the job it serves, and how much of it.
+    pub shares: Vec<(Section, Decimal)>,
+}
+
+#[derive(Clone, Debug)]
+pub enum NeedItem {
+    Item(At<ItemKey>),
+    Lump { cost: At<Money>, class: Class },
+}
+
+/// A part of the job that can carry a price of its own.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Section {
+    Slab(usize),
+    Removal,
+    Extras,
+    Whole,
+}
+
+/// A rule the price book lacks.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Missing {
+    Role(Role),
+    Rate(String),
+    Disposal(&'static str),
+    Supply,
+}
+
+/// Everything a job needs, before prices.
+#[derive(Clone, Debug)]
+pub struct JobNeeds {
+    pub slabs: Vec<SlabQuantities>,
+    pub removals: Vec<RemovalQuantities>,
+    pub orders: Vec<ConcreteOrder>,
+    pub crew: Crew,
+    pub needs: Vec<Need>,
+    pub missing: Vec<Missing>,
+}
+
+/// The rules and policies a job is figured with.
+#[derive(Clone, Copy)]
+pub struct Ways<'a> {
+    pub rules: &'a Rules,
+    pub order: &'a OrderPolicy,
+    pub crew: &'a CrewPolicy,
+}
+
+/// Everything the job needs when the customer chooses this.
+pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
+    let slabs = measure::slabs(takeoff, ways.order, ways.rules);
+    let removals = measure::removals(takeoff);
+    let extras: Vec<&Extra> = takeoff.extras.iter().chain(choice.extras(&takeoff.options)).collect();
+    let mut list = List { ways, sets: Sets(&takeoff.sets), needs: Vec::new(), missing: Vec::new() };
+    let orders = concrete::orders(takeoff, &slabs, &mut list);
+    goods::list(takeoff, &slabs, &orders, &mut list);
+    haul::list(&removals, &mut list);
+    extras::list(&extras, &mut list);
+    let work = crew::Work { takeoff, slabs: &slabs, removals: &removals, orders: &orders, extras: &extras };
+    let crew = crew::crew(&work, &mut list);
+    let mut missing = list.missing;
+    missing.sort();
+    missing.dedup();
+    JobNeeds { slabs, removals, orders, crew, needs: list.needs, missing }
+}
+
+impl JobNeeds {
+    /// Every quantity that something else may follow, for overrides and explanations.
+    pub fn roots(&self) -> Vec<Quantity> {
+        let mut roots: Vec<Quantity> = self.needs.iter().map(|need| need.quantity.clone()).collect();
+        roots.extend(self.crew.roots());
+        for slab in &self.slabs {
+            roots.extend([slab.area.clone(), slab.concrete.clone(), slab.edges.straight.clone(), slab.edges.curved.clone(), slab.edges.strip.clone()]);
+            roots.extend(slab.bars.iter().flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]));
+            roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
+        }
+        roots
+    }
+}
+
+/// Needs as they are gathered.
+pub(super) struct List<'a> {
+    pub ways: Ways<'a>,
+    pub sets: Sets<'a>,
+    pub needs: Vec<Need>,
+    pub missing: Vec<Missing>,
+}
+
+impl List<'_> {
+    /// Buys `parts` together: added up, then up to how the item is sold, once.
+    pub fn buy(&mut self, item: &At<ItemKey>, name: &str, rule: &'static str, parts: &[(Section, Quantity)], placement: Option<usize>) {
+        let parts: Vec<&(Section, Quantity)> = parts.iter().filter(|(_, part)| !part.value().is_zero()).collect();
+        let Some(selling) = self.ways.rules.selling.get(&item.value) else { return };
+        if parts.is_empty() {
+            return;
+        }
+        let whole = if let [(_, one)] = parts[..] { of(one) } else { sum(parts.iter().map(|(_, part)| part)) };
+        let stepped = if selling.step.is_zero() {
+            whole
+        } else {
+            whole.up_to(Quantity::new("sold in", crate::values::Amount::new(selling.step, selling.unit), crate::trade::Working::Given(selling.place)).as_term())
+        };
+        let bought = if stepped.value() < selling.smallest { number(selling.smallest) } else { stepped };
+        let quantity = self.sets.settle(Quantity::by(rule, name, selling.unit, bought));
+        let shares = parts.iter().map(|(section, part)| (*section, part.value())).collect();
+        self.needs.push(Need { item: NeedItem::Item(item.clone()), quantity, placement, shares });
+    }
+
+    /// The item that stands for `role`; none when it is not charged or not known, which is noted.
+    pub fn role(&mut self, role: Role) -> Option<At<ItemKey>> {
+        match self.ways.rules.roles.get(&role) {
+            Some(At { value: Some(key), place }) => Some(At { value: key.clone(), place: *place }),
+            Some(At { value: None, .. }) => None,
+            None => {
+                self.missing.push(Missing::Role(role));
+                None
+            }
+        }
+    }
+
+    /// Buys what stands for `role`, if there is anything to buy.
+    pub fn buy_role(&mut self, role: Role, name: &str, rule: &'static str, parts: &[(Section, Quantity)], placement: Option<usize>) {
+        if parts.iter().all(|(_, part)| part.value().is_zero()) {
+            return;
+        }
+        if let Some(item) = self.role(role) {
+            self.buy(&item, name, rule, parts, placement);
+        }
+    }
+
+    pub fn rate(&mut self, task: &str) -> Option<At<crate::input::phrases::Ratio>> {
+        let rate = self.ways.rules.rates.get(task).cloned();
+        if rate.is_none() {
+            self.missing.push(Missing::Rate(task.to_owned()));
+        }
+        rate
+    }
+}
+
+/// Removal materials in a fixed order.
+pub(super) const MATERIALS: [RemovalMaterial; 2] = [RemovalMaterial::Concrete, RemovalMaterial::Soil];

@@ -1,0 +1,58 @@
+//! The owner's last word: a computed quantity overruled by name.
+
+use crate::input::job::SetTo;
+use crate::reading::{Problem, Problems, suggest};
+use crate::trade::{Quantity, Working};
+
+/// The overrides of a takeoff.
+#[derive(Clone, Copy, Debug)]
+pub struct Sets<'a>(pub &'a [SetTo]);
+
+impl Sets<'_> {
+    /// The quantity, or what the owner set it to; what depends on it follows.
+    pub fn settle(self, quantity: Quantity) -> Quantity {
+        match self.0.iter().find(|set| set.name.value == quantity.name()) {
+            Some(set) => quantity.set(set.to.value, set.because.clone(), set.to.place),
+            None => quantity,
+        }
+    }
+}
+
+/// Reports every override that no quantity of the job answers to.
+pub fn check(sets: &[SetTo], roots: &[Quantity], problems: &mut Problems) {
+    if sets.is_empty() {
+        return;
+    }
+    let mut computed: Vec<Quantity> = Vec::new();
+    let mut seen = std::collections::BTreeSet::new();
+    for root in roots {
+        gather(root, &mut seen, &mut computed);
+    }
+    for set in sets {
+        let Some(quantity) = computed.iter().find(|quantity| quantity.name() == set.name.value) else {
+            let problem = Problem::new("unknown-quantity", format!("this job computes no `{}`", set.name.value)).at(set.name.place);
+            let names = computed.iter().map(Quantity::name);
+            problems.push(match suggest::closest(&set.name.value, names) {
+                Some(near) => problem.help(format!("did you mean `{near}`?")),
+                None => problem.help("`flatwork takeoff` lists every quantity by its name"),
+            });
+            continue;
+        };
+        let (unit, written) = (quantity.amount().unit, set.to.value.unit);
+        if written != crate::values::Unit::Plain && written != unit {
+            let message = format!("`{}` is in {}, not in {}", set.name.value, unit.plural(), written.plural());
+            problems.push(Problem::new("wrong-unit", message).at(set.to.place).help(format!("write the number alone, or in {}", unit.plural())));
+        }
+    }
+}
+
+/// Every computed quantity below `quantity`, each name once.
+fn gather(quantity: &Quantity, seen: &mut std::collections::BTreeSet<String>, computed: &mut Vec<Quantity>) {
+    if matches!(quantity.working(), Working::Given(_)) || !seen.insert(quantity.name().to_owned()) {
+        return;
+    }
+    computed.push(quantity.clone());
+    for part in quantity.parts() {
+        gather(&part, seen, computed);
+    }
+}
