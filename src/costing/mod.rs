@@ -1,1 +1,15 @@
-//! The `costing` floor.
+//! Needs and prices become lines; every total is a sum of lines.
+//!
+//! `priced` is the last step that can fail. Nothing here knows a shape.
+
+mod estimate;
+mod lines;
+mod offer;
+mod prices;
+mod sections;
+
+pub use estimate::{Totals, estimate, schedule};
+pub use lines::{Cause, LineItem, Side, missing, priced};
+pub use offer::{Offer, Priced, offer};
+pub use prices::{Prices, prices};
+pub use sections::{SectionPrice, sections};

@@ -8,7 +8,7 @@ pub mod tables;
 use std::collections::{BTreeMap, BTreeSet};
 
 pub use item::{Basis, Class, Dated, Item, ItemKey};
-pub use rates::{Rates, Task};
+pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, Selling, ShortCount, ShortLoad, Supply};
 
 use crate::reading::{At, Node, Place, Problem, Problems};

@@ -6,18 +6,14 @@ use crate::input::phrases::Ratio;
 use crate::reading::{At, Node, Problem, Problems};
 use crate::values::Unit;
 
-/// What the crew does, by the name its rate has in the book.
-///
-/// Finishes are open: `finish broom`, `finish trowel` and whatever else the
-/// owner offers.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Task(pub String);
-
 /// Every rate of the book.
 #[derive(Clone, Debug, Default)]
 pub struct Rates(pub BTreeMap<String, At<Ratio>>);
 
 /// Tasks with a fixed name, and the unit their work is measured in.
+///
+/// Finishes are open: `finish broom`, `finish trowel` and whatever else the
+/// owner offers.
 pub const FIXED: &[(&str, Unit)] = &[
     ("break out concrete", Unit::SquareFoot),
     ("dig", Unit::CubicYard),
@@ -37,6 +33,12 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("unload by buggy", Unit::CubicYard),
     ("unload by pump", Unit::CubicYard),
 ];
+
+/// An example of a rate for a task, in the units it is measured in.
+pub fn rates_help(task: &str) -> String {
+    let per = FIXED.iter().find(|(name, _)| *name == task).map_or(Unit::SquareFoot, |(_, unit)| *unit);
+    if task.starts_with("unload") { format!("6 min per {per}") } else { format!("1 hour per {per}") }
+}
 
 impl Rates {
     pub fn get(&self, task: &str) -> Option<&At<Ratio>> {

@@ -1,0 +1,38 @@
+//! The prices of a day: holds beat the list.
+
+use std::collections::BTreeMap;
+
+use crate::input::book::{Basis, Dated, ItemKey, PriceBook};
+use crate::values::Day;
+
+/// The only prices costing ever sees: those of one day, for one job.
+#[derive(Clone, Debug)]
+pub struct Prices {
+    pub day: Day,
+    by_item: BTreeMap<ItemKey, Dated>,
+}
+
+impl Prices {
+    pub fn get(&self, item: &str) -> Option<&Dated> {
+        self.by_item.get(item)
+    }
+}
+
+/// Prices of `day`: the newest that has begun, or a hold that covers the day and the job.
+pub fn prices(book: &PriceBook, day: Day, job: &str) -> Prices {
+    let mut by_item: BTreeMap<ItemKey, Dated> = BTreeMap::new();
+    for (key, item) in &book.items {
+        if let Some(dated) = item.dated.iter().rev().find(|dated| dated.from <= day) {
+            by_item.insert(key.clone(), dated.clone());
+        }
+    }
+    for hold in &book.holds {
+        let begun = hold.from.is_none_or(|from| from <= day);
+        let for_us = hold.job.as_deref().is_none_or(|wanted| wanted == job);
+        if begun && day <= hold.until && for_us {
+            let from = hold.from.unwrap_or(day);
+            by_item.insert(hold.item.clone(), Dated { from, price: hold.price, basis: Basis::Held { until: hold.until, note: hold.note.clone() }, place: hold.place });
+        }
+    }
+    Prices { day, by_item }
+}
