@@ -3,7 +3,7 @@
 use lopdf::{Dictionary, Document as Objects, Object, SaveOptions};
 use sha2::{Digest, Sha256};
 
-use super::deflate::deflate;
+use super::{deflate::deflate, numbers::hexadecimal};
 
 /// Writes the file; the trailer must hold `Root` and `Info` only.
 pub fn write(mut objects: Objects) -> Vec<u8> {
@@ -25,13 +25,8 @@ pub fn write(mut objects: Objects) -> Vec<u8> {
 fn with_deflated_index(mut bytes: Vec<u8>, trailer: &Dictionary) -> Vec<u8> {
     let count = entry(trailer, b"Size");
     let length = entry(trailer, b"Length");
-    let tail = b"\nendstream".len() + TAIL_LENGTH_LIMIT;
     let start = last_index(&bytes);
     let content = find(&bytes[start..], b"stream\n") + start + b"stream\n".len();
-    debug_assert!(
-        bytes.len() < content + length + tail,
-        "nothing but the end follows the index"
-    );
     let mut rows = vec![FREE];
     rows.extend(
         bytes[content..content + length]
@@ -44,7 +39,8 @@ fn with_deflated_index(mut bytes: Vec<u8>, trailer: &Dictionary) -> Vec<u8> {
         "the index must have a row for every object"
     );
     bytes.truncate(start);
-    let identity = identity(&bytes);
+    // Same content, same identity: it must not come from a clock or a random number.
+    let identity = hexadecimal(&Sha256::digest(&bytes)[..16]);
     let index = deflate(&up_predicted(&rows));
     let head = format!(
         "{} 0 obj\n<</Type/XRef/Size {count}/W[1 4 2]/Root {}/Info {}/ID[<{identity}><{identity}>]\
@@ -81,15 +77,6 @@ fn up_predicted(rows: &[[u8; ROW]]) -> Vec<u8> {
         above = *row;
     }
     predicted
-}
-
-/// Same content, same identity: it must not come from a clock or a random number.
-fn identity(content: &[u8]) -> String {
-    Sha256::digest(content)
-        .iter()
-        .take(16)
-        .map(|byte| format!("{byte:02X}"))
-        .collect()
 }
 
 /// Where lopdf says its index starts.

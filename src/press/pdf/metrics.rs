@@ -22,19 +22,18 @@ pub struct Metrics {
 impl Metrics {
     pub fn of(face: Face) -> Self {
         let tables = FontRef::new(faces::bytes(face)).expect(SOUND);
-        let signed = |tag: &[u8; 4], offset| {
-            i16::from_be_bytes(unsigned(&tables, tag, offset).to_be_bytes())
-        };
+        let signed =
+            |tag: [u8; 4], offset| i16::from_be_bytes(unsigned(&tables, tag, offset).to_be_bytes());
         // Offsets are those of the OpenType specification's tables head, hhea and OS/2.
-        let glyphs_with_width = usize::from(unsigned(&tables, b"hhea", 34));
+        let glyphs_with_width = usize::from(unsigned(&tables, *b"hhea", 34));
         Self {
-            bounds: [36, 38, 40, 42].map(|offset| signed(b"head", offset)),
-            ascent: signed(b"hhea", 4),
-            descent: signed(b"hhea", 6),
-            capital_height: signed(b"OS/2", 88),
-            weight: unsigned(&tables, b"OS/2", 4),
+            bounds: [36, 38, 40, 42].map(|offset| signed(*b"head", offset)),
+            ascent: signed(*b"hhea", 4),
+            descent: signed(*b"hhea", 6),
+            capital_height: signed(*b"OS/2", 88),
+            weight: unsigned(&tables, *b"OS/2", 4),
             widths: (0..glyphs_with_width)
-                .map(|glyph| unsigned(&tables, b"hmtx", 4 * glyph))
+                .map(|glyph| unsigned(&tables, *b"hmtx", 4 * glyph))
                 .collect(),
         }
     }
@@ -48,8 +47,8 @@ impl Metrics {
 
 const SOUND: &str = "the bundled faces are sound TrueType files";
 
-fn unsigned(tables: &FontRef, tag: &[u8; 4], offset: usize) -> u16 {
-    let table = tables.table_data(Tag::new(tag)).expect(SOUND);
+fn unsigned(tables: &FontRef, tag: [u8; 4], offset: usize) -> u16 {
+    let table = tables.table_data(Tag::new(&tag)).expect(SOUND);
     table.read_at(offset).expect(SOUND)
 }
 
@@ -65,7 +64,7 @@ mod tests {
     fn the_bundled_faces_have_a_thousand_units() {
         for face in [Face::Regular, Face::Bold] {
             let tables = FontRef::new(faces::bytes(face)).unwrap();
-            assert_eq!(unsigned(&tables, b"head", 18), 1000, "{face:?}");
+            assert_eq!(unsigned(&tables, *b"head", 18), 1000, "{face:?}");
         }
     }
 

@@ -1,5 +1,7 @@
 //! Numbers as the file writes them: thousandths of a point, and no minus zero.
 
+use std::fmt::Write;
+
 use lopdf::Object;
 
 /// A thousandth of a point is a third of a micrometre; more digits only make the file larger.
@@ -14,6 +16,15 @@ pub fn numbers<const N: usize>(values: [f32; N]) -> Vec<Object> {
 /// A count or an index, where the format wants a signed integer.
 pub fn integer(value: usize) -> Object {
     Object::Integer(i64::try_from(value).expect("nothing in a document is counted past 2^63"))
+}
+
+/// Two capital digits a byte.
+pub fn hexadecimal(bytes: &[u8]) -> String {
+    let mut digits = String::with_capacity(2 * bytes.len());
+    for byte in bytes {
+        write!(digits, "{byte:02X}").expect("memory takes every character written to it");
+    }
+    digits
 }
 
 /// Adding zero turns -0 into 0, so that the sign of nothing never reaches the file.

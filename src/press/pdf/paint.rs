@@ -79,7 +79,7 @@ impl Painter<'_> {
     fn ink(&mut self, ink: &Ink) {
         match ink {
             Ink::Path(path) => {
-                shapes::draw(path, self.height, &mut self.pen, &mut self.painted.ops)
+                shapes::draw(path, self.height, &mut self.pen, &mut self.painted.ops);
             }
             Ink::Glyphs(run) => self.run(run),
             Ink::Clipped { outline, inks } => {

@@ -2,6 +2,8 @@
 
 use std::{collections::BTreeMap, fmt::Write};
 
+use super::numbers::hexadecimal;
+
 /// A glyph has one text in the whole file. The shortest and lowest wins, whichever came
 /// first: a space over a no-break space, a hyphen over a non-breaking one.
 pub fn is_plainer(text: &str, than: &str) -> bool {
@@ -31,9 +33,8 @@ fn line(map: &mut String, text: std::fmt::Arguments) {
 /// A glyph without text of its own joins the one before: the word joiner says just that.
 fn utf16(text: &str) -> String {
     let text = if text.is_empty() { "\u{2060}" } else { text };
-    text.encode_utf16()
-        .map(|unit| format!("{unit:04X}"))
-        .collect()
+    let bytes: Vec<u8> = text.encode_utf16().flat_map(u16::to_be_bytes).collect();
+    hexadecimal(&bytes)
 }
 
 const HEAD: &str = "/CIDInit /ProcSet findresource begin

@@ -2,16 +2,16 @@
 
 use flatwork::press::{
     drawing::{Face, Path, Point, Rgb, Size, Step, Stroke},
-    faces,
     page::{
-        About, Attachment, Bookmark, Document, Glyph, Ink, Link, Mark, Node, NodeId, Owner, Page,
-        PictureKind, Role, Run, Scope,
+        About, Attachment, Bookmark, Document, Ink, Link, Mark, Node, NodeId, Owner, Page,
+        PictureKind, Role, Scope,
     },
 };
-use harfrust::{FontRef, ShapeOptions, ShaperData, UnicodeBuffer};
 
-const BLACK: Rgb = Rgb(0, 0, 0);
-const RUST: Rgb = Rgb(178, 80, 30);
+use super::shaping::{upward, words};
+
+pub const BLACK: Rgb = Rgb(0, 0, 0);
+pub const RUST: Rgb = Rgb(178, 80, 30);
 pub const PHOTO: &[u8] = include_bytes!("photo.jpg");
 pub const LOGO: &[u8] = include_bytes!("logo.png");
 pub const SEAL: &[u8] = include_bytes!("seal.png");
@@ -150,7 +150,7 @@ impl Sample {
         self.0
             .pages
             .last_mut()
-            .unwrap()
+            .expect("a sample starts with a page")
             .marks
             .push(Mark { owner, ink });
     }
@@ -176,16 +176,21 @@ impl Sample {
             node,
             contents: format!("Write to {address}"),
         };
-        self.0.pages.last_mut().unwrap().links.push(link);
+        self.0
+            .pages
+            .last_mut()
+            .expect("a sample starts with a page")
+            .links
+            .push(link);
     }
 
     fn list(&mut self) {
         let list = self.node(Role::List, ROOT);
-        for (index, text) in ["Compacted base, 4\u{a0}in", "Control joints at 10 ft"]
+        for (text, index) in ["Compacted base, 4\u{a0}in", "Control joints at 10 ft"]
             .into_iter()
-            .enumerate()
+            .zip(0u8..)
         {
-            let y = 160.0 + 16.0 * f32::from(u8::try_from(index).unwrap());
+            let y = 160.0 + 16.0 * f32::from(index);
             let item = self.node(Role::ListItem, list);
             let label = self.node(Role::Label, item);
             self.words(label, Face::Regular, 10.0, (80.0, y), "\u{2022}");
@@ -318,8 +323,8 @@ impl Sample {
             (LOGO, PictureKind::Png),
             (SEAL, PictureKind::Png),
         ];
-        for (index, (bytes, kind)) in pictures.into_iter().enumerate() {
-            let left = 72.0 + 120.0 * f32::from(u8::try_from(index).unwrap());
+        for ((bytes, kind), index) in pictures.into_iter().zip(0u8..) {
+            let left = 72.0 + 120.0 * f32::from(index);
             let figure = self.node(Role::Figure, ROOT);
             self.0.structure[figure.0].alternative = Some(format!("Picture {}", index + 1));
             self.0.structure[figure.0].bounds = Some((1, [left, 200.0, left + 100.0, 260.0]));
@@ -356,67 +361,4 @@ fn ring((left, top): (f32, f32), (right, bottom): (f32, f32)) -> Vec<Step> {
         Step::Line(point(left, bottom)),
         Step::Close,
     ]
-}
-
-fn words(face: Face, size: f32, (x, y): (f32, f32), text: &str) -> Ink {
-    Ink::Glyphs(Run {
-        face,
-        size,
-        color: BLACK,
-        at: point(x, y),
-        upward: false,
-        glyphs: shape(face, text),
-    })
-}
-
-fn upward((x, y): (f32, f32), text: &str) -> Ink {
-    let glyphs = shape(Face::Regular, text);
-    Ink::Glyphs(Run {
-        face: Face::Regular,
-        size: 8.0,
-        color: RUST,
-        at: point(x, y),
-        upward: true,
-        glyphs,
-    })
-}
-
-fn shape(face: Face, text: &str) -> Vec<Glyph> {
-    let font = FontRef::new(faces::bytes(face)).unwrap();
-    let data = ShaperData::new(&font);
-    let mut buffer = UnicodeBuffer::new();
-    buffer.push_str(text);
-    buffer.guess_segment_properties();
-    let shaped = data
-        .shaper(&font)
-        .build()
-        .shape(buffer, ShapeOptions::default());
-    let infos = shaped.glyph_infos();
-    let starts: Vec<usize> = infos
-        .iter()
-        .map(|info| usize::try_from(info.cluster).unwrap())
-        .collect();
-    infos
-        .iter()
-        .zip(shaped.glyph_positions())
-        .enumerate()
-        .map(|(index, (info, position))| {
-            let start = starts[index];
-            let end = starts[index..]
-                .iter()
-                .copied()
-                .find(|next| start < *next)
-                .unwrap_or(text.len());
-            let is_first = index == 0 || starts[index - 1] != start;
-            Glyph {
-                id: u16::try_from(info.glyph_id).unwrap(),
-                advance: position.x_advance,
-                text: if is_first {
-                    text[start..end].to_owned()
-                } else {
-                    String::new()
-                },
-            }
-        })
-        .collect()
 }
