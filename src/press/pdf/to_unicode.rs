@@ -71,6 +71,7 @@ mod tests {
         case("", "fi", false);
         case("-", "\u{2011}", true);
         case("a", "a", false);
+        case("ab", "z", false);
     }
 
     #[test]
