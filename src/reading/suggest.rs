@@ -79,6 +79,7 @@ mod tests {
 
         case("thicknes", Some("thickness"));
         case("Thickness", Some("thickness"));
+        case("FINISH", Some("finish"));
         case("fnish", Some("finish"));
         case("fniish", Some("finish"));
         case("flal", Some("fall"));

@@ -187,7 +187,7 @@ fn yes_and_no_are_read_and_nothing_else() {
 #[test]
 fn what_is_reported_already_is_not_reported_twice() {
     case(
-        "patio:\n  thickness: 4: in\n  finish: #4\n",
+        "patio:\n  thickness: 4: in\n  finish: #4\n  colour: #red\n",
         |fields, problems| {
             assert_eq!(fields.need::<Even>("thickness", problems), None);
             assert_eq!(fields.text("finish", problems), None);
@@ -195,6 +195,7 @@ fn what_is_reported_already_is_not_reported_twice() {
         &[
             "colon-in-value 4: in | a value with `: ` in it needs quotes | write `thickness: \"4: in\"`",
             "comment-swallowed #4 | `#4` is a comment to YAML, so the value ends before it | write `no. 4`, or put quotes round the whole value; if it is a comment, put a space after the `#`",
+            "comment-swallowed #red | `#red` is a comment to YAML, so the value ends before it | put quotes round the whole value; if it is a comment, put a space after the `#`",
         ],
     );
 }

@@ -135,9 +135,9 @@ impl<'a> Builder<'a> {
     }
 
     fn scalar(&self, text: &str, style: ScalarStyle, place: Place) -> Node {
-        // Nothing after a key arrives as a `~` that takes no room in the text.
-        let nothing = style == ScalarStyle::Plain
-            && (place.start == place.end || matches!(text, "~" | "null" | "Null" | "NULL"));
+        // Nothing after a key arrives as a `~`, too.
+        let plain = style == ScalarStyle::Plain;
+        let nothing = plain && matches!(text, "~" | "null" | "Null" | "NULL");
         let heading = self.heading(place);
         Node {
             place,

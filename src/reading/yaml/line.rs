@@ -62,3 +62,24 @@ fn looks_like_key(key: &str) -> bool {
             .chars()
             .all(|letter| letter.is_alphanumeric() || " -_.'/&+()".contains(letter))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_colon_without_its_space_is_told_from_other_colons() {
+        #[track_caller]
+        fn case(text: &str, expected: Option<&str>) {
+            assert_eq!(with_space_after_colon(text).as_deref(), expected, "{text}");
+        }
+
+        case("patio:12 ft", Some("patio: 12 ft"));
+        case("back patio:12 ft", Some("back patio: 12 ft"));
+        case("https://example.com", None);
+        case("7:30", None);
+        case("patio: 12 ft", None);
+        case("patio:", None);
+        case("patio", None);
+    }
+}

@@ -44,9 +44,8 @@ impl<'a> Mended<'a> {
         self.tabs = true;
     }
 
-    /// Blanks the line of a byte and what hangs on it; `also_neighbours`: and the lines
-    /// after it in the same column, which share its indentation and so its trouble.
-    pub(super) fn blank(&mut self, byte: usize, also_neighbours: bool) {
+    /// Blanks the line of a byte and what hangs on it.
+    pub(super) fn blank(&mut self, byte: usize) {
         let start = self.line_start(byte);
         let line = Line::of(self.line_at(start));
         // Keys that follow a dash line up with the first of them, not with the dash.
@@ -54,8 +53,7 @@ impl<'a> Mended<'a> {
         let mut end = self.line_end(start);
         while end < self.text.len() {
             let line = Line::of(self.line_at(end));
-            let belongs = indent < line.indent || also_neighbours && indent == line.indent;
-            if !belongs && !line.is_blank() {
+            if line.indent <= indent && !line.is_blank() {
                 break;
             }
             end = self.line_end(end);
@@ -64,6 +62,7 @@ impl<'a> Mended<'a> {
     }
 
     /// Blanks the group of lines that the last spot stands in; `false` if there is none.
+    /// Lines in a wrong column come to this, as their neighbours share the trouble.
     pub(super) fn widen(&mut self) -> bool {
         let Some(spot) = self.spots.pop() else {
             return false;
@@ -74,7 +73,7 @@ impl<'a> Mended<'a> {
             start = self.line_start(start - 1);
             let line = Line::of(self.line_at(start));
             if !line.is_blank() && line.indent < indent {
-                self.blank(start, false);
+                self.blank(start);
                 return true;
             }
         }

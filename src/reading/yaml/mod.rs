@@ -71,9 +71,8 @@ fn mend(mended: &mut Mended, stumble: Problem, problems: &mut Problems) -> bool 
         // The last spot was blanked too tightly; this is not another problem.
         return mended.widen();
     }
-    let crooked = stumble.code == "indentation";
-    mended.blank(byte, crooked);
-    if !crooked || !mended.tabs {
+    mended.blank(byte);
+    if stumble.code != "indentation" || !mended.tabs {
         problems.push(stumble);
     }
     true
