@@ -9,6 +9,8 @@ use unicode_width::UnicodeWidthChar as _;
 const WINDOW: usize = 100;
 /// Columns kept before the caret when a line is cut.
 const LEAD: usize = 40;
+/// Characters of a message or help line that are shown.
+const LONGEST_TEXT: usize = 600;
 /// Columns a tab takes; it is printed as spaces, so that the caret below stays in step.
 const TAB: usize = 4;
 
@@ -113,15 +115,136 @@ fn cell(letter: char) -> (String, usize) {
     (shown.to_string(), shown.width().unwrap_or(0))
 }
 
-/// Text of the owner inside a message: nothing in it may steer the terminal.
+/// Text of the owner inside a message: nothing in it may steer the terminal or flood it.
 fn safe(text: &str) -> String {
-    text.chars()
+    let mut letters = text.chars();
+    let start = letters.by_ref().take(LONGEST_TEXT);
+    let mut shown: String = start
         .map(|letter| if harmless(letter) { letter } else { '\u{fffd}' })
-        .collect()
+        .collect();
+    if letters.next().is_some() {
+        shown.push('…');
+    }
+    shown
 }
 
 /// Control characters and those that reverse the direction of writing are not shown as such.
 fn harmless(letter: char) -> bool {
     !letter.is_control()
         && !matches!(letter, '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Shows a problem at the first `needle` of a text.
+    fn shown(text: &str, needle: &str) -> String {
+        let mut sources = Sources::default();
+        let start = text.find(needle).expect("the needle is in the text");
+        let offset = |at: usize| u32::try_from(at).expect("short");
+        let place = Place {
+            file: sources.add("job.yaml", text.to_owned()),
+            start: offset(start),
+            end: offset(start + needle.len()),
+        };
+        let problem = Problem::new("some-code", "a message").at(place);
+        show(&problem.help("what to do"), "error", &sources)
+    }
+
+    #[track_caller]
+    fn case(text: &str, needle: &str, excerpt: &[&str]) {
+        let shown = shown(text, needle);
+        let lines: Vec<&str> = shown.lines().collect();
+        assert_eq!(lines[3..lines.len() - 1], *excerpt, "{shown}");
+    }
+
+    #[test]
+    fn shows_place_line_caret_and_help() {
+        let text = format!("{}  - item: rebar-5\n", "# a line\n".repeat(9));
+        let expected = "\
+error[some-code]: a message
+  --> job.yaml:10:11
+   |
+10 |   - item: rebar-5
+   |           ^^^^^^^
+   help: what to do
+";
+        assert_eq!(shown(&text, "rebar-5"), expected);
+    }
+
+    #[test]
+    fn the_caret_stands_below_what_it_means() {
+        case("\ta: b c", "b", &["1 |     a: b c", "  |        ^"]);
+        case("日本: b c", "b", &["1 | 日本: b c", "  |       ^"]);
+        case("日本: b c", "本", &["1 | 日本: b c", "  |   ^^"]);
+        case("é: b", "b", &["1 | é: b", "  |    ^"]);
+        case("e\u{301}: b", "b", &["1 | e\u{301}: b", "  |    ^"]);
+        case(
+            "a: \u{1b}[31m b",
+            "b",
+            &["1 | a: \u{fffd}[31m b", "  |          ^"],
+        );
+        case(
+            "a: \u{202e}x b",
+            "b",
+            &["1 | a: \u{fffd}x b", "  |       ^"],
+        );
+        case("a: one\n  two", "one\n  two", &["1 | a: one", "  |    ^^^"]);
+        case("a: one", "", &["1 | a: one", "  | ^"]);
+    }
+
+    #[test]
+    fn a_long_line_is_cut_around_the_caret() {
+        let text = format!("{}HERE{}", "x".repeat(500), "y".repeat(500));
+        let line = format!("1 | …{}HERE{}…", "x".repeat(40), "y".repeat(56));
+        let carets = format!("  | {}^^^^", " ".repeat(41));
+        case(&text, "HERE", &[&line, &carets]);
+    }
+
+    #[test]
+    fn without_a_place_there_is_message_and_help() {
+        let problem = Problem::new("no-book", "no price book \u{7}named").help("name one");
+        let expected = "advice[no-book]: no price book \u{fffd}named\n  help: name one\n";
+        assert_eq!(show(&problem, "advice", &Sources::default()), expected);
+    }
+
+    #[test]
+    fn problems_are_sorted_and_the_place_of_another_is_shown_too() {
+        let mut sources = Sources::default();
+        let file = sources.add("job.yaml", "a: 1\nb: 2\na: 3\n".to_owned());
+        let at = |start| Place {
+            file,
+            start,
+            end: start + 1,
+        };
+        let mut problems = Problems::new();
+        problems.push(Problem::new("no-place", "nowhere"));
+        problems.push(
+            Problem::new("twice", "again")
+                .at(at(10))
+                .also(at(0), "first here"),
+        );
+        problems.push(Problem::new("second", "b").at(at(5)));
+        let expected = "\
+error[second]: b
+ --> job.yaml:2:1
+  |
+2 | b: 2
+  | ^
+
+error[twice]: again
+ --> job.yaml:3:1
+  |
+3 | a: 3
+  | ^
+ --> job.yaml:1:1: first here
+  |
+1 | a: 1
+  | ^
+
+error[no-place]: nowhere
+";
+        assert_eq!(show_all(&problems, "error", &sources), expected);
+    }
 }

@@ -81,7 +81,9 @@ impl Node {
             other => {
                 let found = other.described();
                 let message = format!("{} is a group of keys, but this is {found}", table.name);
-                let help = format!("write keys below it, such as {}", table.example());
+                let help = self
+                    .space_after_colon()
+                    .unwrap_or_else(|| format!("write keys below it, such as {}", table.example()));
                 problems.push(
                     Problem::new("not-keys", message)
                         .at(self.shown())
@@ -91,10 +93,8 @@ impl Node {
             }
         };
         let mut misspelt = Vec::new();
-        for entry in entries
-            .iter()
-            .filter(|entry| table.field(&entry.key).is_none())
-        {
+        let unknown = |entry: &&Entry| !entry.node.reported && table.field(&entry.key).is_none();
+        for entry in entries.iter().filter(unknown) {
             let (problem, meant) = table.unknown_key(entry);
             problems.push(problem);
             misspelt.extend(meant);
@@ -220,3 +220,6 @@ where
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

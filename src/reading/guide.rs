@@ -75,3 +75,67 @@ fn shape(kind: &str) -> Option<Value> {
         _ => Some(json!(["string", "number"])),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const SLAB: FieldTable = FieldTable {
+        name: "a slab",
+        fields: &[
+            Field {
+                key: "thickness",
+                kind: "length",
+                default: "required",
+                meaning: "of the concrete | as placed",
+                example: "4 in",
+            },
+            Field {
+                key: "photos",
+                kind: "list of file names",
+                default: "none",
+                meaning: "printed behind the plan",
+                example: "[gate.jpg]",
+            },
+            Field {
+                key: "curb",
+                kind: "yes or no",
+                default: "no",
+                meaning: "with a curb",
+                example: "yes",
+            },
+            Field {
+                key: "size",
+                kind: "size or map",
+                default: "none",
+                meaning: "length by width",
+                example: "12 ft x 15 ft",
+            },
+        ],
+    };
+
+    #[test]
+    fn a_table_of_keys_has_a_row_for_each() {
+        let expected = "\
+| key | what | if left out | meaning | example |
+|---|---|---|---|---|
+| `thickness` | length | required | of the concrete \\| as placed | `4 in` |
+| `photos` | list of file names | none | printed behind the plan | `[gate.jpg]` |
+| `curb` | yes or no | no | with a curb | `yes` |
+| `size` | size or map | none | length by width | `12 ft x 15 ft` |
+";
+        assert_eq!(markdown(&SLAB), expected);
+    }
+
+    #[test]
+    fn the_schema_knows_keys_shapes_and_what_is_required() {
+        let schema = schema(&SLAB);
+        assert_eq!(schema["required"], json!(["thickness"]));
+        assert_eq!(schema["additionalProperties"], json!(false));
+        let shape = |key: &str| schema["properties"][key]["type"].clone();
+        assert_eq!(shape("thickness"), json!(["string", "number"]));
+        assert_eq!(shape("photos"), json!("array"));
+        assert_eq!(shape("curb"), json!(["boolean", "string"]));
+        assert_eq!(shape("size"), Value::Null);
+    }
+}

@@ -63,7 +63,7 @@ fn what_to_write(text: &str) -> String {
             "leave out the last point",
             bare.trim_end_matches('.').to_owned(),
         )
-    } else if bare.contains(['e', 'E']) && bare.parse::<Decimal>().is_err() && scientific(bare) {
+    } else if bare.contains(['e', 'E']) && scientific(bare) {
         "write all the digits, without an exponent: `1000`, not `1e3`".to_owned()
     } else {
         "write digits with at most one point, such as `12.50`".to_owned()
@@ -73,4 +73,91 @@ fn what_to_write(text: &str) -> String {
 fn scientific(text: &str) -> bool {
     text.bytes()
         .all(|byte| byte.is_ascii_digit() || b".eE+-".contains(&byte))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use rust_decimal_macros::dec;
+
+    #[test]
+    fn reads_plain_digits_exactly() {
+        #[track_caller]
+        fn case(text: &str, expected: Decimal) {
+            let number = exact(text).expect("a plain number");
+            assert_eq!(
+                (number, number.scale()),
+                (expected, expected.scale()),
+                "{text}"
+            );
+        }
+
+        case("0", dec!(0));
+        case("12.50", dec!(12.50));
+        case("0.1", dec!(0.1));
+        case("007", dec!(7));
+        case("999999999999.999999999", dec!(999999999999.999999999));
+    }
+
+    #[test]
+    fn says_what_to_write_instead() {
+        #[track_caller]
+        fn case(text: &str, code: &str, help: &str) {
+            let unreadable = exact(text).expect_err(text);
+            assert_eq!(
+                (unreadable.code, unreadable.help.as_str()),
+                (code, help),
+                "{text}"
+            );
+        }
+
+        let plain = "write digits with at most one point, such as `12.50`";
+        case(
+            "1e3",
+            "not-a-number",
+            "write all the digits, without an exponent: `1000`, not `1e3`",
+        );
+        case(
+            "1.5E-2",
+            "not-a-number",
+            "write all the digits, without an exponent: `1000`, not `1e3`",
+        );
+        case(
+            "1_000",
+            "not-a-number",
+            "leave out the underscores; write `1000`",
+        );
+        case(
+            "1,000.50",
+            "not-a-number",
+            "leave out the commas; write `1000.50`",
+        );
+        case("$5", "not-a-number", "leave out the dollar sign; write `5`");
+        case(
+            "$1,200.00",
+            "not-a-number",
+            "leave out the dollar sign; write `1200.00`",
+        );
+        case("+1", "not-a-number", "leave out the plus sign; write `1`");
+        case("1.", "not-a-number", "leave out the last point; write `1`");
+        case(
+            ".5",
+            "not-a-number",
+            "put a zero before the point; write `0.5`",
+        );
+        case(
+            "-1",
+            "not-a-number",
+            "a number below zero has no meaning here; write it without the sign",
+        );
+        case("1.2.3", "not-a-number", plain);
+        case("five", "not-a-number", plain);
+        case("", "not-a-number", plain);
+        case(" 1", "not-a-number", plain);
+        case("١٢", "not-a-number", plain);
+        let long = "at most 12 digits before the point and 9 after it";
+        case("1000000000000", "number-too-long", long);
+        case("0.0000000001", "number-too-long", long);
+        case(&"9".repeat(5000), "number-too-long", long);
+    }
 }

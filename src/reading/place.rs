@@ -130,3 +130,54 @@ fn line_starts(text: &str) -> Vec<usize> {
         .chain(ends.map(|(at, _)| at + 1))
         .collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn place(start: u32) -> Place {
+        Place {
+            file: FileId(0),
+            start,
+            end: start + 1,
+        }
+    }
+
+    #[test]
+    fn lines_and_columns_count_from_one_in_characters() {
+        #[track_caller]
+        fn case(text: &str, byte: u32, expected: (usize, usize)) {
+            let mut sources = Sources::default();
+            sources.add("job.yaml", text.to_owned());
+            assert_eq!(sources.line_and_column(place(byte)), expected, "{text:?}");
+        }
+
+        case("", 0, (1, 1));
+        case("ab", 1, (1, 2));
+        case("ab\ncd\n", 3, (2, 1));
+        case("ab\ncd\n", 6, (3, 1));
+        case("ab\r\ncd", 4, (2, 1));
+        case("ab\rcd", 4, (2, 2));
+        case("é: x", 2, (1, 2));
+        case("\u{feff}ab", 1, (1, 2));
+        case("ab", 99, (1, 3));
+    }
+
+    #[test]
+    fn a_line_comes_without_its_break() {
+        let mut sources = Sources::default();
+        sources.add("job.yaml", "one\r\ntwo\nthree".to_owned());
+        assert_eq!(sources.line(place(1)), ("one", 0));
+        assert_eq!(sources.line(place(5)), ("two", 5));
+        assert_eq!(sources.line(place(11)), ("three", 9));
+    }
+
+    #[test]
+    fn places_sort_by_file_then_start() {
+        let later_file = Place {
+            file: FileId(1),
+            ..place(0)
+        };
+        assert!(place(7) < later_file && place(3) < place(7));
+    }
+}

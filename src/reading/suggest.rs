@@ -6,7 +6,7 @@ const LONGEST: usize = 64;
 /// The candidate nearest to a misspelt word, if any is near enough.
 ///
 /// Case does not count, nor which of space, `-` and `_` joins the parts. Near is one slip
-/// (a letter more, less, other, or two swapped) for up to four letters, two for up to
+/// (a letter more, less, other, or two swapped) for three or four letters, two for up to
 /// eight, else three; or one word beginning with the other. On a tie the first wins.
 pub fn closest<'a>(word: &str, candidates: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
     let word = folded(word);
@@ -15,7 +15,8 @@ pub fn closest<'a>(word: &str, candidates: impl IntoIterator<Item = &'a str>) ->
         return None;
     }
     let slips_allowed = match length {
-        1..=4 => 1,
+        1..=2 => 0,
+        3..=4 => 1,
         5..=8 => 2,
         _ => 3,
     };
@@ -35,8 +36,7 @@ fn distance(word: &str, candidate: &str, allowed: usize) -> Option<usize> {
         return None;
     }
     let slips = strsim::osa_distance(word, candidate);
-    // In a very short word one slip leaves nothing in common: `ft` is not near `in`.
-    if slips <= allowed && slips < word.chars().count() {
+    if slips <= allowed {
         return Some(slips);
     }
     let begins = 3 <= word.chars().count() && candidate.starts_with(word)
@@ -55,4 +55,43 @@ fn folded(word: &str) -> String {
         })
         .flat_map(char::to_lowercase)
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn finds_the_name_that_was_meant() {
+        #[track_caller]
+        fn case(word: &str, expected: Option<&str>) {
+            let names = [
+                "thickness",
+                "finish",
+                "fall",
+                "rebar-4",
+                "rebar-6",
+                "ft",
+                "in",
+            ];
+            assert_eq!(closest(word, names), expected, "{word}");
+        }
+
+        case("thicknes", Some("thickness"));
+        case("Thickness", Some("thickness"));
+        case("FINISH", Some("finish"));
+        case("fnish", Some("finish"));
+        case("fniish", Some("finish"));
+        case("flal", Some("fall"));
+        case("rebar-5", Some("rebar-4"));
+        case("rebar 6", Some("rebar-6"));
+        case("rebar_6", Some("rebar-6"));
+        case("thick", Some("thickness"));
+        case("finishing", Some("finish"));
+        case("fi", None);
+        case("colour", None);
+        case("mm", None);
+        case("", None);
+        case(&"x".repeat(100), None);
+    }
 }

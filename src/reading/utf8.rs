@@ -57,3 +57,42 @@ fn not_utf8(bytes: &[u8], at: usize) -> Problem {
     )
     .help("in the editor choose Save As, and the encoding UTF-8; or retype the sign in that spot")
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_the_first_byte_that_is_not_utf8() {
+        #[track_caller]
+        fn case(bytes: &[u8], message: &str) {
+            assert_eq!(text(bytes).expect_err("not UTF-8").message, message);
+        }
+
+        assert_eq!(text(b"fa\xc3\xa7ade".as_slice()), Ok("façade".to_owned()));
+        case(
+            b"a: 1\nb: fa\xe7ade\n",
+            "the file is not UTF-8 text: byte 10, in line 2, is 0xe7",
+        );
+        case(
+            b"\xff",
+            "the file is not UTF-8 text: byte 0, in line 1, is 0xff",
+        );
+        case(b"\xff\xfea\0", "the file is saved as UTF-16, not UTF-8");
+        case(
+            b"ab\xc3",
+            "the file is not UTF-8 text: byte 2, in line 1, is 0xc3",
+        );
+    }
+
+    #[test]
+    fn points_a_caret_at_that_byte() {
+        let (mut sources, mut problems) = (Sources::default(), Problems::new());
+        let bytes = b"\xef\xbb\xbfa: 1\nb: fa\xe7ade\n".as_slice();
+        assert_eq!(source("job.yaml", bytes, &mut sources, &mut problems), None);
+        let place = problems.iter().next().and_then(|problem| problem.place);
+        let place = place.expect("a place");
+        assert_eq!(sources.line_and_column(place), (2, 6));
+        assert_eq!(sources.slice(place), "\u{fffd}");
+    }
+}

@@ -3,6 +3,7 @@
 use super::place::Place;
 use super::problem::{Problem, Problems};
 use super::tree::{Entry, Node, Value};
+use super::yaml;
 use crate::values::Unreadable;
 use std::str::FromStr;
 
@@ -23,7 +24,9 @@ impl Node {
             other => {
                 let found = other.described();
                 let message = format!("{what} is a group of names, but this is {found}");
-                let help = "write each name on its own line below it, followed by a colon";
+                let help = self.space_after_colon().unwrap_or_else(|| {
+                    "write each name on its own line below it, then a colon and a space".to_owned()
+                });
                 problems.push(
                     Problem::new("not-keys", message)
                         .at(self.shown())
@@ -84,11 +87,65 @@ impl Node {
         }
     }
 
+    /// What to write if `patio:12 ft` is read as text for want of a space.
+    pub(super) fn space_after_colon(&self) -> Option<String> {
+        let Value::Text(text) = &self.value else {
+            return None;
+        };
+        let meant = yaml::with_space_after_colon(text)?;
+        let (key, _) = meant.split_once(':')?;
+        Some(format!(
+            "a colon after a key needs a space: `{key}: ` and then its value"
+        ))
+    }
+
     /// Where to point when the value as a whole is wrong: at its key if it spans lines.
     pub(super) fn shown(&self) -> Place {
         match self.value {
             Value::Text(_) | Value::Nothing => self.place,
             Value::List(_) | Value::Map(_) => self.heading,
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::reading::place::Sources;
+    use crate::reading::yaml;
+    use crate::reading::{Problem, Problems};
+
+    #[test]
+    fn lists_and_names_are_walked_or_reported() {
+        let (mut sources, mut problems) = (Sources::default(), Problems::new());
+        let text = "slabs: {patio: 1, walk: 2}\nphotos: [a, b, c]\n";
+        let file = sources.add("job.yaml", text.to_owned());
+        let root = yaml::read(file, &sources, &mut problems).expect("a tree");
+        let top = root.entries("the file", &mut problems);
+        let (slabs, photos) = (&top[0].node, &top[1].node);
+        let keys: Vec<&str> = slabs
+            .entries("slabs", &mut problems)
+            .iter()
+            .map(|entry| entry.key.as_str())
+            .collect();
+        assert_eq!(keys, ["patio", "walk"]);
+        let photos_read = photos.items("photos", &mut problems).len();
+        assert_eq!((photos_read, problems.len()), (3, 0));
+
+        assert!(slabs.items("slabs", &mut problems).is_empty());
+        assert!(photos.entries("photos", &mut problems).is_empty());
+        assert_eq!(photos.text("photos", &mut problems), None);
+        let found: Vec<(&str, &str)> = problems
+            .iter()
+            .map(|problem: &Problem| (problem.code, problem.message.as_str()))
+            .collect();
+        let expected = [
+            ("not-a-list", "slabs is a list, but this is a group of keys"),
+            ("not-keys", "photos is a group of names, but this is a list"),
+            (
+                "not-a-value",
+                "photos is a single value, but this is a list",
+            ),
+        ];
+        assert_eq!(found, expected);
     }
 }

@@ -1,62 +1,44 @@
 //! Parser events become a tree, with a stack of the lists and maps still open.
 
 use super::copies::Copies;
-use crate::reading::place::{FileId, Place};
+use super::mend::Mended;
+use super::open::{Inside, Open};
+use super::swallowed;
+use super::syntax::Scene;
+use crate::reading::place::{FileId, Place, Sources};
 use crate::reading::problem::{Problem, Problems};
-use crate::reading::tree::{Entry, Node, Value};
-use serde_yaml::granit_parser::{Event, ScalarStyle, Span};
-use std::collections::BTreeMap;
+use crate::reading::tree::{Node, Value};
+use serde_yaml::granit_parser::{Event, ScalarStyle, ScanError, Span};
 
 /// What stops reading, since going on could not end well; already reported.
 pub(super) struct Stop;
 
 pub(super) struct Builder<'a> {
     file: FileId,
-    text: &'a str,
+    source: &'a Mended<'a>,
     problems: &'a mut Problems,
     open: Vec<Open>,
     copies: Copies,
     documents: usize,
     root: Option<Node>,
-    /// Where the last scalar or opening bracket stands: errors are often about it.
-    pub(super) last: Place,
-}
-
-/// A list or map whose end has not been seen.
-struct Open {
-    place: Place,
-    heading: Place,
-    anchor: usize,
-    tagged: bool,
-    inside: Inside,
-}
-
-enum Inside {
-    List(Vec<Node>),
-    Map {
-        entries: Vec<Entry>,
-        /// The key that still waits for its value; `None` inside: it cannot be used.
-        key: Option<(Option<String>, Place)>,
-        seen: BTreeMap<String, Place>,
-    },
+    /// The last scalar: errors are often about it.
+    last: Place,
+    /// The last comment, since one after a dash arrives before the empty item.
+    last_comment: Option<(String, Place)>,
 }
 
 impl<'a> Builder<'a> {
-    pub(super) fn new(file: FileId, text: &'a str, problems: &'a mut Problems) -> Self {
-        let start = Place {
-            file,
-            start: 0,
-            end: 0,
-        };
+    pub(super) fn new(file: FileId, source: &'a Mended<'a>, problems: &'a mut Problems) -> Self {
         Builder {
             file,
-            text,
+            source,
             problems,
             open: Vec::new(),
             copies: Copies::default(),
             documents: 0,
             root: None,
-            last: start,
+            last: super::start(file),
+            last_comment: None,
         }
     }
 
@@ -71,56 +53,63 @@ impl<'a> Builder<'a> {
             Event::DocumentStart(..) => return self.document(place),
             Event::Scalar(text, style, anchor, tag) => {
                 self.last = place;
-                let node = self.scalar(&text, style, place);
-                self.closed(node, anchor, tag.is_some(), span)?;
+                let mut node = self.scalar(&text, style, place);
+                node.reported |= tag.is_some();
+                self.refuse_tag(tag.is_some(), span);
+                if let Some((comment, comment_place)) = self.last_comment.take()
+                    && comment_place.end == place.start
+                    && let Some(problem) =
+                        swallowed::by_comment(&node.value, &comment, comment_place)
+                {
+                    node.reported = true;
+                    self.problems.push(problem);
+                }
+                self.keep(&node, anchor)?;
+                self.put(node);
             }
             Event::SequenceStart(_, anchor, tag) => {
-                let inside = Inside::List(Vec::new());
-                self.opened(inside, place, anchor, tag.is_some());
+                self.open(Inside::list(), place, anchor, tag.is_some());
                 self.refuse_tag(tag.is_some(), span);
             }
             Event::MappingStart(_, anchor, tag) => {
-                let inside = Inside::Map {
-                    entries: Vec::new(),
-                    key: None,
-                    seen: BTreeMap::new(),
-                };
-                self.opened(inside, place, anchor, tag.is_some());
+                self.open(Inside::map(), place, anchor, tag.is_some());
                 self.refuse_tag(tag.is_some(), span);
             }
             Event::SequenceEnd | Event::MappingEnd => {
                 if let Some(open) = self.open.pop() {
                     let anchor = open.anchor;
                     let node = open.close(place);
-                    self.closed(node, anchor, false, span)?;
+                    self.keep(&node, anchor)?;
+                    self.put(node);
                 }
             }
             Event::Alias(anchor) => {
-                let copy = self
-                    .copies
-                    .copy(anchor, self.open.len(), place, self.problems)?;
-                let node = copy.unwrap_or_else(|| unusable(place));
-                self.put(node);
+                let depth = self.open.len();
+                let copy = self.copies.copy(anchor, depth, place, self.problems)?;
+                self.put(copy.unwrap_or_else(|| unusable(place)));
             }
-            Event::UnresolvedAlias(name) => {
-                let message =
-                    format!("`*{name}` stands for a value marked `&{name}`, and there is none");
-                self.problems.push(
-                    Problem::new("unknown-alias", message)
-                        .at(place)
-                        .help("if the star is part of the text, put quotes round it"),
-                );
-                self.put(unusable(place));
-            }
+            Event::UnresolvedAlias(name) => self.unresolved(&name, place),
             Event::Comment(comment, _) => self.comment(&comment, place),
             _ => {}
         }
         Ok(())
     }
 
+    /// What the parser had read when it stopped.
+    pub(super) fn scene<'s>(&self, error: &ScanError, sources: &'s Sources) -> Scene<'s> {
+        let mut brackets = self.open.iter().rev().filter(|open| open.is_bracket());
+        Scene {
+            sources,
+            place: self.place(&Span::empty(*error.marker())),
+            last: self.last,
+            tabs_mended: self.source.tabs,
+            bracket: brackets.next().map(|open| open.place),
+        }
+    }
+
     fn place(&self, span: &Span) -> Place {
         let offset = |byte: Option<usize>| {
-            let byte = byte.unwrap_or(0).min(self.text.len());
+            let byte = byte.unwrap_or(0).min(self.source.text.len());
             u32::try_from(byte).expect("the file is smaller than the largest one read")
         };
         let start = offset(span.start.byte_offset());
@@ -136,47 +125,40 @@ impl<'a> Builder<'a> {
         if self.documents == 1 {
             return Ok(());
         }
+        let message = "a second document starts here, and one file holds one";
         self.problems.push(
-            Problem::new(
-                "several-documents",
-                "a second document starts here, and one file holds one",
-            )
-            .at(place)
-            .help("take out the line `---`, or move what follows to a file of its own"),
+            Problem::new("several-documents", message)
+                .at(place)
+                .help("take out the line `---`, or move what follows to a file of its own"),
         );
         Err(Stop)
     }
 
     fn scalar(&self, text: &str, style: ScalarStyle, place: Place) -> Node {
+        // Nothing after a key arrives as a `~`, too.
         let plain = style == ScalarStyle::Plain;
-        let nothing =
-            plain && (place.start == place.end || matches!(text, "~" | "null" | "Null" | "NULL"));
+        let nothing = plain && matches!(text, "~" | "null" | "Null" | "NULL");
+        let heading = self.heading(place);
         Node {
             place,
-            heading: self.heading(place),
+            heading,
             value: if nothing {
                 Value::Nothing
             } else {
                 Value::Text(text.to_owned())
             },
-            reported: false,
+            reported: nothing && self.source.is_mended(heading.start as usize),
         }
     }
 
     /// The key that waits for this value, else the value itself.
     fn heading(&self, place: Place) -> Place {
-        match self.open.last().map(|open| &open.inside) {
-            Some(Inside::Map {
-                key: Some((_, key_place)),
-                ..
-            }) => *key_place,
-            _ => place,
-        }
+        let key = self.open.last().and_then(Open::waiting_key);
+        key.unwrap_or(place)
     }
 
-    fn opened(&mut self, inside: Inside, place: Place, anchor: usize, tagged: bool) {
+    fn open(&mut self, inside: Inside, place: Place, anchor: usize, tagged: bool) {
         let heading = self.heading(place);
-        self.last = place;
         self.open.push(Open {
             place,
             heading,
@@ -186,29 +168,35 @@ impl<'a> Builder<'a> {
         });
     }
 
-    fn closed(
-        &mut self,
-        mut node: Node,
-        anchor: usize,
-        tagged: bool,
-        span: &Span,
-    ) -> Result<(), Stop> {
-        self.refuse_tag(tagged, span);
-        node.reported |= tagged;
-        if anchor != 0 {
-            self.copies.keep(anchor, &node, self.problems)?;
+    fn keep(&mut self, node: &Node, anchor: usize) -> Result<(), Stop> {
+        if anchor == 0 {
+            return Ok(());
         }
-        self.put(node);
-        Ok(())
+        self.copies.keep(anchor, node, self.problems)
+    }
+
+    fn put(&mut self, mut node: Node) {
+        let Some(open) = self.open.last_mut() else {
+            self.root = Some(node);
+            return;
+        };
+        if open.is_bracket()
+            && node.is_nothing()
+            && !node.reported
+            && let Some(key) = open.waiting_key()
+            && let Some(problem) = swallowed::by_comma(key, &self.source.text)
+        {
+            self.problems.push(problem);
+            node.reported = true;
+        }
+        open.put(node, self.problems);
     }
 
     fn refuse_tag(&mut self, tagged: bool, span: &Span) {
         if !tagged {
             return;
         }
-        let place = span
-            .tag_span()
-            .map_or_else(|| self.place(span), |tag| self.place(&tag));
+        let place = self.place(&span.tag_span().unwrap_or(*span));
         self.problems.push(
             Problem::new(
                 "yaml-tag",
@@ -219,114 +207,31 @@ impl<'a> Builder<'a> {
         );
     }
 
-    /// Puts a finished node into the list or map that is open.
-    fn put(&mut self, mut node: Node) {
-        let Some(open) = self.open.last_mut() else {
-            self.root = Some(node);
-            return;
-        };
-        match &mut open.inside {
-            Inside::List(items) => items.push(node),
-            Inside::Map { entries, key, seen } => {
-                let Some((name, key_place)) = key.take() else {
-                    *key = Some((key_text(&node, self.problems), node.place));
-                    return;
-                };
-                let Some(name) = name else { return };
-                if node.is_nothing() && node.place.start == node.place.end {
-                    node.place = key_place;
-                }
-                node.heading = key_place;
-                if let Some(first) = seen.get(&name) {
-                    self.problems.push(
-                        Problem::new("duplicate-key", format!("`{name}` is written twice"))
-                            .at(key_place)
-                            .also(*first, "first written here")
-                            .help("keep one of the two"),
-                    );
-                    return;
-                }
-                seen.insert(name.clone(), key_place);
-                entries.push(Entry {
-                    key: name,
-                    key_place,
-                    node,
-                });
-            }
-        }
-    }
-
-    /// ` #` starts a comment, so `bars: #4 at 18 in` says nothing about bars.
-    fn comment(&mut self, comment: &str, place: Place) {
-        let Some(node) = self.open.last_mut().and_then(|open| open.inside.last()) else {
-            return;
-        };
-        let between = self.text.get(node.place.end as usize..place.start as usize);
-        let same_line = between.is_some_and(|between| !between.contains(['\n', '\r']));
-        let swallowed = match node.value {
-            Value::Nothing => comment.starts_with(|letter: char| !letter.is_whitespace()),
-            Value::Text(_) => comment.starts_with(|letter: char| letter.is_ascii_digit()),
-            Value::List(_) | Value::Map(_) => false,
-        };
-        if !same_line || !swallowed {
-            return;
-        }
-        node.reported = true;
-        let comment = comment.trim_end();
-        let mut help = format!("put quotes round the whole value: `\"#{comment}\"`");
-        if comment.starts_with(|letter: char| letter.is_ascii_digit()) {
-            help = format!("write `no. {comment}`, or put quotes round the whole value");
-        }
-        help.push_str("; if it is a comment, put a space after the `#`");
-        let message = format!("`#{comment}` is a comment to YAML, so the value ends before it");
+    fn unresolved(&mut self, name: &str, place: Place) {
+        let message = format!("`*{name}` stands for a value marked `&{name}`, and there is none");
         self.problems.push(
-            Problem::new("comment-swallowed", message)
+            Problem::new("unknown-alias", message)
                 .at(place)
-                .help(help),
+                .help("if the star is part of the text, put quotes round it"),
         );
+        self.put(unusable(place));
     }
-}
 
-impl Inside {
-    fn last(&mut self) -> Option<&mut Node> {
-        match self {
-            Inside::List(items) => items.last_mut(),
-            Inside::Map { entries, key, .. } if key.is_none() => {
-                entries.last_mut().map(|entry| &mut entry.node)
-            }
-            Inside::Map { .. } => None,
+    fn comment(&mut self, comment: &str, place: Place) {
+        self.last_comment = Some((comment.to_owned(), place));
+        if let Some(node) = self.open.last_mut().and_then(Open::last_value)
+            && same_line(&self.source.text, node.place, place)
+            && let Some(problem) = swallowed::by_comment(&node.value, comment, place)
+        {
+            node.reported = true;
+            self.problems.push(problem);
         }
     }
 }
 
-impl Open {
-    fn close(self, end: Place) -> Node {
-        let (value, last) = match self.inside {
-            Inside::List(items) => {
-                let last = items.last().map(|node| node.place);
-                (Value::List(items), last)
-            }
-            Inside::Map { entries, .. } => {
-                let last = entries
-                    .last()
-                    .map(|entry| entry.key_place.to(entry.node.place));
-                (Value::Map(entries), last)
-            }
-        };
-        // A bracket ends at its twin; an indented block at the end of the last thing in it.
-        let bracketed = self.place.start < self.place.end;
-        let last = if bracketed {
-            end
-        } else {
-            last.unwrap_or(self.place)
-        };
-        Node {
-            place: self.place.to(last),
-            heading: self.heading,
-            value,
-            reported: self.tagged,
-        }
-    }
+fn same_line(text: &str, first: Place, second: Place) -> bool {
+    let between = text.get(first.end as usize..second.start as usize);
+    between.is_some_and(|between| !between.contains(['\n', '\r']))
 }
 
 /// Stands where a value could not be made out.
@@ -337,21 +242,4 @@ fn unusable(place: Place) -> Node {
         value: Value::Nothing,
         reported: true,
     }
-}
-
-/// A key is a word or two; YAML would also take a list, or nothing.
-fn key_text(node: &Node, problems: &mut Problems) -> Option<String> {
-    let problem = match &node.value {
-        _ if node.reported => return None,
-        Value::Text(text) if text == "<<" => {
-            Problem::new("yaml-merge", "`<<` does not merge keys here").help("write the keys out")
-        }
-        Value::Text(text) => return Some(text.clone()),
-        other => {
-            let message = format!("a key is a word or two, but this is {}", other.described());
-            Problem::new("not-a-key", message).help("write a name before the colon")
-        }
-    };
-    problems.push(problem.at(node.place));
-    None
 }
