@@ -39,10 +39,12 @@ pub struct Panels {
 /// The part of the slab in one field of the grid.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Panel {
-    /// South-west corner of the field.
+    /// South-west corner of the field, bows included.
     pub low: Point,
-    /// North-east corner of the field.
+    /// North-east corner of the field, bows included.
     pub high: Point,
+    /// East-west by north-south, bows beyond a chord left out.
+    pub size: (Length, Length),
     /// Square feet of the slab in it, curves as chords.
     pub area: Decimal,
 }
@@ -220,15 +222,20 @@ impl Panels {
             return;
         }
         let area = crate::values::Area::square_nanometres(doubled).square_feet() / Decimal::TWO;
-        self.panels.push(Panel { low, high, area });
         let (wide, deep) = (column.1 - column.0, row.1 - row.0);
+        let size = (Length::nanometres(wide), Length::nanometres(deep));
+        self.panels.push(Panel {
+            low,
+            high,
+            size,
+            area,
+        });
         let whole = i128::from(wide) * i128::from(deep);
         // Slivers at slanted and round edges say nothing about the shape of the panels.
         if doubled < whole {
             return;
         }
         self.worst_ratio = self.worst_ratio.max(ratio(wide, deep));
-        let size = (Length::nanometres(wide), Length::nanometres(deep));
         if (self.widest.0 * self.widest.1).as_square_nanometres() < whole {
             self.widest = size;
         }
