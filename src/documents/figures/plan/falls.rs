@@ -28,8 +28,8 @@ pub(super) fn draw(
             continue;
         }
         let ends = ends(panel, fall);
-        let frame = Frame::around(ends[0], ends[1]).grown(3.0);
-        if slabs::holds(&ground, &frame) && !frame.overlaps_any(&sheet.marks) {
+        let frame = Frame::around(ends[0], ends[1]);
+        if slabs::holds(&ground, &frame) && !frame.grown(3.0).overlaps_any(&sheet.marks) {
             rows.push(panel.top);
             placed.push(i);
         }

@@ -39,7 +39,7 @@ pub(super) struct Key {
 }
 
 impl Key {
-    pub fn of(view: &PlanView) -> Self {
+    pub fn of(view: &PlanView, sheet: &Sheet) -> Self {
         let words = view.words;
         let has = |kind: EdgeKind| {
             let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
@@ -80,7 +80,7 @@ impl Key {
                 words.between_pours.to_owned(),
             ),
             (
-                view.slabs.iter().any(|slab| slab.fall.is_some()),
+                sheet.has(Layer::Fall),
                 Sample::Fall,
                 said(words.fall, &view.slope),
             ),

@@ -62,5 +62,6 @@ fn drawn(view: &PlanView, scale: Scale) -> (Sheet, key::Key) {
     names::draw_inside(&mut sheet, view, scale);
     dimensions::draw(&mut sheet, view, scale);
     names::draw_beside(&mut sheet, view, scale);
-    (sheet, key::Key::of(view))
+    let key = key::Key::of(view, &sheet);
+    (sheet, key)
 }

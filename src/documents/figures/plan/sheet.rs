@@ -61,6 +61,11 @@ impl Sheet {
         self.draw(layer, Shape::Words(words));
     }
 
+    /// Whether anything stands on this layer.
+    pub fn has(&self, layer: Layer) -> bool {
+        self.shapes.iter().any(|(on, _)| *on == layer)
+    }
+
     /// All words written so far.
     pub fn names(&self) -> impl Iterator<Item = &Words> {
         self.shapes.iter().filter_map(|(_, shape)| match shape {

@@ -40,7 +40,9 @@ pub struct SlabView {
     pub panels: Vec<PanelView>,
 }
 
-/// A part of a side, measured along it from where it begins.
+/// A part of a side, measured along it from where it begins, counter-clockwise.
+///
+/// Where two slabs are joined or meet at a bulkhead, both say so, or the other's outline is drawn solid.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct EdgeView {
     /// Index in `outline.sides()`.
