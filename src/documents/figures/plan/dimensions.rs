@@ -11,6 +11,8 @@ use crate::press::drawing::Words;
 
 const ROW: f32 = 14.0;
 const FIRST: f32 = 12.0;
+/// What an extension line through a slab costs, in points further out.
+const BLOCKED: f32 = 40.0;
 
 /// Draws the dimensions of every slab, small slabs first so that theirs stay close.
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
@@ -53,6 +55,27 @@ fn both_ways(sheet: &mut Sheet, slab: &SlabView, view: &PlanView, scale: Scale, 
     let whole = |row: Row| found(sheet, row, &row.ends(slab, scale), first(row), &suffix);
     // The whole goes outside its parts.
     let best = parts_on.map_or_else(|| cheaper(whole(rows[0]), whole(rows[1])), whole);
+    // A neighbor in line says the same length; reaching across it would only confuse.
+    let ends = sites(&best.stops);
+    let says_it = |other: &SlabView| {
+        let in_line = sites(&best.row.ends(other, scale)) == ends;
+        let has_room = || {
+            let laid = |row: Row| {
+                found(
+                    sheet,
+                    row,
+                    &row.ends(other, scale),
+                    row.base(other, scale) + FIRST,
+                    "",
+                )
+            };
+            rows.into_iter().any(|row| laid(row).cost < BLOCKED)
+        };
+        !std::ptr::eq(other, slab) && !other.is_step && in_line && has_room()
+    };
+    if 2.0 * ROW <= best.cost && view.slabs.iter().any(says_it) {
+        return;
+    }
     best.draw(sheet);
 }
 
@@ -88,7 +111,7 @@ fn found(sheet: &Sheet, row: Row, stops: &[Stop], first: f32, suffix: &str) -> L
         let trouble = barred.count() + usize::from(!clear) * 2;
         let trouble = f32::from(u8::try_from(trouble).unwrap_or(u8::MAX));
         let crossed = f32::from(u8::try_from(crossed).unwrap_or(u8::MAX));
-        let cost = out - first + 400.0 * trouble + 40.0 * crossed;
+        let cost = out - first + 400.0 * trouble + BLOCKED * crossed;
         if best.as_ref().is_none_or(|b| cost < b.cost) {
             best = Some(Laid {
                 row,
@@ -149,10 +172,12 @@ impl Laid {
             if is_drawn(&frame, sheet) {
                 continue;
             }
-            let ends = [
-                point(frame.left, frame.top),
-                point(frame.right, frame.bottom),
-            ];
+            let middle = frame.middle();
+            let ends = if row.is_level() {
+                [point(middle.x, frame.top), point(middle.x, frame.bottom)]
+            } else {
+                [point(frame.left, middle.y), point(frame.right, middle.y)]
+            };
             sheet.line(Layer::Ground, &ends, RULE, 0.4, SOLID);
             sheet.lines.push(frame);
         }

@@ -76,6 +76,13 @@ impl Frame {
             && other.top < self.bottom
     }
 
+    /// How far apart two boxes are along x or y, whichever is more; zero when they overlap.
+    pub fn gap(&self, other: &Self) -> f32 {
+        let x = (other.left - self.right).max(self.left - other.right);
+        let y = (other.top - self.bottom).max(self.top - other.bottom);
+        x.max(y).max(0.0)
+    }
+
     pub fn overlaps_any(&self, others: &[Self]) -> bool {
         others.iter().any(|other| self.overlaps(other))
     }

@@ -60,17 +60,30 @@ pub(super) fn draw_beside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
             ]
         });
         let blocks = [block.clone(), block.name_only()];
-        let place = around
+        let free = |(block, at): &(&Block, Point)| {
+            let wanted = block.frame(*at);
+            // A step lies on a slab, so it may be named on the slab.
+            if slab.is_step {
+                !wanted.overlaps_any(&sheet.marks) && !wanted.overlaps_any(&sheet.lines)
+            } else {
+                sheet.is_free(&wanted)
+            }
+        };
+        // Best where no other slab is as near.
+        let own = |(block, at): &(&Block, Point)| {
+            let wanted = block.frame(*at);
+            let mut others = sheet.ground.iter().filter(|g| !g.overlaps(&frame));
+            slab.is_step || others.all(|other| frame.gap(&wanted) < other.gap(&wanted))
+        };
+        let places: Vec<(&Block, Point)> = around
             .flat_map(|at| blocks.iter().map(move |b| (b, at)))
-            .find(|(b, at)| {
-                let wanted = b.frame(*at);
-                // A step lies on a slab, so it may be named on the slab.
-                if slab.is_step {
-                    !wanted.overlaps_any(&sheet.marks) && !wanted.overlaps_any(&sheet.lines)
-                } else {
-                    sheet.is_free(&wanted)
-                }
-            });
+            .filter(free)
+            .collect();
+        let place = places
+            .iter()
+            .find(|place| own(place))
+            .or(places.first())
+            .copied();
         if let Some((block, at)) = place {
             block.clone().write(sheet, at, slab.is_step.then_some(TINT));
         }

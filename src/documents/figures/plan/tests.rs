@@ -17,6 +17,19 @@ fn words_of(drawing: &Drawing) -> Vec<&Words> {
         .collect()
 }
 
+fn is_rectangular_slab(shape: &Shape) -> bool {
+    match shape {
+        Shape::Path(path) => path.fill == Some(sheet::TINT) && path.steps.len() == 5,
+        Shape::Clipped { .. } | Shape::Words(_) => false,
+    }
+}
+
+fn frame_of(shape: &Shape) -> Frame {
+    let points = points_of(shape).into_iter();
+    let frames = points.map(|p| Frame::around(p, p));
+    frames.reduce(|a, b| a.union(&b)).unwrap()
+}
+
 fn points_of(shape: &Shape) -> Vec<Point> {
     let steps: &[Step] = match shape {
         Shape::Path(path) => &path.steps,
@@ -55,6 +68,16 @@ fn check(name: &str, drawing: &Drawing) {
             let apart = !Frame::of(a).overlaps(&Frame::of(b));
             assert!(apart, "{name}: `{}` over `{}`", a.text, b.text);
         }
+    }
+    // Dimensions stand outside the slabs.
+    for dimension in words
+        .iter()
+        .filter(|w| w.halo && w.text.contains(['′', '″']))
+    {
+        let over = drawing.shapes.iter().any(|shape| {
+            is_rectangular_slab(shape) && frame_of(shape).overlaps(&Frame::of(dimension))
+        });
+        assert!(!over, "{name}: `{}` stands on a slab", dimension.text);
     }
     let size = drawing.size;
     assert!(size.width <= 516.0 && size.height <= 252.0, "{name}");

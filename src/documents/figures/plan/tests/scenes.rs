@@ -151,6 +151,7 @@ fn pads() -> PlanView {
     view(vec![
         pad("Air conditioner pad", 0, 0),
         pad("Gas bottle pad", 9, 0),
+        pad("Hose pad", 14, 0),
         pad("Trash can pad", 30, 20),
         slab("Shed", "120 sq ft", rectangle(12, 10).moved(at(12, 8)), 10),
     ])
