@@ -1,1 +1,3 @@
 //! The `documents` floor.
+
+pub mod figures;

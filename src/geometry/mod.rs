@@ -6,6 +6,7 @@
 
 pub mod arc;
 mod chords;
+mod clip;
 mod cross;
 mod grid;
 pub mod outline;
@@ -13,6 +14,7 @@ pub mod panels;
 pub mod point;
 mod scan;
 pub mod side;
+mod square;
 pub mod walk;
 
 pub use outline::Outline;

@@ -11,10 +11,9 @@
 use std::collections::BTreeSet;
 
 use rust_decimal::Decimal;
-use rust_decimal_macros::dec;
 
 use super::grid::{self, Gap};
-use super::{Outline, Point, Side, point};
+use super::{Outline, Point, Side, clip, point, square};
 use crate::values::Length;
 
 /// The joint layout of one slab.
@@ -39,10 +38,12 @@ pub struct Panels {
 /// The part of the slab in one field of the grid.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Panel {
-    /// South-west corner of the field.
+    /// South-west corner of the field, bows included.
     pub low: Point,
-    /// North-east corner of the field.
+    /// North-east corner of the field, bows included.
     pub high: Point,
+    /// East-west by north-south, bows beyond a chord left out.
+    pub size: (Length, Length),
     /// Square feet of the slab in it, curves as chords.
     pub area: Decimal,
 }
@@ -54,7 +55,7 @@ pub fn panels(outline: &Outline, longest: Length) -> Panels {
     let (low, high) = outline.bounds();
     let mut columns = grid::gaps(&xs, low.x, high.x, longest);
     let mut rows = grid::gaps(&ys, low.y, high.y, longest);
-    make_square(outline, &mut columns, &mut rows);
+    square::make_square(outline, &mut columns, &mut rows);
     laid_out(outline, &columns, &rows)
 }
 
@@ -93,60 +94,6 @@ fn re_entrant(sides: &[Side]) -> Vec<Point> {
         })
         .map(|(a, _)| a.to)
         .collect()
-}
-
-/// Divides the longer way of stretched panels while that brings them closer to square.
-fn make_square(outline: &Outline, columns: &mut [Gap], rows: &mut [Gap]) {
-    let filled = |column: &Gap, row: &Gap| is_mostly_inside(outline, column, row);
-    let pairs: Vec<(usize, usize)> = (0..columns.len())
-        .flat_map(|c| (0..rows.len()).map(move |r| (c, r)))
-        .filter(|&(c, r)| filled(&columns[c], &rows[r]))
-        .collect();
-    for &(c, r) in &pairs {
-        if ratio(columns[c].part(), rows[r].part()) <= dec!(1.5) {
-            continue;
-        }
-        let across = rows[r].part() < columns[c].part();
-        loop {
-            let (column, row) = (columns[c], rows[r]);
-            let (finer_column, finer_row) = if across {
-                (column.finer(), row)
-            } else {
-                (column, row.finer())
-            };
-            // The division goes through every panel of its strip, so the worst of them decides.
-            let worst = |column: &Gap, row: &Gap| {
-                let in_strip = pairs
-                    .iter()
-                    .filter(|p| if across { p.0 == c } else { p.1 == r });
-                in_strip
-                    .map(|&(pc, pr)| {
-                        let a = if pc == c { column } else { &columns[pc] };
-                        let b = if pr == r { row } else { &rows[pr] };
-                        ratio(a.part(), b.part())
-                    })
-                    .max()
-                    .unwrap_or(Decimal::ONE)
-            };
-            let before = worst(&column, &row);
-            if before <= dec!(1.25) || before <= worst(&finer_column, &finer_row) {
-                break;
-            }
-            columns[c] = finer_column;
-            rows[r] = finer_row;
-        }
-    }
-}
-
-fn ratio(a: i64, b: i64) -> Decimal {
-    Decimal::from(a.max(b)) / Decimal::from(a.min(b).max(1))
-}
-
-fn is_mostly_inside(outline: &Outline, column: &Gap, row: &Gap) -> bool {
-    let low = Point::new(column.from, row.from);
-    let high = Point::new(column.to, row.to);
-    let whole = 2 * i128::from(high.x - low.x) * i128::from(high.y - low.y);
-    whole < 2 * doubled_area_within(outline, low, high)
 }
 
 fn laid_out(outline: &Outline, columns: &[Gap], rows: &[Gap]) -> Panels {
@@ -215,58 +162,29 @@ impl Panels {
         let (x0, x1) = reach(column, xs, west_south.x, east_north.x);
         let (y0, y1) = reach(row, ys, west_south.y, east_north.y);
         let (low, high) = (Point::new(x0, y0), Point::new(x1, y1));
-        let doubled = doubled_area_within(outline, low, high);
+        let doubled = clip::doubled_area(outline, low, high);
         if doubled <= 0 {
             return;
         }
         let area = crate::values::Area::square_nanometres(doubled).square_feet() / Decimal::TWO;
-        self.panels.push(Panel { low, high, area });
         let (wide, deep) = (column.1 - column.0, row.1 - row.0);
+        let size = (Length::nanometres(wide), Length::nanometres(deep));
+        self.panels.push(Panel {
+            low,
+            high,
+            size,
+            area,
+        });
         let whole = i128::from(wide) * i128::from(deep);
         // Slivers at slanted and round edges say nothing about the shape of the panels.
         if doubled < whole {
             return;
         }
-        self.worst_ratio = self.worst_ratio.max(ratio(wide, deep));
-        let size = (Length::nanometres(wide), Length::nanometres(deep));
+        self.worst_ratio = self.worst_ratio.max(square::ratio(wide, deep));
         if (self.widest.0 * self.widest.1).as_square_nanometres() < whole {
             self.widest = size;
         }
     }
-}
-
-/// Twice the area of the outline's polygon inside a box.
-fn doubled_area_within(outline: &Outline, low: Point, high: Point) -> i128 {
-    let turned = |points: Vec<Point>| -> Vec<Point> {
-        points.into_iter().map(|p| Point::new(-p.y, p.x)).collect()
-    };
-    // Cut off what lies south of the low edge, four times, a quarter turn between.
-    let mut polygon = outline.chords();
-    for edge in [low.y, low.x, -high.y, -high.x] {
-        polygon = turned(north_of(&polygon, edge));
-    }
-    point::doubled_area(&polygon)
-}
-
-/// The polygon's part north of `y`; where it falls apart, thin bridges along `y` add no area.
-fn north_of(polygon: &[Point], y: i64) -> Vec<Point> {
-    let mut kept = Vec::new();
-    let next = polygon.iter().cycle().skip(1);
-    for (&a, &b) in polygon.iter().zip(next) {
-        if y <= a.y {
-            kept.push(a);
-        }
-        if (a.y < y && y < b.y) || (b.y < y && y < a.y) {
-            let rise = i128::from(b.y - a.y);
-            let run = i128::from(b.x - a.x) * i128::from(y - a.y);
-            let across = (2 * run * rise.signum() + rise.abs()).div_euclid(2 * rise.abs());
-            kept.push(Point::new(
-                a.x + i64::try_from(across).expect("within the edge"),
-                y,
-            ));
-        }
-    }
-    kept
 }
 
 #[cfg(test)]

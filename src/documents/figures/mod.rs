@@ -1,0 +1,3 @@
+//! Figures on the page: drawn in points, never computing a quantity.
+
+pub mod plan;

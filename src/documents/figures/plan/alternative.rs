@@ -1,0 +1,123 @@
+//! What the plan says to someone who cannot see it, numbers included.
+
+use super::lengths;
+use super::scale::Scale;
+use super::view::{EdgeKind, PlanView, SlabView};
+use super::words::PlanWords;
+use crate::geometry::{Direction, Facing};
+use crate::values::Length;
+
+pub(super) fn text(view: &PlanView, scale: Scale) -> String {
+    let words = view.words;
+    let mut sentences = vec![format!("{} {}", words.plan_at, scale.says)];
+    if view.unplaced {
+        sentences.push(upper_first(words.unplaced));
+    }
+    sentences.extend(view.slabs.iter().map(|slab| of_slab(slab, view)));
+    sentences.join(". ") + "."
+}
+
+fn of_slab(slab: &SlabView, view: &PlanView) -> String {
+    let words = view.words;
+    let mut parts = vec![size(slab, words)];
+    if !slab.note.is_empty() {
+        parts.push(slab.note.clone());
+    }
+    for side in slab.outline.sides().iter().filter(|s| !s.is_straight()) {
+        if slab.outline.is_circle().is_none() {
+            let rise = lengths::spoken(side.bulge.abs());
+            parts.push(format!(
+                "{} {} {rise}",
+                on_side(side.facing(), words),
+                words.bow
+            ));
+        }
+    }
+    for edge in &slab.edges {
+        let word = words.beside.iter().find(|(kind, _)| *kind == edge.kind);
+        if let (Some((_, word)), Some(side)) = (word, slab.outline.sides().get(edge.side)) {
+            debug_assert!(edge.kind != EdgeKind::Open);
+            parts.push(format!("{word} {}", on_side(side.facing(), words)));
+        }
+    }
+    if !slab.joints.is_empty() {
+        let many = slab.joints.len();
+        let word = if many == 1 {
+            words.joints_one
+        } else {
+            words.joints_many
+        };
+        parts.push(format!("{many} {word}{}", panel_sizes(slab, words)));
+    }
+    if let Some(fall) = slab.fall {
+        let way = words.directions[order(fall)];
+        let slope = if view.slope.is_empty() {
+            String::new()
+        } else {
+            format!(", {}", view.slope)
+        };
+        parts.push(format!("{} {way}{slope}", words.runs));
+    }
+    format!("{}: {}", slab.name, parts.join("; "))
+}
+
+fn size(slab: &SlabView, words: &PlanWords) -> String {
+    if let Some(diameter) = slab.outline.is_circle() {
+        let wide = lengths::spoken(diameter);
+        return format!("{} {wide} {}", words.circle, words.across);
+    }
+    let corners = slab.outline.sides().iter().map(|side| side.from);
+    let (xs, ys): (Vec<i64>, Vec<i64>) = corners.map(|p| (p.x, p.y)).unzip();
+    let across = |all: &[i64]| {
+        let most = all.iter().max().copied().unwrap_or(0);
+        let least = all.iter().min().copied().unwrap_or(0);
+        lengths::spoken(Length::nanometres(most - least))
+    };
+    format!("{} {} {}", across(&xs), words.by, across(&ys))
+}
+
+fn panel_sizes(slab: &SlabView, words: &PlanWords) -> String {
+    let mut sizes: Vec<&str> = slab
+        .panels
+        .iter()
+        .map(|panel| panel.size.as_str())
+        .collect();
+    sizes.sort_unstable();
+    sizes.dedup();
+    sizes.retain(|size| !size.is_empty());
+    if sizes.is_empty() {
+        return String::new();
+    }
+    format!(", {} {}", words.panels_of, sizes.join(", "))
+}
+
+fn on_side(facing: Facing, words: &PlanWords) -> &'static str {
+    words.sides[match facing {
+        Facing::North => 0,
+        Facing::East => 1,
+        Facing::South => 2,
+        Facing::West => 3,
+        Facing::Slanted => 4,
+    }]
+}
+
+fn order(direction: Direction) -> usize {
+    match direction {
+        Direction::North => 0,
+        Direction::NorthEast => 1,
+        Direction::East => 2,
+        Direction::SouthEast => 3,
+        Direction::South => 4,
+        Direction::SouthWest => 5,
+        Direction::West => 6,
+        Direction::NorthWest => 7,
+    }
+}
+
+fn upper_first(text: &str) -> String {
+    let mut chars = text.chars();
+    chars
+        .next()
+        .map(|first| first.to_uppercase().chain(chars).collect())
+        .unwrap_or_default()
+}

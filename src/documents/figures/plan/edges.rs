@@ -1,0 +1,231 @@
+//! What stands at the edges: strips, the house, concrete that stays, construction joints.
+
+use super::frame::Frame;
+use super::scale::Scale;
+use super::sheet::{
+    self, BULKHEAD, DOTS, INK, Layer, PALE, SOFT, SOLID, STRIP, Sheet, WHITE, point,
+};
+use super::slabs;
+use super::view::{EdgeKind, EdgeView, SlabView};
+use crate::geometry::Side;
+use crate::press::drawing::{Path, Point, Rgb, Shape, Stroke};
+
+/// How deep a wall or a neighbouring slab is drawn.
+pub(super) const DEPTH: f32 = 14.0;
+
+pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale) {
+    let solid = |e: &EdgeView| !matches!(e.kind, EdgeKind::Joined | EdgeKind::Bulkhead);
+    let whole = slab.edges.iter().all(solid);
+    if whole && !slab.is_step {
+        let places = slabs::polygon(&slab.outline, scale);
+        sheet.draw(Layer::Outline, sheet::outlined(&places, None, 1.3));
+    }
+    for (index, side) in slab.outline.sides().iter().enumerate() {
+        let edges: Vec<&EdgeView> = slab.edges.iter().filter(|e| e.side == index).collect();
+        let line = Line::of(side, slab, scale);
+        if !whole && !slab.is_step {
+            for (from, to) in plain(&edges, line.long, scale) {
+                sheet.line(Layer::Outline, &line.part(from, to), INK, 1.3, SOLID);
+            }
+        }
+        for edge in edges {
+            let part = line.part(scale.length(edge.from), scale.length(edge.to));
+            match edge.kind {
+                EdgeKind::Open => {}
+                EdgeKind::House | EdgeKind::Existing | EdgeKind::Curb => {
+                    strip(sheet, &part, accent);
+                    beyond(sheet, &part, edge.kind, meets(slab, index));
+                }
+                EdgeKind::Isolated => strip(sheet, &part, accent),
+                EdgeKind::Joined => sheet.line(Layer::Joint, &part, SOFT, 0.7, DOTS),
+                EdgeKind::Bulkhead => sheet.line(Layer::Joint, &part, INK, 1.0, BULKHEAD),
+            }
+        }
+    }
+}
+
+/// The strips of a side that keep the slab's own outline.
+fn plain(edges: &[&EdgeView], long: f32, scale: Scale) -> Vec<(f32, f32)> {
+    let mut gone: Vec<(f32, f32)> = edges
+        .iter()
+        .filter(|e| matches!(e.kind, EdgeKind::Joined | EdgeKind::Bulkhead))
+        .map(|e| (scale.length(e.from), scale.length(e.to)))
+        .collect();
+    gone.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let mut kept = Vec::new();
+    let mut at = 0.0_f32;
+    for (from, to) in gone {
+        if at + 0.1 < from {
+            kept.push((at, from));
+        }
+        at = at.max(to);
+    }
+    if at + 0.1 < long {
+        kept.push((at, long));
+    }
+    kept
+}
+
+fn strip(sheet: &mut Sheet, part: &[Point], accent: Rgb) {
+    sheet.line(Layer::Strip, part, WHITE, 3.2, SOLID);
+    sheet.line(Layer::Strip, part, accent, 3.2, STRIP);
+}
+
+/// What stands on the far side of a strip.
+///
+/// `inside` says at which ends another wall stands, so that this one has no face beyond the corner.
+fn beyond(sheet: &mut Sheet, part: &[Point], kind: EdgeKind, inside: [bool; 2]) {
+    let (Some(&from), Some(&to)) = (part.first(), part.last()) else {
+        return;
+    };
+    let (dx, dy) = (to.x - from.x, to.y - from.y);
+    let long = libm::sqrtf(dx * dx + dy * dy).max(0.001);
+    let (ux, uy) = (dx / long, dy / long);
+    // On paper y runs downward: with the slab on the left, outward is to the right of the way.
+    let out = |p: Point, by: f32| point(p.x - uy * by, p.y + ux * by);
+    let on = |p: Point, by: f32| point(p.x + ux * by, p.y + uy * by);
+    let further = if kind == EdgeKind::House { DEPTH } else { 0.0 };
+    let depth = if kind == EdgeKind::Curb { 4.5 } else { DEPTH };
+    let ends = [on(from, -further), on(to, further)];
+    let band = [ends[0], ends[1], out(ends[1], depth), out(ends[0], depth)];
+    sheet.ground.push(Frame::around(from, out(to, depth)));
+    if further != 0.0 {
+        sheet
+            .lines
+            .push(Frame::around(ends[0], out(ends[1], depth)));
+    }
+    match kind {
+        EdgeKind::House => {
+            sheet.draw(Layer::Ground, hatch(&band, 4.0, &[Slope::Rising]));
+            let seen = [
+                if inside[0] { from } else { ends[0] },
+                if inside[1] { to } else { ends[1] },
+            ];
+            slabs::face(sheet, &seen, 1.1);
+        }
+        EdgeKind::Existing => {
+            let both = [Slope::Rising, Slope::Falling];
+            sheet.draw(Layer::Ground, hatch(&band, 6.0, &both));
+        }
+        _ => sheet.draw(Layer::Ground, sheet::outlined(&band, Some(PALE), 0.5)),
+    }
+}
+
+/// Whether the house also stands along the side before and the side after this one.
+fn meets(slab: &SlabView, side: usize) -> [bool; 2] {
+    let many = slab.outline.sides().len();
+    [(side + many - 1) % many, (side + 1) % many].map(|neighbor| {
+        let mut edges = slab.edges.iter();
+        edges.any(|e| e.side == neighbor && e.kind == EdgeKind::House)
+    })
+}
+
+#[derive(Clone, Copy)]
+pub(super) enum Slope {
+    Rising,
+    Falling,
+}
+
+/// Lines at 45 degrees, `apart` from each other, seen only inside `outline`.
+///
+/// All hatching of a plan is in step, so two walls that meet show one hatch.
+pub(super) fn hatch(outline: &[Point], apart: f32, slopes: &[Slope]) -> Shape {
+    let frame = outline
+        .iter()
+        .map(|&p| Frame::around(p, p))
+        .reduce(|a, b| a.union(&b))
+        .unwrap_or(Frame::at(0.0, 0.0, 0.0, 0.0));
+    let step = apart * core::f32::consts::SQRT_2;
+    let mut steps = Vec::new();
+    for slope in slopes {
+        let tall = frame.height();
+        let (start, end) = match slope {
+            Slope::Rising => (frame.left + frame.top, frame.right + frame.bottom),
+            Slope::Falling => (frame.left - frame.bottom, frame.right - frame.top),
+        };
+        let mut at = libm::floorf(start / step) * step;
+        while at <= end {
+            // Rising: x + y is constant; falling: x - y is.
+            let (top, bottom) = match slope {
+                Slope::Rising => (at - frame.top, at - frame.top - tall),
+                Slope::Falling => (at + frame.top, at + frame.top + tall),
+            };
+            steps.push(crate::press::drawing::Step::Move(point(top, frame.top)));
+            steps.push(crate::press::drawing::Step::Line(point(
+                bottom,
+                frame.bottom,
+            )));
+            at += step;
+        }
+    }
+    let lines = Path {
+        steps,
+        stroke: Some(Stroke {
+            color: INK,
+            width: 0.5,
+            dash: Vec::new(),
+        }),
+        fill: None,
+    };
+    Shape::Clipped {
+        outline: sheet::closed(outline),
+        shapes: vec![Shape::Path(lines)],
+    }
+}
+
+/// A side as a line of points that can be cut by length.
+struct Line {
+    points: Vec<Point>,
+    long: f32,
+}
+
+impl Line {
+    fn of(side: &Side, slab: &SlabView, scale: Scale) -> Self {
+        let chords = slab.outline.chords();
+        let start = chords.iter().position(|&p| p == side.from).unwrap_or(0);
+        let mut points = vec![scale.place(side.from)];
+        for p in chords.iter().cycle().skip(start + 1).take(chords.len()) {
+            points.push(scale.place(*p));
+            if *p == side.to {
+                break;
+            }
+        }
+        let long = points.windows(2).map(|p| distance(p[0], p[1])).sum();
+        Self { points, long }
+    }
+
+    fn part(&self, from: f32, to: f32) -> Vec<Point> {
+        let (from, to) = (from.max(0.0), to.min(self.long));
+        let mut part = vec![self.at(from)];
+        let mut walked = 0.0;
+        for pair in self.points.windows(2) {
+            walked += distance(pair[0], pair[1]);
+            if from < walked && walked < to {
+                part.push(pair[1]);
+            }
+        }
+        part.push(self.at(to));
+        part
+    }
+
+    fn at(&self, length: f32) -> Point {
+        let mut left = length;
+        for pair in self.points.windows(2) {
+            let long = distance(pair[0], pair[1]);
+            if left <= long && 0.0 < long {
+                let share = left / long;
+                return point(
+                    pair[0].x + (pair[1].x - pair[0].x) * share,
+                    pair[0].y + (pair[1].y - pair[0].y) * share,
+                );
+            }
+            left -= long;
+        }
+        self.points.last().copied().unwrap_or(point(0.0, 0.0))
+    }
+}
+
+fn distance(a: Point, b: Point) -> f32 {
+    let (x, y) = (b.x - a.x, b.y - a.y);
+    libm::sqrtf(x * x + y * y)
+}

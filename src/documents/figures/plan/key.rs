@@ -1,0 +1,233 @@
+//! The key, the scale bar and the north arrow, as blocks that look for a free corner.
+
+use super::edges::{self, Slope};
+use super::frame::{Frame, width_of};
+use super::scale::Scale;
+use super::sheet::{
+    self, BULKHEAD, INK, JOINT, Layer, PALE, SOLID, STRIP, Sheet, TINT, WHITE, centered, point,
+    words,
+};
+use super::view::{EdgeKind, PlanView};
+use crate::press::drawing::{Face, Shape};
+
+const ROW: f32 = 15.0;
+const SWATCH: f32 = 32.0;
+/// Where the words begin: one column and its gutter.
+const WORDS: f32 = 44.0;
+const SIZE: f32 = 8.0;
+
+/// From the end of the scale bar to its unit: half of the last number, and a space.
+const BESIDE: f32 = 13.0;
+
+/// What a row of the key explains.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Sample {
+    Slab,
+    Joint,
+    Strip,
+    Bulkhead,
+    Fall,
+    House,
+    Existing,
+    Curb,
+    Nothing,
+}
+
+/// The key's rows: only what this plan shows.
+pub(super) struct Key {
+    rows: Vec<(Sample, String)>,
+}
+
+impl Key {
+    pub fn of(view: &PlanView, sheet: &Sheet) -> Self {
+        let words = view.words;
+        let has = |kind: EdgeKind| {
+            let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
+            edges.any(|edge| edge.kind == kind)
+        };
+        let said = |first: &str, then: &str| {
+            if then.is_empty() {
+                first.to_owned()
+            } else {
+                format!("{first}, {then}")
+            }
+        };
+        let strips = [
+            EdgeKind::House,
+            EdgeKind::Existing,
+            EdgeKind::Curb,
+            EdgeKind::Isolated,
+        ];
+        let rows = [
+            (
+                true,
+                Sample::Slab,
+                said(words.new_concrete, &view.thickness),
+            ),
+            (
+                view.slabs.iter().any(|slab| !slab.joints.is_empty()),
+                Sample::Joint,
+                words.joint.to_owned(),
+            ),
+            (
+                strips.into_iter().any(has),
+                Sample::Strip,
+                words.strip.to_owned(),
+            ),
+            (
+                has(EdgeKind::Bulkhead),
+                Sample::Bulkhead,
+                words.between_pours.to_owned(),
+            ),
+            (
+                sheet.has(Layer::Fall),
+                Sample::Fall,
+                said(words.fall, &view.slope),
+            ),
+            (has(EdgeKind::House), Sample::House, words.wall.to_owned()),
+            (
+                has(EdgeKind::Existing),
+                Sample::Existing,
+                words.existing.to_owned(),
+            ),
+            (has(EdgeKind::Curb), Sample::Curb, words.curb.to_owned()),
+            (view.unplaced, Sample::Nothing, words.unplaced.to_owned()),
+        ];
+        let shown = rows.into_iter().filter(|(shown, _, _)| *shown);
+        Self {
+            rows: shown.map(|(_, sample, text)| (sample, text)).collect(),
+        }
+    }
+
+    pub fn size(&self) -> (f32, f32) {
+        let wide = self
+            .rows
+            .iter()
+            .map(|(sample, text)| indent(*sample) + width_of(text, Face::Regular, SIZE))
+            .fold(0.0, f32::max);
+        let rows = f32::from(u8::try_from(self.rows.len()).unwrap_or(u8::MAX));
+        (wide, rows * ROW - 4.0)
+    }
+
+    pub fn draw(&self, sheet: &mut Sheet, at: &Frame, view: &PlanView) {
+        let mut top = at.top;
+        for (sample, text) in &self.rows {
+            swatch(sheet, *sample, at.left, top, view);
+            let baseline = point(at.left + indent(*sample), top + 8.3);
+            sheet.write(Layer::Key, words(text.clone(), baseline, SIZE));
+            top += ROW;
+        }
+    }
+}
+
+fn indent(sample: Sample) -> f32 {
+    if sample == Sample::Nothing {
+        0.0
+    } else {
+        WORDS
+    }
+}
+
+fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanView) {
+    let frame = Frame::at(left, top + 1.0, SWATCH, 9.0);
+    let inner = frame.grown(-0.65);
+    let line = [frame.left, frame.right].map(|x| point(x, frame.middle().y));
+    match sample {
+        Sample::Slab => sheet.draw(
+            Layer::Key,
+            sheet::outlined(&sheet::corners(&inner), Some(TINT), 1.3),
+        ),
+        Sample::Joint => sheet.line(Layer::Key, &line, INK, 0.7, JOINT),
+        Sample::Strip => {
+            sheet.line(Layer::Key, &line, WHITE, 3.2, SOLID);
+            sheet.line(Layer::Key, &line, view.accent, 3.2, STRIP);
+        }
+        Sample::Bulkhead => sheet.line(Layer::Key, &line, INK, 1.0, BULKHEAD),
+        Sample::Fall => {
+            for shape in sheet::arrow(line[0], line[1], view.accent, 0.9, 7.0) {
+                sheet.draw(Layer::Key, shape);
+            }
+        }
+        Sample::House => {
+            sheet.draw(
+                Layer::Key,
+                edges::hatch(&sheet::corners(&frame), 4.0, &[Slope::Rising]),
+            );
+            let face = [frame.left, frame.right].map(|x| point(x, frame.bottom));
+            sheet.line(Layer::Key, &face, INK, 1.1, SOLID);
+        }
+        Sample::Existing => {
+            let both = [Slope::Rising, Slope::Falling];
+            sheet.draw(
+                Layer::Key,
+                edges::hatch(&sheet::corners(&frame), 6.0, &both),
+            );
+        }
+        Sample::Curb => {
+            let band = Frame::at(frame.left, frame.middle().y - 2.25, SWATCH, 4.5);
+            sheet.draw(
+                Layer::Key,
+                sheet::outlined(&sheet::corners(&band), Some(PALE), 0.5),
+            );
+        }
+        Sample::Nothing => {}
+    }
+    sheet.marks.push(frame);
+}
+
+/// Width and height of the scale bar with its numbers.
+pub(super) fn bar_size(scale: Scale, feet: &str) -> (f32, f32) {
+    let long = f32::from(scale.mark) * 4.0 * scale.foot;
+    (
+        long + 9.0 + width_of(&bar_words(scale, feet), Face::Regular, SIZE),
+        16.0,
+    )
+}
+
+fn bar_words(scale: Scale, feet: &str) -> String {
+    format!("{feet} ({})", scale.says).replace(' ', "\u{a0}")
+}
+
+pub(super) fn draw_bar(sheet: &mut Sheet, at: &Frame, scale: Scale, feet: &str) {
+    let part = f32::from(scale.mark) * scale.foot;
+    let (top, bottom) = (at.bottom - 4.3, at.bottom - 0.3);
+    for n in 0_u8..4 {
+        let left = at.left + part * f32::from(n);
+        let frame = Frame::at(left, top, part, bottom - top);
+        let fill = if n % 2 == 0 { INK } else { WHITE };
+        sheet.draw(
+            Layer::Key,
+            sheet::outlined(&sheet::corners(&frame), Some(fill), 0.6),
+        );
+    }
+    for n in 0_u16..=4 {
+        let x = at.left + part * f32::from(n);
+        let number = (u16::from(scale.mark) * n).to_string();
+        let label = if n == 0 {
+            words(number, point(x, top - 3.5), SIZE)
+        } else {
+            centered(number, point(x, top - 3.5), SIZE)
+        };
+        sheet.write(Layer::Key, label);
+    }
+    let beside = point(at.left + part * 4.0 + BESIDE, top - 3.5);
+    sheet.write(Layer::Key, words(bar_words(scale, feet), beside, SIZE));
+    sheet
+        .marks
+        .push(Frame::at(at.left, top, part * 4.0, bottom - top));
+}
+
+pub(super) const NORTH: (f32, f32) = (12.0, 62.0);
+
+pub(super) fn draw_north(sheet: &mut Sheet, at: &Frame, letter: &str) {
+    let x = at.middle().x;
+    let mut label = centered(letter, point(x, at.top + 7.0), 8.5);
+    label.face = Face::Bold;
+    sheet.write(Layer::Key, label);
+    let shaft: Vec<Shape> =
+        sheet::arrow(point(x, at.bottom), point(x, at.top + 13.0), INK, 0.9, 9.0);
+    for shape in shaft {
+        sheet.draw(Layer::Key, shape);
+    }
+    sheet.marks.push(*at);
+}

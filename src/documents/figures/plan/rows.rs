@@ -1,0 +1,119 @@
+//! The four sides of a slab along which dimensions run.
+
+use super::frame::Frame;
+use super::scale::Scale;
+use super::sheet::point;
+use super::slabs;
+use super::view::SlabView;
+use crate::geometry::{Facing, Side};
+use crate::press::drawing::Point;
+
+/// One end of a dimension: where along the row, and where the slab ends there.
+#[derive(Clone, Copy)]
+pub(super) struct Stop {
+    /// Along the row, in nanometres on site.
+    pub site: i64,
+    pub along: f32,
+    /// How far out the corner lies.
+    pub out: f32,
+}
+
+/// Rows on one side of a slab. Along the row is right (south, north) or down (east, west); out is away from the slab.
+#[derive(Clone, Copy, PartialEq)]
+pub(super) struct Row {
+    pub facing: Facing,
+}
+
+impl Row {
+    pub fn is_level(self) -> bool {
+        matches!(self.facing, Facing::South | Facing::North)
+    }
+
+    pub fn place(self, along: f32, out: f32) -> Point {
+        match self.facing {
+            Facing::South | Facing::Slanted => point(along, out),
+            Facing::North => point(along, -out),
+            Facing::East => point(out, along),
+            Facing::West => point(-out, along),
+        }
+    }
+
+    fn stop(self, site: crate::geometry::Point, scale: Scale) -> Stop {
+        let p = scale.place(site);
+        let (site, along, out) = match self.facing {
+            Facing::South | Facing::Slanted => (site.x, p.x, p.y),
+            Facing::North => (site.x, p.x, -p.y),
+            Facing::East => (-site.y, p.y, p.x),
+            Facing::West => (-site.y, p.y, -p.x),
+        };
+        Stop { site, along, out }
+    }
+
+    /// Whether the slab's side can be seen from this row.
+    fn sees(self, side: &Side) -> bool {
+        let way = side.to - side.from;
+        match self.facing {
+            Facing::South | Facing::Slanted => 0 < way.x,
+            Facing::North => way.x < 0,
+            Facing::East => 0 < way.y,
+            Facing::West => way.y < 0,
+        }
+    }
+
+    /// Corners seen from this row, in order along it, each once, the outermost of those in line.
+    pub fn stops(self, slab: &SlabView, scale: Scale) -> Vec<Stop> {
+        let seen = slab.outline.sides().iter().filter(|side| self.sees(side));
+        let mut stops: Vec<Stop> = seen
+            .flat_map(|side| [side.from, side.to])
+            .map(|p| self.stop(p, scale))
+            .collect();
+        stops.sort_by(|a, b| a.site.cmp(&b.site).then(b.out.total_cmp(&a.out)));
+        stops.dedup_by_key(|stop| stop.site);
+        stops
+    }
+
+    /// The two ends of the whole slab along this row.
+    pub fn ends(self, slab: &SlabView, scale: Scale) -> Vec<Stop> {
+        let corners = slab.outline.sides().iter().map(|side| side.from);
+        let (low, high) = slab.outline.bounds();
+        let mut stops: Vec<Stop> = corners.map(|p| self.stop(p, scale)).collect();
+        if slab.outline.is_circle().is_some() {
+            // The extension lines of a circle begin where it is widest.
+            stops = [low, high].map(|p| self.stop(p, scale)).to_vec();
+            let middle = f32::midpoint(stops[0].out, stops[1].out);
+            for stop in &mut stops {
+                stop.out = middle;
+            }
+        }
+        stops.sort_by(|a, b| a.site.cmp(&b.site).then(b.out.total_cmp(&a.out)));
+        let first = stops.first().copied();
+        let furthest = stops.last().map(|s| s.site);
+        let last = stops.iter().find(|s| Some(s.site) == furthest).copied();
+        first.into_iter().chain(last).collect()
+    }
+
+    /// The outermost reach of the slab toward this row.
+    pub fn base(self, slab: &SlabView, scale: Scale) -> f32 {
+        let frame = slabs::extent(&slab.outline, scale);
+        match self.facing {
+            Facing::South | Facing::Slanted => frame.bottom,
+            Facing::North => -frame.top,
+            Facing::East => frame.right,
+            Facing::West => -frame.left,
+        }
+    }
+
+    /// The same ends seen from this row, across the slab from where their corners are.
+    pub fn across(stops: &[Stop], base: f32) -> Vec<Stop> {
+        stops
+            .iter()
+            .map(|stop| Stop { out: base, ..*stop })
+            .collect()
+    }
+
+    /// The box of a line between two stops, `thick` to either side of it; it may touch what stands at its ends.
+    pub fn bar(self, pair: &[Stop], out: f32, thick: f32) -> Frame {
+        let [from, to] = [pair[0].along + 0.7, pair[1].along - 0.7];
+        Frame::around(self.place(from, out - thick), self.place(to, out + thick))
+    }
+}

@@ -1,0 +1,182 @@
+//! Plans of common jobs: nothing overlaps, everything is inside, the numbers are said.
+
+mod scenes;
+
+use super::frame::Frame;
+use super::*;
+use crate::press::drawing::{Point, Shape, Step, Words};
+
+fn words_of(drawing: &Drawing) -> Vec<&Words> {
+    drawing
+        .shapes
+        .iter()
+        .filter_map(|shape| match shape {
+            Shape::Words(words) => Some(words),
+            Shape::Path(_) | Shape::Clipped { .. } => None,
+        })
+        .collect()
+}
+
+fn is_rectangular_slab(shape: &Shape) -> bool {
+    match shape {
+        Shape::Path(path) => path.fill == Some(sheet::TINT) && path.steps.len() == 5,
+        Shape::Clipped { .. } | Shape::Words(_) => false,
+    }
+}
+
+fn frame_of(shape: &Shape) -> Frame {
+    let points = points_of(shape).into_iter();
+    let frames = points.map(|p| Frame::around(p, p));
+    frames.reduce(|a, b| a.union(&b)).unwrap()
+}
+
+fn points_of(shape: &Shape) -> Vec<Point> {
+    let steps: &[Step] = match shape {
+        Shape::Path(path) => &path.steps,
+        // Hatching is cut off by its outline.
+        Shape::Clipped { outline, .. } => outline,
+        Shape::Words(_) => &[],
+    };
+    steps
+        .iter()
+        .flat_map(|step| match *step {
+            Step::Move(p) | Step::Line(p) => vec![p],
+            Step::Curve(a, b, c) => vec![a, b, c],
+            Step::Close => Vec::new(),
+        })
+        .collect()
+}
+
+#[test]
+fn common_sites_overlap_nothing_and_lie_inside() {
+    for (name, view) in scenes::all() {
+        check(name, &plan(&view));
+    }
+}
+
+#[test]
+fn slabs_of_any_size_overlap_nothing_and_lie_inside() {
+    for (name, view) in scenes::sizes() {
+        check(&name, &plan(&view));
+    }
+}
+
+fn check(name: &str, drawing: &Drawing) {
+    let words = words_of(drawing);
+    for (i, a) in words.iter().enumerate() {
+        for b in &words[i + 1..] {
+            let apart = !Frame::of(a).overlaps(&Frame::of(b));
+            assert!(apart, "{name}: `{}` over `{}`", a.text, b.text);
+        }
+    }
+    // Dimensions stand outside the slabs.
+    for dimension in words
+        .iter()
+        .filter(|w| w.halo && w.text.contains(['′', '″']))
+    {
+        let over = drawing.shapes.iter().any(|shape| {
+            is_rectangular_slab(shape) && frame_of(shape).overlaps(&Frame::of(dimension))
+        });
+        assert!(!over, "{name}: `{}` stands on a slab", dimension.text);
+    }
+    let size = drawing.size;
+    assert!(size.width <= 516.0 && size.height <= 252.0, "{name}");
+    // Half a thick line may reach over the edge.
+    let page = Frame::at(0.0, 0.0, size.width, size.height).grown(0.7);
+    for words in words {
+        assert!(page.contains(&Frame::of(words)), "{name}: `{}`", words.text);
+    }
+    for p in drawing.shapes.iter().flat_map(points_of) {
+        assert!(
+            page.contains(&Frame::around(p, p)),
+            "{name}: {p:?} outside {size:?}"
+        );
+    }
+}
+
+#[test]
+fn every_slab_is_named_and_measured() {
+    for (name, view) in scenes::all() {
+        let drawing = plan(&view);
+        let words = words_of(&drawing);
+        let says = |text: &str| words.iter().any(|w| w.text == text);
+        for slab in &view.slabs {
+            assert!(says(&slab.name), "{name}: `{}` is not named", slab.name);
+            if slab.is_step {
+                continue;
+            }
+            let (low, high) = slab.outline.bounds();
+            if slab
+                .outline
+                .sides()
+                .iter()
+                .all(crate::geometry::Side::is_straight)
+            {
+                for side in [high.x - low.x, high.y - low.y] {
+                    let text = lengths::dimension(crate::values::Length::nanometres(side));
+                    assert!(says(&text), "{name}: {text} of `{}` is missing", slab.name);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn a_known_site_is_drawn_and_told() {
+    let (_, view) = &scenes::all()[0];
+    let drawing = plan(view);
+    let words = words_of(&drawing);
+    for text in [
+        "12′-0″",
+        "8′-0″",
+        "16′-0″",
+        "20′-0″",
+        "24′-0″",
+        "22′-0″",
+        "4′-0″",
+        "1′-6″",
+        "House",
+    ] {
+        assert!(words.iter().any(|w| w.text == text), "{text}");
+    }
+    assert!(
+        words
+            .iter()
+            .any(|w| w.text == "feet\u{a0}(1\u{a0}in\u{a0}=\u{a0}8\u{a0}ft)")
+    );
+    assert_eq!(
+        drawing.alternative,
+        "Plan, north at the top, 1 in = 8 ft. \
+         Patio: 24 ft by 20 ft; 432 sq ft; on the south side bowed by 18 in; \
+         against the house on the north side; soft joint strip on the west side; \
+         4 joints, panels of 8 × 6 ft, 8 × 8 ft; water runs south, ¼ in per ft. \
+         Walk: 22 ft by 4 ft; 88 sq ft; 4 joints, panels of 4.4 × 4 ft; water runs south, ¼ in per ft. \
+         Step: 6 ft by 3 ft; 6 × 3 ft."
+    );
+}
+
+#[test]
+fn the_same_view_gives_the_same_drawing() {
+    for (_, view) in scenes::all() {
+        assert_eq!(plan(&view), plan(&view));
+    }
+}
+
+#[test]
+fn a_site_of_a_thousand_feet_is_still_drawn() {
+    let mut view = scenes::all().swap_remove(1).1;
+    view.slabs[0].outline = crate::geometry::Outline::rectangle(
+        crate::values::Length::LONGEST,
+        crate::values::Length::LONGEST,
+    );
+    view.slabs[0].edges.clear();
+    view.slabs[0].joints.clear();
+    view.slabs[0].panels.clear();
+    let drawing = plan(&view);
+    assert!(
+        drawing.alternative.contains("1000 ft by 1000 ft"),
+        "{}",
+        drawing.alternative
+    );
+    check("a thousand feet", &drawing);
+}

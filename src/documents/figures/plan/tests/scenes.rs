@@ -1,0 +1,233 @@
+//! Sites to draw.
+
+use crate::documents::figures::plan::{
+    ENGLISH, EdgeKind, EdgeView, PanelView, PlanView, SlabView, side_by_side,
+};
+use crate::geometry::Direction::{East, North, South, West};
+use crate::geometry::{Direction, Leg, Outline, Point, panels};
+use crate::press::drawing::Rgb;
+use crate::values::Length;
+
+pub fn all() -> Vec<(&'static str, PlanView)> {
+    vec![
+        ("patio-walk-step", patio_walk_step()),
+        (
+            "rectangle",
+            view(vec![house(
+                slab("Patio", "180 sq ft", rectangle(12, 15), 10),
+                2,
+                12,
+            )]),
+        ),
+        (
+            "circle",
+            view(vec![slab(
+                "Patio",
+                "254.5 sq ft",
+                Outline::circle(feet(18)),
+                10,
+            )]),
+        ),
+        (
+            "long-walk",
+            view(vec![slab("Walk", "240 sq ft", rectangle(60, 4), 5)]),
+        ),
+        (
+            "tall-walk",
+            view(vec![slab("Walk", "240 sq ft", rectangle(4, 60), 5)]),
+        ),
+        ("three-unplaced", three()),
+        ("driveway-existing", driveway()),
+        ("corner-house", corner()),
+        ("pads", pads()),
+        ("z-shape", z_shape()),
+    ]
+}
+
+/// Slabs of many sizes against a house, each with a walk at its east side.
+pub fn sizes() -> Vec<(String, PlanView)> {
+    let wide = [3, 4, 6, 9, 14, 22, 35, 56, 90, 300];
+    let deep = [3, 5, 8, 13, 21, 34, 60, 200];
+    let pairs = wide.iter().flat_map(|w| deep.map(|d| (*w, d)));
+    pairs
+        .map(|(w, d)| {
+            let patio = house(slab("Back patio", "99 sq ft", rectangle(w, d), 10), 2, w);
+            let walk = rectangle(30, 3).moved(at(w, -1));
+            let walk = slab("Walk to the gate", "90 sq ft", walk, 10);
+            (format!("{w} by {d}"), view(vec![patio, walk]))
+        })
+        .collect()
+}
+
+fn view(slabs: Vec<SlabView>) -> PlanView {
+    PlanView {
+        slabs,
+        thickness: "4 in thick".into(),
+        slope: "¼ in per ft".into(),
+        unplaced: false,
+        accent: Rgb(0x2b, 0x4a, 0x8b),
+        words: &ENGLISH,
+    }
+}
+
+fn patio_walk_step() -> PlanView {
+    let patio = walked(&[
+        (East, 24, 0),
+        (South, 20, 0),
+        (West, 16, 18),
+        (North, 8, 0),
+        (West, 8, 0),
+        (North, 12, 0),
+    ]);
+    let mut patio = house(slab("Patio", "432 sq ft", patio, 10), 0, 24);
+    // The walk meets the west side (side 1 runs south along it) between 2 and 6 ft.
+    patio.edges.push(edge(1, 2, 6, EdgeKind::Isolated));
+    let walk = slab("Walk", "88 sq ft", rectangle(22, 4).moved(at(-22, -6)), 10);
+    let mut step = slab("Step", "6 × 3 ft", rectangle(6, 3).moved(at(10, -3)), 10);
+    step.is_step = true;
+    step.fall = None;
+    step.joints.clear();
+    step.panels.clear();
+    view(vec![patio, walk, step])
+}
+
+fn three() -> PlanView {
+    let outlines = [
+        rectangle(20, 16),
+        rectangle(30, 4),
+        walked(&[
+            (East, 12, 0),
+            (North, 20, 0),
+            (West, 6, 0),
+            (South, 10, 0),
+            (West, 6, 0),
+            (South, 10, 0),
+        ]),
+    ];
+    let moves = side_by_side(&outlines);
+    let names = [
+        ("Carport slab", "320 sq ft"),
+        ("Front walk", "120 sq ft"),
+        ("Side yard", "180 sq ft"),
+    ];
+    let slabs = outlines.iter().zip(moves).zip(names);
+    let mut view = view(
+        slabs
+            .map(|((outline, by), (name, note))| slab(name, note, outline.moved(by), 10))
+            .collect(),
+    );
+    view.unplaced = true;
+    view
+}
+
+fn driveway() -> PlanView {
+    let mut drive = slab("Driveway", "720 sq ft", rectangle(20, 36), 10);
+    drive.edges = vec![
+        edge(0, 0, 20, EdgeKind::Curb),
+        edge(2, 0, 20, EdgeKind::Existing),
+    ];
+    let mut apron = slab("Apron", "120 sq ft", rectangle(20, 6).moved(at(20, 0)), 10);
+    apron.edges = vec![edge(3, 0, 6, EdgeKind::Bulkhead)];
+    drive.edges.push(edge(1, 0, 6, EdgeKind::Bulkhead));
+    view(vec![drive, apron])
+}
+
+fn corner() -> PlanView {
+    let mut patio = slab("Patio", "320 sq ft", rectangle(20, 16), 10);
+    patio.edges = vec![
+        edge(2, 0, 20, EdgeKind::House),
+        edge(3, 0, 16, EdgeKind::House),
+    ];
+    patio.fall = Some(Direction::SouthEast);
+    view(vec![patio])
+}
+
+fn pads() -> PlanView {
+    let pad = |name: &str, east: i64, north: i64| {
+        let mut pad = slab(name, "9 sq ft", rectangle(3, 3).moved(at(east, north)), 10);
+        pad.fall = None;
+        pad
+    };
+    view(vec![
+        pad("Air conditioner pad", 0, 0),
+        pad("Gas bottle pad", 9, 0),
+        pad("Hose pad", 14, 0),
+        pad("Trash can pad", 30, 20),
+        slab("Shed", "120 sq ft", rectangle(12, 10).moved(at(12, 8)), 10),
+    ])
+}
+
+fn z_shape() -> PlanView {
+    let z = walked(&[
+        (East, 20, 0),
+        (North, 6, 0),
+        (East, 14, 0),
+        (North, 12, -12),
+        (West, 20, 0),
+        (South, 4, 0),
+        (West, 14, 0),
+        (South, 14, 0),
+    ]);
+    view(vec![slab("Patio", "400 sq ft", z, 10)])
+}
+
+fn feet(n: i64) -> Length {
+    Length::feet_whole(n)
+}
+
+fn at(east: i64, north: i64) -> Point {
+    Point::new(feet(east).as_nanometres(), feet(north).as_nanometres())
+}
+
+fn rectangle(east_west: i64, north_south: i64) -> Outline {
+    Outline::rectangle(feet(east_west), feet(north_south))
+}
+
+fn walked(legs: &[(Direction, i64, i64)]) -> Outline {
+    let legs: Vec<Leg> = legs
+        .iter()
+        .map(|&(direction, length, inches)| Leg {
+            direction,
+            length: feet(length),
+            bulge: Length::inches_whole(inches),
+        })
+        .collect();
+    Outline::walked(&legs).expect("a closed outline")
+}
+
+fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
+    let layout = panels(&outline, feet(longest));
+    let feet = |length: Length| crate::values::rounding::to_places(length.feet(), 1).normalize();
+    SlabView {
+        name: name.into(),
+        note: note.into(),
+        is_step: false,
+        joints: layout.lines,
+        edges: Vec::new(),
+        fall: Some(South),
+        panels: layout
+            .panels
+            .iter()
+            .map(|p| PanelView {
+                low: p.low,
+                high: p.high,
+                size: format!("{} × {} ft", feet(p.size.0), feet(p.size.1)),
+            })
+            .collect(),
+        outline,
+    }
+}
+
+fn edge(side: usize, from: i64, to: i64, kind: EdgeKind) -> EdgeView {
+    EdgeView {
+        side,
+        from: feet(from),
+        to: feet(to),
+        kind,
+    }
+}
+
+fn house(mut slab: SlabView, side: usize, long: i64) -> SlabView {
+    slab.edges.push(edge(side, 0, long, EdgeKind::House));
+    slab
+}

@@ -1,0 +1,102 @@
+//! What a plan shows: finished words and outlines in site coordinates.
+
+use crate::geometry::{Direction, Outline, Point};
+use crate::press::drawing::Rgb;
+use crate::values::Length;
+
+use super::words::PlanWords;
+
+/// Everything the plan draws.
+#[derive(Clone, Debug)]
+pub struct PlanView {
+    pub slabs: Vec<SlabView>,
+    /// Said after "new concrete" in the key, for example `4 in thick`; may be empty.
+    pub thickness: String,
+    /// Said after "water runs this way" in the key, for example `¼ in per ft`; may be empty.
+    pub slope: String,
+    /// The slabs stand side by side because nobody said where they lie.
+    pub unplaced: bool,
+    /// Strip and arrows; the business's own colour.
+    pub accent: Rgb,
+    pub words: &'static PlanWords,
+}
+
+/// One slab, or a step on one.
+#[derive(Clone, Debug)]
+pub struct SlabView {
+    pub name: String,
+    /// Under the name, for example `432 sq ft`.
+    pub note: String,
+    /// In site coordinates.
+    pub outline: Outline,
+    /// Drawn on top of the slabs, in a darker fill, without dimensions.
+    pub is_step: bool,
+    /// Contraction joints.
+    pub joints: Vec<(Point, Point)>,
+    /// Sides, or parts of them, that are not open.
+    pub edges: Vec<EdgeView>,
+    /// Which way water runs.
+    pub fall: Option<Direction>,
+    pub panels: Vec<PanelView>,
+}
+
+/// A part of a side, measured along it from where it begins, counter-clockwise.
+///
+/// Where two slabs are joined or meet at a bulkhead, both say so, or the other's outline is drawn solid.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct EdgeView {
+    /// Index in `outline.sides()`.
+    pub side: usize,
+    pub from: Length,
+    pub to: Length,
+    pub kind: EdgeKind,
+}
+
+/// What stands at an edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum EdgeKind {
+    /// A form, nothing beyond it.
+    Open,
+    /// The house wall, behind an isolation strip.
+    House,
+    /// Concrete that stays, behind an isolation strip.
+    Existing,
+    /// A curb, behind an isolation strip.
+    Curb,
+    /// Placed in one go with its neighbour.
+    Joined,
+    /// A construction joint between two placements.
+    Bulkhead,
+    /// An isolation strip against another new slab, a post or a step.
+    Isolated,
+}
+
+/// One panel between joints.
+#[derive(Clone, Debug)]
+pub struct PanelView {
+    /// South-west corner.
+    pub low: Point,
+    /// North-east corner.
+    pub high: Point,
+    /// For example `8 × 6 ft`; may be empty.
+    pub size: String,
+}
+
+/// Where to move outlines nobody placed: side by side from the west, north edges in line.
+pub fn side_by_side(outlines: &[Outline]) -> Vec<Point> {
+    let widths = outlines.iter().map(|o| o.bounds().1.x - o.bounds().0.x);
+    // Room for a row of dimensions between them, whatever the scale will be.
+    let gap = Length::feet_whole(5)
+        .as_nanometres()
+        .max(widths.sum::<i64>() / 8);
+    let mut x = 0;
+    outlines
+        .iter()
+        .map(|outline| {
+            let (low, high) = outline.bounds();
+            let by = Point::new(x - low.x, -high.y);
+            x += high.x - low.x + gap;
+            by
+        })
+        .collect()
+}
