@@ -7,3 +7,4 @@
 pub mod drawing;
 pub mod faces;
 pub mod page;
+pub mod text;
