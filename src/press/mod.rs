@@ -6,5 +6,6 @@
 
 pub mod drawing;
 pub mod faces;
+pub mod layout;
 pub mod page;
 pub mod text;
