@@ -47,3 +47,10 @@ fn pages(view: &QuoteView) -> Document {
 fn the_sample_has_its_pages() {
     assert!(3 <= pages(&QuoteView::sample()).pages.len());
 }
+
+/// Writes the sample where `QUOTE_PDF` says, to be looked at.
+#[test]
+fn the_sample_becomes_a_pdf() {
+    let bytes = crate::press::pdf::write(&pages(&QuoteView::sample()));
+    assert!(bytes.starts_with(b"%PDF"));
+}

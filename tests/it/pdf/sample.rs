@@ -1,0 +1,364 @@
+//! A document with one of everything the writer knows, set by hand.
+
+use flatwork::press::{
+    drawing::{Face, Path, Point, Rgb, Size, Step, Stroke},
+    page::{
+        About, Attachment, Bookmark, Document, Ink, Link, Mark, Node, NodeId, Owner, Page,
+        PictureKind, Role, Scope,
+    },
+};
+
+use super::shaping::{upward, words};
+
+pub const BLACK: Rgb = Rgb(0, 0, 0);
+pub const RUST: Rgb = Rgb(178, 80, 30);
+pub const PHOTO: &[u8] = include_bytes!("photo.jpg");
+pub const LOGO: &[u8] = include_bytes!("logo.png");
+pub const SEAL: &[u8] = include_bytes!("seal.png");
+
+/// Everything at once: two pages, headings, a table over the page break, lists, a
+/// figure, pictures, links, an outline and an attachment.
+pub fn document() -> Document {
+    let mut sample = Sample::new();
+    let heading = sample.node(Role::Heading(1), ROOT);
+    sample.words(
+        heading,
+        Face::Bold,
+        20.0,
+        (72.0, 90.0),
+        "Offer for a driveway in Quillhaven",
+    );
+    sample.bookmark("Offer \u{2013} driveway", 0, 76.0);
+    let intro = sample.node(Role::Paragraph, ROOT);
+    sample.words(
+        intro,
+        Face::Regular,
+        10.0,
+        (72.0, 120.0),
+        "Larkspur Flatwork offers to place 12\u{2032}-6\u{2033} of slab; ",
+    );
+    sample.words(intro, Face::Regular, 10.0, (72.0, 134.0), "write to ");
+    let link = sample.node(Role::Link, intro);
+    sample.words(
+        link,
+        Face::Regular,
+        10.0,
+        (115.0, 134.0),
+        "office@example.com",
+    );
+    sample.link(link, (115.0, 125.0), "mailto:office@example.com");
+    sample.words(
+        intro,
+        Face::Regular,
+        10.0,
+        (210.0, 134.0),
+        " or call 555-0142.",
+    );
+    sample.list();
+    sample.figure();
+    let section = sample.node(Role::Heading(2), ROOT);
+    sample.words(
+        section,
+        Face::Bold,
+        14.0,
+        (72.0, 480.0),
+        "Lines of the offer",
+    );
+    sample.bookmark("Lines", 1, 466.0);
+    sample.table();
+    sample.pictures();
+    sample.finish()
+}
+
+const ROOT: NodeId = NodeId(0);
+
+/// The document so far; marks go to its last page.
+pub struct Sample(Document);
+
+impl Sample {
+    pub fn new() -> Self {
+        let about = About {
+            title: "Offer 2026-0041: concrete & <finish>".to_owned(),
+            author: "Larkspur Flatwork".to_owned(),
+            subject: "Driveway, \u{201c}broom\u{201d} finish".to_owned(),
+            language: "en-US".to_owned(),
+            created: 1_777_852_800,
+        };
+        let attachment = Attachment {
+            name: "offer.json".to_owned(),
+            description: "The figures of this offer".to_owned(),
+            media_type: "application/json".to_owned(),
+            bytes: br#"{"total":"4210.00"}"#.to_vec(),
+        };
+        let root = Node {
+            role: Role::Document,
+            parent: None,
+            alternative: None,
+            bounds: None,
+        };
+        let mut sample = Self(Document {
+            pages: Vec::new(),
+            structure: vec![root],
+            outline: Vec::new(),
+            about,
+            attachments: vec![attachment],
+        });
+        sample.page();
+        sample
+    }
+
+    pub fn page(&mut self) {
+        let size = Size {
+            width: 612.0,
+            height: 792.0,
+        };
+        let number = self.0.pages.len() + 1;
+        self.0.pages.push(Page {
+            size,
+            marks: Vec::new(),
+            links: Vec::new(),
+        });
+        self.mark(
+            Owner::Header,
+            words(Face::Regular, 8.0, (72.0, 50.0), "Larkspur Flatwork"),
+        );
+        self.mark(
+            Owner::Footer,
+            words(Face::Regular, 8.0, (72.0, 750.0), &format!("Page {number}")),
+        );
+    }
+
+    pub fn node(&mut self, role: Role, parent: NodeId) -> NodeId {
+        self.0.structure.push(Node {
+            role,
+            parent: Some(parent),
+            alternative: None,
+            bounds: None,
+        });
+        NodeId(self.0.structure.len() - 1)
+    }
+
+    pub fn words(&mut self, node: NodeId, face: Face, size: f32, at: (f32, f32), text: &str) {
+        self.mark(Owner::Node(node), words(face, size, at, text));
+    }
+
+    pub fn finish(self) -> Document {
+        self.0
+    }
+
+    fn mark(&mut self, owner: Owner, ink: Ink) {
+        self.0
+            .pages
+            .last_mut()
+            .expect("a sample starts with a page")
+            .marks
+            .push(Mark { owner, ink });
+    }
+
+    fn bookmark(&mut self, title: &str, level: usize, y: f32) {
+        let page = self.0.pages.len() - 1;
+        self.0.outline.push(Bookmark {
+            title: title.to_owned(),
+            level,
+            page,
+            y,
+        });
+    }
+
+    fn link(&mut self, node: NodeId, at: (f32, f32), address: &str) {
+        let link = Link {
+            at: Point { x: at.0, y: at.1 },
+            size: Size {
+                width: 90.0,
+                height: 12.0,
+            },
+            address: address.to_owned(),
+            node,
+            contents: format!("Write to {address}"),
+        };
+        self.0
+            .pages
+            .last_mut()
+            .expect("a sample starts with a page")
+            .links
+            .push(link);
+    }
+
+    fn list(&mut self) {
+        let list = self.node(Role::List, ROOT);
+        for (text, index) in ["Compacted base, 4\u{a0}in", "Control joints at 10 ft"]
+            .into_iter()
+            .zip(0u8..)
+        {
+            let y = 160.0 + 16.0 * f32::from(index);
+            let item = self.node(Role::ListItem, list);
+            let label = self.node(Role::Label, item);
+            self.words(label, Face::Regular, 10.0, (80.0, y), "\u{2022}");
+            let body = self.node(Role::ListBody, item);
+            self.words(body, Face::Regular, 10.0, (94.0, y), text);
+        }
+    }
+
+    fn figure(&mut self) {
+        let figure = self.node(Role::Figure, ROOT);
+        self.0.structure[figure.0].alternative =
+            Some("Plan of the slab: 20 ft by 12\u{2032}-6\u{2033}.".to_owned());
+        self.0.structure[figure.0].bounds = Some((0, [100.0, 220.0, 400.0, 420.0]));
+        let outline = [
+            ring((120.0, 240.0), (360.0, 400.0)),
+            ring((200.0, 280.0), (260.0, 340.0)),
+        ]
+        .concat();
+        let stroke = |width, dash: &[f32]| Stroke {
+            color: RUST,
+            width,
+            dash: dash.to_vec(),
+        };
+        let hatch = (0u8..30).map(|index| {
+            let x = 100.0 + 10.0 * f32::from(index);
+            let steps = vec![
+                Step::Move(point(x, 420.0)),
+                Step::Line(point(x + 60.0, 220.0)),
+            ];
+            Ink::Path(Path {
+                steps,
+                stroke: Some(stroke(0.3, &[])),
+                fill: None,
+            })
+        });
+        let inks = [
+            Ink::Path(Path {
+                steps: outline.clone(),
+                stroke: None,
+                fill: Some(Rgb(244, 236, 226)),
+            }),
+            Ink::Clipped {
+                outline: outline.clone(),
+                inks: hatch.collect(),
+            },
+            Ink::Path(Path {
+                steps: outline,
+                stroke: Some(stroke(1.2, &[])),
+                fill: None,
+            }),
+            Ink::Path(Path {
+                steps: vec![
+                    Step::Move(point(110.0, 300.0)),
+                    Step::Curve(
+                        point(180.0, 230.0),
+                        point(300.0, 410.0),
+                        point(380.0, 330.0),
+                    ),
+                ],
+                stroke: Some(stroke(0.8, &[6.0, 3.0])),
+                fill: None,
+            }),
+            Ink::Path(Path {
+                steps: ring((370.0, 230.0), (390.0, 250.0)),
+                stroke: Some(stroke(0.5, &[])),
+                fill: Some(Rgb(255, 255, 255)),
+            }),
+            upward((112.0, 360.0), "12\u{2032}-6\u{2033}"),
+        ];
+        for ink in inks {
+            self.mark(Owner::Node(figure), ink);
+        }
+    }
+
+    /// A head, a first row here, and the rest on the next page below a repeated head.
+    fn table(&mut self) {
+        let table = self.node(Role::Table, ROOT);
+        let head = self.node(Role::TableHead, table);
+        let row = self.node(Role::TableRow, head);
+        for (column, text) in ["Line", "Amount"].into_iter().enumerate() {
+            let cell = self.node(Role::HeaderCell(Scope::Column), row);
+            self.words(cell, Face::Bold, 10.0, (column_start(column), 510.0), text);
+        }
+        let body = self.node(Role::TableBody, table);
+        self.row(body, 526.0, "Slab, 4 in", "$4,210.00");
+        let note = self.node(Role::Paragraph, ROOT);
+        self.words(
+            note,
+            Face::Regular,
+            9.0,
+            (72.0, 700.0),
+            "This paragraph goes on ",
+        );
+        self.page();
+        self.words(note, Face::Regular, 9.0, (72.0, 72.0), "over the page.");
+        self.mark(Owner::Header, words(Face::Bold, 10.0, (72.0, 90.0), "Line"));
+        self.row(body, 106.0, "Broom finish", "$380.00");
+        let rule = vec![
+            Step::Move(point(72.0, 112.0)),
+            Step::Line(point(540.0, 112.0)),
+        ];
+        let stroke = Some(Stroke {
+            color: BLACK,
+            width: 0.5,
+            dash: Vec::new(),
+        });
+        self.mark(
+            Owner::Layout,
+            Ink::Path(Path {
+                steps: rule,
+                stroke,
+                fill: None,
+            }),
+        );
+        self.row(body, 126.0, "Removal", "");
+    }
+
+    /// An empty amount leaves its cell without content.
+    fn row(&mut self, body: NodeId, y: f32, line: &str, amount: &str) {
+        let row = self.node(Role::TableRow, body);
+        let head = self.node(Role::HeaderCell(Scope::Row), row);
+        self.words(head, Face::Regular, 10.0, (column_start(0), y), line);
+        let cell = self.node(Role::DataCell, row);
+        self.words(cell, Face::Regular, 10.0, (column_start(1), y), amount);
+    }
+
+    fn pictures(&mut self) {
+        let pictures = [
+            (PHOTO, PictureKind::Jpeg),
+            (LOGO, PictureKind::Png),
+            (SEAL, PictureKind::Png),
+        ];
+        for ((bytes, kind), index) in pictures.into_iter().zip(0u8..) {
+            let left = 72.0 + 120.0 * f32::from(index);
+            let figure = self.node(Role::Figure, ROOT);
+            self.0.structure[figure.0].alternative = Some(format!("Picture {}", index + 1));
+            self.0.structure[figure.0].bounds = Some((1, [left, 200.0, left + 100.0, 260.0]));
+            let size = Size {
+                width: 100.0,
+                height: 60.0,
+            };
+            self.mark(
+                Owner::Node(figure),
+                Ink::Picture {
+                    at: point(left, 200.0),
+                    size,
+                    bytes: bytes.into(),
+                    kind,
+                },
+            );
+        }
+    }
+}
+
+fn column_start(column: usize) -> f32 {
+    [72.0, 300.0][column]
+}
+
+fn point(x: f32, y: f32) -> Point {
+    Point { x, y }
+}
+
+fn ring((left, top): (f32, f32), (right, bottom): (f32, f32)) -> Vec<Step> {
+    vec![
+        Step::Move(point(left, top)),
+        Step::Line(point(right, top)),
+        Step::Line(point(right, bottom)),
+        Step::Line(point(left, bottom)),
+        Step::Close,
+    ]
+}
