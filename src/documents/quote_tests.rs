@@ -44,11 +44,10 @@ fn pages(view: &QuoteView) -> Document {
 }
 
 #[test]
-fn the_sample_has_its_pages() {
-    assert!(3 <= pages(&QuoteView::sample()).pages.len());
+fn the_sample_is_three_pages() {
+    assert_eq!(pages(&QuoteView::sample()).pages.len(), 3);
 }
 
-/// Writes the sample where `QUOTE_PDF` says, to be looked at.
 #[test]
 fn the_sample_becomes_a_pdf() {
     let bytes = crate::press::pdf::write(&pages(&QuoteView::sample()));

@@ -80,7 +80,11 @@ fn running(
     width: f32,
     owner: Owner,
 ) -> Result<Vec<Mark>, LayoutError> {
-    let manner = builder.manner(Style::Note, Inking::Soft);
+    let ink = match owner {
+        Owner::Footer => Inking::Soft,
+        Owner::Header | Owner::Layout | Owner::Node(_) => Inking::Ink,
+    };
+    let manner = builder.manner(Style::Note, ink);
     let set = builder.lines(words, manner, width)?;
     Ok(set
         .into_iter()

@@ -86,6 +86,32 @@ impl Piece {
         self
     }
 
+    /// Names the place where this starts; names that found no place come back.
+    pub fn named(&mut self, names: Vec<String>) -> Vec<String> {
+        let first = match &mut self.body {
+            Body::Solid(solid) => {
+                solid.anchors.extend(names);
+                return Vec::new();
+            }
+            Body::Columns(columns) => columns.iter_mut().find_map(|column| column.first_mut()),
+            Body::Whole(pieces) => pieces.first_mut(),
+            Body::NewPage => None,
+            Body::Fit { versions, .. } => {
+                for first in versions
+                    .iter_mut()
+                    .filter_map(|version| version.pieces.first_mut())
+                {
+                    first.named(names.clone());
+                }
+                return Vec::new();
+            }
+        };
+        match first {
+            Some(first) => first.named(names),
+            None => names,
+        }
+    }
+
     /// Moves everything sideways.
     pub fn shift(&mut self, dx: f32) {
         let by = Point { x: dx, y: 0.0 };

@@ -4,9 +4,10 @@ use super::super::block::Inking;
 use super::super::error::LayoutError;
 use super::super::piece::{Body, Piece};
 use super::super::style::Style;
+use super::words::Manner;
 use super::{Builder, HALF, Place};
 use crate::press::page::{Owner, Role};
-use crate::press::text::Rich;
+use crate::press::text::{Line, Rich};
 
 impl Builder<'_> {
     pub(super) fn heading(
@@ -18,7 +19,7 @@ impl Builder<'_> {
         text: &Rich,
     ) -> Result<Vec<Piece>, LayoutError> {
         let manner = self.manner(style, Inking::Ink);
-        let set = self.lines(text, manner, place.width)?;
+        let set = self.even_lines(text, manner, place.width)?;
         if set.is_empty() {
             return Ok(Vec::new());
         }
@@ -39,6 +40,31 @@ impl Builder<'_> {
                 .push((words.concat(), usize::from(level.saturating_sub(1))));
         }
         Ok(pieces)
+    }
+
+    /// As few lines as possible, as equally long as possible.
+    fn even_lines(
+        &self,
+        text: &Rich,
+        manner: Manner,
+        width: f32,
+    ) -> Result<Vec<Line>, LayoutError> {
+        let mut set = self.lines(text, manner, width)?;
+        if set.len() < 2 {
+            return Ok(set);
+        }
+        let (mut narrow, mut wide) = (width / 2.0, width);
+        while 2.0 < wide - narrow {
+            let middle = f32::midpoint(narrow, wide);
+            let tried = self.lines(text, manner, middle)?;
+            if tried.len() <= set.len() && tried.iter().all(|line| line.width <= middle) {
+                wide = middle;
+                set = tried;
+            } else {
+                narrow = middle;
+            }
+        }
+        Ok(set)
     }
 }
 

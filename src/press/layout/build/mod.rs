@@ -12,7 +12,7 @@ use super::block::{Block, Column, Rule, Section};
 use super::error::LayoutError;
 use super::fill::Settled;
 use super::mark::{layout, rule};
-use super::piece::{Body, Piece, Solid, Version};
+use super::piece::{Body, Piece, Version};
 use super::style::{Look, grid};
 use crate::press::drawing::{Drawing, Point};
 use crate::press::page::{Node, NodeId, Role};
@@ -55,8 +55,22 @@ impl Builder<'_> {
 
     pub fn blocks(&mut self, place: Place, blocks: &[Block]) -> Result<Vec<Piece>, LayoutError> {
         let mut pieces = Vec::new();
+        let mut names = Vec::new();
         for block in blocks {
-            pieces.extend(self.block(place, block)?);
+            if let Block::Anchor(name) = block {
+                names.push(name.clone());
+                continue;
+            }
+            let mut built = self.block(place, block)?;
+            if let Some(first) = built.first_mut() {
+                names = first.named(names);
+            }
+            pieces.extend(built);
+        }
+        if !names.is_empty() {
+            let mut end = Piece::solid(0.0, Vec::new());
+            end.named(names);
+            pieces.push(end);
         }
         Ok(pieces)
     }
@@ -119,13 +133,8 @@ impl Builder<'_> {
                     Ok(Vec::new())
                 }
             }
-            Block::Anchor(name) => Ok(vec![
-                Piece::new(Body::Solid(Solid {
-                    anchors: vec![name.clone()],
-                    ..Solid::default()
-                }))
-                .kept(),
-            ]),
+            // Names go to the piece that follows, see `blocks`.
+            Block::Anchor(_) => Ok(Vec::new()),
         }
     }
 
