@@ -81,3 +81,25 @@ fn below(parents: &[Option<usize>], index: usize) -> usize {
         .map(|child| 1 + below(parents, child))
         .sum()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Bookmark, below, children, parents};
+
+    #[test]
+    fn chapters_are_siblings_and_a_skipped_level_does_no_harm() {
+        let outline: Vec<Bookmark> = [0, 2, 1, 0, 1]
+            .map(|level| Bookmark {
+                title: String::new(),
+                level,
+                page: 0,
+                y: 0.0,
+            })
+            .into();
+        let parents = parents(&outline);
+        assert_eq!(parents, [None, Some(0), Some(0), None, Some(3)]);
+        assert_eq!(children(&parents, None), [0, 3]);
+        assert_eq!(children(&parents, Some(0)), [1, 2]);
+        assert_eq!(below(&parents, 0), 2);
+    }
+}

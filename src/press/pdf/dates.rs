@@ -23,7 +23,7 @@ mod tests {
     #[test]
     fn both_spellings_name_the_same_second() {
         // 2026-05-04 is 20,577 days after 1970-01-01.
-        assert_eq!(in_info(20_577 * 86_400), "D:20260504000000Z");
-        assert_eq!(in_xmp(20_577 * 86_400 + 3_661), "2026-05-04T01:01:01Z");
+        assert_eq!(in_info(20_577 * 86_400 + 3_723), "D:20260504010203Z");
+        assert_eq!(in_xmp(20_577 * 86_400 + 3_723), "2026-05-04T01:02:03Z");
     }
 }

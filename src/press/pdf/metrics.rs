@@ -68,6 +68,12 @@ mod tests {
         }
     }
 
+    /// The box must hold what is drawn: the deepest and highest glyph, read by hand from `head`.
+    #[test]
+    fn the_box_holds_the_face() {
+        assert_eq!(Metrics::of(Face::Regular).bounds, [-260, -245, 1241, 1119]);
+    }
+
     #[test]
     fn a_bold_face_is_heavier_and_as_tall() {
         let (regular, bold) = (Metrics::of(Face::Regular), Metrics::of(Face::Bold));

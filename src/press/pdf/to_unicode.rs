@@ -7,8 +7,11 @@ use super::numbers::hexadecimal;
 /// A glyph has one text in the whole file. The shortest and lowest wins, whichever came
 /// first: a space over a no-break space, a hyphen over a non-breaking one.
 pub fn is_plainer(text: &str, than: &str) -> bool {
-    let rank = |text: &str| (text.chars().count(), text.to_owned());
-    !text.is_empty() && (than.is_empty() || rank(text) < rank(than))
+    text != than && !text.is_empty() && (than.is_empty() || rank(text) < rank(than))
+}
+
+fn rank(text: &str) -> (usize, &str) {
+    (text.chars().count(), text)
 }
 
 /// The character map (ISO 32000-1, 9.10.3) from glyph numbers to UTF-16.
@@ -71,6 +74,7 @@ mod tests {
         case("", "fi", false);
         case("-", "\u{2011}", true);
         case("a", "a", false);
+        case("ab", "z", false);
     }
 
     #[test]

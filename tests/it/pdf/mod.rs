@@ -32,6 +32,93 @@ fn a_screen_reader_hears_everything_once_and_in_order() {
     assert_eq!(Aloud::read(&file()).lines.join("\n") + "\n", expected);
 }
 
+/// In a box y counts upward: left, bottom, right, top.
+#[test]
+fn elements_say_what_kind_they_are() {
+    let file = file();
+    let attributes = |kind: &str| -> Vec<String> {
+        let elements = file
+            .0
+            .objects
+            .values()
+            .filter_map(|object| object.as_dict().ok());
+        elements
+            .filter(|element| {
+                element
+                    .get(b"S")
+                    .is_ok_and(|found| *found == Object::from(kind))
+            })
+            .map(|element| format!("{:?}", file.dictionary(element, "A")))
+            .collect()
+    };
+    let table = |scope: &str| format!("<</O /Table/Scope /{scope}>>");
+    assert_eq!(
+        attributes("TH"),
+        ["Column", "Column", "Row", "Row", "Row"].map(table)
+    );
+    assert_eq!(attributes("L"), ["<</O /List/ListNumbering /Disc>>"]);
+    assert_eq!(
+        attributes("Figure")[1],
+        "<</O /Layout/Placement /Block/BBox [72 532 172 592]>>"
+    );
+}
+
+#[test]
+fn the_first_label_tells_how_a_list_is_numbered() {
+    #[track_caller]
+    fn case(label: Option<&str>, numbering: &str) {
+        let mut sample = Sample::new();
+        let list = sample.node(Role::List, NodeId(0));
+        let item = sample.node(Role::ListItem, list);
+        let node = sample.node(Role::Label, item);
+        match label {
+            Some("") => sample.box_at(node),
+            Some(text) => sample.words(node, Face::Regular, 10.0, (72.0, 90.0), text),
+            None => {}
+        }
+        let body = sample.node(Role::ListBody, item);
+        sample.words(body, Face::Regular, 10.0, (90.0, 90.0), "No. 4 bars");
+        let file = File::read(&pdf::write(&sample.finish()));
+        let mut elements = file
+            .0
+            .objects
+            .values()
+            .filter_map(|object| object.as_dict().ok());
+        let list = elements.find(|element| {
+            element
+                .get(b"S")
+                .is_ok_and(|kind| *kind == Object::from("L"))
+        });
+        let attributes = file.dictionary(list.unwrap(), "A");
+        assert_eq!(
+            file.get(attributes, "ListNumbering"),
+            &Object::from(numbering),
+            "{label:?}"
+        );
+    }
+
+    case(Some("\u{2022}"), "Disc");
+    case(Some("1."), "Decimal");
+    case(Some(""), "Square");
+    case(None, "None");
+}
+
+/// The figure of the sample, as its page paints it: colours, holes, clips, dashes, turned words.
+#[test]
+fn marks_become_page_content() {
+    let file = file();
+    let content = file.0.get_page_content(file.pages()[0]);
+    let content = String::from_utf8(content).unwrap();
+    let figure = content
+        .split_once("/Figure")
+        .unwrap()
+        .1
+        .split_once("EMC")
+        .unwrap()
+        .0;
+    assert_eq!(figure.trim_start(), include_str!("figure.txt"));
+}
+
 #[test]
 fn artifacts_say_what_they_are() {
     let file = file();
@@ -240,6 +327,10 @@ fn a_picture_that_cannot_be_shown_is_refused() {
         PictureKind::Png,
         "the PNG picture cannot be read: ",
     );
+    // Chunks are whole, packed rows are not.
+    let mut rows = sample::LOGO.to_vec();
+    rows[80] ^= 0x55;
+    case(&rows, PictureKind::Png, "the PNG picture cannot be read: ");
     case(
         half(sample::SEAL),
         PictureKind::Png,

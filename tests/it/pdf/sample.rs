@@ -142,6 +142,23 @@ impl Sample {
         self.mark(Owner::Node(node), words(face, size, at, text));
     }
 
+    pub fn box_at(&mut self, node: NodeId) {
+        let steps = ring((72.0, 82.0), (80.0, 90.0));
+        let stroke = Some(Stroke {
+            color: BLACK,
+            width: 0.5,
+            dash: Vec::new(),
+        });
+        self.mark(
+            Owner::Node(node),
+            Ink::Path(Path {
+                steps,
+                stroke,
+                fill: None,
+            }),
+        );
+    }
+
     pub fn finish(self) -> Document {
         self.0
     }
