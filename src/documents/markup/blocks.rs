@@ -48,11 +48,12 @@ fn block(element: Element<'_>) -> Result<Block, MarkupError> {
         "h2" => heading(element, 2, Style::Title)?,
         "h3" => heading(element, 3, Style::Section)?,
         "p" => {
-            element.allow(&["id", "style", "ink", "gap"])?;
+            element.allow(&["id", "style", "ink", "gap", "keep"])?;
             Block::Paragraph {
                 style: style(element, Style::Body)?,
                 ink: element.choice("ink", &INKS, Inking::Ink)?,
                 gap: element.count("gap", 40, GAP)?,
+                keep_next: element.choice("keep", &[("with-next", true)], false)?,
                 text: inline::rich(element)?,
             }
         }

@@ -63,9 +63,9 @@ impl QuoteView {
             not_included: texts(&[
                 "Town permit, if one is asked for",
                 "Moving pipes, wires or sprinkler lines",
-                "Rock, roots or soft soil below 8 in (page {page:hidden})",
+                "Rock, roots or soft soil below 8 in (page\u{a0}{page:hidden})",
                 "Grass seed, plants, work on the fence",
-                "Border and sealer: your choice (page {page:choices})",
+                "Border and sealer: your choice (page\u{a0}{page:choices})",
             ]),
             payments: payments(),
             choices: Some(choices()),
@@ -148,7 +148,7 @@ fn payments() -> Payments {
             row("At the final walk-through", "10%", "1,220.06"),
         ],
         total: "$12,200.60".into(),
-        note: Some("Choices on page {page:choices} change each payment in proportion.".into()),
+        note: Some("Choices on page\u{a0}{page:choices} change each payment in proportion.".into()),
     }
 }
 
@@ -276,7 +276,7 @@ fn safety() -> Vec<Term> {
 fn terms() -> Vec<String> {
     texts(&[
         "Changes are written down with price and days and start when you have signed them. \
-         Hidden ground is charged at the unit prices on page {page:hidden} after we have shown it \
+         Hidden ground is charged at the unit prices on page\u{a0}{page:hidden} after we have shown it \
          to you. We have the public lines marked; please show us private ones, such as sprinklers \
          and garden lights. Local codes come before this quote.",
         "Invoices are due in 10 days; after that 1% a month (simple, not compounded) is added. \

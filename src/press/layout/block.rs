@@ -31,6 +31,8 @@ pub enum Block {
         ink: Inking,
         /// White above, in half lines.
         gap: u8,
+        /// Never the last of a page.
+        keep_next: bool,
         text: Rich,
     },
     /// Rows of plain text without bullets.

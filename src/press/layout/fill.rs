@@ -2,7 +2,7 @@
 
 use super::error::LayoutError;
 use super::mark::move_ink;
-use super::piece::{Body, Piece, Solid, end_of};
+use super::piece::{Body, Bond, Flows, Piece, Solid, end_of};
 use super::style::grid;
 use crate::press::drawing::Point;
 use crate::press::page::{Bookmark, Mark, NodeId, Owner};
@@ -71,7 +71,7 @@ impl Filled {
                     self.choose(piece, flow, y, first);
                     continue;
                 }
-                Body::Solid(_) | Body::Columns(_) | Body::Whole(_) => {}
+                Body::Solid(_) | Body::Columns(_) | Body::Whole(..) | Body::Flows(_) => {}
             }
             let together = cluster(flow);
             if end_of(flow.iter().take(together), y, first) <= grid::BOTTOM {
@@ -86,7 +86,9 @@ impl Filled {
             let last = &flow[together - 1];
             let last_first = first && together == 1;
             match &last.body {
-                Body::Whole(parts) if fresh || longer_than_page(last) => {
+                Body::Whole(parts, bond)
+                    if fresh || divisible(last, *bond, last.start(before_last, last_first)) =>
+                {
                     let (before, snapped) = (last.before, last.snapped);
                     let mut parts = parts.clone();
                     if let Some(part) = parts.first_mut() {
@@ -98,9 +100,9 @@ impl Filled {
                     flow.extend(rest.into_iter().skip(1));
                     continue;
                 }
-                Body::Columns(columns)
+                Body::Columns(_) | Body::Flows(_)
                     if (fresh && together == 1)
-                        || can_start(columns, last.start(before_last, last_first)) =>
+                        || can_start(&last.body, last.start(before_last, last_first)) =>
                 {
                     for piece in flow.drain(..together - 1) {
                         y = self.place(piece, y, first)?;
@@ -116,7 +118,9 @@ impl Filled {
                     first = false;
                     fresh = false;
                 }
-                Body::Solid(_) | Body::Columns(_) | Body::Whole(_) if !fresh => break,
+                Body::Solid(_) | Body::Columns(_) | Body::Whole(..) | Body::Flows(_) if !fresh => {
+                    break;
+                }
                 Body::Solid(solid) if together == 1 => {
                     return Err(LayoutError::TooLarge {
                         what: solid.what.clone(),
@@ -125,7 +129,8 @@ impl Filled {
                 // Too many pieces want to stay together: part them after the first.
                 Body::Solid(_)
                 | Body::Columns(_)
-                | Body::Whole(_)
+                | Body::Whole(..)
+                | Body::Flows(_)
                 | Body::NewPage
                 | Body::Fit { .. } => {
                     let piece = flow.front_mut().expect("the flow has a front");
@@ -157,7 +162,7 @@ impl Filled {
         self.settled.fits.insert(name, taken);
     }
 
-    /// Fills each column as far as it goes; the rest is put back for the next page.
+    /// Fills columns, or flows one after the other, as far as they go; the rest is put back for the next page.
     fn divide(
         &mut self,
         piece: Piece,
@@ -167,18 +172,35 @@ impl Filled {
         fresh: bool,
     ) -> Result<f32, LayoutError> {
         let start = piece.start(y, first);
-        let Body::Columns(columns) = piece.body else {
-            return Ok(y);
-        };
         let mut end = start;
-        let mut rests = Vec::new();
-        for column in columns {
-            let mut column = VecDeque::from(column);
-            end = end.max(self.column(&mut column, start, fresh)?);
-            rests.push(Vec::from(column));
-        }
-        if rests.iter().any(|rest| !rest.is_empty()) {
-            let mut rest = Piece::new(Body::Columns(rests)).after(piece.before);
+        let rest = match piece.body {
+            Body::Columns(columns) => {
+                let mut rests = Vec::new();
+                for column in columns {
+                    let mut column = VecDeque::from(column);
+                    end = end.max(self.column(&mut column, start, fresh)?);
+                    rests.push(Vec::from(column));
+                }
+                let some = rests.iter().any(|rest| !rest.is_empty());
+                some.then_some(Body::Columns(rests))
+            }
+            Body::Flows(flows) => {
+                let mut pieces = VecDeque::from(flows.pieces);
+                end = self.column(&mut pieces, start, fresh)?;
+                pieces
+                    .iter_mut()
+                    .for_each(|piece| piece.shift(flows.across));
+                end = end.max(self.column(&mut pieces, start, false)?);
+                pieces
+                    .iter_mut()
+                    .for_each(|piece| piece.shift(-flows.across));
+                let some = !pieces.is_empty();
+                some.then(|| Body::Flows(Flows::new(pieces.into(), flows.across)))
+            }
+            Body::Solid(_) | Body::Whole(..) | Body::NewPage | Body::Fit { .. } => None,
+        };
+        if let Some(rest) = rest {
+            let mut rest = Piece::new(rest).after(piece.before);
             rest.keep_next = piece.keep_next;
             flow.push_front(rest);
         }
@@ -200,16 +222,19 @@ impl Filled {
                 self.stamp(solid, start);
                 Ok(end)
             }
-            Body::Columns(columns) => {
-                let mut end = start;
-                for column in columns {
-                    end = end.max(self.all_of(column, start)?);
-                }
-                Ok(end)
-            }
-            Body::Whole(pieces) => self.all_of(pieces, start),
+            Body::Columns(columns) => self.side_by_side(columns, start),
+            Body::Flows(flows) => self.side_by_side(flows.columns(), start),
+            Body::Whole(pieces, _) => self.all_of(pieces, start),
             Body::NewPage | Body::Fit { .. } => Ok(start),
         }
+    }
+
+    fn side_by_side(&mut self, columns: Vec<Vec<Piece>>, y: f32) -> Result<f32, LayoutError> {
+        let mut end = y;
+        for column in columns {
+            end = end.max(self.all_of(column, y)?);
+        }
+        Ok(end)
     }
 
     /// Sets pieces that were measured to fit.
@@ -268,13 +293,23 @@ fn cluster(flow: &VecDeque<Piece>) -> usize {
     (kept + 1).min(flow.len())
 }
 
-fn longer_than_page(piece: &Piece) -> bool {
-    grid::BOTTOM < end_of([piece], grid::UNDER_HEAD, true)
+/// Whether a whole that does not fit from `y` down is divided there.
+fn divisible(piece: &Piece, bond: Bond, y: f32) -> bool {
+    let height = end_of([piece], grid::UNDER_HEAD, true) - grid::UNDER_HEAD;
+    let page = grid::BOTTOM - grid::UNDER_HEAD;
+    match bond {
+        Bond::Firm => page < height,
+        Bond::Loose => page < height || (page / 2.0 < height && page / 3.0 < grid::BOTTOM - y),
+    }
 }
 
 /// Whether every column can place something from `y` down.
-fn can_start(columns: &[Vec<Piece>], y: f32) -> bool {
-    columns.iter().all(|column| starts(column, y))
+fn can_start(body: &Body, y: f32) -> bool {
+    match body {
+        Body::Columns(columns) => columns.iter().all(|column| starts(column, y)),
+        Body::Flows(flows) => starts(&flows.pieces, y),
+        Body::Solid(_) | Body::Whole(..) | Body::NewPage | Body::Fit { .. } => false,
+    }
 }
 
 fn starts(pieces: &[Piece], y: f32) -> bool {
@@ -289,12 +324,12 @@ fn starts(pieces: &[Piece], y: f32) -> bool {
     let before = end_of(pieces.iter().take(together - 1), y, true);
     let start = last.start(before, together == 1);
     match &last.body {
-        Body::Whole(parts) => longer_than_page(last) && starts(parts, start),
-        Body::Columns(columns) => can_start(columns, start),
+        Body::Whole(parts, bond) => divisible(last, *bond, start) && starts(parts, start),
         Body::Fit { versions, .. } => versions
             .last()
             .is_none_or(|version| starts(&version.pieces, start)),
         Body::NewPage => true,
+        Body::Columns(_) | Body::Flows(_) => can_start(&last.body, start),
         Body::Solid(_) => false,
     }
 }

@@ -26,13 +26,34 @@ pub(super) struct Piece {
 pub(super) enum Body {
     Solid(Solid),
     Columns(Vec<Vec<Piece>>),
-    /// Moves to the next page as a whole, unless it is longer than a page.
-    Whole(Vec<Piece>),
+    /// Moves to the next page as a whole if it can.
+    Whole(Vec<Piece>, Bond),
+    /// One text in two equal columns.
+    Flows(Flows),
     NewPage,
     Fit {
         name: String,
         versions: Vec<Version>,
     },
+}
+
+/// What becomes of something whole that does not fit on the rest of a page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Bond {
+    /// Divided only if it is longer than a page.
+    Firm,
+    /// Divided as well if much of the page would stay empty.
+    Loose,
+}
+
+/// A text in two flows: all pieces at the left column's x.
+#[derive(Clone, Debug)]
+pub(super) struct Flows {
+    pub pieces: Vec<Piece>,
+    /// How many stand in the left flow when both fit.
+    pub cut: usize,
+    /// From the left column to the right one.
+    pub across: f32,
 }
 
 /// One version of a `Fit`, and the structure nodes that only it uses.
@@ -94,7 +115,8 @@ impl Piece {
                 return Vec::new();
             }
             Body::Columns(columns) => columns.iter_mut().find_map(|column| column.first_mut()),
-            Body::Whole(pieces) => pieces.first_mut(),
+            Body::Whole(pieces, _) => pieces.first_mut(),
+            Body::Flows(flows) => flows.pieces.first_mut(),
             Body::NewPage => None,
             Body::Fit { versions, .. } => {
                 for first in versions
@@ -123,7 +145,8 @@ impl Piece {
         match &mut self.body {
             Body::Solid(solid) => solid.shift(by),
             Body::Columns(columns) => columns.iter_mut().flatten().for_each(|one| one.shift(dx)),
-            Body::Whole(pieces) => pieces.iter_mut().for_each(|one| one.shift(dx)),
+            Body::Whole(pieces, _) => pieces.iter_mut().for_each(|one| one.shift(dx)),
+            Body::Flows(flows) => flows.pieces.iter_mut().for_each(|one| one.shift(dx)),
             Body::NewPage => {}
             Body::Fit { versions, .. } => versions
                 .iter_mut()
@@ -169,6 +192,40 @@ impl Solid {
     }
 }
 
+impl Flows {
+    /// Two flows as even as their pieces allow.
+    pub fn new(pieces: Vec<Piece>, across: f32) -> Self {
+        let mut flows = Self {
+            cut: pieces.len(),
+            pieces,
+            across,
+        };
+        let even = (1..=flows.pieces.len())
+            .filter(|&cut| !flows.pieces[cut - 1].keep_next)
+            .min_by(|&a, &b| {
+                let heights = (flows.height(a, grid::TOP), flows.height(b, grid::TOP));
+                heights.0.total_cmp(&heights.1)
+            });
+        flows.cut = even.unwrap_or(flows.cut);
+        flows
+    }
+
+    fn height(&self, cut: usize, y: f32) -> f32 {
+        let (left, right) = self.pieces.split_at(cut);
+        end_of(left, y, true).max(end_of(right, y, true)) - y
+    }
+
+    /// The two columns.
+    pub fn columns(self) -> Vec<Vec<Piece>> {
+        let mut left = self.pieces;
+        let mut right = left.split_off(self.cut);
+        for piece in &mut right {
+            piece.shift(self.across);
+        }
+        vec![left, right]
+    }
+}
+
 /// Where these pieces would end if set one under the other from `y`.
 pub(super) fn end_of<'a>(
     pieces: impl IntoIterator<Item = &'a Piece>,
@@ -191,7 +248,8 @@ fn height(body: &Body, y: f32) -> f32 {
             .iter()
             .map(|column| end_of(column, y, true) - y)
             .fold(0.0, f32::max),
-        Body::Whole(pieces) => end_of(pieces, y, true) - y,
+        Body::Whole(pieces, _) => end_of(pieces, y, true) - y,
+        Body::Flows(flows) => flows.height(flows.cut, y),
         Body::NewPage => 0.0,
         Body::Fit { versions, .. } => versions
             .first()

@@ -12,7 +12,7 @@ use super::block::{Block, Column, Rule, Section};
 use super::error::LayoutError;
 use super::fill::Settled;
 use super::mark::{layout, rule};
-use super::piece::{Body, Piece, Version};
+use super::piece::{Body, Bond, Flows, Piece, Version};
 use super::style::{Look, grid};
 use crate::press::drawing::{Drawing, Point};
 use crate::press::page::{Node, NodeId, Role};
@@ -87,8 +87,15 @@ impl Builder<'_> {
                 style,
                 ink,
                 gap,
+                keep_next,
                 text,
-            } => self.paragraph(place, *style, *ink, *gap, text),
+            } => {
+                let mut pieces = self.paragraph(place, *style, *ink, *gap, text)?;
+                if let Some(last) = pieces.last_mut() {
+                    last.keep_next |= *keep_next;
+                }
+                Ok(pieces)
+            }
             Block::List(rows) => self.list(place, rows),
             Block::Terms(terms) => self.terms(place, terms),
             Block::Table(table) => self.table(place, table),
@@ -104,7 +111,7 @@ impl Builder<'_> {
             Block::Rule(kind) => Ok(self.rule(place, *kind).into_iter().collect()),
             Block::Keep(blocks) => {
                 let inside = self.blocks(place, blocks)?;
-                Ok(whole(inside))
+                Ok(whole(inside, Bond::Firm))
             }
             Block::NewPage => Ok(vec![Piece::new(Body::NewPage)]),
             Block::Fit { name, versions } => {
@@ -158,25 +165,12 @@ impl Builder<'_> {
 
     fn flows(&mut self, place: Place, blocks: &[Block]) -> Result<Vec<Piece>, LayoutError> {
         let width = (place.width - grid::GUTTER) / 2.0;
-        let mut left = self.blocks(Place { width, ..place }, blocks)?;
-        let Some(before) = left.first().map(|piece| piece.before) else {
+        let pieces = self.blocks(Place { width, ..place }, blocks)?;
+        let Some(before) = pieces.first().map(|piece| piece.before) else {
             return Ok(Vec::new());
         };
-        let height = |pieces: &[Piece]| super::piece::end_of(pieces, grid::TOP, true);
-        let cut = (1..=left.len())
-            .filter(|&cut| !left[cut - 1].keep_next)
-            .min_by(|&a, &b| {
-                let taller = |cut: usize| height(&left[..cut]).max(height(&left[cut..]));
-                taller(a).total_cmp(&taller(b))
-            })
-            .unwrap_or(left.len());
-        let mut right = left.split_off(cut);
-        for piece in &mut right {
-            piece.shift(width + grid::GUTTER);
-        }
-        Ok(vec![
-            Piece::new(Body::Columns(vec![left, right])).after(before),
-        ])
+        let flows = Flows::new(pieces, width + grid::GUTTER);
+        Ok(vec![Piece::new(Body::Flows(flows)).after(before)])
     }
 
     fn section(&mut self, place: Place, section: &Section) -> Result<Vec<Piece>, LayoutError> {
@@ -184,7 +178,7 @@ impl Builder<'_> {
         let mut pieces: Vec<Piece> = self.rule(place, section.rule).into_iter().collect();
         let inside = self.blocks(place.under(node), &section.blocks)?;
         pieces.extend(heading::beside_title(inside));
-        Ok(whole(pieces)
+        Ok(whole(pieces, Bond::Loose)
             .into_iter()
             .map(|mut piece| {
                 piece.snapped = true;
@@ -214,12 +208,12 @@ impl Builder<'_> {
 }
 
 /// Pieces that move as one; their white above is the first one's.
-fn whole(pieces: Vec<Piece>) -> Vec<Piece> {
+fn whole(pieces: Vec<Piece>, bond: Bond) -> Vec<Piece> {
     let Some(first) = pieces.first() else {
         return Vec::new();
     };
     let (before, snapped) = (first.before, first.snapped);
-    let mut piece = Piece::new(Body::Whole(pieces)).after(before);
+    let mut piece = Piece::new(Body::Whole(pieces, bond)).after(before);
     piece.snapped = snapped;
     vec![piece]
 }

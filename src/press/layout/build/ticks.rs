@@ -3,7 +3,7 @@
 use super::super::block::{Inking, TickGroup, TickItem};
 use super::super::error::LayoutError;
 use super::super::mark::{layout, rectangle, rule};
-use super::super::piece::{Body, Piece, Solid};
+use super::super::piece::{Body, Bond, Piece, Solid};
 use super::super::style::{Style, grid};
 use super::words::Manner;
 use super::{Builder, HALF, Place, whole};
@@ -26,9 +26,8 @@ const ROOMY: usize = 8;
 struct Setting<'a> {
     group: NodeId,
     place: Place,
-    /// White below an item.
-    air: f32,
-    joined_by: Option<&'a Rich>,
+    /// The word between this item's box and the one above, and from one box's top to the other's.
+    joint: Option<(&'a Rich, f32)>,
 }
 
 impl Builder<'_> {
@@ -53,14 +52,18 @@ impl Builder<'_> {
             }
             let body = self.node(Role::TableBody, Some(table));
             let mut inside = vec![self.question(body, place, group)?];
+            let mut above = None;
             for (item_at, item) in group.items.iter().enumerate() {
                 let setting = Setting {
                     group: body,
                     place,
-                    air,
-                    joined_by: group.joined_by.as_ref().filter(|_| 0 < item_at),
+                    joint: group.joined_by.as_ref().zip(above),
                 };
                 let mut piece = self.item(setting, item)?;
+                above = match &piece.body {
+                    Body::Solid(solid) => Some(solid.height + air),
+                    _ => None,
+                };
                 piece.before = if item_at == 0 { HALF } else { air };
                 let last_in_group = item_at + 1 == group.items.len();
                 if !(last_in_group && at + 1 == groups.len()) {
@@ -68,7 +71,7 @@ impl Builder<'_> {
                 }
                 inside.push(piece);
             }
-            for piece in whole(inside) {
+            for piece in whole(inside, Bond::Firm) {
                 let mut piece = piece.after(grid::LINE);
                 piece.head.clone_from(&head);
                 pieces.push(piece);
@@ -131,8 +134,8 @@ impl Builder<'_> {
             what: item.title.words(),
             ..Solid::default()
         };
-        if let Some(words) = setting.joined_by {
-            self.joint(&mut solid, setting, words, cell)?;
+        if let Some((words, above)) = setting.joint {
+            self.joint(&mut solid, place.x, words, above, cell)?;
         }
         solid.marks.push(self.tick_box(place.x));
         let beside = Place {
@@ -206,20 +209,22 @@ impl Builder<'_> {
         }))
     }
 
-    /// "or" between this box and the one above, where the white is high enough for it.
+    /// "or" half way between this box and the one whose top is so far above.
     fn joint(
         &self,
         solid: &mut Solid,
-        setting: Setting<'_>,
+        x: f32,
         words: &Rich,
+        above: f32,
         cell: NodeId,
     ) -> Result<(), LayoutError> {
         let manner = self.manner(Style::Note, Inking::Soft);
-        let middle = setting.place.x + 0.5 + BOX / 2.0;
+        let middle = x + 0.5 + BOX / 2.0;
         let Some(line) = self.lines(words, manner, INDENT)?.into_iter().next() else {
             return Ok(());
         };
-        let baseline = -setting.air / 2.0 - manner.setting.descent + 0.5;
+        let (upper, lower) = (BOX + 0.5 - above, 0.5);
+        let baseline = f32::midpoint(upper, lower) + 2.5;
         let at = Point {
             x: middle - line.width / 2.0,
             y: baseline,
@@ -227,14 +232,16 @@ impl Builder<'_> {
         solid
             .marks
             .extend(self.line(line, manner, at, Owner::Node(cell)));
-        for (from, to) in [(baseline + 2.5, -0.5), (baseline - 11.0, baseline - 7.0)] {
-            solid.marks.push(layout(rule(
-                Point { x: middle, y: from },
-                Point { x: middle, y: to },
-                0.6,
-                self.look.soft,
-                &[],
-            )));
+        for (from, to) in [(upper, baseline - 7.0), (baseline + 2.5, lower)] {
+            if from + 1.0 < to {
+                solid.marks.push(layout(rule(
+                    Point { x: middle, y: from },
+                    Point { x: middle, y: to },
+                    0.6,
+                    self.look.soft,
+                    &[],
+                )));
+            }
         }
         Ok(())
     }
