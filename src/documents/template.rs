@@ -3,7 +3,7 @@
 //! A misspelt name is an error with the template's name, line and column; what
 //! a string holds can never become markup, since filling escapes it.
 
-use handlebars::Handlebars;
+use handlebars::{Handlebars, RenderErrorReason};
 use serde::Serialize;
 
 /// The templates built into the program.
@@ -72,8 +72,17 @@ impl Template {
                 template: self.name().to_owned(),
                 line: error.line_no,
                 column: error.column_no,
-                reason: error.reason().to_string(),
+                reason: reason(error.reason()),
             })
+    }
+}
+
+fn reason(reason: &RenderErrorReason) -> String {
+    match reason {
+        RenderErrorReason::MissingVariable(Some(name)) => {
+            format!("the view has nothing named `{name}`")
+        }
+        other => other.to_string(),
     }
 }
 

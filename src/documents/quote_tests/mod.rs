@@ -5,10 +5,12 @@ mod stress;
 
 use self::reach::{all_words, check_pages};
 use self::stress::stress_views;
-use super::quote_document;
 use super::views::quote::QuoteView;
+use super::{quote_document, quote_document_in};
 use crate::press::drawing::{Drawing, Path, Point, Rgb, Shape, Size, Step, Stroke};
-use crate::press::page::{Document, Role};
+use crate::press::layout::style::Look;
+use crate::press::page::{Document, Ink, Role};
+use serde_json::Value;
 use std::collections::BTreeMap;
 
 /// Frames in place of real figures.
@@ -76,30 +78,83 @@ fn nothing_overlaps_or_leaves_the_page_however_long_the_quote() {
     }
 }
 
+/// Every string of a view that the body of the pages must show.
+fn strings(value: &Value, all: &mut Vec<String>) {
+    match value {
+        Value::String(text) => all.push(text.clone()),
+        Value::Array(values) => values.iter().for_each(|value| strings(value, all)),
+        Value::Object(fields) => fields
+            .iter()
+            .filter(|(name, _)| !["file", "running_head"].contains(&name.as_str()))
+            .for_each(|(_, value)| strings(value, all)),
+        Value::Null | Value::Bool(_) | Value::Number(_) => {}
+    }
+}
+
+/// Without white space, since lines end where they may.
+fn compact(text: &str) -> String {
+    text.split_whitespace().collect()
+}
+
 #[test]
-fn nothing_is_lost_however_long_the_quote() {
-    for (name, view) in stress_views() {
-        let words = all_words(&pages(&view));
-        for expected in view.not_included.iter().chain(&view.assumptions) {
-            let last = expected.split(' ').next_back().expect("a text has words");
-            let last = last.trim_end_matches(|character| "{}:)".contains(character));
-            if !last.contains("page:") {
-                assert!(words.contains(last), "{name}: {expected}");
+fn every_string_of_the_view_is_read_in_one_go() {
+    let mut views = stress_views();
+    views.push(("sample".into(), QuoteView::sample()));
+    for (name, view) in views {
+        let words = compact(&all_words(&pages(&view)));
+        let mut all = Vec::new();
+        strings(
+            &serde_json::to_value(&view).expect("a view is plain data"),
+            &mut all,
+        );
+        assert!(40 < all.len(), "{name}");
+        for text in &all {
+            // Page numbers are not in the view: look for what stands around them.
+            for part in text
+                .split("{page:")
+                .map(|part| part.split_once('}').unwrap_or(("", part)).1)
+            {
+                assert!(
+                    words.contains(&compact(part)),
+                    "{name}: `{part}` is missing"
+                );
             }
         }
-        for group in view.choices.iter().flat_map(|choices| &choices.groups) {
-            assert!(
-                words.contains(&group.how_many),
-                "{name}: {}",
-                group.question
-            );
-        }
-        for term in &view.scope {
-            assert!(words.contains(&term.word), "{name}: {}", term.word);
-            let last = term.text.split(' ').next_back().expect("a text has words");
-            assert!(words.contains(last), "{name}: {}", term.text);
-        }
     }
+}
+
+#[test]
+fn a_long_amount_steps_down_and_stays_on_one_line() {
+    let document = pages(&stress_views().remove(3).1);
+    let amount = document.pages[0]
+        .marks
+        .iter()
+        .find_map(|mark| match &mark.ink {
+            Ink::Glyphs(run) if run.color == Look::default().accent => Some(run),
+            _ => None,
+        });
+    let run = amount.expect("the amount is the only text in the accent color");
+    let words: String = run.glyphs.iter().map(|glyph| glyph.text.as_str()).collect();
+    assert_eq!((words.as_str(), run.size), ("$1,012,200.60", 32.0));
+}
+
+#[test]
+fn a_misspelt_name_in_a_template_is_told_with_its_place() {
+    let own = "<document>\n<body><p>{{firm.nmae}}</p></body></document>";
+    let view = QuoteView::sample();
+    let error = quote_document_in(&view, &figures(), &Look::default(), Some(own))
+        .expect_err("the view has no such name");
+    assert_eq!(
+        error.to_string(),
+        "template `quote.hbs`, line 2, column 10: the view has nothing named `firm.nmae`"
+    );
+}
+
+#[test]
+fn a_figure_that_nobody_drew_is_named() {
+    let error = quote_document(&QuoteView::sample(), &BTreeMap::new())
+        .expect_err("there are no figures at all");
+    assert_eq!(error.to_string(), "no figure is named `plan`");
 }
 
 #[test]

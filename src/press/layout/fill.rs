@@ -98,7 +98,6 @@ impl Filled {
                     let rest = flow.split_off(together - 1);
                     flow.extend(parts);
                     flow.extend(rest.into_iter().skip(1));
-                    continue;
                 }
                 Body::Columns(_) | Body::Flows(_)
                     if (fresh && together == 1)

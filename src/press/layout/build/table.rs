@@ -85,7 +85,7 @@ impl Builder<'_> {
         Ok(set)
     }
 
-    fn cells<'t>(table: &'t Table, column: usize) -> impl Iterator<Item = (&'t Rich, RowKind)> {
+    fn cells(table: &Table, column: usize) -> impl Iterator<Item = (&Rich, RowKind)> {
         table
             .rows
             .iter()
