@@ -57,3 +57,6 @@ pub fn read(text: &str) -> Result<Flow, MarkupError> {
     }
     Ok(flow)
 }
+
+#[cfg(test)]
+mod tests;

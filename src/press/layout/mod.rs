@@ -18,3 +18,6 @@ mod texts;
 
 pub use error::LayoutError;
 pub use paginate::paginate;
+
+#[cfg(test)]
+mod tests;

@@ -59,8 +59,11 @@ impl Builder<'_> {
                     open = false;
                 }
             }
-            if !kept.is_empty() {
-                stretches.push((voice, kept));
+            match stretches.last_mut() {
+                // One voice is shaped in one go.
+                Some((before, all)) if *before == voice => all.push_str(&kept),
+                _ if kept.is_empty() => {}
+                _ => stretches.push((voice, kept)),
             }
         }
         if open && let Some((_, last)) = stretches.last_mut() {
