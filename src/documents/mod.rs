@@ -1,3 +1,17 @@
-//! The `documents` floor.
+//! Finished strings to pages: views, figures, templates, the markup between them.
+//!
+//! A view holds only finished strings; a template places them; nothing here
+//! computes a price or decides what a job needs.
 
+pub mod error;
 pub mod figures;
+pub mod markup;
+mod quote;
+pub mod template;
+pub mod views;
+
+pub use error::DocumentError;
+pub use quote::{quote_document, quote_document_in};
+
+#[cfg(test)]
+mod quote_tests;

@@ -6,5 +6,7 @@
 
 pub mod drawing;
 pub mod faces;
+pub mod layout;
 pub mod page;
 pub mod pdf;
+pub mod text;

@@ -1,0 +1,203 @@
+//! The quote's pages: complete, inside the margins, nothing on top of anything else.
+
+mod reach;
+mod stress;
+
+use self::reach::{all_words, check_pages};
+use self::stress::stress_views;
+use super::views::quote::QuoteView;
+use super::{quote_document, quote_document_in};
+use crate::press::drawing::{Drawing, Path, Point, Rgb, Shape, Size, Step, Stroke};
+use crate::press::layout::style::Look;
+use crate::press::page::{Document, Ink, Role};
+use serde_json::Value;
+use std::collections::BTreeMap;
+
+/// Frames in place of real figures.
+fn figures() -> BTreeMap<String, Drawing> {
+    let frame = |height: f32, alternative: &str| {
+        let corner = |x, y| Point { x, y };
+        Drawing {
+            size: Size {
+                width: 516.0,
+                height,
+            },
+            shapes: vec![Shape::Path(Path {
+                steps: vec![
+                    Step::Move(corner(0.5, 0.5)),
+                    Step::Line(corner(515.5, 0.5)),
+                    Step::Line(corner(515.5, height - 0.5)),
+                    Step::Line(corner(0.5, height - 0.5)),
+                    Step::Close,
+                ],
+                stroke: Some(Stroke {
+                    color: Rgb(0xa9, 0xa3, 0x9a),
+                    width: 0.4,
+                    dash: Vec::new(),
+                }),
+                fill: None,
+            })],
+            alternative: alternative.to_owned(),
+        }
+    };
+    BTreeMap::from([
+        ("plan".to_owned(), frame(252.0, "Plan of the patio")),
+        ("cure".to_owned(), frame(288.0, "Strength by day")),
+    ])
+}
+
+fn pages(view: &QuoteView) -> Document {
+    quote_document(view, &figures()).unwrap_or_else(|error| panic!("{error}"))
+}
+
+#[test]
+fn the_sample_is_three_pages() {
+    let document = pages(&QuoteView::sample());
+    assert_eq!(document.pages.len(), 3);
+    check_pages("sample", &document);
+    let words = all_words(&document);
+    for expected in [
+        "below 8 in (page 2 )",
+        "$12,200.60",
+        "Price good until June 3, 2026",
+    ] {
+        let plain = words.replace("page\u{a0}", "page ");
+        assert!(
+            plain
+                .replace(" )", ")")
+                .contains(&expected.replace(" )", ")")),
+            "{expected} in {plain}"
+        );
+    }
+}
+
+#[test]
+fn nothing_overlaps_or_leaves_the_page_however_long_the_quote() {
+    for (name, view) in stress_views() {
+        check_pages(&name, &pages(&view));
+    }
+}
+
+/// Every string of a view that the body of the pages must show.
+fn strings(value: &Value, all: &mut Vec<String>) {
+    match value {
+        Value::String(text) => all.push(text.clone()),
+        Value::Array(values) => values.iter().for_each(|value| strings(value, all)),
+        Value::Object(fields) => fields
+            .iter()
+            .filter(|(name, _)| !["file", "running_head"].contains(&name.as_str()))
+            .for_each(|(_, value)| strings(value, all)),
+        Value::Null | Value::Bool(_) | Value::Number(_) => {}
+    }
+}
+
+/// Without white space, since lines end where they may.
+fn compact(text: &str) -> String {
+    text.split_whitespace().collect()
+}
+
+#[test]
+fn every_string_of_the_view_is_read_in_one_go() {
+    let mut views = stress_views();
+    views.push(("sample".into(), QuoteView::sample()));
+    for (name, view) in views {
+        let words = compact(&all_words(&pages(&view)));
+        let mut all = Vec::new();
+        strings(
+            &serde_json::to_value(&view).expect("a view is plain data"),
+            &mut all,
+        );
+        assert!(40 < all.len(), "{name}");
+        for text in &all {
+            // Page numbers are not in the view: look for what stands around them.
+            for part in text
+                .split("{page:")
+                .map(|part| part.split_once('}').unwrap_or(("", part)).1)
+            {
+                assert!(
+                    words.contains(&compact(part)),
+                    "{name}: `{part}` is missing"
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn a_long_amount_steps_down_and_stays_on_one_line() {
+    let document = pages(&stress_views().remove(3).1);
+    let amount = document.pages[0]
+        .marks
+        .iter()
+        .find_map(|mark| match &mark.ink {
+            Ink::Glyphs(run) if run.color == Look::default().accent => Some(run),
+            _ => None,
+        });
+    let run = amount.expect("the amount is the only text in the accent color");
+    let words: String = run.glyphs.iter().map(|glyph| glyph.text.as_str()).collect();
+    assert_eq!((words.as_str(), run.size), ("$1,012,200.60", 32.0));
+}
+
+#[test]
+fn a_misspelt_name_in_a_template_is_told_with_its_place() {
+    let own = "<document>\n<body><p>{{firm.nmae}}</p></body></document>";
+    let view = QuoteView::sample();
+    let error = quote_document_in(&view, &figures(), &Look::default(), Some(own))
+        .expect_err("the view has no such name");
+    assert_eq!(
+        error.to_string(),
+        "template `quote.hbs`, line 2, column 10: the view has nothing named `firm.nmae`"
+    );
+}
+
+#[test]
+fn a_figure_that_nobody_drew_is_named() {
+    let error = quote_document(&QuoteView::sample(), &BTreeMap::new())
+        .expect_err("there are no figures at all");
+    assert_eq!(error.to_string(), "no figure is named `plan`");
+}
+
+#[test]
+fn one_heading_of_level_one_no_level_skipped_every_figure_bounded() {
+    let mut views = stress_views();
+    views.push(("sample".into(), QuoteView::sample()));
+    for (name, view) in views {
+        let document = pages(&view);
+        let mut level = 0;
+        for node in &document.structure {
+            if let Role::Heading(next) = node.role {
+                assert!(next <= level + 1, "{name}: from level {level} to {next}");
+                level = next;
+            }
+            if node.role == Role::Figure {
+                let (_, [left, top, right, bottom]) = node.bounds.expect("a figure is placed");
+                assert!(left < right && top < bottom, "{name}");
+            }
+        }
+    }
+}
+
+#[test]
+fn the_same_view_gives_the_same_bytes() {
+    let once = crate::press::pdf::write(&pages(&QuoteView::sample()));
+    let again = crate::press::pdf::write(&pages(&QuoteView::sample()));
+    assert_eq!(once, again);
+}
+
+#[test]
+fn a_character_without_a_sign_is_named() {
+    let mut view = QuoteView::sample();
+    view.customer = "Dana 漢 Example".into();
+    let error = quote_document(&view, &figures()).expect_err("the faces lack this character");
+    assert!(error.to_string().contains('漢'), "{error}");
+    assert!(error.to_string().contains("Dana"), "{error}");
+}
+
+#[test]
+fn markup_in_a_string_stays_text() {
+    let mut view = QuoteView::sample();
+    view.customer = "Dana </p><newpage/> & \"Sons\" <b>".into();
+    let document = pages(&view);
+    assert_eq!(document.pages.len(), 3);
+    assert!(all_words(&document).contains("Dana </p><newpage/> & \"Sons\" <b>"));
+}

@@ -1,0 +1,137 @@
+//! Figures: shapes as drawn, their words shaped, one structure node with bounds.
+
+use super::super::error::LayoutError;
+use super::super::mark::{move_ink, move_steps, rectangle};
+use super::super::piece::{Body, Piece, Solid};
+use super::super::style::grid;
+use super::{Builder, HALF, Place};
+use crate::press::drawing::{Anchor, Path, Point, Rgb, Shape, Turn, Words};
+use crate::press::page::{Ink, Mark, Owner, Role, Run};
+use crate::press::text::{shape, width};
+
+const WHITE: Rgb = Rgb(255, 255, 255);
+
+impl Builder<'_> {
+    pub(super) fn figure(&mut self, place: Place, name: &str) -> Result<Vec<Piece>, LayoutError> {
+        let drawing = self
+            .figures
+            .get(name)
+            .ok_or_else(|| LayoutError::UnknownFigure {
+                name: name.to_owned(),
+            })?;
+        if place.width + 0.5 < drawing.size.width {
+            return Err(LayoutError::TooLarge {
+                what: name.to_owned(),
+            });
+        }
+        let node = self.node(Role::Figure, Some(place.parent));
+        self.nodes[node.0].alternative = Some(drawing.alternative.clone());
+        let mut inks = Vec::new();
+        for shape in &drawing.shapes {
+            inks.extend(shape_inks(shape)?);
+        }
+        let by = Point { x: place.x, y: 0.0 };
+        let marks = inks
+            .into_iter()
+            .map(|mut ink| {
+                move_ink(&mut ink, by);
+                Mark {
+                    owner: Owner::Node(node),
+                    ink,
+                }
+            })
+            .collect();
+        let height = drawing.size.height;
+        let mut piece = Piece::new(Body::Solid(Solid {
+            height,
+            marks,
+            figures: vec![(node, [place.x, 0.0, place.x + drawing.size.width, height])],
+            what: name.to_owned(),
+            ..Solid::default()
+        }))
+        .after(HALF);
+        piece.snapped = true;
+        debug_assert!(
+            height <= grid::PAGE.height,
+            "a figure is not taller than a page"
+        );
+        Ok(vec![piece])
+    }
+}
+
+fn shape_inks(shape: &Shape) -> Result<Vec<Ink>, LayoutError> {
+    Ok(match shape {
+        Shape::Path(path) => vec![Ink::Path(path.clone())],
+        Shape::Words(words) => words_inks(words)?,
+        Shape::Clipped { outline, shapes } => {
+            let mut inks = Vec::new();
+            for shape in shapes {
+                inks.extend(shape_inks(shape)?);
+            }
+            vec![Ink::Clipped {
+                outline: outline.clone(),
+                inks,
+            }]
+        }
+    })
+}
+
+/// The words, over a white background if they ask for one.
+fn words_inks(words: &Words) -> Result<Vec<Ink>, LayoutError> {
+    let glyphs = shape(words.face, &words.text, 0)?;
+    let length = width(&glyphs, words.size);
+    let back = match words.anchor {
+        Anchor::Start => 0.0,
+        Anchor::Middle => length / 2.0,
+        Anchor::End => length,
+    };
+    let upward = words.turn == Turn::Up;
+    let at = if upward {
+        Point {
+            x: words.at.x,
+            y: words.at.y + back,
+        }
+    } else {
+        Point {
+            x: words.at.x - back,
+            y: words.at.y,
+        }
+    };
+    let mut inks = Vec::new();
+    if words.halo {
+        inks.push(halo(at, length, words.size, upward));
+    }
+    inks.push(Ink::Glyphs(Run {
+        face: words.face,
+        size: words.size,
+        color: words.color,
+        at,
+        upward,
+        glyphs,
+    }));
+    Ok(inks)
+}
+
+/// A white box from descender to ascender, 2 points longer at either end.
+fn halo(at: Point, length: f32, size: f32, upward: bool) -> Ink {
+    let (above, below, beyond) = (size * 0.78, size * 0.22, 2.0);
+    let mut steps = if upward {
+        let corner = Point {
+            x: -above,
+            y: -length - beyond,
+        };
+        rectangle(corner, above + below, length + 2.0 * beyond)
+    } else {
+        let corner = Point {
+            x: -beyond,
+            y: -above,
+        };
+        rectangle(corner, length + 2.0 * beyond, above + below)
+    };
+    move_steps(&mut steps, at);
+    Ink::Path(Path {
+        steps,
+        stroke: None,
+        fill: Some(WHITE),
+    })
+}

@@ -1,0 +1,245 @@
+//! Tables: columns of fixed or remaining width, numbers on one decimal point.
+
+use super::super::block::{Align, CellVoice, Inking, Row, RowKind, Table, TableColumn};
+use super::super::error::LayoutError;
+use super::super::mark::{layout, rule};
+use super::super::piece::{Body, Piece, Solid};
+use super::super::style::{Style, grid};
+use super::words::Manner;
+use super::{Builder, HALF, Place};
+use crate::press::drawing::Point;
+use crate::press::page::{Mark, NodeId, Owner, Role, Scope};
+use crate::press::text::{Line, Rich};
+use std::rc::Rc;
+
+/// A column with its place on the page.
+struct Set {
+    left: f32,
+    width: f32,
+    /// Of the longest part behind a decimal point, the point included.
+    places: f32,
+    spec: TableColumn,
+}
+
+impl Builder<'_> {
+    pub(super) fn table(&mut self, place: Place, table: &Table) -> Result<Vec<Piece>, LayoutError> {
+        let node = self.node(Role::Table, Some(place.parent));
+        let columns = self.set_columns(place, table)?;
+        let mut pieces = Vec::new();
+        let mut head = None;
+        if let Some(cells) = &table.head {
+            let group = self.node(Role::TableHead, Some(node));
+            let solid = self.head_row(group, &columns, cells)?;
+            head = Some(Rc::new(solid.clone()));
+            let mut piece = Piece::new(Body::Solid(solid)).after(HALF).kept();
+            piece.beside_title = table.head_beside_title;
+            pieces.push(piece);
+        }
+        let group = self.node(Role::TableBody, Some(node));
+        for (at, row) in table.rows.iter().enumerate() {
+            let mut piece = self.row(group, place, &columns, row)?;
+            // A total row is never parted from the row above.
+            piece.keep_next = table
+                .rows
+                .get(at + 1)
+                .is_some_and(|next| next.kind == RowKind::Total);
+            piece.head.clone_from(&head);
+            pieces.push(piece);
+        }
+        Ok(pieces)
+    }
+
+    fn set_columns(&self, place: Place, table: &Table) -> Result<Vec<Set>, LayoutError> {
+        let mut widths = Vec::new();
+        for (at, spec) in table.columns.iter().enumerate() {
+            let wanted = f32::from(spec.width);
+            widths.push(match spec.align {
+                Align::Left => wanted,
+                // Numbers are not broken: their column grows.
+                Align::Right | Align::Decimal if spec.width != 0 => {
+                    wanted.max(self.widest(table, at, *spec)? + grid::GUTTER)
+                }
+                Align::Right | Align::Decimal => 0.0,
+            });
+        }
+        let rest = place.width - widths.iter().sum::<f32>();
+        let mut left = place.x;
+        let mut set = Vec::new();
+        for (at, (spec, width)) in table.columns.iter().zip(widths).enumerate() {
+            let width = if spec.width == 0 {
+                rest.max(0.0)
+            } else {
+                width
+            };
+            set.push(Set {
+                left,
+                width,
+                places: match spec.align {
+                    Align::Decimal => self.places(table, at, *spec)?,
+                    Align::Left | Align::Right => 0.0,
+                },
+                spec: *spec,
+            });
+            left += width;
+        }
+        Ok(set)
+    }
+
+    fn cells(table: &Table, column: usize) -> impl Iterator<Item = (&Rich, RowKind)> {
+        table
+            .rows
+            .iter()
+            .filter_map(move |row| Some((row.cells.get(column)?, row.kind)))
+    }
+
+    fn widest(&self, table: &Table, at: usize, spec: TableColumn) -> Result<f32, LayoutError> {
+        let mut widest = 0.0_f32;
+        for (cell, kind) in Self::cells(table, at) {
+            let manner = self.cell_manner(spec.voice, kind);
+            for line in self.lines(cell, manner, f32::INFINITY)? {
+                widest = widest.max(line.width);
+            }
+        }
+        Ok(widest)
+    }
+
+    fn places(&self, table: &Table, at: usize, spec: TableColumn) -> Result<f32, LayoutError> {
+        let mut widest = 0.0_f32;
+        for (cell, kind) in Self::cells(table, at) {
+            widest = widest.max(self.behind_point(cell, self.cell_manner(spec.voice, kind))?);
+        }
+        Ok(widest)
+    }
+
+    fn behind_point(&self, cell: &Rich, manner: Manner) -> Result<f32, LayoutError> {
+        let words = cell.words();
+        let Some(point) = words.rfind('.') else {
+            return Ok(0.0);
+        };
+        let behind = self.lines(&Rich::plain(&words[point..]), manner, f32::INFINITY)?;
+        Ok(behind.first().map_or(0.0, |line| line.width))
+    }
+
+    fn cell_manner(&self, voice: CellVoice, kind: RowKind) -> Manner {
+        let manner = match voice {
+            CellVoice::Plain => self.manner(Style::Body, Inking::Ink),
+            CellVoice::Bold => self.manner(Style::Body, Inking::Ink).bold(),
+            CellVoice::Soft => self.manner(Style::Note, Inking::Soft),
+        };
+        match kind {
+            RowKind::Plain => manner,
+            RowKind::Total => manner.bold(),
+        }
+    }
+
+    fn head_row(
+        &mut self,
+        group: NodeId,
+        columns: &[Set],
+        cells: &[Rich],
+    ) -> Result<Solid, LayoutError> {
+        let row = self.node(Role::TableRow, Some(group));
+        let manner = self.manner(Style::Note, Inking::Soft);
+        let mut solid = Solid {
+            height: grid::LINE,
+            ..Solid::default()
+        };
+        for (column, cell) in columns.iter().zip(cells) {
+            // An empty cell heads nothing.
+            let role = if cell.is_empty() {
+                Role::DataCell
+            } else {
+                Role::HeaderCell(Scope::Column)
+            };
+            let owner = Owner::Node(self.node(role, Some(row)));
+            let set = self.lines(cell, manner, column.limit(columns))?;
+            self.stack(&mut solid, set, manner, column, 0.0, owner);
+        }
+        Ok(solid)
+    }
+
+    fn row(
+        &mut self,
+        group: NodeId,
+        place: Place,
+        columns: &[Set],
+        row: &Row,
+    ) -> Result<Piece, LayoutError> {
+        let node = self.node(Role::TableRow, Some(group));
+        let mut solid = Solid {
+            height: grid::LINE,
+            what: row
+                .cells
+                .iter()
+                .map(Rich::words)
+                .collect::<Vec<_>>()
+                .join(" "),
+            ..Solid::default()
+        };
+        if row.kind == RowKind::Total {
+            let y = -HALF / 2.0;
+            let (from, to) = (place.x, place.x + place.width);
+            solid.marks.push(layout(rule(
+                Point { x: from, y },
+                Point { x: to, y },
+                0.5,
+                self.look.ink,
+                &[],
+            )));
+        }
+        for (at, (column, cell)) in columns.iter().zip(&row.cells).enumerate() {
+            let role = if at == 0 && !cell.is_empty() {
+                Role::HeaderCell(Scope::Row)
+            } else {
+                Role::DataCell
+            };
+            let owner = Owner::Node(self.node(role, Some(node)));
+            let manner = self.cell_manner(column.spec.voice, row.kind);
+            let slack = match column.spec.align {
+                Align::Decimal => column.places - self.behind_point(cell, manner)?,
+                Align::Left | Align::Right => 0.0,
+            };
+            let set = self.lines(cell, manner, column.limit(columns))?;
+            self.stack(&mut solid, set, manner, column, slack, owner);
+        }
+        Ok(Piece::new(Body::Solid(solid)).after(HALF))
+    }
+
+    /// Sets a cell's lines into a row, which grows to hold them.
+    fn stack(
+        &self,
+        solid: &mut Solid,
+        set: Vec<Line>,
+        manner: Manner,
+        column: &Set,
+        slack: f32,
+        owner: Owner,
+    ) {
+        let mut y = 0.0;
+        for line in set {
+            y += grid::LINE;
+            let x = match column.spec.align {
+                Align::Left => column.left,
+                Align::Right | Align::Decimal => column.left + column.width - line.width - slack,
+            };
+            let at = Point {
+                x,
+                y: y - manner.setting.descent,
+            };
+            let marks: Vec<Mark> = self.line(line, manner, at, owner);
+            solid.marks.extend(marks);
+        }
+        solid.height = solid.height.max(y);
+    }
+}
+
+impl Set {
+    /// Width for words: words on the left leave air before the next column.
+    fn limit(&self, columns: &[Self]) -> f32 {
+        let last = columns.iter().all(|other| other.left <= self.left);
+        match self.spec.align {
+            Align::Left if !last => (self.width - HALF).max(grid::LINE),
+            Align::Left | Align::Right | Align::Decimal => self.width.max(grid::LINE),
+        }
+    }
+}

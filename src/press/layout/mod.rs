@@ -1,0 +1,23 @@
+//! Blocks to pages on the 12-column grid.
+//!
+//! Points, x to the right, y downward from the page's top left. A block becomes
+//! pieces that are never divided (`build`); pieces fill columns and pages
+//! (`fill`); page numbers and the versions that fit are settled by repeating
+//! that until nothing changes (`paginate`). Nothing ever shrinks to fit.
+
+pub mod block;
+mod build;
+mod error;
+mod fill;
+mod frame;
+mod mark;
+mod paginate;
+mod piece;
+pub mod style;
+mod texts;
+
+pub use error::LayoutError;
+pub use paginate::paginate;
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,131 @@
+//! The way from blocks to a finished document.
+
+use super::block::Flow;
+use super::build::{Builder, Place};
+use super::error::LayoutError;
+use super::fill::{Filled, Settled, fill};
+use super::frame::frame;
+use super::style::{Look, grid};
+use super::texts::{check, each};
+use crate::press::drawing::Drawing;
+use crate::press::page::{About, Document, Node, NodeId, Owner, Page, Role};
+use crate::press::text::{Rich, Span};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Attempts until page numbers and fitting versions agree with the pages made from them.
+const ATTEMPTS: usize = 6;
+
+/// Lays out a document; figures are found by name.
+pub fn paginate(
+    flow: &Flow,
+    figures: &BTreeMap<String, Drawing>,
+    look: &Look,
+    about: About,
+) -> Result<Document, LayoutError> {
+    check(flow, figures)?;
+    let mut settled = Settled::default();
+    for _ in 0..ATTEMPTS {
+        let mut builder = Builder {
+            look,
+            figures,
+            settled: &settled,
+            nodes: Vec::new(),
+        };
+        let root = builder.node(Role::Document, None);
+        let place = Place {
+            parent: root,
+            x: grid::LEFT,
+            width: grid::RIGHT - grid::LEFT,
+        };
+        let pieces = builder.blocks(place, &flow.blocks)?;
+        let filled = fill(pieces)?;
+        if filled.settled == settled {
+            for name in wanted(flow, &settled) {
+                if !settled.pages.contains_key(&name) {
+                    return Err(LayoutError::UnknownPart { name });
+                }
+            }
+            return finish(builder, flow, filled, about);
+        }
+        settled = filled.settled;
+    }
+    Err(LayoutError::Unsettled)
+}
+
+fn finish(
+    builder: Builder<'_>,
+    flow: &Flow,
+    filled: Filled,
+    about: About,
+) -> Result<Document, LayoutError> {
+    let count = filled.pages.len();
+    let mut pages = Vec::new();
+    for (at, marks) in filled.pages.into_iter().enumerate() {
+        let (mut all, after) = frame(&builder, flow, at, count)?;
+        all.extend(marks);
+        all.extend(after);
+        pages.push(Page {
+            size: grid::PAGE,
+            marks: all,
+            links: Vec::new(),
+        });
+    }
+    let mut nodes = builder.nodes;
+    for (node, page, bounds) in filled.bounds {
+        nodes[node.0].bounds = Some((page, bounds));
+    }
+    let unused: BTreeSet<usize> = filled.unused.into_iter().flatten().collect();
+    let structure = without(nodes, &unused, &mut pages);
+    let count = structure
+        .iter()
+        .filter(|node| node.role == Role::Heading(1))
+        .count();
+    if count != 1 {
+        return Err(LayoutError::Headings { count });
+    }
+    Ok(Document {
+        pages,
+        structure,
+        outline: filled.outline,
+        about,
+        attachments: Vec::new(),
+    })
+}
+
+/// Drops nodes of versions not taken, and renumbers the others.
+fn without(nodes: Vec<Node>, unused: &BTreeSet<usize>, pages: &mut [Page]) -> Vec<Node> {
+    let mut numbers = BTreeMap::new();
+    let mut kept = Vec::new();
+    for (at, mut node) in nodes.into_iter().enumerate() {
+        if unused.contains(&at) {
+            continue;
+        }
+        node.parent = node
+            .parent
+            .and_then(|parent| numbers.get(&parent.0).copied());
+        numbers.insert(at, NodeId(kept.len()));
+        kept.push(node);
+    }
+    for mark in pages.iter_mut().flat_map(|page| &mut page.marks) {
+        if let Owner::Node(node) = &mut mark.owner {
+            *node = numbers[&node.0];
+        }
+    }
+    kept
+}
+
+/// All parts whose page numbers are asked for on the pages.
+fn wanted(flow: &Flow, settled: &Settled) -> BTreeSet<String> {
+    let mut names = BTreeSet::new();
+    each(flow, Some(&settled.fits), &mut |text: &Rich| {
+        for span in &text.0 {
+            match span {
+                Span::PageOf(name, _) => {
+                    names.insert(name.clone());
+                }
+                Span::Text(..) => {}
+            }
+        }
+    });
+    names
+}
