@@ -1,1 +1,3 @@
 //! The `trade` floor.
+
+pub mod curing;
