@@ -7,6 +7,8 @@
 //! the supplier's or engineer's word comes first.
 
 pub mod equivalent_age;
+#[cfg(test)]
+mod laws;
 pub mod rules;
 pub mod strength;
 pub mod timeline;
