@@ -5,4 +5,6 @@
 //! reads a clock, a file or a random number: same input, same bytes.
 
 pub mod drawing;
+pub mod faces;
 pub mod page;
+pub mod text;

@@ -1,0 +1,5 @@
+//! Views: what a document says, as finished strings, one file a document.
+
+pub mod quote;
+#[cfg(test)]
+mod quote_sample;
