@@ -3,4 +3,5 @@
 //! A view holds only finished strings; a template places them; nothing here
 //! computes a price, formats a number or knows what a slab costs.
 
+pub mod figures;
 pub mod views;

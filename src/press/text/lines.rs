@@ -190,7 +190,8 @@ mod tests {
 
     #[test]
     fn lines_end_where_unicode_allows_and_keep_their_space() {
-        let text = "old patio, 200\u{a0}sq\u{a0}ft, and lawn soil 8\u{a0}in deep; we haul both away";
+        let text =
+            "old patio, 200\u{a0}sq\u{a0}ft, and lawn soil 8\u{a0}in deep; we haul both away";
         let all = set(text, 100.0);
         assert!(2 < all.len());
         assert_eq!(all.concat(), text);

@@ -60,7 +60,10 @@ pub fn shape(face: Face, text: &str, tracking: i32) -> Result<Vec<Glyph>, Unshap
         let id = u16::try_from(info.glyph_id).unwrap_or(0);
         if id == 0 || backward || position.x_offset != 0 || position.y_offset != 0 {
             return Err(Unshapable {
-                character: text[start..].chars().next().unwrap_or(char::REPLACEMENT_CHARACTER),
+                character: text[start..]
+                    .chars()
+                    .next()
+                    .unwrap_or(char::REPLACEMENT_CHARACTER),
                 face,
             });
         }

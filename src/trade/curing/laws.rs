@@ -132,5 +132,9 @@ fn the_band_rises_and_warm_is_on_top() {
         assert!(pair[0].day < pair[1].day);
         assert!(pair[0].warm < pair[1].warm && pair[0].cool < pair[1].cool);
     }
-    assert_eq!(found.band(3).last().map(|m| m.day), Some(dec!(3)));
+    for until in [0, 1, 3, 7, 8, 100, 321] {
+        let band = found.band(until);
+        assert_eq!(band.last().map(|m| m.day), Some(Decimal::from(until)));
+        assert!(band.len() < 100, "{until}: {}", band.len());
+    }
 }

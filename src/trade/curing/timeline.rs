@@ -127,12 +127,17 @@ impl Timeline {
         }
     }
 
-    /// The band up to a day: every quarter day of the first week, then every day.
+    /// The band from the pour to a day: every quarter day of the first week, where
+    /// it bends most, then some fifty moments more.
     pub fn band(&self, until: u32) -> Vec<Moment> {
         let first_week = (0..28).map(|quarter| Decimal::new(quarter * 25, 2));
+        let step = usize::try_from(until / 50).unwrap_or(1).max(1);
+        let rest = (7..until).step_by(step).map(Decimal::from);
+        let last = Decimal::from(until);
         first_week
-            .chain((7..=until).map(Decimal::from))
-            .take_while(|day| *day <= Decimal::from(until))
+            .chain(rest)
+            .take_while(|day| *day < last)
+            .chain([last])
             .map(|day| self.at(day))
             .collect()
     }
