@@ -38,7 +38,8 @@ fn every_figure() -> Vec<(String, Timeline, Drawing)> {
     for rules in [Rules::default(), late] {
         for cement in Cement::ALL {
             for cool in (33..=90).step_by(9) {
-                for warm in (cool..=90).step_by(9) {
+                // Two degrees apart, the curves' names would stand on each other.
+                for warm in (cool..=90).step_by(9).chain([cool + 2]) {
                     let conditions = Conditions { cool, warm, cement };
                     let found = timeline(&conditions, &rules);
                     for uses in [&EVERY_USE[..], &[Use::Walk]] {
@@ -171,6 +172,25 @@ fn words_stand_on_a_ground_that_shows_them() {
             } else {
                 let lost = solid.iter().any(|bar| meet(place, *bar, 0.0));
                 assert!(!lost, "{name}: `{}` is on a solid bar", words.text);
+            }
+        }
+    }
+}
+
+#[test]
+fn no_edge_of_a_bar_cuts_a_word() {
+    for (name, _, figure) in every_figure() {
+        let parts: Vec<Box4> = paths_of(&figure)
+            .into_iter()
+            .filter(|path| path.fill.is_some() && path.steps.len() == 5)
+            .map(bounds)
+            .filter(|part| (part.bottom - part.top - 12.0).abs() < 0.1)
+            .collect();
+        assert!(!parts.is_empty());
+        for (words, place) in words_of(&figure) {
+            for part in &parts {
+                let cut = meet(place, *part, 0.0) && !inside(place, *part);
+                assert!(!cut, "{name}: `{}` crosses {part:?}", words.text);
             }
         }
     }
