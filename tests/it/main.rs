@@ -1,1 +1,3 @@
 //! Tests of the whole program.
+
+mod reference_tables;
