@@ -22,12 +22,24 @@ pub struct Totals {
 
 impl Totals {
     pub fn of(lines: &[LineItem]) -> Self {
-        let side = |wanted: Side| lines.iter().filter(|line| line.side == wanted).map(LineItem::money).sum::<Money>();
+        let side = |wanted: Side| {
+            lines
+                .iter()
+                .filter(|line| line.side == wanted)
+                .map(LineItem::money)
+                .sum::<Money>()
+        };
         let direct = side(Side::Direct);
         let cost = direct + side(Side::Indirect);
         let price = cost + side(Side::Price);
         let tax = side(Side::Tax);
-        Self { direct, cost, price, tax, total: price + tax }
+        Self {
+            direct,
+            cost,
+            price,
+            tax,
+            total: price + tax,
+        }
     }
 
     /// Margin on the price before tax, exact; none where there is no price.
@@ -38,32 +50,77 @@ impl Totals {
 }
 
 /// Adds overhead, contingency, profit, rounding and tax to priced lines, as lines.
-pub fn estimate(mut lines: Vec<LineItem>, policy: &PricePolicy, fixed: Option<&At<Money>>) -> Vec<LineItem> {
-    for tax in policy.taxes.iter().filter(|tax| tax.base == TaxBase::Purchases) {
+pub fn estimate(
+    mut lines: Vec<LineItem>,
+    policy: &PricePolicy,
+    fixed: Option<&At<Money>>,
+) -> Vec<LineItem> {
+    for tax in policy
+        .taxes
+        .iter()
+        .filter(|tax| tax.base == TaxBase::Purchases)
+    {
         purchase_tax(&mut lines, tax);
     }
     let direct = subtotal(&lines, "direct cost", &[Side::Direct]);
     let overhead = Quantity::percent("overhead", &policy.overhead);
-    add(&mut lines, Cause::Overhead, Side::Indirect, "Overhead", Quantity::money("percent of direct cost", "overhead", of(&direct) * &overhead));
+    add(
+        &mut lines,
+        Cause::Overhead,
+        Side::Indirect,
+        "Overhead",
+        Quantity::money(
+            "percent of direct cost",
+            "overhead",
+            of(&direct) * &overhead,
+        ),
+    );
     let contingency = Quantity::percent("contingency", &policy.contingency);
-    add(&mut lines, Cause::Contingency, Side::Indirect, "Contingency", Quantity::money("percent of direct cost", "contingency", of(&direct) * &contingency));
+    add(
+        &mut lines,
+        Cause::Contingency,
+        Side::Indirect,
+        "Contingency",
+        Quantity::money(
+            "percent of direct cost",
+            "contingency",
+            of(&direct) * &contingency,
+        ),
+    );
     let cost = subtotal(&lines, "cost", &[Side::Direct, Side::Indirect]);
     match fixed {
         Some(fixed) => {
             let price = Quantity::given("price fixed by you", fixed.value.into(), fixed.place);
-            let rest = Quantity::money("what the fixed price leaves", "price fixed by you", of(&price) - &cost);
-            add(&mut lines, Cause::Fixed, Side::Price, "Left by the fixed price", rest);
+            let rest = Quantity::money(
+                "what the fixed price leaves",
+                "price fixed by you",
+                of(&price) - &cost,
+            );
+            add(
+                &mut lines,
+                Cause::Fixed,
+                Side::Price,
+                "Left by the fixed price",
+                rest,
+            );
         }
         None => sell(&mut lines, policy, &cost),
     }
-    for tax in policy.taxes.iter().filter(|tax| tax.base != TaxBase::Purchases) {
+    for tax in policy
+        .taxes
+        .iter()
+        .filter(|tax| tax.base != TaxBase::Purchases)
+    {
         sales_tax(&mut lines, tax);
     }
     lines
 }
 
 fn subtotal(lines: &[LineItem], name: &str, sides: &[Side]) -> Quantity {
-    let parts = lines.iter().filter(|line| sides.contains(&line.side)).map(|line| &line.amount);
+    let parts = lines
+        .iter()
+        .filter(|line| sides.contains(&line.side))
+        .map(|line| &line.amount);
     Quantity::money("lines added up", name, sum(parts))
 }
 
@@ -71,66 +128,189 @@ fn add(lines: &mut Vec<LineItem>, cause: Cause, side: Side, title: &str, amount:
     if amount.value().is_zero() {
         return;
     }
-    lines.push(LineItem { cause, side, title: title.to_owned(), class: None, amount, quantity: None, price: None, taxed: false, shares: Vec::new() });
+    lines.push(LineItem {
+        cause,
+        side,
+        title: title.to_owned(),
+        class: None,
+        amount,
+        quantity: None,
+        price: None,
+        taxed: false,
+        shares: Vec::new(),
+    });
 }
 
 /// A direct cost that bears overhead; it falls on what is taxed when bought.
 fn purchase_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
-    let base = Quantity::money("taxed purchases added up", "taxed purchases", sum(lines.iter().filter(|line| line.taxed).map(|line| &line.amount)));
+    let base = Quantity::money(
+        "taxed purchases added up",
+        "taxed purchases",
+        sum(lines
+            .iter()
+            .filter(|line| line.taxed)
+            .map(|line| &line.amount)),
+    );
     let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
-    let amount = Quantity::money("paid by you on what you buy", format!("{} on purchases", tax.name), of(&base) * &rate);
+    let amount = Quantity::money(
+        "paid by you on what you buy",
+        format!("{} on purchases", tax.name),
+        of(&base) * &rate,
+    );
     if amount.value().is_zero() {
         return;
     }
     let title = format!("{} paid on purchases", capital(&tax.name));
-    lines.push(LineItem { cause: Cause::PurchaseTax(tax.name.clone()), side: Side::Direct, title, class: Some(Class::Fee), amount, quantity: None, price: None, taxed: false, shares: Vec::new() });
+    lines.push(LineItem {
+        cause: Cause::PurchaseTax(tax.name.clone()),
+        side: Side::Direct,
+        title,
+        class: Some(Class::Fee),
+        amount,
+        quantity: None,
+        price: None,
+        taxed: false,
+        shares: Vec::new(),
+    });
 }
 
 /// Profit, then the minimum job, then rounding up, before tax.
 fn sell(lines: &mut Vec<LineItem>, policy: &PricePolicy, cost: &Quantity) {
-    let percent = |percent: Percent| Quantity::percent("profit", &At { value: percent, place: policy.profit.place });
+    let percent = |percent: Percent| {
+        Quantity::percent(
+            "profit",
+            &At {
+                value: percent,
+                place: policy.profit.place,
+            },
+        )
+    };
     let profit: (Term, &'static str) = match policy.profit.value {
         Profit::Markup(markup) => (of(cost) * &percent(markup), "markup: percent of cost"),
-        Profit::Margin(margin) => (of(cost) / (number(1) - &percent(margin)) - cost, "margin: cost ÷ (1 − margin) − cost"),
+        Profit::Margin(margin) => (
+            of(cost) / (number(1) - &percent(margin)) - cost,
+            "margin: cost ÷ (1 − margin) − cost",
+        ),
     };
-    add(lines, Cause::Profit, Side::Price, "Profit", Quantity::money(profit.1, "profit", profit.0));
-    let before = subtotal(lines, "price before minimum", &[Side::Direct, Side::Indirect, Side::Price]);
+    add(
+        lines,
+        Cause::Profit,
+        Side::Price,
+        "Profit",
+        Quantity::money(profit.1, "profit", profit.0),
+    );
+    let before = subtotal(
+        lines,
+        "price before minimum",
+        &[Side::Direct, Side::Indirect, Side::Price],
+    );
     if before.as_money() < policy.minimum.value {
-        let minimum = Quantity::given("minimum job", policy.minimum.value.into(), policy.minimum.place);
-        add(lines, Cause::Minimum, Side::Price, "Up to the minimum job", Quantity::money("minimum − price", "minimum job", of(&minimum) - &before));
+        let minimum = Quantity::given(
+            "minimum job",
+            policy.minimum.value.into(),
+            policy.minimum.place,
+        );
+        add(
+            lines,
+            Cause::Minimum,
+            Side::Price,
+            "Up to the minimum job",
+            Quantity::money("minimum − price", "minimum job", of(&minimum) - &before),
+        );
     }
-    let before = subtotal(lines, "price before rounding", &[Side::Direct, Side::Indirect, Side::Price]);
-    let step = Quantity::given("round up to", policy.round_up_to.value.into(), policy.round_up_to.place);
-    let rounded = Quantity::by("up to a multiple", "rounded price", Unit::Dollar, of(&before).up_to(&step));
-    add(lines, Cause::Rounding, Side::Price, "Price rounded up", Quantity::money("rounded price − price", "rounding", of(&rounded) - &before));
+    let before = subtotal(
+        lines,
+        "price before rounding",
+        &[Side::Direct, Side::Indirect, Side::Price],
+    );
+    let step = Quantity::given(
+        "round up to",
+        policy.round_up_to.value.into(),
+        policy.round_up_to.place,
+    );
+    let rounded = Quantity::by(
+        "up to a multiple",
+        "rounded price",
+        Unit::Dollar,
+        of(&before).up_to(&step),
+    );
+    add(
+        lines,
+        Cause::Rounding,
+        Side::Price,
+        "Price rounded up",
+        Quantity::money("rounded price − price", "rounding", of(&rounded) - &before),
+    );
 }
 
 fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
-    let price = subtotal(lines, "price before tax", &[Side::Direct, Side::Indirect, Side::Price]);
+    let price = subtotal(
+        lines,
+        "price before tax",
+        &[Side::Direct, Side::Indirect, Side::Price],
+    );
     let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
     let amount = match tax.base {
-        TaxBase::Sale => Quantity::money("rate × price before tax, once", tax.name.as_str(), of(&price) * &rate),
+        TaxBase::Sale => Quantity::money(
+            "rate × price before tax, once",
+            tax.name.as_str(),
+            of(&price) * &rate,
+        ),
         TaxBase::Materials => {
             let direct = subtotal(lines, "direct cost", &[Side::Direct]);
-            let materials = Quantity::money("materials added up", "materials", sum(lines.iter().filter(|line| line.class == Some(Class::Material)).map(|line| &line.amount)));
-            let base = Quantity::money("price before tax × materials ÷ direct cost, to the cent", "materials at the selling price", of(&price) * &materials / &direct);
-            Quantity::money("rate × materials at the selling price, once", tax.name.as_str(), of(&base) * &rate)
+            let materials = Quantity::money(
+                "materials added up",
+                "materials",
+                sum(lines
+                    .iter()
+                    .filter(|line| line.class == Some(Class::Material))
+                    .map(|line| &line.amount)),
+            );
+            let base = Quantity::money(
+                "price before tax × materials ÷ direct cost, to the cent",
+                "materials at the selling price",
+                of(&price) * &materials / &direct,
+            );
+            Quantity::money(
+                "rate × materials at the selling price, once",
+                tax.name.as_str(),
+                of(&base) * &rate,
+            )
         }
         TaxBase::Purchases => return,
     };
-    add(lines, Cause::Tax(tax.name.clone()), Side::Tax, &capital(&tax.name), amount);
+    add(
+        lines,
+        Cause::Tax(tax.name.clone()),
+        Side::Tax,
+        &capital(&tax.name),
+        amount,
+    );
 }
 
 fn capital(text: &str) -> String {
     let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| first.to_uppercase().collect::<String>() + chars.as_str())
+    chars.next().map_or_else(String::new, |first| {
+        first.to_uppercase().collect::<String>() + chars.as_str()
+    })
 }
 
 /// The payments of a total; they always add up to it.
 pub fn schedule(total: Money, payments: &[Payment]) -> Vec<Money> {
-    let all_percent = payments.iter().all(|payment| matches!(payment.share, Share::Percent(_)));
+    let all_percent = payments
+        .iter()
+        .all(|payment| matches!(payment.share, Share::Percent(_)));
     if all_percent {
-        let weights: Vec<Decimal> = payments.iter().map(|payment| if let Share::Percent(percent) = payment.share { percent.number() } else { Decimal::ZERO }).collect();
+        let weights: Vec<Decimal> = payments
+            .iter()
+            .map(|payment| {
+                if let Share::Percent(percent) = payment.share {
+                    percent.number()
+                } else {
+                    Decimal::ZERO
+                }
+            })
+            .collect();
         return rounding::split(total, &weights);
     }
     let part = |share: Share| match share {
@@ -141,7 +321,17 @@ pub fn schedule(total: Money, payments: &[Payment]) -> Vec<Money> {
     };
     let parts: Vec<Money> = payments.iter().map(|payment| part(payment.share)).collect();
     let rest = total - parts.iter().copied().sum();
-    payments.iter().zip(parts).map(|(payment, part)| if payment.share == Share::Rest { rest } else { part }).collect()
+    payments
+        .iter()
+        .zip(parts)
+        .map(|(payment, part)| {
+            if payment.share == Share::Rest {
+                rest
+            } else {
+                part
+            }
+        })
+        .collect()
 }
 
 #[cfg(test)]
@@ -152,7 +342,11 @@ mod tests {
     use crate::reading::{FileId, Place};
     use crate::values::Amount;
 
-    const HERE: Place = Place { file: FileId(0), start: 0, end: 0 };
+    const HERE: Place = Place {
+        file: FileId(0),
+        start: 0,
+        end: 0,
+    };
 
     fn at<T>(value: T) -> At<T> {
         At { value, place: HERE }
@@ -172,7 +366,17 @@ mod tests {
 
     fn cost(cents: i64) -> Vec<LineItem> {
         let amount = Quantity::given("work", Amount::from(Money::cents(cents)), HERE);
-        vec![LineItem { cause: Cause::Need("work".into()), side: Side::Direct, title: "Work".into(), class: Some(Class::Material), amount, quantity: None, price: None, taxed: true, shares: Vec::new() }]
+        vec![LineItem {
+            cause: Cause::Need("work".into()),
+            side: Side::Direct,
+            title: "Work".into(),
+            class: Some(Class::Material),
+            amount,
+            quantity: None,
+            price: None,
+            taxed: true,
+            shares: Vec::new(),
+        }]
     }
 
     /// Cost $75 at a margin of 25 %, cost $70 at 30 %: the prices of mathondemand.com
@@ -194,12 +398,27 @@ mod tests {
         let mut policy = policy(Profit::Markup(Percent::new(dec!(10))));
         policy.minimum = at(Money::cents(150_000));
         policy.round_up_to = at(Money::cents(70_000));
-        policy.taxes = vec![TaxRule { base: TaxBase::Sale, rate: at(Percent::new(dec!(6))), name: "sales tax".into() }];
+        policy.taxes = vec![TaxRule {
+            base: TaxBase::Sale,
+            rate: at(Percent::new(dec!(6))),
+            name: "sales tax".into(),
+        }];
         let lines = estimate(cost(100_000), &policy, None);
         let causes: Vec<&Cause> = lines.iter().map(|line| &line.cause).skip(1).collect();
-        assert_eq!(causes, [&Cause::Profit, &Cause::Minimum, &Cause::Rounding, &Cause::Tax("sales tax".into())]);
+        assert_eq!(
+            causes,
+            [
+                &Cause::Profit,
+                &Cause::Minimum,
+                &Cause::Rounding,
+                &Cause::Tax("sales tax".into())
+            ]
+        );
         let totals = Totals::of(&lines);
-        assert_eq!((totals.price, totals.total), (Money::cents(210_000), Money::cents(222_600)));
+        assert_eq!(
+            (totals.price, totals.total),
+            (Money::cents(210_000), Money::cents(222_600))
+        );
     }
 
     #[test]
@@ -207,13 +426,29 @@ mod tests {
         #[track_caller]
         fn case(base: Option<TaxBase>, cost_after: i64, price: i64, tax: i64) {
             let mut policy = policy(Profit::Markup(Percent::new(dec!(100))));
-            policy.taxes = base.map(|base| TaxRule { base, rate: at(Percent::new(dec!(10))), name: "tax".into() }).into_iter().collect();
+            policy.taxes = base
+                .map(|base| TaxRule {
+                    base,
+                    rate: at(Percent::new(dec!(10))),
+                    name: "tax".into(),
+                })
+                .into_iter()
+                .collect();
             let mut lines = cost(6000);
             let mut labor = cost(4000).remove(0);
-            (labor.class, labor.taxed, labor.cause) = (Some(Class::Labor), false, Cause::Need("hours".into()));
+            (labor.class, labor.taxed, labor.cause) =
+                (Some(Class::Labor), false, Cause::Need("hours".into()));
             lines.push(labor);
             let totals = Totals::of(&estimate(lines, &policy, None));
-            assert_eq!((totals.cost, totals.price, totals.tax), (Money::cents(cost_after), Money::cents(price), Money::cents(tax)), "{base:?}");
+            assert_eq!(
+                (totals.cost, totals.price, totals.tax),
+                (
+                    Money::cents(cost_after),
+                    Money::cents(price),
+                    Money::cents(tax)
+                ),
+                "{base:?}"
+            );
         }
         case(None, 10000, 20000, 0);
         case(Some(TaxBase::Sale), 10000, 20000, 2000);
@@ -225,8 +460,18 @@ mod tests {
 
     #[test]
     fn a_fixed_price_has_one_line_instead_of_profit() {
-        let lines = estimate(cost(10000), &policy(Profit::Markup(Percent::new(dec!(10)))), Some(&at(Money::cents(9000))));
+        let lines = estimate(
+            cost(10000),
+            &policy(Profit::Markup(Percent::new(dec!(10)))),
+            Some(&at(Money::cents(9000))),
+        );
         let totals = Totals::of(&lines);
-        assert_eq!((totals.price, totals.margin().map(|m| rounding::to_places(m, 2))), (Money::cents(9000), Some(dec!(-11.11))));
+        assert_eq!(
+            (
+                totals.price,
+                totals.margin().map(|m| rounding::to_places(m, 2))
+            ),
+            (Money::cents(9000), Some(dec!(-11.11)))
+        );
     }
 }

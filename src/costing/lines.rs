@@ -63,43 +63,106 @@ impl LineItem {
 }
 
 /// Joins every need with the price of its day; reports every price that is missing.
-pub fn priced(needs: &JobNeeds, book: &PriceBook, days: &[Prices], problems: &mut Problems) -> Vec<LineItem> {
-    needs.needs.iter().filter_map(|need| line(need, book, days, problems)).collect()
+pub fn priced(
+    needs: &JobNeeds,
+    book: &PriceBook,
+    days: &[Prices],
+    problems: &mut Problems,
+) -> Vec<LineItem> {
+    needs
+        .needs
+        .iter()
+        .filter_map(|need| line(need, book, days, problems))
+        .collect()
 }
 
-fn line(need: &Need, book: &PriceBook, days: &[Prices], problems: &mut Problems) -> Option<LineItem> {
+fn line(
+    need: &Need,
+    book: &PriceBook,
+    days: &[Prices],
+    problems: &mut Problems,
+) -> Option<LineItem> {
     let cause = Cause::Need(need.quantity.name().to_owned());
-    let (class, title, price, taxed, each) = match &need.item {
-        NeedItem::Lump { cost, class } => {
-            let each = Quantity::given("cost", cost.value.into(), cost.place);
-            (*class, need.quantity.name().to_owned(), None, *class == Class::Material, each)
-        }
-        NeedItem::Item(key) => {
-            let Some(item) = book.items.get(&key.value) else {
-                if !book.broken.contains(&key.value) {
-                    problems.push(unknown_item(&key.value, book.items.keys().map(String::as_str)).at(key.place));
-                }
-                return None;
-            };
-            let unit = need.quantity.amount().unit;
-            if unit != item.selling.unit && !same_thing(unit, item.selling.unit) {
-                let message = format!("this job needs `{}` in {}, and the book prices it in {}", key.value, unit.plural(), item.selling.unit.plural());
-                problems.push(Problem::new("wrong-unit", message).at(item.place).help("give the item the other unit, or name another item for this purpose"));
-                return None;
+    let (class, title, price, taxed, each) =
+        match &need.item {
+            NeedItem::Lump { cost, class } => {
+                let each = Quantity::given("cost", cost.value.into(), cost.place);
+                (
+                    *class,
+                    need.quantity.name().to_owned(),
+                    None,
+                    *class == Class::Material,
+                    each,
+                )
             }
-            let prices = &days[need.placement.unwrap_or(0).min(days.len() - 1)];
-            let Some(dated) = prices.get(&key.value) else {
-                let first = item.dated.first().map(|dated| format!("; its first price begins {}", dated.from)).unwrap_or_default();
-                let message = format!("`{}` has no price for {}{first}", key.value, prices.day);
-                problems.push(Problem::new("missing-price", message).at(item.place).help("add a price that begins on or before that day"));
-                return None;
-            };
-            let each = Quantity::given("price", Amount::new(dated.price.dollars(), Unit::Dollar), dated.place);
-            (item.class, item.is.clone(), Some(dated.clone()), item.taxed, each)
-        }
-    };
-    let amount = Quantity::money("quantity × price, to the cent", need.quantity.name(), of(&need.quantity) * &each);
-    Some(LineItem { cause, side: Side::Direct, title, class: Some(class), amount, quantity: Some(need.quantity.clone()), price, taxed, shares: need.shares.clone() })
+            NeedItem::Item(key) => {
+                let Some(item) = book.items.get(&key.value) else {
+                    if !book.broken.contains(&key.value) {
+                        problems.push(
+                            unknown_item(&key.value, book.items.keys().map(String::as_str))
+                                .at(key.place),
+                        );
+                    }
+                    return None;
+                };
+                let unit = need.quantity.amount().unit;
+                if unit != item.selling.unit && !same_thing(unit, item.selling.unit) {
+                    let message = format!(
+                        "this job needs `{}` in {}, and the book prices it in {}",
+                        key.value,
+                        unit.plural(),
+                        item.selling.unit.plural()
+                    );
+                    problems.push(Problem::new("wrong-unit", message).at(item.place).help(
+                        "give the item the other unit, or name another item for this purpose",
+                    ));
+                    return None;
+                }
+                let prices = &days[need.placement.unwrap_or(0).min(days.len() - 1)];
+                let Some(dated) = prices.get(&key.value) else {
+                    let first = item
+                        .dated
+                        .first()
+                        .map(|dated| format!("; its first price begins {}", dated.from))
+                        .unwrap_or_default();
+                    let message = format!("`{}` has no price for {}{first}", key.value, prices.day);
+                    problems.push(
+                        Problem::new("missing-price", message)
+                            .at(item.place)
+                            .help("add a price that begins on or before that day"),
+                    );
+                    return None;
+                };
+                let each = Quantity::given(
+                    "price",
+                    Amount::new(dated.price.dollars(), Unit::Dollar),
+                    dated.place,
+                );
+                (
+                    item.class,
+                    item.is.clone(),
+                    Some(dated.clone()),
+                    item.taxed,
+                    each,
+                )
+            }
+        };
+    let amount = Quantity::money(
+        "quantity × price, to the cent",
+        need.quantity.name(),
+        of(&need.quantity) * &each,
+    );
+    Some(LineItem {
+        cause,
+        side: Side::Direct,
+        title,
+        class: Some(class),
+        amount,
+        quantity: Some(need.quantity.clone()),
+        price,
+        taxed,
+        shares: need.shares.clone(),
+    })
 }
 
 /// Mesh is counted in sheets whether the yard says sheet, roll or piece.
@@ -111,10 +174,32 @@ fn same_thing(needed: Unit, priced: Unit) -> bool {
 pub fn missing(needs: &JobNeeds, book: &PriceBook, problems: &mut Problems) {
     for one in &needs.missing {
         let problem = match one {
-            Missing::Role(role) => Problem::new("no-item-for-purpose", format!("the price book does not say which item stands for `{}`", role.key()))
-                .help(format!("under `use` write `{}: ` and an item's name, or `none` where you do not charge it", Role::key(*role))),
-            Missing::Rate(task) => Problem::new("no-rate", format!("the price book has no rate for `{task}`")).help(format!("under `rates` write, for example, `{task}: {}`", rates_help(task))),
-            Missing::Disposal(material) => Problem::new("no-disposal", format!("the price book does not say where {material} goes")).help(format!("under `disposal` write `{material}: {{item: ..., loose: 1.5}}`")),
+            Missing::Role(role) => Problem::new(
+                "no-item-for-purpose",
+                format!(
+                    "the price book does not say which item stands for `{}`",
+                    role.key()
+                ),
+            )
+            .help(format!(
+                "under `use` write `{}: ` and an item's name, or `none` where you do not charge it",
+                Role::key(*role)
+            )),
+            Missing::Rate(task) => Problem::new(
+                "no-rate",
+                format!("the price book has no rate for `{task}`"),
+            )
+            .help(format!(
+                "under `rates` write, for example, `{task}: {}`",
+                rates_help(task)
+            )),
+            Missing::Disposal(material) => Problem::new(
+                "no-disposal",
+                format!("the price book does not say where {material} goes"),
+            )
+            .help(format!(
+                "under `disposal` write `{material}: {{item: ..., loose: 1.5}}`"
+            )),
             Missing::Supply => continue,
         };
         problems.push(problem.at(book.place));

@@ -37,8 +37,18 @@ impl Offer {
 }
 
 /// Prices the job with every choice; reports everything that has no price.
-pub fn offer(takeoff: &Takeoff, book: &PriceBook, business: &Business, days: &[Prices], problems: &mut Problems) -> Option<Offer> {
-    let ways = Ways { rules: &book.rules, order: &business.order, crew: &business.crew };
+pub fn offer(
+    takeoff: &Takeoff,
+    book: &PriceBook,
+    business: &Business,
+    days: &[Prices],
+    problems: &mut Problems,
+) -> Option<Offer> {
+    let ways = Ways {
+        rules: &book.rules,
+        order: &business.order,
+        crew: &business.crew,
+    };
     let before = problems.len();
     let mut by_choice = BTreeMap::new();
     for choice in choices(&takeoff.options) {
@@ -53,7 +63,16 @@ pub fn offer(takeoff: &Takeoff, book: &PriceBook, business: &Business, days: &[P
         if !found.is_empty() && problems.len() == before {
             problems.extend(found);
         }
-        by_choice.insert(choice, Priced { needs, lines: estimate(lines, &business.price, takeoff.fixed_price.as_ref()) });
+        by_choice.insert(
+            choice,
+            Priced {
+                needs,
+                lines: estimate(lines, &business.price, takeoff.fixed_price.as_ref()),
+            },
+        );
     }
-    (problems.len() == before).then(|| Offer { by_choice, as_quoted: Choice::as_quoted(&takeoff.options) })
+    (problems.len() == before).then(|| Offer {
+        by_choice,
+        as_quoted: Choice::as_quoted(&takeoff.options),
+    })
 }

@@ -31,7 +31,18 @@ pub fn prices(book: &PriceBook, day: Day, job: &str) -> Prices {
         let for_us = hold.job.as_deref().is_none_or(|wanted| wanted == job);
         if begun && day <= hold.until && for_us {
             let from = hold.from.unwrap_or(day);
-            by_item.insert(hold.item.clone(), Dated { from, price: hold.price, basis: Basis::Held { until: hold.until, note: hold.note.clone() }, place: hold.place });
+            by_item.insert(
+                hold.item.clone(),
+                Dated {
+                    from,
+                    price: hold.price,
+                    basis: Basis::Held {
+                        until: hold.until,
+                        note: hold.note.clone(),
+                    },
+                    place: hold.place,
+                },
+            );
         }
     }
     Prices { day, by_item }

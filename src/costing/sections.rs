@@ -19,7 +19,11 @@ pub struct SectionPrice {
 pub fn sections(lines: &[LineItem]) -> Vec<SectionPrice> {
     let mut weights: BTreeMap<Section, Decimal> = BTreeMap::new();
     for line in lines.iter().filter(|line| line.side == Side::Direct) {
-        let shares: Vec<&(Section, Decimal)> = line.shares.iter().filter(|(section, _)| *section != Section::Whole).collect();
+        let shares: Vec<&(Section, Decimal)> = line
+            .shares
+            .iter()
+            .filter(|(section, _)| *section != Section::Whole)
+            .collect();
         let whole: Decimal = shares.iter().map(|(_, share)| share).sum();
         for (section, share) in shares {
             if !whole.is_zero() {
@@ -30,6 +34,13 @@ pub fn sections(lines: &[LineItem]) -> Vec<SectionPrice> {
     if weights.is_empty() {
         weights.insert(Section::Whole, Decimal::ONE);
     }
-    let parts = rounding::split(Totals::of(lines).price, &weights.values().copied().collect::<Vec<_>>());
-    weights.into_keys().zip(parts).map(|(section, price)| SectionPrice { section, price }).collect()
+    let parts = rounding::split(
+        Totals::of(lines).price,
+        &weights.values().copied().collect::<Vec<_>>(),
+    );
+    weights
+        .into_keys()
+        .zip(parts)
+        .map(|(section, price)| SectionPrice { section, price })
+        .collect()
 }

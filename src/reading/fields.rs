@@ -111,7 +111,12 @@ impl Node {
 impl<'a> Fields<'a> {
     /// A group of keys that nobody wrote: every key has its usual value.
     pub fn empty(table: &'static FieldTable, heading: Place) -> Self {
-        Fields { table, entries: &[], heading, misspelt: Vec::new() }
+        Fields {
+            table,
+            entries: &[],
+            heading,
+            misspelt: Vec::new(),
+        }
     }
 
     /// Where the group begins: its key, or the file's first line.
@@ -128,8 +133,15 @@ impl<'a> Fields<'a> {
             return self.read(key, problems);
         }
         let field = self.table.field(key)?;
-        let value = field.default.parse().ok().expect("a test reads every default of every table");
-        Some(At { value, place: self.heading })
+        let value = field
+            .default
+            .parse()
+            .ok()
+            .expect("a test reads every default of every table");
+        Some(At {
+            value,
+            place: self.heading,
+        })
     }
 
     /// The value of a key of the table, if it was written, be it empty.

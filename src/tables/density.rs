@@ -1,7 +1,7 @@
 //! What things weigh: concrete in place, and materials loose or compacted.
 //!
 //! Sources: 150 and 145 lb/cu ft for concrete are handbook custom (from
-//! memory). Loose materials from CalRecycle's conversion table for building
+//! memory). Loose materials from `CalRecycle`'s conversion table for building
 //! waste, passage seen. A density belongs to one state; loose stone and
 //! compacted stone are two entries, never one.
 

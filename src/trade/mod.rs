@@ -4,6 +4,7 @@
 //! price, and nothing here can fail.
 
 pub mod crew;
+pub mod curing;
 pub mod measure;
 pub mod order;
 pub mod sets;

@@ -29,8 +29,15 @@ pub fn check(sets: &[SetTo], roots: &[Quantity], problems: &mut Problems) {
         gather(root, &mut seen, &mut computed);
     }
     for set in sets {
-        let Some(quantity) = computed.iter().find(|quantity| quantity.name() == set.name.value) else {
-            let problem = Problem::new("unknown-quantity", format!("this job computes no `{}`", set.name.value)).at(set.name.place);
+        let Some(quantity) = computed
+            .iter()
+            .find(|quantity| quantity.name() == set.name.value)
+        else {
+            let problem = Problem::new(
+                "unknown-quantity",
+                format!("this job computes no `{}`", set.name.value),
+            )
+            .at(set.name.place);
             let names = computed.iter().map(Quantity::name);
             problems.push(match suggest::closest(&set.name.value, names) {
                 Some(near) => problem.help(format!("did you mean `{near}`?")),
@@ -40,14 +47,27 @@ pub fn check(sets: &[SetTo], roots: &[Quantity], problems: &mut Problems) {
         };
         let (unit, written) = (quantity.amount().unit, set.to.value.unit);
         if written != crate::values::Unit::Plain && written != unit {
-            let message = format!("`{}` is in {}, not in {}", set.name.value, unit.plural(), written.plural());
-            problems.push(Problem::new("wrong-unit", message).at(set.to.place).help(format!("write the number alone, or in {}", unit.plural())));
+            let message = format!(
+                "`{}` is in {}, not in {}",
+                set.name.value,
+                unit.plural(),
+                written.plural()
+            );
+            problems.push(
+                Problem::new("wrong-unit", message)
+                    .at(set.to.place)
+                    .help(format!("write the number alone, or in {}", unit.plural())),
+            );
         }
     }
 }
 
 /// Every computed quantity below `quantity`, each name once.
-fn gather(quantity: &Quantity, seen: &mut std::collections::BTreeSet<String>, computed: &mut Vec<Quantity>) {
+fn gather(
+    quantity: &Quantity,
+    seen: &mut std::collections::BTreeSet<String>,
+    computed: &mut Vec<Quantity>,
+) {
     if matches!(quantity.working(), Working::Given(_)) || !seen.insert(quantity.name().to_owned()) {
         return;
     }

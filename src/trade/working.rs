@@ -32,16 +32,28 @@ pub enum Working {
     /// Read off the shape at this place; `how` says it in words.
     Shape { how: String, place: Place },
     /// Found step by step from other quantities; `how` says it in words.
-    Plan { how: String, of: Vec<Quantity>, rule: &'static str },
+    Plan {
+        how: String,
+        of: Vec<Quantity>,
+        rule: &'static str,
+    },
     /// Computed: the formula, and the rule it follows with its source.
     Rule { term: Term, rule: &'static str },
     /// Overruled by the owner, who said why.
-    Set { computed: Quantity, because: String, place: Place },
+    Set {
+        computed: Quantity,
+        because: String,
+        place: Place,
+    },
 }
 
 impl Quantity {
     pub fn new(name: impl Into<String>, amount: Amount, working: Working) -> Self {
-        Self(Arc::new(Known { name: name.into(), amount, working }))
+        Self(Arc::new(Known {
+            name: name.into(),
+            amount,
+            working,
+        }))
     }
 
     /// What the owner wrote.
@@ -62,9 +74,18 @@ impl Quantity {
     }
 
     /// The value of `term`, in `unit`, by a named rule.
-    pub fn by(rule: &'static str, name: impl Into<String>, unit: Unit, term: impl Into<Term>) -> Self {
+    pub fn by(
+        rule: &'static str,
+        name: impl Into<String>,
+        unit: Unit,
+        term: impl Into<Term>,
+    ) -> Self {
         let term = term.into();
-        Self::new(name, Amount::new(term.value, unit), Working::Rule { term, rule })
+        Self::new(
+            name,
+            Amount::new(term.value, unit),
+            Working::Rule { term, rule },
+        )
     }
 
     /// The value of `term` in whole cents.
@@ -77,7 +98,15 @@ impl Quantity {
     pub fn set(self, to: Amount, because: String, place: Place) -> Self {
         let name = self.name().to_owned();
         let unit = self.amount().unit;
-        Self::new(name, Amount::new(to.value, unit), Working::Set { computed: self, because, place })
+        Self::new(
+            name,
+            Amount::new(to.value, unit),
+            Working::Set {
+                computed: self,
+                because,
+                place,
+            },
+        )
     }
 
     pub fn name(&self) -> &str {
@@ -111,7 +140,12 @@ impl Quantity {
             Working::Given(_) => String::new(),
             Working::Shape { how, .. } | Working::Plan { how, .. } => how.clone(),
             Working::Rule { term, .. } => term.shown(),
-            Working::Set { computed, because, .. } => format!("set by you, because {because}; computed {}", computed.amount()),
+            Working::Set {
+                computed, because, ..
+            } => format!(
+                "set by you, because {because}; computed {}",
+                computed.amount()
+            ),
         }
     }
 
@@ -137,7 +171,9 @@ impl Quantity {
     /// Where the owner wrote or overruled it.
     pub fn place(&self) -> Option<Place> {
         match &self.0.working {
-            Working::Given(place) | Working::Shape { place, .. } | Working::Set { place, .. } => Some(*place),
+            Working::Given(place) | Working::Shape { place, .. } | Working::Set { place, .. } => {
+                Some(*place)
+            }
             Working::Rule { .. } | Working::Plan { .. } => None,
         }
     }
@@ -180,14 +216,24 @@ enum Sign {
 impl From<&Quantity> for Term {
     fn from(quantity: &Quantity) -> Self {
         // A percentage takes part as its fraction and is shown with its sign.
-        let value = if quantity.amount().unit == Unit::Percent { quantity.value() / Decimal::ONE_HUNDRED } else { quantity.value() };
-        Self { value, form: Form::Of(quantity.clone()) }
+        let value = if quantity.amount().unit == Unit::Percent {
+            quantity.value() / Decimal::ONE_HUNDRED
+        } else {
+            quantity.value()
+        };
+        Self {
+            value,
+            form: Form::Of(quantity.clone()),
+        }
     }
 }
 
 impl From<Decimal> for Term {
     fn from(value: Decimal) -> Self {
-        Self { value, form: Form::Number }
+        Self {
+            value,
+            form: Form::Number,
+        }
     }
 }
 
@@ -204,13 +250,23 @@ pub fn number(value: impl Into<Decimal>) -> Term {
 /// All of them together; nothing is zero.
 pub fn sum<'a>(quantities: impl IntoIterator<Item = &'a Quantity>) -> Term {
     let terms: Vec<Term> = quantities.into_iter().map(Term::from).collect();
-    Term { value: terms.iter().map(|term| term.value).sum(), form: Form::Sum(terms) }
+    Term {
+        value: terms.iter().map(|term| term.value).sum(),
+        form: Form::Sum(terms),
+    }
 }
 
 /// The largest of them.
 pub fn largest(terms: Vec<Term>) -> Term {
-    let value = terms.iter().map(|term| term.value).max().unwrap_or_default();
-    Term { value, form: Form::Largest(terms) }
+    let value = terms
+        .iter()
+        .map(|term| term.value)
+        .max()
+        .unwrap_or_default();
+    Term {
+        value,
+        form: Form::Largest(terms),
+    }
 }
 
 impl Term {
@@ -221,7 +277,13 @@ impl Term {
     /// Up to the next whole multiple of `step`.
     pub fn up_to(self, step: impl Into<Term>) -> Self {
         let step = step.into();
-        Self { value: rounding::round_up_to(self.value, step.value), form: Form::Up { what: Box::new(self), step: Box::new(step) } }
+        Self {
+            value: rounding::round_up_to(self.value, step.value),
+            form: Form::Up {
+                what: Box::new(self),
+                step: Box::new(step),
+            },
+        }
     }
 
     /// Up to the next whole number.
@@ -231,7 +293,10 @@ impl Term {
 
     /// In whole cents.
     pub fn cents(self) -> Self {
-        Self { value: rounding::to_cents(self.value).dollars(), form: Form::Cents(Box::new(self)) }
+        Self {
+            value: rounding::to_cents(self.value).dollars(),
+            form: Form::Cents(Box::new(self)),
+        }
     }
 
     fn shown(&self) -> String {
@@ -276,7 +341,11 @@ impl Term {
                 if step.value == Decimal::ONE {
                     out.push_str(", up to a whole one");
                 } else {
-                    let _ = write!(out, ", up to the next {}", Amount::new(step.value, Unit::Plain).number());
+                    let _ = write!(
+                        out,
+                        ", up to the next {}",
+                        Amount::new(step.value, Unit::Plain).number()
+                    );
                 }
                 if 0 < tight {
                     out.push(')');
@@ -300,7 +369,9 @@ impl Term {
                 left.collect(parts);
                 right.collect(parts);
             }
-            Form::Sum(terms) | Form::Largest(terms) => terms.iter().for_each(|term| term.collect(parts)),
+            Form::Sum(terms) | Form::Largest(terms) => {
+                terms.iter().for_each(|term| term.collect(parts))
+            }
             Form::Up { what, step } => {
                 what.collect(parts);
                 step.collect(parts);
@@ -310,7 +381,10 @@ impl Term {
     }
 
     fn with(self, sign: Sign, other: Self, value: Decimal) -> Self {
-        Self { value, form: Form::Both(Box::new(self), sign, Box::new(other)) }
+        Self {
+            value,
+            form: Form::Both(Box::new(self), sign, Box::new(other)),
+        }
     }
 }
 
@@ -378,7 +452,11 @@ mod tests {
     use crate::reading::FileId;
 
     fn q(name: &str, value: Decimal, unit: Unit) -> Quantity {
-        let place = Place { file: FileId(0), start: 0, end: 0 };
+        let place = Place {
+            file: FileId(0),
+            start: 0,
+            end: 0,
+        };
         Quantity::given(name, Amount::new(value, unit), place)
     }
 
@@ -386,12 +464,25 @@ mod tests {
     fn shows_the_formula_it_computed() {
         let area = q("area", dec!(432), Unit::SquareFoot);
         let thick = q("thickness", dec!(4), Unit::Inch);
-        let volume = Quantity::by("", "concrete", Unit::CubicYard, of(&area) * &thick / number(324));
+        let volume = Quantity::by(
+            "",
+            "concrete",
+            Unit::CubicYard,
+            of(&area) * &thick / number(324),
+        );
         assert_eq!(volume.shown(), "432 sq ft × 4 in ÷ 324");
         assert_eq!(volume.amount().to_string(), "5.3333 cu yd");
         let share = q("allowance", dec!(7), Unit::Percent);
-        let order = Quantity::by("", "order", Unit::CubicYard, (of(&volume) + of(&volume) * &share).up_to(number(dec!(0.25))));
-        assert_eq!(order.shown(), "5.3333 cu yd + 5.3333 cu yd × 7%, up to the next 0.25");
+        let order = Quantity::by(
+            "",
+            "order",
+            Unit::CubicYard,
+            (of(&volume) + of(&volume) * &share).up_to(number(dec!(0.25))),
+        );
+        assert_eq!(
+            order.shown(),
+            "5.3333 cu yd + 5.3333 cu yd × 7%, up to the next 0.25"
+        );
         assert_eq!(order.value(), dec!(5.75));
         assert_eq!(order.parts().len(), 2);
     }
@@ -399,17 +490,33 @@ mod tests {
     #[test]
     fn brackets_only_where_a_calculator_needs_them() {
         let a = q("a", dec!(2), Unit::Foot);
-        assert_eq!(Quantity::by("", "x", Unit::Foot, (of(&a) - number(1)) * number(3)).shown(), "(2 ft − 1) × 3");
-        assert_eq!(Quantity::by("", "x", Unit::Foot, of(&a) / (number(4) / number(2))).shown(), "2 ft ÷ (4 ÷ 2)");
-        assert_eq!(Quantity::by("", "x", Unit::Foot, number(9) - (of(&a) + number(1))).shown(), "9 − (2 ft + 1)");
+        assert_eq!(
+            Quantity::by("", "x", Unit::Foot, (of(&a) - number(1)) * number(3)).shown(),
+            "(2 ft − 1) × 3"
+        );
+        assert_eq!(
+            Quantity::by("", "x", Unit::Foot, of(&a) / (number(4) / number(2))).shown(),
+            "2 ft ÷ (4 ÷ 2)"
+        );
+        assert_eq!(
+            Quantity::by("", "x", Unit::Foot, number(9) - (of(&a) + number(1))).shown(),
+            "9 − (2 ft + 1)"
+        );
     }
 
     #[test]
     fn a_set_quantity_keeps_what_was_computed() {
         let hours = q("hours", dec!(12), Unit::Hour);
-        let place = Place { file: FileId(0), start: 1, end: 2 };
+        let place = Place {
+            file: FileId(0),
+            start: 1,
+            end: 2,
+        };
         let set = hours.set(Amount::new(dec!(14), Unit::Plain), "two men".into(), place);
         assert_eq!(set.value(), dec!(14));
-        assert_eq!(set.shown(), "set by you, because two men; computed 12 hours");
+        assert_eq!(
+            set.shown(),
+            "set by you, because two men; computed 12 hours"
+        );
     }
 }

@@ -1,3 +1,4 @@
 //! Tests of the whole program.
 
 mod pdf;
+mod reference_tables;

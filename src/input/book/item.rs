@@ -36,7 +36,14 @@ pub enum Class {
 }
 
 impl Class {
-    pub const ALL: [Self; 6] = [Self::Material, Self::Labor, Self::Equipment, Self::Disposal, Self::Subcontract, Self::Fee];
+    pub const ALL: [Self; 6] = [
+        Self::Material,
+        Self::Labor,
+        Self::Equipment,
+        Self::Disposal,
+        Self::Subcontract,
+        Self::Fee,
+    ];
 
     pub const fn name(self) -> &'static str {
         match self {
@@ -66,7 +73,10 @@ pub enum Basis {
     Held { until: Day, note: Option<String> },
 }
 
-pub(super) fn read_all(node: &Node, problems: &mut Problems) -> (BTreeMap<ItemKey, Item>, BTreeSet<ItemKey>) {
+pub(super) fn read_all(
+    node: &Node,
+    problems: &mut Problems,
+) -> (BTreeMap<ItemKey, Item>, BTreeSet<ItemKey>) {
     let (mut items, mut broken) = (BTreeMap::new(), BTreeSet::new());
     for entry in node.entries("`items`", problems) {
         match read(&entry.key, entry.key_place, &entry.node, problems) {
@@ -80,36 +90,75 @@ pub(super) fn read_all(node: &Node, problems: &mut Problems) -> (BTreeMap<ItemKe
 fn read(key: &str, place: Place, node: &Node, problems: &mut Problems) -> Option<Item> {
     let fields = node.fields(&tables::ITEM, problems)?;
     let unit: Option<At<Unit>> = fields.need("unit", problems);
-    let class = fields.required("class", problems).and_then(|_| fields.text("class", problems)).and_then(|word| class(&word, problems));
-    let is = fields.text("is", problems).map_or_else(|| key.to_owned(), |text| text.value);
+    let class = fields
+        .required("class", problems)
+        .and_then(|_| fields.text("class", problems))
+        .and_then(|word| class(&word, problems));
+    let is = fields
+        .text("is", problems)
+        .map_or_else(|| key.to_owned(), |text| text.value);
     let step = steps(fields.read("sold in", problems), unit.as_ref(), problems);
     let smallest = steps(fields.read("at least", problems), unit.as_ref(), problems);
     let work = fields.read("work", problems);
     let taxed = fields.yes("taxed", problems).map(|at| at.value);
-    let dated = fields.required("prices", problems).map(|node| prices(node, problems));
+    let dated = fields
+        .required("prices", problems)
+        .map(|node| prices(node, problems));
     let class = class?;
-    let selling = Selling { unit: unit?.value, step, smallest, work, place };
-    Some(Item { place, is, selling, class, taxed: taxed.unwrap_or(class == Class::Material), dated: dated? })
+    let selling = Selling {
+        unit: unit?.value,
+        step,
+        smallest,
+        work,
+        place,
+    };
+    Some(Item {
+        place,
+        is,
+        selling,
+        class,
+        taxed: taxed.unwrap_or(class == Class::Material),
+        dated: dated?,
+    })
 }
 
 /// A step may be a bare number or repeat the item's unit; any other unit is a slip.
 fn steps(step: Option<At<Amount>>, unit: Option<&At<Unit>>, problems: &mut Problems) -> Decimal {
-    let Some(step) = step else { return Decimal::ZERO };
+    let Some(step) = step else {
+        return Decimal::ZERO;
+    };
     if let Some(unit) = unit
         && step.value.unit != Unit::Plain
         && step.value.unit != unit.value
     {
-        let message = format!("this item is sold by the {}, not by the {}", unit.value.symbol(), step.value.unit.symbol());
-        problems.push(Problem::new("wrong-unit", message).at(step.place).help(format!("write the number alone, or in {}", unit.value.symbol())));
+        let message = format!(
+            "this item is sold by the {}, not by the {}",
+            unit.value.symbol(),
+            step.value.unit.symbol()
+        );
+        problems.push(
+            Problem::new("wrong-unit", message)
+                .at(step.place)
+                .help(format!(
+                    "write the number alone, or in {}",
+                    unit.value.symbol()
+                )),
+        );
     }
     step.value.value
 }
 
 fn class(word: &At<String>, problems: &mut Problems) -> Option<Class> {
-    let found = Class::ALL.into_iter().find(|class| class.name() == word.value);
+    let found = Class::ALL
+        .into_iter()
+        .find(|class| class.name() == word.value);
     if found.is_none() {
         let names: Vec<&str> = Class::ALL.into_iter().map(Class::name).collect();
-        let problem = Problem::new("unknown-class", format!("`{}` is not a class of item", word.value)).at(word.place);
+        let problem = Problem::new(
+            "unknown-class",
+            format!("`{}` is not a class of item", word.value),
+        )
+        .at(word.place);
         problems.push(problem.help(format!("use one of {}", names.join(", "))));
     }
     found
@@ -118,14 +167,27 @@ fn class(word: &At<String>, problems: &mut Problems) -> Option<Class> {
 fn prices(node: &Node, problems: &mut Problems) -> Vec<Dated> {
     let mut dated = Vec::new();
     for entry in node.entries("`prices`", problems) {
-        let from = entry.key.parse::<Day>().map_err(|unreadable| problems.push(Problem::from(unreadable).at(entry.key_place))).ok();
+        let from = entry
+            .key
+            .parse::<Day>()
+            .map_err(|unreadable| problems.push(Problem::from(unreadable).at(entry.key_place)))
+            .ok();
         let price = entry.node.read(problems);
         if let (Some(from), Some(price)) = (from, price) {
-            dated.push(Dated { from, price, basis: Basis::Listed, place: entry.node.place });
+            dated.push(Dated {
+                from,
+                price,
+                basis: Basis::Listed,
+                place: entry.node.place,
+            });
         }
     }
     if dated.is_empty() && problems.is_empty() {
-        problems.push(Problem::new("no-prices", "this item has no price").at(node.place).help("write the day it begins and the price, for example `{2026-03-01: 34.50}`"));
+        problems.push(
+            Problem::new("no-prices", "this item has no price")
+                .at(node.place)
+                .help("write the day it begins and the price, for example `{2026-03-01: 34.50}`"),
+        );
     }
     dated.sort_by_key(|dated| dated.from);
     dated

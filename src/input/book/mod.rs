@@ -9,7 +9,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 pub use item::{Basis, Class, Dated, Item, ItemKey};
 pub use rates::{FIXED, Rates, rates_help};
-pub use rules::{BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, Selling, ShortCount, ShortLoad, Supply};
+pub use rules::{
+    BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, Selling,
+    ShortCount, ShortLoad, Supply,
+};
 
 use crate::reading::{At, Node, Place, Problem, Problems};
 use crate::values::{Day, UnitPrice};
@@ -45,24 +48,49 @@ pub struct Hold {
 pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
     let fields = node.fields(&tables::BOOK, problems)?;
     super::format_one(&fields, problems);
-    let name = fields.required("book", problems).and_then(|_| fields.text("book", problems));
+    let name = fields
+        .required("book", problems)
+        .and_then(|_| fields.text("book", problems));
     let good_until = fields.read("good until", problems);
-    let (items, broken) = fields.required("items", problems).map(|node| item::read_all(node, problems)).unwrap_or_default();
+    let (items, broken) = fields
+        .required("items", problems)
+        .map(|node| item::read_all(node, problems))
+        .unwrap_or_default();
     let mut rules = rules::read(&fields, problems);
-    rules.selling = items.iter().map(|(key, item)| (key.clone(), item.selling.clone())).collect();
+    rules.selling = items
+        .iter()
+        .map(|(key, item)| (key.clone(), item.selling.clone()))
+        .collect();
     let knows = |key: &str| items.contains_key(key) || broken.contains(key);
-    let holds = fields.node("holds").map(|node| holds(node, problems)).unwrap_or_default();
-    for (key, place) in rules.items_named().chain(holds.iter().map(|hold| (hold.item.as_str(), hold.place))) {
+    let holds = fields
+        .node("holds")
+        .map(|node| holds(node, problems))
+        .unwrap_or_default();
+    for (key, place) in rules
+        .items_named()
+        .chain(holds.iter().map(|hold| (hold.item.as_str(), hold.place)))
+    {
         if !knows(key) {
             problems.push(unknown_item(key, items.keys().map(String::as_str)).at(place));
         }
     }
-    Some(PriceBook { place: fields.heading(), name: name?.value, good_until, items, broken, holds, rules })
+    Some(PriceBook {
+        place: fields.heading(),
+        name: name?.value,
+        good_until,
+        items,
+        broken,
+        holds,
+        rules,
+    })
 }
 
 /// The message for a name the book does not have, with the nearest it does have.
 pub fn unknown_item<'a>(key: &str, known: impl IntoIterator<Item = &'a str>) -> Problem {
-    let problem = Problem::new("unknown-price-item", format!("price book has no item `{key}`"));
+    let problem = Problem::new(
+        "unknown-price-item",
+        format!("price book has no item `{key}`"),
+    );
     match crate::reading::suggest::closest(key, known) {
         Some(near) => problem.help(format!("did you mean `{near}`?")),
         None => problem.help("add it to `items` of the price book, with its unit and price"),
@@ -72,18 +100,36 @@ pub fn unknown_item<'a>(key: &str, known: impl IntoIterator<Item = &'a str>) -> 
 fn holds(node: &Node, problems: &mut Problems) -> Vec<Hold> {
     let mut found = Vec::new();
     for one in node.items("`holds`", problems) {
-        let Some(fields) = one.fields(&tables::HOLD, problems) else { continue };
-        let item = fields.required("item", problems).and_then(|_| fields.text("item", problems));
+        let Some(fields) = one.fields(&tables::HOLD, problems) else {
+            continue;
+        };
+        let item = fields
+            .required("item", problems)
+            .and_then(|_| fields.text("item", problems));
         let price = fields.need("price", problems);
         let until: Option<At<Day>> = fields.need("until", problems);
         let from = fields.read("from", problems).map(|at: At<Day>| at.value);
         let job = fields.text("job", problems).map(|at| at.value);
         let note = fields.text("note", problems).map(|at| at.value);
-        let (Some(item), Some(price), Some(until)) = (item, price, until) else { continue };
+        let (Some(item), Some(price), Some(until)) = (item, price, until) else {
+            continue;
+        };
         if from.is_some_and(|from| until.value < from) {
-            problems.push(Problem::new("dates-reversed", "this hold ends before it begins").at(until.place).help("check `from` and `until`"));
+            problems.push(
+                Problem::new("dates-reversed", "this hold ends before it begins")
+                    .at(until.place)
+                    .help("check `from` and `until`"),
+            );
         }
-        found.push(Hold { item: item.value, price: price.value, job, from, until: until.value, note, place: item.place });
+        found.push(Hold {
+            item: item.value,
+            price: price.value,
+            job,
+            from,
+            until: until.value,
+            note,
+            place: item.place,
+        });
     }
     found
 }

@@ -36,8 +36,15 @@ pub const FIXED: &[(&str, Unit)] = &[
 
 /// An example of a rate for a task, in the units it is measured in.
 pub fn rates_help(task: &str) -> String {
-    let per = FIXED.iter().find(|(name, _)| *name == task).map_or(Unit::SquareFoot, |(_, unit)| *unit);
-    if task.starts_with("unload") { format!("6 min per {per}") } else { format!("1 hour per {per}") }
+    let per = FIXED
+        .iter()
+        .find(|(name, _)| *name == task)
+        .map_or(Unit::SquareFoot, |(_, unit)| *unit);
+    if task.starts_with("unload") {
+        format!("6 min per {per}")
+    } else {
+        format!("1 hour per {per}")
+    }
 }
 
 impl Rates {
@@ -51,21 +58,49 @@ pub(super) fn read(node: &Node, problems: &mut Problems) -> Rates {
     for entry in node.entries("`rates`", problems) {
         let fixed = FIXED.iter().find(|(name, _)| *name == entry.key);
         if fixed.is_none() && !entry.key.starts_with("finish ") {
-            let problem = Problem::new("unknown-task", format!("`{}` is not a task this program knows", entry.key)).at(entry.key_place);
-            let near = crate::reading::suggest::closest(&entry.key, FIXED.iter().map(|(name, _)| *name));
+            let problem = Problem::new(
+                "unknown-task",
+                format!("`{}` is not a task this program knows", entry.key),
+            )
+            .at(entry.key_place);
+            let near =
+                crate::reading::suggest::closest(&entry.key, FIXED.iter().map(|(name, _)| *name));
             problems.push(match near {
                 Some(near) => problem.help(format!("did you mean `{near}`?")),
-                None => problem.help("tasks are those of the guide, and `finish` with a name of your own"),
+                None => problem
+                    .help("tasks are those of the guide, and `finish` with a name of your own"),
             });
             continue;
         }
-        let Some(value) = entry.node.read::<Ratio>(problems) else { continue };
-        let rate = At { value, place: entry.node.place };
+        let Some(value) = entry.node.read::<Ratio>(problems) else {
+            continue;
+        };
+        let rate = At {
+            value,
+            place: entry.node.place,
+        };
         let per = fixed.map_or(Unit::SquareFoot, |(_, unit)| *unit);
-        let time = if entry.key.starts_with("unload") { &[Unit::Minute][..] } else { &[Unit::Hour, Unit::CrewHour][..] };
+        let time = if entry.key.starts_with("unload") {
+            &[Unit::Minute][..]
+        } else {
+            &[Unit::Hour, Unit::CrewHour][..]
+        };
         if !time.contains(&value.much.unit) || value.per.unit != per {
-            let message = format!("`{}` is measured in {} per {}", entry.key, time[0].plural(), per.symbol());
-            problems.push(Problem::new("wrong-unit", message).at(rate.place).help(format!("write, for example, `2 {} per {}`", time[0].plural(), per.symbol())));
+            let message = format!(
+                "`{}` is measured in {} per {}",
+                entry.key,
+                time[0].plural(),
+                per.symbol()
+            );
+            problems.push(
+                Problem::new("wrong-unit", message)
+                    .at(rate.place)
+                    .help(format!(
+                        "write, for example, `2 {} per {}`",
+                        time[0].plural(),
+                        per.symbol()
+                    )),
+            );
             continue;
         }
         rates.insert(entry.key.clone(), rate);

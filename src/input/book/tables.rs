@@ -2,27 +2,117 @@
 
 use crate::reading::{Field, FieldTable};
 
-const fn field(key: &'static str, kind: &'static str, default: &'static str, meaning: &'static str, example: &'static str) -> Field {
-    Field { key, kind, default, meaning, example }
+const fn field(
+    key: &'static str,
+    kind: &'static str,
+    default: &'static str,
+    meaning: &'static str,
+    example: &'static str,
+) -> Field {
+    Field {
+        key,
+        kind,
+        default,
+        meaning,
+        example,
+    }
 }
 
 pub const BOOK: FieldTable = FieldTable {
     name: "the price book",
     fields: &[
-        field("book", "text", "", "name of this supplier world; no customer sees it", "River Road plant and yard"),
+        field(
+            "book",
+            "text",
+            "",
+            "name of this supplier world; no customer sees it",
+            "River Road plant and yard",
+        ),
         field("format", "number", "1", "version of this file's keys", "1"),
-        field("good until", "date", "", "the last day a price is promised for", "2026-12-31"),
-        field("items", "keys by item", "", "what you buy, hire, haul or do, with dated prices", "{crushed stone: {unit: ton, class: material, prices: {2026-03-01: 34.50}}}"),
-        field("holds", "list", "", "prices promised for a job until a day", "[{item: ready-mix, price: 174.00, until: 2026-06-30}]"),
-        field("mixes", "keys by mix", "", "concrete by the name you call it", "{exterior: {item: ready-mix, strength: 4000 psi}}"),
-        field("bases", "keys by material", "", "what stands under a slab", "{crushed stone: {item: crushed stone, delivered: 2 ton per cu yd}}"),
-        field("bars", "keys by bar", "", "which item a bar is, and how long it is sold", "{no. 4: {item: bar no. 4, stock: 20 ft}}"),
-        field("mesh", "keys by style", "", "which item a mesh is, and its sheet", "{6x6 W1.4/W1.4: {item: mesh sheet, width: 5 ft, length: 10 ft, lap: 6 in}}"),
-        field("fiber", "keys by fiber", "", "who adds it, how much", "{micro: {item: fiber, by: plant}}"),
-        field("disposal", "keys by material", "", "where concrete and soil go", "{soil: {item: dump soil, loose: 1.25, load: 10 cu yd}}"),
-        field("supply", "keys", "", "how the plant sells concrete", "{sold in: 1/4 cu yd, truck: 9 cu yd}"),
-        field("use", "keys by purpose", "", "which item stands for what; `none` where you do not charge it", "{forms: form board}"),
-        field("rates", "keys by task", "", "hours of work for so much", "{form straight: 7 hours per 100 ft}"),
+        field(
+            "good until",
+            "date",
+            "",
+            "the last day a price is promised for",
+            "2026-12-31",
+        ),
+        field(
+            "items",
+            "keys by item",
+            "",
+            "what you buy, hire, haul or do, with dated prices",
+            "{crushed stone: {unit: ton, class: material, prices: {2026-03-01: 34.50}}}",
+        ),
+        field(
+            "holds",
+            "list",
+            "",
+            "prices promised for a job until a day",
+            "[{item: ready-mix, price: 174.00, until: 2026-06-30}]",
+        ),
+        field(
+            "mixes",
+            "keys by mix",
+            "",
+            "concrete by the name you call it",
+            "{exterior: {item: ready-mix, strength: 4000 psi}}",
+        ),
+        field(
+            "bases",
+            "keys by material",
+            "",
+            "what stands under a slab",
+            "{crushed stone: {item: crushed stone, delivered: 2 ton per cu yd}}",
+        ),
+        field(
+            "bars",
+            "keys by bar",
+            "",
+            "which item a bar is, and how long it is sold",
+            "{no. 4: {item: bar no. 4, stock: 20 ft}}",
+        ),
+        field(
+            "mesh",
+            "keys by style",
+            "",
+            "which item a mesh is, and its sheet",
+            "{6x6 W1.4/W1.4: {item: mesh sheet, width: 5 ft, length: 10 ft, lap: 6 in}}",
+        ),
+        field(
+            "fiber",
+            "keys by fiber",
+            "",
+            "who adds it, how much",
+            "{micro: {item: fiber, by: plant}}",
+        ),
+        field(
+            "disposal",
+            "keys by material",
+            "",
+            "where concrete and soil go",
+            "{soil: {item: dump soil, loose: 1.25, load: 10 cu yd}}",
+        ),
+        field(
+            "supply",
+            "keys",
+            "",
+            "how the plant sells concrete",
+            "{sold in: 1/4 cu yd, truck: 9 cu yd}",
+        ),
+        field(
+            "use",
+            "keys by purpose",
+            "",
+            "which item stands for what; `none` where you do not charge it",
+            "{forms: form board}",
+        ),
+        field(
+            "rates",
+            "keys by task",
+            "",
+            "hours of work for so much",
+            "{form straight: 7 hours per 100 ft}",
+        ),
     ],
 };
 
@@ -30,51 +120,135 @@ pub const ITEM: FieldTable = FieldTable {
     name: "an item",
     fields: &[
         field("unit", "unit", "", "what one is", "cu yd"),
-        field("is", "text", "", "what it is, in words", "Crushed stone, 3/4 in"),
-        field("class", "word", "", "material, labor, equipment, disposal, subcontract or fee", "material"),
-        field("prices", "prices by day", "", "the price from that day on", "{2026-03-01: 34.50}"),
+        field(
+            "is",
+            "text",
+            "",
+            "what it is, in words",
+            "Crushed stone, 3/4 in",
+        ),
+        field(
+            "class",
+            "word",
+            "",
+            "material, labor, equipment, disposal, subcontract or fee",
+            "material",
+        ),
+        field(
+            "prices",
+            "prices by day",
+            "",
+            "the price from that day on",
+            "{2026-03-01: 34.50}",
+        ),
         field("sold in", "number", "0", "bought in such steps", "1/2"),
         field("at least", "number", "0", "smallest sale", "1"),
-        field("work", "rate", "", "hours that come with it", "16 hours per 100 ft"),
-        field("taxed", "yes or no", "", "whether you pay sales tax on it; materials are", "yes"),
+        field(
+            "work",
+            "rate",
+            "",
+            "hours that come with it",
+            "16 hours per 100 ft",
+        ),
+        field(
+            "taxed",
+            "yes or no",
+            "",
+            "whether you pay sales tax on it; materials are",
+            "yes",
+        ),
     ],
 };
 
 pub const HOLD: FieldTable = FieldTable {
     name: "a hold",
     fields: &[
-        field("item", "name", "", "an item of this book", "ready-mix 4000 air"),
+        field(
+            "item",
+            "name",
+            "",
+            "an item of this book",
+            "ready-mix 4000 air",
+        ),
         field("price", "amount", "", "the promised price", "174.00"),
-        field("job", "name", "", "the `job` of a takeoff; left out, it serves any job", "Garden patio"),
+        field(
+            "job",
+            "name",
+            "",
+            "the `job` of a takeoff; left out, it serves any job",
+            "Garden patio",
+        ),
         field("from", "date", "", "first day it counts", "2026-04-15"),
-        field("until", "date", "", "last day it counts, tested against the pour", "2026-06-30"),
-        field("note", "text", "", "who promised it", "promised by the dispatcher"),
+        field(
+            "until",
+            "date",
+            "",
+            "last day it counts, tested against the pour",
+            "2026-06-30",
+        ),
+        field(
+            "note",
+            "text",
+            "",
+            "who promised it",
+            "promised by the dispatcher",
+        ),
     ],
 };
 
 pub const MIX: FieldTable = FieldTable {
     name: "a mix",
     fields: &[
-        field("item", "name", "", "the item that is bought", "ready-mix 4000 air"),
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought",
+            "ready-mix 4000 air",
+        ),
         field("strength", "psi", "", "ordered at 28 days", "4000 psi"),
         field("air", "percent", "0%", "entrained air", "6%"),
         field("aggregate", "length", "3/4 in", "largest stone", "3/4 in"),
-        field("cement", "word", "blended", "blended (Type IL), ordinary (Type I or II) or early (Type III)", "blended"),
+        field(
+            "cement",
+            "word",
+            "blended",
+            "blended (Type IL), ordinary (Type I or II) or early (Type III)",
+            "blended",
+        ),
     ],
 };
 
 pub const BASE: FieldTable = FieldTable {
     name: "a base",
     fields: &[
-        field("item", "name", "", "the item that is bought", "crushed stone"),
-        field("delivered", "rate", "", "delivered for each compacted cubic yard", "2 ton per cu yd"),
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought",
+            "crushed stone",
+        ),
+        field(
+            "delivered",
+            "rate",
+            "",
+            "delivered for each compacted cubic yard",
+            "2 ton per cu yd",
+        ),
     ],
 };
 
 pub const BARS: FieldTable = FieldTable {
     name: "a bar",
     fields: &[
-        field("item", "name", "", "the item that is bought, by the piece", "bar no. 4"),
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought, by the piece",
+            "bar no. 4",
+        ),
         field("stock", "length", "20 ft", "length it is sold in", "20 ft"),
         field("lap", "bar diameters", "40", "length of a splice", "40"),
     ],
@@ -83,7 +257,13 @@ pub const BARS: FieldTable = FieldTable {
 pub const MESH: FieldTable = FieldTable {
     name: "a mesh",
     fields: &[
-        field("item", "name", "", "the item that is bought, by the sheet or roll", "mesh sheet"),
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought, by the sheet or roll",
+            "mesh sheet",
+        ),
         field("width", "length", "5 ft", "of a sheet or roll", "5 ft"),
         field("length", "length", "10 ft", "of a sheet or roll", "10 ft"),
         field("lap", "length", "6 in", "at sides and ends", "6 in"),
@@ -93,9 +273,27 @@ pub const MESH: FieldTable = FieldTable {
 pub const FIBER: FieldTable = FieldTable {
     name: "a fiber",
     fields: &[
-        field("item", "name", "", "the item that is bought", "fiber at the plant"),
-        field("by", "word", "plant", "plant (by the ordered yard) or us (by the bag)", "plant"),
-        field("dose", "rate", "1 lb per cu yd", "in each yard", "1 lb per cu yd"),
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought",
+            "fiber at the plant",
+        ),
+        field(
+            "by",
+            "word",
+            "plant",
+            "plant (by the ordered yard) or us (by the bag)",
+            "plant",
+        ),
+        field(
+            "dose",
+            "rate",
+            "1 lb per cu yd",
+            "in each yard",
+            "1 lb per cu yd",
+        ),
         field("bag", "pounds", "1 lb", "in a bag", "1 lb"),
     ],
 };
@@ -103,30 +301,102 @@ pub const FIBER: FieldTable = FieldTable {
 pub const DISPOSAL: FieldTable = FieldTable {
     name: "a disposal",
     fields: &[
-        field("item", "name", "", "the item that is paid, by the ton, cubic yard or load", "dump broken concrete"),
-        field("loose", "number", "1", "loose yards from one solid yard", "1.5"),
-        field("weight", "rate", "4050 lb per cu yd", "of a solid yard", "4050 lb per cu yd"),
-        field("load", "cubic yards", "10 cu yd", "loose yards in a load", "10 cu yd"),
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is paid, by the ton, cubic yard or load",
+            "dump broken concrete",
+        ),
+        field(
+            "loose",
+            "number",
+            "1",
+            "loose yards from one solid yard",
+            "1.5",
+        ),
+        field(
+            "weight",
+            "rate",
+            "4050 lb per cu yd",
+            "of a solid yard",
+            "4050 lb per cu yd",
+        ),
+        field(
+            "load",
+            "cubic yards",
+            "10 cu yd",
+            "loose yards in a load",
+            "10 cu yd",
+        ),
     ],
 };
 
 pub const SUPPLY: FieldTable = FieldTable {
     name: "`supply`",
     fields: &[
-        field("sold in", "cubic yards", "1/4 cu yd", "orders go up to a multiple", "1/4 cu yd"),
-        field("smallest order", "cubic yards", "0 cu yd", "the plant brings no less", "1 cu yd"),
+        field(
+            "sold in",
+            "cubic yards",
+            "1/4 cu yd",
+            "orders go up to a multiple",
+            "1/4 cu yd",
+        ),
+        field(
+            "smallest order",
+            "cubic yards",
+            "0 cu yd",
+            "the plant brings no less",
+            "1 cu yd",
+        ),
         field("truck", "cubic yards", "10 cu yd", "a full load", "9 cu yd"),
-        field("short load", "keys", "", "what too little on a truck costs", "{under: 4 cu yd, counted: by truck, charge: each yard}"),
-        field("free time", "rate", "1000 min per cu yd", "minutes to unload without charge", "5 min per cu yd"),
-        field("pump prime", "cubic yards", "0 cu yd", "lost in the line, once a placement", "1/4 cu yd"),
+        field(
+            "short load",
+            "keys",
+            "",
+            "what too little on a truck costs",
+            "{under: 4 cu yd, counted: by truck, charge: each yard}",
+        ),
+        field(
+            "free time",
+            "rate",
+            "1000 min per cu yd",
+            "minutes to unload without charge",
+            "5 min per cu yd",
+        ),
+        field(
+            "pump prime",
+            "cubic yards",
+            "0 cu yd",
+            "lost in the line, once a placement",
+            "1/4 cu yd",
+        ),
     ],
 };
 
 pub const SHORT_LOAD: FieldTable = FieldTable {
     name: "`short load`",
     fields: &[
-        field("under", "cubic yards", "", "a load below this is short", "4 cu yd"),
-        field("counted", "words", "by truck", "by truck, by order or on the last truck", "by truck"),
-        field("charge", "words", "each yard", "each yard (that is missing) or flat", "each yard"),
+        field(
+            "under",
+            "cubic yards",
+            "",
+            "a load below this is short",
+            "4 cu yd",
+        ),
+        field(
+            "counted",
+            "words",
+            "by truck",
+            "by truck, by order or on the last truck",
+            "by truck",
+        ),
+        field(
+            "charge",
+            "words",
+            "each yard",
+            "each yard (that is missing) or flat",
+            "each yard",
+        ),
     ],
 };

@@ -18,10 +18,21 @@ pub struct Firm {
 
 pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<Firm> {
     let fields = node.fields(&tables::FIRM, problems)?;
-    let name = fields.required("name", problems).and_then(|_| fields.text("name", problems));
+    let name = fields
+        .required("name", problems)
+        .and_then(|_| fields.text("name", problems));
     let logo = fields.text("logo", problems);
     let mut text = |key: &str| fields.text(key, problems).map(|text| text.value);
     let (does, phone, email) = (text("does"), text("phone"), text("email"));
     let (address, license, insurance) = (text("address"), text("license"), text("insurance"));
-    Some(Firm { name: name?.value, does, phone, email, address, license, insurance, logo })
+    Some(Firm {
+        name: name?.value,
+        does,
+        phone,
+        email,
+        address,
+        license,
+        insurance,
+        logo,
+    })
 }

@@ -16,7 +16,12 @@ pub(super) fn read(node: &Node, problems: &mut Problems) -> BTreeMap<String, Kin
     let mut kinds = BTreeMap::new();
     for entry in node.entries("`kinds`", problems) {
         if let Some(fields) = entry.node.fields(&tables::KIND, problems) {
-            kinds.insert(entry.key.clone(), Kind { values: SlabValues::read(&fields, problems) });
+            kinds.insert(
+                entry.key.clone(),
+                Kind {
+                    values: SlabValues::read(&fields, problems),
+                },
+            );
         }
     }
     kinds

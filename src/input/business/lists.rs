@@ -22,19 +22,34 @@ pub struct Unforeseen {
 }
 
 pub(super) fn texts(node: &Node, key: &str, problems: &mut Problems) -> Vec<String> {
-    texts_at(node, &format!("`{key}`"), problems).into_iter().map(|text| text.value).collect()
+    texts_at(node, &format!("`{key}`"), problems)
+        .into_iter()
+        .map(|text| text.value)
+        .collect()
 }
 
 pub(super) fn texts_at(node: &Node, what: &str, problems: &mut Problems) -> Vec<At<String>> {
     let items = node.items(what, problems);
-    items.into_iter().filter_map(|item| item.text("a line of the list", problems).map(|text| At { value: text.to_owned(), place: item.place })).collect()
+    items
+        .into_iter()
+        .filter_map(|item| {
+            item.text("a line of the list", problems).map(|text| At {
+                value: text.to_owned(),
+                place: item.place,
+            })
+        })
+        .collect()
 }
 
 pub(super) fn payments(node: &Node, problems: &mut Problems) -> Vec<Payment> {
     let mut payments = Vec::new();
     for (when, share) in crate::input::named_items(node, "`payments`", problems) {
         if let Some(value) = share.read::<Share>(problems) {
-            payments.push(Payment { when: when.value, share: value, place: share.place });
+            payments.push(Payment {
+                when: when.value,
+                share: value,
+                place: share.place,
+            });
         }
     }
     check_whole(&payments, node.place, problems);
@@ -45,27 +60,64 @@ pub(super) fn payments(node: &Node, problems: &mut Problems) -> Vec<Payment> {
 fn check_whole(payments: &[Payment], place: Place, problems: &mut Problems) {
     let rests = payments.iter().filter(|p| p.share == Share::Rest).count();
     if 1 < rests {
-        let second = payments.iter().filter(|p| p.share == Share::Rest).nth(1).map_or(place, |p| p.place);
-        problems.push(Problem::new("two-rests", "only one payment can be the `rest`").at(second).help("give the others a percentage or an amount"));
+        let second = payments
+            .iter()
+            .filter(|p| p.share == Share::Rest)
+            .nth(1)
+            .map_or(place, |p| p.place);
+        problems.push(
+            Problem::new("two-rests", "only one payment can be the `rest`")
+                .at(second)
+                .help("give the others a percentage or an amount"),
+        );
     }
-    let percents = payments.iter().filter_map(|p| if let Share::Percent(percent) = p.share { Some(percent.number()) } else { None });
+    let percents = payments.iter().filter_map(|p| {
+        if let Share::Percent(percent) = p.share {
+            Some(percent.number())
+        } else {
+            None
+        }
+    });
     let sum = Percent::new(percents.sum());
-    let all_percent = payments.iter().all(|p| matches!(p.share, Share::Percent(_)));
-    if rests == 0 && !payments.is_empty() && !(all_percent && sum.number() == rust_decimal::Decimal::ONE_HUNDRED) {
-        let message = if all_percent { format!("the payments make {sum}, not 100%") } else { "the payments leave no `rest`".to_owned() };
-        problems.push(Problem::new("payments-not-whole", message).at(payments[0].place).help("let them make 100%, or write `rest` for the last one"));
+    let all_percent = payments
+        .iter()
+        .all(|p| matches!(p.share, Share::Percent(_)));
+    if rests == 0
+        && !payments.is_empty()
+        && !(all_percent && sum.number() == rust_decimal::Decimal::ONE_HUNDRED)
+    {
+        let message = if all_percent {
+            format!("the payments make {sum}, not 100%")
+        } else {
+            "the payments leave no `rest`".to_owned()
+        };
+        problems.push(
+            Problem::new("payments-not-whole", message)
+                .at(payments[0].place)
+                .help("let them make 100%, or write `rest` for the last one"),
+        );
     }
 }
 
 pub(super) fn unforeseen(node: &Node, problems: &mut Problems) -> Vec<Unforeseen> {
     let mut found = Vec::new();
     for (what, price) in crate::input::named_items(node, "`unforeseen`", problems) {
-        let Some(ratio) = price.read::<Ratio>(problems) else { continue };
+        let Some(ratio) = price.read::<Ratio>(problems) else {
+            continue;
+        };
         if ratio.much.unit != crate::values::Unit::Plain {
-            problems.push(Problem::new("bad-amount", "a price for the unforeseen is in dollars").at(price.place).help("write, for example, `150.00 per cu yd`"));
+            problems.push(
+                Problem::new("bad-amount", "a price for the unforeseen is in dollars")
+                    .at(price.place)
+                    .help("write, for example, `150.00 per cu yd`"),
+            );
             continue;
         }
-        found.push(Unforeseen { what: what.value, per: ratio.per.unit.symbol().to_owned(), price: rounding::to_cents(ratio.much.value) });
+        found.push(Unforeseen {
+            what: what.value,
+            per: ratio.per.unit.symbol().to_owned(),
+            price: rounding::to_cents(ratio.much.value),
+        });
     }
     found
 }

@@ -11,7 +11,9 @@ use std::collections::BTreeMap;
 pub use firm::Firm;
 pub use kinds::Kind;
 pub use lists::{Payment, Unforeseen};
-pub use policy::{CrewPolicy, CurePolicy, DayRule, OrderPolicy, PricePolicy, QuotePolicy, TaxBase, TaxRule};
+pub use policy::{
+    CrewPolicy, CurePolicy, DayRule, OrderPolicy, PricePolicy, QuotePolicy, TaxBase, TaxRule,
+};
 
 use crate::reading::{At, Node, Place, Problem, Problems};
 
@@ -40,24 +42,46 @@ pub struct Business {
 pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
     let fields = node.fields(&tables::BUSINESS, problems)?;
     super::format_one(&fields, problems);
-    let firm = fields.required("firm", problems).and_then(|node| firm::read(node, problems));
-    let books = fields.required("books", problems).map(|node| lists::texts_at(node, "`books`", problems));
+    let firm = fields
+        .required("firm", problems)
+        .and_then(|node| firm::read(node, problems));
+    let books = fields
+        .required("books", problems)
+        .map(|node| lists::texts_at(node, "`books`", problems));
     if let Some(books) = &books
         && books.is_empty()
     {
-        problems.push(Problem::new("no-price-book", "`books` names no price book").at(fields.heading()).help("write `books: [price-books/my-plant.yaml]`"));
+        problems.push(
+            Problem::new("no-price-book", "`books` names no price book")
+                .at(fields.heading())
+                .help("write `books: [price-books/my-plant.yaml]`"),
+        );
     }
-    let price = fields.required("price", problems).and_then(|node| policy::price(node, problems));
+    let price = fields
+        .required("price", problems)
+        .and_then(|node| policy::price(node, problems));
     let order = policy::order(fields.node("order"), fields.heading(), problems);
     let crew = policy::crew(fields.node("crew"), fields.heading(), problems);
     let quote = policy::quote(fields.node("quote"), fields.heading(), problems);
-    let payments = fields.required("payments", problems).map(|node| lists::payments(node, problems));
-    let kinds = fields.required("kinds", problems).map(|node| kinds::read(node, problems));
+    let payments = fields
+        .required("payments", problems)
+        .map(|node| lists::payments(node, problems));
+    let kinds = fields
+        .required("kinds", problems)
+        .map(|node| kinds::read(node, problems));
     let cure = policy::cure(fields.node("cure"), fields.heading(), problems);
-    let mut texts = |key: &str| fields.node(key).map(|node| lists::texts(node, key, problems)).unwrap_or_default();
+    let mut texts = |key: &str| {
+        fields
+            .node(key)
+            .map(|node| lists::texts(node, key, problems))
+            .unwrap_or_default()
+    };
     let (promises, assumptions) = (texts("promises"), texts("assumptions"));
     let (not_included, terms) = (texts("not included"), texts("terms"));
-    let unforeseen = fields.node("unforeseen").map(|node| lists::unforeseen(node, problems)).unwrap_or_default();
+    let unforeseen = fields
+        .node("unforeseen")
+        .map(|node| lists::unforeseen(node, problems))
+        .unwrap_or_default();
     Some(Business {
         place: fields.heading(),
         firm: firm?,

@@ -100,10 +100,22 @@ pub(super) fn price(node: &Node, problems: &mut Problems) -> Option<PricePolicy>
     let margin_floor = fields.usual("margin floor", problems);
     let taxes = match fields.node("tax") {
         None => Vec::new(),
-        Some(node) if node.is_list() => node.items("`tax`", problems).into_iter().filter_map(|one| tax(one, problems)).collect(),
+        Some(node) if node.is_list() => node
+            .items("`tax`", problems)
+            .into_iter()
+            .filter_map(|one| tax(one, problems))
+            .collect(),
         Some(node) => tax(node, problems).into_iter().collect(),
     };
-    Some(PricePolicy { overhead: overhead?, contingency: contingency?, profit: profit?, minimum: minimum?, round_up_to: round_up_to?, margin_floor: margin_floor?, taxes })
+    Some(PricePolicy {
+        overhead: overhead?,
+        contingency: contingency?,
+        profit: profit?,
+        minimum: minimum?,
+        round_up_to: round_up_to?,
+        margin_floor: margin_floor?,
+        taxes,
+    })
 }
 
 /// `None` for `on: none`, and for what could not be read.
@@ -116,32 +128,51 @@ fn tax(node: &Node, problems: &mut Problems) -> Option<TaxRule> {
         "materials" => TaxBase::Materials,
         "purchases" => TaxBase::Purchases,
         other => {
-            problems.push(Problem::new("bad-tax", format!("no tax falls on `{other}`")).at(on.place).help("write `none`, `sale`, `materials` or `purchases`"));
+            problems.push(
+                Problem::new("bad-tax", format!("no tax falls on `{other}`"))
+                    .at(on.place)
+                    .help("write `none`, `sale`, `materials` or `purchases`"),
+            );
             return None;
         }
     };
     let rate = fields.need("rate", problems)?;
-    let name = fields.text("name", problems).map_or_else(|| "sales tax".to_owned(), |name| name.value);
+    let name = fields
+        .text("name", problems)
+        .map_or_else(|| "sales tax".to_owned(), |name| name.value);
     Some(TaxRule { base, rate, name })
 }
 
 /// A missing group is read as an empty one: every key has its default.
-fn group<'a>(node: Option<&'a Node>, table: &'static FieldTable, heading: Place, problems: &mut Problems) -> Option<Fields<'a>> {
+fn group<'a>(
+    node: Option<&'a Node>,
+    table: &'static FieldTable,
+    heading: Place,
+    problems: &mut Problems,
+) -> Option<Fields<'a>> {
     match node {
         Some(node) => node.fields(table, problems),
         None => Some(Fields::empty(table, heading)),
     }
 }
 
-pub(super) fn order(node: Option<&Node>, heading: Place, problems: &mut Problems) -> Option<OrderPolicy> {
+pub(super) fn order(
+    node: Option<&Node>,
+    heading: Place,
+    problems: &mut Problems,
+) -> Option<OrderPolicy> {
     let fields = group(node, &tables::ORDER, heading, problems)?;
     let allowance = fields.usual("allowance", problems);
     let thickness_allowance = fields.usual("thickness allowance", problems);
     let smallest_allowance = in_unit(&fields, "smallest allowance", Unit::CubicYard, problems);
     let cover = fields.usual("cover", problems);
-    let stake_spacing = fields.usual("stake spacing", problems).and_then(|at| above_zero(at, Length::ZERO, problems));
-    let chair_area = in_unit(&fields, "chair area", Unit::SquareFoot, problems).and_then(|at| divisor(at, problems));
-    let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems).and_then(|at| divisor(at, problems));
+    let stake_spacing = fields
+        .usual("stake spacing", problems)
+        .and_then(|at| above_zero(at, Length::ZERO, problems));
+    let chair_area = in_unit(&fields, "chair area", Unit::SquareFoot, problems)
+        .and_then(|at| divisor(at, problems));
+    let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
+        .and_then(|at| divisor(at, problems));
     Some(OrderPolicy {
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
@@ -153,27 +184,56 @@ pub(super) fn order(node: Option<&Node>, heading: Place, problems: &mut Problems
     })
 }
 
-pub(super) fn crew(node: Option<&Node>, heading: Place, problems: &mut Problems) -> Option<CrewPolicy> {
+pub(super) fn crew(
+    node: Option<&Node>,
+    heading: Place,
+    problems: &mut Problems,
+) -> Option<CrewPolicy> {
     let fields = group(node, &tables::CREW, heading, problems)?;
-    let people = in_unit(&fields, "people", Unit::Plain, problems).and_then(|at| divisor(at, problems));
-    let hours_in_a_day = in_unit(&fields, "hours in a day", Unit::Plain, problems).and_then(|at| divisor(at, problems));
+    let people =
+        in_unit(&fields, "people", Unit::Plain, problems).and_then(|at| divisor(at, problems));
+    let hours_in_a_day = in_unit(&fields, "hours in a day", Unit::Plain, problems)
+        .and_then(|at| divisor(at, problems));
     let travel = in_unit(&fields, "travel", Unit::Hour, problems);
     let step = in_unit(&fields, "round days up to", Unit::Plain, problems);
     let difficulty = fields.usual("difficulty", problems);
     let (hours, travel) = (hours_in_a_day?, travel?);
     if hours.value.value <= travel.value.value {
-        let problem = Problem::new("no-time-left", "travel takes the whole day").at(travel.place).help("give `travel` as hours for each person and day, for example `3/4 hour`");
+        let problem = Problem::new("no-time-left", "travel takes the whole day")
+            .at(travel.place)
+            .help("give `travel` as hours for each person and day, for example `3/4 hour`");
         problems.push(problem);
         return None;
     }
-    let day_rule = step?.map(|step| if step.value.is_zero() { DayRule::ByTheHour } else { DayRule::UpTo(step.value) });
-    Some(CrewPolicy { people: people?, hours_in_a_day: hours, travel, day_rule, difficulty: difficulty? })
+    let day_rule = step?.map(|step| {
+        if step.value.is_zero() {
+            DayRule::ByTheHour
+        } else {
+            DayRule::UpTo(step.value)
+        }
+    });
+    Some(CrewPolicy {
+        people: people?,
+        hours_in_a_day: hours,
+        travel,
+        day_rule,
+        difficulty: difficulty?,
+    })
 }
 
-pub(super) fn quote(node: Option<&Node>, heading: Place, problems: &mut Problems) -> Option<QuotePolicy> {
+pub(super) fn quote(
+    node: Option<&Node>,
+    heading: Place,
+    problems: &mut Problems,
+) -> Option<QuotePolicy> {
     let fields = group(node, &tables::QUOTE, heading, problems)?;
     let mut days = |key: &str| fields.usual::<Days>(key, problems);
-    let (good_for, lead_time, start_window, stale_after) = (days("good for"), days("lead time"), days("start window"), days("price stale after"));
+    let (good_for, lead_time, start_window, stale_after) = (
+        days("good for"),
+        days("lead time"),
+        days("start window"),
+        days("price stale after"),
+    );
     let deposit_cap = fields.usual("deposit cap", problems);
     let deposit_limit = fields.usual("deposit limit", problems);
     Some(QuotePolicy {
@@ -186,24 +246,46 @@ pub(super) fn quote(node: Option<&Node>, heading: Place, problems: &mut Problems
     })
 }
 
-pub(super) fn cure(node: Option<&Node>, heading: Place, problems: &mut Problems) -> Option<CurePolicy> {
+pub(super) fn cure(
+    node: Option<&Node>,
+    heading: Place,
+    problems: &mut Problems,
+) -> Option<CurePolicy> {
     let fields = group(node, &tables::CURE, heading, problems)?;
     let cool = in_unit(&fields, "cool", Unit::Plain, problems);
     let warm = in_unit(&fields, "warm", Unit::Plain, problems);
     let mut days = |key: &str| fields.usual::<Days>(key, problems).map(|at| at.value);
-    let (walk, car, heavy, seal) = (days("walk"), days("car"), days("heavier vehicle"), days("seal"));
+    let (walk, car, heavy, seal) = (
+        days("walk"),
+        days("car"),
+        days("heavier vehicle"),
+        days("seal"),
+    );
     let mut percent = |key: &str| fields.usual::<Percent>(key, problems).map(|at| at.value);
-    let (walk_strength, car_strength, heavy_strength) = (percent("strength to walk"), percent("strength for a car"), percent("strength for a heavier vehicle"));
+    let (walk_strength, car_strength, heavy_strength) = (
+        percent("strength to walk"),
+        percent("strength for a car"),
+        percent("strength for a heavier vehicle"),
+    );
     let (cool, warm) = (cool?, warm?);
     for temperature in [&cool, &warm] {
         let degrees = temperature.value.value;
-        if degrees < Decimal::from(35) || Decimal::from(110) < degrees || !degrees.fract().is_zero() {
-            let problem = Problem::new("bad-temperature", format!("{degrees} is not a temperature concrete is cured at")).at(temperature.place);
+        if degrees < Decimal::from(35) || Decimal::from(110) < degrees || !degrees.fract().is_zero()
+        {
+            let problem = Problem::new(
+                "bad-temperature",
+                format!("{degrees} is not a temperature concrete is cured at"),
+            )
+            .at(temperature.place);
             problems.push(problem.help("write whole degrees Fahrenheit from 35 to 110; colder than that, concrete needs protection"));
         }
     }
     if warm.value.value < cool.value.value {
-        problems.push(Problem::new("bad-temperature", "`cool` is warmer than `warm`").at(cool.place).help("swap the two"));
+        problems.push(
+            Problem::new("bad-temperature", "`cool` is warmer than `warm`")
+                .at(cool.place)
+                .help("swap the two"),
+        );
     }
     Some(CurePolicy {
         cool,
@@ -218,7 +300,12 @@ pub(super) fn cure(node: Option<&Node>, heading: Place, problems: &mut Problems)
     })
 }
 
-fn in_unit(fields: &Fields<'_>, key: &str, unit: Unit, problems: &mut Problems) -> Option<At<Amount>> {
+fn in_unit(
+    fields: &Fields<'_>,
+    key: &str,
+    unit: Unit,
+    problems: &mut Problems,
+) -> Option<At<Amount>> {
     let amount = fields.usual::<Amount>(key, problems)?;
     crate::input::expect_unit(amount, unit, key, problems)
 }
@@ -232,10 +319,18 @@ fn above_zero<T: PartialEq>(at: At<T>, zero: T, problems: &mut Problems) -> Opti
     above_zero_by(at, |value| *value != zero, problems)
 }
 
-fn above_zero_by<T>(at: At<T>, fits: impl Fn(&T) -> bool, problems: &mut Problems) -> Option<At<T>> {
+fn above_zero_by<T>(
+    at: At<T>,
+    fits: impl Fn(&T) -> bool,
+    problems: &mut Problems,
+) -> Option<At<T>> {
     if fits(&at.value) {
         return Some(at);
     }
-    problems.push(Problem::new("not-above-zero", "this has to be more than zero").at(at.place).help("write the real figure, or leave the line out for the usual one"));
+    problems.push(
+        Problem::new("not-above-zero", "this has to be more than zero")
+            .at(at.place)
+            .help("write the real figure, or leave the line out for the usual one"),
+    );
     None
 }

@@ -4,28 +4,118 @@
 
 use crate::reading::{Field, FieldTable};
 
-const fn field(key: &'static str, kind: &'static str, default: &'static str, meaning: &'static str, example: &'static str) -> Field {
-    Field { key, kind, default, meaning, example }
+const fn field(
+    key: &'static str,
+    kind: &'static str,
+    default: &'static str,
+    meaning: &'static str,
+    example: &'static str,
+) -> Field {
+    Field {
+        key,
+        kind,
+        default,
+        meaning,
+        example,
+    }
 }
 
 pub const BUSINESS: FieldTable = FieldTable {
     name: "the business",
     fields: &[
         field("format", "number", "1", "version of this file's keys", "1"),
-        field("firm", "keys", "", "who you are, for the letterhead", "{name: Larkspur Flatwork}"),
-        field("books", "list of paths", "", "price books; the first is the usual one", "[price-books/my-plant.yaml]"),
-        field("price", "keys", "", "from cost to price", "{overhead: 14%, profit: markup 25%}"),
-        field("order", "keys", "", "what is ordered beyond the drawing", "{allowance: 7%}"),
+        field(
+            "firm",
+            "keys",
+            "",
+            "who you are, for the letterhead",
+            "{name: Larkspur Flatwork}",
+        ),
+        field(
+            "books",
+            "list of paths",
+            "",
+            "price books; the first is the usual one",
+            "[price-books/my-plant.yaml]",
+        ),
+        field(
+            "price",
+            "keys",
+            "",
+            "from cost to price",
+            "{overhead: 14%, profit: markup 25%}",
+        ),
+        field(
+            "order",
+            "keys",
+            "",
+            "what is ordered beyond the drawing",
+            "{allowance: 7%}",
+        ),
         field("crew", "keys", "", "people and hours", "{people: 3}"),
-        field("quote", "keys", "", "days and limits of a quote", "{good for: 30 days}"),
-        field("payments", "list", "", "when the customer pays, and which share", "[When you sign: 10%, When it is done: rest]"),
-        field("kinds", "keys by kind", "", "what is usual for each kind of slab", "{patio: {thickness: 4 in, mix: exterior}}"),
-        field("cure", "keys", "", "temperatures and waiting times", "{cool: 60, warm: 80}"),
-        field("promises", "list of sentences", "", "what the workmanship promise covers", "[We come back within a year.]"),
-        field("assumptions", "list of sentences", "", "what every quote counts on", "[Water and power at the house]"),
-        field("not included", "list of sentences", "", "what no quote contains", "[Town permit]"),
-        field("unforeseen", "list of prices", "", "unit prices for what nobody could see", "[Soft soil out: 150.00 per cu yd]"),
-        field("terms", "list of sentences", "", "your terms", "[Invoices are due in 10 days.]"),
+        field(
+            "quote",
+            "keys",
+            "",
+            "days and limits of a quote",
+            "{good for: 30 days}",
+        ),
+        field(
+            "payments",
+            "list",
+            "",
+            "when the customer pays, and which share",
+            "[When you sign: 10%, When it is done: rest]",
+        ),
+        field(
+            "kinds",
+            "keys by kind",
+            "",
+            "what is usual for each kind of slab",
+            "{patio: {thickness: 4 in, mix: exterior}}",
+        ),
+        field(
+            "cure",
+            "keys",
+            "",
+            "temperatures and waiting times",
+            "{cool: 60, warm: 80}",
+        ),
+        field(
+            "promises",
+            "list of sentences",
+            "",
+            "what the workmanship promise covers",
+            "[We come back within a year.]",
+        ),
+        field(
+            "assumptions",
+            "list of sentences",
+            "",
+            "what every quote counts on",
+            "[Water and power at the house]",
+        ),
+        field(
+            "not included",
+            "list of sentences",
+            "",
+            "what no quote contains",
+            "[Town permit]",
+        ),
+        field(
+            "unforeseen",
+            "list of prices",
+            "",
+            "unit prices for what nobody could see",
+            "[Soft soil out: 150.00 per cu yd]",
+        ),
+        field(
+            "terms",
+            "list of sentences",
+            "",
+            "your terms",
+            "[Invoices are due in 10 days.]",
+        ),
     ],
 };
 
@@ -33,13 +123,43 @@ pub const FIRM: FieldTable = FieldTable {
     name: "the firm",
     fields: &[
         field("name", "text", "", "your firm's name", "Larkspur Flatwork"),
-        field("does", "text", "", "one line below the name", "Concrete patios and walks"),
+        field(
+            "does",
+            "text",
+            "",
+            "one line below the name",
+            "Concrete patios and walks",
+        ),
         field("phone", "text", "", "telephone", "555-0142"),
         field("email", "text", "", "mail address", "office@example.com"),
-        field("address", "text", "", "street and town", "4 Kiln Yard, Quillhaven"),
-        field("license", "text", "", "licence number, where you have one", "0000-118"),
-        field("insurance", "text", "", "what you are insured for", "Liability insured to $1,000,000"),
-        field("logo", "path", "", "a PNG or JPEG inside the business folder", "logo.png"),
+        field(
+            "address",
+            "text",
+            "",
+            "street and town",
+            "4 Kiln Yard, Quillhaven",
+        ),
+        field(
+            "license",
+            "text",
+            "",
+            "licence number, where you have one",
+            "0000-118",
+        ),
+        field(
+            "insurance",
+            "text",
+            "",
+            "what you are insured for",
+            "Liability insured to $1,000,000",
+        ),
+        field(
+            "logo",
+            "path",
+            "",
+            "a PNG or JPEG inside the business folder",
+            "logo.png",
+        ),
     ],
 };
 
@@ -47,34 +167,118 @@ pub const PRICE: FieldTable = FieldTable {
     name: "`price`",
     fields: &[
         field("overhead", "percent", "0%", "of direct cost", "14%"),
-        field("contingency", "percent", "0%", "of direct cost, for what goes wrong", "3%"),
-        field("profit", "markup or margin", "", "markup is on cost, margin is of the price before tax", "markup 25%"),
-        field("minimum job", "amount", "0.00", "no job is sold for less, before tax", "1500.00"),
-        field("round up to", "amount", "0.01", "the price before tax goes up to a multiple of this", "10.00"),
-        field("margin floor", "percent", "0%", "you are told when a job leaves less", "15%"),
-        field("tax", "one tax, or a list", "", "`on` is none, sale, materials or purchases", "{on: sale, rate: 6%, name: sales tax}"),
+        field(
+            "contingency",
+            "percent",
+            "0%",
+            "of direct cost, for what goes wrong",
+            "3%",
+        ),
+        field(
+            "profit",
+            "markup or margin",
+            "",
+            "markup is on cost, margin is of the price before tax",
+            "markup 25%",
+        ),
+        field(
+            "minimum job",
+            "amount",
+            "0.00",
+            "no job is sold for less, before tax",
+            "1500.00",
+        ),
+        field(
+            "round up to",
+            "amount",
+            "0.01",
+            "the price before tax goes up to a multiple of this",
+            "10.00",
+        ),
+        field(
+            "margin floor",
+            "percent",
+            "0%",
+            "you are told when a job leaves less",
+            "15%",
+        ),
+        field(
+            "tax",
+            "one tax, or a list",
+            "",
+            "`on` is none, sale, materials or purchases",
+            "{on: sale, rate: 6%, name: sales tax}",
+        ),
     ],
 };
 
 pub const TAX: FieldTable = FieldTable {
     name: "`tax`",
     fields: &[
-        field("on", "word", "none", "none; sale (added to the price); materials (at the selling price); purchases (paid by you, a cost)", "sale"),
+        field(
+            "on",
+            "word",
+            "none",
+            "none; sale (added to the price); materials (at the selling price); purchases (paid by you, a cost)",
+            "sale",
+        ),
         field("rate", "percent", "0%", "the combined rate", "6%"),
-        field("name", "text", "sales tax", "what the customer reads", "sales tax"),
+        field(
+            "name",
+            "text",
+            "sales tax",
+            "what the customer reads",
+            "sales tax",
+        ),
     ],
 };
 
 pub const ORDER: FieldTable = FieldTable {
     name: "`order`",
     fields: &[
-        field("allowance", "percent", "7%", "concrete over the drawing", "7%"),
-        field("thickness allowance", "length", "0 in", "how much too deep the ground may be, times the area", "1/4 in"),
-        field("smallest allowance", "cubic yards", "0 cu yd", "never less than this", "1/4 cu yd"),
-        field("cover", "length", "2 in", "from the edge of the slab to the end of a bar", "2 in"),
+        field(
+            "allowance",
+            "percent",
+            "7%",
+            "concrete over the drawing",
+            "7%",
+        ),
+        field(
+            "thickness allowance",
+            "length",
+            "0 in",
+            "how much too deep the ground may be, times the area",
+            "1/4 in",
+        ),
+        field(
+            "smallest allowance",
+            "cubic yards",
+            "0 cu yd",
+            "never less than this",
+            "1/4 cu yd",
+        ),
+        field(
+            "cover",
+            "length",
+            "2 in",
+            "from the edge of the slab to the end of a bar",
+            "2 in",
+        ),
         field("stake spacing", "length", "3 ft", "along a form", "3 ft"),
-        field("chair area", "square feet", "9 sq ft", "slab held by one chair", "9 sq ft"),
-        field("compound coverage", "square feet", "200 sq ft", "slab cured by a gallon", "200 sq ft"),
+        field(
+            "chair area",
+            "square feet",
+            "9 sq ft",
+            "slab held by one chair",
+            "9 sq ft",
+        ),
+        field(
+            "compound coverage",
+            "square feet",
+            "200 sq ft",
+            "slab cured by a gallon",
+            "200 sq ft",
+        ),
     ],
 };
 
@@ -83,50 +287,179 @@ pub const CREW: FieldTable = FieldTable {
     fields: &[
         field("people", "number", "2", "in the crew", "3"),
         field("hours in a day", "number", "8", "worked in a full day", "8"),
-        field("travel", "hours", "0 hours", "set up and travel, each person, each day", "3/4 hour"),
-        field("round days up to", "number", "1/2", "crew days are charged in such steps; 0 charges the hours", "1/2"),
-        field("difficulty", "percent", "100%", "multiplies every task except travel", "110%"),
+        field(
+            "travel",
+            "hours",
+            "0 hours",
+            "set up and travel, each person, each day",
+            "3/4 hour",
+        ),
+        field(
+            "round days up to",
+            "number",
+            "1/2",
+            "crew days are charged in such steps; 0 charges the hours",
+            "1/2",
+        ),
+        field(
+            "difficulty",
+            "percent",
+            "100%",
+            "multiplies every task except travel",
+            "110%",
+        ),
     ],
 };
 
 pub const QUOTE: FieldTable = FieldTable {
     name: "`quote`",
     fields: &[
-        field("good for", "days", "30 days", "how long a quote stands", "30 days"),
-        field("lead time", "days", "30 days", "from the quote to the pour, when the takeoff names no day", "35 days"),
-        field("start window", "days", "11 days", "how wide the promised start is", "11 days"),
-        field("price stale after", "days", "60 days", "a price older than this is worth a call", "60 days"),
-        field("deposit cap", "percent", "100%", "the most you may ask when the contract is signed; check your state", "33%"),
-        field("deposit limit", "amount", "0.00", "and never more than this; 0 means no such limit", "1000.00"),
+        field(
+            "good for",
+            "days",
+            "30 days",
+            "how long a quote stands",
+            "30 days",
+        ),
+        field(
+            "lead time",
+            "days",
+            "30 days",
+            "from the quote to the pour, when the takeoff names no day",
+            "35 days",
+        ),
+        field(
+            "start window",
+            "days",
+            "11 days",
+            "how wide the promised start is",
+            "11 days",
+        ),
+        field(
+            "price stale after",
+            "days",
+            "60 days",
+            "a price older than this is worth a call",
+            "60 days",
+        ),
+        field(
+            "deposit cap",
+            "percent",
+            "100%",
+            "the most you may ask when the contract is signed; check your state",
+            "33%",
+        ),
+        field(
+            "deposit limit",
+            "amount",
+            "0.00",
+            "and never more than this; 0 means no such limit",
+            "1000.00",
+        ),
     ],
 };
 
 /// What a kind and a slab can both say.
 pub const SLAB_VALUES: [Field; 9] = [
-        field("thickness", "length", "", "of the concrete", "4 in"),
-        field("mix", "name", "", "a mix of the price book", "exterior"),
-        field("base", "depth of material", "none", "compacted under the slab", "4 in of crushed stone"),
-        field("bars", "bar at spacing", "none", "both ways", "no. 3 at 18 in"),
-        field("mesh", "style", "none", "welded wire", "6x6 W1.4/W1.4"),
-        field("fiber", "name", "none", "a fiber of the price book", "micro"),
-        field("finish", "name", "broom", "of the surface", "broom"),
-        field("joints", "length", "none", "longest side of a panel", "8 ft"),
-        field("fall", "slope", "level", "so that water runs off", "1/4 in per ft"),
-    ];
+    field("thickness", "length", "", "of the concrete", "4 in"),
+    field("mix", "name", "", "a mix of the price book", "exterior"),
+    field(
+        "base",
+        "depth of material",
+        "none",
+        "compacted under the slab",
+        "4 in of crushed stone",
+    ),
+    field(
+        "bars",
+        "bar at spacing",
+        "none",
+        "both ways",
+        "no. 3 at 18 in",
+    ),
+    field("mesh", "style", "none", "welded wire", "6x6 W1.4/W1.4"),
+    field(
+        "fiber",
+        "name",
+        "none",
+        "a fiber of the price book",
+        "micro",
+    ),
+    field("finish", "name", "broom", "of the surface", "broom"),
+    field(
+        "joints",
+        "length",
+        "none",
+        "longest side of a panel",
+        "8 ft",
+    ),
+    field(
+        "fall",
+        "slope",
+        "level",
+        "so that water runs off",
+        "1/4 in per ft",
+    ),
+];
 
-pub const KIND: FieldTable = FieldTable { name: "a kind of slab", fields: &SLAB_VALUES };
+pub const KIND: FieldTable = FieldTable {
+    name: "a kind of slab",
+    fields: &SLAB_VALUES,
+};
 
 pub const CURE: FieldTable = FieldTable {
     name: "`cure`",
     fields: &[
-        field("cool", "degrees F", "60", "a cool spell, day and night averaged", "60"),
-        field("warm", "degrees F", "80", "a warm spell, day and night averaged", "80"),
+        field(
+            "cool",
+            "degrees F",
+            "60",
+            "a cool spell, day and night averaged",
+            "60",
+        ),
+        field(
+            "warm",
+            "degrees F",
+            "80",
+            "a warm spell, day and night averaged",
+            "80",
+        ),
         field("walk", "days", "2 days", "never promised earlier", "2 days"),
         field("car", "days", "7 days", "never promised earlier", "7 days"),
-        field("heavier vehicle", "days", "14 days", "never promised earlier", "14 days"),
-        field("seal", "days", "28 days", "never promised earlier", "28 days"),
-        field("strength to walk", "percent", "25%", "of the strength ordered", "25%"),
-        field("strength for a car", "percent", "75%", "of the strength ordered", "75%"),
-        field("strength for a heavier vehicle", "percent", "95%", "of the strength ordered", "95%"),
+        field(
+            "heavier vehicle",
+            "days",
+            "14 days",
+            "never promised earlier",
+            "14 days",
+        ),
+        field(
+            "seal",
+            "days",
+            "28 days",
+            "never promised earlier",
+            "28 days",
+        ),
+        field(
+            "strength to walk",
+            "percent",
+            "25%",
+            "of the strength ordered",
+            "25%",
+        ),
+        field(
+            "strength for a car",
+            "percent",
+            "75%",
+            "of the strength ordered",
+            "75%",
+        ),
+        field(
+            "strength for a heavier vehicle",
+            "percent",
+            "95%",
+            "of the strength ordered",
+            "95%",
+        ),
     ],
 };

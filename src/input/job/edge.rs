@@ -39,7 +39,10 @@ impl EdgeKind {
     }
 
     pub const fn has_strip(self) -> bool {
-        matches!(self, Self::House | Self::Existing | Self::Curb | Self::Isolated)
+        matches!(
+            self,
+            Self::House | Self::Existing | Self::Curb | Self::Isolated
+        )
     }
 }
 
@@ -50,10 +53,18 @@ impl FromStr for EdgeKind {
         let text = text.trim();
         let text = text.strip_prefix("against ").unwrap_or(text);
         let text = text.strip_prefix("the ").unwrap_or(text);
-        Self::ALL.into_iter().find(|(_, name)| *name == text).map(|(kind, _)| kind).ok_or_else(|| {
-            let names: Vec<&str> = Self::ALL.iter().map(|(_, name)| *name).collect();
-            Unreadable::new("unknown-edge", format!("`{text}` is not a kind of edge"), format!("write one of {}", names.join(", ")))
-        })
+        Self::ALL
+            .into_iter()
+            .find(|(_, name)| *name == text)
+            .map(|(kind, _)| kind)
+            .ok_or_else(|| {
+                let names: Vec<&str> = Self::ALL.iter().map(|(_, name)| *name).collect();
+                Unreadable::new(
+                    "unknown-edge",
+                    format!("`{text}` is not a kind of edge"),
+                    format!("write one of {}", names.join(", ")),
+                )
+            })
     }
 }
 

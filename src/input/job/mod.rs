@@ -13,6 +13,9 @@ mod written;
 pub use edge::{EdgeKind, EdgePart};
 pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use resolve::resolve;
-pub use takeoff::{Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal, RemovalMaterial, SetTo, Slab, Takeoff};
+pub use takeoff::{
+    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,
+    RemovalMaterial, SetTo, Slab, Takeoff,
+};
 pub use values::SlabValues;
 pub use written::{JobWritten, SlabWritten, read};

@@ -30,7 +30,11 @@ impl Choice {
 
     /// The extras that come with this choice.
     pub fn extras<'a>(&'a self, groups: &'a [OptionGroup]) -> impl Iterator<Item = &'a Extra> {
-        let taken = self.0.iter().zip(groups).filter_map(|(&pick, group)| pick.checked_sub(1).map(|i| &group.options[i]));
+        let taken = self
+            .0
+            .iter()
+            .zip(groups)
+            .filter_map(|(&pick, group)| pick.checked_sub(1).map(|i| &group.options[i]));
         taken.flat_map(|option| &option.add)
     }
 }
@@ -42,7 +46,13 @@ pub const MOST: usize = 64;
 pub fn choices(groups: &[OptionGroup]) -> Vec<Choice> {
     let mut all = vec![Choice(Vec::new())];
     for group in groups {
-        all = all.into_iter().flat_map(|choice| (0..=group.options.len()).map(move |pick| Choice([choice.0.clone(), vec![pick]].concat()))).collect();
+        all = all
+            .into_iter()
+            .flat_map(|choice| {
+                (0..=group.options.len())
+                    .map(move |pick| Choice([choice.0.clone(), vec![pick]].concat()))
+            })
+            .collect();
     }
     all
 }

@@ -13,22 +13,42 @@ const GAP: Length = Length::feet_whole(6);
 
 /// Moves every slab to its place and shares the edges where two touch.
 pub(super) fn place(slabs: &mut [(Slab, SlabWritten)], problems: &mut Problems) {
-    let mut done: Vec<bool> = slabs.iter().map(|(_, written)| reference(written).is_none()).collect();
+    let mut done: Vec<bool> = slabs
+        .iter()
+        .map(|(_, written)| reference(written).is_none())
+        .collect();
     lay_in_a_row(slabs, &done);
     loop {
-        let next = (0..slabs.len()).find(|&i| !done[i] && target(slabs, i).is_some_and(|t| done[t]));
+        let next =
+            (0..slabs.len()).find(|&i| !done[i] && target(slabs, i).is_some_and(|t| done[t]));
         let Some(i) = next else { break };
-        let touch = if slabs[i].1.on.is_some() { Touch::On } else { Touch::Beside };
+        let touch = if slabs[i].1.on.is_some() {
+            Touch::On
+        } else {
+            Touch::Beside
+        };
         put(slabs, i, touch, problems);
         done[i] = true;
     }
     for (i, (_, written)) in slabs.iter().enumerate() {
-        let Some(reference) = reference(written).filter(|_| !done[i]) else { continue };
+        let Some(reference) = reference(written).filter(|_| !done[i]) else {
+            continue;
+        };
         let name = &reference.value.slab;
         problems.push(if target(slabs, i).is_some() {
-            Problem::new("positions-in-a-circle", format!("`{}` and `{name}` each wait for the other's place", written.key.value)).at(reference.place).help("let one of them stand by itself")
+            Problem::new(
+                "positions-in-a-circle",
+                format!(
+                    "`{}` and `{name}` each wait for the other's place",
+                    written.key.value
+                ),
+            )
+            .at(reference.place)
+            .help("let one of them stand by itself")
         } else {
-            Problem::new("unknown-slab", format!("this job has no slab `{name}`")).at(reference.place).help("name a slab of this takeoff")
+            Problem::new("unknown-slab", format!("this job has no slab `{name}`"))
+                .at(reference.place)
+                .help("name a slab of this takeoff")
         });
     }
 }
@@ -56,7 +76,10 @@ fn lay_in_a_row(slabs: &mut [(Slab, SlabWritten)], free: &[bool]) {
         let _ = i;
         let (low, high) = slab.outline.bounds();
         if !first {
-            slab.outline = slab.outline.moved(Point { x: east + GAP.as_nanometres() - low.x, y: -high.y });
+            slab.outline = slab.outline.moved(Point {
+                x: east + GAP.as_nanometres() - low.x,
+                y: -high.y,
+            });
         }
         east = slab.outline.bounds().1.x;
         first = false;
@@ -64,14 +87,27 @@ fn lay_in_a_row(slabs: &mut [(Slab, SlabWritten)], free: &[bool]) {
 }
 
 fn put(slabs: &mut [(Slab, SlabWritten)], i: usize, touch: Touch, problems: &mut Problems) {
-    let Some(reference) = reference(&slabs[i].1).cloned() else { return };
+    let Some(reference) = reference(&slabs[i].1).cloned() else {
+        return;
+    };
     let Some(base) = target(slabs, i) else { return };
     let phrase = &reference.value;
-    let own = if touch == Touch::On { phrase.edge } else { phrase.edge.opposite() };
+    let own = if touch == Touch::On {
+        phrase.edge
+    } else {
+        phrase.edge.opposite()
+    };
     let theirs = outermost(&slabs[base].0.outline, phrase.edge);
     let mine = outermost(&slabs[i].0.outline, own);
     let (Some((their_number, their_side)), Some((my_number, my_side))) = (theirs, mine) else {
-        problems.push(Problem::new("bad-position", format!("there is no straight {} edge to touch", phrase.edge.name())).at(reference.place).help("name an edge that is straight, or leave the position out"));
+        problems.push(
+            Problem::new(
+                "bad-position",
+                format!("there is no straight {} edge to touch", phrase.edge.name()),
+            )
+            .at(reference.place)
+            .help("name an edge that is straight, or leave the position out"),
+        );
         return;
     };
     let by = shift(&their_side, &my_side, phrase);
@@ -79,11 +115,27 @@ fn put(slabs: &mut [(Slab, SlabWritten)], i: usize, touch: Touch, problems: &mut
     let my_side = slabs[i].0.outline.sides()[my_number];
     let shared = overlap(&their_side, &my_side, phrase.edge);
     let Some(stretch) = shared else {
-        problems.push(Problem::new("bad-position", format!("`{}` would not touch `{}` there", slabs[i].0.key, phrase.slab)).at(reference.place).help("check the distance from the end of the edge"));
+        problems.push(
+            Problem::new(
+                "bad-position",
+                format!(
+                    "`{}` would not touch `{}` there",
+                    slabs[i].0.key, phrase.slab
+                ),
+            )
+            .at(reference.place)
+            .help("check the distance from the end of the edge"),
+        );
         return;
     };
     if touch == Touch::Beside {
-        join(slabs, (i, my_number), (base, their_number), &my_side, &stretch);
+        join(
+            slabs,
+            (i, my_number),
+            (base, their_number),
+            &my_side,
+            &stretch,
+        );
     }
 }
 
@@ -102,47 +154,117 @@ fn outermost(outline: &Outline, edge: Compass) -> Option<(usize, Side)> {
         Compass::West => -side.from.x,
     };
     let sides = outline.sides().iter().copied().enumerate();
-    sides.filter(|(_, side)| side.facing() == facing && side.is_straight()).max_by_key(|(_, side)| (out(side), side.from.distance_squared(side.to)))
+    sides
+        .filter(|(_, side)| side.facing() == facing && side.is_straight())
+        .max_by_key(|(_, side)| (out(side), side.from.distance_squared(side.to)))
 }
 
 /// How far the slab moves so that its side lies on theirs, its end where it was said.
 fn shift(theirs: &Side, mine: &Side, phrase: &BesidePhrase) -> Point {
     let offset = phrase.offset.as_nanometres();
     let (along_x, along_y) = match phrase.from {
-        Compass::North => (None, Some(theirs.from.y.max(theirs.to.y) - offset - mine.from.y.max(mine.to.y))),
-        Compass::South => (None, Some(theirs.from.y.min(theirs.to.y) + offset - mine.from.y.min(mine.to.y))),
-        Compass::West => (Some(theirs.from.x.min(theirs.to.x) + offset - mine.from.x.min(mine.to.x)), None),
-        Compass::East => (Some(theirs.from.x.max(theirs.to.x) - offset - mine.from.x.max(mine.to.x)), None),
+        Compass::North => (
+            None,
+            Some(theirs.from.y.max(theirs.to.y) - offset - mine.from.y.max(mine.to.y)),
+        ),
+        Compass::South => (
+            None,
+            Some(theirs.from.y.min(theirs.to.y) + offset - mine.from.y.min(mine.to.y)),
+        ),
+        Compass::West => (
+            Some(theirs.from.x.min(theirs.to.x) + offset - mine.from.x.min(mine.to.x)),
+            None,
+        ),
+        Compass::East => (
+            Some(theirs.from.x.max(theirs.to.x) - offset - mine.from.x.max(mine.to.x)),
+            None,
+        ),
     };
-    Point { x: along_x.unwrap_or(theirs.from.x - mine.from.x), y: along_y.unwrap_or(theirs.from.y - mine.from.y) }
+    Point {
+        x: along_x.unwrap_or(theirs.from.x - mine.from.x),
+        y: along_y.unwrap_or(theirs.from.y - mine.from.y),
+    }
 }
 
 /// The stretch both sides share, as two positions along the edge (x or y).
 fn overlap(theirs: &Side, mine: &Side, edge: Compass) -> Option<(i64, i64)> {
-    let along = |point: Point| if matches!(edge, Compass::North | Compass::South) { point.x } else { point.y };
-    let low = along(theirs.from).min(along(theirs.to)).max(along(mine.from).min(along(mine.to)));
-    let high = along(theirs.from).max(along(theirs.to)).min(along(mine.from).max(along(mine.to)));
+    let along = |point: Point| {
+        if matches!(edge, Compass::North | Compass::South) {
+            point.x
+        } else {
+            point.y
+        }
+    };
+    let low = along(theirs.from)
+        .min(along(theirs.to))
+        .max(along(mine.from).min(along(mine.to)));
+    let high = along(theirs.from)
+        .max(along(theirs.to))
+        .min(along(mine.from).max(along(mine.to)));
     (low < high).then_some((low, high))
 }
 
 /// Both slabs learn of the shared stretch; a strip between them is counted once, on the slab that was placed.
-fn join(slabs: &mut [(Slab, SlabWritten)], (i, mine): (usize, usize), (base, theirs): (usize, usize), my_side: &Side, stretch: &(i64, i64)) {
-    let my_kind = slabs[i].0.edges.iter().find(|part| part.side == mine).map_or(EdgeKind::Open, |part| part.kind);
-    let kind = if my_kind == EdgeKind::Open { EdgeKind::Joined } else { my_kind };
+fn join(
+    slabs: &mut [(Slab, SlabWritten)],
+    (i, mine): (usize, usize),
+    (base, theirs): (usize, usize),
+    my_side: &Side,
+    stretch: &(i64, i64),
+) {
+    let my_kind = slabs[i]
+        .0
+        .edges
+        .iter()
+        .find(|part| part.side == mine)
+        .map_or(EdgeKind::Open, |part| part.kind);
+    let kind = if my_kind == EdgeKind::Open {
+        EdgeKind::Joined
+    } else {
+        my_kind
+    };
     let their_side = slabs[base].0.outline.sides()[theirs];
     slabs[i].0.edges = divided(&slabs[i].0.edges, mine, my_side, stretch, kind);
-    let edges = divided(&slabs[base].0.edges, theirs, &their_side, stretch, EdgeKind::Joined);
+    let edges = divided(
+        &slabs[base].0.edges,
+        theirs,
+        &their_side,
+        stretch,
+        EdgeKind::Joined,
+    );
     slabs[base].0.edges = edges;
 }
 
 /// The parts of a slab's edge, with this stretch of one side made another kind.
-fn divided(parts: &[EdgePart], number: usize, side: &Side, &(low, high): &(i64, i64), kind: EdgeKind) -> Vec<EdgePart> {
-    let along = |point: Point| if side.from.y == side.to.y { point.x } else { point.y };
+fn divided(
+    parts: &[EdgePart],
+    number: usize,
+    side: &Side,
+    &(low, high): &(i64, i64),
+    kind: EdgeKind,
+) -> Vec<EdgePart> {
+    let along = |point: Point| {
+        if side.from.y == side.to.y {
+            point.x
+        } else {
+            point.y
+        }
+    };
     let forward = along(side.from) < along(side.to);
     // Positions along the side, from its first corner.
-    let at = |position: i64| Length::nanometres(if forward { position - along(side.from) } else { along(side.from) - position });
+    let at = |position: i64| {
+        Length::nanometres(if forward {
+            position - along(side.from)
+        } else {
+            along(side.from) - position
+        })
+    };
     let whole = Length::nanometres((along(side.to) - along(side.from)).abs());
-    let (start, end) = if forward { (at(low), at(high)) } else { (at(high), at(low)) };
+    let (start, end) = if forward {
+        (at(low), at(high))
+    } else {
+        (at(high), at(low))
+    };
     let mut result = Vec::new();
     for part in parts {
         let (from, to) = part.stretch.unwrap_or((Length::ZERO, whole));
@@ -151,11 +273,21 @@ fn divided(parts: &[EdgePart], number: usize, side: &Side, &(low, high): &(i64, 
             continue;
         }
         if from < start {
-            result.push(EdgePart { stretch: Some((from, start)), ..*part });
+            result.push(EdgePart {
+                stretch: Some((from, start)),
+                ..*part
+            });
         }
-        result.push(EdgePart { side: number, kind, stretch: Some((start.max(from), end.min(to))) });
+        result.push(EdgePart {
+            side: number,
+            kind,
+            stretch: Some((start.max(from), end.min(to))),
+        });
         if end < to {
-            result.push(EdgePart { stretch: Some((end, to)), ..*part });
+            result.push(EdgePart {
+                stretch: Some((end, to)),
+                ..*part
+            });
         }
     }
     result

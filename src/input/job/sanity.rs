@@ -15,10 +15,28 @@ pub(super) fn thickness(slab: &str, thickness: &At<Length>, problems: &mut Probl
     let value = thickness.value;
     if THICKEST < value {
         let feet = value.feet().normalize();
-        let help = if feet.fract().is_zero() && feet <= Decimal::from(12) { format!("did you mean `{feet} in`?") } else { "thickness is in inches, for example `4 in`".to_owned() };
-        problems.push(Problem::new("absurd-thickness", format!("`{slab}` would be {value} thick")).at(thickness.place).help(help));
+        let help = if feet.fract().is_zero() && feet <= Decimal::from(12) {
+            format!("did you mean `{feet} in`?")
+        } else {
+            "thickness is in inches, for example `4 in`".to_owned()
+        };
+        problems.push(
+            Problem::new(
+                "absurd-thickness",
+                format!("`{slab}` would be {value} thick"),
+            )
+            .at(thickness.place)
+            .help(help),
+        );
     } else if value < THINNEST {
-        problems.push(Problem::new("absurd-thickness", format!("`{slab}` would be only {value} thick")).at(thickness.place).help("thickness is in inches, for example `4 in`"));
+        problems.push(
+            Problem::new(
+                "absurd-thickness",
+                format!("`{slab}` would be only {value} thick"),
+            )
+            .at(thickness.place)
+            .help("thickness is in inches, for example `4 in`"),
+        );
     }
 }
 
@@ -26,6 +44,13 @@ pub(super) fn area(slab: &str, outline: &Outline, place: Place, problems: &mut P
     let (low, high) = outline.bounds();
     let least = Length::nanometres((high.x - low.x).min(high.y - low.y));
     if least < Length::inches_whole(12) {
-        problems.push(Problem::new("absurd-size", format!("`{slab}` would be only {least} wide")).at(place).help("did you mean feet? Write, for example, `4 ft`"));
+        problems.push(
+            Problem::new(
+                "absurd-size",
+                format!("`{slab}` would be only {least} wide"),
+            )
+            .at(place)
+            .help("did you mean feet? Write, for example, `4 ft`"),
+        );
     }
 }

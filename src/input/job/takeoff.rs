@@ -55,7 +55,11 @@ impl FromStr for Exposure {
             "mild" => Ok(Self::Mild),
             "frost" => Ok(Self::Frost),
             "salt" => Ok(Self::Salt),
-            _ => Err(Unreadable::new("unknown-word", format!("`exposure` is not `{text}`"), "write `mild`, `frost` or `salt` (where de-icer is expected)")),
+            _ => Err(Unreadable::new(
+                "unknown-word",
+                format!("`exposure` is not `{text}`"),
+                "write `mild`, `frost` or `salt` (where de-icer is expected)",
+            )),
         }
     }
 }
@@ -70,7 +74,12 @@ pub enum Method {
 }
 
 impl Method {
-    pub const ALL: [(Self, &'static str); 4] = [(Self::Chute, "chute"), (Self::Wheelbarrow, "wheelbarrow"), (Self::Buggy, "buggy"), (Self::Pump, "pump")];
+    pub const ALL: [(Self, &'static str); 4] = [
+        (Self::Chute, "chute"),
+        (Self::Wheelbarrow, "wheelbarrow"),
+        (Self::Buggy, "buggy"),
+        (Self::Pump, "pump"),
+    ];
 
     pub const fn name(self) -> &'static str {
         match self {
@@ -86,8 +95,17 @@ impl FromStr for Method {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let found = Self::ALL.into_iter().find(|(_, name)| *name == text).map(|(method, _)| method);
-        found.ok_or_else(|| Unreadable::new("unknown-word", format!("concrete is not placed by `{text}`"), "write `chute`, `wheelbarrow`, `buggy` or `pump`"))
+        let found = Self::ALL
+            .into_iter()
+            .find(|(_, name)| *name == text)
+            .map(|(method, _)| method);
+        found.ok_or_else(|| {
+            Unreadable::new(
+                "unknown-word",
+                format!("concrete is not placed by `{text}`"),
+                "write `chute`, `wheelbarrow`, `buggy` or `pump`",
+            )
+        })
     }
 }
 
@@ -186,7 +204,10 @@ pub struct Extra {
 #[derive(Clone, Debug)]
 pub enum ExtraWhat {
     Item(At<Amount>),
-    Lump { cost: At<Money>, class: crate::input::book::Class },
+    Lump {
+        cost: At<Money>,
+        class: crate::input::book::Class,
+    },
 }
 
 /// The owner's last word on a computed quantity.

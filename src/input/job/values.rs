@@ -21,7 +21,9 @@ pub struct SlabValues {
 impl SlabValues {
     pub fn read(fields: &Fields<'_>, problems: &mut Problems) -> Self {
         Self {
-            thickness: fields.text("thickness", problems).and_then(|text| positive(text, problems)),
+            thickness: fields
+                .text("thickness", problems)
+                .and_then(|text| positive(text, problems)),
             mix: fields.text("mix", problems),
             base: fields.read("base", problems),
             bars: fields.read("bars", problems),
@@ -30,9 +32,15 @@ impl SlabValues {
             finish: fields.text("finish", problems),
             joints: fields.text("joints", problems).and_then(|text| {
                 if text.value == "none" {
-                    return Some(At { value: None, place: text.place });
+                    return Some(At {
+                        value: None,
+                        place: text.place,
+                    });
                 }
-                positive(text, problems).map(|at| At { value: Some(at.value), place: at.place })
+                positive(text, problems).map(|at| At {
+                    value: Some(at.value),
+                    place: at.place,
+                })
             }),
             fall: fields.read("fall", problems),
         }
@@ -42,7 +50,12 @@ impl SlabValues {
     pub fn or(self, usual: &Self) -> (Self, Vec<&'static str>) {
         let mut taken = Vec::new();
         let merged = Self {
-            thickness: pick(self.thickness, usual.thickness.as_ref(), "thickness", &mut taken),
+            thickness: pick(
+                self.thickness,
+                usual.thickness.as_ref(),
+                "thickness",
+                &mut taken,
+            ),
             mix: pick(self.mix, usual.mix.as_ref(), "mix", &mut taken),
             base: pick(self.base, usual.base.as_ref(), "base", &mut taken),
             bars: pick(self.bars, usual.bars.as_ref(), "bars", &mut taken),
@@ -56,7 +69,12 @@ impl SlabValues {
     }
 }
 
-fn pick<T: Clone>(own: Option<At<T>>, usual: Option<&At<T>>, key: &'static str, taken: &mut Vec<&'static str>) -> Option<At<T>> {
+fn pick<T: Clone>(
+    own: Option<At<T>>,
+    usual: Option<&At<T>>,
+    key: &'static str,
+    taken: &mut Vec<&'static str>,
+) -> Option<At<T>> {
     if own.is_none() && usual.is_some() {
         taken.push(key);
     }
@@ -65,7 +83,10 @@ fn pick<T: Clone>(own: Option<At<T>>, usual: Option<&At<T>>, key: &'static str, 
 
 fn positive(text: At<String>, problems: &mut Problems) -> Option<At<Length>> {
     match crate::input::phrases::positive(&text.value) {
-        Ok(value) => Some(At { value, place: text.place }),
+        Ok(value) => Some(At {
+            value,
+            place: text.place,
+        }),
         Err(unreadable) => {
             problems.push(crate::reading::Problem::from(unreadable).at(text.place));
             None

@@ -1,7 +1,9 @@
 //! A takeoff exactly as written, before any name is looked up.
 
 use super::options::{MOST, OptionGroup, OptionItem};
-use super::takeoff::{Access, Customer, Extra, ExtraWhat, Exposure, Method, Removal, RemovalMaterial, SetTo};
+use super::takeoff::{
+    Access, Customer, Exposure, Extra, ExtraWhat, Method, Removal, RemovalMaterial, SetTo,
+};
 use super::{EdgeKind, SlabValues, tables};
 use crate::input::book::Class;
 use crate::input::phrases::{BesidePhrase, Compass, LegPhrase, SizePhrase};
@@ -60,29 +62,69 @@ pub struct PourWritten {
 pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
     let fields = node.fields(&tables::JOB, problems)?;
     crate::input::format_one(&fields, problems);
-    let customer = fields.required("customer", problems).and_then(|node| customer(node, problems));
-    let slabs: Option<Vec<SlabWritten>> = fields.required("slabs", problems).map(|node| node.entries("`slabs`", problems).into_iter().filter_map(|entry| slab(entry, problems)).collect());
+    let customer = fields
+        .required("customer", problems)
+        .and_then(|node| customer(node, problems));
+    let slabs: Option<Vec<SlabWritten>> = fields.required("slabs", problems).map(|node| {
+        node.entries("`slabs`", problems)
+            .into_iter()
+            .filter_map(|entry| slab(entry, problems))
+            .collect()
+    });
     let name = fields.text("job", problems).map(|at| at.value);
     let title = fields.text("title", problems).map(|at| at.value);
     let measured = fields.read("measured", problems).map(|at| at.value);
     let quoted = fields.read("quoted", problems).map(|at| at.value);
-    let pours = fields.node("pour").map(|node| pours(node, problems)).unwrap_or_default();
+    let pours = fields
+        .node("pour")
+        .map(|node| pours(node, problems))
+        .unwrap_or_default();
     let exposure = fields.usual("exposure", problems);
     let access = access(&fields, problems);
     let difficulty = fields.read("difficulty", problems);
     let removals = list(&fields, "remove", problems, removal);
-    let extras = list(&fields, "extra", problems, |name, node, problems| Some(Extra { what: extra_what(node, problems)?, name }));
-    let sets = fields.node("set").map(|node| node.entries("`set`", problems).into_iter().filter_map(|entry| set(entry, problems)).collect()).unwrap_or_default();
+    let extras = list(&fields, "extra", problems, |name, node, problems| {
+        Some(Extra {
+            what: extra_what(node, problems)?,
+            name,
+        })
+    });
+    let sets = fields
+        .node("set")
+        .map(|node| {
+            node.entries("`set`", problems)
+                .into_iter()
+                .filter_map(|entry| set(entry, problems))
+                .collect()
+        })
+        .unwrap_or_default();
     let fixed_price = fields.read("price", problems);
-    let options: Vec<OptionGroup> = fields.node("options").map(|node| node.items("`options`", problems).into_iter().filter_map(|item| option_group(item, problems)).collect()).unwrap_or_default();
-    let combinations = options.iter().map(|group| group.options.len() + 1).product::<usize>();
+    let options: Vec<OptionGroup> = fields
+        .node("options")
+        .map(|node| {
+            node.items("`options`", problems)
+                .into_iter()
+                .filter_map(|item| option_group(item, problems))
+                .collect()
+        })
+        .unwrap_or_default();
+    let combinations = options
+        .iter()
+        .map(|group| group.options.len() + 1)
+        .product::<usize>();
     if MOST < combinations {
         let place = fields.node("options").map_or(node.place, |node| node.place);
         let message = format!("these options make {combinations} combinations, and each is priced");
         problems.push(Problem::new("too-many-options", message).at(place).help(format!("{MOST} at most: put those that exclude each other under `choose one`, or make a second quote")));
     }
-    let mut texts = |key: &str| fields.node(key).map(|node| texts(node, problems)).unwrap_or_default();
-    let (assumptions, not_included, photos) = (texts("assumptions"), texts("not included"), texts("photos"));
+    let mut texts = |key: &str| {
+        fields
+            .node(key)
+            .map(|node| texts(node, problems))
+            .unwrap_or_default()
+    };
+    let (assumptions, not_included, photos) =
+        (texts("assumptions"), texts("not included"), texts("photos"));
     let _ = fields.text("notes", problems);
     let plain = |list: Vec<At<String>>| list.into_iter().map(|at| at.value).collect();
     Some(JobWritten {
@@ -111,44 +153,103 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
 fn customer(node: &Node, problems: &mut Problems) -> Option<Customer> {
     if node.is_map() {
         let fields = node.fields(&tables::CUSTOMER, problems)?;
-        let name = fields.required("name", problems).and_then(|_| fields.text("name", problems));
+        let name = fields
+            .required("name", problems)
+            .and_then(|_| fields.text("name", problems));
         let address = fields.text("address", problems).map(|at| at.value);
-        let _ = (fields.text("email", problems), fields.text("phone", problems));
-        return Some(Customer { name: name?.value, address });
+        let _ = (
+            fields.text("email", problems),
+            fields.text("phone", problems),
+        );
+        return Some(Customer {
+            name: name?.value,
+            address,
+        });
     }
     let text = node.text("the customer", problems)?;
-    let (name, address) = text.split_once(',').map_or((text, None), |(name, address)| (name, Some(address.trim().to_owned())));
-    Some(Customer { name: name.trim().to_owned(), address })
+    let (name, address) = text
+        .split_once(',')
+        .map_or((text, None), |(name, address)| {
+            (name, Some(address.trim().to_owned()))
+        });
+    Some(Customer {
+        name: name.trim().to_owned(),
+        address,
+    })
 }
 
 fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
-    let key = At { value: entry.key.clone(), place: entry.key_place };
+    let key = At {
+        value: entry.key.clone(),
+        place: entry.key_place,
+    };
     if !entry.node.is_map() {
         let size = entry.node.read::<SizePhrase>(problems)?;
-        let shape = flat(At { value: size, place: entry.node.place }, problems)?;
-        return Some(SlabWritten { key, called: None, kind: None, shape, edges: Vec::new(), beside: None, on: None, values: SlabValues::default() });
+        let shape = flat(
+            At {
+                value: size,
+                place: entry.node.place,
+            },
+            problems,
+        )?;
+        return Some(SlabWritten {
+            key,
+            called: None,
+            kind: None,
+            shape,
+            edges: Vec::new(),
+            beside: None,
+            on: None,
+            values: SlabValues::default(),
+        });
     }
     let fields = entry.node.fields(&tables::SLAB, problems)?;
     let values = SlabValues::read(&fields, problems);
     let kind = fields.text("kind", problems);
     let called = fields.text("called", problems).map(|at| at.value);
-    let edges = fields.node("edges").map(|node| edges(node, problems)).unwrap_or_default();
+    let edges = fields
+        .node("edges")
+        .map(|node| edges(node, problems))
+        .unwrap_or_default();
     let beside = fields.read("beside", problems);
     let on = fields.read("on", problems);
     let shape = match (fields.node("size"), fields.node("outline")) {
         (Some(_), Some(outline)) => {
-            problems.push(Problem::new("two-shapes", "this slab has both a `size` and an `outline`").at(outline.place).help("keep the one you measured"));
+            problems.push(
+                Problem::new("two-shapes", "this slab has both a `size` and an `outline`")
+                    .at(outline.place)
+                    .help("keep the one you measured"),
+            );
             None
         }
         (None, Some(outline)) => {
             let sides = outline.items("`outline`", problems);
-            let legs: Vec<Option<At<LegPhrase>>> = sides.iter().map(|side| side.read(problems).map(|value| At { value, place: side.place })).collect();
+            let legs: Vec<Option<At<LegPhrase>>> = sides
+                .iter()
+                .map(|side| {
+                    side.read(problems).map(|value| At {
+                        value,
+                        place: side.place,
+                    })
+                })
+                .collect();
             let legs: Option<Vec<At<LegPhrase>>> = legs.into_iter().collect();
             legs.map(|legs| ShapeWritten::Walked(legs, outline.place))
         }
-        (_, None) => fields.need("size", problems).and_then(|size| flat(size, problems)),
+        (_, None) => fields
+            .need("size", problems)
+            .and_then(|size| flat(size, problems)),
     };
-    Some(SlabWritten { key, called, kind, shape: shape?, edges, beside, on, values })
+    Some(SlabWritten {
+        key,
+        called,
+        kind,
+        shape: shape?,
+        edges,
+        beside,
+        on,
+        values,
+    })
 }
 
 /// A slab's size has no depth in it; its thickness has a key of its own.
@@ -156,27 +257,53 @@ fn flat(size: At<SizePhrase>, problems: &mut Problems) -> Option<ShapeWritten> {
     match size.value {
         SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } => Some(ShapeWritten::Size(size)),
         SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => {
-            let problem = Problem::new("bad-size", "a slab's size is length and width only").at(size.place);
-            problems.push(problem.help("write `size: 12 ft x 15 ft` and, below it, `thickness: 4 in`"));
+            let problem =
+                Problem::new("bad-size", "a slab's size is length and width only").at(size.place);
+            problems
+                .push(problem.help("write `size: 12 ft x 15 ft` and, below it, `thickness: 4 in`"));
             None
         }
     }
 }
 
 fn edges(node: &Node, problems: &mut Problems) -> Vec<(Compass, EdgeKind)> {
-    let Some(fields) = node.fields(&tables::EDGES, problems) else { return Vec::new() };
-    Compass::ALL.into_iter().filter_map(|side| fields.read::<EdgeKind>(side.name(), problems).map(|kind| (side, kind.value))).collect()
+    let Some(fields) = node.fields(&tables::EDGES, problems) else {
+        return Vec::new();
+    };
+    Compass::ALL
+        .into_iter()
+        .filter_map(|side| {
+            fields
+                .read::<EdgeKind>(side.name(), problems)
+                .map(|kind| (side, kind.value))
+        })
+        .collect()
 }
 
 fn pours(node: &Node, problems: &mut Problems) -> Vec<PourWritten> {
     if !node.is_list() {
-        return node.read(problems).map(|day| PourWritten { day: At { value: day, place: node.place }, slabs: Vec::new() }).into_iter().collect();
+        return node
+            .read(problems)
+            .map(|day| PourWritten {
+                day: At {
+                    value: day,
+                    place: node.place,
+                },
+                slabs: Vec::new(),
+            })
+            .into_iter()
+            .collect();
     }
     let mut found = Vec::new();
     for item in node.items("`pour`", problems) {
-        let Some(fields) = item.fields(&tables::PLACEMENT, problems) else { continue };
+        let Some(fields) = item.fields(&tables::PLACEMENT, problems) else {
+            continue;
+        };
         let day = fields.need("day", problems);
-        let slabs = fields.required("slabs", problems).map(|node| texts(node, problems)).unwrap_or_default();
+        let slabs = fields
+            .required("slabs", problems)
+            .map(|node| texts(node, problems))
+            .unwrap_or_default();
         if let Some(day) = day {
             found.push(PourWritten { day, slabs });
         }
@@ -186,22 +313,50 @@ fn pours(node: &Node, problems: &mut Problems) -> Vec<PourWritten> {
 
 fn access(job: &Fields<'_>, problems: &mut Problems) -> Option<Access> {
     match job.node("access") {
-        None => Some(Access { by: At { value: Method::Chute, place: job.heading() }, distance: None, gate: None }),
+        None => Some(Access {
+            by: At {
+                value: Method::Chute,
+                place: job.heading(),
+            },
+            distance: None,
+            gate: None,
+        }),
         Some(node) if node.is_map() => {
             let fields = node.fields(&tables::ACCESS, problems)?;
             let by = fields.usual("by", problems);
             let distance = fields.read("distance", problems);
             let gate = fields.read("gate", problems);
-            Some(Access { by: by?, distance, gate })
+            Some(Access {
+                by: by?,
+                distance,
+                gate,
+            })
         }
-        Some(node) => node.read(problems).map(|by| Access { by: At { value: by, place: node.place }, distance: None, gate: None }),
+        Some(node) => node.read(problems).map(|by| Access {
+            by: At {
+                value: by,
+                place: node.place,
+            },
+            distance: None,
+            gate: None,
+        }),
     }
 }
 
-fn list<T>(fields: &Fields<'_>, key: &str, problems: &mut Problems, read: impl Fn(At<String>, &Node, &mut Problems) -> Option<T>) -> Vec<T> {
-    let Some(node) = fields.node(key) else { return Vec::new() };
+fn list<T>(
+    fields: &Fields<'_>,
+    key: &str,
+    problems: &mut Problems,
+    read: impl Fn(At<String>, &Node, &mut Problems) -> Option<T>,
+) -> Vec<T> {
+    let Some(node) = fields.node(key) else {
+        return Vec::new();
+    };
     let named = crate::input::named_items(node, &format!("`{key}`"), problems);
-    named.into_iter().filter_map(|(name, node)| read(name, node, problems)).collect()
+    named
+        .into_iter()
+        .filter_map(|(name, node)| read(name, node, problems))
+        .collect()
 }
 
 fn removal(name: At<String>, node: &Node, problems: &mut Problems) -> Option<Removal> {
@@ -214,34 +369,70 @@ fn removal(name: At<String>, node: &Node, problems: &mut Problems) -> Option<Rem
             Some("soil") => RemovalMaterial::Soil,
             Some(other) => {
                 let place = of.as_ref().map_or(node.place, |at| at.place);
-                problems.push(Problem::new("unknown-word", format!("`of` is not `{other}`")).at(place).help("write `concrete` or `soil`"));
+                problems.push(
+                    Problem::new("unknown-word", format!("`of` is not `{other}`"))
+                        .at(place)
+                        .help("write `concrete` or `soil`"),
+                );
                 return None;
             }
         };
         (size?, material)
     } else {
-        (At { value: node.read::<SizePhrase>(problems)?, place: node.place }, RemovalMaterial::Concrete)
+        (
+            At {
+                value: node.read::<SizePhrase>(problems)?,
+                place: node.place,
+            },
+            RemovalMaterial::Concrete,
+        )
     };
-    if matches!(size.value, SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. }) {
-        problems.push(Problem::new("bad-size", "a removal needs its depth too").at(size.place).help("write, for example, `22 ft x 3 ft x 4 in`"));
+    if matches!(
+        size.value,
+        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. }
+    ) {
+        problems.push(
+            Problem::new("bad-size", "a removal needs its depth too")
+                .at(size.place)
+                .help("write, for example, `22 ft x 3 ft x 4 in`"),
+        );
         return None;
     }
-    Some(Removal { name, size, material })
+    Some(Removal {
+        name,
+        size,
+        material,
+    })
 }
 
 fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWhat> {
     if !node.is_map() {
-        return node.read::<Amount>(problems).map(|value| ExtraWhat::Item(At { value, place: node.place }));
+        return node.read::<Amount>(problems).map(|value| {
+            ExtraWhat::Item(At {
+                value,
+                place: node.place,
+            })
+        });
     }
     let fields = node.fields(&tables::LUMP, problems)?;
     let cost = fields.need("cost", problems);
     let class = match fields.text("class", problems) {
         None => Class::Subcontract,
-        Some(word) => match Class::ALL.into_iter().find(|class| class.name() == word.value) {
+        Some(word) => match Class::ALL
+            .into_iter()
+            .find(|class| class.name() == word.value)
+        {
             Some(class) => class,
             None => {
                 let names: Vec<&str> = Class::ALL.into_iter().map(Class::name).collect();
-                problems.push(Problem::new("unknown-class", format!("`{}` is not a class of item", word.value)).at(word.place).help(format!("use one of {}", names.join(", "))));
+                problems.push(
+                    Problem::new(
+                        "unknown-class",
+                        format!("`{}` is not a class of item", word.value),
+                    )
+                    .at(word.place)
+                    .help(format!("use one of {}", names.join(", "))),
+                );
                 return None;
             }
         },
@@ -252,40 +443,90 @@ fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWhat> {
 fn set(entry: &Entry, problems: &mut Problems) -> Option<SetTo> {
     let fields = entry.node.fields(&tables::SET, problems)?;
     let to = fields.need("to", problems);
-    let because = fields.required("because", problems).and_then(|_| fields.text("because", problems));
-    Some(SetTo { name: At { value: entry.key.clone(), place: entry.key_place }, to: to?, because: because?.value })
+    let because = fields
+        .required("because", problems)
+        .and_then(|_| fields.text("because", problems));
+    Some(SetTo {
+        name: At {
+            value: entry.key.clone(),
+            place: entry.key_place,
+        },
+        to: to?,
+        because: because?.value,
+    })
 }
 
 fn option_group(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
     let is_group = matches!(&node.value, Value::Map(entries) if entries.iter().any(|entry| entry.key == "choose one" || entry.key == "from"));
     if is_group {
         let fields = node.fields(&tables::CHOOSE_ONE, problems)?;
-        let question = fields.required("choose one", problems).and_then(|_| fields.text("choose one", problems));
+        let question = fields
+            .required("choose one", problems)
+            .and_then(|_| fields.text("choose one", problems));
         let options = list(&fields, "from", problems, option_item);
         if options.is_empty() {
-            problems.push(Problem::new("no-options", "this group has nothing to choose from").at(node.place).help("list the options under `from`"));
+            problems.push(
+                Problem::new("no-options", "this group has nothing to choose from")
+                    .at(node.place)
+                    .help("list the options under `from`"),
+            );
         }
-        return Some(OptionGroup { question: Some(question?.value), options, place: node.place });
+        return Some(OptionGroup {
+            question: Some(question?.value),
+            options,
+            place: node.place,
+        });
     }
     let entries = node.entries("each option", problems);
     let [entry] = entries[..] else {
-        problems.push(Problem::new("not-one-name", "an option has one name, which the customer reads").at(node.place).help("start each option with a dash, and indent what belongs to it"));
+        problems.push(
+            Problem::new(
+                "not-one-name",
+                "an option has one name, which the customer reads",
+            )
+            .at(node.place)
+            .help("start each option with a dash, and indent what belongs to it"),
+        );
         return None;
     };
-    let name = At { value: entry.key.clone(), place: entry.key_place };
+    let name = At {
+        value: entry.key.clone(),
+        place: entry.key_place,
+    };
     let option = option_item(name, &entry.node, problems)?;
-    Some(OptionGroup { question: None, options: vec![option], place: node.place })
+    Some(OptionGroup {
+        question: None,
+        options: vec![option],
+        place: node.place,
+    })
 }
 
 fn option_item(name: At<String>, node: &Node, problems: &mut Problems) -> Option<OptionItem> {
     let fields = node.fields(&tables::OPTION, problems)?;
     let says = fields.text("says", problems).map(|at| at.value);
     fields.required("add", problems)?;
-    let add = list(&fields, "add", problems, |name, node, problems| Some(Extra { what: extra_what(node, problems)?, name }));
-    Some(OptionItem { title: name.value, says, add })
+    let add = list(&fields, "add", problems, |name, node, problems| {
+        Some(Extra {
+            what: extra_what(node, problems)?,
+            name,
+        })
+    });
+    Some(OptionItem {
+        title: name.value,
+        says,
+        add,
+    })
 }
 
 fn texts(node: &Node, problems: &mut Problems) -> Vec<At<String>> {
     let items = node.items("this", problems);
-    items.into_iter().filter_map(|item| item.text("a line of the list", problems).map(|text| At { value: text.to_owned(), place: item.place })).collect()
+    items
+        .into_iter()
+        .filter_map(|item| {
+            item.text("a line of the list", problems).map(|text| At {
+                value: text.to_owned(),
+                place: item.place,
+            })
+        })
+        .collect()
 }

@@ -18,8 +18,15 @@ impl FromStr for BasePhrase {
             return Ok(Self::None);
         }
         let (depth, material) = text.split_once(" of ").ok_or_else(|| {
-            Unreadable::new("bad-base", format!("cannot read `{text}` as a base"), "write depth and material, for example `4 in of crushed stone`, or `none`")
+            Unreadable::new(
+                "bad-base",
+                format!("cannot read `{text}` as a base"),
+                "write depth and material, for example `4 in of crushed stone`, or `none`",
+            )
         })?;
-        Ok(Self::Of { depth: depth.parse()?, material: material.trim().to_owned() })
+        Ok(Self::Of {
+            depth: depth.parse()?,
+            material: material.trim().to_owned(),
+        })
     }
 }

@@ -18,9 +18,17 @@ impl FromStr for BesidePhrase {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || Unreadable::new("bad-position", format!("cannot read `{text}` as a position"), "write slab, edge and end, for example `patio, west edge, 2 ft from north end`");
+        let refuse = || {
+            Unreadable::new(
+                "bad-position",
+                format!("cannot read `{text}` as a position"),
+                "write slab, edge and end, for example `patio, west edge, 2 ft from north end`",
+            )
+        };
         let parts: Vec<&str> = text.split(',').map(str::trim).collect();
-        let [slab, edge, end] = parts[..] else { return Err(refuse()) };
+        let [slab, edge, end] = parts[..] else {
+            return Err(refuse());
+        };
         let edge: Compass = edge.strip_suffix(" edge").ok_or_else(refuse)?.parse()?;
         let end = end.strip_suffix(" end").ok_or_else(refuse)?;
         let (offset, from) = match end.strip_prefix("from ") {
@@ -32,8 +40,17 @@ impl FromStr for BesidePhrase {
         };
         let from: Compass = from.parse()?;
         if from == edge || from == edge.opposite() {
-            return Err(Unreadable::new("bad-position", format!("the {} edge has no {} end", edge.name(), from.name()), "name one of the two ends of that edge"));
+            return Err(Unreadable::new(
+                "bad-position",
+                format!("the {} edge has no {} end", edge.name(), from.name()),
+                "name one of the two ends of that edge",
+            ));
         }
-        Ok(Self { slab: slab.to_owned(), edge, offset, from })
+        Ok(Self {
+            slab: slab.to_owned(),
+            edge,
+            offset,
+            from,
+        })
     }
 }

@@ -42,7 +42,13 @@ impl FromStr for Compass {
         Self::ALL
             .into_iter()
             .find(|side| side.name() == text.trim())
-            .ok_or_else(|| Unreadable::new("bad-direction", format!("`{text}` is not a side"), "write `north`, `east`, `south` or `west`"))
+            .ok_or_else(|| {
+                Unreadable::new(
+                    "bad-direction",
+                    format!("`{text}` is not a side"),
+                    "write `north`, `east`, `south` or `west`",
+                )
+            })
     }
 }
 
@@ -50,7 +56,10 @@ impl FromStr for Compass {
 pub enum FallPhrase {
     Level,
     /// Rise for each foot of run.
-    PerFoot { rise: Length, toward: Option<Compass> },
+    PerFoot {
+        rise: Length,
+        toward: Option<Compass>,
+    },
 }
 
 impl FromStr for FallPhrase {
@@ -60,12 +69,21 @@ impl FromStr for FallPhrase {
         if text.trim() == "level" {
             return Ok(Self::Level);
         }
-        let refuse = || Unreadable::new("bad-fall", format!("cannot read `{text}` as a fall"), "write `1/4 in per ft`, `1/4 in per ft south` or `level`");
+        let refuse = || {
+            Unreadable::new(
+                "bad-fall",
+                format!("cannot read `{text}` as a fall"),
+                "write `1/4 in per ft`, `1/4 in per ft south` or `level`",
+            )
+        };
         let (rise, rest) = text.split_once(" per ft").ok_or_else(refuse)?;
         let toward = match rest.trim() {
             "" => None,
             side => Some(side.parse().map_err(|_| refuse())?),
         };
-        Ok(Self::PerFoot { rise: rise.parse()?, toward })
+        Ok(Self::PerFoot {
+            rise: rise.parse()?,
+            toward,
+        })
     }
 }

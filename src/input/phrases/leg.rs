@@ -32,10 +32,21 @@ impl FromStr for LegPhrase {
                 against = Some(part.strip_prefix("against ").unwrap_or(part).parse()?);
             }
         }
-        Ok(Self { leg: Leg { direction, length, bulge }, against })
+        Ok(Self {
+            leg: Leg {
+                direction,
+                length,
+                bulge,
+            },
+            against,
+        })
     }
 }
 
 fn refuse(text: &str) -> Unreadable {
-    Unreadable::new("bad-leg", format!("cannot read `{text}` as a side"), "write direction and length, for example `east 24 ft`, `west 16 ft, bulge 18 in` or `north 20 ft, against house`")
+    Unreadable::new(
+        "bad-leg",
+        format!("cannot read `{text}` as a side"),
+        "write direction and length, for example `east 24 ft`, `west 16 ft, bulge 18 in` or `north 20 ft, against house`",
+    )
 }

@@ -33,6 +33,10 @@ impl FromStr for Profit {
             }
             return Ok(Self::Margin(margin));
         }
-        Err(Unreadable::new("bad-profit", format!("cannot read `{text}` as a profit"), "write `markup 25%` (on cost) or `margin 20%` (of the price)"))
+        Err(Unreadable::new(
+            "bad-profit",
+            format!("cannot read `{text}` as a profit"),
+            "write `markup 25%` (on cost) or `margin 20%` (of the price)",
+        ))
     }
 }

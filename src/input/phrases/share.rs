@@ -25,10 +25,23 @@ impl FromStr for Share {
         if text.ends_with('%') {
             return text.parse().map(Self::Percent);
         }
-        let refuse = || Unreadable::new("bad-share", format!("cannot read `{text}` as a share"), "write `10%`, `1/3`, an amount such as `500.00`, or `rest`");
+        let refuse = || {
+            Unreadable::new(
+                "bad-share",
+                format!("cannot read `{text}` as a share"),
+                "write `10%`, `1/3`, an amount such as `500.00`, or `rest`",
+            )
+        };
         if let Some((top, bottom)) = text.split_once('/') {
-            let (top, bottom) = (digits(top).map_err(|_| refuse())?, digits(bottom).map_err(|_| refuse())?);
-            return if bottom.is_zero() { Err(refuse()) } else { Ok(Self::Fraction { top, bottom }) };
+            let (top, bottom) = (
+                digits(top).map_err(|_| refuse())?,
+                digits(bottom).map_err(|_| refuse())?,
+            );
+            return if bottom.is_zero() {
+                Err(refuse())
+            } else {
+                Ok(Self::Fraction { top, bottom })
+            };
         }
         text.parse().map(Self::Amount).map_err(|_| refuse())
     }

@@ -7,21 +7,41 @@ use crate::values::{Amount, Length, Unit, Unreadable};
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum SizePhrase {
     /// East-west, then north-south.
-    Rectangle { east_west: Length, north_south: Length },
-    Circle { diameter: Length },
-    Block { length: Length, width: Length, depth: Length },
+    Rectangle {
+        east_west: Length,
+        north_south: Length,
+    },
+    Circle {
+        diameter: Length,
+    },
+    Block {
+        length: Length,
+        width: Length,
+        depth: Length,
+    },
     /// An area measured elsewhere, and a depth.
-    AreaDeep { square_feet: Amount, depth: Length },
+    AreaDeep {
+        square_feet: Amount,
+        depth: Length,
+    },
 }
 
 impl FromStr for SizePhrase {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || Unreadable::new("bad-size", format!("cannot read `{text}` as a size"), "write `12 ft x 15 ft`, `circle 12 ft`, or for removal `22 ft x 3 ft x 4 in`");
+        let refuse = || {
+            Unreadable::new(
+                "bad-size",
+                format!("cannot read `{text}` as a size"),
+                "write `12 ft x 15 ft`, `circle 12 ft`, or for removal `22 ft x 3 ft x 4 in`",
+            )
+        };
         let text = text.trim();
         if let Some(diameter) = text.strip_prefix("circle ") {
-            return Ok(Self::Circle { diameter: positive(diameter)? });
+            return Ok(Self::Circle {
+                diameter: positive(diameter)?,
+            });
         }
         let parts: Vec<&str> = text.split(" x ").flat_map(|p| p.split(" × ")).collect();
         match parts[..] {
@@ -30,10 +50,20 @@ impl FromStr for SizePhrase {
                 if square_feet.unit != Unit::SquareFoot || square_feet.value.is_zero() {
                     return Err(refuse());
                 }
-                Ok(Self::AreaDeep { square_feet, depth: positive(b)? })
+                Ok(Self::AreaDeep {
+                    square_feet,
+                    depth: positive(b)?,
+                })
             }
-            [a, b] => Ok(Self::Rectangle { east_west: positive(a)?, north_south: positive(b)? }),
-            [a, b, c] => Ok(Self::Block { length: positive(a)?, width: positive(b)?, depth: positive(c)? }),
+            [a, b] => Ok(Self::Rectangle {
+                east_west: positive(a)?,
+                north_south: positive(b)?,
+            }),
+            [a, b, c] => Ok(Self::Block {
+                length: positive(a)?,
+                width: positive(b)?,
+                depth: positive(c)?,
+            }),
             _ => Err(refuse()),
         }
     }
@@ -45,11 +75,19 @@ impl FromStr for SizePhrase {
 /// When it cannot be read, or is zero.
 pub fn positive(text: &str) -> Result<Length, Unreadable> {
     if let Some(rest) = text.trim().strip_prefix('-') {
-        return Err(Unreadable::new("not-above-zero", format!("`{}` is below zero", text.trim()), format!("a size is above zero; did you mean `{rest}`?")));
+        return Err(Unreadable::new(
+            "not-above-zero",
+            format!("`{}` is below zero", text.trim()),
+            format!("a size is above zero; did you mean `{rest}`?"),
+        ));
     }
     let length: Length = text.parse()?;
     if length == Length::ZERO {
-        return Err(Unreadable::new("not-above-zero", format!("`{}` is nothing", text.trim()), "a size is above zero; leave the line out if there is nothing there"));
+        return Err(Unreadable::new(
+            "not-above-zero",
+            format!("`{}` is nothing", text.trim()),
+            "a size is above zero; leave the line out if there is nothing there",
+        ));
     }
     Ok(length)
 }

@@ -19,8 +19,15 @@ impl FromStr for BarsPhrase {
             return Ok(Self::None);
         }
         let (bar, spacing) = text.split_once(" at ").ok_or_else(|| {
-            Unreadable::new("bad-bars", format!("cannot read `{text}` as bars"), "write bar and spacing, for example `no. 4 at 18 in`, or `none`")
+            Unreadable::new(
+                "bad-bars",
+                format!("cannot read `{text}` as bars"),
+                "write bar and spacing, for example `no. 4 at 18 in`, or `none`",
+            )
         })?;
-        Ok(Self::Both { bar: bar.trim().parse()?, spacing: super::size::positive(spacing)? })
+        Ok(Self::Both {
+            bar: bar.trim().parse()?,
+            spacing: super::size::positive(spacing)?,
+        })
     }
 }

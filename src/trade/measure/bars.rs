@@ -36,21 +36,54 @@ pub struct Run {
     pub pieces: u32,
 }
 
-pub(super) fn measure(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Option<BarQuantities> {
+pub(super) fn measure(
+    slab: &Slab,
+    policy: &OrderPolicy,
+    rules: &Rules,
+    sets: Sets<'_>,
+) -> Option<BarQuantities> {
     let bars = slab.bars.as_ref()?;
     let stock = rules.bars.get(&bars.bar.to_string())?;
     let lap = lap(bars.bar, stock);
     let cover = policy.cover.value;
     let (low, high) = slab.outline.bounds();
-    let east_west = lines(low.y, high.y, bars, cover).into_iter().flat_map(|y| slab.outline.spans_at_y(y));
-    let north_south = lines(low.x, high.x, bars, cover).into_iter().flat_map(|x| slab.outline.spans_at_x(x));
+    let east_west = lines(low.y, high.y, bars, cover)
+        .into_iter()
+        .flat_map(|y| slab.outline.spans_at_y(y));
+    let north_south = lines(low.x, high.x, bars, cover)
+        .into_iter()
+        .flat_map(|x| slab.outline.spans_at_x(x));
     let east_west: Vec<Run> = runs(east_west, cover, stock, lap);
     let north_south: Vec<Run> = runs(north_south, cover, stock, lap);
-    let lap_at = At { value: lap, place: stock.lap.place };
-    let both = [feet(slab, "bars east-west", &east_west, &lap_at, bars), feet(slab, "bars north-south", &north_south, &lap_at, bars)];
-    let placed = sets.settle(Quantity::by("both ways, laps included", format!("{} bars", slab.key), Unit::Foot, sum(&both)));
-    let per_foot = Quantity::new("weight of a foot", Amount::new(bars.bar.weight_per_foot(), Unit::Pound), Working::Plan { how: format!("{} bar", bars.bar), of: Vec::new(), rule: "ASTM A615, nominal weight (as restated)" });
-    let weight = Quantity::by("feet × pounds a foot", format!("{} bar weight", slab.key), Unit::Pound, of(&placed) * &per_foot);
+    let lap_at = At {
+        value: lap,
+        place: stock.lap.place,
+    };
+    let both = [
+        feet(slab, "bars east-west", &east_west, &lap_at, bars),
+        feet(slab, "bars north-south", &north_south, &lap_at, bars),
+    ];
+    let placed = sets.settle(Quantity::by(
+        "both ways, laps included",
+        format!("{} bars", slab.key),
+        Unit::Foot,
+        sum(&both),
+    ));
+    let per_foot = Quantity::new(
+        "weight of a foot",
+        Amount::new(bars.bar.weight_per_foot(), Unit::Pound),
+        Working::Plan {
+            how: format!("{} bar", bars.bar),
+            of: Vec::new(),
+            rule: "ASTM A615, nominal weight (as restated)",
+        },
+    );
+    let weight = Quantity::by(
+        "feet × pounds a foot",
+        format!("{} bar weight", slab.key),
+        Unit::Pound,
+        of(&placed) * &per_foot,
+    );
     let mut runs = east_west;
     for run in north_south {
         match runs.iter_mut().find(|known| known.length == run.length) {
@@ -59,13 +92,20 @@ pub(super) fn measure(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Se
         }
     }
     runs.sort_by_key(|run| std::cmp::Reverse(run.length));
-    Some(BarQuantities { bar: bars.bar, runs, placed, weight })
+    Some(BarQuantities {
+        bar: bars.bar,
+        runs,
+        placed,
+        weight,
+    })
 }
 
 /// The owner's rule: so many bar diameters.
 fn lap(bar: Bar, stock: &BarStock) -> Length {
     let nanometres = Decimal::from(bar.diameter().as_nanometres()) * stock.lap.value.value;
-    Length::nanometres(i64::try_from(nanometres.ceil()).expect("a lap is far below the longest length"))
+    Length::nanometres(
+        i64::try_from(nanometres.ceil()).expect("a lap is far below the longest length"),
+    )
 }
 
 /// Where bars lie across a width: spacing is a maximum, so one more than the
@@ -77,10 +117,21 @@ fn lines(low: i64, high: i64, bars: &Bars, cover: Length) -> Vec<i64> {
     }
     let spacing = bars.spacing.value.as_nanometres();
     let gaps = (usable + spacing - 1) / spacing;
-    (0..=gaps).map(|i| low + cover.as_nanometres() + i64::try_from(i128::from(usable) * i128::from(i) / i128::from(gaps)).expect("a part of the width")).collect()
+    (0..=gaps)
+        .map(|i| {
+            low + cover.as_nanometres()
+                + i64::try_from(i128::from(usable) * i128::from(i) / i128::from(gaps))
+                    .expect("a part of the width")
+        })
+        .collect()
 }
 
-fn runs(spans: impl Iterator<Item = (i64, i64)>, cover: Length, stock: &BarStock, lap: Length) -> Vec<Run> {
+fn runs(
+    spans: impl Iterator<Item = (i64, i64)>,
+    cover: Length,
+    stock: &BarStock,
+    lap: Length,
+) -> Vec<Run> {
     let mut counted: BTreeMap<i64, u32> = BTreeMap::new();
     for (from, to) in spans {
         let length = to - from - 2 * cover.as_nanometres();
@@ -88,8 +139,18 @@ fn runs(spans: impl Iterator<Item = (i64, i64)>, cover: Length, stock: &BarStock
             *counted.entry(length).or_default() += 1;
         }
     }
-    let pieces = |length: Length| crate::tables::laps::pieces_in_run(length, stock.stock.value, lap).unwrap_or(1);
-    counted.into_iter().rev().map(|(length, count)| Run { length: Length::nanometres(length), count, pieces: pieces(Length::nanometres(length)) }).collect()
+    let pieces = |length: Length| {
+        crate::tables::laps::pieces_in_run(length, stock.stock.value, lap).unwrap_or(1)
+    };
+    counted
+        .into_iter()
+        .rev()
+        .map(|(length, count)| Run {
+            length: Length::nanometres(length),
+            count,
+            pieces: pieces(Length::nanometres(length)),
+        })
+        .collect()
 }
 
 /// Feet of one direction: bars times length, and a lap for each splice.
@@ -100,17 +161,48 @@ fn feet(slab: &Slab, what: &str, runs: &[Run], lap: &At<Length>, bars: &Bars) ->
     let spacing = Quantity::inches("bar spacing", &bars.spacing);
     if runs.len() <= 3 {
         let term = |run: &Run| {
-            let length = Quantity::new("bar", run.length.in_feet(), Working::Plan { how: format!("slab less cover at both ends: {}", run.length), of: vec![spacing.clone()], rule: "" });
+            let length = Quantity::new(
+                "bar",
+                run.length.in_feet(),
+                Working::Plan {
+                    how: format!("slab less cover at both ends: {}", run.length),
+                    of: vec![spacing.clone()],
+                    rule: "",
+                },
+            );
             let placed = number(run.count) * &length;
-            if run.pieces == 1 { placed } else { placed + number(run.count * (run.pieces - 1)) * &lap }
+            if run.pieces == 1 {
+                placed
+            } else {
+                placed + number(run.count * (run.pieces - 1)) * &lap
+            }
         };
-        let total = runs.iter().map(term).reduce(|a, b| a + b).unwrap_or_else(|| Term::from(Decimal::ZERO));
+        let total = runs
+            .iter()
+            .map(term)
+            .reduce(|a, b| a + b)
+            .unwrap_or_else(|| Term::from(Decimal::ZERO));
         return Quantity::by(RULE, name, Unit::Foot, total);
     }
     let count: u32 = runs.iter().map(|run| run.count).sum();
     let splices: u32 = runs.iter().map(|run| run.count * (run.pieces - 1)).sum();
-    let total: Decimal = runs.iter().map(|run| run.length.feet() * Decimal::from(run.count)).sum::<Decimal>() + Decimal::from(splices) * lap.value();
+    let total: Decimal = runs
+        .iter()
+        .map(|run| run.length.feet() * Decimal::from(run.count))
+        .sum::<Decimal>()
+        + Decimal::from(splices) * lap.value();
     let (longest, shortest) = (runs[0].length, runs[runs.len() - 1].length);
-    let how = format!("{count} bars from {shortest} to {longest}, cut to the outline, and {splices} laps of {}", lap.amount());
-    Quantity::new(name, Amount::new(total, Unit::Foot), Working::Plan { how, of: vec![spacing, lap], rule: RULE })
+    let how = format!(
+        "{count} bars from {shortest} to {longest}, cut to the outline, and {splices} laps of {}",
+        lap.amount()
+    );
+    Quantity::new(
+        name,
+        Amount::new(total, Unit::Foot),
+        Working::Plan {
+            how,
+            of: vec![spacing, lap],
+            rule: RULE,
+        },
+    )
 }

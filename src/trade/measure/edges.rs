@@ -20,18 +20,54 @@ pub struct EdgeQuantities {
 }
 
 pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
-    let parts: Vec<(EdgePart, bool, Quantity)> = slab.edges.iter().map(|part| (*part, slab.outline.sides()[part.side].is_straight(), stretch(slab, part))).collect();
+    let parts: Vec<(EdgePart, bool, Quantity)> = slab
+        .edges
+        .iter()
+        .map(|part| {
+            (
+                *part,
+                slab.outline.sides()[part.side].is_straight(),
+                stretch(slab, part),
+            )
+        })
+        .collect();
     let named = |what: &str, fits: &dyn Fn(&EdgePart, bool) -> bool| {
-        let fitting: Vec<&Quantity> = parts.iter().filter(|(part, straight, _)| fits(part, *straight)).map(|(.., length)| length).collect();
-        sets.settle(Quantity::by("sides added up", format!("{} {what}", slab.key), Unit::Foot, sum(fitting)))
+        let fitting: Vec<&Quantity> = parts
+            .iter()
+            .filter(|(part, straight, _)| fits(part, *straight))
+            .map(|(.., length)| length)
+            .collect();
+        sets.settle(Quantity::by(
+            "sides added up",
+            format!("{} {what}", slab.key),
+            Unit::Foot,
+            sum(fitting),
+        ))
     };
-    let by_kind = EdgeKind::ALL.into_iter().filter(|(kind, _)| parts.iter().any(|(part, ..)| part.kind == *kind));
+    let by_kind = EdgeKind::ALL
+        .into_iter()
+        .filter(|(kind, _)| parts.iter().any(|(part, ..)| part.kind == *kind));
     EdgeQuantities {
-        straight: named("straight form", &|part, straight| part.kind.has_form() && straight),
-        curved: named("curved form", &|part, straight| part.kind.has_form() && !straight),
+        straight: named("straight form", &|part, straight| {
+            part.kind.has_form() && straight
+        }),
+        curved: named("curved form", &|part, straight| {
+            part.kind.has_form() && !straight
+        }),
         strip: named("isolation strip", &|part, _| part.kind.has_strip()),
-        formed: parts.iter().filter(|(part, ..)| part.kind.has_form()).map(|(.., length)| length.clone()).collect(),
-        by_kind: by_kind.map(|(kind, name)| (kind, named(&format!("{name} edge"), &|part, _| part.kind == kind))).collect(),
+        formed: parts
+            .iter()
+            .filter(|(part, ..)| part.kind.has_form())
+            .map(|(.., length)| length.clone())
+            .collect(),
+        by_kind: by_kind
+            .map(|(kind, name)| {
+                (
+                    kind,
+                    named(&format!("{name} edge"), &|part, _| part.kind == kind),
+                )
+            })
+            .collect(),
     }
 }
 
@@ -43,7 +79,17 @@ fn stretch(slab: &Slab, part: &EdgePart) -> Quantity {
             (length.feet(), format!("part of side {}", part.side + 1))
         }
         None if side.is_straight() => (side.length(), format!("side {}", part.side + 1)),
-        None => (side.length(), format!("side {}, along its curve", part.side + 1)),
+        None => (
+            side.length(),
+            format!("side {}, along its curve", part.side + 1),
+        ),
     };
-    Quantity::new(format!("{} side {}", slab.key, part.side + 1), Amount::new(value, Unit::Foot), Working::Shape { how, place: slab.place })
+    Quantity::new(
+        format!("{} side {}", slab.key, part.side + 1),
+        Amount::new(value, Unit::Foot),
+        Working::Shape {
+            how,
+            place: slab.place,
+        },
+    )
 }

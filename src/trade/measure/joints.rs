@@ -16,9 +16,20 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> Option<JointQuantities> {
     let longest = slab.joints.as_ref()?;
     let panels = panels(&slab.outline, longest.value);
     let (columns, rows) = (panels.columns.len(), panels.rows.len());
-    let how = format!("{columns} by {rows} panels, none longer than {}", longest.value);
+    let how = format!(
+        "{columns} by {rows} panels, none longer than {}",
+        longest.value
+    );
     let limit = Quantity::feet("longest panel", longest);
-    let working = Working::Plan { how, of: vec![limit], rule: "even panels through the inside corners; spacing 24 to 36 times the thickness (NRMCA CIP 6 as restated)" };
-    let length = sets.settle(Quantity::new(format!("{} joints", slab.key), Amount::new(panels.length, Unit::Foot), working));
+    let working = Working::Plan {
+        how,
+        of: vec![limit],
+        rule: "even panels through the inside corners; spacing 24 to 36 times the thickness (NRMCA CIP 6 as restated)",
+    };
+    let length = sets.settle(Quantity::new(
+        format!("{} joints", slab.key),
+        Amount::new(panels.length, Unit::Foot),
+        working,
+    ));
     Some(JointQuantities { panels, length })
 }

@@ -39,13 +39,21 @@ pub struct SlabQuantities {
 /// Measures every slab, in the order of the takeoff.
 pub fn slabs(takeoff: &Takeoff, policy: &OrderPolicy, rules: &Rules) -> Vec<SlabQuantities> {
     let sets = Sets(&takeoff.sets);
-    takeoff.slabs.iter().map(|slab| self::slab(slab, policy, rules, sets)).collect()
+    takeoff
+        .slabs
+        .iter()
+        .map(|slab| self::slab(slab, policy, rules, sets))
+        .collect()
 }
 
 /// Measures every removal, in the order of the takeoff.
 pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
     let sets = Sets(&takeoff.sets);
-    takeoff.removals.iter().map(|one| removal::measure(one, sets)).collect()
+    takeoff
+        .removals
+        .iter()
+        .map(|one| removal::measure(one, sets))
+        .collect()
 }
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
@@ -53,7 +61,10 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
     SlabQuantities {
         edges: edges::measure(slab, sets),
         concrete: sets.settle(concrete::volume(slab, &area)),
-        base: slab.base.as_ref().map(|base| sets.settle(concrete::base(slab, base, &area))),
+        base: slab
+            .base
+            .as_ref()
+            .map(|base| sets.settle(concrete::base(slab, base, &area))),
         bars: bars::measure(slab, policy, rules, sets),
         mesh: mesh::measure(slab, policy, rules, &area).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),

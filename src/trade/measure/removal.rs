@@ -23,18 +23,56 @@ pub(super) fn measure(removal: &Removal, sets: Sets<'_>) -> RemovalQuantities {
     let feet = |what: &str, value: Length| Quantity::feet(what, &At { value, place });
     let inches = |value: Length| Quantity::inches("depth", &At { value, place });
     let (area, depth) = match removal.size.value {
-        SizePhrase::Block { length, width, depth } => {
+        SizePhrase::Block {
+            length,
+            width,
+            depth,
+        } => {
             let term = of(&feet("length", length)) * &feet("width", width);
-            (Quantity::by("length times width", format!("{name} area"), Unit::SquareFoot, term), inches(depth))
+            (
+                Quantity::by(
+                    "length times width",
+                    format!("{name} area"),
+                    Unit::SquareFoot,
+                    term,
+                ),
+                inches(depth),
+            )
         }
-        SizePhrase::AreaDeep { square_feet, depth } => (Quantity::given(format!("{name} area"), square_feet, place), inches(depth)),
-        SizePhrase::Rectangle { east_west, north_south } => {
+        SizePhrase::AreaDeep { square_feet, depth } => (
+            Quantity::given(format!("{name} area"), square_feet, place),
+            inches(depth),
+        ),
+        SizePhrase::Rectangle {
+            east_west,
+            north_south,
+        } => {
             let term = of(&feet("length", east_west)) * &feet("width", north_south);
-            (Quantity::by("length times width", format!("{name} area"), Unit::SquareFoot, term), inches(Length::ZERO))
+            (
+                Quantity::by(
+                    "length times width",
+                    format!("{name} area"),
+                    Unit::SquareFoot,
+                    term,
+                ),
+                inches(Length::ZERO),
+            )
         }
-        SizePhrase::Circle { .. } => (Quantity::by("", format!("{name} area"), Unit::SquareFoot, number(0)), inches(Length::ZERO)),
+        SizePhrase::Circle { .. } => (
+            Quantity::by("", format!("{name} area"), Unit::SquareFoot, number(0)),
+            inches(Length::ZERO),
+        ),
     };
     let area = sets.settle(area);
-    let solid = Quantity::by("sq ft × in ÷ 324 = cu yd, in place", format!("{name} in place"), Unit::CubicYard, of(&area) * &depth / number(dec!(324)));
-    RemovalQuantities { material: removal.material, area, solid: sets.settle(solid) }
+    let solid = Quantity::by(
+        "sq ft × in ÷ 324 = cu yd, in place",
+        format!("{name} in place"),
+        Unit::CubicYard,
+        of(&area) * &depth / number(dec!(324)),
+    );
+    RemovalQuantities {
+        material: removal.material,
+        area,
+        solid: sets.settle(solid),
+    }
 }

@@ -9,7 +9,11 @@ use crate::values::{Amount, Unit};
 
 pub(super) fn list(removals: &[RemovalQuantities], list: &mut List<'_>) {
     for material in MATERIALS {
-        let solids: Vec<&Quantity> = removals.iter().filter(|one| one.material == material).map(|one| &one.solid).collect();
+        let solids: Vec<&Quantity> = removals
+            .iter()
+            .filter(|one| one.material == material)
+            .map(|one| &one.solid)
+            .collect();
         if solids.is_empty() {
             continue;
         }
@@ -18,21 +22,63 @@ pub(super) fn list(removals: &[RemovalQuantities], list: &mut List<'_>) {
             continue;
         };
         let name = format!("{} hauled", material.name());
-        let solid = Quantity::by("added up", format!("{name}, in place"), Unit::CubicYard, sum(solids));
-        let loose_factor = Quantity::given("loose for each yard in place", dump.loose.value, dump.loose.place);
-        let loose = list.sets.settle(Quantity::by("in place × swell", format!("{name}, loose"), Unit::CubicYard, of(&solid) * &loose_factor));
-        let unit = list.ways.rules.selling.get(&dump.item.value).map_or(Unit::Ton, |selling| selling.unit);
+        let solid = Quantity::by(
+            "added up",
+            format!("{name}, in place"),
+            Unit::CubicYard,
+            sum(solids),
+        );
+        let loose_factor = Quantity::given(
+            "loose for each yard in place",
+            dump.loose.value,
+            dump.loose.place,
+        );
+        let loose = list.sets.settle(Quantity::by(
+            "in place × swell",
+            format!("{name}, loose"),
+            Unit::CubicYard,
+            of(&solid) * &loose_factor,
+        ));
+        let unit = list
+            .ways
+            .rules
+            .selling
+            .get(&dump.item.value)
+            .map_or(Unit::Ton, |selling| selling.unit);
         let quantity = match unit {
             Unit::CubicYard => loose,
             Unit::Load => {
                 let load = Quantity::given("load", dump.load.value, dump.load.place);
-                Quantity::by("loose ÷ a load, up to a whole one", &name, Unit::Load, (of(&loose) / &load).whole())
+                Quantity::by(
+                    "loose ÷ a load, up to a whole one",
+                    &name,
+                    Unit::Load,
+                    (of(&loose) / &load).whole(),
+                )
             }
             _ => {
-                let weight = Quantity::given("weight of a yard in place", Amount::new(dump.weight.value.much.value / dump.weight.value.per.value, Unit::Pound), dump.weight.place);
-                Quantity::by("in place × weight ÷ 2,000", &name, Unit::Ton, of(&solid) * &weight / number(dec!(2000)))
+                let weight = Quantity::given(
+                    "weight of a yard in place",
+                    Amount::new(
+                        dump.weight.value.much.value / dump.weight.value.per.value,
+                        Unit::Pound,
+                    ),
+                    dump.weight.place,
+                );
+                Quantity::by(
+                    "in place × weight ÷ 2,000",
+                    &name,
+                    Unit::Ton,
+                    of(&solid) * &weight / number(dec!(2000)),
+                )
             }
         };
-        list.buy(&dump.item, &name, "as the dump charges", &[(Section::Removal, quantity)], None);
+        list.buy(
+            &dump.item,
+            &name,
+            "as the dump charges",
+            &[(Section::Removal, quantity)],
+            None,
+        );
     }
 }

@@ -82,28 +82,64 @@ pub struct Ways<'a> {
 pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
     let slabs = measure::slabs(takeoff, ways.order, ways.rules);
     let removals = measure::removals(takeoff);
-    let extras: Vec<&Extra> = takeoff.extras.iter().chain(choice.extras(&takeoff.options)).collect();
-    let mut list = List { ways, sets: Sets(&takeoff.sets), needs: Vec::new(), missing: Vec::new() };
+    let extras: Vec<&Extra> = takeoff
+        .extras
+        .iter()
+        .chain(choice.extras(&takeoff.options))
+        .collect();
+    let mut list = List {
+        ways,
+        sets: Sets(&takeoff.sets),
+        needs: Vec::new(),
+        missing: Vec::new(),
+    };
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
     haul::list(&removals, &mut list);
     extras::list(&extras, &mut list);
-    let work = crew::Work { takeoff, slabs: &slabs, removals: &removals, orders: &orders, extras: &extras };
+    let work = crew::Work {
+        takeoff,
+        slabs: &slabs,
+        removals: &removals,
+        orders: &orders,
+        extras: &extras,
+    };
     let crew = crew::crew(&work, &mut list);
     let mut missing = list.missing;
     missing.sort();
     missing.dedup();
-    JobNeeds { slabs, removals, orders, crew, needs: list.needs, missing }
+    JobNeeds {
+        slabs,
+        removals,
+        orders,
+        crew,
+        needs: list.needs,
+        missing,
+    }
 }
 
 impl JobNeeds {
     /// Every quantity that something else may follow, for overrides and explanations.
     pub fn roots(&self) -> Vec<Quantity> {
-        let mut roots: Vec<Quantity> = self.needs.iter().map(|need| need.quantity.clone()).collect();
+        let mut roots: Vec<Quantity> = self
+            .needs
+            .iter()
+            .map(|need| need.quantity.clone())
+            .collect();
         roots.extend(self.crew.roots());
         for slab in &self.slabs {
-            roots.extend([slab.area.clone(), slab.concrete.clone(), slab.edges.straight.clone(), slab.edges.curved.clone(), slab.edges.strip.clone()]);
-            roots.extend(slab.bars.iter().flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]));
+            roots.extend([
+                slab.area.clone(),
+                slab.concrete.clone(),
+                slab.edges.straight.clone(),
+                slab.edges.curved.clone(),
+                slab.edges.strip.clone(),
+            ]);
+            roots.extend(
+                slab.bars
+                    .iter()
+                    .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
+            );
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
         }
         roots
@@ -120,28 +156,71 @@ pub(super) struct List<'a> {
 
 impl List<'_> {
     /// Buys `parts` together: added up, then up to how the item is sold, once.
-    pub fn buy(&mut self, item: &At<ItemKey>, name: &str, rule: &'static str, parts: &[(Section, Quantity)], placement: Option<usize>) {
-        let parts: Vec<&(Section, Quantity)> = parts.iter().filter(|(_, part)| !part.value().is_zero()).collect();
-        let Some(selling) = self.ways.rules.selling.get(&item.value) else { return };
+    pub fn buy(
+        &mut self,
+        item: &At<ItemKey>,
+        name: &str,
+        rule: &'static str,
+        parts: &[(Section, Quantity)],
+        placement: Option<usize>,
+    ) {
+        let parts: Vec<&(Section, Quantity)> = parts
+            .iter()
+            .filter(|(_, part)| !part.value().is_zero())
+            .collect();
+        let Some(selling) = self.ways.rules.selling.get(&item.value) else {
+            return;
+        };
         if parts.is_empty() {
             return;
         }
-        let whole = if let [(_, one)] = parts[..] { of(one) } else { sum(parts.iter().map(|(_, part)| part)) };
+        let whole = if let [(_, one)] = parts[..] {
+            of(one)
+        } else {
+            sum(parts.iter().map(|(_, part)| part))
+        };
         let stepped = if selling.step.is_zero() {
             whole
         } else {
-            whole.up_to(Quantity::new("sold in", crate::values::Amount::new(selling.step, selling.unit), crate::trade::Working::Given(selling.place)).as_term())
+            whole.up_to(
+                Quantity::new(
+                    "sold in",
+                    crate::values::Amount::new(selling.step, selling.unit),
+                    crate::trade::Working::Given(selling.place),
+                )
+                .as_term(),
+            )
         };
-        let bought = if stepped.value() < selling.smallest { number(selling.smallest) } else { stepped };
-        let quantity = self.sets.settle(Quantity::by(rule, name, selling.unit, bought));
-        let shares = parts.iter().map(|(section, part)| (*section, part.value())).collect();
-        self.needs.push(Need { item: NeedItem::Item(item.clone()), quantity, placement, shares });
+        let bought = if stepped.value() < selling.smallest {
+            number(selling.smallest)
+        } else {
+            stepped
+        };
+        let quantity = self
+            .sets
+            .settle(Quantity::by(rule, name, selling.unit, bought));
+        let shares = parts
+            .iter()
+            .map(|(section, part)| (*section, part.value()))
+            .collect();
+        self.needs.push(Need {
+            item: NeedItem::Item(item.clone()),
+            quantity,
+            placement,
+            shares,
+        });
     }
 
     /// The item that stands for `role`; none when it is not charged or not known, which is noted.
     pub fn role(&mut self, role: Role) -> Option<At<ItemKey>> {
         match self.ways.rules.roles.get(&role) {
-            Some(At { value: Some(key), place }) => Some(At { value: key.clone(), place: *place }),
+            Some(At {
+                value: Some(key),
+                place,
+            }) => Some(At {
+                value: key.clone(),
+                place: *place,
+            }),
             Some(At { value: None, .. }) => None,
             None => {
                 self.missing.push(Missing::Role(role));
@@ -151,7 +230,14 @@ impl List<'_> {
     }
 
     /// Buys what stands for `role`, if there is anything to buy.
-    pub fn buy_role(&mut self, role: Role, name: &str, rule: &'static str, parts: &[(Section, Quantity)], placement: Option<usize>) {
+    pub fn buy_role(
+        &mut self,
+        role: Role,
+        name: &str,
+        rule: &'static str,
+        parts: &[(Section, Quantity)],
+        placement: Option<usize>,
+    ) {
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
             return;
         }
@@ -170,4 +256,5 @@ impl List<'_> {
 }
 
 /// Removal materials in a fixed order.
-pub(super) const MATERIALS: [RemovalMaterial; 2] = [RemovalMaterial::Concrete, RemovalMaterial::Soil];
+pub(super) const MATERIALS: [RemovalMaterial; 2] =
+    [RemovalMaterial::Concrete, RemovalMaterial::Soil];

@@ -24,7 +24,11 @@ impl CutPlan {
 }
 
 /// Longest pieces first, each into the fullest stick it still fits.
-pub fn cut_plan<'a>(runs: impl IntoIterator<Item = &'a Run>, stock: Length, lap: Length) -> CutPlan {
+pub fn cut_plan<'a>(
+    runs: impl IntoIterator<Item = &'a Run>,
+    stock: Length,
+    lap: Length,
+) -> CutPlan {
     let (stock, lap) = (stock.as_nanometres(), lap.as_nanometres());
     let mut pieces: BTreeMap<i64, u64> = BTreeMap::new();
     let (mut full, mut steel) = (0_u64, 0_i128);
@@ -56,8 +60,14 @@ pub fn cut_plan<'a>(runs: impl IntoIterator<Item = &'a Run>, stock: Length, lap:
             *offcuts.entry(left - piece).or_default() += 1;
         }
     }
-    let least = u64::try_from((steel + i128::from(stock) - 1) / i128::from(stock)).expect("steel of one job");
-    CutPlan { full, pieces: total, cut, least }
+    let least = u64::try_from((steel + i128::from(stock) - 1) / i128::from(stock))
+        .expect("steel of one job");
+    CutPlan {
+        full,
+        pieces: total,
+        cut,
+        least,
+    }
 }
 
 fn take(offcuts: &mut BTreeMap<i64, u64>, left: i64) {
@@ -74,26 +84,46 @@ mod tests {
     use super::*;
 
     fn run(feet: i64, count: u32, pieces: u32) -> Run {
-        Run { length: Length::feet_whole(feet), count, pieces }
+        Run {
+            length: Length::feet_whole(feet),
+            count,
+            pieces,
+        }
     }
 
     #[test]
     fn offcuts_are_used_again() {
         // 6 pieces of 9 ft: two a stick.
-        let plan = cut_plan(&[run(9, 6, 1)], Length::feet_whole(20), Length::feet_whole(1));
+        let plan = cut_plan(
+            &[run(9, 6, 1)],
+            Length::feet_whole(20),
+            Length::feet_whole(1),
+        );
         assert_eq!((plan.sticks(), plan.least), (3, 3));
         // 15 and 5 ft share a stick.
-        let plan = cut_plan(&[run(15, 2, 1), run(5, 2, 1)], Length::feet_whole(20), Length::feet_whole(1));
+        let plan = cut_plan(
+            &[run(15, 2, 1), run(5, 2, 1)],
+            Length::feet_whole(20),
+            Length::feet_whole(1),
+        );
         assert_eq!((plan.sticks(), plan.pieces), (2, 4));
     }
 
     #[test]
     fn a_long_run_takes_whole_sticks_and_a_rest() {
         // 35 ft with 1 ft laps from 20 ft: 20 + 16.
-        let plan = cut_plan(&[run(35, 2, 2)], Length::feet_whole(20), Length::feet_whole(1));
+        let plan = cut_plan(
+            &[run(35, 2, 2)],
+            Length::feet_whole(20),
+            Length::feet_whole(1),
+        );
         assert_eq!((plan.full, plan.pieces, plan.sticks()), (2, 2, 4));
         // Exactly two whole sticks.
-        let plan = cut_plan(&[run(39, 1, 2)], Length::feet_whole(20), Length::feet_whole(1));
+        let plan = cut_plan(
+            &[run(39, 1, 2)],
+            Length::feet_whole(20),
+            Length::feet_whole(1),
+        );
         assert_eq!((plan.full, plan.cut), (2, 0));
     }
 }

@@ -1,0 +1,77 @@
+//! What someone who cannot see the figure hears: every number in it.
+
+use rust_decimal::Decimal;
+
+use super::CureView;
+use super::band::steady;
+use super::frame::Frame;
+use super::words::fill;
+use crate::trade::curing::{Milestone, Use};
+use crate::values::rounding;
+
+/// The band at every vertical line, then every use.
+pub fn alternative(view: &CureView, frame: &Frame) -> String {
+    let words = view.words;
+    let conditions = view.timeline.conditions;
+    let (about, moment) = if steady(view) {
+        (words.about_steady, words.about_steady_moment)
+    } else {
+        (words.about_band, words.about_moment)
+    };
+    let mut sentences = vec![fill(
+        about,
+        &[
+            ("strength", view.ordered),
+            ("warm", &conditions.warm.to_string()),
+            ("cool", &conditions.cool.to_string()),
+        ],
+    )];
+    for day in frame.ticks().skip(1) {
+        let there = view.timeline.at(Decimal::from(day));
+        let percent = |percent: crate::values::Percent| {
+            rounding::to_places(percent.number(), 0)
+                .normalize()
+                .to_string()
+        };
+        sentences.push(fill(
+            moment,
+            &[
+                ("day", &day.to_string()),
+                ("warm", &percent(there.warm)),
+                ("cool", &percent(there.cool)),
+            ],
+        ));
+    }
+    for bar in &frame.bars {
+        sentences.push(about_use(view, &bar.milestone));
+    }
+    sentences.push(fill(
+        words.about_deicer,
+        &[
+            ("use", words.deicer),
+            ("first", words.first_winter),
+            ("second", words.second_winter),
+            ("sparingly", words.sparingly),
+        ],
+    ));
+    sentences.join(" ")
+}
+
+fn about_use(view: &CureView, milestone: &Milestone) -> String {
+    let words = view.words;
+    let (name, day_words) = match milestone.use_ {
+        Use::Walk => (words.walk, words.day),
+        Use::Car => (words.car, words.day),
+        Use::Heavy => (words.heavy, words.day),
+        Use::Seal => (words.seal, words.day_when_dry),
+    };
+    let (warm, cool) = (milestone.warm.to_string(), milestone.cool.to_string());
+    if warm == cool {
+        let day = fill(day_words, &[("day", &cool)]);
+        return fill(words.about_use, &[("use", name), ("day", &day)]);
+    }
+    fill(
+        words.about_days,
+        &[("use", name), ("warm", &warm), ("day", &cool)],
+    )
+}
