@@ -1,2 +1,5 @@
-//! The `outside` floor.
+//! The outside world: files, the clock, the command line.
+
 pub mod cli;
+pub mod desk;
+pub mod files;

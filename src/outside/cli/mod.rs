@@ -1,6 +1,127 @@
 //! The command line: one file a command, nothing but wiring.
 
+mod check;
+mod cost;
+mod explain;
+mod quote;
+mod takeoff;
+
+use std::ffi::OsString;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand, ValueEnum};
+
+use super::desk::{self, Desk};
+use crate::reading::{Problems, Sources, caret};
+use crate::values::{Day, Unreadable};
+
+/// From tape measure to last payment, for small concrete flatwork crews.
+#[derive(Debug, Parser)]
+#[command(name = "flatwork", version, about, disable_help_subcommand = true)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// Prices a takeoff and writes the quote for the customer as a PDF
+    Quote(quote::Arguments),
+    /// Shows what the job costs you, line by line, and how the price is made
+    Cost(cost::Arguments),
+    /// Shows every quantity of the job; with --explain, how each came about
+    Takeoff(takeoff::Arguments),
+    /// Follows one line of the cost from dollars back to the tape measure
+    Explain(explain::Arguments),
+    /// Holds takeoffs against published rules and your own limits
+    Check(check::Arguments),
+}
+
+/// What every command on a takeoff takes.
+#[derive(Debug, clap::Args)]
+struct Job {
+    /// The takeoff
+    file: PathBuf,
+    /// The day of the quote, as 2026-05-04; else the takeoff's `quoted`, else today
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    on: Option<Day>,
+    /// Another price book than the usual one
+    #[arg(long, value_name = "FILE")]
+    book: Option<PathBuf>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum Format {
+    Text,
+    Json,
+}
+
+/// Exit status: 0 fine, 1 problems found in the input, 2 could not run.
+const PROBLEMS: u8 = 1;
+const COULD_NOT_RUN: u8 = 2;
+
 /// Runs the program with its arguments; answers the exit status.
-pub fn run(_arguments: impl Iterator<Item = std::ffi::OsString>) -> std::process::ExitCode {
-    std::process::ExitCode::SUCCESS
+pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
+    let arguments = match Arguments::try_parse_from(arguments) {
+        Ok(arguments) => arguments,
+        Err(error) => {
+            // Help and version are answers, not mistakes.
+            let _ = error.print();
+            return if error.use_stderr() {
+                ExitCode::from(COULD_NOT_RUN)
+            } else {
+                ExitCode::SUCCESS
+            };
+        }
+    };
+    match arguments.command {
+        Command::Quote(arguments) => quote::run(&arguments),
+        Command::Cost(arguments) => cost::run(&arguments),
+        Command::Takeoff(arguments) => takeoff::run(&arguments),
+        Command::Explain(arguments) => explain::run(&arguments),
+        Command::Check(arguments) => check::run(&arguments),
+    }
+}
+
+fn day(text: &str) -> Result<Day, String> {
+    text.parse()
+        .map_err(|unreadable: Unreadable| format!("{}; {}", unreadable.message, unreadable.help))
+}
+
+/// Lays out the job and hands it to `work`; every problem is shown, and then nothing is written.
+fn with_desk(
+    job: &Job,
+    work: impl FnOnce(&Desk, &Sources, &mut Problems) -> Option<ExitCode>,
+) -> ExitCode {
+    with_file(&job.file, job, work)
+}
+
+fn with_file(
+    file: &Path,
+    job: &Job,
+    work: impl FnOnce(&Desk, &Sources, &mut Problems) -> Option<ExitCode>,
+) -> ExitCode {
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let desk = desk::lay_out(
+        file,
+        job.on,
+        job.book.as_deref(),
+        &mut sources,
+        &mut problems,
+    );
+    let done = match desk {
+        Some(desk) if problems.is_empty() => work(&desk, &sources, &mut problems),
+        _ => None,
+    };
+    if problems.is_empty() {
+        return done.unwrap_or(ExitCode::from(COULD_NOT_RUN));
+    }
+    eprint!("{}", caret::show_all(&problems, "error", &sources));
+    let count = problems.len();
+    eprintln!(
+        "\n{count} {} found; nothing was written",
+        if count == 1 { "problem" } else { "problems" }
+    );
+    ExitCode::from(PROBLEMS)
 }

@@ -1,0 +1,146 @@
+//! Everything a command works on: the takeoff, its business, its price book, the prices of its days.
+
+use std::path::{Path, PathBuf};
+
+use super::files;
+use crate::costing::{Prices, prices};
+use crate::input::book::{self, PriceBook};
+use crate::input::business::{self, Business};
+use crate::input::job::{self, Takeoff};
+use crate::reading::{Problem, Problems, Sources, yaml};
+use crate::values::Day;
+
+/// What lies on the desk once all three files are read without a problem.
+#[derive(Debug)]
+pub struct Desk {
+    pub file: PathBuf,
+    pub takeoff: Takeoff,
+    pub business: Business,
+    pub book: PriceBook,
+    /// The day of the quote.
+    pub quoted: Day,
+    /// For each pour, the prices of its day.
+    pub days: Vec<Prices>,
+}
+
+/// Reads the takeoff, its business and its book; every problem of all three is reported.
+pub fn lay_out(
+    file: &Path,
+    on: Option<Day>,
+    other_book: Option<&Path>,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<Desk> {
+    let written = files::read(file, sources, problems)
+        .and_then(|id| yaml::read(id, sources, problems))
+        .and_then(|node| job::read(&node, problems));
+    if !files::exists(file) {
+        return None;
+    }
+    let Some(home) = files::business_file(file) else {
+        problems.push(
+            Problem::new(
+                "no-business",
+                format!(
+                    "no `business.yaml` beside `{}` or in any folder above it",
+                    file.display()
+                ),
+            )
+            .help("copy the one of the demo quotes there and put your own firm and prices in"),
+        );
+        return None;
+    };
+    let business = files::read(&home, sources, problems)
+        .and_then(|id| yaml::read(id, sources, problems))
+        .and_then(|node| business::read(&node, problems));
+    let business = business?;
+    let folder = home.parent().unwrap_or(Path::new(".")).to_path_buf();
+    let usual = business.books.first().map(|book| folder.join(&book.value));
+    let path = other_book.map(Path::to_path_buf).or(usual)?;
+    let place = business
+        .books
+        .first()
+        .map(|book| book.place)
+        .filter(|_| other_book.is_none());
+    let book = if files::exists(&path) {
+        files::read(&tidy(&path), sources, problems)
+            .and_then(|id| yaml::read(id, sources, problems))
+            .and_then(|node| book::read(&node, problems))
+    } else {
+        let problem = Problem::new(
+            "no-such-book",
+            format!("there is no price book `{}`", tidy(&path).display()),
+        )
+        .help("paths in `books` start from the folder of business.yaml");
+        problems.push(match place {
+            Some(place) => problem.at(place),
+            None => problem,
+        });
+        None
+    };
+    if let Some(logo) = &business.firm.logo {
+        own_file(&folder, &logo.value, logo.place, "logo", problems);
+    }
+    let written = written?;
+    for photo in &written.photos {
+        own_file(&folder, &photo.value, photo.place, "photo", problems);
+    }
+    let book = book?;
+    let name = file
+        .file_stem()
+        .map(|stem| stem.to_string_lossy().into_owned())
+        .unwrap_or_default();
+    let takeoff = job::resolve(written, &name, &book, &business, problems)?;
+    let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
+    let lead = i64::from(business.quote.lead_time.0);
+    let pours = takeoff.placements.iter().map(|placement| {
+        placement
+            .day
+            .as_ref()
+            .map_or_else(|| quoted.plus(lead), |day| day.value)
+    });
+    let days = pours.map(|day| prices(&book, day, &takeoff.name)).collect();
+    Some(Desk {
+        file: file.to_path_buf(),
+        takeoff,
+        business,
+        book,
+        quoted,
+        days,
+    })
+}
+
+/// Logos and photos lie inside the business folder, so that a copy of it is whole.
+fn own_file(
+    folder: &Path,
+    name: &str,
+    place: crate::reading::Place,
+    what: &str,
+    problems: &mut Problems,
+) {
+    let path = folder.join(name);
+    if !files::exists(&path) {
+        problems.push(
+            Problem::new("missing-picture", format!("there is no {what} `{name}`"))
+                .at(place)
+                .help(format!(
+                    "put the file into `{}`, or take the line out",
+                    tidy(folder).display()
+                )),
+        );
+    } else if !files::inside(folder, &path) {
+        problems.push(
+            Problem::new(
+                "picture-outside",
+                format!("the {what} `{name}` lies outside the business folder"),
+            )
+            .at(place)
+            .help("copy it into the folder, so that a backup of the folder is whole"),
+        );
+    }
+}
+
+/// `demo-quotes/../price-books/x.yaml` as `price-books/x.yaml`.
+fn tidy(path: &Path) -> PathBuf {
+    files::whole(path).map_or_else(|| path.to_path_buf(), |whole| files::relative(&whole))
+}
