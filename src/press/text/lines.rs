@@ -4,6 +4,7 @@ use super::rich::Voice;
 use super::shape::{Unshapable, shape, width};
 use crate::press::drawing::Face;
 use crate::press::page::Glyph;
+use std::collections::BTreeMap;
 use unicode_linebreak::{BreakOpportunity, linebreaks};
 
 /// One line: runs of glyphs, each in one voice, in reading order.
@@ -39,14 +40,9 @@ pub fn lines(
     let mut starts = vec![0];
     let mut open = 0; // start of the line being filled
     let mut last = 0; // last break that still fits
-    let mut stops: Vec<(usize, bool)> = linebreaks(&whole)
-        .map(|(at, kind)| (at, kind == BreakOpportunity::Mandatory && at < whole.len()))
-        .collect();
-    if stops.is_empty() {
-        stops.push((whole.len(), false));
-    }
-    for (stop, forced) in stops {
-        while limit < setting.width(open, stop)? {
+    let guess = Guess::new(&setting)?;
+    for &(stop, forced) in &guess.stops {
+        while !guess.fits(&setting, open, stop, limit)? {
             if last == open {
                 last = setting.emergency(open, stop, limit)?;
                 if stop <= last {
@@ -80,6 +76,59 @@ struct Setting<'a> {
     face: Face,
     size: f32,
     tracking: i32,
+}
+
+/// Widths of the words one by one, which add up to a line's width but for the
+/// kerning between them: enough to know most lines without shaping them.
+struct Guess {
+    /// Where lines may end, and whether they must.
+    stops: Vec<(usize, bool)>,
+    /// Width from the start of the text to each stop.
+    widths: BTreeMap<usize, f32>,
+}
+
+impl Guess {
+    fn new(setting: &Setting<'_>) -> Result<Self, Unshapable> {
+        let whole = setting.whole;
+        let mut stops: Vec<(usize, bool)> = linebreaks(whole)
+            .map(|(at, kind)| (at, kind == BreakOpportunity::Mandatory && at < whole.len()))
+            .collect();
+        if stops.is_empty() {
+            stops.push((whole.len(), false));
+        }
+        let (mut widths, mut before, mut sum) = (BTreeMap::from([(0, 0.0)]), 0, 0.0);
+        for &(stop, _) in &stops {
+            let runs = setting.runs(before, stop)?;
+            sum += runs
+                .iter()
+                .map(|(_, glyphs)| width(glyphs, setting.size))
+                .sum::<f32>();
+            widths.insert(stop, sum);
+            before = stop;
+        }
+        Ok(Self { stops, widths })
+    }
+
+    /// Whether the line fits; shaped as a whole only when the guess is close to the limit.
+    fn fits(
+        &self,
+        setting: &Setting<'_>,
+        open: usize,
+        stop: usize,
+        limit: f32,
+    ) -> Result<bool, Unshapable> {
+        if let (Some(from), Some(to)) = (self.widths.get(&open), self.widths.get(&stop)) {
+            let with_space = to - from;
+            // Kerning with spaces and the space at the end stay well within an em.
+            if with_space <= limit - setting.size / 2.0 {
+                return Ok(true);
+            }
+            if limit + setting.size < with_space {
+                return Ok(false);
+            }
+        }
+        Ok(setting.width(open, stop)? <= limit)
+    }
 }
 
 fn voices(text: &[(Voice, String)]) -> Vec<(usize, Voice)> {

@@ -8,6 +8,8 @@ mod terms;
 mod ticks;
 mod words;
 
+pub(super) use words::Known;
+
 use super::block::{Block, Column, Rule, Section};
 use super::error::LayoutError;
 use super::fill::Settled;
@@ -23,6 +25,7 @@ pub(super) struct Builder<'a> {
     pub figures: &'a BTreeMap<String, Drawing>,
     pub settled: &'a Settled,
     pub nodes: Vec<Node>,
+    pub known: &'a Known,
 }
 
 /// Where blocks stand: under which node, from where, how wide.
