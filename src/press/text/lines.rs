@@ -37,6 +37,12 @@ pub fn lines(
         size,
         tracking,
     };
+    if !whole.contains(FORCED) {
+        let line = setting.line(0, whole.len())?;
+        if line.width <= limit {
+            return Ok(vec![line]);
+        }
+    }
     let mut starts = vec![0];
     let mut open = 0; // start of the line being filled
     let mut last = 0; // last break that still fits
@@ -67,6 +73,11 @@ pub fn lines(
         .map(|(start, end)| setting.line(start, end))
         .collect()
 }
+
+/// Characters after which UAX #14 demands a new line.
+const FORCED: [char; 7] = [
+    '\n', '\r', '\u{b}', '\u{c}', '\u{85}', '\u{2028}', '\u{2029}',
+];
 
 /// The text with what it is set in.
 struct Setting<'a> {
@@ -168,10 +179,20 @@ impl Setting<'_> {
 
     fn line(&self, start: usize, end: usize) -> Result<Line, Unshapable> {
         let kept = self.whole[start..end].trim_end_matches('\n').len();
-        Ok(Line {
-            runs: self.runs(start, start + kept)?,
-            width: self.width(start, end)?,
-        })
+        let runs = self.runs(start, start + kept)?;
+        let mut all: f32 = runs
+            .iter()
+            .map(|(_, glyphs)| width(glyphs, self.size))
+            .sum();
+        if let Some((_, glyphs)) = runs.last() {
+            let spaces = glyphs
+                .iter()
+                .rev()
+                .take_while(|glyph| glyph.text == " ")
+                .count();
+            all -= width(&glyphs[glyphs.len() - spaces..], self.size);
+        }
+        Ok(Line { runs, width: all })
     }
 
     /// Where a word wider than the line must be broken; at least one character on.
