@@ -5,12 +5,87 @@
 
 use handlebars::{Handlebars, RenderErrorReason};
 use serde::Serialize;
+use std::sync::OnceLock;
 
 /// The templates built into the program.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Template {
     Quote,
 }
+
+/// The parts of the quote, by the name they are included by.
+const QUOTE_PARTS: [(&str, &str); 19] = [
+    (
+        "quote/acceptance",
+        include_str!("../../templates/quote/acceptance.hbs"),
+    ),
+    (
+        "quote/cancellation",
+        include_str!("../../templates/quote/cancellation.hbs"),
+    ),
+    (
+        "quote/choices",
+        include_str!("../../templates/quote/choices.hbs"),
+    ),
+    (
+        "quote/combination-rows",
+        include_str!("../../templates/quote/combination-rows.hbs"),
+    ),
+    (
+        "quote/combinations",
+        include_str!("../../templates/quote/combinations.hbs"),
+    ),
+    (
+        "quote/counted-on",
+        include_str!("../../templates/quote/counted-on.hbs"),
+    ),
+    ("quote/cure", include_str!("../../templates/quote/cure.hbs")),
+    ("quote/deal", include_str!("../../templates/quote/deal.hbs")),
+    (
+        "quote/hidden",
+        include_str!("../../templates/quote/hidden.hbs"),
+    ),
+    (
+        "quote/how-we-work",
+        include_str!("../../templates/quote/how-we-work.hbs"),
+    ),
+    (
+        "quote/in-full",
+        include_str!("../../templates/quote/in-full.hbs"),
+    ),
+    (
+        "quote/letterhead",
+        include_str!("../../templates/quote/letterhead.hbs"),
+    ),
+    (
+        "quote/not-included",
+        include_str!("../../templates/quote/not-included.hbs"),
+    ),
+    (
+        "quote/not-included-first",
+        include_str!("../../templates/quote/not-included-first.hbs"),
+    ),
+    (
+        "quote/not-included-rest",
+        include_str!("../../templates/quote/not-included-rest.hbs"),
+    ),
+    (
+        "quote/payments",
+        include_str!("../../templates/quote/payments.hbs"),
+    ),
+    (
+        "quote/scope-rows",
+        include_str!("../../templates/quote/scope-rows.hbs"),
+    ),
+    (
+        "quote/when-we-come",
+        include_str!("../../templates/quote/when-we-come.hbs"),
+    ),
+    (
+        "quote/without-grid",
+        include_str!("../../templates/quote/without-grid.hbs"),
+    ),
+];
 
 /// Why a template could not be filled; line and column count from 1 where known.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -51,30 +126,61 @@ impl Template {
     }
 
     /// Fills the template, or the owner's text in its place, with a view.
+    ///
+    /// The owner's text may use the built-in parts as well: `{{> quote/deal}}`.
     pub fn fill(self, view: &impl Serialize, own: Option<&str>) -> Result<String, TemplateError> {
+        let render = |machine: &Handlebars<'static>| {
+            machine
+                .render(self.name(), view)
+                .map_err(|error| TemplateError {
+                    template: error
+                        .template_name
+                        .clone()
+                        .unwrap_or_else(|| self.name().to_owned()),
+                    line: error.line_no,
+                    column: error.column_no,
+                    reason: reason(error.reason()),
+                })
+        };
+        let Some(own) = own else {
+            return render(built_in());
+        };
+        let mut machine = built_in().clone();
+        add(&mut machine, self.name(), own)?;
+        render(&machine)
+    }
+}
+
+/// All built-in templates and their parts, read once.
+///
+/// They are many small texts because reading one takes time that grows with
+/// the square of its length.
+fn built_in() -> &'static Handlebars<'static> {
+    static MACHINE: OnceLock<Handlebars<'static>> = OnceLock::new();
+    MACHINE.get_or_init(|| {
         let mut machine = Handlebars::new();
         machine.set_strict_mode(true);
         machine.register_escape_fn(escape);
+        let whole = [(Template::Quote.name(), Template::Quote.text())];
+        for (name, text) in whole.iter().chain(&QUOTE_PARTS) {
+            add(&mut machine, name, text).expect("the built-in templates are sound");
+        }
         machine
-            .register_template_string(self.name(), own.unwrap_or(self.text()))
-            .map_err(|error| {
-                let (line, column) = error.pos().unzip();
-                TemplateError {
-                    template: self.name().to_owned(),
-                    line,
-                    column,
-                    reason: error.reason().to_string(),
-                }
-            })?;
-        machine
-            .render(self.name(), view)
-            .map_err(|error| TemplateError {
-                template: self.name().to_owned(),
-                line: error.line_no,
-                column: error.column_no,
-                reason: reason(error.reason()),
-            })
-    }
+    })
+}
+
+fn add(machine: &mut Handlebars<'static>, name: &str, text: &str) -> Result<(), TemplateError> {
+    machine
+        .register_template_string(name, text)
+        .map_err(|error| {
+            let (line, column) = error.pos().unzip();
+            TemplateError {
+                template: name.to_owned(),
+                line,
+                column,
+                reason: error.reason().to_string(),
+            }
+        })
 }
 
 fn reason(reason: &RenderErrorReason) -> String {

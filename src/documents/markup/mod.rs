@@ -3,7 +3,28 @@
 //! Element names are those of HTML where the meaning is the same; the others
 //! (`columns`, `flows`, `ticks`, `fields`, `fit`, …) say what HTML cannot.
 //! Anything unknown is an error with its line and column, never skipped.
-//! DEVELOPERS.md and `templates/` show it in use.
+//!
+//! | element | holds | attributes |
+//! |---|---|---|
+//! | `document` | `head`, `foot`, `pages`, `body` | |
+//! | `head`, `foot`, `pages` | running words; `Page {n} of {m}` | `foot page="first"` |
+//! | `h1` (once) `h2` `h3` | words | `style` `gap` |
+//! | `p` | words | `style` `ink` `gap` `keep="with-next"` |
+//! | `ul` | `li` | |
+//! | `dl` | `dt`, `dd` in turn | `width` `voice` `gap` |
+//! | `table` | `col`, then `thead`, `tbody` of `tr` of `th`, `td` | `head="beside-title"`; `col width align voice`; `tr kind="total"` |
+//! | `section` | blocks | `rule` |
+//! | `columns` | `column`s of blocks | `column span` of 12 |
+//! | `flows` | blocks, in two flows | |
+//! | `ticks` | `group` of `question`, `tick` of `title`, `description`, `adds`, `total` | `adds` `total`; `group joined-by` |
+//! | `fields` | `field` of `over`, `under` | `field span line`; `over style align` |
+//! | `figure` | | `name` |
+//! | `fit` | `version`s, of which the first that fits is taken | `name` |
+//! | `when` | blocks that stand only with that version | `fit` `version` from 0 |
+//! | `keep`, `newpage`, `space`, `hr` | | `half-lines`; `rule` |
+//! | `b`, `small` | words in bold, in the soft voice | |
+//!
+//! Blocks may have an `id`; `{page:id}` in any words prints the number of its page.
 
 mod blocks;
 mod error;

@@ -1,8 +1,10 @@
 //! Pieces to pages: what stays together, what moves on, what is divided.
 
 use super::error::LayoutError;
+use super::flows::Flows;
 use super::mark::move_ink;
-use super::piece::{Body, Bond, Flows, Piece, Solid, end_of};
+use super::part::{can_start, cluster, divisible};
+use super::piece::{Body, Piece, Solid, end_of};
 use super::style::grid;
 use crate::press::drawing::Point;
 use crate::press::page::{Bookmark, Mark, NodeId, Owner};
@@ -186,13 +188,13 @@ impl Filled {
             Body::Flows(flows) => {
                 let mut pieces = VecDeque::from(flows.pieces);
                 end = self.column(&mut pieces, start, fresh)?;
-                pieces
-                    .iter_mut()
-                    .for_each(|piece| piece.shift(flows.across));
+                for piece in &mut pieces {
+                    piece.shift(flows.across);
+                }
                 end = end.max(self.column(&mut pieces, start, false)?);
-                pieces
-                    .iter_mut()
-                    .for_each(|piece| piece.shift(-flows.across));
+                for piece in &mut pieces {
+                    piece.shift(-flows.across);
+                }
                 let some = !pieces.is_empty();
                 some.then(|| Body::Flows(Flows::new(pieces.into(), flows.across)))
             }
@@ -280,55 +282,5 @@ impl Filled {
                 y,
             });
         }
-    }
-}
-
-/// How many pieces at the front must stay together.
-fn cluster(flow: &VecDeque<Piece>) -> usize {
-    let kept = flow
-        .iter()
-        .take_while(|piece| piece.keep_next && !matches!(piece.body, Body::NewPage))
-        .count();
-    (kept + 1).min(flow.len())
-}
-
-/// Whether a whole that does not fit from `y` down is divided there.
-fn divisible(piece: &Piece, bond: Bond, y: f32) -> bool {
-    let height = end_of([piece], grid::UNDER_HEAD, true) - grid::UNDER_HEAD;
-    let page = grid::BOTTOM - grid::UNDER_HEAD;
-    match bond {
-        Bond::Firm => page < height,
-        Bond::Loose => page < height || (page / 2.0 < height && page / 3.0 < grid::BOTTOM - y),
-    }
-}
-
-/// Whether every column can place something from `y` down.
-fn can_start(body: &Body, y: f32) -> bool {
-    match body {
-        Body::Columns(columns) => columns.iter().all(|column| starts(column, y)),
-        Body::Flows(flows) => starts(&flows.pieces, y),
-        Body::Solid(_) | Body::Whole(..) | Body::NewPage | Body::Fit { .. } => false,
-    }
-}
-
-fn starts(pieces: &[Piece], y: f32) -> bool {
-    let kept = pieces.iter().take_while(|piece| piece.keep_next).count();
-    let together = (kept + 1).min(pieces.len());
-    if end_of(pieces.iter().take(together), y, true) <= grid::BOTTOM {
-        return true;
-    }
-    let Some(last) = together.checked_sub(1).and_then(|at| pieces.get(at)) else {
-        return true;
-    };
-    let before = end_of(pieces.iter().take(together - 1), y, true);
-    let start = last.start(before, together == 1);
-    match &last.body {
-        Body::Whole(parts, bond) => divisible(last, *bond, start) && starts(parts, start),
-        Body::Fit { versions, .. } => versions
-            .last()
-            .is_none_or(|version| starts(&version.pieces, start)),
-        Body::NewPage => true,
-        Body::Columns(_) | Body::Flows(_) => can_start(&last.body, start),
-        Body::Solid(_) => false,
     }
 }

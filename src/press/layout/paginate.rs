@@ -1,7 +1,7 @@
 //! The way from blocks to a finished document.
 
 use super::block::Flow;
-use super::build::{Builder, Place};
+use super::build::{Builder, Known, Place};
 use super::error::LayoutError;
 use super::fill::{Filled, Settled, fill};
 use super::frame::frame;
@@ -24,12 +24,14 @@ pub fn paginate(
 ) -> Result<Document, LayoutError> {
     check(flow, figures)?;
     let mut settled = Settled::default();
+    let known = Known::default();
     for _ in 0..ATTEMPTS {
         let mut builder = Builder {
             look,
             figures,
             settled: &settled,
             nodes: Vec::new(),
+            known: &known,
         };
         let root = builder.node(Role::Document, None);
         let place = Place {

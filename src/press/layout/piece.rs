@@ -1,5 +1,6 @@
 //! Pieces: what is never divided, with its marks, waiting for a place on a page.
 
+use super::flows::Flows;
 use super::mark::{move_ink, words_reach};
 use super::style::grid;
 use crate::press::drawing::Point;
@@ -44,16 +45,6 @@ pub(super) enum Bond {
     Firm,
     /// Divided as well if much of the page would stay empty.
     Loose,
-}
-
-/// A text in two flows: all pieces at the left column's x.
-#[derive(Clone, Debug)]
-pub(super) struct Flows {
-    pub pieces: Vec<Piece>,
-    /// How many stand in the left flow when both fit.
-    pub cut: usize,
-    /// From the left column to the right one.
-    pub across: f32,
 }
 
 /// One version of a `Fit`, and the structure nodes that only it uses.
@@ -189,40 +180,6 @@ impl Solid {
             (Some((_, right)), Some((left, _))) => right + grid::GUTTER <= left,
             _ => true,
         }
-    }
-}
-
-impl Flows {
-    /// Two flows as even as their pieces allow.
-    pub fn new(pieces: Vec<Piece>, across: f32) -> Self {
-        let mut flows = Self {
-            cut: pieces.len(),
-            pieces,
-            across,
-        };
-        let even = (1..=flows.pieces.len())
-            .filter(|&cut| !flows.pieces[cut - 1].keep_next)
-            .min_by(|&a, &b| {
-                let heights = (flows.height(a, grid::TOP), flows.height(b, grid::TOP));
-                heights.0.total_cmp(&heights.1)
-            });
-        flows.cut = even.unwrap_or(flows.cut);
-        flows
-    }
-
-    fn height(&self, cut: usize, y: f32) -> f32 {
-        let (left, right) = self.pieces.split_at(cut);
-        end_of(left, y, true).max(end_of(right, y, true)) - y
-    }
-
-    /// The two columns.
-    pub fn columns(self) -> Vec<Vec<Piece>> {
-        let mut left = self.pieces;
-        let mut right = left.split_off(self.cut);
-        for piece in &mut right {
-            piece.shift(self.across);
-        }
-        vec![left, right]
     }
 }
 

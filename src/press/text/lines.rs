@@ -4,6 +4,7 @@ use super::rich::Voice;
 use super::shape::{Unshapable, shape, width};
 use crate::press::drawing::Face;
 use crate::press::page::Glyph;
+use std::collections::BTreeMap;
 use unicode_linebreak::{BreakOpportunity, linebreaks};
 
 /// One line: runs of glyphs, each in one voice, in reading order.
@@ -36,17 +37,18 @@ pub fn lines(
         size,
         tracking,
     };
+    if !whole.contains(FORCED) {
+        let line = setting.line(0, whole.len())?;
+        if line.width <= limit {
+            return Ok(vec![line]);
+        }
+    }
     let mut starts = vec![0];
     let mut open = 0; // start of the line being filled
     let mut last = 0; // last break that still fits
-    let mut stops: Vec<(usize, bool)> = linebreaks(&whole)
-        .map(|(at, kind)| (at, kind == BreakOpportunity::Mandatory && at < whole.len()))
-        .collect();
-    if stops.is_empty() {
-        stops.push((whole.len(), false));
-    }
-    for (stop, forced) in stops {
-        while limit < setting.width(open, stop)? {
+    let guess = Guess::new(&setting)?;
+    for &(stop, forced) in &guess.stops {
+        while !guess.fits(&setting, open, stop, limit)? {
             if last == open {
                 last = setting.emergency(open, stop, limit)?;
                 if stop <= last {
@@ -72,6 +74,11 @@ pub fn lines(
         .collect()
 }
 
+/// Characters after which UAX #14 demands a new line.
+const FORCED: [char; 7] = [
+    '\n', '\r', '\u{b}', '\u{c}', '\u{85}', '\u{2028}', '\u{2029}',
+];
+
 /// The text with what it is set in.
 struct Setting<'a> {
     /// End of each stretch, and its voice.
@@ -80,6 +87,59 @@ struct Setting<'a> {
     face: Face,
     size: f32,
     tracking: i32,
+}
+
+/// Widths of the words one by one, which add up to a line's width but for the
+/// kerning between them: enough to know most lines without shaping them.
+struct Guess {
+    /// Where lines may end, and whether they must.
+    stops: Vec<(usize, bool)>,
+    /// Width from the start of the text to each stop.
+    widths: BTreeMap<usize, f32>,
+}
+
+impl Guess {
+    fn new(setting: &Setting<'_>) -> Result<Self, Unshapable> {
+        let whole = setting.whole;
+        let mut stops: Vec<(usize, bool)> = linebreaks(whole)
+            .map(|(at, kind)| (at, kind == BreakOpportunity::Mandatory && at < whole.len()))
+            .collect();
+        if stops.is_empty() {
+            stops.push((whole.len(), false));
+        }
+        let (mut widths, mut before, mut sum) = (BTreeMap::from([(0, 0.0)]), 0, 0.0);
+        for &(stop, _) in &stops {
+            let runs = setting.runs(before, stop)?;
+            sum += runs
+                .iter()
+                .map(|(_, glyphs)| width(glyphs, setting.size))
+                .sum::<f32>();
+            widths.insert(stop, sum);
+            before = stop;
+        }
+        Ok(Self { stops, widths })
+    }
+
+    /// Whether the line fits; shaped as a whole only when the guess is close to the limit.
+    fn fits(
+        &self,
+        setting: &Setting<'_>,
+        open: usize,
+        stop: usize,
+        limit: f32,
+    ) -> Result<bool, Unshapable> {
+        if let (Some(from), Some(to)) = (self.widths.get(&open), self.widths.get(&stop)) {
+            let with_space = to - from;
+            // Kerning with spaces and the space at the end stay well within an em.
+            if with_space <= limit - setting.size / 2.0 {
+                return Ok(true);
+            }
+            if limit + setting.size < with_space {
+                return Ok(false);
+            }
+        }
+        Ok(setting.width(open, stop)? <= limit)
+    }
 }
 
 fn voices(text: &[(Voice, String)]) -> Vec<(usize, Voice)> {
@@ -119,10 +179,20 @@ impl Setting<'_> {
 
     fn line(&self, start: usize, end: usize) -> Result<Line, Unshapable> {
         let kept = self.whole[start..end].trim_end_matches('\n').len();
-        Ok(Line {
-            runs: self.runs(start, start + kept)?,
-            width: self.width(start, end)?,
-        })
+        let runs = self.runs(start, start + kept)?;
+        let mut all: f32 = runs
+            .iter()
+            .map(|(_, glyphs)| width(glyphs, self.size))
+            .sum();
+        if let Some((_, glyphs)) = runs.last() {
+            let spaces = glyphs
+                .iter()
+                .rev()
+                .take_while(|glyph| glyph.text == " ")
+                .count();
+            all -= width(&glyphs[glyphs.len() - spaces..], self.size);
+        }
+        Ok(Line { runs, width: all })
     }
 
     /// Where a word wider than the line must be broken; at least one character on.

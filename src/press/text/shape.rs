@@ -1,9 +1,9 @@
 //! Shaping: characters to glyphs with kerning, in one face.
 
-use super::face::opened;
+use super::face::{DIRECTION, SCRIPT, opened, unjoined};
 use crate::press::drawing::Face;
 use crate::press::page::Glyph;
-use harfrust::{Feature, ShapeOptions, Tag, UnicodeBuffer};
+use harfrust::{ShapeOptions, UnicodeBuffer};
 use std::collections::BTreeSet;
 
 /// A character the bundled faces cannot show.
@@ -38,11 +38,17 @@ pub fn shape(face: Face, text: &str, tracking: i32) -> Result<Vec<Glyph>, Unshap
     let shaper = opened.tables.shaper(&opened.font).build();
     let mut buffer = UnicodeBuffer::new();
     buffer.push_str(text);
-    buffer.guess_segment_properties();
-    // Letters that are spaced out must not be joined.
-    let apart = [Feature::new(Tag::new(b"liga"), 0, ..)];
-    let features: &[Feature] = if tracking == 0 { &[] } else { &apart };
-    let shaped = shaper.shape(buffer, ShapeOptions::new().features(features));
+    buffer.set_direction(DIRECTION);
+    buffer.set_script(SCRIPT);
+    let unjoined = unjoined();
+    let options = if tracking == 0 {
+        ShapeOptions::new().plan(Some(&opened.joined))
+    } else {
+        ShapeOptions::new()
+            .plan(Some(&opened.apart))
+            .features(&unjoined)
+    };
+    let shaped = shaper.shape(buffer, options);
 
     let infos = shaped.glyph_infos();
     let positions = shaped.glyph_positions();

@@ -8,11 +8,14 @@ mod terms;
 mod ticks;
 mod words;
 
+pub(super) use words::Known;
+
 use super::block::{Block, Column, Rule, Section};
 use super::error::LayoutError;
 use super::fill::Settled;
+use super::flows::Flows;
 use super::mark::{layout, rule};
-use super::piece::{Body, Bond, Flows, Piece, Version};
+use super::piece::{Body, Bond, Piece, Version};
 use super::style::{Look, grid};
 use crate::press::drawing::{Drawing, Point};
 use crate::press::page::{Node, NodeId, Role};
@@ -23,6 +26,7 @@ pub(super) struct Builder<'a> {
     pub figures: &'a BTreeMap<String, Drawing>,
     pub settled: &'a Settled,
     pub nodes: Vec<Node>,
+    pub known: &'a Known,
 }
 
 /// Where blocks stand: under which node, from where, how wide.

@@ -8,6 +8,13 @@ use super::{Builder, HALF, Place};
 use crate::press::drawing::{Face, Point, Rgb};
 use crate::press::page::{Ink, Mark, Owner, Role, Run};
 use crate::press::text::{Line, Rich, Span, Voice, lines};
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+
+/// Lines already set, by their words and all that shapes them: the same words come
+/// again when pages are tried again.
+pub(in super::super) type Known =
+    RefCell<BTreeMap<(Vec<(Voice, String)>, Face, u32, i32, u32), Vec<Line>>>;
 
 /// How to set some words.
 #[derive(Clone, Copy)]
@@ -89,7 +96,13 @@ impl Builder<'_> {
         if stretches.is_empty() {
             return Ok(Vec::new());
         }
-        Ok(lines(&stretches, face, size, tracking, limit)?)
+        let key = (stretches, face, size.to_bits(), tracking, limit.to_bits());
+        if let Some(set) = self.known.borrow().get(&key) {
+            return Ok(set.clone());
+        }
+        let set = lines(&key.0, face, size, tracking, limit)?;
+        self.known.borrow_mut().insert(key, set.clone());
+        Ok(set)
     }
 
     /// The marks of one line with its baseline start at `at`.
