@@ -6,6 +6,7 @@
 pub mod error;
 pub mod figures;
 pub mod markup;
+pub mod offering;
 mod quote;
 pub mod template;
 pub mod views;

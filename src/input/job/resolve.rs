@@ -201,6 +201,7 @@ fn slab(
                 toward,
             }),
         }),
+        stands_alone: written.on.is_none() && written.beside.is_none(),
         on: written.on.as_ref().map(|on| on.value.slab.clone()),
         usual,
         kind,

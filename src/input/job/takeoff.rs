@@ -139,6 +139,8 @@ pub struct Slab {
     pub joints: Option<At<Length>>,
     pub fall: Option<Fall>,
     pub edges: Vec<EdgePart>,
+    /// Nobody said where it lies.
+    pub stands_alone: bool,
     /// The slab it stands on.
     pub on: Option<String>,
     /// Keys whose value came from the kind.

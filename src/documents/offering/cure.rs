@@ -1,0 +1,75 @@
+//! The cure timeline of this job: its mix, the owner's temperatures and least days.
+
+use rust_decimal::prelude::ToPrimitive as _;
+
+use super::Offering;
+use crate::documents::figures::cure::{CureView, CureWords, cure};
+use crate::press::drawing::{Drawing, Rgb};
+use crate::trade::curing::{
+    Cement, Conditions, Floors, Rules, Thresholds, Timeline, Use, timeline,
+};
+use crate::values::{Amount, Unit};
+
+pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
+    let timeline = of_job(of);
+    let mixes = of
+        .takeoff
+        .slabs
+        .iter()
+        .filter_map(|slab| of.rules.mixes.get(&slab.mix.value));
+    let psi = mixes
+        .map(|mix| mix.strength.value.value)
+        .min()
+        .unwrap_or_default();
+    let ordered = Amount::new(psi, Unit::Psi).to_string();
+    let uses = [Use::Walk, Use::Car, Use::Heavy, Use::Seal];
+    cure(&CureView {
+        timeline: &timeline,
+        uses: &uses,
+        ordered: &ordered,
+        accent,
+        words: &CureWords::ENGLISH,
+    })
+}
+
+/// The slowest mix of the job decides.
+fn of_job(of: Offering<'_>) -> Timeline {
+    let policy = &of.business.cure;
+    let cements = of
+        .takeoff
+        .slabs
+        .iter()
+        .filter_map(|slab| of.rules.mixes.get(&slab.mix.value))
+        .map(|mix| match mix.cement.value.as_str() {
+            "early" => Cement::HighEarly,
+            "ordinary" => Cement::Ordinary,
+            _ => Cement::Blended,
+        });
+    let slowness = |cement: &Cement| match cement {
+        Cement::HighEarly => 0,
+        Cement::Ordinary => 1,
+        Cement::Blended => 2,
+    };
+    let cement = cements.max_by_key(slowness).unwrap_or(Cement::Blended);
+    let degrees = |amount: Amount| amount.value.to_i32().unwrap_or(60);
+    let conditions = Conditions {
+        cool: degrees(policy.cool.value),
+        warm: degrees(policy.warm.value),
+        cement,
+    };
+    let rules = Rules {
+        floors: Floors {
+            walk: policy.walk.0,
+            car: policy.car.0,
+            heavy: policy.heavy.0,
+            seal: policy.seal.0,
+        },
+        thresholds: Thresholds {
+            walk: policy.walk_strength,
+            car: policy.car_strength,
+            heavy: policy.heavy_strength,
+        },
+        ..Rules::default()
+    };
+    timeline(&conditions, &rules)
+}

@@ -1,0 +1,54 @@
+//! The fixed words of a quote, in English.
+
+use crate::documents::views::quote::Term;
+
+pub const KIND_HEADING: &str = "A word on cracks and color";
+pub const KIND_WORD: &str = "Concrete shrinks as it dries and no two loads match, so a hairline crack or a cloud of lighter gray is the nature of the material and not a fault; should one ever worry you, call, and we will come and look at it with you.";
+pub const ACCEPT_HEADING: &str = "Yes, please go ahead";
+pub const ACCEPT: &str = "I accept this quote.";
+pub const ACCEPT_WITH_CHOICES: &str = "I accept this quote with the choices ticked above.";
+pub const CURE_HEADING: &str = "While your concrete cures";
+pub const CURE_LEAD: &str = "It hardens for weeks, faster when it is warm. Count from the day of the pour; if in doubt, wait the longer time.";
+pub const DEFERRAL: &str = "Local codes, the concrete supplier and licensed professionals decide wherever they say otherwise; nothing here is engineering or legal advice.";
+pub const RAIN: &str = "Rain or frost may move a day, not the price.";
+pub const CHOICES_LEAD: &str = "The work is complete and sound without any of these.";
+
+pub const CARE: &[(&str, &str)] = &[
+    (
+        "Curing coat.",
+        "We spray one on. Leave it alone: no washing and no scrubbing for 28 days.",
+    ),
+    (
+        "First winter.",
+        "Sand, no salt. Never use lawn fertilizer against ice: it eats concrete.",
+    ),
+    (
+        "Water.",
+        "Steer roof and garden water away from the slab, and keep soil up along its edges.",
+    ),
+];
+
+pub const SAFETY: &[(&str, &str)] = &[
+    (
+        "Wet concrete burns",
+        "skin and eyes. Rinse at once with much water; for eyes and burns see a doctor.",
+    ),
+    (
+        "Dust from cutting",
+        "harms lungs. We cut wet; please keep windows shut and stay back.",
+    ),
+    (
+        "Barricades stay up",
+        "until we take them down. Please keep children and pets out, evenings too.",
+    ),
+];
+
+pub fn terms(pairs: &[(&str, &str)]) -> Vec<Term> {
+    pairs
+        .iter()
+        .map(|(word, text)| Term {
+            word: (*word).to_owned(),
+            text: (*text).to_owned(),
+        })
+        .collect()
+}

@@ -1,0 +1,155 @@
+//! From an offer to the customer's quote: plain words and finished strings.
+//!
+//! Only what a customer may see passes through here: no cost, no margin, no
+//! supplier, no item of the price book.
+
+mod cure;
+mod english;
+mod money;
+mod phrases;
+mod plan;
+mod scope;
+
+use std::collections::BTreeMap;
+
+use super::views::quote::{Acceptance, Cure, FileFacts, Firm, Headed, QuoteView, Total};
+use crate::costing::{Offer, Totals};
+use crate::input::business::Business;
+use crate::input::job::Takeoff;
+use crate::press::drawing::{Drawing, Rgb};
+use crate::values::Day;
+
+/// What a quote is made of.
+#[derive(Clone, Copy, Debug)]
+pub struct Offering<'a> {
+    pub takeoff: &'a Takeoff,
+    pub business: &'a Business,
+    pub rules: &'a crate::input::book::Rules,
+    pub offer: &'a Offer,
+    pub quoted: Day,
+    /// The first pour.
+    pub pour: Day,
+}
+
+/// Everything the quote says.
+pub fn view(of: Offering<'_>) -> QuoteView {
+    let totals = of.offer.quoted().totals();
+    let day = of.quoted.long();
+    let title = of
+        .takeoff
+        .title
+        .clone()
+        .unwrap_or_else(|| scope::title(of.takeoff));
+    let customer = &of.takeoff.customer;
+    let has_choices = !of.takeoff.options.is_empty();
+    QuoteView {
+        file: FileFacts {
+            title: format!("Quote for {}, {}", customer.name, of.business.firm.name),
+            subject: title.clone(),
+            language: "en-US".to_owned(),
+            created: of.quoted.noon(),
+        },
+        firm: firm(of.business),
+        title,
+        customer: [Some(customer.name.as_str()), customer.address.as_deref()]
+            .into_iter()
+            .flatten()
+            .collect::<Vec<_>>()
+            .join(", "),
+        quote: day.clone(),
+        running_head: format!("Quote for {}, {day}", customer.name),
+        total: total(of, &totals),
+        has_plan: true,
+        size_statement: None,
+        scope: scope::scope(of),
+        when_we_come: scope::when(of),
+        not_included: scope::not_included(of),
+        payments: money::payments(of, &totals),
+        choices: has_choices.then(|| money::choices(of)),
+        combinations: money::combinations(of),
+        assumptions: scope::assumptions(of),
+        unit_prices: money::unit_prices(of.business),
+        promises: of.business.promises.clone(),
+        kind_word: Headed {
+            heading: english::KIND_HEADING.to_owned(),
+            text: english::KIND_WORD.to_owned(),
+        },
+        acceptance: Acceptance {
+            heading: english::ACCEPT_HEADING.to_owned(),
+            sentence: if has_choices {
+                english::ACCEPT_WITH_CHOICES
+            } else {
+                english::ACCEPT
+            }
+            .to_owned(),
+            total_label: if has_choices {
+                "Total without choices"
+            } else {
+                "Total"
+            }
+            .to_owned(),
+            total: totals.total.to_string(),
+            has_choices,
+        },
+        cure: Cure {
+            heading: english::CURE_HEADING.to_owned(),
+            lead: english::CURE_LEAD.to_owned(),
+            has_figure: true,
+        },
+        care: english::terms(english::CARE),
+        safety: english::terms(english::SAFETY),
+        terms: paragraphs(&of.business.terms),
+        deferral: english::DEFERRAL.to_owned(),
+        cancellation: None,
+    }
+}
+
+/// The figures of the quote, by the names its template uses.
+pub fn figures(of: Offering<'_>, accent: Rgb) -> BTreeMap<String, Drawing> {
+    BTreeMap::from([
+        ("plan".to_owned(), plan::figure(of, accent)),
+        ("cure".to_owned(), cure::figure(of, accent)),
+    ])
+}
+
+fn firm(business: &Business) -> Firm {
+    let firm = &business.firm;
+    Firm {
+        name: firm.name.clone(),
+        tagline: firm.does.clone(),
+        phone: firm.phone.clone(),
+        email: firm.email.clone(),
+        address: firm.address.clone(),
+        licence: firm
+            .license
+            .as_ref()
+            .map(|number| format!("License {number}")),
+        insurance: firm.insurance.clone(),
+    }
+}
+
+fn total(of: Offering<'_>, totals: &Totals) -> Total {
+    let good_until = of.quoted.plus(i64::from(of.business.quote.good_for.0));
+    Total {
+        amount: totals.total.to_string(),
+        tax_sentence: money::tax_sentence(of),
+        good_until: format!("Price good until {}", good_until.long()),
+    }
+}
+
+/// Sentences in two paragraphs of about the same length, for two columns.
+fn paragraphs(sentences: &[String]) -> Vec<String> {
+    let whole: usize = sentences.iter().map(String::len).sum();
+    let mut first = 0;
+    let mut length = 0;
+    while first < sentences.len() && length * 2 < whole {
+        length += sentences[first].len();
+        first += 1;
+    }
+    let parts = [&sentences[..first], &sentences[first..]];
+    parts
+        .iter()
+        .filter(|part| !part.is_empty())
+        .map(|part| part.join(" "))
+        .collect()
+}

@@ -1,0 +1,131 @@
+//! The plan of this job: slabs, joints, edges and falls as the takeoff has them.
+
+use super::Offering;
+use super::phrases::{area, length, sides, size};
+use crate::documents::figures::plan::{self, EdgeView, PanelView, PlanView, SlabView};
+use crate::geometry::Direction;
+use crate::input::job::{EdgeKind, Slab};
+use crate::input::phrases::Compass;
+use crate::press::drawing::{Drawing, Rgb};
+use crate::trade::measure::SlabQuantities;
+use crate::values::{Length, rounding};
+
+pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
+    let measured = &of.offer.quoted().needs.slabs;
+    let slabs: Vec<SlabView> = of
+        .takeoff
+        .slabs
+        .iter()
+        .zip(measured)
+        .map(|(slab, measured)| view(slab, measured))
+        .collect();
+    let flat = || of.takeoff.slabs.iter().filter(|slab| slab.on.is_none());
+    let thickness = one_for_all(flat().map(|slab| slab.thickness.value))
+        .map(|thickness| format!("{} thick", length(thickness)));
+    let slope =
+        one_for_all(flat().filter_map(|slab| slab.fall.as_ref().map(|fall| fall.rise.value)))
+            .map(|rise| format!("{} per ft", length(rise)));
+    let unplaced = 1 < of
+        .takeoff
+        .slabs
+        .iter()
+        .filter(|slab| slab.stands_alone)
+        .count();
+    plan::plan(&PlanView {
+        slabs,
+        thickness: thickness.unwrap_or_default(),
+        slope: slope.unwrap_or_default(),
+        unplaced,
+        accent,
+        words: &plan::ENGLISH,
+    })
+}
+
+fn one_for_all<T: PartialEq>(mut values: impl Iterator<Item = T>) -> Option<T> {
+    let first = values.next()?;
+    values.all(|value| value == first).then_some(first)
+}
+
+fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
+    let panels = measured.joints.as_ref().map(|joints| &joints.panels);
+    SlabView {
+        name: super::phrases::capital(&slab.called),
+        note: if slab.on.is_some() {
+            size(slab)
+        } else {
+            area(measured.area.value())
+        },
+        outline: slab.outline.clone(),
+        is_step: slab.on.is_some(),
+        joints: panels
+            .map(|panels| panels.lines.clone())
+            .unwrap_or_default(),
+        edges: slab
+            .edges
+            .iter()
+            .filter(|part| part.kind != EdgeKind::Open)
+            .map(|part| edge(slab, part))
+            .collect(),
+        fall: slab
+            .fall
+            .as_ref()
+            .and_then(|fall| fall.toward)
+            .map(direction),
+        panels: panels
+            .map(|panels| {
+                panels
+                    .panels
+                    .iter()
+                    .map(|panel| PanelView {
+                        low: panel.low,
+                        high: panel.high,
+                        size: sides(
+                            between(panel.low.x, panel.high.x),
+                            between(panel.low.y, panel.high.y),
+                        ),
+                    })
+                    .collect()
+            })
+            .unwrap_or_default(),
+    }
+}
+
+fn between(low: i64, high: i64) -> Length {
+    Length::nanometres(high - low)
+}
+
+fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
+    let side = slab.outline.sides()[part.side];
+    let whole = || {
+        let nanometres = rounding::to_places(
+            side.length() * rust_decimal::Decimal::from(Length::feet_whole(1).as_nanometres()),
+            0,
+        );
+        Length::nanometres(i64::try_from(nanometres).expect("no side is over 1,000 ft by far"))
+    };
+    let (from, to) = part.stretch.unwrap_or_else(|| (Length::ZERO, whole()));
+    let kind = match part.kind {
+        EdgeKind::Open => plan::EdgeKind::Open,
+        EdgeKind::House => plan::EdgeKind::House,
+        EdgeKind::Existing => plan::EdgeKind::Existing,
+        EdgeKind::Curb => plan::EdgeKind::Curb,
+        EdgeKind::Isolated => plan::EdgeKind::Isolated,
+        EdgeKind::Joined => plan::EdgeKind::Joined,
+        EdgeKind::Bulkhead => plan::EdgeKind::Bulkhead,
+    };
+    EdgeView {
+        side: part.side,
+        from,
+        to,
+        kind,
+    }
+}
+
+fn direction(toward: Compass) -> Direction {
+    match toward {
+        Compass::North => Direction::North,
+        Compass::East => Direction::East,
+        Compass::South => Direction::South,
+        Compass::West => Direction::West,
+    }
+}
