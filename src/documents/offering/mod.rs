@@ -69,7 +69,12 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         combinations: money::combinations(of),
         assumptions: scope::assumptions(of),
         unit_prices: money::unit_prices(of.business),
-        promises: of.business.promises.clone(),
+        promises: of
+            .business
+            .promises
+            .iter()
+            .map(|promise| phrases::printed(promise))
+            .collect(),
         kind_word: Headed {
             heading: english::KIND_HEADING.to_owned(),
             text: english::KIND_WORD.to_owned(),
@@ -150,6 +155,6 @@ fn paragraphs(sentences: &[String]) -> Vec<String> {
     parts
         .iter()
         .filter(|part| !part.is_empty())
-        .map(|part| part.join(" "))
+        .map(|part| phrases::printed(&part.join(" ")))
         .collect()
 }

@@ -11,6 +11,11 @@ pub fn length(length: Length) -> String {
     signs(&length.to_string()).replace(' ', "\u{a0}")
 }
 
+/// What the owner wrote, with fractions as one sign.
+pub fn printed(text: &str) -> String {
+    signs(text)
+}
+
 /// `1/2` as `½`; fractions without a sign of their own stay as they are.
 fn signs(text: &str) -> String {
     const SIGNS: [(&str, &str); 7] = [

@@ -1,6 +1,6 @@
 //! What we will do and what we will not, made from the takeoff.
 
-use super::phrases::{area, capital, length, list, size};
+use super::phrases::{area, length, list, printed, size};
 use super::{Offering, english};
 use crate::documents::views::quote::{Sentence, Term};
 use crate::input::book::{Class, Mix};
@@ -56,18 +56,8 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
             slab.fiber.as_ref().map(|_| "fiber in the mix".to_owned())
         }),
     );
-    add("Joints", joints(takeoff, slabs));
-    add(
-        "Finish",
-        each(takeoff, |slab| {
-            (slab.on.is_none()).then(|| format!("{} finish, rounded edges", slab.finish.value))
-        }),
-    );
-    add("Also", also(of));
-    add(
-        "Clean up",
-        "curing coat sprayed on, forms out, site swept".to_owned(),
-    );
+    add("Finish", finish(takeoff, slabs));
+    add("Clean up", clean_up(of));
     terms
 }
 
@@ -103,26 +93,22 @@ fn removed(takeoff: &Takeoff) -> String {
         SizePhrase::Block {
             length: long,
             width,
-            depth,
+            ..
         } => format!(
-            "{}, {}, {} deep",
+            "{}, {}",
             removal.name.value,
-            super::phrases::sides(long, width),
-            length(depth)
+            super::phrases::sides(long, width)
         ),
-        SizePhrase::AreaDeep { square_feet, depth } => format!(
-            "{}, {}, {} deep",
-            removal.name.value,
-            area(square_feet.value),
-            length(depth)
-        ),
+        SizePhrase::AreaDeep { depth, .. } => {
+            format!("{}, {} deep", removal.name.value, length(depth))
+        }
         SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } => removal.name.value.clone(),
     };
     let texts: Vec<String> = takeoff.removals.iter().map(one).collect();
-    match texts.len() {
-        0 => String::new(),
-        1 => format!("{}; we haul it away", texts[0]),
-        _ => format!("{}; we haul it all away", texts.join("; ")),
+    if texts.is_empty() {
+        String::new()
+    } else {
+        format!("{}; hauled away", texts.join("; "))
     }
 }
 
@@ -142,17 +128,8 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
             .iter()
             .zip(slabs)
             .filter(|(slab, _)| slab.on.is_none() && slab.thickness.value == thickness);
-        let names: Vec<String> = of_it
-            .map(|(slab, measured)| {
-                format!(
-                    "{} {}, {}",
-                    slab.called,
-                    size(slab),
-                    area(measured.area.value())
-                )
-            })
-            .collect();
-        texts.push(format!("{}; {} thick", names.join("; "), length(thickness)));
+        let names: Vec<String> = of_it.map(|(slab, measured)| one(slab, measured)).collect();
+        texts.push(format!("{}, {} thick", list(&names), length(thickness)));
     }
     for (slab, _) in takeoff
         .slabs
@@ -168,6 +145,15 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
         ));
     }
     texts.join("; ")
+}
+
+/// A shape with its own plan is said by its area, a plain one by its size.
+fn one(slab: &Slab, measured: &SlabQuantities) -> String {
+    if slab.size.is_some() {
+        format!("{} {}", slab.called, size(slab))
+    } else {
+        format!("{} of {}", slab.called, area(measured.area.value()))
+    }
 }
 
 fn mix(mix: &Mix) -> String {
@@ -194,24 +180,33 @@ fn steel(slab: &Slab) -> Option<String> {
     (!both.is_empty()).then(|| both.join(" and "))
 }
 
-fn joints(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
-    let jointed = || {
-        takeoff.slabs.iter().zip(slabs).filter(|(_, measured)| {
-            measured
-                .joints
-                .as_ref()
-                .is_some_and(|joints| !joints.panels.lines.is_empty())
-        })
-    };
-    let deepest = jointed()
+fn finish(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
+    let finishes = each(takeoff, |slab| {
+        (slab.on.is_none()).then(|| slab.finish.value.clone())
+    });
+    let jointed = takeoff.slabs.iter().zip(slabs).filter(|(_, measured)| {
+        measured
+            .joints
+            .as_ref()
+            .is_some_and(|joints| !joints.panels.lines.is_empty())
+    });
+    let deepest = jointed
         .map(|(slab, _)| groove_depth(slab.thickness.value))
         .max();
-    deepest.map_or_else(String::new, |depth| {
-        format!(
-            "grooves up to {} deep in even panels, as drawn",
-            length(depth)
-        )
-    })
+    let joints = deepest.map_or_else(String::new, |depth| {
+        format!("; joints {} deep, as drawn", length(depth))
+    });
+    format!("{finishes}, rounded edges{joints}")
+}
+
+fn clean_up(of: Offering<'_>) -> String {
+    let also = also(of);
+    let also = if also.is_empty() {
+        also
+    } else {
+        format!("{also}; ")
+    };
+    format!("{also}curing coat on, forms out, site swept")
 }
 
 /// Extras a customer would ask about; machines and fees are ours to think of.
@@ -281,21 +276,9 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
         lines.push("Steel in the concrete".to_owned());
     }
     lines.push("Grass seed and plants".to_owned());
-    let offered: Vec<String> = takeoff
-        .options
-        .iter()
-        .flat_map(|group| group.options.iter().map(|option| short(&option.title)))
-        .collect();
-    if !offered.is_empty() {
-        lines.push(format!(
-            "{}: your choice (page\u{a0}{{page:choices}})",
-            capital(&list(
-                &offered
-                    .iter()
-                    .map(|title| title.to_lowercase())
-                    .collect::<Vec<_>>()
-            ))
-        ));
+    let mut lines: Vec<String> = lines.iter().map(|line| printed(line)).collect();
+    if !takeoff.options.is_empty() {
+        lines.push("What you may choose on page\u{a0}{page:choices}".to_owned());
     }
     lines
 }
@@ -309,16 +292,25 @@ pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     let mut lines = of.business.assumptions.clone();
     lines.extend(of.takeoff.assumptions.iter().cloned());
     let access = &of.takeoff.access;
-    if let Some(gate) = &access.gate {
-        lines.push(format!("A way in that is {} wide", length(gate.value)));
+    match access.by.value {
+        Method::Chute => lines.push("The mixer can reach the work with its chute".to_owned()),
+        Method::Wheelbarrow | Method::Buggy | Method::Pump => {
+            let distance = access
+                .distance
+                .as_ref()
+                .map(|distance| format!(" of {}", length(distance.value)));
+            let gate = access
+                .gate
+                .as_ref()
+                .map(|gate| format!(", {}\u{a0}in wide", gate.value.in_inches().number()));
+            if distance.is_some() || gate.is_some() {
+                lines.push(format!(
+                    "A firm path{}{} from the truck to the work",
+                    distance.unwrap_or_default(),
+                    gate.unwrap_or_default()
+                ));
+            }
+        }
     }
-    match (access.by.value, &access.distance) {
-        (Method::Chute, _) => lines.push("The mixer can reach the work with its chute".to_owned()),
-        (Method::Wheelbarrow | Method::Buggy, Some(distance)) => lines.push(format!(
-            "A firm path of {} from the truck to the work",
-            length(distance.value)
-        )),
-        (Method::Wheelbarrow | Method::Buggy | Method::Pump, _) => {}
-    }
-    lines
+    lines.iter().map(|line| printed(line)).collect()
 }
