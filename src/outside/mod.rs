@@ -2,4 +2,5 @@
 
 pub mod cli;
 pub mod desk;
+pub mod exports;
 pub mod files;

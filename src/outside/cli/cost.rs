@@ -2,33 +2,24 @@
 
 use std::process::ExitCode;
 
-use super::{Job, with_desk};
-use crate::costing;
+use super::{Format, Job, with_sheet};
+use crate::documents::views::office;
+use crate::outside::exports;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     #[command(flatten)]
     job: Job,
+    /// Text to read, or JSON for other programs
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    format: Format,
 }
 
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
-    with_desk(&arguments.job, |desk, _sources, problems| {
-        let offer = costing::offer(
-            &desk.takeoff,
-            &desk.book,
-            &desk.business,
-            &desk.days,
-            problems,
-        )?;
-        for line in &offer.quoted().lines {
-            println!(
-                "{:<40} {:>12}  {}",
-                line.title,
-                line.money().plain(),
-                line.amount.shown()
-            );
-        }
-        println!("{:?}", offer.quoted().totals());
-        Some(ExitCode::SUCCESS)
+    with_sheet(&arguments.job, |sheet, _| {
+        Some(match arguments.format {
+            Format::Text => office::cost::text(sheet),
+            Format::Json => exports::cost::json(sheet),
+        })
     })
 }

@@ -4,6 +4,7 @@ mod check;
 mod cost;
 mod explain;
 mod quote;
+mod sheet;
 mod takeoff;
 
 use std::ffi::OsString;
@@ -11,6 +12,8 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
+
+use sheet::with_sheet;
 
 use super::desk::{self, Desk};
 use crate::reading::{Problems, Sources, caret};

@@ -1,5 +1,133 @@
-//! Text for the office: never for a customer.
+//! Views for the office: plain text about cost, quantities and how they came about.
+//!
+//! Nothing of this ever reaches a customer. Numbers come from costing and trade;
+//! totals are sums over lines and nothing is computed a second time.
 
+pub mod columns;
+pub mod cost;
+mod margin;
 mod summary;
 
+pub use margin::margin;
 pub use summary::summary;
+
+use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Side};
+use crate::input::book::{Class, PriceBook};
+use crate::input::business::Business;
+use crate::input::job::{Choice, Takeoff};
+use crate::reading::{Place, Sources};
+use crate::trade::Quantity;
+use crate::trade::order::Section;
+use crate::values::Day;
+
+/// What the views for the office are about.
+#[derive(Clone, Copy)]
+pub struct Sheet<'a> {
+    pub takeoff: &'a Takeoff,
+    pub business: &'a Business,
+    pub book: &'a PriceBook,
+    /// The day of the quote.
+    pub quoted: Day,
+    /// For each pour, the prices of its day.
+    pub days: &'a [Prices],
+    pub offer: &'a Offer,
+    pub sources: &'a Sources,
+}
+
+/// The lines as they are numbered: direct cost class by class, then what is added to it.
+pub fn numbered(lines: &[LineItem]) -> Vec<(usize, &LineItem)> {
+    let classes = Class::ALL
+        .into_iter()
+        .flat_map(|class| of_class(lines, class));
+    let added = lines.iter().filter(|line| line.class.is_none());
+    classes
+        .chain(added)
+        .enumerate()
+        .map(|(i, line)| (i + 1, line))
+        .collect()
+}
+
+fn of_class(lines: &[LineItem], class: Class) -> impl Iterator<Item = &LineItem> {
+    lines.iter().filter(move |line| line.class == Some(class))
+}
+
+/// The name by which a line can be asked for.
+pub fn cause(cause: &Cause) -> String {
+    match cause {
+        Cause::Need(name) | Cause::Tax(name) => name.clone(),
+        Cause::PurchaseTax(name) => format!("{name} on purchases"),
+        Cause::Overhead => "overhead".into(),
+        Cause::Contingency => "contingency".into(),
+        Cause::Profit => "profit".into(),
+        Cause::Minimum => "minimum job".into(),
+        Cause::Rounding => "rounding".into(),
+        Cause::Fixed => "fixed price".into(),
+    }
+}
+
+/// The total a line belongs to, in one word.
+pub const fn side(side: Side) -> &'static str {
+    match side {
+        Side::Direct => "direct",
+        Side::Indirect => "indirect",
+        Side::Price => "price",
+        Side::Tax => "tax",
+    }
+}
+
+impl Sheet<'_> {
+    /// A part of the job by its name.
+    pub fn section(&self, section: Section) -> &str {
+        match section {
+            Section::Slab(i) => &self.takeoff.slabs[i].key,
+            Section::Removal => "removal",
+            Section::Extras => "extras",
+            Section::Whole => "whole job",
+        }
+    }
+
+    /// The titles of what a choice takes.
+    pub fn taken(&self, choice: &Choice) -> Vec<&str> {
+        let picks = choice.0.iter().zip(&self.takeoff.options);
+        picks
+            .filter_map(|(&pick, group)| {
+                pick.checked_sub(1).map(|i| group.options[i].title.as_str())
+            })
+            .collect()
+    }
+
+    /// `demo-quotes/garden-patio.yaml:12`.
+    pub fn line_of(&self, place: Place) -> String {
+        let (line, _) = self.sources.line_and_column(place);
+        format!("{}:{line}", self.sources.name(place.file))
+    }
+}
+
+/// Every quantity behind an estimate, each once: lines first, then what they are made of.
+pub fn every(priced: &Priced) -> Vec<Quantity> {
+    let mut found: Vec<Quantity> = priced
+        .lines
+        .iter()
+        .map(|line| line.amount.clone())
+        .collect();
+    for root in priced.needs.roots() {
+        keep(&mut found, root);
+    }
+    for task in &priced.needs.crew.tasks {
+        keep(&mut found, task.hours.clone());
+    }
+    let mut next = 0;
+    while let Some(quantity) = found.get(next).cloned() {
+        for part in quantity.parts() {
+            keep(&mut found, part);
+        }
+        next += 1;
+    }
+    found
+}
+
+fn keep(found: &mut Vec<Quantity>, quantity: Quantity) {
+    if !found.iter().any(|one| one.is(&quantity)) {
+        found.push(quantity);
+    }
+}

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use crate::costing::Offer;
 use crate::input::business::Business;
 use crate::input::job::Takeoff;
-use crate::values::{Amount, Day, Percent, rounding};
+use crate::values::{Amount, Day, rounding};
 
 /// The summary under a quote, one short line a fact.
 pub fn summary(
@@ -84,7 +84,7 @@ pub fn summary(
     let floor = business.price.margin_floor.value;
     let margin = totals.margin().map_or_else(
         || "no price".to_owned(),
-        |margin| format!("margin {}, floor {floor}", margin_shown(margin, floor)),
+        |margin| format!("margin {}, floor {floor}", super::margin(margin, floor.number())),
     );
     line(
         "price",
@@ -111,15 +111,4 @@ pub fn summary(
 
 fn short(amount: Amount) -> String {
     Amount::new(rounding::to_places(amount.value, 2), amount.unit).to_string()
-}
-
-/// One place, or one more where rounding would hide which side of the floor it is on.
-fn margin_shown(margin: rust_decimal::Decimal, floor: Percent) -> String {
-    let mut places = 1;
-    while places < 6
-        && (rounding::to_places(margin, places) < floor.number()) != (margin < floor.number())
-    {
-        places += 1;
-    }
-    Percent::new(rounding::to_places(margin, places)).to_string()
 }

@@ -1,0 +1,134 @@
+//! `flatwork cost --format json`: the lines, the totals they make, every choice.
+
+use serde_json::{Value, json};
+
+use super::{decimal, money};
+use crate::costing::{LineItem, Totals, schedule, sections};
+use crate::documents::views::office::{Sheet, cause, every, numbered, side};
+use crate::input::book::Basis;
+use crate::trade::Working;
+
+/// The cost sheet as JSON, indented, ending in a line break.
+pub fn json(sheet: &Sheet<'_>) -> String {
+    let quoted = sheet.offer.quoted();
+    let lines: Vec<Value> = numbered(&quoted.lines)
+        .into_iter()
+        .map(|(number, one)| line(number, one))
+        .collect();
+    let value = json!({
+        "job": sheet.takeoff.name,
+        "customer": sheet.takeoff.customer.name,
+        "quoted": sheet.quoted.to_string(),
+        "book": sheet.book.name,
+        "pours": sheet.days.iter().map(|prices| prices.day.to_string()).collect::<Vec<_>>(),
+        "lines": lines,
+        "totals": totals(&quoted.totals()),
+        "margin_floor": decimal(sheet.business.price.margin_floor.value.number()),
+        "crew": crew(sheet),
+        "sections": split(sheet),
+        "combinations": combinations(sheet),
+        "payments": payments(sheet),
+        "set": set(sheet),
+    });
+    format!("{value:#}\n")
+}
+
+fn line(number: usize, line: &LineItem) -> Value {
+    let quantity = line.quantity.as_ref();
+    let held = line.price.as_ref().and_then(|dated| match &dated.basis {
+        Basis::Held { until, .. } => Some(until.to_string()),
+        Basis::Listed => None,
+    });
+    json!({
+        "number": number,
+        "cause": cause(&line.cause),
+        "title": line.title,
+        "class": line.class.map(crate::input::book::Class::name),
+        "side": side(line.side),
+        "quantity": quantity.map(|quantity| decimal(quantity.value())),
+        "unit": quantity.map(|quantity| quantity.amount().unit.symbol()),
+        "price": line.price.as_ref().map(|dated| dated.price.dollars().to_string()),
+        "price_from": line.price.as_ref().map(|dated| dated.from.to_string()),
+        "held_until": held,
+        "amount": money(line.money()),
+        "working": line.amount.shown(),
+    })
+}
+
+fn totals(totals: &Totals) -> Value {
+    json!({
+        "direct": money(totals.direct),
+        "cost": money(totals.cost),
+        "price": money(totals.price),
+        "tax": money(totals.tax),
+        "total": money(totals.total),
+        "margin": totals.margin().map(decimal),
+    })
+}
+
+fn crew(sheet: &Sheet<'_>) -> Value {
+    let crew = &sheet.offer.quoted().needs.crew;
+    json!({
+        "hours_worked": decimal(crew.worked.value()),
+        "travel_hours": decimal(crew.travel.value()),
+        "hours": decimal(crew.hours.value()),
+        "hours_charged": decimal(crew.charged.value()),
+        "crew_days": decimal(crew.days.value()),
+        "trips": decimal(crew.trips.value()),
+    })
+}
+
+fn split(sheet: &Sheet<'_>) -> Vec<Value> {
+    sections(&sheet.offer.quoted().lines)
+        .into_iter()
+        .map(|part| json!({"section": sheet.section(part.section), "price": money(part.price)}))
+        .collect()
+}
+
+fn combinations(sheet: &Sheet<'_>) -> Vec<Value> {
+    let by_choice = sheet.offer.by_choice.iter();
+    by_choice
+        .map(|(choice, priced)| {
+            let totals = priced.totals();
+            json!({
+                "choice": choice.0,
+                "taken": sheet.taken(choice),
+                "direct": money(totals.direct),
+                "cost": money(totals.cost),
+                "price": money(totals.price),
+                "tax": money(totals.tax),
+                "total": money(totals.total),
+                "margin": totals.margin().map(decimal),
+            })
+        })
+        .collect()
+}
+
+fn payments(sheet: &Sheet<'_>) -> Vec<Value> {
+    let payments = &sheet.business.payments;
+    let parts = schedule(sheet.offer.quoted().totals().total, payments);
+    payments
+        .iter()
+        .zip(parts)
+        .map(|(payment, part)| json!({"when": payment.when, "amount": money(part)}))
+        .collect()
+}
+
+fn set(sheet: &Sheet<'_>) -> Vec<Value> {
+    let mut out = Vec::new();
+    for quantity in every(sheet.offer.quoted()) {
+        if let Working::Set {
+            computed, because, ..
+        } = quantity.working()
+        {
+            out.push(json!({
+                "name": quantity.name(),
+                "set_to": decimal(quantity.value()),
+                "computed": decimal(computed.value()),
+                "unit": quantity.amount().unit.symbol(),
+                "because": because,
+            }));
+        }
+    }
+    out
+}
