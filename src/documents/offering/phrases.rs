@@ -47,12 +47,12 @@ fn signs(text: &str) -> String {
     words.join(" ")
 }
 
-/// `24 × 20 ft`, or with inches where a side has them; `circle of 12 ft`.
+/// `24 × 20 ft`, or with inches where a side has them; `12 ft across`.
 pub fn size(slab: &Slab) -> String {
     if let Some(size) = &slab.size
         && let SizePhrase::Circle { diameter } = size.value
     {
-        return format!("circle of {}", length(diameter));
+        return format!("{} across", length(diameter));
     }
     let (low, high) = slab.outline.bounds();
     sides(

@@ -68,21 +68,18 @@ fn target(slabs: &[(Slab, SlabWritten)], i: usize) -> Option<usize> {
     slabs.iter().position(|(slab, _)| slab.key == *name)
 }
 
-/// Slabs with no place of their own stand in a row, west to east.
+/// Slabs with no place of their own stand in a row, west to east, north edges in line.
 fn lay_in_a_row(slabs: &mut [(Slab, SlabWritten)], free: &[bool]) {
-    let mut east = 0;
-    let mut first = true;
-    for (i, (slab, _)) in slabs.iter_mut().enumerate().filter(|(i, _)| free[*i]) {
-        let _ = i;
-        let (low, high) = slab.outline.bounds();
-        if !first {
+    let mut west = 0;
+    for (i, (slab, _)) in slabs.iter_mut().enumerate() {
+        if free[i] {
+            let (low, high) = slab.outline.bounds();
             slab.outline = slab.outline.moved(Point {
-                x: east + GAP.as_nanometres() - low.x,
+                x: west - low.x,
                 y: -high.y,
             });
+            west += high.x - low.x + GAP.as_nanometres();
         }
-        east = slab.outline.bounds().1.x;
-        first = false;
     }
 }
 

@@ -2,33 +2,21 @@
 
 use std::process::ExitCode;
 
-use super::{Job, with_desk};
-use crate::costing;
+use super::{Job, with_sheet};
+use crate::documents::views::office;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     #[command(flatten)]
     job: Job,
+    /// A line of the cost by its number, such as 3; or any name: labor, price, total, patio area
+    #[arg(required = true)]
+    line: Vec<String>,
 }
 
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
-    with_desk(&arguments.job, |desk, _sources, problems| {
-        let offer = costing::offer(
-            &desk.takeoff,
-            &desk.book,
-            &desk.business,
-            &desk.days,
-            problems,
-        )?;
-        for line in &offer.quoted().lines {
-            println!(
-                "{:<40} {:>12}  {}",
-                line.title,
-                line.money().plain(),
-                line.amount.shown()
-            );
-        }
-        println!("{:?}", offer.quoted().totals());
-        Some(ExitCode::SUCCESS)
+    let line = arguments.line.join(" ");
+    with_sheet(&arguments.job, |sheet, problems| {
+        office::explain::text(sheet, &line, problems)
     })
 }

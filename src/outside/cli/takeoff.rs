@@ -2,33 +2,27 @@
 
 use std::process::ExitCode;
 
-use super::{Job, with_desk};
-use crate::costing;
+use super::{Format, Job, with_sheet};
+use crate::documents::views::office;
+use crate::outside::exports;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     #[command(flatten)]
     job: Job,
+    /// Adds how each quantity came about, and where its figures were written
+    #[arg(long)]
+    explain: bool,
+    /// Text to read, or JSON for other programs; JSON always explains
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    format: Format,
 }
 
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
-    with_desk(&arguments.job, |desk, _sources, problems| {
-        let offer = costing::offer(
-            &desk.takeoff,
-            &desk.book,
-            &desk.business,
-            &desk.days,
-            problems,
-        )?;
-        for line in &offer.quoted().lines {
-            println!(
-                "{:<40} {:>12}  {}",
-                line.title,
-                line.money().plain(),
-                line.amount.shown()
-            );
-        }
-        println!("{:?}", offer.quoted().totals());
-        Some(ExitCode::SUCCESS)
+    with_sheet(&arguments.job, |sheet, _| {
+        Some(match arguments.format {
+            Format::Text => office::takeoff::text(sheet, arguments.explain),
+            Format::Json => exports::takeoff::json(sheet),
+        })
     })
 }

@@ -1,6 +1,7 @@
 //! JSON for other programs: decimals as strings, never floats.
 
 pub mod cost;
+pub mod takeoff;
 
 use rust_decimal::Decimal;
 use serde_json::Value;

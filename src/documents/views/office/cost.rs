@@ -1,9 +1,7 @@
 //! What the job costs, line by line, and how the price is made of it.
 
-use rust_decimal::Decimal;
-
 use super::columns::{Stand, set};
-use super::{Sheet, margin, numbered};
+use super::{Sheet, margin, numbered, unit};
 use crate::costing::{LineItem, Side, sections};
 use crate::input::book::{Basis, Class};
 use crate::input::phrases::Profit;
@@ -133,10 +131,6 @@ fn lines(sheet: &Sheet<'_>) -> Vec<String> {
 }
 
 fn priced(number: usize, line: &LineItem) -> Vec<String> {
-    let unit = |amount: Amount| match amount.unit {
-        unit if amount.value == Decimal::ONE => unit.symbol().to_owned(),
-        unit => unit.plural().to_owned(),
-    };
     let quantity = line.quantity.as_ref().map(Quantity::amount);
     let each = line
         .price

@@ -5,20 +5,26 @@
 
 pub mod columns;
 pub mod cost;
+pub mod explain;
 mod margin;
+mod origin;
 mod summary;
+pub mod takeoff;
+mod wrap;
 
 pub use margin::margin;
 pub use summary::summary;
+
+use rust_decimal::Decimal;
 
 use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Side};
 use crate::input::book::{Class, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
-use crate::reading::{Place, Sources};
+use crate::reading::Sources;
 use crate::trade::Quantity;
 use crate::trade::order::Section;
-use crate::values::Day;
+use crate::values::{Amount, Day};
 
 /// What the views for the office are about.
 #[derive(Clone, Copy)]
@@ -95,12 +101,6 @@ impl Sheet<'_> {
             })
             .collect()
     }
-
-    /// `demo-quotes/garden-patio.yaml:12`.
-    pub fn line_of(&self, place: Place) -> String {
-        let (line, _) = self.sources.line_and_column(place);
-        format!("{}:{line}", self.sources.name(place.file))
-    }
 }
 
 /// Every quantity behind an estimate, each once: lines first, then what they are made of.
@@ -129,5 +129,14 @@ pub fn every(priced: &Priced) -> Vec<Quantity> {
 fn keep(found: &mut Vec<Quantity>, quantity: Quantity) {
     if !found.iter().any(|one| one.is(&quantity)) {
         found.push(quantity);
+    }
+}
+
+/// The unit that goes with a number.
+fn unit(amount: Amount) -> String {
+    if amount.value == Decimal::ONE {
+        amount.unit.symbol().to_owned()
+    } else {
+        amount.unit.plural().to_owned()
     }
 }

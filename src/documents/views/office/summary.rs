@@ -84,7 +84,12 @@ pub fn summary(
     let floor = business.price.margin_floor.value;
     let margin = totals.margin().map_or_else(
         || "no price".to_owned(),
-        |margin| format!("margin {}, floor {floor}", super::margin(margin, floor.number())),
+        |margin| {
+            format!(
+                "margin {}, floor {floor}",
+                super::margin(margin, floor.number())
+            )
+        },
     );
     line(
         "price",

@@ -1,0 +1,137 @@
+//! What the word after `explain` means: a number, a total, a line, an item, any quantity.
+
+use crate::costing::{LineItem, Side};
+use crate::documents::views::office::{Sheet, cause, every, numbered};
+use crate::reading::{Problem, suggest};
+use crate::trade::Quantity;
+use crate::trade::order::NeedItem;
+use crate::trade::working::sum;
+
+/// The most names offered for one that is not known.
+const OFFERED: usize = 4;
+
+/// Everything that `wanted` names; never nothing.
+pub(super) fn find(sheet: &Sheet<'_>, wanted: &str) -> Result<Vec<Quantity>, Problem> {
+    let wanted = wanted.trim();
+    let lines = numbered(&sheet.offer.quoted().lines);
+    if let Ok(number) = wanted.trim_start_matches('#').parse::<usize>() {
+        return lines
+            .iter()
+            .find(|(own, _)| *own == number)
+            .map(|(_, line)| vec![line.amount.clone()])
+            .ok_or_else(|| no_number(number, lines.len()));
+    }
+    let names = names(sheet, &lines);
+    // The first road that leads anywhere wins: a line of the cost before what it is made of.
+    for road in &names {
+        let found: Vec<Quantity> = road
+            .iter()
+            .filter(|(name, _)| name.to_lowercase() == wanted.to_lowercase())
+            .map(|(_, quantity)| quantity.clone())
+            .collect();
+        if !found.is_empty() {
+            return Ok(found);
+        }
+    }
+    Err(unknown(wanted, &names))
+}
+
+type Named = Vec<(String, Quantity)>;
+
+/// Every name that can be asked for, in the order they are tried.
+fn names(sheet: &Sheet<'_>, lines: &[(usize, &LineItem)]) -> Vec<Named> {
+    let quoted = sheet.offer.quoted();
+    let by = |name: &dyn Fn(&LineItem) -> String| -> Named {
+        lines
+            .iter()
+            .map(|(_, line)| (name(line), line.amount.clone()))
+            .collect()
+    };
+    let items = quoted.needs.needs.iter().filter_map(|need| {
+        let NeedItem::Item(key) = &need.item else {
+            return None;
+        };
+        let line = quoted.lines.iter().find(|line| {
+            line.quantity
+                .as_ref()
+                .is_some_and(|quantity| quantity.is(&need.quantity))
+        })?;
+        Some((key.value.clone(), line.amount.clone()))
+    });
+    let behind = every(quoted).into_iter();
+    vec![
+        totals(lines),
+        by(&|line| cause(&line.cause)),
+        by(&|line| line.title.clone()),
+        items.collect(),
+        behind
+            .map(|quantity| (quantity.name().to_owned(), quantity))
+            .fold(Named::new(), |mut once, (name, quantity)| {
+                if !once.iter().any(|(known, _)| *known == name) {
+                    once.push((name, quantity));
+                }
+                once
+            }),
+    ]
+}
+
+/// The totals as what they are: lines added up.
+fn totals(lines: &[(usize, &LineItem)]) -> Named {
+    let total = |name: &str, sides: &[Side]| {
+        let parts = lines
+            .iter()
+            .filter(|(_, line)| sides.contains(&line.side))
+            .map(|(_, line)| &line.amount);
+        let quantity = Quantity::money("lines added up", name, sum(parts));
+        (name.to_owned(), quantity)
+    };
+    let price = &[Side::Direct, Side::Indirect, Side::Price];
+    vec![
+        total("direct cost", &[Side::Direct]),
+        total("cost", &[Side::Direct, Side::Indirect]),
+        total("price", price),
+        total("price before tax", price),
+        total("tax", &[Side::Tax]),
+        total(
+            "total",
+            &[Side::Direct, Side::Indirect, Side::Price, Side::Tax],
+        ),
+    ]
+}
+
+fn no_number(number: usize, last: usize) -> Problem {
+    Problem::new("unknown-line", format!("the cost has no line #{number}")).help(format!(
+        "its lines are #1 to #{last}; `flatwork cost` shows them"
+    ))
+}
+
+fn unknown(wanted: &str, names: &[Named]) -> Problem {
+    let mut known: Vec<&str> = names
+        .iter()
+        .flatten()
+        .map(|(name, _)| name.as_str())
+        .collect();
+    known.sort_unstable();
+    known.dedup();
+    let lower = wanted.to_lowercase();
+    let mut near: Vec<&str> = Vec::new();
+    while let Some(name) = suggest::closest(wanted, known.iter().copied()) {
+        near.push(name);
+        known.retain(|other| *other != name);
+    }
+    near.extend(
+        known
+            .iter()
+            .filter(|name| !lower.is_empty() && name.to_lowercase().contains(&lower)),
+    );
+    near.truncate(OFFERED);
+    let problem = Problem::new(
+        "unknown-line",
+        format!("this job has no line or quantity `{wanted}`"),
+    );
+    if near.is_empty() {
+        return problem.help("`flatwork cost` and `flatwork takeoff` show the names");
+    }
+    let near: Vec<String> = near.iter().map(|name| format!("`{name}`")).collect();
+    problem.help(format!("did you mean {}?", near.join(" or ")))
+}

@@ -1,0 +1,70 @@
+//! A quantity and all it is made of, indented, each quantity once.
+
+use std::collections::BTreeSet;
+
+use crate::documents::views::office::{Sheet, numbered, wrap::wrapped};
+use crate::input::book::Basis;
+use crate::reading::Place;
+use crate::trade::{Quantity, Working};
+
+/// What makes two quantities the same to a reader: name, amount, working, and where it was written.
+type Told = (String, String, String, Option<Place>);
+
+pub(super) fn trees(sheet: &Sheet<'_>, roots: &[Quantity]) -> String {
+    let (mut lines, mut told) = (Vec::new(), BTreeSet::new());
+    for root in roots {
+        branch(sheet, root, 0, &mut told, &mut lines);
+    }
+    lines.join("\n") + "\n"
+}
+
+fn branch(
+    sheet: &Sheet<'_>,
+    quantity: &Quantity,
+    depth: usize,
+    told: &mut BTreeSet<Told>,
+    lines: &mut Vec<String>,
+) {
+    let key = (
+        quantity.name().to_owned(),
+        quantity.amount().to_string(),
+        quantity.shown(),
+        quantity.place(),
+    );
+    if !told.insert(key) {
+        return;
+    }
+    let indent = "  ".repeat(depth);
+    let sign = match quantity.working() {
+        Working::Given(_) | Working::Shape { .. } | Working::Set { .. } => ": ",
+        Working::Plan { .. } | Working::Rule { .. } => " = ",
+    };
+    let text = format!(
+        "{} = {}{sign}{}",
+        named(sheet, quantity),
+        quantity.amount(),
+        sheet.working(quantity)
+    );
+    lines.extend(wrapped(&indent, &format!("{indent}    "), &text));
+    for part in quantity.parts() {
+        branch(sheet, &part, depth + 1, told, lines);
+    }
+}
+
+/// A line of the cost by its number and title, a price by its day, anything else by its name.
+fn named(sheet: &Sheet<'_>, quantity: &Quantity) -> String {
+    let lines = numbered(&sheet.offer.quoted().lines);
+    if let Some((number, line)) = lines.iter().find(|(_, line)| line.amount.is(quantity)) {
+        return format!("#{number} {}", line.title);
+    }
+    let dated = lines.iter().find_map(|(_, line)| {
+        line.price
+            .as_ref()
+            .filter(|dated| quantity.place() == Some(dated.place))
+    });
+    match dated.map(|dated| (&dated.basis, dated.from)) {
+        Some((Basis::Listed, from)) => format!("price since {from}"),
+        Some((Basis::Held { until, .. }, _)) => format!("price held until {until}"),
+        None => quantity.name().to_owned(),
+    }
+}
