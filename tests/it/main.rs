@@ -1,4 +1,5 @@
 //! Tests of the whole program.
 
 mod pdf;
+mod quote;
 mod reference_tables;
