@@ -5,7 +5,7 @@ use crate::documents::views::office::{Sheet, cause, every, numbered};
 use crate::reading::{Problem, suggest};
 use crate::trade::Quantity;
 use crate::trade::order::NeedItem;
-use crate::trade::working::sum;
+use crate::trade::term::sum;
 
 /// The most names offered for one that is not known.
 const OFFERED: usize = 4;
