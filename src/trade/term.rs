@@ -191,7 +191,9 @@ impl Term {
                 right.collect(parts);
             }
             Form::Sum(terms) | Form::Largest(terms) => {
-                terms.iter().for_each(|term| term.collect(parts))
+                for term in terms {
+                    term.collect(parts);
+                }
             }
             Form::Up { what, step } => {
                 what.collect(parts);

@@ -1,5 +1,8 @@
 //! Tests of the whole program.
 
+// A test that cannot go on has failed, and says where.
+#![allow(clippy::unwrap_used)]
+
 mod pdf;
 mod quote;
 mod reference_tables;

@@ -76,6 +76,10 @@ pub fn resolve(
     })
 }
 
+#[expect(
+    clippy::too_many_lines,
+    reason = "one look-up after another, each of a few lines"
+)]
 fn slab(
     written: &SlabWritten,
     book: &PriceBook,

@@ -16,48 +16,12 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         place: Some(book.heading()),
         ..Rules::default()
     };
-    each(
-        book,
-        "mixes",
-        problems,
-        |node, problems| mix(node, problems),
-        &mut rules.mixes,
-    );
-    each(
-        book,
-        "bases",
-        problems,
-        |node, problems| base(node, problems),
-        &mut rules.bases,
-    );
-    each(
-        book,
-        "bars",
-        problems,
-        |node, problems| bars(node, problems),
-        &mut rules.bars,
-    );
-    each(
-        book,
-        "mesh",
-        problems,
-        |node, problems| mesh(node, problems),
-        &mut rules.mesh,
-    );
-    each(
-        book,
-        "fiber",
-        problems,
-        |node, problems| fiber(node, problems),
-        &mut rules.fiber,
-    );
-    each(
-        book,
-        "disposal",
-        problems,
-        |node, problems| disposal(node, problems),
-        &mut rules.disposal,
-    );
+    each(book, "mixes", problems, mix, &mut rules.mixes);
+    each(book, "bases", problems, base, &mut rules.bases);
+    each(book, "bars", problems, bars, &mut rules.bars);
+    each(book, "mesh", problems, mesh, &mut rules.mesh);
+    each(book, "fiber", problems, fiber, &mut rules.fiber);
+    each(book, "disposal", problems, disposal, &mut rules.disposal);
     rules.supply = book
         .required("supply", problems)
         .and_then(|node| supply(node, problems));

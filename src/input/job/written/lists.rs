@@ -1,6 +1,6 @@
 //! The lists of a takeoff: removals, extras, overrides.
 
-use crate::input::book::Class;
+use crate::input::book::{Class, class_named};
 use crate::input::job::tables;
 use crate::input::job::takeoff::{ExtraWhat, Removal, RemovalMaterial, SetTo};
 use crate::input::phrases::SizePhrase;
@@ -80,28 +80,14 @@ pub(super) fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWh
     }
     let fields = node.fields(&tables::LUMP, problems)?;
     let cost = fields.need("cost", problems);
-    let class = match fields.text("class", problems) {
-        None => Class::Subcontract,
-        Some(word) => match Class::ALL
-            .into_iter()
-            .find(|class| class.name() == word.value)
-        {
-            Some(class) => class,
-            None => {
-                let names: Vec<&str> = Class::ALL.into_iter().map(Class::name).collect();
-                problems.push(
-                    Problem::new(
-                        "unknown-class",
-                        format!("`{}` is not a class of item", word.value),
-                    )
-                    .at(word.place)
-                    .help(format!("use one of {}", names.join(", "))),
-                );
-                return None;
-            }
-        },
-    };
-    Some(ExtraWhat::Lump { cost: cost?, class })
+    let class = fields.text("class", problems);
+    let class = class.map_or(Some(Class::Subcontract), |word| {
+        class_named(&word, problems)
+    });
+    Some(ExtraWhat::Lump {
+        cost: cost?,
+        class: class?,
+    })
 }
 
 pub(super) fn set(entry: &Entry, problems: &mut Problems) -> Option<SetTo> {
