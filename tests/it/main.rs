@@ -1,4 +1,5 @@
 //! Tests of the whole program.
 
+mod golden;
 mod pdf;
 mod reference_tables;

@@ -1,7 +1,7 @@
 //! What the job costs, line by line, and how the price is made of it.
 
 use super::columns::{Stand, set};
-use super::{Sheet, margin, numbered, unit};
+use super::{Sheet, cause, margin, numbered, unit};
 use crate::costing::{LineItem, Side, sections};
 use crate::input::book::{Basis, Class};
 use crate::input::phrases::Profit;
@@ -60,15 +60,35 @@ fn heading(sheet: &Sheet<'_>) -> Vec<String> {
         format!("Cost {}, {held}", totals.cost),
         format!("Quoted {}; price book {}", sheet.quoted, sheet.book.name),
     ];
-    let several = 1 < sheet.days.len();
-    out.extend(sheet.days.iter().enumerate().map(|(i, prices)| {
-        if several {
-            format!("Pour {} at the prices of {}", i + 1, prices.day)
-        } else {
-            format!("Prices of {}, the day of the pour", prices.day)
-        }
-    }));
+    out.extend(pours(sheet));
+    if let Some(fixed) = &sheet.takeoff.fixed_price {
+        out.push(format!(
+            "Price fixed by you at {}",
+            sheet.line_of(fixed.place)
+        ));
+    }
     out
+}
+
+/// The day whose prices each pour has, and where that day comes from.
+fn pours(sheet: &Sheet<'_>) -> impl Iterator<Item = String> {
+    let several = 1 < sheet.days.len();
+    let placed = sheet.days.iter().zip(&sheet.takeoff.placements);
+    placed.enumerate().map(move |(i, (prices, placement))| {
+        let pour = if several {
+            format!("pour {}", i + 1)
+        } else {
+            "the pour".to_owned()
+        };
+        let lead = sheet.business.quote.lead_time.0;
+        match placement.day {
+            Some(_) => format!("Prices of {}, the day of {pour}", prices.day),
+            None => format!(
+                "Prices of {}: the takeoff names no day for {pour}, so {lead} days after the quote",
+                prices.day
+            ),
+        }
+    })
 }
 
 const LINES: [Stand; 7] = [
@@ -115,7 +135,15 @@ fn lines(sheet: &Sheet<'_>) -> Vec<String> {
         }
         let heading = ["", &class.name().to_uppercase(), "", "", "", "", ""];
         rows.push(row(heading.map(str::to_owned)));
-        rows.extend(of_class.iter().map(|(number, line)| priced(*number, line)));
+        rows.extend(of_class.iter().map(|(number, line)| {
+            let mut cells = priced(*number, line);
+            // Two lines of one item, such as one for each pour, say which is which.
+            let alike = all.iter().filter(|(_, other)| other.title == line.title);
+            if 1 < alike.count() {
+                cells[1] = format!("{} ({})", line.title, cause(&line.cause));
+            }
+            cells
+        }));
         let sum = of_class.iter().map(|(_, line)| line.money()).sum();
         rows.push(total(&format!("{} together", class.name()), sum));
         rows.push(Vec::new());
@@ -143,6 +171,11 @@ fn priced(number: usize, line: &LineItem) -> Vec<String> {
             Basis::Listed => format!("price of {}", dated.from),
             Basis::Held { until, .. } => format!("held until {until}"),
         });
+    let beside = if line.price.is_some() {
+        basis
+    } else {
+        line.amount.shown()
+    };
     row([
         format!("#{number}"),
         line.title.clone(),
@@ -150,7 +183,7 @@ fn priced(number: usize, line: &LineItem) -> Vec<String> {
         quantity.map(unit).unwrap_or_default(),
         each.unwrap_or_default(),
         line.money().plain(),
-        basis,
+        beside,
     ])
 }
 
@@ -160,7 +193,6 @@ fn added(all: &[(usize, &LineItem)], side: Side, sheet: &Sheet<'_>) -> Vec<Vec<S
     of_side
         .map(|(number, line)| {
             let mut cells = priced(*number, line);
-            cells[6] = line.amount.shown();
             if line.cause == crate::costing::Cause::Profit {
                 cells[1] = match sheet.business.price.profit.value {
                     Profit::Markup(percent) => format!("{}, markup {percent} on cost", line.title),
@@ -209,7 +241,7 @@ fn choices(sheet: &Sheet<'_>) -> Vec<String> {
     let floor = sheet.business.price.margin_floor.value.number();
     let quoted = sheet.offer.quoted().totals();
     let mut rows = vec![
-        ["total", "more", "margin", "with"]
+        ["total", "more", "margin", "", "with"]
             .map(str::to_owned)
             .to_vec(),
     ];
@@ -223,6 +255,10 @@ fn choices(sheet: &Sheet<'_>) -> Vec<String> {
                 .margin()
                 .map(|number| margin(number, floor))
                 .unwrap_or_default(),
+            match totals.margin() {
+                Some(number) if number < floor => "below floor".into(),
+                _ => String::new(),
+            },
             if taken.is_empty() {
                 "nothing, as quoted".into()
             } else {
@@ -232,7 +268,13 @@ fn choices(sheet: &Sheet<'_>) -> Vec<String> {
     }));
     let mut out = vec!["EVERY CHOICE, tax included".to_owned()];
     out.extend(set(
-        &[Stand::Right, Stand::Right, Stand::Right, Stand::Left],
+        &[
+            Stand::Right,
+            Stand::Right,
+            Stand::Right,
+            Stand::Left,
+            Stand::Left,
+        ],
         &rows,
     ));
     out
