@@ -6,7 +6,7 @@ use crate::costing::{LineItem, Side, sections};
 use crate::input::book::{Basis, Class};
 use crate::input::phrases::Profit;
 use crate::trade::{Quantity, Working};
-use crate::values::{Amount, Money, Unit};
+use crate::values::{Amount, Money, Unit, rounding};
 
 /// The whole sheet.
 pub fn text(sheet: &Sheet<'_>) -> String {
@@ -207,16 +207,27 @@ fn added(all: &[(usize, &LineItem)], side: Side, sheet: &Sheet<'_>) -> Vec<Vec<S
 fn hours(sheet: &Sheet<'_>) -> Vec<String> {
     let crew = &sheet.offer.quoted().needs.crew;
     let people = sheet.business.crew.people.value;
-    vec![format!(
-        "Crew: {} worked and {} travel make {}; {} charged ({} of {} people, {}).",
-        crew.worked.amount(),
-        crew.travel.amount(),
-        crew.hours.amount(),
-        crew.charged.amount(),
-        crew.days.amount(),
-        people.number(),
-        crew.trips.amount(),
-    )]
+    // Two places are enough to read; `explain` has them all.
+    let short = |quantity: &Quantity| {
+        let amount = quantity.amount();
+        Amount::new(rounding::to_places(amount.value, 2), amount.unit)
+    };
+    vec![
+        "CREW".to_owned(),
+        format!(
+            "{} of work + {} of travel = {}; {} planned for",
+            short(&crew.worked),
+            short(&crew.travel),
+            short(&crew.hours),
+            short(&crew.trips),
+        ),
+        format!(
+            "{} charged: {} of {} people",
+            short(&crew.charged),
+            short(&crew.days),
+            people.number(),
+        ),
+    ]
 }
 
 /// The price before tax by parts of the job.

@@ -11,8 +11,13 @@ use crate::trade::{Quantity, Working};
 
 /// The whole list; `explained` adds how each quantity came about.
 pub fn text(sheet: &Sheet<'_>, explained: bool) -> String {
+    let options = if sheet.takeoff.options.is_empty() {
+        ""
+    } else {
+        " as quoted, without any option"
+    };
     let mut out = vec![format!(
-        "{}, for {}: every quantity",
+        "{}, for {}: every quantity{options}",
         sheet.takeoff.name, sheet.takeoff.customer.name
     )];
     let groups = groups(sheet);
