@@ -3,6 +3,7 @@
 // A test that cannot go on has failed, and says where.
 #![allow(clippy::unwrap_used)]
 
+mod golden;
 mod pdf;
 mod quote;
 mod reference_tables;
