@@ -1,4 +1,6 @@
 //! Tests of the whole program.
 
 mod pdf;
+mod reference;
 mod reference_tables;
+mod support;
