@@ -151,53 +151,38 @@ fn an_eighth_of_an_inch_in_four() {
     assert_eq!(places(share, 9), dec!(0.03125));
 }
 
-/// 500 × 12 ft × 2 in of stone at 2.2 ton a yard: 81.48 ton (computed here). A secondary
-/// page, chtrucking.net, rounds at each step and prints 222, 488, 41 and 82: not reproduced.
+/// A quarter yard lost in 9 cu yd is 2.8 % (concreteconstruction.net, a secondary page);
+/// computed here 2.778 %. 27 × 27 ft × 4 in is 9 cu yd exactly.
 #[test]
-fn stone_is_not_rounded_at_each_step() {
-    let book = with(
-        BOOK,
-        &[(
-            "{item: crushed stone, delivered: 2 ton per cu yd}",
-            "{item: crushed stone, delivered: 2.2 ton per cu yd}",
-        )],
+fn a_quarter_yard_in_nine() {
+    let business = with(
+        BUSINESS,
+        &[
+            ("allowance: 7%", "allowance: 0%"),
+            ("thickness allowance: 1/4 in", "thickness allowance: 0 in"),
+        ],
     );
-    let job = "customer: Ira Sample\nslabs: {walk: {size: 500 ft x 12 ft, base: 2 in of crushed stone, joints: 12 ft}}";
-    let offer = desk(job, BUSINESS, &book).offer();
-    assert_eq!(places(value(&offer, "walk base"), 2), dec!(37.04));
-    let tons = value(&offer, "walk crushed stone");
-    assert_eq!(places(tons, 2), dec!(81.48));
-    assert_ne!(places(tons, 0), dec!(82), "rounded at each step");
-    // Sold by the half ton.
-    assert_eq!(value(&offer, "base, crushed stone"), dec!(81.5));
+    let offer = desk(
+        "customer: Ira Sample\nslabs: {patio: 27 ft x 27 ft}",
+        &business,
+        BOOK,
+    )
+    .offer();
+    assert_eq!(value(&offer, "patio concrete"), dec!(9));
+    let share = value(&offer, "exterior order allowance") / dec!(9) * dec!(100);
+    assert_eq!(places(share, 3), dec!(2.778));
+    assert_eq!(value(&offer, "exterior order"), dec!(9.25));
 }
 
-/// 35 × 7 ft × 4 in at 1.2827 ton a yard: 3.0247 cu yd and 3.8798 ton (computed here). A
-/// secondary page, had2know.com, prints 3.025 and 3.8802: rounded between.
+/// Twelve times 5 in is 5 ft exactly (computed here): a side walked in twelve short legs.
 #[test]
-fn stone_from_the_unrounded_yards() {
-    let book = with(
-        BOOK,
-        &[(
-            "delivered: 2 ton per cu yd",
-            "delivered: 1.2827 ton per cu yd",
-        )],
+fn twelve_times_five_inches() {
+    let legs = "east 5 in, ".repeat(12);
+    let legs: Vec<&str> = legs.trim_end_matches(", ").split(", ").collect();
+    let slabs = format!(
+        "  walk: {{outline: [{}, south 9 ft, west 5 ft, north 9 ft]}}",
+        legs.join(", ")
     );
-    let job = "customer: Ira Sample\nslabs: {walk: {size: 35 ft x 7 ft, joints: 7 ft}}";
-    let offer = desk(job, BUSINESS, &book).offer();
-    assert_eq!(places(value(&offer, "walk base"), 4), dec!(3.0247));
-    assert_eq!(places(value(&offer, "walk crushed stone"), 4), dec!(3.8798));
-    assert_ne!(
-        places(value(&offer, "walk crushed stone"), 4),
-        dec!(3.8802),
-        "rounded between"
-    );
-}
-
-/// A base of 600 sq ft × 4 in at 2 ton a yard: 14.81 ton (computed here).
-#[test]
-fn base_of_six_hundred_square_feet() {
-    let offer = with_allowance("7%", "  patio: 30 ft x 20 ft");
-    assert_eq!(places(value(&offer, "patio crushed stone"), 2), dec!(14.81));
-    assert_eq!(value(&offer, "base, crushed stone"), dec!(15));
+    let offer = with_allowance("0%", &slabs);
+    assert_eq!(value(&offer, "walk area"), dec!(45));
 }

@@ -6,3 +6,6 @@
 //! come out.
 
 mod concrete;
+mod earth;
+mod money;
+mod steel;
