@@ -12,6 +12,12 @@ use rust_decimal::Decimal;
 pub const BUSINESS: &str = include_str!("../../demo-quotes/business.yaml");
 pub const BOOK: &str = include_str!("../../price-books/river-road.yaml");
 
+/// A business and its price book, read once for many jobs.
+pub struct Shop {
+    pub business: Business,
+    pub book: PriceBook,
+}
+
 /// Everything a command works on, without a disk.
 pub struct Desk {
     pub takeoff: Takeoff,
@@ -29,69 +35,76 @@ pub fn with(text: &str, changes: &[(&str, &str)]) -> String {
     })
 }
 
-/// Reads all three files; any problem fails the test and is shown.
+/// Reads `text` by `how`; any problem fails the test and is shown.
 #[track_caller]
-pub fn desk(job: &str, business: &str, book: &str) -> Desk {
+fn read<T>(text: &str, how: impl FnOnce(&Node, &mut Problems) -> Option<T>) -> T {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let desk = read(job, business, book, &mut sources, &mut problems);
-    desk.unwrap_or_else(|| panic!("{}\n{job}", caret::show_all(&problems, "problem", &sources)))
+    let id = sources.add("test.yaml", text.to_owned());
+    let result = yaml::read(id, &sources, &mut problems).and_then(|node| how(&node, &mut problems));
+    match result {
+        Some(result) if problems.is_empty() => result,
+        _ => panic!(
+            "{}\n{text}",
+            caret::show_all(&problems, "problem", &sources)
+        ),
+    }
 }
 
-fn read(
-    job: &str,
-    business: &str,
-    book: &str,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Desk> {
-    let mut node = |name: &str, text: &str, problems: &mut Problems| -> Option<Node> {
-        let id = sources.add(name, text.to_owned());
-        yaml::read(id, sources, problems)
-    };
-    let job = node("job.yaml", job, problems)?;
-    let business = node("business.yaml", business, problems)?;
-    let book = node("book.yaml", book, problems)?;
-    let business = business::read(&business, problems)?;
-    let book = book::read(&book, problems)?;
-    let written = job::read(&job, problems)?;
-    let takeoff = job::resolve(written, "job", &book, &business, problems)?;
-    let quoted = takeoff.quoted.unwrap_or(day("2026-05-04"));
-    let days = takeoff
-        .placements
-        .iter()
-        .map(|placement| {
-            let day = placement.day.as_ref().map_or(quoted, |day| day.value);
-            prices(&book, day, &takeoff.name)
-        })
-        .collect();
-    Some(Desk {
+#[track_caller]
+pub fn desk(job: &str, business: &str, book: &str) -> Desk {
+    let shop = Shop::new(business, book);
+    let (takeoff, days) = shop.takeoff(job);
+    Desk {
         takeoff,
-        business,
-        book,
         days,
-    })
+        business: shop.business,
+        book: shop.book,
+    }
+}
+
+impl Shop {
+    #[track_caller]
+    pub fn new(business: &str, book: &str) -> Self {
+        Self {
+            business: read(business, business::read),
+            book: read(book, book::read),
+        }
+    }
+
+    #[track_caller]
+    fn takeoff(&self, job: &str) -> (Takeoff, Vec<Prices>) {
+        let takeoff = read(job, |node, problems| {
+            let written = job::read(node, problems)?;
+            job::resolve(written, "job", &self.book, &self.business, problems)
+        });
+        let quoted = takeoff.quoted.unwrap_or(day("2026-05-04"));
+        let pours = takeoff.placements.iter();
+        let days = pours
+            .map(|pour| pour.day.as_ref().map_or(quoted, |day| day.value))
+            .map(|day| prices(&self.book, day, &takeoff.name))
+            .collect();
+        (takeoff, days)
+    }
+
+    #[track_caller]
+    pub fn offer(&self, job: &str) -> Offer {
+        let (takeoff, days) = self.takeoff(job);
+        offered(&takeoff, &self.business, &self.book, &days)
+    }
 }
 
 impl Desk {
     #[track_caller]
     pub fn offer(&self) -> Offer {
-        let mut problems = Problems::default();
-        let offer = offer(
-            &self.takeoff,
-            &self.book,
-            &self.business,
-            &self.days,
-            &mut problems,
-        );
-        offer.unwrap_or_else(|| panic!("{:#?}", problems.sorted()))
+        offered(&self.takeoff, &self.business, &self.book, &self.days)
     }
 }
 
-/// The offer of a job with the demo's business and book.
 #[track_caller]
-#[allow(dead_code)]
-pub fn offered(job: &str) -> Offer {
-    desk(job, BUSINESS, BOOK).offer()
+fn offered(takeoff: &Takeoff, business: &Business, book: &PriceBook, days: &[Prices]) -> Offer {
+    let mut problems = Problems::default();
+    offer(takeoff, book, business, days, &mut problems)
+        .unwrap_or_else(|| panic!("{:#?}", problems.sorted()))
 }
 
 fn day(text: &str) -> Day {
