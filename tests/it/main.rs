@@ -5,5 +5,8 @@
 
 mod golden;
 mod pdf;
+mod properties;
 mod quote;
+mod reference;
 mod reference_tables;
+mod support;
