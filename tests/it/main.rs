@@ -1,4 +1,5 @@
 //! Tests of the whole program.
 
+mod advice;
 mod pdf;
 mod reference_tables;
