@@ -5,7 +5,8 @@ use rust_decimal::Decimal;
 use crate::input::book::{Class, Dated, PriceBook, Role, rates_help, unknown_item};
 use crate::reading::{Problem, Problems};
 use crate::trade::order::{JobNeeds, Missing, Need, NeedItem, Section};
-use crate::trade::working::{Quantity, of};
+use crate::trade::term::of;
+use crate::trade::working::Quantity;
 use crate::values::{Amount, Money, Unit};
 
 use super::Prices;

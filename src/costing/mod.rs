@@ -5,11 +5,15 @@
 mod estimate;
 mod lines;
 mod offer;
+mod payments;
 mod prices;
 mod sections;
+mod totals;
 
-pub use estimate::{Totals, estimate, schedule};
+pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Side, missing, priced};
 pub use offer::{Offer, Priced, offer};
+pub use payments::schedule;
 pub use prices::{Prices, prices};
 pub use sections::{SectionPrice, sections};
+pub use totals::Totals;

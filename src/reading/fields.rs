@@ -133,11 +133,12 @@ impl<'a> Fields<'a> {
             return self.read(key, problems);
         }
         let field = self.table.field(key)?;
-        let value = field
-            .default
-            .parse()
-            .ok()
-            .expect("a test reads every default of every table");
+        let Ok(value) = field.default.parse() else {
+            unreachable!(
+                "a test reads every default of every table: `{}`",
+                field.default
+            )
+        };
         Some(At {
             value,
             place: self.heading,

@@ -8,6 +8,8 @@ pub mod curing;
 pub mod measure;
 pub mod order;
 pub mod sets;
+pub mod term;
 pub mod working;
 
-pub use working::{Quantity, Term, Working};
+pub use term::Term;
+pub use working::{Quantity, Working};

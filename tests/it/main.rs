@@ -1,5 +1,12 @@
 //! Tests of the whole program.
 
+// A test that cannot go on has failed, and says where.
+#![allow(clippy::unwrap_used)]
+
+mod golden;
 mod pdf;
+mod properties;
 mod quote;
+mod reference;
 mod reference_tables;
+mod support;

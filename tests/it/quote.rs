@@ -141,7 +141,7 @@ fn the_customer_never_sees_cost_margin_or_supplier() {
         for priced in offer.by_choice.values() {
             let totals = priced.totals();
             // What is charged with tax is the customer's to know; the price before tax is not a secret either.
-            secrets.extend([totals.cost, totals.direct].map(|money| money.plain()));
+            secrets.extend([totals.cost, totals.direct].map(flatwork::values::Money::plain));
             secrets.extend(
                 priced
                     .lines

@@ -23,7 +23,7 @@ pub(super) fn tax_sentence(of: Offering<'_>) -> String {
         lines
             .iter()
             .find(|line| line.side == Side::Tax && line.cause == Cause::Tax(name.to_owned()))
-            .map(|line| line.money())
+            .map(crate::costing::LineItem::money)
     };
     let taxes = of
         .business

@@ -93,7 +93,7 @@ fn read(key: &str, place: Place, node: &Node, problems: &mut Problems) -> Option
     let class = fields
         .required("class", problems)
         .and_then(|_| fields.text("class", problems))
-        .and_then(|word| class(&word, problems));
+        .and_then(|word| class_named(&word, problems));
     let is = fields
         .text("is", problems)
         .map_or_else(|| key.to_owned(), |text| text.value);
@@ -148,7 +148,8 @@ fn steps(step: Option<At<Amount>>, unit: Option<&At<Unit>>, problems: &mut Probl
     step.value.value
 }
 
-fn class(word: &At<String>, problems: &mut Problems) -> Option<Class> {
+/// The class a word names, or a message that lists them.
+pub(in crate::input) fn class_named(word: &At<String>, problems: &mut Problems) -> Option<Class> {
     let found = Class::ALL
         .into_iter()
         .find(|class| class.name() == word.value);

@@ -168,7 +168,7 @@ pub(super) fn order(
     let cover = fields.usual("cover", problems);
     let stake_spacing = fields
         .usual("stake spacing", problems)
-        .and_then(|at| above_zero(at, Length::ZERO, problems));
+        .and_then(|at| above_zero(at, &Length::ZERO, problems));
     let chair_area = in_unit(&fields, "chair area", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
     let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
@@ -315,8 +315,8 @@ fn divisor(at: At<Amount>, problems: &mut Problems) -> Option<At<Amount>> {
     above_zero_by(at, |amount| amount.value != zero.value, problems)
 }
 
-fn above_zero<T: PartialEq>(at: At<T>, zero: T, problems: &mut Problems) -> Option<At<T>> {
-    above_zero_by(at, |value| *value != zero, problems)
+fn above_zero<T: PartialEq>(at: At<T>, zero: &T, problems: &mut Problems) -> Option<At<T>> {
+    above_zero_by(at, |value| value != zero, problems)
 }
 
 fn above_zero_by<T>(

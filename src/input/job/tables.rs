@@ -1,23 +1,7 @@
 //! The keys of a takeoff: what each is, its default, an example.
 
-use crate::input::business::tables::SLAB_VALUES;
+use crate::input::business::tables::{SLAB_VALUES, field};
 use crate::reading::{Field, FieldTable};
-
-const fn field(
-    key: &'static str,
-    kind: &'static str,
-    default: &'static str,
-    meaning: &'static str,
-    example: &'static str,
-) -> Field {
-    Field {
-        key,
-        kind,
-        default,
-        meaning,
-        example,
-    }
-}
 
 pub const JOB: FieldTable = FieldTable {
     name: "a takeoff",

@@ -23,7 +23,7 @@ impl SlabValues {
         Self {
             thickness: fields
                 .text("thickness", problems)
-                .and_then(|text| positive(text, problems)),
+                .and_then(|text| positive(&text, problems)),
             mix: fields.text("mix", problems),
             base: fields.read("base", problems),
             bars: fields.read("bars", problems),
@@ -37,7 +37,7 @@ impl SlabValues {
                         place: text.place,
                     });
                 }
-                positive(text, problems).map(|at| At {
+                positive(&text, problems).map(|at| At {
                     value: Some(at.value),
                     place: at.place,
                 })
@@ -81,7 +81,7 @@ fn pick<T: Clone>(
     own.or_else(|| usual.cloned())
 }
 
-fn positive(text: At<String>, problems: &mut Problems) -> Option<At<Length>> {
+fn positive(text: &At<String>, problems: &mut Problems) -> Option<At<Length>> {
     match crate::input::phrases::positive(&text.value) {
         Ok(value) => Some(At {
             value,

@@ -31,12 +31,11 @@ impl FromStr for BesidePhrase {
         };
         let edge: Compass = edge.strip_suffix(" edge").ok_or_else(refuse)?.parse()?;
         let end = end.strip_suffix(" end").ok_or_else(refuse)?;
-        let (offset, from) = match end.strip_prefix("from ") {
-            Some(from) => (Length::ZERO, from),
-            None => {
-                let (offset, from) = end.split_once(" from ").ok_or_else(refuse)?;
-                (offset.parse()?, from)
-            }
+        let (offset, from) = if let Some(from) = end.strip_prefix("from ") {
+            (Length::ZERO, from)
+        } else {
+            let (offset, from) = end.split_once(" from ").ok_or_else(refuse)?;
+            (offset.parse()?, from)
         };
         let from: Compass = from.parse()?;
         if from == edge || from == edge.opposite() {

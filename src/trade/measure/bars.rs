@@ -10,7 +10,8 @@ use crate::input::job::{Bars, Slab};
 use crate::reading::At;
 use crate::tables::bars::Bar;
 use crate::trade::sets::Sets;
-use crate::trade::working::{Quantity, Term, Working, number, of, sum};
+use crate::trade::term::{Term, number, of, sum};
+use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
 
 /// Shorter pieces are left out.

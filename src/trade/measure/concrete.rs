@@ -5,7 +5,8 @@ use rust_decimal_macros::dec;
 use crate::input::job::{Base, Slab};
 use crate::input::phrases::SizePhrase;
 use crate::reading::At;
-use crate::trade::working::{Quantity, Working, number, of};
+use crate::trade::term::{number, of};
+use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
 /// Rectangles multiply, circles go by their formula, walked outlines by their corners and curves.

@@ -2,7 +2,8 @@
 
 use crate::input::job::{EdgeKind, EdgePart, Slab};
 use crate::trade::sets::Sets;
-use crate::trade::working::{Quantity, Working, sum};
+use crate::trade::term::sum;
+use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
 
 #[derive(Clone, Debug)]

@@ -5,7 +5,8 @@ use rust_decimal::Decimal;
 use crate::input::book::{MeshStock, Rules};
 use crate::input::business::OrderPolicy;
 use crate::input::job::Slab;
-use crate::trade::working::{Quantity, Working, number, of};
+use crate::trade::term::{number, of};
+use crate::trade::working::{Quantity, Working};
 use crate::values::{Length, Unit};
 
 /// Whole sheets or rolls.

@@ -6,7 +6,8 @@ use crate::input::job::{Removal, RemovalMaterial};
 use crate::input::phrases::SizePhrase;
 use crate::reading::At;
 use crate::trade::sets::Sets;
-use crate::trade::working::{Quantity, number, of};
+use crate::trade::term::{number, of};
+use crate::trade::working::Quantity;
 use crate::values::{Length, Unit};
 
 #[derive(Clone, Debug)]

@@ -8,7 +8,8 @@ use crate::input::book::{Role, ShortCount, Supply};
 use crate::input::job::{Method, Takeoff};
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
-use crate::trade::working::{Quantity, Term, Working, largest, number, of, sum};
+use crate::trade::term::{Term, largest, number, of, sum};
+use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
 /// What is ordered of one mix for one pour.

@@ -11,7 +11,8 @@ use crate::input::book::{FiberBy, Role};
 use crate::input::job::{Method, Takeoff};
 use crate::tables::bars::Bar;
 use crate::trade::measure::{Run, SlabQuantities};
-use crate::trade::working::{Quantity, Working, number, of, sum};
+use crate::trade::term::{number, of, sum};
+use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
 
 pub(super) fn list(

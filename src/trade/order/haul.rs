@@ -4,7 +4,8 @@ use rust_decimal_macros::dec;
 
 use super::{List, MATERIALS, Missing, Section};
 use crate::trade::measure::RemovalQuantities;
-use crate::trade::working::{Quantity, number, of, sum};
+use crate::trade::term::{number, of, sum};
+use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
 pub(super) fn list(removals: &[RemovalQuantities], list: &mut List<'_>) {

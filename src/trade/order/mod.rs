@@ -21,7 +21,8 @@ use crate::reading::At;
 use crate::trade::crew::{self, Crew};
 use crate::trade::measure::{self, RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
-use crate::trade::working::{Quantity, number, of, sum};
+use crate::trade::term::{number, of, sum};
+use crate::trade::working::Quantity;
 use crate::values::Money;
 
 /// Something to be paid for, in the amount that is really bought.

@@ -1,64 +1,61 @@
 //! What the word after `explain` means: a number, a total, a line, an item, any quantity.
 
-use crate::costing::{LineItem, Side};
+use crate::costing::{LineItem, Priced, Side};
 use crate::documents::views::office::{Sheet, cause, every, numbered};
 use crate::reading::{Problem, suggest};
 use crate::trade::Quantity;
 use crate::trade::order::NeedItem;
-use crate::trade::working::sum;
+use crate::trade::term::sum;
 
 /// The most names offered for one that is not known.
 const OFFERED: usize = 4;
 
-/// Everything that `wanted` names; never nothing.
-pub(super) fn find(sheet: &Sheet<'_>, wanted: &str) -> Result<Vec<Quantity>, Problem> {
-    let wanted = wanted.trim();
-    let lines = numbered(&sheet.offer.quoted().lines);
-    if let Ok(number) = wanted.trim_start_matches('#').parse::<usize>() {
-        return lines
-            .iter()
-            .find(|(own, _)| *own == number)
-            .map(|(_, line)| vec![line.amount.clone()])
-            .ok_or_else(|| no_number(number, lines.len()));
+/// Everything that `wanted` names in this estimate.
+pub(super) fn find(priced: &Priced, wanted: &str) -> Option<Vec<Quantity>> {
+    if let Some(number) = number(wanted) {
+        let lines = numbered(&priced.lines);
+        let line = lines.iter().find(|(own, _)| *own == number);
+        return line.map(|(_, line)| vec![line.amount.clone()]);
     }
-    let names = names(sheet, &lines);
     // The first road that leads anywhere wins: a line of the cost before what it is made of.
-    for road in &names {
+    names(priced).into_iter().find_map(|road| {
         let found: Vec<Quantity> = road
-            .iter()
-            .filter(|(name, _)| name.to_lowercase() == wanted.to_lowercase())
-            .map(|(_, quantity)| quantity.clone())
+            .into_iter()
+            .filter(|(name, _)| name.to_lowercase() == wanted.trim().to_lowercase())
+            .map(|(_, quantity)| quantity)
             .collect();
-        if !found.is_empty() {
-            return Ok(found);
-        }
-    }
-    Err(unknown(wanted, &names))
+        (!found.is_empty()).then_some(found)
+    })
+}
+
+/// `#3` or `3`.
+fn number(wanted: &str) -> Option<usize> {
+    wanted.trim().trim_start_matches('#').parse().ok()
 }
 
 type Named = Vec<(String, Quantity)>;
 
 /// Every name that can be asked for, in the order they are tried.
-fn names(sheet: &Sheet<'_>, lines: &[(usize, &LineItem)]) -> Vec<Named> {
-    let quoted = sheet.offer.quoted();
+fn names(priced: &Priced) -> Vec<Named> {
+    let lines = &numbered(&priced.lines);
     let by = |name: &dyn Fn(&LineItem) -> String| -> Named {
         lines
             .iter()
             .map(|(_, line)| (name(line), line.amount.clone()))
             .collect()
     };
-    let items = quoted.needs.needs.iter().filter_map(|need| {
+    let items = priced.needs.needs.iter().filter_map(|need| {
         let NeedItem::Item(key) = &need.item else {
             return None;
         };
-        let line = quoted.lines.iter().find(|line| {
+        let line = priced.lines.iter().find(|line| {
             line.quantity
                 .as_ref()
                 .is_some_and(|quantity| quantity.is(&need.quantity))
         })?;
         Some((key.value.clone(), line.amount.clone()))
     });
-    let behind = every(quoted).into_iter();
+    let behind = every(priced).into_iter();
     vec![
         totals(lines),
         by(&|line| cause(&line.cause)),
@@ -99,13 +96,15 @@ fn totals(lines: &[(usize, &LineItem)]) -> Named {
     ]
 }
 
-fn no_number(number: usize, last: usize) -> Problem {
-    Problem::new("unknown-line", format!("the cost has no line #{number}")).help(format!(
-        "its lines are #1 to #{last}; `flatwork cost` shows them"
-    ))
-}
-
-fn unknown(wanted: &str, names: &[Named]) -> Problem {
+/// The problem of a name that nobody answers to, with the near ones.
+pub(super) fn unknown(sheet: &Sheet<'_>, wanted: &str) -> Problem {
+    if let Some(number) = number(wanted) {
+        let last = sheet.offer.quoted().lines.len();
+        return Problem::new("unknown-line", format!("the cost has no line #{number}")).help(
+            format!("its lines are #1 to #{last}; `flatwork cost` shows them"),
+        );
+    }
+    let names = names(sheet.offer.quoted());
     let mut known: Vec<&str> = names
         .iter()
         .flatten()

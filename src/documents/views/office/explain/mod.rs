@@ -7,12 +7,24 @@ use super::Sheet;
 use crate::reading::Problems;
 
 /// The trees of everything that `line` names; a name nobody answers to is a problem.
+///
+/// The job as quoted is asked first, then every other choice of the customer.
 pub fn text(sheet: &Sheet<'_>, line: &str, problems: &mut Problems) -> Option<String> {
-    match find::find(sheet, line) {
-        Ok(found) => Some(tree::trees(sheet, &found)),
-        Err(problem) => {
-            problems.push(problem);
-            None
-        }
+    for (choice, priced) in &sheet.offer.by_choice {
+        let Some(found) = find::find(priced, line) else {
+            continue;
+        };
+        let trees = tree::trees(sheet, priced, &found);
+        let taken = sheet.taken(choice);
+        return Some(if taken.is_empty() {
+            trees
+        } else {
+            format!(
+                "Not in the job as quoted; with {}:\n{trees}",
+                taken.join(" + ")
+            )
+        });
     }
+    problems.push(find::unknown(sheet, line));
+    None
 }

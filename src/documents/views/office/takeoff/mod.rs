@@ -1,6 +1,7 @@
 //! Every quantity of the job, part by part; with its working where that is asked for.
 
 mod groups;
+mod slab;
 
 pub use groups::{Group, groups};
 
@@ -11,8 +12,13 @@ use crate::trade::{Quantity, Working};
 
 /// The whole list; `explained` adds how each quantity came about.
 pub fn text(sheet: &Sheet<'_>, explained: bool) -> String {
+    let options = if sheet.takeoff.options.is_empty() {
+        ""
+    } else {
+        " as quoted, without any option"
+    };
     let mut out = vec![format!(
-        "{}, for {}: every quantity",
+        "{}, for {}: every quantity{options}",
         sheet.takeoff.name, sheet.takeoff.customer.name
     )];
     let groups = groups(sheet);

@@ -1,0 +1,45 @@
+//! Totals: sums over lines, never stored beside them.
+
+use rust_decimal::Decimal;
+
+use super::{LineItem, Side};
+use crate::values::Money;
+
+/// Sums over lines; nothing is stored beside them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Totals {
+    pub direct: Money,
+    pub cost: Money,
+    pub price: Money,
+    pub tax: Money,
+    pub total: Money,
+}
+
+impl Totals {
+    pub fn of(lines: &[LineItem]) -> Self {
+        let side = |wanted: Side| {
+            lines
+                .iter()
+                .filter(|line| line.side == wanted)
+                .map(LineItem::money)
+                .sum::<Money>()
+        };
+        let direct = side(Side::Direct);
+        let cost = direct + side(Side::Indirect);
+        let price = cost + side(Side::Price);
+        let tax = side(Side::Tax);
+        Self {
+            direct,
+            cost,
+            price,
+            tax,
+            total: price + tax,
+        }
+    }
+
+    /// Margin on the price before tax, exact; none where there is no price.
+    pub fn margin(&self) -> Option<Decimal> {
+        let price = self.price.dollars();
+        (!price.is_zero()).then(|| (price - self.cost.dollars()) / price * Decimal::ONE_HUNDRED)
+    }
+}

@@ -1,0 +1,123 @@
+//! What stands beside the lines: hours, the price by parts, every choice, what the owner set.
+
+use crate::costing::sections;
+use crate::documents::views::office::columns::{Stand, set};
+use crate::documents::views::office::wrap::wrapped;
+use crate::documents::views::office::{Sheet, every, margin};
+use crate::trade::{Quantity, Working};
+use crate::values::{Amount, Money, rounding};
+
+/// The crew's hours, as computed and as charged.
+pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<String> {
+    let crew = &sheet.offer.quoted().needs.crew;
+    let people = sheet.business.crew.people.value;
+    // Two places are enough to read; `explain` has them all.
+    let short = |quantity: &Quantity| {
+        let amount = quantity.amount();
+        Amount::new(rounding::to_places(amount.value, 2), amount.unit)
+    };
+    vec![
+        "CREW".to_owned(),
+        format!(
+            "{} of work + {} of travel = {}; {} planned for",
+            short(&crew.worked),
+            short(&crew.travel),
+            short(&crew.hours),
+            short(&crew.trips),
+        ),
+        format!(
+            "{} charged: {} of {} people",
+            short(&crew.charged),
+            short(&crew.days),
+            people.number(),
+        ),
+    ]
+}
+
+/// The price before tax by parts of the job.
+pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<String> {
+    let split = sections(&sheet.offer.quoted().lines);
+    let mut rows: Vec<Vec<String>> = split
+        .iter()
+        .map(|part| vec![sheet.section(part.section).to_owned(), part.price.plain()])
+        .collect();
+    let sum: Money = split.iter().map(|part| part.price).sum();
+    rows.push(vec!["price before tax".into(), sum.plain()]);
+    let mut out = vec!["PRICE BY PART OF THE JOB".to_owned()];
+    out.extend(set(&[Stand::Left, Stand::Right], &rows));
+    out
+}
+
+/// Every combination of options, against the job as quoted.
+pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<String> {
+    if sheet.offer.by_choice.len() < 2 {
+        return Vec::new();
+    }
+    let floor = sheet.business.price.margin_floor.value.number();
+    let quoted = sheet.offer.quoted().totals();
+    let mut rows = vec![
+        ["total", "more", "margin", "", "with"]
+            .map(str::to_owned)
+            .to_vec(),
+    ];
+    rows.extend(sheet.offer.by_choice.iter().map(|(choice, priced)| {
+        let totals = priced.totals();
+        let taken = sheet.taken(choice);
+        vec![
+            totals.total.plain(),
+            (totals.total - quoted.total).plain(),
+            totals
+                .margin()
+                .map(|number| margin(number, floor))
+                .unwrap_or_default(),
+            match totals.margin() {
+                Some(number) if number < floor => "below floor".into(),
+                _ => String::new(),
+            },
+            if taken.is_empty() {
+                "nothing, as quoted".into()
+            } else {
+                taken.join(" + ")
+            },
+        ]
+    }));
+    let stands = [
+        Stand::Right,
+        Stand::Right,
+        Stand::Right,
+        Stand::Left,
+        Stand::Left,
+    ];
+    let lines = set(&stands, &rows);
+    // Long titles go on below where they begin.
+    let indent = " ".repeat(lines[0].rfind("with").unwrap_or_default());
+    let mut out = vec!["EVERY CHOICE, tax included".to_owned()];
+    out.extend(lines.iter().flat_map(|line| wrapped("", &indent, line)));
+    out
+}
+
+/// What the owner set, beside what was computed.
+pub(super) fn overruled(sheet: &Sheet<'_>) -> Vec<String> {
+    let mut out = Vec::new();
+    for quantity in every(sheet.offer.quoted()) {
+        if let Working::Set {
+            computed,
+            because,
+            place,
+        } = quantity.working()
+        {
+            let text = format!(
+                "{}: {}, not {} as computed, because {because} ({})",
+                quantity.name(),
+                quantity.amount(),
+                computed.amount(),
+                sheet.line_of(*place),
+            );
+            out.extend(wrapped("", "    ", &text));
+        }
+    }
+    if !out.is_empty() {
+        out.insert(0, "SET BY YOU".to_owned());
+    }
+    out
+}

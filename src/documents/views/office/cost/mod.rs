@@ -1,0 +1,91 @@
+//! What the job costs, line by line, and how the price is made of it.
+
+mod beside;
+mod lines;
+
+use super::{Sheet, margin};
+use beside::{choices, hours, overruled, parts};
+use lines::lines;
+
+/// The whole sheet.
+pub fn text(sheet: &Sheet<'_>) -> String {
+    let mut out = heading(sheet);
+    for block in [
+        lines(sheet),
+        hours(sheet),
+        parts(sheet),
+        choices(sheet),
+        overruled(sheet),
+    ] {
+        if !block.is_empty() {
+            out.push(String::new());
+            out.extend(block);
+        }
+    }
+    out.join("\n") + "\n"
+}
+
+/// Whose job, the price, and which prices it is made of.
+fn heading(sheet: &Sheet<'_>) -> Vec<String> {
+    let totals = sheet.offer.quoted().totals();
+    let floor = sheet.business.price.margin_floor.value;
+    let held = totals.margin().map_or_else(
+        || "no price, so no margin".to_owned(),
+        |number| {
+            let against = if number < floor.number() {
+                "BELOW your floor of"
+            } else {
+                "floor"
+            };
+            format!(
+                "margin {}, {against} {floor}",
+                margin(number, floor.number())
+            )
+        },
+    );
+    let tax = if totals.tax.is_zero() {
+        String::new()
+    } else {
+        format!(" + tax {} = total {}", totals.tax, totals.total)
+    };
+    let mut out = vec![
+        format!(
+            "{}, for {}",
+            sheet.takeoff.name, sheet.takeoff.customer.name
+        ),
+        "For the office, not for the customer.".to_owned(),
+        String::new(),
+        format!("Price {}{tax}", totals.price),
+        format!("Cost {}, {held}", totals.cost),
+        format!("Quoted {}; price book {}", sheet.quoted, sheet.book.name),
+    ];
+    out.extend(pours(sheet));
+    if let Some(fixed) = &sheet.takeoff.fixed_price {
+        out.push(format!(
+            "Price fixed by you at {}",
+            sheet.line_of(fixed.place)
+        ));
+    }
+    out
+}
+
+/// The day whose prices each pour has, and where that day comes from.
+fn pours(sheet: &Sheet<'_>) -> impl Iterator<Item = String> {
+    let several = 1 < sheet.days.len();
+    let placed = sheet.days.iter().zip(&sheet.takeoff.placements);
+    placed.enumerate().map(move |(i, (prices, placement))| {
+        let pour = if several {
+            format!("pour {}", i + 1)
+        } else {
+            "the pour".to_owned()
+        };
+        let lead = sheet.business.quote.lead_time.0;
+        match placement.day {
+            Some(_) => format!("Prices of {}, the day of {pour}", prices.day),
+            None => format!(
+                "Prices of {}: the takeoff names no day for {pour}, so {lead} days after the quote",
+                prices.day
+            ),
+        }
+    })
+}

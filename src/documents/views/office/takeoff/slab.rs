@@ -1,0 +1,112 @@
+//! The quantities of one slab.
+
+use super::Group;
+use crate::documents::views::office::Sheet;
+use crate::input::job::{Bars, Slab};
+use crate::trade::measure::{BarQuantities, SlabQuantities};
+
+/// One slab: its quantities, and its bars, panels and usual values in words.
+pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Group {
+    let mut quantities = vec![found.area.clone()];
+    quantities.extend(found.edges.by_kind.iter().map(|(_, edge)| edge.clone()));
+    quantities.extend([
+        found.edges.straight.clone(),
+        found.edges.curved.clone(),
+        found.edges.strip.clone(),
+        found.concrete.clone(),
+    ]);
+    quantities.extend(found.base.clone());
+    let mut notes = Vec::new();
+    if let (Some(bars), Some(found)) = (&slab.bars, &found.bars) {
+        quantities.extend([found.placed.clone(), found.weight.clone()]);
+        notes.extend(runs(found, bars));
+    }
+    quantities.extend(found.mesh.clone());
+    if let Some(joints) = &found.joints {
+        quantities.push(joints.length.clone());
+        let (columns, rows) = (joints.panels.columns.len(), joints.panels.rows.len());
+        let count = |number: usize, one: &str| {
+            format!("{number} {one}{}", if number == 1 { "" } else { "s" })
+        };
+        let (long, wide) = joints.panels.widest;
+        notes.push(format!(
+            "panels: {} x {}, largest {long} x {wide}",
+            count(columns, "column"),
+            count(rows, "row"),
+        ));
+    }
+    notes.extend(usual(sheet, slab));
+    let pour = match sheet.takeoff.placements.len() {
+        1 => String::new(),
+        _ => format!(", pour {}", slab.placement + 1),
+    };
+    Group {
+        part: "slab",
+        title: format!("{}{pour}", slab.key),
+        quantities,
+        notes,
+    }
+}
+
+/// The bars to cut, those spliced of equally many sticks together.
+fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
+    let mut by_sticks: Vec<(u32, Vec<String>)> = Vec::new();
+    for run in &found.runs {
+        let text = format!("{} of {}", run.count, run.length);
+        match by_sticks
+            .iter_mut()
+            .find(|(sticks, _)| *sticks == run.pieces)
+        {
+            Some((_, runs)) => runs.push(text),
+            None => by_sticks.push((run.pieces, vec![text])),
+        }
+    }
+    let spacing = bars.spacing.value;
+    by_sticks
+        .into_iter()
+        .map(|(sticks, runs)| {
+            let spliced = match sticks {
+                1 => String::new(),
+                _ => format!(", each spliced of {sticks} sticks"),
+            };
+            format!("{} at {spacing}{spliced}: {}", found.bar, runs.join(", "))
+        })
+        .collect()
+}
+
+/// What the takeoff did not say, and was taken from the kind.
+fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
+    let values: Vec<String> = slab
+        .usual
+        .iter()
+        .filter_map(|key| {
+            let value = match *key {
+                "thickness" => slab.thickness.value.to_string(),
+                "mix" => slab.mix.value.clone(),
+                "finish" => slab.finish.value.clone(),
+                "base" => {
+                    let base = slab.base.as_ref()?;
+                    format!("{} of {}", base.depth.value, base.material.value)
+                }
+                "bars" => {
+                    let bars = slab.bars.as_ref()?;
+                    format!("{} at {}", bars.bar, bars.spacing.value)
+                }
+                "mesh" => slab.mesh.as_ref()?.value.clone(),
+                "fiber" => slab.fiber.as_ref()?.value.clone(),
+                "joints" => slab.joints.as_ref()?.value.to_string(),
+                "fall" => format!("{} per ft", slab.fall.as_ref()?.rise.value),
+                _ => return None,
+            };
+            Some(format!("{key} {value}"))
+        })
+        .collect();
+    let home = sheet.sources.name(sheet.business.place.file);
+    (!values.is_empty()).then(|| {
+        format!(
+            "not in the takeoff, so as usual for a {} ({home}): {}",
+            slab.kind,
+            values.join(", ")
+        )
+    })
+}

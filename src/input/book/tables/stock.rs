@@ -1,0 +1,209 @@
+//! The keys of what is bought and how: mixes, bases, steel, fiber, disposal, supply.
+
+use crate::input::business::tables::field;
+use crate::reading::FieldTable;
+
+pub const MIX: FieldTable = FieldTable {
+    name: "a mix",
+    fields: &[
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought",
+            "ready-mix 4000 air",
+        ),
+        field("strength", "psi", "", "ordered at 28 days", "4000 psi"),
+        field("air", "percent", "0%", "entrained air", "6%"),
+        field("aggregate", "length", "3/4 in", "largest stone", "3/4 in"),
+        field(
+            "cement",
+            "word",
+            "blended",
+            "blended (Type IL), ordinary (Type I or II) or early (Type III)",
+            "blended",
+        ),
+    ],
+};
+
+pub const BASE: FieldTable = FieldTable {
+    name: "a base",
+    fields: &[
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought",
+            "crushed stone",
+        ),
+        field(
+            "delivered",
+            "rate",
+            "",
+            "delivered for each compacted cubic yard",
+            "2 ton per cu yd",
+        ),
+    ],
+};
+
+pub const BARS: FieldTable = FieldTable {
+    name: "a bar",
+    fields: &[
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought, by the piece",
+            "bar no. 4",
+        ),
+        field("stock", "length", "20 ft", "length it is sold in", "20 ft"),
+        field("lap", "bar diameters", "40", "length of a splice", "40"),
+    ],
+};
+
+pub const MESH: FieldTable = FieldTable {
+    name: "a mesh",
+    fields: &[
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought, by the sheet or roll",
+            "mesh sheet",
+        ),
+        field("width", "length", "5 ft", "of a sheet or roll", "5 ft"),
+        field("length", "length", "10 ft", "of a sheet or roll", "10 ft"),
+        field("lap", "length", "6 in", "at sides and ends", "6 in"),
+    ],
+};
+
+pub const FIBER: FieldTable = FieldTable {
+    name: "a fiber",
+    fields: &[
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is bought",
+            "fiber at the plant",
+        ),
+        field(
+            "by",
+            "word",
+            "plant",
+            "plant (by the ordered yard) or us (by the bag)",
+            "plant",
+        ),
+        field(
+            "dose",
+            "rate",
+            "1 lb per cu yd",
+            "in each yard",
+            "1 lb per cu yd",
+        ),
+        field("bag", "pounds", "1 lb", "in a bag", "1 lb"),
+    ],
+};
+
+pub const DISPOSAL: FieldTable = FieldTable {
+    name: "a disposal",
+    fields: &[
+        field(
+            "item",
+            "name",
+            "",
+            "the item that is paid, by the ton, cubic yard or load",
+            "dump broken concrete",
+        ),
+        field(
+            "loose",
+            "number",
+            "1",
+            "loose yards from one solid yard",
+            "1.5",
+        ),
+        field(
+            "weight",
+            "rate",
+            "4050 lb per cu yd",
+            "of a solid yard",
+            "4050 lb per cu yd",
+        ),
+        field(
+            "load",
+            "cubic yards",
+            "10 cu yd",
+            "loose yards in a load",
+            "10 cu yd",
+        ),
+    ],
+};
+
+pub const SUPPLY: FieldTable = FieldTable {
+    name: "`supply`",
+    fields: &[
+        field(
+            "sold in",
+            "cubic yards",
+            "1/4 cu yd",
+            "orders go up to a multiple",
+            "1/4 cu yd",
+        ),
+        field(
+            "smallest order",
+            "cubic yards",
+            "0 cu yd",
+            "the plant brings no less",
+            "1 cu yd",
+        ),
+        field("truck", "cubic yards", "10 cu yd", "a full load", "9 cu yd"),
+        field(
+            "short load",
+            "keys",
+            "",
+            "what too little on a truck costs",
+            "{under: 4 cu yd, counted: by truck, charge: each yard}",
+        ),
+        field(
+            "free time",
+            "rate",
+            "1000 min per cu yd",
+            "minutes to unload without charge",
+            "5 min per cu yd",
+        ),
+        field(
+            "pump prime",
+            "cubic yards",
+            "0 cu yd",
+            "lost in the line, once a placement",
+            "1/4 cu yd",
+        ),
+    ],
+};
+
+pub const SHORT_LOAD: FieldTable = FieldTable {
+    name: "`short load`",
+    fields: &[
+        field(
+            "under",
+            "cubic yards",
+            "",
+            "a load below this is short",
+            "4 cu yd",
+        ),
+        field(
+            "counted",
+            "words",
+            "by truck",
+            "by truck, by order or on the last truck",
+            "by truck",
+        ),
+        field(
+            "charge",
+            "words",
+            "each yard",
+            "each yard (that is missing) or flat",
+            "each yard",
+        ),
+    ],
+};

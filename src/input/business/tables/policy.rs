@@ -1,0 +1,187 @@
+//! The keys of `order`, `crew`, `quote` and `cure`.
+
+use super::field;
+use crate::reading::FieldTable;
+
+pub const ORDER: FieldTable = FieldTable {
+    name: "`order`",
+    fields: &[
+        field(
+            "allowance",
+            "percent",
+            "7%",
+            "concrete over the drawing",
+            "7%",
+        ),
+        field(
+            "thickness allowance",
+            "length",
+            "0 in",
+            "how much too deep the ground may be, times the area",
+            "1/4 in",
+        ),
+        field(
+            "smallest allowance",
+            "cubic yards",
+            "0 cu yd",
+            "never less than this",
+            "1/4 cu yd",
+        ),
+        field(
+            "cover",
+            "length",
+            "2 in",
+            "from the edge of the slab to the end of a bar",
+            "2 in",
+        ),
+        field("stake spacing", "length", "3 ft", "along a form", "3 ft"),
+        field(
+            "chair area",
+            "square feet",
+            "9 sq ft",
+            "slab held by one chair",
+            "9 sq ft",
+        ),
+        field(
+            "compound coverage",
+            "square feet",
+            "200 sq ft",
+            "slab cured by a gallon",
+            "200 sq ft",
+        ),
+    ],
+};
+
+pub const CREW: FieldTable = FieldTable {
+    name: "`crew`",
+    fields: &[
+        field("people", "number", "2", "in the crew", "3"),
+        field("hours in a day", "number", "8", "worked in a full day", "8"),
+        field(
+            "travel",
+            "hours",
+            "0 hours",
+            "set up and travel, each person, each day",
+            "3/4 hour",
+        ),
+        field(
+            "round days up to",
+            "number",
+            "1/2",
+            "crew days are charged in such steps; 0 charges the hours",
+            "1/2",
+        ),
+        field(
+            "difficulty",
+            "percent",
+            "100%",
+            "multiplies every task except travel",
+            "110%",
+        ),
+    ],
+};
+
+pub const QUOTE: FieldTable = FieldTable {
+    name: "`quote`",
+    fields: &[
+        field(
+            "good for",
+            "days",
+            "30 days",
+            "how long a quote stands",
+            "30 days",
+        ),
+        field(
+            "lead time",
+            "days",
+            "30 days",
+            "from the quote to the pour, when the takeoff names no day",
+            "35 days",
+        ),
+        field(
+            "start window",
+            "days",
+            "11 days",
+            "how wide the promised start is",
+            "11 days",
+        ),
+        field(
+            "price stale after",
+            "days",
+            "60 days",
+            "a price older than this is worth a call",
+            "60 days",
+        ),
+        field(
+            "deposit cap",
+            "percent",
+            "100%",
+            "the most you may ask when the contract is signed; check your state",
+            "33%",
+        ),
+        field(
+            "deposit limit",
+            "amount",
+            "0.00",
+            "and never more than this; 0 means no such limit",
+            "1000.00",
+        ),
+    ],
+};
+
+pub const CURE: FieldTable = FieldTable {
+    name: "`cure`",
+    fields: &[
+        field(
+            "cool",
+            "degrees F",
+            "60",
+            "a cool spell, day and night averaged",
+            "60",
+        ),
+        field(
+            "warm",
+            "degrees F",
+            "80",
+            "a warm spell, day and night averaged",
+            "80",
+        ),
+        field("walk", "days", "2 days", "never promised earlier", "2 days"),
+        field("car", "days", "7 days", "never promised earlier", "7 days"),
+        field(
+            "heavier vehicle",
+            "days",
+            "14 days",
+            "never promised earlier",
+            "14 days",
+        ),
+        field(
+            "seal",
+            "days",
+            "28 days",
+            "never promised earlier",
+            "28 days",
+        ),
+        field(
+            "strength to walk",
+            "percent",
+            "25%",
+            "of the strength ordered",
+            "25%",
+        ),
+        field(
+            "strength for a car",
+            "percent",
+            "75%",
+            "of the strength ordered",
+            "75%",
+        ),
+        field(
+            "strength for a heavier vehicle",
+            "percent",
+            "95%",
+            "of the strength ordered",
+            "95%",
+        ),
+    ],
+};

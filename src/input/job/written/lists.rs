@@ -1,0 +1,120 @@
+//! The lists of a takeoff: removals, extras, overrides.
+
+use crate::input::book::{Class, class_named};
+use crate::input::job::tables;
+use crate::input::job::takeoff::{ExtraWhat, Removal, RemovalMaterial, SetTo};
+use crate::input::phrases::SizePhrase;
+use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
+use crate::values::Amount;
+
+pub(super) fn list<T>(
+    fields: &Fields<'_>,
+    key: &str,
+    problems: &mut Problems,
+    read: impl Fn(At<String>, &Node, &mut Problems) -> Option<T>,
+) -> Vec<T> {
+    let Some(node) = fields.node(key) else {
+        return Vec::new();
+    };
+    let named = crate::input::named_items(node, &format!("`{key}`"), problems);
+    named
+        .into_iter()
+        .filter_map(|(name, node)| read(name, node, problems))
+        .collect()
+}
+
+pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) -> Option<Removal> {
+    let (size, material) = if node.is_map() {
+        let fields = node.fields(&tables::REMOVAL, problems)?;
+        let size = fields.need("size", problems);
+        let of = fields.text("of", problems);
+        let material = match of.as_ref().map(|at| at.value.as_str()) {
+            None | Some("concrete") => RemovalMaterial::Concrete,
+            Some("soil") => RemovalMaterial::Soil,
+            Some(other) => {
+                let place = of.as_ref().map_or(node.place, |at| at.place);
+                problems.push(
+                    Problem::new("unknown-word", format!("`of` is not `{other}`"))
+                        .at(place)
+                        .help("write `concrete` or `soil`"),
+                );
+                return None;
+            }
+        };
+        (size?, material)
+    } else {
+        (
+            At {
+                value: node.read::<SizePhrase>(problems)?,
+                place: node.place,
+            },
+            RemovalMaterial::Concrete,
+        )
+    };
+    if matches!(
+        size.value,
+        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. }
+    ) {
+        problems.push(
+            Problem::new("bad-size", "a removal needs its depth too")
+                .at(size.place)
+                .help("write, for example, `22 ft x 3 ft x 4 in`"),
+        );
+        return None;
+    }
+    Some(Removal {
+        name,
+        size,
+        material,
+    })
+}
+
+pub(super) fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWhat> {
+    if !node.is_map() {
+        return node.read::<Amount>(problems).map(|value| {
+            ExtraWhat::Item(At {
+                value,
+                place: node.place,
+            })
+        });
+    }
+    let fields = node.fields(&tables::LUMP, problems)?;
+    let cost = fields.need("cost", problems);
+    let class = fields.text("class", problems);
+    let class = class.map_or(Some(Class::Subcontract), |word| {
+        class_named(&word, problems)
+    });
+    Some(ExtraWhat::Lump {
+        cost: cost?,
+        class: class?,
+    })
+}
+
+pub(super) fn set(entry: &Entry, problems: &mut Problems) -> Option<SetTo> {
+    let fields = entry.node.fields(&tables::SET, problems)?;
+    let to = fields.need("to", problems);
+    let because = fields
+        .required("because", problems)
+        .and_then(|_| fields.text("because", problems));
+    Some(SetTo {
+        name: At {
+            value: entry.key.clone(),
+            place: entry.key_place,
+        },
+        to: to?,
+        because: because?.value,
+    })
+}
+
+pub(super) fn texts(node: &Node, problems: &mut Problems) -> Vec<At<String>> {
+    let items = node.items("this", problems);
+    items
+        .into_iter()
+        .filter_map(|item| {
+            item.text("a line of the list", problems).map(|text| At {
+                value: text.to_owned(),
+                place: item.place,
+            })
+        })
+        .collect()
+}

@@ -1,0 +1,295 @@
+//! Reads a takeoff; what cannot be read is reported and left out.
+
+use super::lists::{extra_what, list, removal, set, texts};
+use super::options::option_group;
+use super::{JobWritten, PourWritten, ShapeWritten, SlabWritten};
+use crate::input::job::options::{MOST, OptionGroup};
+use crate::input::job::takeoff::{Access, Customer, Extra, Method};
+use crate::input::job::{EdgeKind, SlabValues, tables};
+use crate::input::phrases::{Compass, LegPhrase, SizePhrase};
+use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
+
+/// Reads a takeoff; what cannot be read is reported and left out.
+pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
+    let fields = node.fields(&tables::JOB, problems)?;
+    crate::input::format_one(&fields, problems);
+    let customer = fields
+        .required("customer", problems)
+        .and_then(|node| customer(node, problems));
+    let slabs: Option<Vec<SlabWritten>> = fields.required("slabs", problems).map(|node| {
+        node.entries("`slabs`", problems)
+            .into_iter()
+            .filter_map(|entry| slab(entry, problems))
+            .collect()
+    });
+    let name = fields.text("job", problems).map(|at| at.value);
+    let title = fields.text("title", problems).map(|at| at.value);
+    let measured = fields.read("measured", problems).map(|at| at.value);
+    let quoted = fields.read("quoted", problems).map(|at| at.value);
+    let pours = fields
+        .node("pour")
+        .map(|node| pours(node, problems))
+        .unwrap_or_default();
+    let exposure = fields.usual("exposure", problems);
+    let access = access(&fields, problems);
+    let difficulty = fields.read("difficulty", problems);
+    let removals = list(&fields, "remove", problems, removal);
+    let extras = list(&fields, "extra", problems, |name, node, problems| {
+        Some(Extra {
+            what: extra_what(node, problems)?,
+            name,
+        })
+    });
+    let sets = fields
+        .node("set")
+        .map(|node| {
+            node.entries("`set`", problems)
+                .into_iter()
+                .filter_map(|entry| set(entry, problems))
+                .collect()
+        })
+        .unwrap_or_default();
+    let fixed_price = fields.read("price", problems);
+    let options: Vec<OptionGroup> = fields
+        .node("options")
+        .map(|node| {
+            node.items("`options`", problems)
+                .into_iter()
+                .filter_map(|item| option_group(item, problems))
+                .collect()
+        })
+        .unwrap_or_default();
+    let combinations = options
+        .iter()
+        .map(|group| group.options.len() + 1)
+        .product::<usize>();
+    if MOST < combinations {
+        let place = fields.node("options").map_or(node.place, |node| node.place);
+        let message = format!("these options make {combinations} combinations, and each is priced");
+        problems.push(Problem::new("too-many-options", message).at(place).help(format!("{MOST} at most: put those that exclude each other under `choose one`, or make a second quote")));
+    }
+    let mut texts = |key: &str| {
+        fields
+            .node(key)
+            .map(|node| texts(node, problems))
+            .unwrap_or_default()
+    };
+    let (assumptions, not_included, photos) =
+        (texts("assumptions"), texts("not included"), texts("photos"));
+    let _ = fields.text("notes", problems);
+    let plain = |list: Vec<At<String>>| list.into_iter().map(|at| at.value).collect();
+    Some(JobWritten {
+        place: fields.heading(),
+        name,
+        title,
+        customer: customer?,
+        measured,
+        quoted,
+        exposure: exposure?,
+        access: access?,
+        difficulty,
+        slabs: slabs?,
+        pours,
+        removals,
+        extras,
+        sets,
+        fixed_price,
+        options,
+        assumptions: plain(assumptions),
+        not_included: plain(not_included),
+        photos,
+    })
+}
+
+fn customer(node: &Node, problems: &mut Problems) -> Option<Customer> {
+    if node.is_map() {
+        let fields = node.fields(&tables::CUSTOMER, problems)?;
+        let name = fields
+            .required("name", problems)
+            .and_then(|_| fields.text("name", problems));
+        let address = fields.text("address", problems).map(|at| at.value);
+        let _ = (
+            fields.text("email", problems),
+            fields.text("phone", problems),
+        );
+        return Some(Customer {
+            name: name?.value,
+            address,
+        });
+    }
+    let text = node.text("the customer", problems)?;
+    let (name, address) = text
+        .split_once(',')
+        .map_or((text, None), |(name, address)| {
+            (name, Some(address.trim().to_owned()))
+        });
+    Some(Customer {
+        name: name.trim().to_owned(),
+        address,
+    })
+}
+
+fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
+    let key = At {
+        value: entry.key.clone(),
+        place: entry.key_place,
+    };
+    if !entry.node.is_map() {
+        let size = entry.node.read::<SizePhrase>(problems)?;
+        let shape = flat(
+            At {
+                value: size,
+                place: entry.node.place,
+            },
+            problems,
+        )?;
+        return Some(SlabWritten {
+            key,
+            called: None,
+            kind: None,
+            shape,
+            edges: Vec::new(),
+            beside: None,
+            on: None,
+            values: SlabValues::default(),
+        });
+    }
+    let fields = entry.node.fields(&tables::SLAB, problems)?;
+    let values = SlabValues::read(&fields, problems);
+    let kind = fields.text("kind", problems);
+    let called = fields.text("called", problems).map(|at| at.value);
+    let edges = fields
+        .node("edges")
+        .map(|node| edges(node, problems))
+        .unwrap_or_default();
+    let beside = fields.read("beside", problems);
+    let on = fields.read("on", problems);
+    let shape = match (fields.node("size"), fields.node("outline")) {
+        (Some(_), Some(outline)) => {
+            problems.push(
+                Problem::new("two-shapes", "this slab has both a `size` and an `outline`")
+                    .at(outline.place)
+                    .help("keep the one you measured"),
+            );
+            None
+        }
+        (None, Some(outline)) => {
+            let sides = outline.items("`outline`", problems);
+            let legs: Vec<Option<At<LegPhrase>>> = sides
+                .iter()
+                .map(|side| {
+                    side.read(problems).map(|value| At {
+                        value,
+                        place: side.place,
+                    })
+                })
+                .collect();
+            let legs: Option<Vec<At<LegPhrase>>> = legs.into_iter().collect();
+            legs.map(|legs| ShapeWritten::Walked(legs, outline.place))
+        }
+        (_, None) => fields
+            .need("size", problems)
+            .and_then(|size| flat(size, problems)),
+    };
+    Some(SlabWritten {
+        key,
+        called,
+        kind,
+        shape: shape?,
+        edges,
+        beside,
+        on,
+        values,
+    })
+}
+
+/// A slab's size has no depth in it; its thickness has a key of its own.
+fn flat(size: At<SizePhrase>, problems: &mut Problems) -> Option<ShapeWritten> {
+    match size.value {
+        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } => Some(ShapeWritten::Size(size)),
+        SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => {
+            let problem =
+                Problem::new("bad-size", "a slab's size is length and width only").at(size.place);
+            problems
+                .push(problem.help("write `size: 12 ft x 15 ft` and, below it, `thickness: 4 in`"));
+            None
+        }
+    }
+}
+
+fn edges(node: &Node, problems: &mut Problems) -> Vec<(Compass, EdgeKind)> {
+    let Some(fields) = node.fields(&tables::EDGES, problems) else {
+        return Vec::new();
+    };
+    Compass::ALL
+        .into_iter()
+        .filter_map(|side| {
+            fields
+                .read::<EdgeKind>(side.name(), problems)
+                .map(|kind| (side, kind.value))
+        })
+        .collect()
+}
+
+fn pours(node: &Node, problems: &mut Problems) -> Vec<PourWritten> {
+    if !node.is_list() {
+        return node
+            .read(problems)
+            .map(|day| PourWritten {
+                day: At {
+                    value: day,
+                    place: node.place,
+                },
+                slabs: Vec::new(),
+            })
+            .into_iter()
+            .collect();
+    }
+    let mut found = Vec::new();
+    for item in node.items("`pour`", problems) {
+        let Some(fields) = item.fields(&tables::PLACEMENT, problems) else {
+            continue;
+        };
+        let day = fields.need("day", problems);
+        let slabs = fields
+            .required("slabs", problems)
+            .map(|node| texts(node, problems))
+            .unwrap_or_default();
+        if let Some(day) = day {
+            found.push(PourWritten { day, slabs });
+        }
+    }
+    found
+}
+
+fn access(job: &Fields<'_>, problems: &mut Problems) -> Option<Access> {
+    match job.node("access") {
+        None => Some(Access {
+            by: At {
+                value: Method::Chute,
+                place: job.heading(),
+            },
+            distance: None,
+            gate: None,
+        }),
+        Some(node) if node.is_map() => {
+            let fields = node.fields(&tables::ACCESS, problems)?;
+            let by = fields.usual("by", problems);
+            let distance = fields.read("distance", problems);
+            let gate = fields.read("gate", problems);
+            Some(Access {
+                by: by?,
+                distance,
+                gate,
+            })
+        }
+        Some(node) => node.read(problems).map(|by| Access {
+            by: At {
+                value: by,
+                place: node.place,
+            },
+            distance: None,
+            gate: None,
+        }),
+    }
+}

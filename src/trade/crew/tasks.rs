@@ -1,0 +1,168 @@
+//! What the crew has to do: every task that may occur, with its work in each part of the job.
+
+use rust_decimal::Decimal;
+
+use super::Work;
+use crate::input::book::Rules;
+use crate::input::job::{ExtraWhat, RemovalMaterial};
+use crate::input::phrases::Ratio;
+use crate::reading::At;
+use crate::trade::measure::{RemovalQuantities, SlabQuantities};
+use crate::trade::order::{ConcreteOrder, Section};
+use crate::trade::term::{number, of};
+use crate::trade::working::{Quantity, Working};
+use crate::values::{Amount, Unit};
+
+pub(super) enum TaskName {
+    Rated(String),
+    /// Hours that come with an item of the book.
+    Item(String, At<Ratio>),
+}
+
+impl TaskName {
+    pub(super) fn text(&self) -> &str {
+        match self {
+            Self::Rated(name) | Self::Item(name, _) => name,
+        }
+    }
+}
+
+/// Every task that may occur, with its work in each part of the job.
+#[expect(
+    clippy::too_many_lines,
+    reason = "a list of tasks, in the order of the work"
+)]
+pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
+    let mut tasks: Vec<(TaskName, Vec<(Section, Quantity)>)> = Vec::new();
+    let removed = |material: RemovalMaterial, what: &dyn Fn(&RemovalQuantities) -> Quantity| {
+        work.removals
+            .iter()
+            .filter(|one| one.material == material)
+            .map(|one| (Section::Removal, what(one)))
+            .collect::<Vec<_>>()
+    };
+    tasks.push((
+        TaskName::Rated("break out concrete".into()),
+        removed(RemovalMaterial::Concrete, &|one| one.area.clone()),
+    ));
+    tasks.push((
+        TaskName::Rated("dig".into()),
+        removed(RemovalMaterial::Soil, &|one| one.solid.clone()),
+    ));
+    let slabs = |fits: &dyn Fn(usize, &SlabQuantities) -> Option<Quantity>| {
+        work.slabs
+            .iter()
+            .enumerate()
+            .filter_map(|(i, slab)| fits(i, slab).map(|quantity| (Section::Slab(i), quantity)))
+            .collect::<Vec<_>>()
+    };
+    tasks.push((
+        TaskName::Rated("base".into()),
+        slabs(&|_, slab| slab.base.clone()),
+    ));
+    // A step is formed and finished as one piece of work, by its own rate.
+    tasks.push((
+        TaskName::Rated("form straight".into()),
+        slabs(&|_, slab| (!slab.is_step).then(|| slab.edges.straight.clone())),
+    ));
+    tasks.push((
+        TaskName::Rated("form curved".into()),
+        slabs(&|_, slab| (!slab.is_step).then(|| slab.edges.curved.clone())),
+    ));
+    tasks.push((
+        TaskName::Rated("bars".into()),
+        slabs(&|_, slab| slab.bars.as_ref().map(|bars| bars.placed.clone())),
+    ));
+    tasks.push((
+        TaskName::Rated("mesh".into()),
+        slabs(&|_, slab| slab.mesh.as_ref().map(|_| slab.area.clone())),
+    ));
+    let placed = format!("place by {}", work.takeoff.access.by.value.name());
+    let ordered = work.orders.iter().flat_map(|order| {
+        let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
+        let one_slab = order.shares.len() == 1;
+        order.shares.iter().map(move |(section, share)| {
+            let part = if one_slab || net.is_zero() {
+                order.order.clone()
+            } else {
+                share_of(order, *share, net)
+            };
+            (*section, part)
+        })
+    });
+    tasks.push((TaskName::Rated(placed), ordered.collect()));
+    let mut finishes: Vec<&String> = work
+        .takeoff
+        .slabs
+        .iter()
+        .map(|slab| &slab.finish.value)
+        .collect();
+    finishes.sort();
+    finishes.dedup();
+    for finish in finishes {
+        tasks.push((
+            TaskName::Rated(format!("finish {finish}")),
+            slabs(&|i, slab| {
+                (!slab.is_step && work.takeoff.slabs[i].finish.value == *finish)
+                    .then(|| slab.area.clone())
+            }),
+        ));
+    }
+    let one = Quantity::by("each step", "step", Unit::Piece, number(1));
+    tasks.push((
+        TaskName::Rated("step".into()),
+        slabs(&|_, slab| slab.is_step.then(|| one.clone())),
+    ));
+    tasks.push((
+        TaskName::Rated("cure, strip and clean".into()),
+        slabs(&|_, slab| Some(slab.area.clone())),
+    ));
+    for extra in work.extras {
+        let ExtraWhat::Item(amount) = &extra.what else {
+            continue;
+        };
+        if let Some(selling) = rules.selling.get(&extra.name.value)
+            && let Some(rate) = &selling.work
+        {
+            let quantity = Quantity::given(
+                format!("{}, as written", extra.name.value),
+                Amount::new(amount.value.value, selling.unit),
+                amount.place,
+            );
+            tasks.push((
+                TaskName::Item(extra.name.value.clone(), rate.clone()),
+                vec![(Section::Extras, quantity)],
+            ));
+        }
+    }
+    tasks
+}
+
+/// A slab's part of an order, by its net concrete.
+fn share_of(order: &ConcreteOrder, share: Decimal, net: Decimal) -> Quantity {
+    let part = Amount::new(share, Unit::CubicYard);
+    let slab = Quantity::new(
+        "net",
+        part,
+        Working::Plan {
+            how: "this slab's concrete".into(),
+            of: Vec::new(),
+            rule: "",
+        },
+    );
+    let whole = Quantity::new(
+        "net of the order",
+        Amount::new(net, Unit::CubicYard),
+        Working::Plan {
+            how: "all slabs of the order".into(),
+            of: vec![order.net.clone()],
+            rule: "",
+        },
+    );
+    Quantity::by(
+        "the order, by net concrete",
+        "ordered",
+        Unit::CubicYard,
+        of(&order.order) * &slab / &whole,
+    )
+}

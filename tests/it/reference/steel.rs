@@ -1,0 +1,76 @@
+//! Steel and joints.
+
+use rust_decimal_macros::dec;
+
+use super::concrete::places;
+use crate::support::{BOOK, BUSINESS, desk, value, with};
+use flatwork::geometry::{Outline, panels};
+use flatwork::input::job::Choice;
+use flatwork::tables::joints::{Spacing, longest_spacing};
+use flatwork::values::Length;
+
+/// A driveway built for regression, every figure computed here from the rules of the
+/// reference: 20 × 36 ft × 4 in, 5 %, no. 4 at 18 in each way, 3 in cover, 20 ft stock, laps
+/// of 40 diameters, joints at 10 ft.
+#[test]
+fn driveway_from_end_to_end() {
+    let business = with(
+        BUSINESS,
+        &[
+            ("allowance: 7%", "allowance: 5%"),
+            ("thickness allowance: 1/4 in", "thickness allowance: 0 in"),
+            ("order:\n", "order:\n  cover: 3 in\n"),
+            ("driveway: {thickness: 5 in", "driveway: {thickness: 4 in"),
+        ],
+    );
+    let job = "customer: Ira Sample\nslabs: {driveway: 20 ft x 36 ft}";
+    let desk = desk(job, &business, BOOK);
+    let offer = desk.offer();
+    assert_eq!(value(&offer, "driveway area"), dec!(720));
+    let net = value(&offer, "driveway concrete");
+    assert_eq!(places(net, 3), dec!(8.889));
+    let gross = net + value(&offer, "exterior order allowance");
+    assert_eq!(places(gross, 3), dec!(9.333));
+    assert_eq!(value(&offer, "exterior order"), dec!(9.5));
+
+    let slab = &offer.by_choice[&Choice(Vec::new())].needs.slabs[0];
+    let bars = slab.bars.as_ref().expect("a driveway has bars");
+    let runs: Vec<_> = bars
+        .runs
+        .iter()
+        .map(|run| (run.length.feet(), run.count, run.pieces))
+        .collect();
+    assert_eq!(runs, [(dec!(35.5), 14, 2), (dec!(19.5), 25, 1)]);
+    // 984.5 ft without laps, 14 laps of 20 in.
+    assert_eq!(places(value(&offer, "lap") * dec!(14), 1), dec!(23.3));
+    assert_eq!(places(bars.placed.value(), 1), dec!(1007.8));
+    assert_eq!(places(bars.weight.value(), 1), dec!(673.2));
+
+    let joints = slab.joints.as_ref().expect("a driveway has joints");
+    assert_eq!(joints.length.value(), dec!(96));
+    let (columns, rows) = (&joints.panels.columns, &joints.panels.rows);
+    assert_eq!(columns[..], [Length::feet_whole(10); 2]);
+    assert_eq!(rows[..], [Length::feet_whole(9); 4]);
+}
+
+/// Slab 4 in thick: joints 8 to 12 ft apart (ACI 302.1R-96 as a secondary page restates it).
+#[test]
+fn joints_of_a_four_inch_slab() {
+    let cap = Length::feet_whole(30);
+    let feet = |spacing| longest_spacing(Length::inches_whole(4), spacing, cap).feet();
+    assert_eq!(feet(Spacing::SmallAggregate), dec!(8));
+    assert_eq!(feet(Spacing::LowSlump), dec!(12));
+}
+
+/// A walk 3 ft wide is cut every 3 ft, a drive 10 ft wide every 10 ft: square panels (Beall
+/// p. 30, seen on a secondary page).
+#[test]
+fn panels_are_square() {
+    let cut = |width: i64, length: i64| {
+        let outline = Outline::rectangle(Length::feet_whole(width), Length::feet_whole(length));
+        let panels = panels(&outline, Length::feet_whole(width));
+        (panels.columns.len(), panels.rows.len())
+    };
+    assert_eq!(cut(3, 30), (1, 10));
+    assert_eq!(cut(10, 40), (1, 4));
+}

@@ -1,0 +1,150 @@
+//! Jobs written as text, read and priced by the program itself.
+
+use flatwork::costing::{Offer, Prices, offer, prices};
+use flatwork::input::book::{self, PriceBook};
+use flatwork::input::business::{self, Business};
+use flatwork::input::job::{self, Takeoff};
+use flatwork::reading::{Node, Problems, Sources, caret, yaml};
+use flatwork::trade::Quantity;
+use flatwork::values::{Day, Unit};
+use rust_decimal::Decimal;
+
+pub const BUSINESS: &str = include_str!("../../demo-quotes/business.yaml");
+pub const BOOK: &str = include_str!("../../price-books/river-road.yaml");
+
+/// A business and its price book, read once for many jobs.
+pub struct Shop {
+    pub business: Business,
+    pub book: PriceBook,
+}
+
+/// Everything a command works on, without a disk.
+pub struct Desk {
+    pub takeoff: Takeoff,
+    pub business: Business,
+    pub book: PriceBook,
+    pub days: Vec<Prices>,
+}
+
+/// `text` with every pair replaced; one that is not there would leave the test without its premise.
+#[track_caller]
+pub fn with(text: &str, changes: &[(&str, &str)]) -> String {
+    changes.iter().fold(text.to_owned(), |text, (old, new)| {
+        assert!(text.contains(old), "the file has no `{old}`");
+        text.replacen(old, new, 1)
+    })
+}
+
+/// Reads `text` by `how`; any problem fails the test and is shown.
+#[track_caller]
+fn read<T>(text: &str, how: impl FnOnce(&Node, &mut Problems) -> Option<T>) -> T {
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let id = sources.add("test.yaml", text.to_owned());
+    let result = yaml::read(id, &sources, &mut problems).and_then(|node| how(&node, &mut problems));
+    match result {
+        Some(result) if problems.is_empty() => result,
+        _ => panic!(
+            "{}\n{text}",
+            caret::show_all(&problems, "problem", &sources)
+        ),
+    }
+}
+
+#[track_caller]
+pub fn desk(job: &str, business: &str, book: &str) -> Desk {
+    let shop = Shop::new(business, book);
+    let (takeoff, days) = shop.takeoff(job);
+    Desk {
+        takeoff,
+        days,
+        business: shop.business,
+        book: shop.book,
+    }
+}
+
+impl Shop {
+    #[track_caller]
+    pub fn new(business: &str, book: &str) -> Self {
+        Self {
+            business: read(business, business::read),
+            book: read(book, book::read),
+        }
+    }
+
+    #[track_caller]
+    fn takeoff(&self, job: &str) -> (Takeoff, Vec<Prices>) {
+        let takeoff = read(job, |node, problems| {
+            let written = job::read(node, problems)?;
+            job::resolve(written, "job", &self.book, &self.business, problems)
+        });
+        let quoted = takeoff.quoted.unwrap_or(day("2026-05-04"));
+        let pours = takeoff.placements.iter();
+        let days = pours
+            .map(|pour| pour.day.as_ref().map_or(quoted, |day| day.value))
+            .map(|day| prices(&self.book, day, &takeoff.name))
+            .collect();
+        (takeoff, days)
+    }
+
+    #[track_caller]
+    pub fn offer(&self, job: &str) -> Offer {
+        let (takeoff, days) = self.takeoff(job);
+        offered(&takeoff, &self.business, &self.book, &days)
+    }
+}
+
+impl Desk {
+    #[track_caller]
+    pub fn offer(&self) -> Offer {
+        offered(&self.takeoff, &self.business, &self.book, &self.days)
+    }
+}
+
+#[track_caller]
+fn offered(takeoff: &Takeoff, business: &Business, book: &PriceBook, days: &[Prices]) -> Offer {
+    let mut problems = Problems::default();
+    offer(takeoff, book, business, days, &mut problems)
+        .unwrap_or_else(|| panic!("{:#?}", problems.sorted()))
+}
+
+fn day(text: &str) -> Day {
+    text.parse().expect("a day of the tests")
+}
+
+/// Every quantity behind the lines of every combination, each once.
+pub fn reachable(offer: &Offer) -> Vec<Quantity> {
+    let mut found: Vec<Quantity> = Vec::new();
+    let mut open: Vec<Quantity> = Vec::new();
+    for priced in offer.by_choice.values() {
+        open.extend(priced.needs.roots());
+        for line in &priced.lines {
+            open.push(line.amount.clone());
+            open.extend(line.quantity.clone());
+        }
+    }
+    while let Some(quantity) = open.pop() {
+        if !found.iter().any(|known| known.is(&quantity)) {
+            open.extend(quantity.parts());
+            found.push(quantity);
+        }
+    }
+    found
+}
+
+/// The quantity of this name behind the job as quoted; the money of its line bears the same name.
+#[track_caller]
+pub fn value(offer: &Offer, name: &str) -> Decimal {
+    let all = reachable(offer);
+    let found = all
+        .iter()
+        .find(|quantity| quantity.name() == name && quantity.amount().unit != Unit::Dollar);
+    let names = || {
+        all.iter()
+            .map(Quantity::name)
+            .collect::<Vec<_>>()
+            .join(", ")
+    };
+    found
+        .unwrap_or_else(|| panic!("no `{name}` among {}", names()))
+        .value()
+}
