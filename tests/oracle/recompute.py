@@ -1,0 +1,104 @@
+"""Compares cost and price of the program, to the cent, with a second computation.
+
+    tests/oracle/recompute.py FLATWORK [--on DATE] [--self-test] [JOB.yaml...]
+
+Without files it takes both demo jobs, and variants of them in a temporary folder that
+change one rule each (see variants.py). `--self-test` makes one list price a cent dearer in
+memory only, and then every job must differ. Needs PyYAML. Exit status: 0 all equal, 1 a difference.
+"""
+
+import argparse
+import json
+import subprocess
+import sys
+import tempfile
+from decimal import Decimal as D
+from pathlib import Path
+
+import figures
+import variants
+
+HOME = Path(__file__).resolve().parents[2]
+
+
+def program(flatwork, takeoff, day):
+    command = [flatwork, "cost", str(takeoff), "--on", day, "--format", "json"]
+    done = subprocess.run(command, capture_output=True, text=True)
+    if done.returncode != 0:
+        sys.exit(f"{' '.join(command)}\n{done.stdout}{done.stderr}")
+    return json.loads(done.stdout)
+
+
+def compare(name, theirs, job):
+    """Every difference in words, and how many figures were looked at."""
+    seen, differences = 0, []
+
+    def check(what, ours, said):
+        nonlocal seen
+        seen += 1
+        if ours != said:
+            differences.append(f"{name}: {what}: oracle {ours}, program {said}")
+
+    combinations = {tuple(one["taken"]): one for one in theirs["combinations"]}
+    ours = dict(job.combinations())
+    check("combinations", sorted(ours), sorted(combinations))
+    for taken, adds in ours.items():
+        lines, totals = job.estimate(adds)
+        label = " + ".join(taken) or "as quoted"
+        said = combinations.get(taken, {})
+        for key, value in totals.items():
+            check(f"{label}, {key}", value, D(said.get(key, "-1")))
+        if taken:
+            continue
+        printed = sorted((line["title"], D(line["amount"])) for line in theirs["lines"])
+        check("lines", sorted((title, value) for title, _, value in lines), printed)
+        bought = {line["title"]: line["quantity"] for line in theirs["lines"]}
+        for title, quantity, value in lines:
+            amounts = [D(x["amount"]) for x in theirs["lines"] if x["title"] == title]
+            check(f"{title}, amount", True, value in amounts)
+            if quantity is not None and bought.get(title) is not None:
+                same = abs(D(bought[title]) - quantity) < D("0.000001")
+                check(f"{title}, quantity {quantity:f} and {bought[title]}", True, same)
+        for key, value in totals.items():
+            check(f"quoted {key}", value, D(theirs["totals"][key]))
+        parts = [D(part["amount"]) for part in theirs["payments"]]
+        check("payments", job.payments(totals["total"]), parts)
+        check("payments add up", totals["total"], sum(parts))
+    return seen, differences
+
+
+def main():
+    parser = argparse.ArgumentParser()
+    parser.add_argument("flatwork")
+    parser.add_argument("--on", default="2026-05-04")
+    parser.add_argument("--self-test", action="store_true")
+    parser.add_argument("jobs", nargs="*")
+    wanted = parser.parse_args()
+    passed = failed = 0
+    with tempfile.TemporaryDirectory() as room:
+        jobs = [(Path(job).stem, Path(job)) for job in wanted.jobs]
+        for name, takeoff in jobs or variants.all_jobs(HOME, Path(room)):
+            business = takeoff.parent / "business.yaml"
+            book = takeoff.parent / figures.load(business)["books"][0]
+            theirs = program(wanted.flatwork, takeoff, wanted.on)
+            job = figures.Job(takeoff, business, book, wanted.on)
+            if wanted.self_test:
+                prices = job.book["items"]["crushed stone"]["prices"]
+                job.book["items"]["crushed stone"]["prices"] = {
+                    day: str(D(price) + D("0.01")) for day, price in prices.items()
+                }
+            seen, differences = compare(name, theirs, job)
+            if wanted.self_test:
+                differences = [] if differences else [f"{name}: an altered price went unseen"]
+            for line in differences:
+                print(f"  DIFFERS {line}")
+            passed += seen - len(differences)
+            failed += len(differences)
+            total = theirs["totals"]["total"]
+            print(f"{name}: {seen} figures, {len(theirs['combinations'])} combinations, total {total}")
+    print(f"{passed} passed, {failed} failed")
+    sys.exit(1 if failed else 0)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,140 @@
+"""Plane shapes for the oracle: walked outlines with bulges, rectangles, circles.
+
+Everything is in inches, in `decimal` with 50 digits. x grows to the east, y to the north.
+"""
+
+from decimal import Decimal as D
+from decimal import getcontext
+
+getcontext().prec = 50
+STEPS = {"north": (0, 1), "east": (1, 0), "south": (0, -1), "west": (-1, 0)}
+
+
+def arctan(x):
+    """Halves the argument until the series is quick, then sums it."""
+    halvings = 0
+    while abs(x) > D("0.01"):
+        x = x / (1 + (1 + x * x).sqrt())
+        halvings += 1
+    total, power, n = D(0), x, 1
+    while abs(power) > D("1e-48"):
+        total += power / n if n % 4 == 1 else -power / n
+        power, n = power * x * x, n + 2
+    return total * 2**halvings
+
+
+def sine(x):
+    total, term, n = D(0), x, 1
+    while abs(term) > D("1e-48"):
+        total += term
+        term, n = -term * x * x / ((n + 1) * (n + 2)), n + 2
+    return total
+
+
+def cosine(x):
+    return 1 - 2 * sine(x / 2) ** 2
+
+
+class Side:
+    """From one corner to the next; `bulge` is how far the middle of a bow stands outside."""
+
+    def __init__(self, start, end, bulge, kind):
+        self.start, self.end, self.bulge, self.kind = start, end, bulge, kind
+        self.chord = ((end[0] - start[0]) ** 2 + (end[1] - start[1]) ** 2).sqrt()
+
+    def angle(self):
+        return 4 * arctan(2 * abs(self.bulge) / self.chord)
+
+    def radius(self):
+        rise = abs(self.bulge)
+        return (self.chord**2 / 4 + rise**2) / (2 * rise)
+
+    def length(self):
+        return self.chord if self.bulge == 0 else self.radius() * self.angle()
+
+    def bow_area(self):
+        """Area between chord and bow: sector less triangle; negative for a bow inward."""
+        if self.bulge == 0:
+            return D(0)
+        radius, rise = self.radius(), abs(self.bulge)
+        area = radius**2 * self.angle() / 2 - (radius - rise) * self.chord / 2
+        return area if self.bulge > 0 else -area
+
+
+class Outline:
+    def __init__(self, sides):
+        self.sides = sides
+        doubled = sum(s.start[0] * s.end[1] - s.end[0] * s.start[1] for s in sides)
+        self.clockwise = doubled < 0
+        self.area = abs(doubled) / 2 + sum(s.bow_area() for s in sides)
+
+    def outward(self, side):
+        """Unit vector that points out of the slab: left of the walk when it goes clockwise."""
+        dx, dy = ((side.end[i] - side.start[i]) / side.chord for i in (0, 1))
+        return (-dy, dx) if self.clockwise else (dy, -dx)
+
+    def polygon(self):
+        """Corners, with every bow made chords: halved until none stands off by over 1/32 in."""
+        corners = []
+        for side in self.sides:
+            corners.append(side.start)
+            if side.bulge == 0:
+                continue
+            angle, radius, chords = side.angle(), side.radius(), 1
+            while radius * (1 - cosine(angle / chords / 2)) > D(1) / 32:
+                chords *= 2
+            out = self.outward(side)
+            along = [(side.end[i] - side.start[i]) / side.chord for i in (0, 1)]
+            sign = 1 if side.bulge > 0 else -1
+            deep = radius - abs(side.bulge)  # from the chord back to the centre
+            for n in range(1, chords):
+                turn = angle * n / chords - angle / 2
+                x, y = side.chord / 2 + radius * sine(turn), radius * cosine(turn) - deep
+                corners.append(tuple(side.start[i] + along[i] * x + out[i] * sign * y for i in (0, 1)))
+        return corners
+
+    def bounds(self, axis):
+        places = [corner[axis] for corner in self.polygon()]
+        return min(places), max(places)
+
+    def spans(self, axis, at):
+        """Stretches inside the slab on the line where coordinate `axis` is `at`."""
+        corners, other, hits = self.polygon(), 1 - axis, []
+        for a, b in zip(corners, corners[1:] + corners[:1]):
+            if (a[axis] <= at) != (b[axis] <= at):
+                part = (at - a[axis]) / (b[axis] - a[axis])
+                hits.append(a[other] + part * (b[other] - a[other]))
+        hits.sort()
+        assert len(hits) % 2 == 0, "a line enters as often as it leaves"
+        return list(zip(hits[::2], hits[1::2]))
+
+    def facing(self, compass):
+        """The straight side that looks that way and lies farthest out; the longest of several."""
+        want = STEPS[compass]
+        found = [s for s in self.sides if s.bulge == 0 and self.outward(s) == want]
+        reach = lambda s: s.start[0] * want[0] + s.start[1] * want[1]
+        return max(found, key=lambda s: (reach(s), s.chord))
+
+
+def circle(diameter):
+    """Two half circles: its form is bent in two, each half with its stakes."""
+    top, low = (D(0), diameter / 2), (D(0), -diameter / 2)
+    return Outline([Side(low, top, diameter / 2, "open"), Side(top, low, diameter / 2, "open")])
+
+
+def walked(legs):
+    """Outline from (direction, inches, bulge, kind) as walked with the tape."""
+    sides, here = [], (D(0), D(0))
+    for direction, length, bulge, kind in legs:
+        dx, dy = STEPS[direction]
+        there = (here[0] + dx * length, here[1] + dy * length)
+        sides.append(Side(here, there, bulge, kind))
+        here = there
+    assert here == (0, 0), "the walk does not close"
+    return Outline(sides)
+
+
+def rectangle(east_west, north_south, kinds):
+    turns = [("east", "north", east_west), ("south", "east", north_south)]
+    turns += [("west", "south", east_west), ("north", "west", north_south)]
+    return walked([(go, n, D(0), kinds.get(edge, "open")) for go, edge, n in turns])
