@@ -3,3 +3,4 @@
 mod pdf;
 mod quote;
 mod reference_tables;
+mod tidy;

@@ -1,5 +1,11 @@
 //! Rules of buying: which item is meant, in what pieces it is sold. No price is known here.
 
+mod stock;
+mod supply;
+
+use stock::{bars, base, disposal, fiber, mesh, mix};
+use supply::supply;
+
 use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
@@ -257,170 +263,6 @@ fn each<T>(
             into.insert(entry.key.clone(), one);
         }
     }
-}
-
-fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
-    let fields = node.fields(&tables::MIX, problems)?;
-    let item = item(&fields, problems);
-    let strength = fields
-        .need("strength", problems)
-        .and_then(|at| crate::input::expect_unit(at, Unit::Psi, "strength", problems));
-    let air = fields.usual("air", problems);
-    let aggregate = fields.usual("aggregate", problems);
-    let cement = word(
-        &fields,
-        "cement",
-        &["blended", "ordinary", "early"],
-        problems,
-    );
-    Some(Mix {
-        item: item?,
-        strength: strength?,
-        air: air?,
-        aggregate: aggregate?,
-        cement: cement?,
-    })
-}
-
-fn base(node: &Node, problems: &mut Problems) -> Option<BaseStock> {
-    let fields = node.fields(&tables::BASE, problems)?;
-    let item = item(&fields, problems);
-    let delivered = per_yard(fields.need("delivered", problems), problems);
-    Some(BaseStock {
-        item: item?,
-        delivered: delivered?,
-    })
-}
-
-fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
-    let fields = node.fields(&tables::BARS, problems)?;
-    let item = item(&fields, problems);
-    let stock: Option<At<Length>> = fields.usual("stock", problems);
-    let lap = fields
-        .usual("lap", problems)
-        .and_then(|at| crate::input::expect_unit(at, Unit::Plain, "lap", problems));
-    let stock = stock.and_then(|at| {
-        at_least(
-            at,
-            Length::feet_whole(6),
-            "a stock bar is at least 6 ft long",
-            problems,
-        )
-    });
-    Some(BarStock {
-        item: item?,
-        stock: stock?,
-        lap: lap?,
-    })
-}
-
-fn mesh(node: &Node, problems: &mut Problems) -> Option<MeshStock> {
-    let fields = node.fields(&tables::MESH, problems)?;
-    let item = item(&fields, problems);
-    let lap: Option<At<Length>> = fields.usual("lap", problems);
-    let least = lap.as_ref().map_or(Length::ZERO, |lap| lap.value * 2);
-    let width = fields
-        .usual("width", problems)
-        .and_then(|at| at_least(at, least, "a sheet is wider than two laps", problems));
-    let length = fields
-        .usual("length", problems)
-        .and_then(|at| at_least(at, least, "a sheet is longer than two laps", problems));
-    Some(MeshStock {
-        item: item?,
-        width: width?,
-        length: length?,
-        lap: lap?,
-    })
-}
-
-fn fiber(node: &Node, problems: &mut Problems) -> Option<FiberStock> {
-    let fields = node.fields(&tables::FIBER, problems)?;
-    let item = item(&fields, problems);
-    let by = word(&fields, "by", &["plant", "us"], problems);
-    let dose = per_yard(fields.usual("dose", problems), problems);
-    let bag = fields
-        .usual("bag", problems)
-        .and_then(|at| crate::input::expect_unit(at, Unit::Pound, "bag", problems));
-    let by = if by?.value == "us" {
-        FiberBy::Us
-    } else {
-        FiberBy::Plant
-    };
-    Some(FiberStock {
-        item: item?,
-        by,
-        dose: dose?,
-        bag: bag.filter(|bag| !bag.value.value.is_zero())?,
-    })
-}
-
-fn disposal(node: &Node, problems: &mut Problems) -> Option<Dumping> {
-    let fields = node.fields(&tables::DISPOSAL, problems)?;
-    let item = item(&fields, problems);
-    let loose = fields
-        .usual("loose", problems)
-        .and_then(|at| crate::input::expect_unit(at, Unit::Plain, "loose", problems));
-    let weight = per_yard(fields.usual("weight", problems), problems);
-    let load = yards(&fields, "load", problems);
-    Some(Dumping {
-        item: item?,
-        loose: loose?,
-        weight: weight?,
-        load: load.filter(|load| !load.value.value.is_zero())?,
-    })
-}
-
-fn supply(node: &Node, problems: &mut Problems) -> Option<Supply> {
-    let fields = node.fields(&tables::SUPPLY, problems)?;
-    let sold_in = yards(&fields, "sold in", problems);
-    let smallest = yards(&fields, "smallest order", problems);
-    let truck = yards(&fields, "truck", problems);
-    let pump_prime = yards(&fields, "pump prime", problems);
-    let free_time = per_yard(fields.usual("free time", problems), problems);
-    let short_load = fields
-        .node("short load")
-        .and_then(|node| short_load(node, problems));
-    let truck = truck?;
-    if truck.value.value.is_zero() {
-        problems.push(
-            Problem::new("not-above-zero", "a truck carries more than nothing")
-                .at(truck.place)
-                .help("write what a full load is, for example `9 cu yd`"),
-        );
-        return None;
-    }
-    Some(Supply {
-        sold_in: sold_in?,
-        smallest: smallest?,
-        truck,
-        short_load,
-        free_time: free_time?,
-        pump_prime: pump_prime?,
-    })
-}
-
-fn short_load(node: &Node, problems: &mut Problems) -> Option<ShortLoad> {
-    let fields = node.fields(&tables::SHORT_LOAD, problems)?;
-    let under = fields
-        .required("under", problems)
-        .and_then(|_| yards(&fields, "under", problems));
-    let counted = word(
-        &fields,
-        "counted",
-        &["by truck", "by order", "on the last truck"],
-        problems,
-    );
-    let charge = word(&fields, "charge", &["each yard", "flat"], problems);
-    let counted = match counted?.value.as_str() {
-        "by order" => ShortCount::ByOrder,
-        "on the last truck" => ShortCount::LastTruck,
-        _ => ShortCount::ByTruck,
-    };
-    Some(ShortLoad {
-        under: under?,
-        counted,
-        flat: charge?.value == "flat",
-    })
 }
 
 fn roles(node: &Node, problems: &mut Problems) -> BTreeMap<Role, At<Option<ItemKey>>> {
