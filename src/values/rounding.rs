@@ -20,6 +20,13 @@ pub fn to_places(number: Decimal, places: u32) -> Decimal {
     number.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero)
 }
 
+/// Rounds for showing and keeps the zeros: 15 at two places is 15.00.
+pub fn with_places(number: Decimal, places: u32) -> Decimal {
+    let mut shown = to_places(number, places);
+    shown.rescale(places);
+    shown
+}
+
 /// The next whole multiple of `step` that is not below `number`.
 ///
 /// Nine places are kept first, so that a third of a yard taken three times does

@@ -11,3 +11,4 @@ mod quote;
 mod reference;
 mod reference_tables;
 mod support;
+mod tidy;

@@ -1,5 +1,7 @@
 //! What we will do and what we will not, made from the takeoff.
 
+use rust_decimal::Decimal;
+
 use super::phrases::{area, length, list, printed, size};
 use super::{Offering, english};
 use crate::documents::views::quote::{Sentence, Term};
@@ -8,7 +10,7 @@ use crate::input::job::{ExtraWhat, Method, Slab, Takeoff};
 use crate::input::phrases::SizePhrase;
 use crate::tables::joints::groove_depth;
 use crate::trade::measure::SlabQuantities;
-use crate::values::{Amount, Length, Unit};
+use crate::values::{Amount, Length, Unit, rounding};
 
 pub(super) fn title(takeoff: &Takeoff) -> String {
     let names: Vec<String> = takeoff
@@ -234,7 +236,9 @@ fn also(of: Offering<'_>) -> String {
 pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
     let crew = &of.offer.quoted().needs.crew;
     let days = crew.trips.value();
-    let before = i64::try_from(days.ceil()).unwrap_or(1).max(1);
+    let before = i64::try_from(rounding::round_up_to(days, Decimal::ONE))
+        .unwrap_or(1)
+        .max(1);
     let start = of.pour.plus(-before).date().max(of.quoted.date());
     let start = crate::values::Day::new(start);
     let end = start.plus(i64::from(of.business.quote.start_window.0));

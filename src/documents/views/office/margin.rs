@@ -10,8 +10,7 @@ pub fn margin(margin: Decimal, floor: Decimal) -> String {
         let shown = rounding::to_places(margin, *places);
         shown.cmp(&floor) == margin.cmp(&floor)
     });
-    let mut shown = rounding::to_places(margin, places.unwrap_or(6));
-    shown.rescale(places.unwrap_or(6));
+    let shown = rounding::with_places(margin, places.unwrap_or(6));
     format!("{shown}%")
 }
 
