@@ -50,15 +50,15 @@ pub fn lay_out(
         );
         return None;
     };
-    let business = files::read(&home, sources, problems)
-        .and_then(|id| yaml::read(id, sources, problems))
-        .and_then(|node| business::read(&node, problems));
-    let business = business?;
+    let home_node =
+        files::read(&home, sources, problems).and_then(|id| yaml::read(id, sources, problems));
+    // The book is read even where the business has a slip, so that every problem shows at once.
+    let books = home_node.as_ref().map(business::books).unwrap_or_default();
+    let business = home_node.and_then(|node| business::read(&node, problems));
     let folder = home.parent().unwrap_or(Path::new(".")).to_path_buf();
-    let usual = business.books.first().map(|book| folder.join(&book.value));
+    let usual = books.first().map(|book| folder.join(&book.value));
     let path = other_book.map(Path::to_path_buf).or(usual)?;
-    let place = business
-        .books
+    let place = books
         .first()
         .map(|book| book.place)
         .filter(|_| other_book.is_none());
@@ -78,6 +78,7 @@ pub fn lay_out(
         });
         None
     };
+    let business = business?;
     if let Some(logo) = &business.firm.logo {
         own_file(&folder, &logo.value, logo.place, "logo", problems);
     }
@@ -123,10 +124,7 @@ fn own_file(
         problems.push(
             Problem::new("missing-picture", format!("there is no {what} `{name}`"))
                 .at(place)
-                .help(format!(
-                    "put the file into `{}`, or take the line out",
-                    tidy(folder).display()
-                )),
+                .help("put the file beside business.yaml, or take the line out"),
         );
     } else if !files::inside(folder, &path) {
         problems.push(

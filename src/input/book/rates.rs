@@ -43,7 +43,10 @@ pub fn rates_help(task: &str) -> String {
     if task.starts_with("unload") {
         format!("6 min per {per}")
     } else {
-        format!("1 hour per {per}")
+        match per {
+            Unit::SquareFoot | Unit::Foot => format!("4 hours per 100 {per}"),
+            _ => format!("1 hour per {per}"),
+        }
     }
 }
 

@@ -38,6 +38,18 @@ pub struct Business {
     pub terms: Vec<String>,
 }
 
+/// The price books a business names, whatever else is wrong with it; nothing is reported.
+pub fn books(node: &Node) -> Vec<At<String>> {
+    let mut unheard = Problems::default();
+    let Some(fields) = node.fields(&tables::BUSINESS, &mut unheard) else {
+        return Vec::new();
+    };
+    let books = fields.node("books");
+    books
+        .map(|node| lists::texts_at(node, "`books`", &mut unheard))
+        .unwrap_or_default()
+}
+
 /// Reads the whole file; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
     let fields = node.fields(&tables::BUSINESS, problems)?;

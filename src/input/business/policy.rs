@@ -270,14 +270,14 @@ pub(super) fn cure(
     let (cool, warm) = (cool?, warm?);
     for temperature in [&cool, &warm] {
         let degrees = temperature.value.value;
-        if degrees < Decimal::from(35) || Decimal::from(110) < degrees || !degrees.fract().is_zero()
+        if degrees < Decimal::from(35) || Decimal::from(90) < degrees || !degrees.fract().is_zero()
         {
             let problem = Problem::new(
                 "bad-temperature",
                 format!("{degrees} is not a temperature concrete is cured at"),
             )
             .at(temperature.place);
-            problems.push(problem.help("write whole degrees Fahrenheit from 35 to 110; colder than that, concrete needs protection"));
+            problems.push(problem.help("write whole degrees Fahrenheit from 35 to 90; colder than that, concrete needs protection"));
         }
     }
     if warm.value.value < cool.value.value {

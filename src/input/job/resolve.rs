@@ -30,13 +30,6 @@ pub fn resolve(
             slabs.push((resolved, slab));
         }
     }
-    if slabs.is_empty() && problems.len() == before {
-        problems.push(
-            Problem::new("no-slabs", "this job has no slab")
-                .at(written.place)
-                .help("name one under `slabs`, for example `patio: 12 ft x 15 ft`"),
-        );
-    }
     let placements = pours(&written.pours, &mut slabs, problems);
     positions::place(&mut slabs, problems);
     let extras = written.extras.iter().chain(

@@ -17,10 +17,14 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
         .required("customer", problems)
         .and_then(|node| customer(node, problems));
     let slabs: Option<Vec<SlabWritten>> = fields.required("slabs", problems).map(|node| {
-        node.entries("`slabs`", problems)
-            .into_iter()
-            .filter_map(|entry| slab(entry, problems))
-            .collect()
+        let entries = node.entries("`slabs`", problems);
+        if entries.is_empty() && node.is_map() {
+            let problem = Problem::new("no-slabs", "this job has no slab").at(node.heading);
+            problems
+                .push(problem.help("name one under `slabs`, for example `patio: 12 ft x 15 ft`"));
+        }
+        let slabs = entries.into_iter();
+        slabs.filter_map(|entry| slab(entry, problems)).collect()
     });
     let name = fields.text("job", problems).map(|at| at.value);
     let title = fields.text("title", problems).map(|at| at.value);
