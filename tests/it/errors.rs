@@ -126,9 +126,14 @@ fn every_code_of_the_program_has_its_folder() {
         missing.is_empty(),
         "no folder in tests/errors for {missing:?}"
     );
+    // A code may reach its message through a table, so any mention in quotes keeps its folder.
+    let all: String = sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join("src"))
+        .into_iter()
+        .map(|file| fs::read_to_string(file).unwrap())
+        .collect();
     let gone: Vec<&String> = shown
         .iter()
-        .filter(|case| *case != "all-at-once" && !codes.contains(*case))
+        .filter(|case| *case != "all-at-once" && !all.contains(&format!("\"{case}\"")))
         .collect();
     assert!(gone.is_empty(), "nothing prints {gone:?} any more");
 }
