@@ -1,0 +1,132 @@
+//! Questions about prices, dates and money.
+
+use super::{EXPOSURE, Files, SIZE};
+
+#[test]
+fn a_set_changes_something() {
+    let set = Files::new().job(
+        EXPOSURE,
+        "exposure: frost\nset:\n  patio area: {to: 384, because: measured}",
+    );
+    assert_eq!(set.says("idle-set", "`patio area`", "take it out"), "384");
+    set.job("384", "385").silent("idle-set");
+}
+
+#[test]
+fn prices_grow_old() {
+    // The sixtieth day is still fresh.
+    Files::new()
+        .job("2026-04-01", "2026-04-30")
+        .silent("stale-price");
+    let old = Files::new().job("2026-04-01", "2026-05-01");
+    old.says("stale-price", "`61 days` old", "call the supplier");
+    // A held price is no list price, and labor is the owner's own figure.
+    let all = old.all();
+    let stale = all
+        .iter()
+        .find(|(one, _)| one.code == "stale-price")
+        .unwrap();
+    assert!(!stale.0.message.contains("Labor"), "{}", stale.0.message);
+}
+
+#[test]
+fn prices_are_promised_to_a_day() {
+    let late = Files::new().job("2026-05-01", "2027-01-01");
+    assert_eq!(
+        late.says("past-promised-prices", "`2026-12-31`", "last price known"),
+        "2027-01-01"
+    );
+    late.job("2027-01-01", "2026-12-31")
+        .silent("past-promised-prices");
+}
+
+#[test]
+fn a_hold_ends_before_the_pour() {
+    let held = Files::new().job("customer", "job: Garden patio\ncustomer");
+    held.silent("hold-ends-early");
+    let late = held.job("pour: 2026-05-01", "pour: 2026-07-01");
+    late.says("hold-ends-early", "`2026-06-30`", "longer hold");
+    late.clone()
+        .job("2026-07-01", "2026-06-30")
+        .silent("hold-ends-early");
+    late.job("Garden patio", "Another")
+        .silent("hold-ends-early");
+}
+
+#[test]
+fn a_hold_may_be_dearer_than_the_list() {
+    let held = Files::new().job("customer", "job: Garden patio\ncustomer");
+    held.silent("dear-hold");
+    held.clone().book("price: 174.00", "price: 178.01").says(
+        "dear-hold",
+        "178.01",
+        "take the hold out",
+    );
+    held.book("price: 174.00", "price: 178.00")
+        .silent("dear-hold");
+}
+
+#[test]
+fn a_short_load_says_what_more_would_do() {
+    // 64 sq ft of 4 in: 0.79 cu yd and the smallest allowance make 1.25; 2.75 of 4 cu yd are missing.
+    Files::new().job(SIZE, "size: 8 ft x 8 ft").says(
+        "short-load",
+        "costs $165.00",
+        "2.75 cu yd more would save that and cost $489.50",
+    );
+    Files::new().silent("short-load");
+}
+
+#[test]
+fn a_flat_charge_is_saved_by_filling_the_truck() {
+    // One load of 1.25 cu yd, charged once; 2.75 cu yd would fill it to four.
+    let files = Files::new().job(SIZE, "size: 8 ft x 8 ft");
+    files
+        .book("charge: each yard", "charge: flat")
+        .book("each yard missing\n    unit: cu yd", "flat\n    unit: load")
+        .says("short-load", "costs $60.00", "2.75 cu yd more");
+}
+
+#[test]
+fn a_fixed_price_below_the_minimum() {
+    let cheap = Files::new().job(EXPOSURE, "exposure: frost\nprice: 1499.99");
+    assert_eq!(
+        cheap.says("below-minimum", "$1,500.00", "raise `price`"),
+        "1499.99"
+    );
+    cheap.job("1499.99", "1500.00").silent("below-minimum");
+}
+
+#[test]
+fn a_margin_just_under_the_floor_is_not_rounded_up_to_it() {
+    Files::new().silent("below-floor");
+    Files::new()
+        .business("profit: markup 25%", "profit: margin 14.99%")
+        .business("round up to: 10.00", "round up to: 0.01")
+        .says("below-floor", "is `14.99%`; your floor is 15%", "÷ price");
+}
+
+#[test]
+fn the_worst_choice_is_held_against_the_floor() {
+    // The price is fixed, so whatever is chosen comes out of the margin.
+    let fixed = Files::new().job(
+        EXPOSURE,
+        "exposure: frost\nprice: 20000.00\noptions:\n  - Sealer: {add: [clear sealer: 256 sq ft]}\n  - Granite: {add: [granite: {cost: 18000.00}]}",
+    );
+    let message = "with `Sealer` and `Granite`";
+    assert_eq!(fixed.says("below-floor", message, "raise"), "20000.00");
+    fixed.job("18000.00", "1.00").silent("below-floor");
+}
+
+#[test]
+fn the_deposit_keeps_to_the_cap() {
+    Files::new().silent("large-deposit");
+    let first = Files::new().business("- When you sign: 10%", "- When you sign: 1/3");
+    assert_eq!(first.says("large-deposit", "33%", "state's law"), "1/3");
+    first
+        .business("deposit cap: 33%", "deposit cap: 34%")
+        .silent("large-deposit");
+    Files::new()
+        .business("deposit cap: 33%", "deposit limit: 100.00")
+        .says("large-deposit", "your cap is $100.00", "lawyer");
+}

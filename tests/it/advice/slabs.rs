@@ -1,0 +1,142 @@
+//! Questions about the slabs: joints, mix, steel, what they meet.
+
+use super::{EXPOSURE, Files, SIZE};
+
+#[test]
+fn joints_stand_by_the_thickness_and_the_stone() {
+    // 30 thicknesses of 4 in with stone of 3/4 in are 10 ft.
+    let far = Files::new().job(SIZE, "size: 22 ft x 22 ft, joints: 11 ft");
+    assert_eq!(
+        far.says("joints-far-apart", "`10 ft`", "NRMCA CIP 6"),
+        "11 ft"
+    );
+    let near = Files::new().job(SIZE, "size: 20 ft x 20 ft, joints: 10 ft");
+    near.silent("joints-far-apart");
+    // 24 thicknesses with smaller stone are 8 ft.
+    near.book("aggregate: 3/4 in", "aggregate: 1/2 in").says(
+        "joints-far-apart",
+        "`8 ft`",
+        "restated",
+    );
+    // The cap bites at 6 in and over.
+    Files::new()
+        .job(SIZE, "size: 32 ft x 32 ft, joints: 16 ft, thickness: 8 in")
+        .says("joints-far-apart", "`15 ft`", "");
+}
+
+#[test]
+fn walks_have_a_spacing_of_their_own() {
+    let walk = Files::new().job(
+        "patio: {size: 24 ft x 16 ft",
+        "walk: {size: 18 ft x 6 ft, joints: 6 ft",
+    );
+    walk.says("joints-far-apart", "`5 ft`", "UFGS");
+}
+
+#[test]
+fn a_large_slab_wants_joints() {
+    Files::new()
+        .job(SIZE, "size: 16 ft x 16 ft, joints: none")
+        .says("no-joints", "`16 ft` long", "joints: 10 ft");
+    Files::new()
+        .job(SIZE, "size: 10 ft x 10 ft, joints: none")
+        .silent("no-joints");
+}
+
+#[test]
+fn panels_are_nearly_square() {
+    // Six by seven is well shaped.
+    Files::new()
+        .job(SIZE, "size: 6 ft x 7 ft, joints: 8 ft")
+        .silent("long-panel");
+    Files::new()
+        .job(SIZE, "size: 8 ft x 6 ft, joints: 8 ft")
+        .says(
+            "long-panel",
+            "`1.33` times as long as wide; 1.25 is better",
+            "",
+        );
+}
+
+#[test]
+fn the_groove_is_a_quarter_deep() {
+    Files::new().says("groove-depth", "`1 in` deep; a 3/4 in groove", "quarter");
+    Files::new()
+        .job(SIZE, "size: 16 ft x 16 ft, thickness: 6 in")
+        .says("groove-depth", "`1 1/2 in`", "UFGS");
+    Files::new()
+        .job(SIZE, "size: 8 ft x 8 ft")
+        .silent("groove-depth");
+}
+
+#[test]
+fn the_mix_stands_the_weather() {
+    Files::new()
+        .job(EXPOSURE, "exposure: salt")
+        .says("weak-mix", "4,500 psi", "ACI 332-14");
+    let weak = Files::new().book("strength: 4000 psi", "strength: 3000 psi");
+    weak.says("weak-mix", "3,500 psi", "IBC");
+    weak.job(EXPOSURE, "exposure: mild").silent("weak-mix");
+    Files::new().silent("weak-mix");
+}
+
+#[test]
+fn air_stands_against_frost() {
+    let dry = Files::new().book("air: 6%", "air: 5%");
+    dry.says("little-air", "`6%`", "from memory");
+    dry.job(EXPOSURE, "exposure: mild").silent("little-air");
+    Files::new().silent("little-air");
+}
+
+#[test]
+fn three_stones_fit_in_the_slab() {
+    let stone = Files::new().book("aggregate: 3/4 in", "aggregate: 1 1/2 in");
+    stone.says("large-stone", "`1 1/2 in`", "1 in or less");
+    stone
+        .job(SIZE, "size: 16 ft x 16 ft, thickness: 4.5 in")
+        .silent("large-stone");
+}
+
+#[test]
+fn bars_need_room() {
+    let thin = Files::new().job(SIZE, "size: 16 ft x 16 ft, thickness: 3 in");
+    thin.says("no-room-for-bars", "leave `3/4 in` below", "footings");
+    thin.job("thickness: 3 in", "thickness: 3 in, bars: none")
+        .silent("no-room-for-bars");
+    Files::new().silent("no-room-for-bars");
+}
+
+#[test]
+fn vehicles_park_on_steel() {
+    let drive = Files::new().job("patio: {size", "driveway: {size");
+    drive.silent("steel-under-vehicle");
+    drive
+        .clone()
+        .job(SIZE, "size: 16 ft x 16 ft, bars: none")
+        .says("steel-under-vehicle", "no bars", "no source");
+    drive
+        .job(SIZE, "size: 16 ft x 16 ft, bars: no. 4 at 30 in")
+        .says("steel-under-vehicle", "2 ft 6 in", "2 ft or less");
+}
+
+#[test]
+fn a_patio_usually_meets_a_house() {
+    let free = Files::new().job(", edges: {north: house}", "");
+    assert_eq!(
+        free.says("no-isolation", "no edge of `patio`", "CIP 6"),
+        "patio"
+    );
+    free.job("patio: {size", "walk: {size")
+        .silent("no-isolation");
+    Files::new().silent("no-isolation");
+}
+
+#[test]
+fn a_barrow_goes_a_hundred_feet() {
+    let far = Files::new().job(EXPOSURE, "access: {by: wheelbarrow, distance: 101 ft}");
+    far.says("long-barrow-run", "`101 ft`", "common practice, no source");
+    far.clone()
+        .job("101 ft", "100 ft")
+        .silent("long-barrow-run");
+    far.job("wheelbarrow", "buggy").silent("long-barrow-run");
+}
