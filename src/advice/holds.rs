@@ -4,6 +4,7 @@ use super::Case;
 use crate::costing::Prices;
 use crate::input::book::{Basis, Hold};
 use crate::reading::Problem;
+use crate::trade::order::NeedItem;
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let ours = case.book.holds.iter().filter(|hold| {
@@ -21,9 +22,9 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 /// The days on which this job buys the item.
 fn used_on<'a>(case: Case<'a>, hold: &Hold) -> Vec<&'a Prices> {
     let needs = &case.offer.quoted().needs.needs;
-    let buys = needs.iter().filter(|need| {
-        matches!(&need.item, crate::trade::order::NeedItem::Item(key) if key.value == hold.item)
-    });
+    let buys = needs
+        .iter()
+        .filter(|need| matches!(&need.item, NeedItem::Item(key) if key.value == hold.item));
     let last = case.days.len().saturating_sub(1);
     buys.filter_map(|need| case.days.get(need.placement.unwrap_or(0).min(last)))
         .collect()

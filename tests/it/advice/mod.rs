@@ -144,3 +144,23 @@ fn swapped(text: &str, old: &str, new: &str) -> String {
 
 const SIZE: &str = "size: 24 ft x 16 ft";
 const EXPOSURE: &str = "exposure: frost";
+
+#[test]
+fn a_sound_job_hears_only_how_deep_to_cut() {
+    let codes: Vec<&str> = Files::new().all().iter().map(|(one, _)| one.code).collect();
+    assert_eq!(codes, ["groove-depth"]);
+}
+
+#[test]
+fn answers_are_always_the_same_and_in_one_line() {
+    let files = Files::new().job(SIZE, "size: 40 ft x 3 ft, joints: none, thickness: 2 in");
+    let (one, other) = (files.all(), files.all());
+    assert_eq!(one, other);
+    assert!(2 < one.len());
+    for (problem, _) in &one {
+        let start = problem.message.chars().next().unwrap();
+        assert!(!start.is_uppercase() && !problem.message.contains('\n'));
+        assert!(!problem.message.ends_with('.'), "{}", problem.message);
+        assert!(problem.help.is_some() && problem.place.is_some());
+    }
+}

@@ -1,6 +1,16 @@
-//! Questions about prices, holds, loads, margin and deposit.
+//! Questions about prices, dates and money.
 
-use super::*;
+use super::{EXPOSURE, Files, SIZE};
+
+#[test]
+fn a_set_changes_something() {
+    let set = Files::new().job(
+        EXPOSURE,
+        "exposure: frost\nset:\n  patio area: {to: 384, because: measured}",
+    );
+    assert_eq!(set.says("idle-set", "`patio area`", "take it out"), "384");
+    set.job("384", "385").silent("idle-set");
+}
 
 #[test]
 fn prices_grow_old() {
@@ -65,6 +75,16 @@ fn a_short_load_says_what_more_would_do() {
         "2.75 cu yd more would save that and cost $489.50",
     );
     Files::new().silent("short-load");
+}
+
+#[test]
+fn a_flat_charge_is_saved_by_filling_the_truck() {
+    // One load of 1.25 cu yd, charged once; 2.75 cu yd would fill it to four.
+    let files = Files::new().job(SIZE, "size: 8 ft x 8 ft");
+    files
+        .book("charge: each yard", "charge: flat")
+        .book("each yard missing\n    unit: cu yd", "flat\n    unit: load")
+        .says("short-load", "costs $60.00", "2.75 cu yd more");
 }
 
 #[test]

@@ -1,26 +1,6 @@
-//! Questions about slabs, steel, mix and access.
+//! Questions about the slabs: joints, mix, steel, what they meet.
 
-use super::*;
-
-#[test]
-fn a_sound_job_hears_only_how_deep_to_cut() {
-    let codes: Vec<&str> = Files::new().all().iter().map(|(one, _)| one.code).collect();
-    assert_eq!(codes, ["groove-depth"]);
-}
-
-#[test]
-fn answers_are_always_the_same_and_in_one_line() {
-    let files = Files::new().job(SIZE, "size: 40 ft x 3 ft, joints: none, thickness: 2 in");
-    let (one, other) = (files.all(), files.all());
-    assert_eq!(one, other);
-    assert!(2 < one.len());
-    for (problem, _) in &one {
-        let start = problem.message.chars().next().unwrap();
-        assert!(!start.is_uppercase() && !problem.message.contains('\n'));
-        assert!(!problem.message.ends_with('.'), "{}", problem.message);
-        assert!(problem.help.is_some() && problem.place.is_some());
-    }
-}
+use super::{EXPOSURE, Files, SIZE};
 
 #[test]
 fn joints_stand_by_the_thickness_and_the_stone() {
@@ -159,14 +139,4 @@ fn a_barrow_goes_a_hundred_feet() {
         .job("101 ft", "100 ft")
         .silent("long-barrow-run");
     far.job("wheelbarrow", "buggy").silent("long-barrow-run");
-}
-
-#[test]
-fn a_set_changes_something() {
-    let set = Files::new().job(
-        EXPOSURE,
-        "exposure: frost\nset:\n  patio area: {to: 384, because: measured}",
-    );
-    assert_eq!(set.says("idle-set", "`patio area`", "take it out"), "384");
-    set.job("384", "385").silent("idle-set");
 }
