@@ -31,7 +31,6 @@ impl Dice {
         from[usize::try_from(self.from_to(0, from.len() as u64 - 1)).expect("a short list")]
     }
 
-    #[allow(dead_code)]
     pub fn shuffle<T>(&mut self, list: &mut [T]) {
         for i in (1..list.len()).rev() {
             list.swap(
