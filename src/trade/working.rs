@@ -341,11 +341,7 @@ impl Term {
                 if step.value == Decimal::ONE {
                     out.push_str(", up to a whole one");
                 } else {
-                    let _ = write!(
-                        out,
-                        ", up to the next {}",
-                        Amount::new(step.value, Unit::Plain).number()
-                    );
+                    let _ = write!(out, ", up to the next {}", step_shown(step.value));
                 }
                 if 0 < tight {
                     out.push(')');
@@ -386,6 +382,16 @@ impl Term {
             form: Form::Both(Box::new(self), sign, Box::new(other)),
         }
     }
+}
+
+/// `0.25`, but `1/3`: many steps of 0.3333 would not come to the whole yards they make.
+fn step_shown(step: Decimal) -> String {
+    let shown = Amount::new(step, Unit::Plain).number();
+    let parts = Decimal::ONE
+        .checked_div(step)
+        .map(|parts| rounding::to_places(parts, 9).normalize())
+        .filter(|parts| parts.is_integer() && rounding::to_places(step, 4) != step);
+    parts.map_or(shown, |parts| format!("1/{parts}"))
 }
 
 fn joined(out: &mut String, terms: &[Term], between: &str, bracket: bool) {
@@ -502,6 +508,25 @@ mod tests {
             Quantity::by("", "x", Unit::Foot, number(9) - (of(&a) + number(1))).shown(),
             "9 − (2 ft + 1)"
         );
+    }
+
+    #[test]
+    fn a_third_is_shown_as_a_third() {
+        let third = Decimal::ONE / dec!(3);
+        let order = Quantity::by(
+            "",
+            "x",
+            Unit::CubicYard,
+            number(dec!(20.1)).up_to(number(third)),
+        );
+        assert_eq!(order.shown(), "20.1, up to the next 1/3");
+        let order = Quantity::by(
+            "",
+            "x",
+            Unit::CubicYard,
+            number(dec!(20.1)).up_to(number(dec!(0.25))),
+        );
+        assert_eq!(order.shown(), "20.1, up to the next 0.25");
     }
 
     #[test]
