@@ -35,13 +35,13 @@ fn never_less(ways: &[(&str, &str)]) {
 #[test]
 fn more_waste_never_orders_less() {
     const OLD: &str = "allowance: 7%";
+    const THICK: &str = "thickness allowance: 1/4 in";
     never_less(&[
         (OLD, "allowance: 0%"),
         (OLD, OLD),
         (OLD, "allowance: 7.5%"),
         (OLD, "allowance: 15%"),
     ]);
-    const THICK: &str = "thickness allowance: 1/4 in";
     never_less(&[
         (THICK, "thickness allowance: 0 in"),
         (THICK, THICK),
@@ -58,8 +58,8 @@ fn thicker_never_orders_less() {
         let thin = shop.offer(&job.text());
         let mut dice = Dice::new(seed + 1000);
         let which =
-            usize::try_from(dice.from_to(0, job.slabs.len() as u64 - 1)).expect("few slabs");
-        job.slabs[which].thickness += dice.from_to(1, 16);
+            usize::try_from(dice.between(0, job.slabs.len() as u64 - 1)).expect("few slabs");
+        job.slabs[which].thickness += dice.between(1, 16);
         let thick = shop.offer(&job.text());
         assert!(
             ordered(&thin) <= ordered(&thick),

@@ -105,7 +105,7 @@ fn where_the_walk_began() {
         let (mut job, mut dice) = (job.clone(), Dice::new(seed));
         for slab in &mut job.slabs {
             if let Shape::Walked(legs) = &mut slab.shape {
-                legs.rotate_left(usize::try_from(dice.from_to(1, 5)).expect("six legs"));
+                legs.rotate_left(usize::try_from(dice.between(1, 5)).expect("six legs"));
             }
         }
         job
@@ -187,7 +187,7 @@ fn set_to_what_it_is() {
         });
         for _ in 0..3.min(roots.len()) {
             let root = roots.swap_remove(
-                usize::try_from(dice.from_to(0, roots.len() as u64 - 1)).expect("a short list"),
+                usize::try_from(dice.between(0, roots.len() as u64 - 1)).expect("a short list"),
             );
             let mut changed = job.clone();
             changed.rest.push((

@@ -62,6 +62,12 @@ fn the_price_follows_the_policy() {
             share(totals.direct, policy.contingency.value),
             "seed {seed}"
         );
+        // The demo adds 25 % to cost.
+        assert_eq!(
+            one(&Cause::Profit),
+            rounding::to_cents(totals.cost.dollars() / Decimal::from(4)),
+            "seed {seed}"
+        );
         assert_eq!(
             totals.price.as_cents() % policy.round_up_to.value.as_cents(),
             0,
@@ -128,7 +134,7 @@ fn payments_add_up_to_the_total() {
     let mut dice = Dice::new(7);
     for _ in 0..300 {
         let total =
-            Money::cents(i64::try_from(dice.from_to(150_000, 9_999_999)).expect("a small job"));
+            Money::cents(i64::try_from(dice.between(150_000, 9_999_999)).expect("a small job"));
         for way in &ways {
             let parts = schedule(total, way);
             assert_eq!(parts.len(), way.len());
