@@ -45,6 +45,20 @@ pub fn check(sets: &[SetTo], roots: &[Quantity], problems: &mut Problems) {
             });
             continue;
         };
+        // Some only restate others, and are computed after every override has been looked up.
+        let same = |known: &&Quantity| known.name() == set.name.value;
+        if !computed.iter().filter(same).any(is_set) {
+            let message = format!(
+                "`{}` only follows from other quantities and cannot be set by itself",
+                set.name.value
+            );
+            problems.push(
+                Problem::new("cannot-set", message)
+                    .at(set.name.place)
+                    .help("set one of the quantities it is made of; `flatwork explain` shows them"),
+            );
+            continue;
+        }
         let (unit, written) = (quantity.amount().unit, set.to.value.unit);
         if written != crate::values::Unit::Plain && written != unit {
             let message = format!(
@@ -62,13 +76,18 @@ pub fn check(sets: &[SetTo], roots: &[Quantity], problems: &mut Problems) {
     }
 }
 
-/// Every computed quantity below `quantity`, each name once.
+fn is_set(quantity: &Quantity) -> bool {
+    matches!(quantity.working(), Working::Set { .. })
+}
+
+/// Every computed quantity below `quantity`, each name once; once more where it is set.
 fn gather(
     quantity: &Quantity,
-    seen: &mut std::collections::BTreeSet<String>,
+    seen: &mut std::collections::BTreeSet<(String, bool)>,
     computed: &mut Vec<Quantity>,
 ) {
-    if matches!(quantity.working(), Working::Given(_)) || !seen.insert(quantity.name().to_owned()) {
+    let key = (quantity.name().to_owned(), is_set(quantity));
+    if matches!(quantity.working(), Working::Given(_)) || !seen.insert(key) {
         return;
     }
     computed.push(quantity.clone());

@@ -186,6 +186,272 @@ impl Quantity {
     }
 }
 
+<<<<<<< HEAD
+=======
+/// One step of a formula, with its value.
+#[derive(Clone, Debug)]
+pub struct Term {
+    value: Decimal,
+    form: Form,
+}
+
+#[derive(Clone, Debug)]
+enum Form {
+    Of(Quantity),
+    Number,
+    Both(Box<Term>, Sign, Box<Term>),
+    Sum(Vec<Term>),
+    Up { what: Box<Term>, step: Box<Term> },
+    Largest(Vec<Term>),
+    Cents(Box<Term>),
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Sign {
+    Plus,
+    Minus,
+    Times,
+    Over,
+}
+
+impl From<&Quantity> for Term {
+    fn from(quantity: &Quantity) -> Self {
+        // A percentage takes part as its fraction and is shown with its sign.
+        let value = if quantity.amount().unit == Unit::Percent {
+            quantity.value() / Decimal::ONE_HUNDRED
+        } else {
+            quantity.value()
+        };
+        Self {
+            value,
+            form: Form::Of(quantity.clone()),
+        }
+    }
+}
+
+impl From<Decimal> for Term {
+    fn from(value: Decimal) -> Self {
+        Self {
+            value,
+            form: Form::Number,
+        }
+    }
+}
+
+/// The quantity as a term of a formula.
+pub fn of(quantity: &Quantity) -> Term {
+    quantity.into()
+}
+
+/// A plain number of the formula.
+pub fn number(value: impl Into<Decimal>) -> Term {
+    value.into().into()
+}
+
+/// All of them together; nothing is zero.
+pub fn sum<'a>(quantities: impl IntoIterator<Item = &'a Quantity>) -> Term {
+    let terms: Vec<Term> = quantities.into_iter().map(Term::from).collect();
+    Term {
+        value: terms.iter().map(|term| term.value).sum(),
+        form: Form::Sum(terms),
+    }
+}
+
+/// The largest of them.
+pub fn largest(terms: Vec<Term>) -> Term {
+    let value = terms
+        .iter()
+        .map(|term| term.value)
+        .max()
+        .unwrap_or_default();
+    Term {
+        value,
+        form: Form::Largest(terms),
+    }
+}
+
+impl Term {
+    pub fn value(&self) -> Decimal {
+        self.value
+    }
+
+    /// Up to the next whole multiple of `step`.
+    pub fn up_to(self, step: impl Into<Term>) -> Self {
+        let step = step.into();
+        Self {
+            value: rounding::round_up_to(self.value, step.value),
+            form: Form::Up {
+                what: Box::new(self),
+                step: Box::new(step),
+            },
+        }
+    }
+
+    /// Up to the next whole number.
+    pub fn whole(self) -> Self {
+        self.up_to(number(1))
+    }
+
+    /// In whole cents.
+    pub fn cents(self) -> Self {
+        Self {
+            value: rounding::to_cents(self.value).dollars(),
+            form: Form::Cents(Box::new(self)),
+        }
+    }
+
+    fn shown(&self) -> String {
+        let mut out = String::new();
+        self.show(&mut out, 0);
+        out
+    }
+
+    /// Writes the formula; `tight` is how strongly its surroundings bind.
+    fn show(&self, out: &mut String, tight: u8) {
+        match &self.form {
+            Form::Of(quantity) => out.push_str(&quantity.amount().to_string()),
+            Form::Number => out.push_str(&Amount::new(self.value, Unit::Plain).number()),
+            Form::Both(left, sign, right) => {
+                let (symbol, strength) = match sign {
+                    Sign::Plus => ("+", 1),
+                    Sign::Minus => ("−", 1),
+                    Sign::Times => ("×", 2),
+                    Sign::Over => ("÷", 2),
+                };
+                let bracket = strength < tight;
+                if bracket {
+                    out.push('(');
+                }
+                left.show(out, strength);
+                let _ = write!(out, " {symbol} ");
+                right.show(out, strength + 1);
+                if bracket {
+                    out.push(')');
+                }
+            }
+            Form::Sum(terms) => joined(out, terms, " + ", 1 < tight && 1 < terms.len()),
+            Form::Largest(terms) => {
+                out.push_str("largest of ");
+                joined(out, terms, ", ", true);
+            }
+            Form::Up { what, step } => {
+                if 0 < tight {
+                    out.push('(');
+                }
+                what.show(out, 1);
+                if step.value == Decimal::ONE {
+                    out.push_str(", up to a whole one");
+                } else {
+                    let _ = write!(out, ", up to the next {}", step_shown(step.value));
+                }
+                if 0 < tight {
+                    out.push(')');
+                }
+            }
+            Form::Cents(what) => {
+                what.show(out, tight);
+            }
+        }
+    }
+
+    fn collect(&self, parts: &mut Vec<Quantity>) {
+        match &self.form {
+            Form::Of(quantity) => {
+                if !parts.iter().any(|part| part.is(quantity)) {
+                    parts.push(quantity.clone());
+                }
+            }
+            Form::Number => {}
+            Form::Both(left, _, right) => {
+                left.collect(parts);
+                right.collect(parts);
+            }
+            Form::Sum(terms) | Form::Largest(terms) => {
+                terms.iter().for_each(|term| term.collect(parts))
+            }
+            Form::Up { what, step } => {
+                what.collect(parts);
+                step.collect(parts);
+            }
+            Form::Cents(what) => what.collect(parts),
+        }
+    }
+
+    fn with(self, sign: Sign, other: Self, value: Decimal) -> Self {
+        Self {
+            value,
+            form: Form::Both(Box::new(self), sign, Box::new(other)),
+        }
+    }
+}
+
+/// `0.25`, but `1/3`: many steps of 0.3333 would not come to the whole yards they make.
+fn step_shown(step: Decimal) -> String {
+    let shown = Amount::new(step, Unit::Plain).number();
+    let parts = Decimal::ONE
+        .checked_div(step)
+        .map(|parts| rounding::to_places(parts, 9).normalize())
+        .filter(|parts| parts.is_integer() && rounding::to_places(step, 4) != step);
+    parts.map_or(shown, |parts| format!("1/{parts}"))
+}
+
+fn joined(out: &mut String, terms: &[Term], between: &str, bracket: bool) {
+    if bracket {
+        out.push('(');
+    }
+    for (i, term) in terms.iter().enumerate() {
+        if i != 0 {
+            out.push_str(between);
+        }
+        term.show(out, 1);
+    }
+    if terms.is_empty() {
+        out.push('0');
+    }
+    if bracket {
+        out.push(')');
+    }
+}
+
+impl<T: Into<Term>> Add<T> for Term {
+    type Output = Self;
+    fn add(self, other: T) -> Self {
+        let other = other.into();
+        let value = self.value + other.value;
+        self.with(Sign::Plus, other, value)
+    }
+}
+
+impl<T: Into<Term>> Sub<T> for Term {
+    type Output = Self;
+    fn sub(self, other: T) -> Self {
+        let other = other.into();
+        let value = self.value - other.value;
+        self.with(Sign::Minus, other, value)
+    }
+}
+
+impl<T: Into<Term>> Mul<T> for Term {
+    type Output = Self;
+    fn mul(self, other: T) -> Self {
+        let other = other.into();
+        let value = self.value * other.value;
+        self.with(Sign::Times, other, value)
+    }
+}
+
+impl<T: Into<Term>> Div<T> for Term {
+    type Output = Self;
+
+    /// Division by zero gives zero: divisors are checked to be above zero on reading.
+    fn div(self, other: T) -> Self {
+        let other = other.into();
+        let value = self.value.checked_div(other.value).unwrap_or_default();
+        self.with(Sign::Over, other, value)
+    }
+}
+
+>>>>>>> f383081727bf92eb553ef99876459cc80296044d
 #[cfg(test)]
 mod tests {
     use rust_decimal_macros::dec;
@@ -245,6 +511,25 @@ mod tests {
             Quantity::by("", "x", Unit::Foot, number(9) - (of(&a) + number(1))).shown(),
             "9 − (2 ft + 1)"
         );
+    }
+
+    #[test]
+    fn a_third_is_shown_as_a_third() {
+        let third = Decimal::ONE / dec!(3);
+        let order = Quantity::by(
+            "",
+            "x",
+            Unit::CubicYard,
+            number(dec!(20.1)).up_to(number(third)),
+        );
+        assert_eq!(order.shown(), "20.1, up to the next 1/3");
+        let order = Quantity::by(
+            "",
+            "x",
+            Unit::CubicYard,
+            number(dec!(20.1)).up_to(number(dec!(0.25))),
+        );
+        assert_eq!(order.shown(), "20.1, up to the next 0.25");
     }
 
     #[test]

@@ -88,23 +88,33 @@ impl Shop {
 
     #[track_caller]
     pub fn offer(&self, job: &str) -> Offer {
+        self.tried(job)
+            .unwrap_or_else(|codes| panic!("{codes:?}\n{job}"))
+    }
+
+    /// The offer of a job that reads well, or the codes of what pricing refused.
+    #[track_caller]
+    pub fn tried(&self, job: &str) -> Result<Offer, Vec<&'static str>> {
         let (takeoff, days) = self.takeoff(job);
-        offered(&takeoff, &self.business, &self.book, &days)
+        let mut problems = Problems::default();
+        offer(&takeoff, &self.book, &self.business, &days, &mut problems)
+            .ok_or_else(|| problems.iter().map(|problem| problem.code).collect())
     }
 }
 
 impl Desk {
     #[track_caller]
     pub fn offer(&self) -> Offer {
-        offered(&self.takeoff, &self.business, &self.book, &self.days)
-    }
-}
-
-#[track_caller]
-fn offered(takeoff: &Takeoff, business: &Business, book: &PriceBook, days: &[Prices]) -> Offer {
-    let mut problems = Problems::default();
-    offer(takeoff, book, business, days, &mut problems)
+        let mut problems = Problems::default();
+        offer(
+            &self.takeoff,
+            &self.book,
+            &self.business,
+            &self.days,
+            &mut problems,
+        )
         .unwrap_or_else(|| panic!("{:#?}", problems.sorted()))
+    }
 }
 
 fn day(text: &str) -> Day {

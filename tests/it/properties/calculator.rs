@@ -53,9 +53,13 @@ impl Calculator<'_> {
             return Ok(up(range, Decimal::ONE));
         }
         if self.take(", up to the next ") {
-            let step = self.number()?;
-            // A step like 1/3 is shown rounded; the program's own is not known here.
-            return Ok(up(range, step.high));
+            let step = self.number()?.high;
+            let step = if self.take("/") {
+                step / self.number()?.high
+            } else {
+                step
+            };
+            return Ok(up(range, step));
         }
         Ok(range)
     }

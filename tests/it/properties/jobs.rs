@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-/// A tiny generator of numbers (SplitMix64, public domain).
+/// A tiny generator of numbers (the mixing steps of the public-domain `splitmix64`).
 pub struct Dice(u64);
 
 impl Dice {
@@ -19,24 +19,23 @@ impl Dice {
     }
 
     /// From `low` to `high`, both included.
-    pub fn from_to(&mut self, low: u64, high: u64) -> u64 {
+    pub fn between(&mut self, low: u64, high: u64) -> u64 {
         low + self.next() % (high - low + 1)
     }
 
     pub fn one_in(&mut self, n: u64) -> bool {
-        self.next() % n == 0
+        self.next().is_multiple_of(n)
     }
 
     pub fn pick<'a, T: ?Sized>(&mut self, from: &[&'a T]) -> &'a T {
-        from[usize::try_from(self.from_to(0, from.len() as u64 - 1)).expect("a short list")]
+        from[usize::try_from(self.between(0, from.len() as u64 - 1)).expect("a short list")]
     }
 
-    #[allow(dead_code)]
     pub fn shuffle<T>(&mut self, list: &mut [T]) {
         for i in (1..list.len()).rev() {
             list.swap(
                 i,
-                usize::try_from(self.from_to(0, i as u64)).expect("a short list"),
+                usize::try_from(self.between(0, i as u64)).expect("a short list"),
             );
         }
     }
@@ -79,22 +78,22 @@ const WALLS: [&str; 3] = ["house", "isolated", "existing concrete"];
 
 pub fn job(seed: u64) -> Job {
     let mut dice = Dice::new(seed);
-    let slabs = (0..dice.from_to(1, 3))
-        .map(|i| slab(i, &mut dice))
+    let slabs = (0..dice.between(1, 3))
+        .map(|number| slab(number, &mut dice))
         .collect();
     let mut rest = vec![("customer", "Ira Sample, 7 Ferry Steps".to_owned())];
     let access = dice.pick(&["chute", "wheelbarrow", "buggy", "pump"]);
     rest.push(("access", access.to_owned()));
     if dice.one_in(2) {
         let (a, b) = (
-            length(dice.from_to(200, 2000)),
-            length(dice.from_to(200, 2000)),
+            length(dice.between(200, 2000)),
+            length(dice.between(200, 2000)),
         );
-        let broken = format!("\n  - old slab: {a} x {b} x {} in", dice.from_to(2, 8));
+        let broken = format!("\n  - old slab: {a} x {b} x {} in", dice.between(2, 8));
         let dug = format!(
             "\n  - lawn: {{size: {} sq ft x {} in, of: soil}}",
-            dice.from_to(20, 900),
-            dice.from_to(2, 12)
+            dice.between(20, 900),
+            dice.between(2, 12)
         );
         rest.push((
             "remove",
@@ -108,8 +107,8 @@ pub fn job(seed: u64) -> Job {
     if dice.one_in(2) {
         let mut extra = format!(
             "\n  - topsoil: {}.{} cu yd",
-            dice.from_to(0, 9),
-            dice.from_to(1, 99)
+            dice.between(0, 9),
+            dice.between(1, 99)
         );
         if dice.one_in(2) {
             extra += "\n  - small loader: 1 day";
@@ -118,38 +117,38 @@ pub fn job(seed: u64) -> Job {
             let _ = write!(
                 extra,
                 "\n  - town permit: {{cost: {}.{}5, class: fee}}",
-                dice.from_to(20, 400),
-                dice.from_to(0, 9)
+                dice.between(20, 400),
+                dice.between(0, 9)
             );
         }
         rest.push(("extra", extra));
     }
     if dice.one_in(2) {
-        let feet = dice.from_to(5, 90);
+        let feet = dice.between(5, 90);
         rest.push(("options", format!(
             "\n  - choose one: Border\n    from:\n      - Washed: {{add: [washed pebble border: {feet} ft]}}\n      - Smooth: {{add: [smooth border: {feet} ft]}}\n  - Sealer: {{add: [clear sealer: {} sq ft]}}",
-            dice.from_to(40, 900)
+            dice.between(40, 900)
         )));
     }
     Job { slabs, rest }
 }
 
-fn slab(i: u64, dice: &mut Dice) -> Slab {
+fn slab(number: u64, dice: &mut Dice) -> Slab {
     let kind = dice.pick(&["patio", "walk", "driveway", "apron", "slab"]);
     // 3 to 40 ft.
-    let mut side = || dice.from_to(36 * 8, 40 * 96);
+    let mut side = || dice.between(36 * 8, 40 * 96);
     let (a, b) = (side(), side());
     let wall = |dice: &mut Dice| dice.one_in(4).then(|| dice.pick(&WALLS));
-    let shape = match dice.from_to(0, 5) {
+    let shape = match dice.between(0, 5) {
         0 => Shape::Circle(a),
         1..=3 => Shape::Rectangle(a, b, std::array::from_fn(|_| wall(dice))),
         _ => {
             // An L: the notch takes a third to a half of each side.
-            let (c, d) = (a - a / dice.from_to(2, 3), b / dice.from_to(2, 3));
+            let (c, d) = (a - a / dice.between(2, 3), b / dice.between(2, 3));
             let walk = [(0, a), (1, b), (2, c), (3, d), (2, a - c), (3, b - d)];
             let legs = walk.map(|(toward, length)| {
                 let bulge = if dice.one_in(8) {
-                    length / dice.from_to(10, 40)
+                    length / dice.between(10, 40)
                 } else {
                     0
                 };
@@ -164,10 +163,10 @@ fn slab(i: u64, dice: &mut Dice) -> Slab {
         }
     };
     Slab {
-        key: format!("{kind} {}", i + 1),
+        key: format!("{kind} {}", number + 1),
         kind,
         shape,
-        thickness: dice.from_to(28, 64),
+        thickness: dice.between(28, 64),
     }
 }
 

@@ -1,17 +1,25 @@
 //! What holds for every job, tried on a few hundred random ones.
 
 mod calculator;
+mod growth;
 mod jobs;
+mod symmetry;
+mod totals;
 mod workings;
 
 use crate::support::{BOOK, BUSINESS, Shop};
 use flatwork::costing::Offer;
 
+thread_local! {
+    /// The demo's business and book, read once for each test.
+    static SHOP: Shop = Shop::new(BUSINESS, BOOK);
+}
+
 /// Prices the jobs of these seeds with the demo's business and book.
-fn each(seeds: std::ops::Range<u64>, check: impl Fn(u64, &jobs::Job, &Offer)) {
-    let shop = Shop::new(BUSINESS, BOOK);
+fn each(seeds: std::ops::Range<u64>, mut check: impl FnMut(u64, &jobs::Job, &Offer)) {
     for seed in seeds {
         let job = jobs::job(seed);
-        check(seed, &job, &shop.offer(&job.text()));
+        let offer = SHOP.with(|shop| shop.offer(&job.text()));
+        check(seed, &job, &offer);
     }
 }

@@ -37,7 +37,7 @@ fn bought(business: &str, things: &[(&str, &str)]) -> Vec<LineItem> {
             items,
             "  thing {i}:\n    is: A thing\n    unit: cu yd\n    class: material\n    prices: {{2026-03-01: {price}}}\n"
         );
-        let _ = write!(extras, "  - thing {i}: {quantity} cu yd\n");
+        let _ = writeln!(extras, "  - thing {i}: {quantity} cu yd");
     }
     let book = with(BOOK, &[("items:\n", &items)]);
     let job = format!("customer: Ira Sample\nslabs: {{walk: 4 ft x 8 ft}}\nextra:\n{extras}");
