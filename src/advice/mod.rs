@@ -4,11 +4,32 @@
 //! quote, and never claims to be engineering or law: local codes, the supplier
 //! and licensed practice decide.
 
+mod access;
+mod aggregate;
+mod air;
+mod deposit;
+mod groove;
+mod holds;
+mod isolation;
+mod margin;
+mod minimum;
+mod no_joints;
+mod panel_shape;
+mod promised;
+mod sets;
+mod short_load;
+mod spacing;
+mod stale;
+mod steel_room;
+mod strength;
+mod vehicle;
+
 use crate::costing::{Offer, Prices};
-use crate::input::book::PriceBook;
+use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
-use crate::input::job::Takeoff;
+use crate::input::job::{Slab, Takeoff};
 use crate::reading::Problem;
+use crate::trade::measure::SlabQuantities;
 use crate::values::Day;
 
 /// Everything a question may look at.
@@ -23,6 +44,18 @@ pub struct Case<'a> {
     pub quoted: Day,
 }
 
+impl<'a> Case<'a> {
+    /// Every slab with what was measured of it.
+    fn slabs(self) -> impl Iterator<Item = (&'a Slab, &'a SlabQuantities)> {
+        let measured = &self.offer.quoted().needs.slabs;
+        self.takeoff.slabs.iter().zip(measured)
+    }
+
+    fn mix(self, slab: &Slab) -> Option<&'a Mix> {
+        self.book.rules.mixes.get(&slab.mix.value)
+    }
+}
+
 /// Asks every question, in reading order; an answer is a problem shown as advice, with its place and source.
 pub fn advice(case: Case<'_>) -> Vec<Problem> {
     QUESTIONS
@@ -34,4 +67,27 @@ pub fn advice(case: Case<'_>) -> Vec<Problem> {
 /// A question looks at the finished job and says what it would ask the owner to look at.
 type Question = fn(Case<'_>) -> Vec<Problem>;
 
-const QUESTIONS: &[Question] = &[];
+const QUESTIONS: &[Question] = &[
+    spacing::ask,
+    no_joints::ask,
+    panel_shape::ask,
+    groove::ask,
+    strength::ask,
+    air::ask,
+    aggregate::ask,
+    steel_room::ask,
+    vehicle::ask,
+    isolation::ask,
+    access::ask,
+    sets::ask,
+    stale::ask,
+    promised::ask,
+    holds::ask,
+    short_load::ask,
+    minimum::ask,
+    margin::ask,
+    deposit::ask,
+];
+
+/// Ends every help that touches safety or structure.
+const DECIDES: &str = "local codes, the supplier and licensed practice decide";

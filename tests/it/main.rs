@@ -3,6 +3,7 @@
 // A test that cannot go on has failed, and says where.
 #![allow(clippy::unwrap_used)]
 
+mod advice;
 mod golden;
 mod pdf;
 mod properties;

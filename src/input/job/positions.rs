@@ -215,10 +215,10 @@ fn join(
         .iter()
         .find(|part| part.side == mine)
         .map_or(EdgeKind::Open, |part| part.kind);
-    let kind = if my_kind == EdgeKind::Open {
-        EdgeKind::Joined
+    let (kind, their_kind) = if my_kind == EdgeKind::Open {
+        between(&slabs[i].0, &slabs[base].0)
     } else {
-        my_kind
+        (my_kind, EdgeKind::Joined)
     };
     let their_side = slabs[base].0.outline.sides()[theirs];
     slabs[i].0.edges = divided(&slabs[i].0.edges, mine, my_side, stretch, kind);
@@ -227,9 +227,21 @@ fn join(
         theirs,
         &their_side,
         stretch,
-        EdgeKind::Joined,
+        their_kind,
     );
     slabs[base].0.edges = edges;
+}
+
+/// What two touching slabs are to each other: one piece when poured together of one mix, else
+/// the first pour ends at a form and the second has none.
+fn between(mine: &Slab, theirs: &Slab) -> (EdgeKind, EdgeKind) {
+    if mine.placement == theirs.placement && mine.mix.value == theirs.mix.value {
+        (EdgeKind::Joined, EdgeKind::Joined)
+    } else if mine.placement < theirs.placement {
+        (EdgeKind::Bulkhead, EdgeKind::Joined)
+    } else {
+        (EdgeKind::Joined, EdgeKind::Bulkhead)
+    }
 }
 
 /// The parts of a slab's edge, with this stretch of one side made another kind.

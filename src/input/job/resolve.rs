@@ -37,8 +37,8 @@ pub fn resolve(
                 .help("name one under `slabs`, for example `patio: 12 ft x 15 ft`"),
         );
     }
-    positions::place(&mut slabs, problems);
     let placements = pours(&written.pours, &mut slabs, problems);
+    positions::place(&mut slabs, problems);
     let extras = written.extras.iter().chain(
         written
             .options

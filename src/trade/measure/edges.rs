@@ -1,5 +1,6 @@
 //! Edges by what stands beyond them: forms here, isolation strip there.
 
+use crate::geometry::{Facing, Side};
 use crate::input::job::{EdgeKind, EdgePart, Slab};
 use crate::trade::sets::Sets;
 use crate::trade::term::sum;
@@ -74,23 +75,37 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
 
 fn stretch(slab: &Slab, part: &EdgePart) -> Quantity {
     let side = slab.outline.sides()[part.side];
+    let name = side_name(slab, &side);
     let (value, how) = match part.stretch {
         Some((from, to)) => {
             let length: Length = to - from;
-            (length.feet(), format!("part of side {}", part.side + 1))
+            (length.feet(), format!("part of the {name}"))
         }
-        None if side.is_straight() => (side.length(), format!("side {}", part.side + 1)),
-        None => (
-            side.length(),
-            format!("side {}, along its curve", part.side + 1),
-        ),
+        None if side.is_straight() => (side.length(), format!("the {name}")),
+        None => (side.length(), format!("the {name}, along its curve")),
     };
     Quantity::new(
-        format!("{} side {}", slab.key, part.side + 1),
+        format!("{} {name}", slab.key),
         Amount::new(value, Unit::Foot),
         Working::Shape {
             how,
             place: slab.place,
         },
     )
+}
+
+/// As the owner would point at it: a rectangle's by where it looks, a walked one by its number.
+fn side_name(slab: &Slab, side: &Side) -> String {
+    let looks = match side.facing() {
+        Facing::North => "north side",
+        Facing::East => "east side",
+        Facing::South => "south side",
+        Facing::West => "west side",
+        Facing::Slanted => "slanted side",
+    };
+    match slab.outline.is_rectangle() {
+        Some(_) => looks.to_owned(),
+        None if slab.outline.is_circle().is_some() => "half of the circle".to_owned(),
+        None => format!("side {}", side.leg + 1),
+    }
 }

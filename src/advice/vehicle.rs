@@ -1,0 +1,42 @@
+//! Is there steel where vehicles park?
+
+use super::{Case, DECIDES};
+use crate::reading::Problem;
+use crate::tables::Source;
+use crate::values::Length;
+
+const WIDEST: Length = Length::feet_whole(2);
+
+pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
+    let parked = case.takeoff.slabs.iter();
+    let parked = parked.filter(|slab| matches!(slab.kind.as_str(), "driveway" | "apron"));
+    let answers = parked.filter_map(|slab| {
+        let (message, place) = match &slab.bars {
+            None if slab.mesh.is_none() => (
+                format!(
+                    "vehicles park on `{}`, and it has no bars or mesh",
+                    slab.key
+                ),
+                slab.place,
+            ),
+            Some(bars) if WIDEST < bars.spacing.value => (
+                format!(
+                    "vehicles park on `{}`, and its bars are `{}` apart",
+                    slab.key, bars.spacing.value
+                ),
+                bars.spacing.place,
+            ),
+            _ => return None,
+        };
+        let help = format!(
+            "write bars 2 ft or less apart each way ({}); {DECIDES}",
+            Source::PRACTICE
+        );
+        Some(
+            Problem::new("steel-under-vehicle", message)
+                .at(place)
+                .help(help),
+        )
+    });
+    answers.collect()
+}
