@@ -162,11 +162,7 @@ impl Term {
                 if step.value == Decimal::ONE {
                     out.push_str(", up to a whole one");
                 } else {
-                    let _ = write!(
-                        out,
-                        ", up to the next {}",
-                        Amount::new(step.value, Unit::Plain).number()
-                    );
+                    let _ = write!(out, ", up to the next {}", step_shown(step.value));
                 }
                 if 0 < tight {
                     out.push(')');
@@ -209,6 +205,16 @@ impl Term {
             form: Form::Both(Box::new(self), sign, Box::new(other)),
         }
     }
+}
+
+/// `0.25`, but `1/3`: many steps of 0.3333 would not come to the whole yards they make.
+fn step_shown(step: Decimal) -> String {
+    let shown = Amount::new(step, Unit::Plain).number();
+    let parts = Decimal::ONE
+        .checked_div(step)
+        .map(|parts| rounding::to_places(parts, 9).normalize())
+        .filter(|parts| parts.is_integer() && rounding::to_places(step, 4) != step);
+    parts.map_or(shown, |parts| format!("1/{parts}"))
 }
 
 fn joined(out: &mut String, terms: &[Term], between: &str, bracket: bool) {
