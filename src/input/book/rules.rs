@@ -1,6 +1,6 @@
 //! Rules of buying: which item is meant, in what pieces it is sold. No price is known here.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use rust_decimal::Decimal;
 
@@ -26,6 +26,8 @@ pub struct Rules {
     pub supply: Option<Supply>,
     pub roles: BTreeMap<Role, At<Option<ItemKey>>>,
     pub rates: Rates,
+    /// Names whose entry could not be read; nobody is told a second time that they are unknown.
+    pub broken: BTreeSet<String>,
     /// How each item is sold; prices stay in the book.
     pub selling: BTreeMap<ItemKey, Selling>,
     /// Where `use` and `rates` stand, for messages about what they lack.

@@ -101,7 +101,15 @@ fn slab(
         missing("mix", problems);
         None
     });
-    let mix = mix.filter(|mix| known(mix, book.rules.mixes.keys(), "mix", problems));
+    let mix = mix.filter(|mix| {
+        known(
+            mix,
+            book.rules.mixes.keys(),
+            "mix",
+            &book.rules.broken,
+            problems,
+        )
+    });
     let base = match values.base {
         Some(At {
             value: BasePhrase::Of { depth, material },
@@ -111,7 +119,14 @@ fn slab(
                 value: material,
                 place,
             };
-            known(&material, book.rules.bases.keys(), "base", problems).then_some(Some(Base {
+            known(
+                &material,
+                book.rules.bases.keys(),
+                "base",
+                &book.rules.broken,
+                problems,
+            )
+            .then_some(Some(Base {
                 depth: At {
                     value: depth,
                     place,
@@ -134,7 +149,14 @@ fn slab(
                 value: bar.to_string(),
                 place,
             };
-            known(&name, book.rules.bars.keys(), "bar", problems).then_some(Some(Bars {
+            known(
+                &name,
+                book.rules.bars.keys(),
+                "bar",
+                &book.rules.broken,
+                problems,
+            )
+            .then_some(Some(Bars {
                 bar,
                 spacing: At {
                     value: spacing,
@@ -150,13 +172,25 @@ fn slab(
     };
     let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
     let mesh = optional(values.mesh);
-    let mesh_known = mesh
-        .as_ref()
-        .is_none_or(|mesh| known(mesh, book.rules.mesh.keys(), "mesh", problems));
+    let mesh_known = mesh.as_ref().is_none_or(|mesh| {
+        known(
+            mesh,
+            book.rules.mesh.keys(),
+            "mesh",
+            &book.rules.broken,
+            problems,
+        )
+    });
     let fiber = optional(values.fiber);
-    let fiber_known = fiber
-        .as_ref()
-        .is_none_or(|fiber| known(fiber, book.rules.fiber.keys(), "fiber", problems));
+    let fiber_known = fiber.as_ref().is_none_or(|fiber| {
+        known(
+            fiber,
+            book.rules.fiber.keys(),
+            "fiber",
+            &book.rules.broken,
+            problems,
+        )
+    });
     let finish = values.finish.unwrap_or_else(|| At {
         value: "broom".to_owned(),
         place: written.key.place,
@@ -250,11 +284,15 @@ fn known<'a>(
     name: &At<String>,
     names: impl Iterator<Item = &'a String>,
     what: &str,
+    broken: &std::collections::BTreeSet<String>,
     problems: &mut Problems,
 ) -> bool {
     let names: Vec<&str> = names.map(String::as_str).collect();
     if names.contains(&name.value.as_str()) {
         return true;
+    }
+    if broken.contains(&name.value) {
+        return false;
     }
     let problem = Problem::new(
         "unknown-name",

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::{Job, with_file};
+use super::{Job, say, with_file};
 use crate::advice::{Case, advice};
 use crate::costing;
 use crate::reading::caret;
@@ -47,18 +47,18 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
                 quoted: desk.quoted,
             });
             for one in &found {
-                println!("{}", caret::show(one, "advice", sources));
+                say(&format!("{}\n", caret::show(one, "advice", sources)));
             }
             let count = found.len();
-            println!(
-                "{}: {}",
+            say(&format!(
+                "{}: {}\n",
                 file.display(),
                 if count == 0 {
                     "nothing to look at".to_owned()
                 } else {
                     format!("{count} to look at; a quote can be made all the same")
                 }
-            );
+            ));
             Some(ExitCode::SUCCESS)
         });
         if status != ExitCode::SUCCESS {

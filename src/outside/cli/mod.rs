@@ -8,6 +8,7 @@ mod sheet;
 mod takeoff;
 
 use std::ffi::OsString;
+use std::io::Write as _;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -85,6 +86,11 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
         Command::Explain(arguments) => explain::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
     }
+}
+
+/// Prints; a reader that has seen enough, such as `head`, closes the pipe, and that is no mistake.
+fn say(text: &str) {
+    let _ = std::io::stdout().write_all(text.as_bytes());
 }
 
 fn day(text: &str) -> Result<Day, String> {

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::{COULD_NOT_RUN, Job, with_desk};
+use super::{COULD_NOT_RUN, Job, say, with_desk};
 use crate::advice::{Case, advice};
 use crate::costing;
 use crate::documents::offering::{self, Offering};
@@ -71,19 +71,16 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             return Some(ExitCode::from(COULD_NOT_RUN));
         }
         for one in &found {
-            println!("{}", caret::show(one, "advice", sources));
+            say(&format!("{}\n", caret::show(one, "advice", sources)));
         }
-        print!(
-            "{}",
-            office::summary(
-                desk.quoted,
-                &desk.takeoff,
-                &desk.business,
-                &offer,
-                found.len()
-            )
-        );
-        println!("quote       {}", path.display());
+        say(&office::summary(
+            desk.quoted,
+            &desk.takeoff,
+            &desk.business,
+            &offer,
+            found.len(),
+        ));
+        say(&format!("quote       {}\n", path.display()));
         Some(ExitCode::SUCCESS)
     })
 }

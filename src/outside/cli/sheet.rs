@@ -1,6 +1,5 @@
 //! From the desk to the sheet that the office views read, and from a view to the terminal.
 
-use std::io::Write as _;
 use std::process::ExitCode;
 
 use super::{Job, with_desk};
@@ -31,8 +30,7 @@ pub(super) fn with_sheet(
             sources,
         };
         let text = view(&sheet, problems)?;
-        // A reader that has seen enough, such as `head`, closes the pipe; that is no mistake.
-        let _ = std::io::stdout().write_all(text.as_bytes());
+        super::say(&text);
         Some(ExitCode::SUCCESS)
     })
 }

@@ -1,6 +1,6 @@
 //! Reads the rules of buying; what cannot be read is reported and left out.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::{
     BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, ShortCount,
@@ -16,12 +16,54 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         place: Some(book.heading()),
         ..Rules::default()
     };
-    each(book, "mixes", problems, mix, &mut rules.mixes);
-    each(book, "bases", problems, base, &mut rules.bases);
-    each(book, "bars", problems, bars, &mut rules.bars);
-    each(book, "mesh", problems, mesh, &mut rules.mesh);
-    each(book, "fiber", problems, fiber, &mut rules.fiber);
-    each(book, "disposal", problems, disposal, &mut rules.disposal);
+    each(
+        book,
+        "mixes",
+        problems,
+        mix,
+        &mut rules.mixes,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "bases",
+        problems,
+        base,
+        &mut rules.bases,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "bars",
+        problems,
+        bars,
+        &mut rules.bars,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "mesh",
+        problems,
+        mesh,
+        &mut rules.mesh,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "fiber",
+        problems,
+        fiber,
+        &mut rules.fiber,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "disposal",
+        problems,
+        disposal,
+        &mut rules.disposal,
+        &mut rules.broken,
+    );
     rules.supply = book
         .required("supply", problems)
         .and_then(|node| supply(node, problems));
@@ -40,11 +82,13 @@ fn each<T>(
     problems: &mut Problems,
     read: impl Fn(&Node, &mut Problems) -> Option<T>,
     into: &mut BTreeMap<String, T>,
+    broken: &mut BTreeSet<String>,
 ) {
     let Some(node) = book.node(key) else { return };
     for entry in node.entries(&format!("`{key}`"), problems) {
-        if let Some(one) = read(&entry.node, problems) {
-            into.insert(entry.key.clone(), one);
+        match read(&entry.node, problems) {
+            Some(one) => drop(into.insert(entry.key.clone(), one)),
+            None => drop(broken.insert(entry.key.clone())),
         }
     }
 }
