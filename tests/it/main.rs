@@ -1,5 +1,6 @@
 //! Tests of the whole program.
 
+mod docs;
 mod pdf;
 mod quote;
 mod reference_tables;
