@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod advice;
+mod docs;
 mod errors;
 mod golden;
 mod pdf;
