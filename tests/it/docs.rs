@@ -95,7 +95,7 @@ fn blocks(text: &str) -> Vec<Block> {
             found.push(Block {
                 comment: before.to_owned(),
                 language: language.to_owned(),
-                body: body.map(|line| format!("{line}\n")).collect(),
+                body: body.flat_map(|line| [line, "\n"]).collect(),
             });
         }
         before = line;
@@ -213,7 +213,9 @@ fn is_path(word: &str) -> bool {
         .split('/')
         .next()
         .is_some_and(|top| tops.contains(&top));
-    let written = word.ends_with(".pdf");
+    let written = Path::new(word)
+        .extension()
+        .is_some_and(|ending| ending == "pdf");
     !word.contains([' ', '*']) && !written && (named || ends || top)
 }
 
