@@ -43,7 +43,9 @@ impl FromStr for SizePhrase {
                 diameter: positive(diameter)?,
             });
         }
-        let parts: Vec<&str> = text.split(" x ").flat_map(|p| p.split(" × ")).collect();
+        let by = text.replace(" by ", " x ");
+        // No unit of length has an x in it, so `12'x15'` reads as well as `12 ft x 15 ft`.
+        let parts: Vec<&str> = by.split(['x', 'X', '×']).map(str::trim).collect();
         match parts[..] {
             [a, b] if a.contains("sq") => {
                 let square_feet: Amount = a.parse()?;
@@ -90,4 +92,29 @@ pub fn positive(text: &str) -> Result<Length, Unreadable> {
         ));
     }
     Ok(length)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn reads_sizes_as_people_write_them() {
+        let wanted = SizePhrase::Rectangle {
+            east_west: Length::feet_whole(12),
+            north_south: Length::feet_whole(15),
+        };
+        for text in [
+            "12 ft x 15 ft",
+            "12'x15'",
+            "12ft X 15ft",
+            "12 ft by 15 ft",
+            "12 ft × 15 ft",
+        ] {
+            assert_eq!(text.parse(), Ok(wanted), "{text}");
+        }
+        for text in ["12 ft", "12 ft x", "twelve", "12 ft x 15 ft x 4 in x 2 in"] {
+            assert!(text.parse::<SizePhrase>().is_err(), "{text}");
+        }
+    }
 }
