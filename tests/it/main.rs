@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod advice;
+mod defaults;
 mod docs;
 mod errors;
 mod golden;
