@@ -3,6 +3,7 @@
 //! Only what a customer may see passes through here: no cost, no margin, no
 //! supplier, no item of the price book.
 
+mod around;
 mod cure;
 mod english;
 mod money;
@@ -39,7 +40,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         .takeoff
         .title
         .clone()
-        .unwrap_or_else(|| scope::title(of.takeoff));
+        .unwrap_or_else(|| around::title(of.takeoff));
     let customer = &of.takeoff.customer;
     let has_choices = !of.takeoff.options.is_empty();
     QuoteView {
@@ -62,12 +63,12 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         has_plan: true,
         size_statement: None,
         scope: scope::scope(of),
-        when_we_come: scope::when(of),
-        not_included: scope::not_included(of),
+        when_we_come: around::when(of),
+        not_included: around::not_included(of),
         payments: money::payments(of, &totals),
         choices: has_choices.then(|| money::choices(of)),
         combinations: money::combinations(of),
-        assumptions: scope::assumptions(of),
+        assumptions: around::assumptions(of),
         unit_prices: money::unit_prices(of.business),
         promises: of
             .business

@@ -1,7 +1,7 @@
 //! Totals, payments, choices and unit prices, as printed.
 
+use super::around::short;
 use super::phrases::capital;
-use super::scope::short;
 use super::{Offering, english};
 use crate::costing::{Cause, Side, Totals, schedule};
 use crate::documents::views::quote::{

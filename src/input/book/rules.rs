@@ -145,7 +145,7 @@ pub enum Role {
 
 impl Role {
     /// The key under `use`, and the unit its item must have.
-    pub const ALL: [(Self, &'static str, Unit); 11] = [
+    pub const ALL: &'static [(Self, &'static str, Unit)] = &[
         (Self::Forms, "forms", Unit::Foot),
         (Self::Stakes, "stakes", Unit::Piece),
         (Self::IsolationStrip, "isolation strip", Unit::Foot),

@@ -238,7 +238,7 @@ pub const TAX: FieldTable = FieldTable {
 };
 
 /// What a kind and a slab can both say.
-pub const SLAB_VALUES: [Field; 9] = [
+pub const SLAB_VALUES: &[Field] = &[
     field("thickness", "length", "", "of the concrete", "4 in"),
     field("mix", "name", "", "a mix of the price book", "exterior"),
     field(
@@ -282,5 +282,5 @@ pub const SLAB_VALUES: [Field; 9] = [
 
 pub const KIND: FieldTable = FieldTable {
     name: "a kind of slab",
-    fields: &SLAB_VALUES,
+    fields: SLAB_VALUES,
 };

@@ -102,7 +102,7 @@ pub(super) fn measure(
 }
 
 /// The owner's rule: so many bar diameters.
-fn lap(bar: Bar, stock: &BarStock) -> Length {
+pub fn lap(bar: Bar, stock: &BarStock) -> Length {
     let nanometres = Decimal::from(bar.diameter().as_nanometres()) * stock.lap.value.value;
     Length::nanometres(
         i64::try_from(nanometres.ceil()).expect("a lap is far below the longest length"),

@@ -11,7 +11,7 @@ mod joints;
 mod mesh;
 mod removal;
 
-pub use bars::{BarQuantities, Run};
+pub use bars::{BarQuantities, Run, lap};
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
 pub use removal::RemovalQuantities;

@@ -1,0 +1,120 @@
+//! Reads what is bought: mixes, bases, steel, fiber, disposal.
+
+use super::words::{at_least, item, per_yard, word, yards};
+use crate::input::book::rules::{
+    BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix,
+};
+use crate::input::book::tables;
+use crate::reading::{At, Node, Problems};
+use crate::values::{Length, Unit};
+
+pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
+    let fields = node.fields(&tables::MIX, problems)?;
+    let item = item(&fields, problems);
+    let strength = fields
+        .need("strength", problems)
+        .and_then(|at| crate::input::expect_unit(at, Unit::Psi, "strength", problems));
+    let air = fields.usual("air", problems);
+    let aggregate = fields.usual("aggregate", problems);
+    let cement = word(
+        &fields,
+        "cement",
+        &["blended", "ordinary", "early"],
+        problems,
+    );
+    Some(Mix {
+        item: item?,
+        strength: strength?,
+        air: air?,
+        aggregate: aggregate?,
+        cement: cement?,
+    })
+}
+
+pub(super) fn base(node: &Node, problems: &mut Problems) -> Option<BaseStock> {
+    let fields = node.fields(&tables::BASE, problems)?;
+    let item = item(&fields, problems);
+    let delivered = per_yard(fields.need("delivered", problems), problems);
+    Some(BaseStock {
+        item: item?,
+        delivered: delivered?,
+    })
+}
+
+pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
+    let fields = node.fields(&tables::BARS, problems)?;
+    let item = item(&fields, problems);
+    let stock: Option<At<Length>> = fields.usual("stock", problems);
+    let lap = fields
+        .usual("lap", problems)
+        .and_then(|at| crate::input::expect_unit(at, Unit::Plain, "lap", problems));
+    let stock = stock.and_then(|at| {
+        at_least(
+            at,
+            Length::feet_whole(6),
+            "a stock bar is at least 6 ft long",
+            problems,
+        )
+    });
+    Some(BarStock {
+        item: item?,
+        stock: stock?,
+        lap: lap?,
+    })
+}
+
+pub(super) fn mesh(node: &Node, problems: &mut Problems) -> Option<MeshStock> {
+    let fields = node.fields(&tables::MESH, problems)?;
+    let item = item(&fields, problems);
+    let lap: Option<At<Length>> = fields.usual("lap", problems);
+    let least = lap.as_ref().map_or(Length::ZERO, |lap| lap.value * 2);
+    let width = fields
+        .usual("width", problems)
+        .and_then(|at| at_least(at, least, "a sheet is wider than two laps", problems));
+    let length = fields
+        .usual("length", problems)
+        .and_then(|at| at_least(at, least, "a sheet is longer than two laps", problems));
+    Some(MeshStock {
+        item: item?,
+        width: width?,
+        length: length?,
+        lap: lap?,
+    })
+}
+
+pub(super) fn fiber(node: &Node, problems: &mut Problems) -> Option<FiberStock> {
+    let fields = node.fields(&tables::FIBER, problems)?;
+    let item = item(&fields, problems);
+    let by = word(&fields, "by", &["plant", "us"], problems);
+    let dose = per_yard(fields.usual("dose", problems), problems);
+    let bag = fields
+        .usual("bag", problems)
+        .and_then(|at| crate::input::expect_unit(at, Unit::Pound, "bag", problems));
+    let by = if by?.value == "us" {
+        FiberBy::Us
+    } else {
+        FiberBy::Plant
+    };
+    Some(FiberStock {
+        item: item?,
+        by,
+        dose: dose?,
+        bag: bag.filter(|bag| !bag.value.value.is_zero())?,
+    })
+}
+
+pub(super) fn disposal(node: &Node, problems: &mut Problems) -> Option<Dumping> {
+    let fields = node.fields(&tables::DISPOSAL, problems)?;
+    let item = item(&fields, problems);
+    let loose = fields
+        .usual("loose", problems)
+        .and_then(|at| crate::input::expect_unit(at, Unit::Plain, "loose", problems));
+    let weight = per_yard(fields.usual("weight", problems), problems);
+    let load = yards(&fields, "load", problems);
+    Some(Dumping {
+        item: item?,
+        loose: loose?,
+        weight: weight?,
+        load: load.filter(|load| !load.value.value.is_zero())?,
+    })
+}

@@ -1,0 +1,70 @@
+//! Readers that several tables of the book share.
+
+use crate::input::book::ItemKey;
+use crate::input::phrases::Ratio;
+use crate::reading::{At, Fields, Problem, Problems};
+use crate::values::{Amount, Length, Unit};
+
+pub(super) fn item(fields: &Fields<'_>, problems: &mut Problems) -> Option<At<ItemKey>> {
+    fields
+        .required("item", problems)
+        .and_then(|_| fields.text("item", problems))
+}
+
+pub(super) fn yards(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option<At<Amount>> {
+    let amount = fields.usual(key, problems)?;
+    crate::input::expect_unit(amount, Unit::CubicYard, key, problems)
+}
+
+pub(super) fn per_yard(ratio: Option<At<Ratio>>, problems: &mut Problems) -> Option<At<Ratio>> {
+    let ratio = ratio?;
+    if ratio.value.per.unit == Unit::CubicYard {
+        return Some(ratio);
+    }
+    problems.push(
+        Problem::new("wrong-unit", "this is given for each cubic yard")
+            .at(ratio.place)
+            .help("end it with `per cu yd`"),
+    );
+    None
+}
+
+pub(super) fn at_least(
+    at: At<Length>,
+    least: Length,
+    why: &str,
+    problems: &mut Problems,
+) -> Option<At<Length>> {
+    if least < at.value || (least == at.value && least != Length::ZERO) {
+        return Some(at);
+    }
+    problems.push(
+        Problem::new("not-above-zero", why)
+            .at(at.place)
+            .help("check the figure and its unit"),
+    );
+    None
+}
+
+/// One of a few words, or the default.
+pub(super) fn word(
+    fields: &Fields<'_>,
+    key: &str,
+    words: &[&str],
+    problems: &mut Problems,
+) -> Option<At<String>> {
+    let found = fields.text(key, problems).unwrap_or_else(|| At {
+        value: words[0].to_owned(),
+        place: fields.heading(),
+    });
+    if words.contains(&found.value.as_str()) {
+        return Some(found);
+    }
+    let quoted: Vec<String> = words.iter().map(|word| format!("`{word}`")).collect();
+    problems.push(
+        Problem::new("unknown-word", format!("`{key}` is not `{}`", found.value))
+            .at(found.place)
+            .help(format!("write {}", quoted.join(" or "))),
+    );
+    None
+}

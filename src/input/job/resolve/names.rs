@@ -1,0 +1,113 @@
+//! Names looked up in the price book and in business.yaml.
+
+use crate::input::book::{PriceBook, unknown_item};
+use crate::input::business::Business;
+use crate::input::job::written::SlabWritten;
+use crate::reading::{At, Problem, Problems, suggest};
+use crate::values::Unit;
+
+/// A slab's kind is what `kind` says, else its name, else the last word of its name that is a kind.
+pub(super) fn kind(
+    written: &SlabWritten,
+    business: &Business,
+    problems: &mut Problems,
+) -> Option<String> {
+    let name = written.kind.as_ref().unwrap_or(&written.key);
+    if business.kinds.contains_key(&name.value) {
+        return Some(name.value.clone());
+    }
+    if written.kind.is_none()
+        && let Some(word) = name
+            .value
+            .split_whitespace()
+            .rev()
+            .find(|word| business.kinds.contains_key(*word))
+    {
+        return Some(word.to_owned());
+    }
+    let names: Vec<&str> = business.kinds.keys().map(String::as_str).collect();
+    let problem = Problem::new(
+        "unknown-kind",
+        format!("business.yaml has no kind of slab `{}`", name.value),
+    )
+    .at(name.place);
+    problems.push(match suggest::closest(&name.value, names.iter().copied()) {
+        Some(near) => problem.help(format!(
+            "did you mean `{near}`? Its kinds are {}",
+            names.join(", ")
+        )),
+        None => problem.help(format!(
+            "say `kind: {}` below it, or one of {}",
+            names.first().unwrap_or(&"patio"),
+            names.join(", ")
+        )),
+    });
+    None
+}
+
+pub(super) fn known<'a>(
+    name: &At<String>,
+    names: impl Iterator<Item = &'a String>,
+    what: &str,
+    broken: &std::collections::BTreeSet<String>,
+    problems: &mut Problems,
+) -> bool {
+    let names: Vec<&str> = names.map(String::as_str).collect();
+    if names.contains(&name.value.as_str()) {
+        return true;
+    }
+    if broken.contains(&name.value) {
+        return false;
+    }
+    let problem = Problem::new(
+        "unknown-name",
+        format!("price book has no {what} `{}`", name.value),
+    )
+    .at(name.place);
+    problems.push(match suggest::closest(&name.value, names.iter().copied()) {
+        Some(near) => problem.help(format!("did you mean `{near}`?")),
+        None if names.is_empty() => problem.help(format!(
+            "the price book names no {what} at all; add it there"
+        )),
+        None => problem.help(format!("it has {}", names.join(", "))),
+    });
+    false
+}
+
+pub(super) fn known_in_unit(
+    name: &At<String>,
+    amount: &At<crate::values::Amount>,
+    book: &PriceBook,
+    problems: &mut Problems,
+) {
+    let Some(item) = book.items.get(&name.value) else {
+        if !book.broken.contains(&name.value) {
+            problems.push(
+                unknown_item(&name.value, book.items.keys().map(String::as_str)).at(name.place),
+            );
+        }
+        return;
+    };
+    if amount.value.unit == item.selling.unit
+        || (amount.value.unit == Unit::Plain
+            && matches!(item.selling.unit, Unit::Piece | Unit::Lump))
+    {
+        return;
+    }
+    let found = if amount.value.unit == Unit::Plain {
+        "without a unit".to_owned()
+    } else {
+        format!("in {}", amount.value.unit.symbol())
+    };
+    let message = format!(
+        "`{}` is priced in {}, and this is {found}",
+        name.value,
+        item.selling.unit.symbol()
+    );
+    problems.push(
+        Problem::new("wrong-unit", message)
+            .at(amount.place)
+            .also(item.place, "the price book says so here")
+            .help(format!("write how many {}", item.selling.unit.plural())),
+    );
+}

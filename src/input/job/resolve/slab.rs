@@ -1,0 +1,187 @@
+//! One slab with every name known: its kind, mix, base, steel and finish.
+
+use super::names::{kind, known};
+use super::shape::{edges, outline, shape_place};
+use crate::input::book::PriceBook;
+use crate::input::business::Business;
+use crate::input::job::sanity;
+use crate::input::job::takeoff::{Bars, Base, Fall, Slab};
+use crate::input::job::written::{ShapeWritten, SlabWritten};
+use crate::input::phrases::{BarsPhrase, BasePhrase, FallPhrase};
+use crate::reading::{At, Problem, Problems};
+
+#[expect(
+    clippy::too_many_lines,
+    reason = "one look-up after another, each of a few lines"
+)]
+pub(super) fn slab(
+    written: &SlabWritten,
+    book: &PriceBook,
+    business: &Business,
+    problems: &mut Problems,
+) -> Option<Slab> {
+    let key = &written.key.value;
+    let kind = kind(written, business, problems)?;
+    let (values, usual) = written.values.clone().or(&business.kinds[&kind].values);
+    let outline = outline(&written.shape, problems);
+    let missing = |what: &str, problems: &mut Problems| {
+        let message = format!("`{key}` has no {what}, and neither has its kind `{kind}`");
+        problems.push(
+            Problem::new("no-usual-value", message)
+                .at(written.key.place)
+                .help(format!(
+                    "write `{what}` below it, or under `kinds` in business.yaml"
+                )),
+        );
+    };
+    let thickness = values.thickness.or_else(|| {
+        missing("thickness", problems);
+        None
+    });
+    let mix = values.mix.or_else(|| {
+        missing("mix", problems);
+        None
+    });
+    let mix = mix.filter(|mix| {
+        known(
+            mix,
+            book.rules.mixes.keys(),
+            "mix",
+            &book.rules.broken,
+            problems,
+        )
+    });
+    let base = match values.base {
+        Some(At {
+            value: BasePhrase::Of { depth, material },
+            place,
+        }) => {
+            let material = At {
+                value: material,
+                place,
+            };
+            known(
+                &material,
+                book.rules.bases.keys(),
+                "base",
+                &book.rules.broken,
+                problems,
+            )
+            .then_some(Some(Base {
+                depth: At {
+                    value: depth,
+                    place,
+                },
+                material,
+            }))
+        }
+        Some(At {
+            value: BasePhrase::None,
+            ..
+        })
+        | None => Some(None),
+    };
+    let bars = match values.bars {
+        Some(At {
+            value: BarsPhrase::Both { bar, spacing },
+            place,
+        }) => {
+            let name = At {
+                value: bar.to_string(),
+                place,
+            };
+            known(
+                &name,
+                book.rules.bars.keys(),
+                "bar",
+                &book.rules.broken,
+                problems,
+            )
+            .then_some(Some(Bars {
+                bar,
+                spacing: At {
+                    value: spacing,
+                    place,
+                },
+            }))
+        }
+        Some(At {
+            value: BarsPhrase::None,
+            ..
+        })
+        | None => Some(None),
+    };
+    let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
+    let mesh = optional(values.mesh);
+    let mesh_known = mesh.as_ref().is_none_or(|mesh| {
+        known(
+            mesh,
+            book.rules.mesh.keys(),
+            "mesh",
+            &book.rules.broken,
+            problems,
+        )
+    });
+    let fiber = optional(values.fiber);
+    let fiber_known = fiber.as_ref().is_none_or(|fiber| {
+        known(
+            fiber,
+            book.rules.fiber.keys(),
+            "fiber",
+            &book.rules.broken,
+            problems,
+        )
+    });
+    let finish = values.finish.unwrap_or_else(|| At {
+        value: "broom".to_owned(),
+        place: written.key.place,
+    });
+    let outline = outline?;
+    if let Some(thickness) = &thickness {
+        sanity::thickness(key, thickness, problems);
+    }
+    sanity::area(key, &outline, shape_place(&written.shape), problems);
+    if !mesh_known || !fiber_known {
+        return None;
+    }
+    Some(Slab {
+        key: key.clone(),
+        place: written.key.place,
+        called: written.called.clone().unwrap_or_else(|| key.clone()),
+        edges: edges(written, &outline, problems),
+        outline,
+        size: if let ShapeWritten::Size(size) = &written.shape {
+            Some(size.clone())
+        } else {
+            None
+        },
+        thickness: thickness?,
+        mix: mix?,
+        base: base?,
+        bars: bars?,
+        mesh,
+        fiber,
+        finish,
+        joints: values.joints.and_then(|joints| {
+            joints.value.map(|value| At {
+                value,
+                place: joints.place,
+            })
+        }),
+        fall: values.fall.and_then(|fall| match fall.value {
+            FallPhrase::Level => None,
+            FallPhrase::PerFoot { rise, toward } => Some(Fall {
+                rise: At {
+                    value: rise,
+                    place: fall.place,
+                },
+                toward,
+            }),
+        }),
+        stands_alone: written.on.is_none() && written.beside.is_none(),
+        on: written.on.as_ref().map(|on| on.value.slab.clone()),
+        usual,
+        kind,
+        placement: 0,
+    })
+}

@@ -1,0 +1,92 @@
+//! The keys of the lists: removals, extras, overrides, options.
+
+use crate::input::business::tables::field;
+use crate::reading::FieldTable;
+
+pub const REMOVAL: FieldTable = FieldTable {
+    name: "a removal",
+    fields: &[
+        field(
+            "size",
+            "size",
+            "",
+            "length x width x depth, or area x depth",
+            "22 ft x 3 ft x 4 in",
+        ),
+        field("of", "word", "concrete", "concrete or soil", "soil"),
+    ],
+};
+
+pub const LUMP: FieldTable = FieldTable {
+    name: "a lump",
+    fields: &[
+        field("cost", "amount", "", "what it costs you", "85.00"),
+        field(
+            "class",
+            "word",
+            "subcontract",
+            "material, labor, equipment, disposal, subcontract or fee",
+            "subcontract",
+        ),
+    ],
+};
+
+pub const SET: FieldTable = FieldTable {
+    name: "a set quantity",
+    fields: &[
+        field(
+            "to",
+            "number",
+            "",
+            "the quantity you want, in the unit the program shows",
+            "14",
+        ),
+        field(
+            "because",
+            "text",
+            "",
+            "why; the office sees both figures and this",
+            "two people and the curve",
+        ),
+    ],
+};
+
+pub const OPTION: FieldTable = FieldTable {
+    name: "an option",
+    fields: &[
+        field(
+            "add",
+            "list",
+            "",
+            "items of the book, or lumps",
+            "[clear sealer: 540 sq ft]",
+        ),
+        field(
+            "says",
+            "text",
+            "",
+            "one line for the customer",
+            "Keeps out water and salt",
+        ),
+    ],
+};
+
+pub const CHOOSE_ONE: FieldTable = FieldTable {
+    name: "a choose-one group",
+    fields: &[
+        field(
+            "choose one",
+            "text",
+            "",
+            "the question",
+            "Border along the open edges",
+        ),
+        field(
+            "from",
+            "list of options",
+            "",
+            "at most one is taken",
+            "[Pebble border: {add: [pebble border: 60 ft]}]",
+        ),
+    ],
+};

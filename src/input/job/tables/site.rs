@@ -1,0 +1,55 @@
+//! The keys around the slabs: customer, access, pours.
+
+use crate::input::business::tables::field;
+use crate::reading::FieldTable;
+
+pub const CUSTOMER: FieldTable = FieldTable {
+    name: "the customer",
+    fields: &[
+        field("name", "text", "", "who the quote is for", "Dana Example"),
+        field(
+            "address",
+            "text",
+            "",
+            "where",
+            "\"18 Sample Lane, Quillhaven\"",
+        ),
+        field("email", "text", "", "mail address", "dana@example.com"),
+        field("phone", "text", "", "telephone", "555-0117"),
+    ],
+};
+
+pub const ACCESS: FieldTable = FieldTable {
+    name: "`access`",
+    fields: &[
+        field(
+            "by",
+            "word",
+            "chute",
+            "chute, wheelbarrow, buggy or pump",
+            "wheelbarrow",
+        ),
+        field(
+            "distance",
+            "length",
+            "",
+            "from the truck to the slab",
+            "85 ft",
+        ),
+        field("gate", "length", "", "narrowest place on the way", "42 in"),
+    ],
+};
+
+pub const PLACEMENT: FieldTable = FieldTable {
+    name: "a pour",
+    fields: &[
+        field("day", "date", "", "its day", "2026-06-15"),
+        field(
+            "slabs",
+            "list of names",
+            "",
+            "what is poured",
+            "[patio, walk]",
+        ),
+    ],
+};

@@ -1,0 +1,92 @@
+//! The keys of a slab: its shape, its place, its edges.
+
+use crate::input::business::tables::{SLAB_VALUES, field};
+use crate::reading::{Field, FieldTable};
+
+const OWN: &[Field] = &[
+    field(
+        "size",
+        "size",
+        "",
+        "east-west x north-south, or `circle` and a diameter",
+        "12 ft x 15 ft",
+    ),
+    field(
+        "outline",
+        "list of sides",
+        "",
+        "the sides as walked with the tape",
+        "[east 24 ft, south 12 ft, west 24 ft, north 12 ft]",
+    ),
+    field(
+        "kind",
+        "name",
+        "the slab's name",
+        "a kind of business.yaml",
+        "patio",
+    ),
+    field(
+        "edges",
+        "keys by side",
+        "open",
+        "what stands at the north, east, south, west",
+        "{north: house}",
+    ),
+    field(
+        "beside",
+        "position",
+        "",
+        "which slab it touches, where",
+        "patio, west edge, 2 ft from north end",
+    ),
+    field(
+        "on",
+        "position",
+        "",
+        "which slab it stands on, for a step",
+        "patio, north edge, 10 ft from west end",
+    ),
+    field(
+        "called",
+        "text",
+        "its key",
+        "what the customer reads",
+        "front walk",
+    ),
+];
+
+const fn joined() -> [Field; OWN.len() + SLAB_VALUES.len()] {
+    let mut all = [OWN[0]; OWN.len() + SLAB_VALUES.len()];
+    let mut i = 0;
+    while i < all.len() {
+        all[i] = if i < OWN.len() {
+            OWN[i]
+        } else {
+            SLAB_VALUES[i - OWN.len()]
+        };
+        i += 1;
+    }
+    all
+}
+
+/// A slab's own keys, and those a kind has too.
+pub const SLAB: FieldTable = FieldTable {
+    name: "a slab",
+    fields: &joined(),
+};
+
+pub const EDGES: FieldTable = FieldTable {
+    name: "`edges`",
+    fields: &[
+        field(
+            "north",
+            "kind of edge",
+            "open",
+            "open, house, existing concrete, curb, isolated, joined or bulkhead",
+            "house",
+        ),
+        field("east", "kind of edge", "open", "the same", "open"),
+        field("south", "kind of edge", "open", "the same", "open"),
+        field("west", "kind of edge", "open", "the same", "open"),
+    ],
+};
