@@ -47,6 +47,10 @@ pub struct OrderPolicy {
     pub stake_spacing: At<Length>,
     pub chair_area: At<Amount>,
     pub compound_coverage: At<Amount>,
+    /// A form deeper than this has a rate and an item of its own.
+    pub deep_form_over: At<Length>,
+    pub retarder_width: At<Length>,
+    pub retarder_lap: At<Length>,
 }
 
 #[derive(Clone, Debug)]
@@ -173,6 +177,8 @@ pub(super) fn order(
         .and_then(|at| divisor(at, problems));
     let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
+    let deep_form_over = fields.usual("deep form over", problems);
+    let (retarder_width, retarder_lap) = retarder(&fields, problems)?;
     Some(OrderPolicy {
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
@@ -181,7 +187,29 @@ pub(super) fn order(
         stake_spacing: stake_spacing?,
         chair_area: chair_area?,
         compound_coverage: compound_coverage?,
+        deep_form_over: deep_form_over?,
+        retarder_width,
+        retarder_lap,
     })
+}
+
+/// Width and lap of the sheet; a lap as wide as the sheet would cover nothing.
+fn retarder(fields: &Fields<'_>, problems: &mut Problems) -> Option<(At<Length>, At<Length>)> {
+    let width: Option<At<Length>> = fields.usual("retarder width", problems);
+    let lap: Option<At<Length>> = fields.usual("retarder lap", problems);
+    let (width, lap) = (width?, lap?);
+    if lap.value < width.value {
+        return Some((width, lap));
+    }
+    problems.push(
+        Problem::new(
+            "lap-too-wide",
+            format!("sheets `{}` wide that lap `{}` cover nothing", width.value, lap.value),
+        )
+        .at(lap.place)
+        .help("a lap of 6 in is usual, on a sheet of 10 ft or more"),
+    );
+    None
 }
 
 pub(super) fn crew(

@@ -5,6 +5,7 @@ mod options;
 mod positions;
 mod resolve;
 mod sanity;
+mod sections;
 pub mod tables;
 mod takeoff;
 mod values;
@@ -13,6 +14,7 @@ mod written;
 pub use edge::{EdgeKind, EdgePart};
 pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use resolve::resolve;
+pub use sections::{Sections, Steps, ThickEnd, Thickened};
 pub use takeoff::{
     Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,
     RemovalMaterial, SetTo, Slab, Takeoff,

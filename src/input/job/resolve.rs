@@ -2,6 +2,7 @@
 
 mod names;
 mod pours;
+mod sections;
 mod shape;
 mod slab;
 
@@ -32,6 +33,7 @@ pub fn resolve(
     }
     let placements = pours(&written.pours, &mut slabs, problems);
     positions::place(&mut slabs, problems);
+    sections::placed(&mut slabs, problems);
     let extras = written.extras.iter().chain(
         written
             .options

@@ -3,8 +3,10 @@
 mod lists;
 mod options;
 mod read;
+mod sections;
 
 pub use read::read;
+pub use sections::{SectionsWritten, StepsWritten, thickened};
 
 use super::options::OptionGroup;
 use super::takeoff::{Access, Customer, Exposure, Extra, Removal, SetTo};
@@ -46,6 +48,7 @@ pub struct SlabWritten {
     pub beside: Option<At<BesidePhrase>>,
     pub on: Option<At<BesidePhrase>>,
     pub values: SlabValues,
+    pub sections: SectionsWritten,
 }
 
 #[derive(Clone, Debug)]

@@ -10,6 +10,9 @@ mod ratio;
 mod share;
 mod size;
 mod steel;
+mod steps;
+mod thickened;
+mod thickness;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
@@ -21,3 +24,6 @@ pub use ratio::Ratio;
 pub use share::Share;
 pub use size::{SizePhrase, positive};
 pub use steel::BarsPhrase;
+pub use steps::{FromEnd, Risers, StepsPhrase, StoopPhrase};
+pub use thickened::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, ThickenedPhrase};
+pub use thickness::ThicknessPhrase;

@@ -1,6 +1,7 @@
 //! One slab with every name known: its kind, mix, base, steel and finish.
 
 use super::names::{kind, known};
+use super::sections::sections;
 use super::shape::{edges, outline, shape_place};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
@@ -137,13 +138,16 @@ pub(super) fn slab(
         place: written.key.place,
     });
     let outline = outline?;
-    if let Some(thickness) = &thickness {
-        sanity::thickness(key, thickness, problems);
-    }
+    let sections = thickness.map(|thickness| {
+        let (thickened, retarder) = (values.thickened, values.retarder);
+        let rules = &book.rules;
+        sections(written, &thickness, thickened, retarder, &outline, rules, problems)
+    });
     sanity::area(key, &outline, shape_place(&written.shape), problems);
     if !mesh_known || !fiber_known {
         return None;
     }
+    let (thickness, sections) = sections?;
     Some(Slab {
         key: key.clone(),
         place: written.key.place,
@@ -155,7 +159,7 @@ pub(super) fn slab(
         } else {
             None
         },
-        thickness: thickness?,
+        thickness,
         mix: mix?,
         base: base?,
         bars: bars?,
@@ -178,6 +182,7 @@ pub(super) fn slab(
                 toward,
             }),
         }),
+        sections,
         stands_alone: written.on.is_none() && written.beside.is_none(),
         on: written.on.as_ref().map(|on| on.value.slab.clone()),
         usual,

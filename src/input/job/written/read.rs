@@ -2,7 +2,7 @@
 
 use super::lists::{extra_what, list, removal, set, texts};
 use super::options::option_group;
-use super::{JobWritten, PourWritten, ShapeWritten, SlabWritten};
+use super::{JobWritten, PourWritten, SectionsWritten, ShapeWritten, SlabWritten};
 use crate::input::job::options::{MOST, OptionGroup};
 use crate::input::job::takeoff::{Access, Customer, Extra, Method};
 use crate::input::job::{EdgeKind, SlabValues, tables};
@@ -156,10 +156,12 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
             beside: None,
             on: None,
             values: SlabValues::default(),
+            sections: SectionsWritten::default(),
         });
     }
     let fields = entry.node.fields(&tables::SLAB, problems)?;
     let values = SlabValues::read(&fields, problems);
+    let sections = SectionsWritten::read(&fields, problems);
     let kind = fields.text("kind", problems);
     let called = fields.text("called", problems).map(|at| at.value);
     let edges = fields
@@ -204,6 +206,7 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         beside,
         on,
         values,
+        sections,
     })
 }
 
