@@ -7,8 +7,11 @@
 mod access;
 mod aggregate;
 mod air;
+mod deep_forms;
 mod deposit;
+mod even_risers;
 mod groove;
+mod handrail;
 mod holds;
 mod isolation;
 mod margin;
@@ -16,12 +19,14 @@ mod minimum;
 mod no_joints;
 mod panel_shape;
 mod promised;
+mod risers;
 mod sets;
 mod short_load;
 mod spacing;
 mod stale;
 mod steel_room;
 mod strength;
+mod treads;
 mod vehicle;
 
 use crate::costing::{Offer, Prices};
@@ -78,6 +83,11 @@ const QUESTIONS: &[Question] = &[
     steel_room::ask,
     vehicle::ask,
     isolation::ask,
+    risers::ask,
+    treads::ask,
+    even_risers::ask,
+    handrail::ask,
+    deep_forms::ask,
     access::ask,
     sets::ask,
     stale::ask,

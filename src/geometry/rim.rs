@@ -74,7 +74,11 @@ pub fn corners(outline: &Outline, strips: &[Strip]) -> Corners {
             && strips.iter().any(|strip| strip.side == i)
         {
             let half = side.length() / radius / Decimal::TWO;
-            found.squares += if side.bulge < Length::ZERO { -half } else { half };
+            found.squares += if side.bulge < Length::ZERO {
+                -half
+            } else {
+                half
+            };
             found.uneven = true;
         }
     }

@@ -10,6 +10,7 @@ mod money;
 mod phrases;
 mod plan;
 mod scope;
+mod sections;
 
 use std::collections::BTreeMap;
 

@@ -204,7 +204,10 @@ fn retarder(fields: &Fields<'_>, problems: &mut Problems) -> Option<(At<Length>,
     problems.push(
         Problem::new(
             "lap-too-wide",
-            format!("sheets `{}` wide that lap `{}` cover nothing", width.value, lap.value),
+            format!(
+                "sheets `{}` wide that lap `{}` cover nothing",
+                width.value, lap.value
+            ),
         )
         .at(lap.place)
         .help("a lap of 6 in is usual, on a sheet of 10 ft or more"),

@@ -127,9 +127,9 @@ impl Slab {
                     stretch: part.stretch,
                 })
                 .collect(),
-            EdgesPhrase::Named(names) => sides_once(
-                whole.filter(|&side| names.iter().any(|name| name.means(&sides[side]))),
-            ),
+            EdgesPhrase::Named(names) => {
+                sides_once(whole.filter(|&side| names.iter().any(|name| name.means(&sides[side]))))
+            }
         }
     }
 }

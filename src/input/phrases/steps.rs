@@ -40,10 +40,7 @@ pub enum StoopPhrase {
     /// One block of concrete, as high as its steps.
     Solid,
     /// Walls around fill, and the slab on top of both; soil of the site when no material is named.
-    Filled {
-        walls: Length,
-        with: Option<String>,
-    },
+    Filled { walls: Length, with: Option<String> },
 }
 
 impl FromStr for Risers {
@@ -159,7 +156,12 @@ impl FromStr for StoopPhrase {
         let walls = walls.trim().strip_suffix(" walls").ok_or_else(refuse)?;
         let with = match filled.trim().strip_prefix("filled") {
             Some("") => None,
-            Some(with) => Some(with.strip_prefix(" with ").ok_or_else(refuse)?.trim().to_owned()),
+            Some(with) => Some(
+                with.strip_prefix(" with ")
+                    .ok_or_else(refuse)?
+                    .trim()
+                    .to_owned(),
+            ),
             None => return Err(refuse()),
         };
         Ok(Self::Filled {
@@ -218,11 +220,24 @@ mod tests {
         let walls = Length::inches_whole(8);
         for (text, with) in [
             ("filled, 8 in walls", None),
-            ("filled with crushed stone, 8 in walls", Some("crushed stone".to_owned())),
+            (
+                "filled with crushed stone, 8 in walls",
+                Some("crushed stone".to_owned()),
+            ),
         ] {
-            assert_eq!(text.parse(), Ok(StoopPhrase::Filled { walls, with }), "{text}");
+            assert_eq!(
+                text.parse(),
+                Ok(StoopPhrase::Filled { walls, with }),
+                "{text}"
+            );
         }
-        for text in ["hollow", "filled", "filled, 8 in", "filled, 8 walls", "filled stone, 8 in walls"] {
+        for text in [
+            "hollow",
+            "filled",
+            "filled, 8 in",
+            "filled, 8 walls",
+            "filled stone, 8 in walls",
+        ] {
             assert!(text.parse::<StoopPhrase>().is_err(), "{text}");
         }
     }

@@ -190,8 +190,14 @@ mod tests {
         case("all", EdgesPhrase::All);
         case("all open", EdgesPhrase::AllOpen);
         case("all open edges", EdgesPhrase::AllOpen);
-        case("1 and 3", EdgesPhrase::Named([1, 3].map(EdgeName::Number).to_vec()));
-        case("south edge", EdgesPhrase::Named(vec![EdgeName::Looking(Compass::South)]));
+        case(
+            "1 and 3",
+            EdgesPhrase::Named([1, 3].map(EdgeName::Number).to_vec()),
+        );
+        case(
+            "south edge",
+            EdgesPhrase::Named(vec![EdgeName::Looking(Compass::South)]),
+        );
         for text in ["", "up", "0", "northish"] {
             assert!(text.parse::<EdgesPhrase>().is_err(), "{text}");
         }
@@ -199,7 +205,12 @@ mod tests {
 
     #[test]
     fn says_what_is_missing() {
-        for text in ["all open", "all, 12 in wide", "12 in wide, 12 in deep", "all, 12 wide, 12 in deep"] {
+        for text in [
+            "all open",
+            "all, 12 in wide",
+            "12 in wide, 12 in deep",
+            "all, 12 wide, 12 in deep",
+        ] {
             assert!(text.parse::<ThickenedPhrase>().is_err(), "{text}");
         }
         for text in ["no. 4", "0 no. 4", "2 no. 99", "some no. 4"] {

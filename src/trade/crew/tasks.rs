@@ -82,7 +82,10 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("vapor retarder".into()),
         slabs(&|_, slab| slab.retarder.as_ref().map(|_| slab.area.clone())),
     ));
-    tasks.push((TaskName::Rated("bars".into()), slabs(&|_, slab| steel(slab))));
+    tasks.push((
+        TaskName::Rated("bars".into()),
+        slabs(&|_, slab| steel(slab)),
+    ));
     tasks.push((
         TaskName::Rated("mesh".into()),
         slabs(&|_, slab| slab.mesh.as_ref().map(|_| slab.area.clone())),

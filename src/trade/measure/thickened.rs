@@ -155,10 +155,10 @@ fn bars(
     let mut runs: Vec<Run> = Vec::new();
     let mut long: Vec<&Quantity> = Vec::new();
     for (strip, length) in strips.iter().zip(lengths) {
-        let run = strip.stretch.map_or_else(
-            || nanometres(length.value()),
-            |(from, to)| to - from,
-        ) - covered;
+        let run = strip
+            .stretch
+            .map_or_else(|| nanometres(length.value()), |(from, to)| to - from)
+            - covered;
         if run < SHORTEST {
             continue;
         }

@@ -8,7 +8,9 @@ use crate::input::job::sections::{Sections, Steps, ThickEnd, Thickened};
 use crate::input::job::takeoff::Slab;
 use crate::input::job::written::{SlabWritten, StepsWritten};
 use crate::input::job::{EdgeKind, sanity};
-use crate::input::phrases::{Compass, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, ThicknessPhrase};
+use crate::input::phrases::{
+    Compass, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, ThicknessPhrase,
+};
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 
@@ -89,7 +91,13 @@ fn known_fill(stoop: &At<StoopPhrase>, rules: &Rules, problems: &mut Problems) {
             value: with.clone(),
             place: stoop.place,
         };
-        known(&material, rules.bases.keys(), "base", &rules.broken, problems);
+        known(
+            &material,
+            rules.bases.keys(),
+            "base",
+            &rules.broken,
+            problems,
+        );
     }
 }
 

@@ -141,7 +141,9 @@ pub(super) fn slab(
     let sections = thickness.map(|thickness| {
         let (thickened, retarder) = (values.thickened, values.retarder);
         let rules = &book.rules;
-        sections(written, &thickness, thickened, retarder, &outline, rules, problems)
+        sections(
+            written, &thickness, thickened, retarder, &outline, rules, problems,
+        )
     });
     sanity::area(key, &outline, shape_place(&written.shape), problems);
     if !mesh_known || !fiber_known {

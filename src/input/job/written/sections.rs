@@ -47,8 +47,12 @@ pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thick
             .and_then(|node| edges(node, problems));
         let sort = sort(&fields, problems);
         let (width, depth) = (
-            fields.required("width", problems).and_then(|node| long(node, problems)),
-            fields.required("depth", problems).and_then(|node| long(node, problems)),
+            fields
+                .required("width", problems)
+                .and_then(|node| long(node, problems)),
+            fields
+                .required("depth", problems)
+                .and_then(|node| long(node, problems)),
         );
         let taper = fields.node("taper").map(|node| long(node, problems));
         let bars = fields.read("bars", problems);
@@ -139,7 +143,9 @@ fn steps(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
             tread: phrase.tread.map(|tread| at(tread, place)),
             width: phrase.width.map(|width| at(width, place)),
             edge: at(phrase.edge, place),
-            from: phrase.from.map(|(offset, end)| at(FromEnd { offset, end }, place)),
+            from: phrase
+                .from
+                .map(|(offset, end)| at(FromEnd { offset, end }, place)),
             total: phrase.total.map(|total| at(total, place)),
         }
     };
@@ -147,7 +153,10 @@ fn steps(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
         problems.push(
             Problem::new(
                 "bad-steps",
-                format!("{} risers, and nothing says how deep a tread is", read.risers.value),
+                format!(
+                    "{} risers, and nothing says how deep a tread is",
+                    read.risers.value
+                ),
             )
             .at(read.risers.place)
             .help("add `tread: 12 in`, or in one line `12 in treads`"),
@@ -171,7 +180,9 @@ fn steps(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
 fn by_keys(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
     let fields = node.fields(&tables::STEPS, problems)?;
     let risers = fields.need::<Risers>("risers", problems);
-    let rise = fields.required("rise", problems).and_then(|node| long(node, problems));
+    let rise = fields
+        .required("rise", problems)
+        .and_then(|node| long(node, problems));
     let edge = fields.need::<EdgeWord>("from", problems);
     let mut length = |key: &str| match fields.node(key) {
         None => Some(None),
