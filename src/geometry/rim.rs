@@ -10,7 +10,7 @@
 use rust_decimal::Decimal;
 
 use super::{Outline, Point, Side, cross};
-use crate::values::{Length, rounding};
+use crate::values::Length;
 
 /// A stretch of a side that has a strip on its inside.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -104,7 +104,7 @@ pub fn too_wide(outline: &Outline, strips: &[Strip], width: Length) -> Option<us
         };
         let apart = |other: usize| {
             let many = sides.len();
-            let next = strip.side + 1 == other || (strip.side + 1) % many == other;
+            let next = (strip.side + 1) % many == other;
             other != strip.side && !next && (other + 1) % many != strip.side
         };
         let around = [
@@ -112,8 +112,10 @@ pub fn too_wide(outline: &Outline, strips: &[Strip], width: Length) -> Option<us
             (mine.foot.0, mine.from),
             (mine.foot.1, mine.to),
         ];
-        let hits_side = outline.chain().into_iter().any(|(from, to, side)| {
-            apart(side) && around.iter().any(|&one| cross::touch(one, (from, to)))
+        let number = |leg| sides.iter().position(|side| side.leg == leg);
+        let hits_side = outline.chain().into_iter().any(|(from, to, leg)| {
+            number(leg).is_some_and(apart)
+                && around.iter().any(|&one| cross::touch(one, (from, to)))
         });
         let hits_strip = strips.iter().zip(&inner).any(|(other, inner)| {
             let inner = inner.as_ref().filter(|_| apart(other.side));
@@ -179,7 +181,11 @@ impl Inner {
         let at = |along: Decimal, inward: Decimal| {
             let x = way.0 * along - way.1 * inward;
             let y = way.1 * along + way.0 * inward;
-            side.from + Point::new(nanometres(x), nanometres(y))
+            side.from
+                + Point::new(
+                    Length::of_feet(x).as_nanometres(),
+                    Length::of_feet(y).as_nanometres(),
+                )
         };
         Some(Self {
             foot: (at(start, Decimal::ZERO), at(end, Decimal::ZERO)),
@@ -187,11 +193,6 @@ impl Inner {
             to: at(to, wide),
         })
     }
-}
-
-fn nanometres(feet: Decimal) -> i64 {
-    let exact = feet * Decimal::from(Length::feet_whole(1).as_nanometres());
-    i64::try_from(rounding::to_places(exact, 0)).expect("lengths are limited on reading")
 }
 
 /// How the way turns from one side to the next.

@@ -13,5 +13,6 @@ mod properties;
 mod quote;
 mod reference;
 mod reference_tables;
+mod scope_words;
 mod support;
 mod tidy;

@@ -178,7 +178,7 @@ pub(super) fn order(
     let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
     let deep_form_over = fields.usual("deep form over", problems);
-    let (retarder_width, retarder_lap) = retarder(&fields, problems)?;
+    let (retarder_width, retarder_lap) = super::retarder::read(&fields, problems)?;
     Some(OrderPolicy {
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
@@ -191,28 +191,6 @@ pub(super) fn order(
         retarder_width,
         retarder_lap,
     })
-}
-
-/// Width and lap of the sheet; a lap as wide as the sheet would cover nothing.
-fn retarder(fields: &Fields<'_>, problems: &mut Problems) -> Option<(At<Length>, At<Length>)> {
-    let width: Option<At<Length>> = fields.usual("retarder width", problems);
-    let lap: Option<At<Length>> = fields.usual("retarder lap", problems);
-    let (width, lap) = (width?, lap?);
-    if lap.value < width.value {
-        return Some((width, lap));
-    }
-    problems.push(
-        Problem::new(
-            "lap-too-wide",
-            format!(
-                "sheets `{}` wide that lap `{}` cover nothing",
-                width.value, lap.value
-            ),
-        )
-        .at(lap.place)
-        .help("a lap of 6 in is usual, on a sheet of 10 ft or more"),
-    );
-    None
 }
 
 pub(super) fn crew(

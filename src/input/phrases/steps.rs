@@ -70,12 +70,11 @@ impl FromStr for FromEnd {
             )
         };
         let end = text.trim().strip_suffix(" end").ok_or_else(refuse)?;
-        let (offset, end) = match end.strip_prefix("from ") {
-            Some(end) => (Length::ZERO, end),
-            None => {
-                let (offset, end) = end.split_once(" from ").ok_or_else(refuse)?;
-                (offset.parse()?, end)
-            }
+        let (offset, end) = if let Some(end) = end.strip_prefix("from ") {
+            (Length::ZERO, end)
+        } else {
+            let (offset, end) = end.split_once(" from ").ok_or_else(refuse)?;
+            (offset.parse()?, end)
         };
         Ok(Self {
             offset,

@@ -7,6 +7,7 @@ use crate::input::business::OrderPolicy;
 use crate::input::job::{Base, Slab};
 use crate::input::phrases::SizePhrase;
 use crate::reading::At;
+use crate::trade::sets::Sets;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
@@ -77,16 +78,16 @@ pub(super) fn area(slab: &Slab) -> Quantity {
 }
 
 /// Of an even slab as written, else the mean of its two ends: exact for rectangles.
-pub(super) fn thickness(slab: &Slab) -> Quantity {
+pub(super) fn thickness(slab: &Slab, sets: Sets<'_>) -> Quantity {
     let thin = Quantity::inches("thickness", &slab.thickness);
     match &slab.sections.thick_end {
         None => thin,
-        Some(end) => Quantity::by(
+        Some(end) => sets.settle(Quantity::by(
             "the mean of thin and thick end; exact for rectangles",
             format!("{} mean thickness", slab.key),
             Unit::Inch,
             (of(&thin) + &Quantity::inches("thick end", &end.thickness)) / number(2),
-        ),
+        )),
     }
 }
 
@@ -94,7 +95,7 @@ pub(super) fn thickness(slab: &Slab) -> Quantity {
 /// inches to the foot. One division, last, so that whole numbers stay exact.
 pub(super) fn volume(slab: &Slab, area: &Quantity, thickness: &Quantity) -> Quantity {
     let is_all = slab.sections.thickened.is_none() && slab.sections.steps.is_none();
-    let what = if is_all { "concrete" } else { "slab concrete" };
+    let what = if is_all { "concrete" } else { "flat concrete" };
     Quantity::by(
         "sq ft × in ÷ 324 = cu yd: 27 cu ft × 12 in",
         format!("{} {what}", slab.key),

@@ -34,6 +34,8 @@ pub struct SlabQuantities {
     pub area: Quantity,
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
+    /// Where one end is thicker than the other.
+    pub mean_thickness: Option<Quantity>,
     /// Of the slab alone, where there is more to it.
     pub flat: Option<Quantity>,
     pub base: Option<Quantity>,
@@ -57,7 +59,8 @@ impl SlabQuantities {
 
     /// What there is of it beyond an even slab, in the order it is shown.
     pub fn sections(&self) -> Vec<Quantity> {
-        let mut all: Vec<Quantity> = self.flat.iter().cloned().collect();
+        let first = self.mean_thickness.iter().chain(&self.flat);
+        let mut all: Vec<Quantity> = first.cloned().collect();
         if let Some(edge) = &self.thickened {
             all.extend([edge.length.clone(), edge.strip.clone()]);
             all.extend(edge.taper.clone());
@@ -116,7 +119,7 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
     let area = sets.settle(concrete::area(slab));
-    let thickness = concrete::thickness(slab);
+    let thickness = concrete::thickness(slab, sets);
     let thickened = thickened::measure(slab, &area, &thickness, (policy, rules), sets);
     let steps = steps::measure(slab, sets);
     // Deep forms are told apart only where the book has a rate for them.
@@ -136,6 +139,7 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         joints: joints::measure(slab, sets),
         is_step: (slab.on.is_some() || slab.kind == "step") && steps.is_none(),
         retarder: concrete::retarder(slab, policy, &area).map(|sheet| sets.settle(sheet)),
+        mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),
         thickened,
         steps,
         area,

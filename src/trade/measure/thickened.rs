@@ -9,12 +9,13 @@ use crate::geometry::rim::{self, Corners, Strip};
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Thickened};
+use crate::input::phrases::Compass;
 use crate::reading::At;
 use crate::tables::laps::pieces_in_run;
 use crate::trade::sets::Sets;
-use crate::trade::term::{number, of, sum};
+use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::{Quantity, Working};
-use crate::values::{Amount, Length, Unit, rounding};
+use crate::values::{Amount, Length, Unit};
 
 /// Shorter stretches carry no bars of their own.
 const SHORTEST: Length = Length::inches_whole(6);
@@ -53,31 +54,28 @@ pub(super) fn measure(
         Unit::Foot,
         sum(&lengths),
     ));
-    let corners = corners(slab, &rim::corners(&slab.outline, &strips));
+    let corners = Turns::of(slab, &rim::corners(&slab.outline, &strips));
     let width = Quantity::feet("edge width", &thickened.width);
-    let flat = of(&length) * &width;
     let strip = sets.settle(Quantity::by(
-        "length × width, corners counted once: each takes off a square of the width",
+        "length × width; each corner takes off a square of the width, an inside corner adds one",
         format!("{} thickened strip", slab.key),
         Unit::SquareFoot,
-        match &corners {
-            Some(corners) => flat - of(corners) * &width * &width,
-            None => flat,
-        },
+        corners.off(of(&length) * &width, |corners| {
+            of(corners) * &width * &width
+        }),
     ));
     let taper = thickened.taper.as_ref().map(|run| {
         let run = Quantity::feet("taper", run);
-        let half = of(&length) * &run / number(2);
-        Quantity::by(
-            "half of length × taper, corners counted once: each takes off taper × (width + taper ÷ 3)",
+        sets.settle(Quantity::by(
+            "half of length × taper; each corner takes off taper × (width + taper ÷ 3), an inside corner adds it",
             format!("{} taper", slab.key),
             Unit::SquareFoot,
-            match &corners {
-                Some(corners) => half - of(corners) * &run * (of(&width) + of(&run) / number(3)),
-                None => half,
-            },
-        )
+            corners.off(of(&length) * &run / number(2), |corners| {
+                of(corners) * &run * (of(&width) + of(&run) / number(3))
+            }),
+        ))
     });
+    let thickness = &thickness_there(slab, &strips, thickness);
     let depth = Quantity::inches("edge depth", &thickened.depth);
     let below = of(&depth) - thickness;
     let bottom = match &taper {
@@ -109,33 +107,76 @@ pub(super) fn measure(
     })
 }
 
-/// How many squares of the width the corners take off; nothing where no strips meet.
-fn corners(slab: &Slab, found: &Corners) -> Option<Quantity> {
-    if found.squares.is_zero() {
-        return None;
-    }
-    let count = |number: usize, what: &str| {
-        let s = if number == 1 { "" } else { "s" };
-        (number != 0).then(|| format!("{number} {what} corner{s}"))
+/// Of the end the edges stand at, where they all stand at one end of a slab that is not even.
+fn thickness_there(slab: &Slab, strips: &[Strip], mean: &Quantity) -> Quantity {
+    let Some(end) = &slab.sections.thick_end else {
+        return mean.clone();
     };
-    let mut how: Vec<String> = [
-        count(found.outside, "outside"),
-        count(found.inside, "inside").map(|inside| format!("less {inside}")),
-    ]
-    .into_iter()
-    .flatten()
-    .collect();
-    if found.uneven {
-        how.push("slants and curves by how far they turn".into());
+    let Some(toward) = end.toward else {
+        return mean.clone();
+    };
+    let all_look = |way: Compass| {
+        let mut sides = strips.iter().map(|strip| &slab.outline.sides()[strip.side]);
+        sides.all(|side| way.looks(side.facing()))
+    };
+    if all_look(toward) {
+        Quantity::inches("thick end", &end.thickness)
+    } else if all_look(toward.opposite()) {
+        Quantity::inches("thin end", &slab.thickness)
+    } else {
+        mean.clone()
     }
-    Some(Quantity::new(
-        format!("{} edge corners", slab.key),
-        Amount::new(found.squares, Unit::Plain),
-        Working::Shape {
-            how: how.join(", "),
-            place: slab.place,
-        },
-    ))
+}
+
+/// How many squares of the width the corners take off, or add where more of them turn inward.
+enum Turns {
+    None,
+    Off(Quantity),
+    On(Quantity),
+}
+
+impl Turns {
+    fn of(slab: &Slab, found: &Corners) -> Self {
+        if found.squares.is_zero() {
+            return Self::None;
+        }
+        let count = |number: usize, what: &str| {
+            let s = if number == 1 { "" } else { "s" };
+            (number != 0).then(|| format!("{number} {what} corner{s}"))
+        };
+        let mut how: Vec<String> = [
+            count(found.outside, "outside"),
+            count(found.inside, "inside"),
+        ]
+        .into_iter()
+        .flatten()
+        .collect();
+        if found.uneven {
+            how.push("slants and curves by how far they turn".into());
+        }
+        let squares = Quantity::new(
+            format!("{} edge corners", slab.key),
+            Amount::new(found.squares.abs(), Unit::Plain),
+            Working::Shape {
+                how: how.join(", "),
+                place: slab.place,
+            },
+        );
+        if found.squares < Decimal::ZERO {
+            Self::On(squares)
+        } else {
+            Self::Off(squares)
+        }
+    }
+
+    /// `flat` without what the corners take off.
+    fn off(&self, flat: Term, each: impl FnOnce(&Quantity) -> Term) -> Term {
+        match self {
+            Self::None => flat,
+            Self::Off(squares) => flat - each(squares),
+            Self::On(squares) => flat + each(squares),
+        }
+    }
 }
 
 /// Bars along each side, less cover at both ends, lapped where a stick is too short.
@@ -157,7 +198,7 @@ fn bars(
     for (strip, length) in strips.iter().zip(lengths) {
         let run = strip
             .stretch
-            .map_or_else(|| nanometres(length.value()), |(from, to)| to - from)
+            .map_or_else(|| Length::of_feet(length.value()), |(from, to)| to - from)
             - covered;
         if run < SHORTEST {
             continue;
@@ -205,10 +246,4 @@ fn bars(
         runs,
         placed,
     })
-}
-
-fn nanometres(feet: Decimal) -> Length {
-    let exact = feet * Decimal::from(Length::feet_whole(1).as_nanometres());
-    let whole = i64::try_from(rounding::to_places(exact, 0));
-    Length::nanometres(whole.expect("lengths are limited on reading"))
 }

@@ -184,8 +184,13 @@ fn room(slab: &Slab, problems: &mut Problems) {
     };
     let (key, depth) = (&slab.key, &thickened.depth);
     if depth.value <= slab.thickest() {
+        let edge = if slab.sections.is_filled() {
+            format!("the walls of `{key}` are")
+        } else {
+            format!("the thickened edge of `{key}` is")
+        };
         let message = format!(
-            "the thickened edge of `{key}` is `{}` deep in all, no deeper than the slab",
+            "{edge} `{}` deep in all, no deeper than the slab",
             depth.value
         );
         problems.push(
@@ -208,14 +213,23 @@ fn room(slab: &Slab, problems: &mut Problems) {
     let strips = slab.thickened_strips();
     let taper = thickened.taper.as_ref().map_or(Length::ZERO, |at| at.value);
     let width = thickened.width.value + taper;
+    let what = if slab.sections.is_filled() {
+        "walls"
+    } else {
+        "edges"
+    };
     if rim::too_wide(&slab.outline, &strips, width).is_some() {
         problems.push(
             Problem::new(
                 "edge-too-wide",
-                format!("there is no room in `{key}` for edges `{width}` wide"),
+                format!("there is no room in `{key}` for {what} `{width}` wide"),
             )
             .at(thickened.width.place)
-            .help("where thick edges meet, give the whole slab that thickness"),
+            .help(if slab.sections.is_filled() {
+                "make the walls thinner, or write `stoop: solid`"
+            } else {
+                "where thick edges meet, give the whole slab that thickness"
+            }),
         );
     }
 }
