@@ -62,6 +62,12 @@ impl Sections {
         matches!(stoop, Some(StoopPhrase::Filled { .. }))
     }
 
+    /// Whether the slab is one block down to the foot of its steps.
+    pub fn is_solid(&self) -> bool {
+        let stoop = self.stoop.as_ref().map(|stoop| &stoop.value);
+        matches!(stoop, Some(StoopPhrase::Solid))
+    }
+
     /// The bought material inside the walls of a stoop.
     pub fn fill(&self) -> Option<&String> {
         match &self.stoop.as_ref()?.value {

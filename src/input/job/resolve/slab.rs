@@ -23,7 +23,7 @@ pub(super) fn slab(
 ) -> Option<Slab> {
     let key = &written.key.value;
     let kind = kind(written, business, problems)?;
-    let (values, usual) = written.values.clone().or(&business.kinds[&kind].values);
+    let (values, mut usual) = written.values.clone().or(&business.kinds[&kind].values);
     let outline = outline(&written.shape, problems);
     let missing = |what: &str, problems: &mut Problems| {
         let message = format!("`{key}` has no {what}, and neither has its kind `{kind}`");
@@ -150,6 +150,8 @@ pub(super) fn slab(
         return None;
     }
     let (thickness, sections) = sections?;
+    // A solid stoop is as thick as its steps are high, whatever is usual.
+    usual.retain(|key| *key != "thickness" || !sections.is_solid());
     Some(Slab {
         key: key.clone(),
         place: written.key.place,
