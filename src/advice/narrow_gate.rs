@@ -19,7 +19,11 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         .filter_map(|way| way.gate.as_ref())
         .filter(|gate| gate.value < width);
     let answers = narrow.map(|gate| {
-        let message = format!("a buggy `{width}` wide does not go through `{}`", gate.value);
+        let message = format!(
+            "a buggy `{}` wide does not go through `{}`",
+            width.in_inches(),
+            gate.value.in_inches()
+        );
         let problem = Problem::new("narrow-gate", message).at(gate.place);
         match own {
             Some(own) => problem

@@ -12,7 +12,8 @@ pub use item::{Basis, Class, Dated, Item, ItemKey};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
     BarStock, BaseStock, BuggyHire, Charges, Dumping, FiberBy, FiberStock, Filling, Hose,
-    MeshStock, Mix, PumpHire, Returned, Role, Rules, Selling, ShortCount, ShortLoad, Supply, Winter,
+    MeshStock, Mix, PumpHire, Returned, Role, Rules, Selling, ShortCount, ShortLoad, Supply,
+    Winter,
 };
 
 use crate::reading::{At, Node, Place, Problem, Problems};

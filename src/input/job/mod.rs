@@ -19,7 +19,8 @@ pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::resolve;
 pub use takeoff::{
-    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, SetTo, Slab, Takeoff,
+    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, SetTo, Slab,
+    Takeoff,
 };
 pub use values::SlabValues;
 pub use written::{JobWritten, SlabWritten, read};

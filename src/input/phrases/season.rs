@@ -37,7 +37,9 @@ impl FromStr for Season {
         let (from, to) = text.split_once(" to ").ok_or_else(refuse)?;
         let in_year = |text: &str| {
             // A leap year has every day that any year has.
-            let day: Day = format!("2000-{}", text.trim()).parse().map_err(|_| refuse())?;
+            let day: Day = format!("2000-{}", text.trim())
+                .parse()
+                .map_err(|_| refuse())?;
             Ok::<_, Unreadable>(day.in_year())
         };
         Ok(Self {
@@ -77,7 +79,12 @@ mod tests {
 
     #[test]
     fn what_is_no_part_of_a_year_is_refused() {
-        for text in ["11-01", "11-01 to 02-30", "November to March", "1-11 to 3-31"] {
+        for text in [
+            "11-01",
+            "11-01 to 02-30",
+            "November to March",
+            "1-11 to 3-31",
+        ] {
             assert_eq!(
                 text.parse::<Season>().map_err(|e| e.code),
                 Err("bad-season"),

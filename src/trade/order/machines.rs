@@ -117,11 +117,7 @@ fn hire(
     );
     let unit = list.ways.rules.selling.get(&item.value).map(|one| one.unit);
     let (rule, unit, time) = if unit == Some(Unit::Hour) {
-        (
-            "person hours ÷ people",
-            Unit::Hour,
-            person_hours / &people,
-        )
+        ("person hours ÷ people", Unit::Hour, person_hours / &people)
     } else {
         (
             "person hours ÷ (people × a day)",

@@ -90,7 +90,14 @@ fn hired(
         let unit = list.ways.rules.selling.get(&item.value).map(|one| one.unit);
         let name = format!("pump {purpose}, pour {pour}");
         let once = Quantity::by("once a pour", &name, unit.unwrap_or(Unit::Trip), number(1));
-        list.buy_for(item, &name, "once a pour", once, Some(placement), shares.clone());
+        list.buy_for(
+            item,
+            &name,
+            "once a pour",
+            once,
+            Some(placement),
+            shares.clone(),
+        );
     }
     let way = takeoff.access_of(placement).distance.as_ref();
     if let (Some(hose), Some(distance)) = (&hire.hose, way)

@@ -86,7 +86,10 @@ pub(in crate::input::book) fn check_purposes(
                 Problem::new("wrong-unit", message)
                     .at(*place)
                     .also(item.place, "the item")
-                    .help(format!("give the item the unit `{}` or `{}`", units[0], units[1])),
+                    .help(format!(
+                        "give the item the unit `{}` or `{}`",
+                        units[0], units[1]
+                    )),
             );
         }
     }

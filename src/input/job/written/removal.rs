@@ -42,7 +42,10 @@ pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) ->
     let breaking = word(
         &fields,
         "break",
-        &[("by hand", Breaking::ByHand), ("machine", Breaking::Machine)],
+        &[
+            ("by hand", Breaking::ByHand),
+            ("machine", Breaking::Machine),
+        ],
         problems,
     );
     let reinforced = fields.yes("reinforced", problems);
@@ -52,7 +55,10 @@ pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) ->
         .as_ref()
         .filter(|at| at.value && material != RemovalMaterial::Concrete)
     {
-        let message = format!("only concrete has bars in it, and this is {}", material.name());
+        let message = format!(
+            "only concrete has bars in it, and this is {}",
+            material.name()
+        );
         problems.push(
             Problem::new("only-concrete", message)
                 .at(steel.place)

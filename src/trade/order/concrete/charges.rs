@@ -32,7 +32,13 @@ pub(super) fn charges(
         && let Some(item) = supply.charges.zones.get(&zone.value)
     {
         let what = format!("zone {}", zone.value);
-        charge(counted, item, &what, "as far as the zone of the takeoff", list);
+        charge(
+            counted,
+            item,
+            &what,
+            "as far as the zone of the takeoff",
+            list,
+        );
     }
     // A day that was only counted from the day of the quote is not a Saturday yet.
     let day = takeoff.placements.get(order.placement);
@@ -46,7 +52,13 @@ pub(super) fn charges(
         && let Some(day) = list.ways.pours.get(order.placement)
         && winter.during.value.holds(*day)
     {
-        charge(counted, &winter.item, "winter", "the pour is in the plant's winter", list);
+        charge(
+            counted,
+            &winter.item,
+            "winter",
+            "the pour is in the plant's winter",
+            list,
+        );
     }
     if let (Some(item), Some(held)) = (&supply.charges.on_call, &order.on_call) {
         let unit = unit(item, list);
@@ -55,7 +67,14 @@ pub(super) fn charges(
         } else {
             number(1)
         };
-        buy(order, item, "call", "the last truck waits for a call", much, list);
+        buy(
+            order,
+            item,
+            "call",
+            "the last truck waits for a call",
+            much,
+            list,
+        );
     }
     if let (Some(returned), Some(back)) = (&supply.charges.returned, &order.back) {
         let unit = unit(&returned.item, list);

@@ -71,11 +71,7 @@ pub(super) fn back(
     list: &List<'_>,
 ) -> Option<Quantity> {
     let returned = supply.charges.returned.as_ref()?;
-    let over = Quantity::given(
-        "comes back free",
-        returned.over.value,
-        returned.over.place,
-    );
+    let over = Quantity::given("comes back free", returned.over.value, returned.over.place);
     let mut rest = of(order) - net;
     if let Some(prime) = prime {
         rest = rest - prime;
