@@ -1,6 +1,6 @@
 //! What we take out, in the customer's words.
 
-use super::phrases::{length, sides};
+use super::phrases::{capital, length, sides};
 use crate::input::job::{Permit, Removal, Takeoff};
 use crate::input::phrases::SizePhrase;
 
@@ -15,13 +15,16 @@ pub(super) fn removed(takeoff: &Takeoff) -> String {
         group(&goes, "hauled away"),
         group(&stays, "kept on your land"),
     ];
-    let groups: Vec<String> = groups.into_iter().flatten().collect();
-    groups.join("; ")
+    let mut sentences: Vec<String> = groups.into_iter().flatten().collect();
+    for later in sentences.iter_mut().skip(1) {
+        *later = capital(later);
+    }
+    sentences.join(". ")
 }
 
 fn said(removal: &Removal) -> String {
     let name = &removal.name.value;
-    let mut text = match removal.size.value {
+    let text = match removal.size.value {
         SizePhrase::Block {
             length: long,
             width,
@@ -34,10 +37,10 @@ fn said(removal: &Removal) -> String {
         } => format!("{name}, {}", sides(east_west, north_south)),
         SizePhrase::Circle { diameter } => format!("{name}, {} across", length(diameter)),
     };
-    if let Some(cut) = &removal.saw_cut {
-        text += &format!(", sawn along {}", length(cut.value));
+    match &removal.saw_cut {
+        Some(cut) => format!("{text}, sawn along {}", length(cut.value)),
+        None => text,
     }
-    text
 }
 
 /// Said where the permit is in the price.

@@ -28,10 +28,6 @@ impl TaskName {
 }
 
 /// Every task that may occur, with its work in each part of the job.
-#[expect(
-    clippy::too_many_lines,
-    reason = "a list of tasks, in the order of the work"
-)]
 pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
     let mut tasks: Vec<(TaskName, Vec<(Section, Quantity)>)> = Vec::new();
     tasks.extend(super::removal::tasks(work, rules));

@@ -4,6 +4,7 @@ use flatwork::costing::Offer;
 use rust_decimal::Decimal;
 
 use super::jobs;
+use super::workings::follow;
 use crate::support::{BOOK, BUSINESS, FAR_BANK, Shop, with};
 
 #[test]
@@ -22,6 +23,24 @@ fn every_job_is_priced_with_either_book() {
         apart += usize::from(price(&near) != price(&far));
     }
     assert!(50 < apart, "only {apart} prices differ");
+}
+
+/// Charges, hire and removal of the far book, with whatever way the job is placed by.
+#[test]
+fn a_pocket_calculator_follows_the_far_book_too() {
+    const REMOVED: &str = "\nremove:\n  - drive: {size: 31 ft x 11 ft x 5 in, reinforced: yes, break: machine, saw cut: 11 ft}\n  - ring: {size: circle 13 ft, depth: 3 in, of: pavers}\n  - strip: {size: 9 ft x 4 ft, depth: 2 1/2 in, of: asphalt}\n  - soil: {size: 333 sq ft x 7 in, of: soil, stays: yes}\n";
+    let shop = Shop::new(BUSINESS, FAR_BANK);
+    for seed in 700..730 {
+        let mut job = jobs::job(seed);
+        job.rest.retain(|(key, _)| *key != "remove");
+        let text = job
+            .text()
+            .replace(": pump\n", ": {by: pump, distance: 133 ft}\n");
+        let text = format!(
+            "{text}pour: 2026-11-21\nzone: hill road\nhold back: 2 cu yd\npermit: town permit{REMOVED}"
+        );
+        follow(seed, &text, &shop.offer(&text));
+    }
 }
 
 /// What the far book names for a purpose, the near one names too: a takeoff fits both.

@@ -75,7 +75,7 @@ fn removal_says_what_goes_what_stays_and_where_it_is_sawn() {
     assert_eq!(
         scope(&view, "Remove").as_deref(),
         Some(
-            "old drive, 20 × 10 ft, sawn along 10 ft; round pad, 12 ft across; hauled away; lawn soil, 8 in deep; kept on your land"
+            "old drive, 20 × 10 ft, sawn along 10 ft; round pad, 12 ft across; hauled away. Lawn soil, 8 in deep; kept on your land"
         )
     );
 }
