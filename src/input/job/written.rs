@@ -9,7 +9,7 @@ mod removal;
 pub use read::read;
 
 use super::options::OptionGroup;
-use super::takeoff::{Access, Customer, Exposure, Extra, SetTo};
+use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
 use super::{Arranged, Removal};
 use super::{EdgeKind, SlabValues};
 use crate::input::phrases::{BesidePhrase, Compass, LegPhrase, SizePhrase};
@@ -37,7 +37,7 @@ pub struct JobWritten {
     pub options: Vec<OptionGroup>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
-    pub photos: Vec<At<String>>,
+    pub photos: Vec<Photo>,
 }
 
 #[derive(Clone, Debug)]
