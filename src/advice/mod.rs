@@ -7,6 +7,8 @@
 mod access;
 mod aggregate;
 mod air;
+mod barely_a_load;
+mod closed_day;
 mod deep_forms;
 mod deposit;
 mod even_risers;
@@ -16,7 +18,9 @@ mod holds;
 mod isolation;
 mod margin;
 mod minimum;
+mod narrow_gate;
 mod no_joints;
+mod no_zone;
 mod panel_shape;
 mod promised;
 mod risers;
@@ -24,9 +28,11 @@ mod sets;
 mod short_load;
 mod spacing;
 mod stale;
+mod standing;
 mod steel_room;
 mod strength;
 mod treads;
+mod two_mixes;
 mod vehicle;
 
 use crate::costing::{Offer, Prices};
@@ -89,11 +95,17 @@ const QUESTIONS: &[Question] = &[
     handrail::ask,
     deep_forms::ask,
     access::ask,
+    narrow_gate::ask,
+    closed_day::ask,
+    two_mixes::ask,
     sets::ask,
     stale::ask,
     promised::ask,
     holds::ask,
+    no_zone::ask,
+    standing::ask,
     short_load::ask,
+    barely_a_load::ask,
     minimum::ask,
     margin::ask,
     deposit::ask,

@@ -37,6 +37,7 @@ fn quote(slabs: &str) -> String {
         offer: &offer,
         quoted: "2026-05-04".parse().unwrap(),
         pour: desk.days[0].day,
+        photos: &[],
     };
     let view = serde_json::to_string(&offering::view(of)).unwrap();
     let figures = offering::figures(of, flatwork::press::drawing::Rgb(0, 0, 0));

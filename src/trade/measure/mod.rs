@@ -16,7 +16,7 @@ mod thickened;
 pub use bars::{BarQuantities, Run, lap};
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
-pub use removal::RemovalQuantities;
+pub use removal::{RemovalQuantities, SawCut};
 pub use steps::StepQuantities;
 pub use thickened::ThickenedQuantities;
 

@@ -86,7 +86,11 @@ pub(super) fn draw_beside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
             .or(places.first())
             .copied();
         if let Some((block, at)) = place {
-            block.clone().write(sheet, at, slab.is_step.then_some(TINT));
+            block.clone().write(
+                sheet,
+                at,
+                (slab.is_step && slab.treads.is_empty()).then_some(TINT),
+            );
         }
     }
 }
