@@ -1,16 +1,13 @@
 //! Cross sections and steps of a slab, once its outline is known and, later, its place.
 
 use super::names::known;
-use crate::geometry::{Outline, Point, rim};
+use crate::geometry::{Outline, rim};
 use crate::input::book::Rules;
-use crate::input::job::positions;
-use crate::input::job::sections::{Sections, Steps, ThickEnd, Thickened};
+use crate::input::job::sanity;
+use crate::input::job::sections::{Sections, ThickEnd, Thickened};
 use crate::input::job::takeoff::Slab;
-use crate::input::job::written::{SlabWritten, StepsWritten};
-use crate::input::job::{EdgeKind, sanity};
-use crate::input::phrases::{
-    Compass, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, ThicknessPhrase,
-};
+use crate::input::job::written::SlabWritten;
+use crate::input::phrases::{EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, ThicknessPhrase};
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 
@@ -172,7 +169,7 @@ fn named_sides(key: &str, edge: &Thickened, outline: &Outline, problems: &mut Pr
 pub(super) fn placed(slabs: &mut [(Slab, SlabWritten)], problems: &mut Problems) {
     for (slab, written) in slabs {
         if let Some(steps) = &written.sections.steps {
-            slab.sections.steps = flight(slab, steps, problems);
+            slab.sections.steps = super::flight::flight(slab, steps, problems);
         }
         room(slab, problems);
     }
@@ -232,80 +229,4 @@ fn room(slab: &Slab, problems: &mut Problems) {
             }),
         );
     }
-}
-
-fn flight(slab: &mut Slab, written: &StepsWritten, problems: &mut Problems) -> Option<Steps> {
-    let edge = written.edge.value;
-    let Some((number, side)) = positions::outermost(&slab.outline, edge) else {
-        problems.push(
-            Problem::new(
-                "no-such-edge",
-                format!("`{}` has no straight {} side", slab.key, edge.name()),
-            )
-            .at(written.edge.place)
-            .help("let the steps lead down from a straight side"),
-        );
-        return None;
-    };
-    let along = |point: Point| match edge {
-        Compass::North | Compass::South => point.x,
-        Compass::East | Compass::West => point.y,
-    };
-    let (low, high) = (
-        along(side.from).min(along(side.to)),
-        along(side.from).max(along(side.to)),
-    );
-    let width = written.width.clone().unwrap_or(At {
-        value: Length::nanometres(high - low),
-        place: written.place,
-    });
-    let wide = width.value.as_nanometres();
-    let start = match &written.from {
-        None => low + (high - low - wide) / 2,
-        Some(from) => {
-            let offset = from.value.offset.as_nanometres();
-            match from.value.end {
-                Compass::West | Compass::South => low + offset,
-                Compass::East | Compass::North => high - offset - wide,
-            }
-        }
-    };
-    if start < low || high < start + wide {
-        problems.push(
-            Problem::new(
-                "steps-too-wide",
-                format!(
-                    "steps `{}` wide do not fit there on the {} edge of `{}`, which is `{}` long",
-                    width.value,
-                    edge.name(),
-                    slab.key,
-                    Length::nanometres(high - low)
-                ),
-            )
-            .at(width.place)
-            .help("make them narrower, or check the distance from the end"),
-        );
-        return None;
-    }
-    let stretch = (start, start + wide);
-    slab.edges = positions::divided(&slab.edges, number, &side, &stretch, EdgeKind::Joined);
-    let on = |position: i64| match edge {
-        Compass::North | Compass::South => Point::new(position, side.from.y),
-        Compass::East | Compass::West => Point::new(side.from.x, position),
-    };
-    let forward = along(side.from) < along(side.to);
-    let (first, last) = if forward {
-        (stretch.0, stretch.1)
-    } else {
-        (stretch.1, stretch.0)
-    };
-    Some(Steps {
-        risers: written.risers.clone(),
-        rise: written.rise.clone(),
-        tread: written.tread.clone(),
-        width,
-        edge,
-        top: (on(first), on(last)),
-        total: written.total.clone(),
-    })
 }
