@@ -7,8 +7,11 @@
 mod access;
 mod aggregate;
 mod air;
+mod coat;
+mod colors;
 mod deposit;
 mod groove;
+mod hard_trowel;
 mod holds;
 mod isolation;
 mod margin;
@@ -74,6 +77,9 @@ const QUESTIONS: &[Question] = &[
     groove::ask,
     strength::ask,
     air::ask,
+    hard_trowel::ask,
+    coat::ask,
+    colors::ask,
     aggregate::ask,
     steel_room::ask,
     vehicle::ask,

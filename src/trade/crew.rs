@@ -1,5 +1,6 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
+mod surfaces;
 mod tasks;
 
 use rust_decimal::Decimal;
@@ -33,7 +34,10 @@ pub struct Crew {
     pub tasks: Vec<TaskHours>,
     /// All tasks together.
     pub worked: Quantity,
+    /// Every day on site, visits after the pour included.
     pub trips: Quantity,
+    /// Visits after the pour, for finishes and sealers; none where none is asked for.
+    pub returns: Option<Quantity>,
     pub travel: Quantity,
     /// Person hours as computed.
     pub hours: Quantity,
@@ -44,14 +48,16 @@ pub struct Crew {
 
 impl Crew {
     pub(super) fn roots(&self) -> Vec<Quantity> {
-        vec![
+        let mut roots = vec![
             self.worked.clone(),
             self.trips.clone(),
             self.travel.clone(),
             self.hours.clone(),
             self.days.clone(),
             self.charged.clone(),
-        ]
+        ];
+        roots.extend(self.returns.clone());
+        roots
     }
 }
 
@@ -87,7 +93,7 @@ pub(super) fn crew(work: &Work<'_>, list: &mut List<'_>) -> Crew {
         .flat_map(|(_, shares)| shares.iter().copied())
         .collect();
     let tasks: Vec<TaskHours> = tasks.into_iter().map(|(task, _)| task).collect();
-    let crew = time(tasks, list);
+    let crew = time(tasks, surfaces::returns(work, list), list);
     charge(&crew, shares, list);
     crew
 }
@@ -162,7 +168,7 @@ fn task(
     )
 }
 
-fn time(tasks: Vec<TaskHours>, list: &List<'_>) -> Crew {
+fn time(tasks: Vec<TaskHours>, returns: Option<Quantity>, list: &List<'_>) -> Crew {
     let policy = list.ways.crew;
     let people = Quantity::given("people", policy.people.value, policy.people.place);
     let day = Quantity::given(
@@ -181,12 +187,21 @@ fn time(tasks: Vec<TaskHours>, list: &List<'_>) -> Crew {
         Unit::Hour,
         sum(tasks.iter().map(|task| &task.hours)),
     ));
-    let trips = list.sets.settle(Quantity::by(
-        "hours ÷ (people × a day without travel), up to a whole one",
-        "trips",
-        Unit::Trip,
-        (of(&worked) / (of(&people) * (of(&day) - &travel_each))).whole(),
-    ));
+    let trips = (of(&worked) / (of(&people) * (of(&day) - &travel_each))).whole();
+    let trips = list.sets.settle(match &returns {
+        Some(returns) => Quantity::by(
+            "hours ÷ (people × a day without travel), up to a whole one, and every visit after the pour",
+            "trips",
+            Unit::Trip,
+            trips + returns,
+        ),
+        None => Quantity::by(
+            "hours ÷ (people × a day without travel), up to a whole one",
+            "trips",
+            Unit::Trip,
+            trips,
+        ),
+    });
     let travel = list.sets.settle(Quantity::by(
         "trips × people × travel",
         "travel hours",
@@ -228,6 +243,7 @@ fn time(tasks: Vec<TaskHours>, list: &List<'_>) -> Crew {
         tasks,
         worked,
         trips,
+        returns,
         travel,
         hours,
         days,

@@ -14,4 +14,5 @@ mod quote;
 mod reference;
 mod reference_tables;
 mod support;
+mod surfaces;
 mod tidy;

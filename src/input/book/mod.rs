@@ -11,8 +11,8 @@ pub(in crate::input) use item::class_named;
 pub use item::{Basis, Class, Dated, Item, ItemKey};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, Selling,
-    ShortCount, ShortLoad, Supply,
+    BarStock, BaseStock, Color, Curing, Dumping, FiberBy, FiberStock, Finish, MeshStock, Mix, Role,
+    Rules, Sealer, Selling, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces,
 };
 
 use crate::reading::{At, Node, Place, Problem, Problems};
@@ -62,6 +62,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
         .iter()
         .map(|(key, item)| (key.clone(), item.selling.clone()))
         .collect();
+    rules::check(&rules, problems);
     let knows = |key: &str| items.contains_key(key) || broken.contains(key);
     let holds = fields
         .node("holds")

@@ -5,8 +5,11 @@ use std::collections::{BTreeMap, BTreeSet};
 use rust_decimal::Decimal;
 
 mod read;
+mod surfaces;
 
 pub(super) use read::read;
+pub(super) use surfaces::check;
+pub use surfaces::{Color, Curing, Finish, Sealer, SurfaceItem, Surfaces};
 
 use super::ItemKey;
 use super::rates::Rates;
@@ -22,6 +25,7 @@ pub struct Rules {
     pub bars: BTreeMap<String, BarStock>,
     pub mesh: BTreeMap<String, MeshStock>,
     pub fiber: BTreeMap<String, FiberStock>,
+    pub surfaces: Surfaces,
     pub disposal: BTreeMap<String, Dumping>,
     pub supply: Option<Supply>,
     pub roles: BTreeMap<Role, At<Option<ItemKey>>>,
@@ -53,6 +57,8 @@ pub struct Mix {
     pub air: At<Percent>,
     pub aggregate: At<Length>,
     pub cement: At<String>,
+    /// Pounds in a yard, where the owner knows them.
+    pub cement_content: Option<At<Ratio>>,
 }
 
 #[derive(Clone, Debug)]
@@ -134,6 +140,7 @@ pub enum Role {
     Stakes,
     IsolationStrip,
     CuringCompound,
+    CuringCover,
     Chairs,
     ShortLoad,
     Delivery,
@@ -150,6 +157,7 @@ impl Role {
         (Self::Stakes, "stakes", Unit::Piece),
         (Self::IsolationStrip, "isolation strip", Unit::Foot),
         (Self::CuringCompound, "curing compound", Unit::Gallon),
+        (Self::CuringCover, "curing cover", Unit::SquareFoot),
         (Self::Chairs, "chairs", Unit::Piece),
         (Self::ShortLoad, "short load", Unit::CubicYard),
         (Self::Delivery, "delivery", Unit::Load),
@@ -187,6 +195,6 @@ impl Rules {
             .roles
             .values()
             .filter_map(|role| role.value.as_deref().map(|key| (key, role.place)));
-        named.chain(roles)
+        named.chain(roles).chain(self.surfaces.items_named())
     }
 }

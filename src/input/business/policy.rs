@@ -47,6 +47,8 @@ pub struct OrderPolicy {
     pub stake_spacing: At<Length>,
     pub chair_area: At<Amount>,
     pub compound_coverage: At<Amount>,
+    /// How deep the owner's tool cuts, where it is known.
+    pub groove: Option<At<Length>>,
 }
 
 #[derive(Clone, Debug)]
@@ -173,7 +175,11 @@ pub(super) fn order(
         .and_then(|at| divisor(at, problems));
     let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
+    let groove = fields
+        .read("groove depth", problems)
+        .and_then(|at| above_zero(at, &Length::ZERO, problems));
     Some(OrderPolicy {
+        groove,
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
         smallest_allowance: smallest_allowance?,

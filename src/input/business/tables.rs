@@ -265,6 +265,27 @@ pub const SLAB_VALUES: &[Field] = &[
     ),
     field("finish", "name", "broom", "of the surface", "broom"),
     field(
+        "color",
+        "name",
+        "the finish's",
+        "a color of the price book, all through the concrete; or none",
+        "sandstone",
+    ),
+    field(
+        "seal",
+        "name",
+        "the finish's",
+        "a sealer of the price book, put on later; or none",
+        "wet look",
+    ),
+    field(
+        "curing",
+        "word",
+        "the finish's, else compound",
+        "compound (sprayed on), cover (laid over it), wet or none",
+        "wet",
+    ),
+    field(
         "joints",
         "length",
         "none",

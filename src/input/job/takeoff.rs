@@ -135,6 +135,11 @@ pub struct Slab {
     pub mesh: Option<At<String>>,
     pub fiber: Option<At<String>>,
     pub finish: At<String>,
+    /// All through the concrete.
+    pub color: Option<At<String>>,
+    /// Put on when it has hardened.
+    pub seal: Option<At<String>>,
+    pub curing: At<crate::input::book::Curing>,
     /// Longest side of a panel; none where no joints are cut.
     pub joints: Option<At<Length>>,
     pub fall: Option<Fall>,

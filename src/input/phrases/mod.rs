@@ -3,6 +3,7 @@
 mod base;
 mod beside;
 mod days;
+mod dose;
 mod fall;
 mod leg;
 mod profit;
@@ -14,6 +15,7 @@ mod steel;
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
 pub use days::Days;
+pub use dose::Dose;
 pub use fall::{Compass, FallPhrase};
 pub use leg::LegPhrase;
 pub use profit::Profit;

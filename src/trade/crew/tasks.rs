@@ -3,6 +3,7 @@
 use rust_decimal::Decimal;
 
 use super::Work;
+use super::surfaces::{finish_task, sealing};
 use crate::input::book::Rules;
 use crate::input::job::{ExtraWhat, RemovalMaterial};
 use crate::input::phrases::Ratio;
@@ -15,7 +16,7 @@ use crate::values::{Amount, Unit};
 
 pub(super) enum TaskName {
     Rated(String),
-    /// Hours that come with an item of the book.
+    /// Hours that come with an item, a finish or a sealer of the book.
     Item(String, At<Ratio>),
 }
 
@@ -101,7 +102,7 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
     finishes.dedup();
     for finish in finishes {
         tasks.push((
-            TaskName::Rated(format!("finish {finish}")),
+            finish_task(finish, rules),
             slabs(&|i, slab| {
                 (!slab.is_step && work.takeoff.slabs[i].finish.value == *finish)
                     .then(|| slab.area.clone())
@@ -117,6 +118,7 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("cure, strip and clean".into()),
         slabs(&|_, slab| Some(slab.area.clone())),
     ));
+    tasks.extend(sealing(work, rules));
     for extra in work.extras {
         let ExtraWhat::Item(amount) = &extra.what else {
             continue;

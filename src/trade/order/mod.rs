@@ -5,6 +5,7 @@
 
 mod concrete;
 mod extras;
+mod finishes;
 mod goods;
 mod haul;
 mod sticks;
@@ -21,7 +22,7 @@ use crate::reading::At;
 use crate::trade::crew::{self, Crew};
 use crate::trade::measure::{self, RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
-use crate::trade::term::{number, of, sum};
+use crate::trade::term::{largest, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Money;
 
@@ -96,6 +97,7 @@ pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
     };
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
+    finishes::list(takeoff, &slabs, &orders, &mut list);
     haul::list(&removals, &mut list);
     extras::list(&extras, &mut list);
     let work = crew::Work {
@@ -193,7 +195,13 @@ impl List<'_> {
             )
         };
         let bought = if stepped.value() < selling.smallest {
-            number(selling.smallest)
+            let needed = Quantity::by(rule, format!("{name}, as needed"), selling.unit, stepped);
+            let least = Quantity::new(
+                "smallest sale",
+                crate::values::Amount::new(selling.smallest, selling.unit),
+                crate::trade::Working::Given(selling.place),
+            );
+            largest(vec![of(&needed), of(&least)])
         } else {
             stepped
         };

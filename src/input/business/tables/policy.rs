@@ -49,6 +49,13 @@ pub const ORDER: FieldTable = FieldTable {
             "slab cured by a gallon",
             "200 sq ft",
         ),
+        field(
+            "groove depth",
+            "length",
+            "",
+            "how deep your groover or saw cuts; you are told where a slab asks for more",
+            "1 in",
+        ),
     ],
 };
 

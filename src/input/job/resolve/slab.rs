@@ -2,6 +2,7 @@
 
 use super::names::{kind, known};
 use super::shape::{edges, outline, shape_place};
+use super::surface::{Said, surface};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::sanity;
@@ -136,6 +137,18 @@ pub(super) fn slab(
         value: "broom".to_owned(),
         place: written.key.place,
     });
+    let surface = surface(
+        Said {
+            color: values.color,
+            seal: values.seal,
+            curing: values.curing,
+        },
+        &finish.value,
+        mix.as_ref(),
+        written.key.place,
+        book,
+        problems,
+    );
     let outline = outline?;
     if let Some(thickness) = &thickness {
         sanity::thickness(key, thickness, problems);
@@ -144,6 +157,7 @@ pub(super) fn slab(
     if !mesh_known || !fiber_known {
         return None;
     }
+    let surface = surface?;
     Some(Slab {
         key: key.clone(),
         place: written.key.place,
@@ -162,6 +176,9 @@ pub(super) fn slab(
         mesh,
         fiber,
         finish,
+        color: surface.color,
+        seal: surface.seal,
+        curing: surface.curing,
         joints: values.joints.and_then(|joints| {
             joints.value.map(|value| At {
                 value,

@@ -84,6 +84,8 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "thickness" => slab.thickness.value.to_string(),
                 "mix" => slab.mix.value.clone(),
                 "finish" => slab.finish.value.clone(),
+                "color" => slab.color.as_ref()?.value.clone(),
+                "seal" => slab.seal.as_ref()?.value.clone(),
                 "base" => {
                     let base = slab.base.as_ref()?;
                     format!("{} of {}", base.depth.value, base.material.value)
