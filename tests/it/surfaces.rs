@@ -208,6 +208,58 @@ fn the_customer_reads_the_owners_words_and_no_item() {
     }
 }
 
+/// The figure says in words from which day the slab may be sealed.
+fn seal_day(desk: &Desk) -> String {
+    let offer = desk.offer();
+    let figures = offering::figures(
+        Offering {
+            takeoff: &desk.takeoff,
+            business: &desk.business,
+            rules: &desk.book.rules,
+            offer: &offer,
+            quoted: desk.takeoff.quoted.unwrap(),
+            pour: desk.days[0].day,
+        },
+        flatwork::press::drawing::Rgb(0, 0, 0),
+    );
+    let words = &figures["cure"].alternative;
+    let at = words.find("Seal it").expect("a bar for sealing");
+    words[at..].split('.').next().unwrap().to_owned()
+}
+
+#[test]
+fn the_timeline_waits_as_long_as_the_sealer() {
+    let seal = ", seal: wet look, curing: none";
+    assert!(seal_day(&lot("")).contains("28"), "{}", seal_day(&lot("")));
+    assert!(seal_day(&lot(seal)).contains("28"));
+    let slow = with(BOOK, &[("wet look: {", "wet look: {after: 42 days, ")]);
+    assert!(seal_day(&lot_with(seal, &slow)).contains("42"));
+    assert!(seal_day(&lot_with("", &slow)).contains("28"));
+}
+
+#[test]
+fn everything_a_surface_takes_can_be_set() {
+    for name in [
+        "patio release powder",
+        "release powder for finishes",
+        "stamps of stamped slate, pour 1",
+        "color sandstone in exterior sandstone order",
+        "color sandstone for the mix",
+        "patio sealer",
+        "sealer for sealing",
+        "finish stamped slate hours",
+        "seal wet look hours",
+        "return trips",
+    ] {
+        let text = format!(
+            "{}set: {{\"{name}\": {{to: 77, because: a test}}}}\n",
+            job(", finish: stamped slate")
+        );
+        let offer = desk(&text, BUSINESS, BOOK).offer();
+        assert_eq!(value(&offer, name), dec!(77), "{name}");
+    }
+}
+
 #[test]
 fn sealing_is_excluded_only_where_the_firm_seals_and_this_job_does_not() {
     let line = "Sealing the concrete";

@@ -22,7 +22,7 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
     let later = crew
         .returns
         .as_ref()
-        .map_or(Decimal::ZERO, |returns| returns.value());
+        .map_or(Decimal::ZERO, crate::trade::Quantity::value);
     let days = if later.is_zero() {
         crew.trips.value()
     } else {
