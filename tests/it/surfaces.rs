@@ -124,6 +124,7 @@ fn curing_compound_is_bought_for_the_slabs_it_is_sprayed_on() {
     // What the slab says wins over its finish.
     let own = ", finish: stamped slate, curing: compound, color: none, seal: none";
     assert!(has(own, "curing compound") && !has(own, "color sandstone for the mix"));
+    assert!(has(own, "exterior order"), "`none` is no color");
     assert!(!has(own, "sealer for sealing") && has(own, "release powder for finishes"));
 }
 
