@@ -112,6 +112,36 @@ fn a_visit_after_the_pour_is_a_trip_and_no_working_day_before_it() {
 }
 
 #[test]
+fn where_days_are_counted_by_stage_coming_back_is_a_stage() {
+    #[track_caller]
+    fn case(says: &str, business: &str, book: &str, trips: Decimal, days: Decimal) {
+        let offer = desk(&job(says), business, book).offer();
+        assert_eq!(value(&offer, "trips to return"), trips, "{says}");
+        assert_eq!(value(&offer, "days to return"), days, "{says}");
+    }
+
+    let business = with(
+        BUSINESS,
+        &[("people: 3", "people: 3\n  count days: by stage")],
+    );
+    let twice = with(BOOK, &[("wet look: {", "wet look: {trips: 2, ")]);
+    // Washing is in the hours of the finish: 1 × 3 × 0.75 hours of travel are half a day.
+    case(
+        ", finish: washed pebbles",
+        &business,
+        BOOK,
+        dec!(1),
+        dec!(0.5),
+    );
+    // 432 × 1.5 ÷ 100 = 6.48 hours, and travel.
+    let seal = ", seal: wet look, curing: none";
+    case(seal, &business, BOOK, dec!(1), dec!(0.5));
+    case(seal, &business, &twice, dec!(2), dec!(0.5));
+    let plain = desk(&job(""), &business, BOOK).offer();
+    assert!(plain.quoted().needs.crew.returns.is_none());
+}
+
+#[test]
 fn curing_compound_is_bought_for_the_slabs_it_is_sprayed_on() {
     let bought = |says: &str| names(&lot(says).offer());
     let has = |says: &str, name: &str| bought(says).iter().any(|known| known == name);
@@ -174,6 +204,7 @@ fn words(desk: &Desk) -> String {
         offer: &offer,
         quoted,
         pour: desk.days[0].day,
+        photos: &[],
     });
     serde_json::to_string(&view).unwrap().replace('\u{a0}', " ")
 }
@@ -220,6 +251,7 @@ fn seal_day(desk: &Desk) -> String {
             offer: &offer,
             quoted: desk.takeoff.quoted.unwrap(),
             pour: desk.days[0].day,
+            photos: &[],
         },
         flatwork::press::drawing::Rgb(0, 0, 0),
     );

@@ -44,22 +44,10 @@ pub fn groups(sheet: &Sheet<'_>) -> Vec<Group> {
         notes: Vec::new(),
     });
     let crew = &needs.crew;
-    let returns = crew.returns.iter();
     groups.push(Group {
         part: "crew",
         title: "Crew".into(),
-        quantities: [&crew.worked]
-            .into_iter()
-            .chain(returns)
-            .chain([
-                &crew.trips,
-                &crew.travel,
-                &crew.hours,
-                &crew.days,
-                &crew.charged,
-            ])
-            .cloned()
-            .collect(),
+        quantities: crew.roots(),
         notes: vec!["`labor` is the hours charged.".into()],
     });
     for group in &mut groups {
