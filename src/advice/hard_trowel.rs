@@ -7,8 +7,15 @@ use crate::tables::air::{MOST_UNDER_TROWEL, TROWEL_SOURCE};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let finishes = &case.book.rules.surfaces.finishes;
-    let answers = case.takeoff.slabs.iter().filter_map(|slab| {
-        let name = &slab.finish.value;
+    let surfaces = case.takeoff.slabs.iter().flat_map(|slab| {
+        let border = slab.border.iter().map(|border| &border.finish);
+        [&slab.finish]
+            .into_iter()
+            .chain(border)
+            .map(move |finish| (slab, finish))
+    });
+    let answers = surfaces.filter_map(|(slab, finish)| {
+        let name = &finish.value;
         let mix = case.mix(slab)?;
         let blisters = Finish::is_troweled(name, finishes.get(name))
             && MOST_UNDER_TROWEL < mix.air.value;
@@ -18,7 +25,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
                 slab.mix.value, slab.key, mix.air.value
             );
             Problem::new("air-under-trowel", message)
-                .at(slab.finish.place)
+                .at(finish.place)
                 .help(format!(
                     "order it without added air where it never freezes, or finish it with a float and broom where it does; source: {TROWEL_SOURCE}; {DECIDES}"
                 ))

@@ -7,6 +7,7 @@
 mod access;
 mod aggregate;
 mod air;
+mod border;
 mod coat;
 mod colors;
 mod deposit;
@@ -78,6 +79,7 @@ const QUESTIONS: &[Question] = &[
     strength::ask,
     air::ask,
     hard_trowel::ask,
+    border::ask,
     coat::ask,
     colors::ask,
     aggregate::ask,

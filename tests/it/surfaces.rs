@@ -83,6 +83,69 @@ fn a_sealer_goes_as_far_as_it_says() {
 }
 
 #[test]
+fn a_border_runs_along_the_open_edges_and_no_corner_counts_twice() {
+    #[track_caller]
+    fn case(shape: &str, border: Decimal, inside: Decimal) {
+        let text = job("").replace("size: 24 ft x 18 ft", shape);
+        let text = text.replace(
+            "joints: 9 ft",
+            "joints: 9 ft, border: 12 in of washed pebbles",
+        );
+        let offer = desk(&text, BUSINESS, BOOK).offer();
+        assert_eq!(value(&offer, "patio border"), border, "{shape}");
+        assert_eq!(value(&offer, "patio inside its border"), inside, "{shape}");
+        // Both are finished, each by its own rate.
+        let (broom, pebbles) = (dec!(0.02), dec!(0.09));
+        assert_eq!(value(&offer, "finish broom hours"), inside * broom);
+        assert_eq!(
+            value(&offer, "finish washed pebbles hours"),
+            border * pebbles
+        );
+        let retarder = value(&offer, "patio border surface retarder");
+        assert_eq!(retarder, border / dec!(200));
+    }
+    // The house is at the west: 24 + 24 + 18 ft, two corners; 23 × 16 ft are left inside.
+    case("size: 24 ft x 18 ft", dec!(64), dec!(368));
+    // An L, all open but the west: 12 + 6 + 12 + 12 + 24 ft; three corners outward, one inward.
+    case(
+        "outline: [east 12 ft, south 6 ft, east 12 ft, south 12 ft, west 24 ft, north 18 ft]",
+        dec!(64),
+        dec!(296),
+    );
+}
+
+#[test]
+fn a_border_without_an_edge_is_asked_about() {
+    let text = job(", border: 12 in of washed pebbles").replace(
+        "edges: {west: house}",
+        "edges: {north: house, east: house, south: house, west: house}",
+    );
+    let desk = desk(&text, BUSINESS, BOOK);
+    let offer = desk.offer();
+    let found = flatwork::advice::advice(flatwork::advice::Case {
+        takeoff: &desk.takeoff,
+        business: &desk.business,
+        book: &desk.book,
+        offer: &offer,
+        days: &desk.days,
+        quoted: desk.takeoff.quoted.unwrap(),
+    });
+    assert!(
+        found.iter().any(|one| one.code == "border-nowhere"),
+        "{found:?}"
+    );
+    assert!(!words(&desk).contains("border"));
+    let edged = lot(", border: 12 in of washed pebbles");
+    let said = words(&edged);
+    assert!(
+        said.contains(
+            "broom, with a border of 12 in along the open edges: washed pebbles, rounded"
+        ),
+        "{said}"
+    );
+}
+
+#[test]
 fn a_color_goes_into_every_ordered_yard() {
     // 432 × 4 ÷ 324 = 5.3333, and at least a quarter yard or a quarter inch more: 5.75 ordered.
     let offer = lot(", color: sandstone").offer();

@@ -4,14 +4,25 @@ use super::phrases::{list, printed};
 use super::{Offering, english};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Curing, Sealer};
-use crate::input::job::Slab;
+use crate::input::job::{Border, EdgeKind, Slab};
 use crate::input::phrases::Dose;
 
-/// `stamped like split slate`, or the finish by its name.
+/// `stamped like split slate`, or the finish by its name; and its border.
 pub(super) fn finish(of: Offering<'_>, slab: &Slab) -> String {
-    let name = &slab.finish.value;
-    let entry = of.rules.surfaces.finishes.get(name);
-    printed(entry.and_then(|one| one.says.as_ref()).unwrap_or(name))
+    let says = |name: &String| {
+        let entry = of.rules.surfaces.finishes.get(name);
+        printed(entry.and_then(|one| one.says.as_ref()).unwrap_or(name))
+    };
+    let whole = says(&slab.finish.value);
+    let open = |_: &&Border| slab.edges.iter().any(|part| part.kind == EdgeKind::Open);
+    match slab.border.as_ref().filter(open) {
+        None => whole,
+        Some(border) => format!(
+            "{whole}, with a border of {}\u{a0}in along the open edges: {}",
+            printed(&border.width.value.in_inches().number()),
+            says(&border.finish.value)
+        ),
+    }
 }
 
 pub(super) fn color(of: Offering<'_>, slab: &Slab) -> Option<String> {

@@ -265,6 +265,13 @@ pub const SLAB_VALUES: &[Field] = &[
     ),
     field("finish", "name", "broom", "of the surface", "broom"),
     field(
+        "border",
+        "width of a finish",
+        "none",
+        "a band of another finish along the open edges",
+        "12 in of washed pebbles",
+    ),
+    field(
         "color",
         "name",
         "the finish's",

@@ -135,6 +135,7 @@ pub struct Slab {
     pub mesh: Option<At<String>>,
     pub fiber: Option<At<String>>,
     pub finish: At<String>,
+    pub border: Option<Border>,
     /// All through the concrete.
     pub color: Option<At<String>>,
     /// Put on when it has hardened.
@@ -158,6 +159,13 @@ pub struct Slab {
 pub struct Base {
     pub depth: At<Length>,
     pub material: At<String>,
+}
+
+/// A band of another finish along the open edges.
+#[derive(Clone, Debug)]
+pub struct Border {
+    pub width: At<Length>,
+    pub finish: At<String>,
 }
 
 #[derive(Clone, Debug)]

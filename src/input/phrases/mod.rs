@@ -2,6 +2,7 @@
 
 mod base;
 mod beside;
+mod border;
 mod days;
 mod dose;
 mod fall;
@@ -14,6 +15,7 @@ mod steel;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
+pub use border::BorderPhrase;
 pub use days::Days;
 pub use dose::Dose;
 pub use fall::{Compass, FallPhrase};

@@ -5,6 +5,7 @@ use super::tasks::TaskName;
 use crate::input::book::Rules;
 use crate::input::job::Slab;
 use crate::input::phrases::Days;
+use crate::trade::measure::faces;
 use crate::trade::order::{List, Section};
 use crate::trade::term::{largest, of, sum};
 use crate::trade::working::Quantity;
@@ -44,6 +45,7 @@ pub(super) fn sealing(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sec
 /// After each pour one visit serves all finishes, and one all sealers that are due on the same day.
 pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
     let surfaces = &list.ways.rules.surfaces;
+    let faces = faces(work.takeoff, work.slabs);
     let mut visits: Vec<Quantity> = Vec::new();
     for pour in 0..work.takeoff.placements.len() {
         let of_pour: Vec<&Slab> = work
@@ -52,11 +54,12 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
             .iter()
             .filter(|slab| slab.placement == pour)
             .collect();
-        let finishes = of_pour
+        let finishes = faces
             .iter()
-            .filter_map(|slab| {
-                let finish = surfaces.finishes.get(&slab.finish.value)?;
-                Some(trips(&slab.finish.value, &finish.trips))
+            .filter(|face| work.takeoff.slabs[face.slab].placement == pour)
+            .filter_map(|face| {
+                let finish = surfaces.finishes.get(face.finish)?;
+                Some(trips(face.finish, &finish.trips))
             })
             .collect();
         visits.extend(visit(

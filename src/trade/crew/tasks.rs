@@ -8,7 +8,7 @@ use crate::input::book::Rules;
 use crate::input::job::{ExtraWhat, RemovalMaterial};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
-use crate::trade::measure::{RemovalQuantities, SlabQuantities};
+use crate::trade::measure::{RemovalQuantities, SlabQuantities, faces};
 use crate::trade::order::{ConcreteOrder, Section};
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
@@ -92,21 +92,18 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         })
     });
     tasks.push((TaskName::Rated(placed), ordered.collect()));
-    let mut finishes: Vec<&String> = work
-        .takeoff
-        .slabs
-        .iter()
-        .map(|slab| &slab.finish.value)
-        .collect();
+    let faces = faces(work.takeoff, work.slabs);
+    let mut finishes: Vec<&str> = faces.iter().map(|face| face.finish).collect();
     finishes.sort();
     finishes.dedup();
     for finish in finishes {
         tasks.push((
             finish_task(finish, rules),
-            slabs(&|i, slab| {
-                (!slab.is_step && work.takeoff.slabs[i].finish.value == *finish)
-                    .then(|| slab.area.clone())
-            }),
+            faces
+                .iter()
+                .filter(|face| !work.slabs[face.slab].is_step && face.finish == finish)
+                .map(|face| (Section::Slab(face.slab), face.area.clone()))
+                .collect(),
         ));
     }
     let one = Quantity::by("each step", "step", Unit::Piece, number(1));

@@ -7,12 +7,14 @@
 mod bars;
 mod concrete;
 mod edges;
+mod faces;
 mod joints;
 mod mesh;
 mod removal;
 
 pub use bars::{BarQuantities, Run, lap};
 pub use edges::EdgeQuantities;
+pub use faces::{BorderQuantities, Face, faces};
 pub use joints::JointQuantities;
 pub use removal::RemovalQuantities;
 
@@ -32,6 +34,7 @@ pub struct SlabQuantities {
     pub bars: Option<BarQuantities>,
     pub mesh: Option<Quantity>,
     pub joints: Option<JointQuantities>,
+    pub border: Option<BorderQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
 }
@@ -58,8 +61,10 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
     let area = sets.settle(concrete::area(slab));
+    let edges = edges::measure(slab, sets);
     SlabQuantities {
-        edges: edges::measure(slab, sets),
+        border: faces::border(slab, edges.open(), &area, sets),
+        edges,
         concrete: sets.settle(concrete::volume(slab, &area)),
         base: slab
             .base

@@ -9,10 +9,10 @@ use rust_decimal::Decimal;
 
 use super::{ConcreteOrder, List, Section};
 use crate::input::book::{Curing, ItemKey, Role, SurfaceItem};
-use crate::input::job::{Slab, Takeoff};
+use crate::input::job::Takeoff;
 use crate::input::phrases::{Dose, Ratio};
 use crate::reading::At;
-use crate::trade::measure::SlabQuantities;
+use crate::trade::measure::{Face, SlabQuantities, faces};
 use crate::trade::term::{Term, of};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
@@ -33,15 +33,16 @@ pub(super) fn list(
     list: &mut List<'_>,
 ) {
     let mut put_on = Parts::new();
-    for (i, slab) in takeoff.slabs.iter().enumerate() {
+    let faces = faces(takeoff, slabs);
+    for (i, face) in faces.iter().enumerate() {
         let finishes = &list.ways.rules.surfaces.finishes;
-        let Some(finish) = finishes.get(&slab.finish.value) else {
+        let Some(finish) = finishes.get(face.finish) else {
             continue;
         };
         for one in &finish.items {
             let part = match one.dose.value {
-                Dose::Pour(_) => by_pour(one, i, takeoff, slabs, list),
-                _ => by_slab(one, i, slab, &slabs[i], list),
+                Dose::Pour(_) => by_pour(one, i, &faces, takeoff, list),
+                _ => by_face(one, face, list),
             };
             add(&mut put_on, &one.item, part);
         }
@@ -87,30 +88,19 @@ fn buy(parts: &Parts, what: &str, rule: &'static str, list: &mut List<'_>) {
 }
 
 /// By its area or its formed edge.
-fn by_slab(
-    one: &SurfaceItem,
-    i: usize,
-    slab: &Slab,
-    measured: &SlabQuantities,
-    list: &List<'_>,
-) -> Option<Part> {
+fn by_face(one: &SurfaceItem, face: &Face<'_>, list: &List<'_>) -> Option<Part> {
     let (rule, term) = match one.dose.value {
-        Dose::Area { .. } | Dose::Coverage { .. } => on_area(&measured.area, &one.dose)?,
-        Dose::Edge(ratio) => {
-            let edge = Quantity::by(
-                "straight and curved",
-                format!("{} formed edge", slab.key),
-                Unit::Foot,
-                of(&measured.edges.straight) + &measured.edges.curved,
-            );
-            ("formed edge × dose", dosed(of(&edge), ratio, &one.dose))
-        }
+        Dose::Area { .. } | Dose::Coverage { .. } => on_area(&face.area, &one.dose)?,
+        Dose::Edge(ratio) => (
+            "formed edge × dose",
+            dosed(of(&face.edge), ratio, &one.dose),
+        ),
         Dose::Yard(_) | Dose::Cement(_) | Dose::Pour(_) => return None,
     };
-    let name = format!("{} {}", slab.key, one.item.value);
+    let name = format!("{} {}", face.name, one.item.value);
     let unit = list.ways.rules.selling.get(&one.item.value)?.unit;
     let quantity = list.sets.settle(Quantity::by(rule, name, unit, term));
-    let shares = vec![(Section::Slab(i), quantity.value())];
+    let shares = vec![(Section::Slab(face.slab), quantity.value())];
     Some(Part { quantity, shares })
 }
 
@@ -139,42 +129,36 @@ fn dosed(work: Term, ratio: Ratio, dose: &At<Dose>) -> Term {
     work * &much / &per
 }
 
-/// Once for everything of this finish that is poured together; counted with the first such slab.
+/// Once for everything of this finish that is poured together; counted with the first such face.
 fn by_pour(
     one: &SurfaceItem,
     i: usize,
+    faces: &[Face<'_>],
     takeoff: &Takeoff,
-    slabs: &[SlabQuantities],
     list: &List<'_>,
 ) -> Option<Part> {
     let Dose::Pour(much) = one.dose.value else {
         return None;
     };
-    let slab = &takeoff.slabs[i];
-    let together: Vec<usize> = (0..takeoff.slabs.len())
-        .filter(|&other| {
-            let other = &takeoff.slabs[other];
-            other.placement == slab.placement && other.finish.value == slab.finish.value
-        })
+    let finish = faces[i].finish;
+    let pour_of = |face: &Face<'_>| takeoff.slabs[face.slab].placement;
+    let pour = pour_of(&faces[i]);
+    let together: Vec<usize> = (0..faces.len())
+        .filter(|&other| faces[other].finish == finish && pour_of(&faces[other]) == pour)
         .collect();
     if together.first() != Some(&i) {
         return None;
     }
     let unit = list.ways.rules.selling.get(&one.item.value)?.unit;
     let much = Quantity::given("each pour", Amount::new(much.value, unit), one.dose.place);
-    let name = format!(
-        "{} of {}, pour {}",
-        one.item.value,
-        slab.finish.value,
-        slab.placement + 1
-    );
+    let name = format!("{} of {finish}, pour {}", one.item.value, pour + 1);
     let quantity = Quantity::by("once a pour", name, unit, of(&much));
     let quantity = list.sets.settle(quantity);
-    let whole: Decimal = together.iter().map(|&i| slabs[i].area.value()).sum();
+    let whole: Decimal = together.iter().map(|&i| faces[i].area.value()).sum();
     let shares = together.iter().map(|&i| {
-        let part = slabs[i].area.value().checked_div(whole);
+        let part = faces[i].area.value().checked_div(whole);
         (
-            Section::Slab(i),
+            Section::Slab(faces[i].slab),
             quantity.value() * part.unwrap_or_default(),
         )
     });

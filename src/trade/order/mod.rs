@@ -143,6 +143,11 @@ impl JobNeeds {
                     .iter()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
             );
+            roots.extend(
+                slab.border
+                    .iter()
+                    .flat_map(|border| [border.area.clone(), border.inside.clone()]),
+            );
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
         }
         roots

@@ -44,7 +44,10 @@ fn with_every_surface_too() {
     let job = include_str!("../../golden/takeoff/stamped-and-sealed/input/job.yaml");
     let business = with(BUSINESS, &[("finish: trowel", "finish: broom")]);
     let shop = Shop::new(&business, book);
-    let job = job.replace("kind: slab", "kind: walk, base: none");
+    let job = job.replace(
+        "kind: slab",
+        "kind: walk, base: none, border: 8 in of broom",
+    );
     follow(0, &job, &shop.offer(&job));
     let two = with(
         &job,

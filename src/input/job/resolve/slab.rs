@@ -2,7 +2,7 @@
 
 use super::names::{kind, known};
 use super::shape::{edges, outline, shape_place};
-use super::surface::{Said, surface};
+use super::surface::{Said, fits, surface};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::sanity;
@@ -139,6 +139,7 @@ pub(super) fn slab(
     });
     let surface = surface(
         Said {
+            border: values.border,
             color: values.color,
             seal: values.seal,
             curing: values.curing,
@@ -158,6 +159,9 @@ pub(super) fn slab(
         return None;
     }
     let surface = surface?;
+    if let Some(border) = &surface.border {
+        fits(border, &outline, problems);
+    }
     Some(Slab {
         key: key.clone(),
         place: written.key.place,
@@ -176,6 +180,7 @@ pub(super) fn slab(
         mesh,
         fiber,
         finish,
+        border: surface.border,
         color: surface.color,
         seal: surface.seal,
         curing: surface.curing,

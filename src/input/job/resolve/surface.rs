@@ -1,12 +1,16 @@
 //! What a slab's surface is: its color, its sealer and how it is cured, by itself or by its finish.
 
 use super::names::known;
+use crate::geometry::Outline;
 use crate::input::book::{Curing, PriceBook};
-use crate::input::phrases::Dose;
+use crate::input::job::Border;
+use crate::input::phrases::{BorderPhrase, Dose};
 use crate::reading::{At, Place, Problem, Problems};
+use crate::values::Length;
 
 /// What the slab or its kind says of it.
 pub(super) struct Said {
+    pub border: Option<At<BorderPhrase>>,
     pub color: Option<At<String>>,
     pub seal: Option<At<String>>,
     pub curing: Option<At<Curing>>,
@@ -14,6 +18,7 @@ pub(super) struct Said {
 
 /// Color, sealer and curing, every name known.
 pub(super) struct Surface {
+    pub border: Option<Border>,
     pub color: Option<At<String>>,
     pub seal: Option<At<String>>,
     pub curing: At<Curing>,
@@ -52,7 +57,9 @@ pub(super) fn surface(
     let curing = said
         .curing
         .or_else(|| entry.and_then(|one| one.curing.clone()));
+    let border = said.border.and_then(border);
     (problems.len() == before).then(|| Surface {
+        border,
         color,
         seal,
         curing: curing.unwrap_or(At {
@@ -60,6 +67,40 @@ pub(super) fn surface(
             place,
         }),
     })
+}
+
+fn border(said: At<BorderPhrase>) -> Option<Border> {
+    match said.value {
+        BorderPhrase::None => None,
+        BorderPhrase::Of { width, finish } => Some(Border {
+            width: At {
+                value: width,
+                place: said.place,
+            },
+            finish: At {
+                value: finish,
+                place: said.place,
+            },
+        }),
+    }
+}
+
+/// A border leaves something inside it.
+pub(super) fn fits(border: &Border, outline: &Outline, problems: &mut Problems) {
+    let (low, high) = outline.bounds();
+    let narrow = Length::nanometres((high.x - low.x).min(high.y - low.y));
+    if border.width.value * 2 < narrow {
+        return;
+    }
+    let message = format!(
+        "a border of `{}` leaves nothing inside a slab `{narrow}` wide",
+        border.width.value
+    );
+    problems.push(
+        Problem::new("border-too-wide", message)
+            .at(border.width.place)
+            .help("make it narrower, or give the whole slab that finish"),
+    );
 }
 
 /// A color by the weight of the cement needs to know how much cement there is.

@@ -22,6 +22,9 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
         notes.extend(runs(found, bars));
     }
     quantities.extend(found.mesh.clone());
+    if let Some(border) = &found.border {
+        quantities.extend([border.area.clone(), border.inside.clone()]);
+    }
     if let Some(joints) = &found.joints {
         quantities.push(joints.length.clone());
         let (columns, rows) = (joints.panels.columns.len(), joints.panels.rows.len());
@@ -84,6 +87,10 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "thickness" => slab.thickness.value.to_string(),
                 "mix" => slab.mix.value.clone(),
                 "finish" => slab.finish.value.clone(),
+                "border" => {
+                    let border = slab.border.as_ref()?;
+                    format!("{} of {}", border.width.value, border.finish.value)
+                }
                 "color" => slab.color.as_ref()?.value.clone(),
                 "seal" => slab.seal.as_ref()?.value.clone(),
                 "base" => {
