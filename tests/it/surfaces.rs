@@ -115,6 +115,19 @@ fn a_border_runs_along_the_open_edges_and_no_corner_counts_twice() {
 }
 
 #[test]
+fn a_walk_at_a_corner_takes_the_corner_from_the_border() {
+    for end in ["north", "south"] {
+        let text = job(", border: 12 in of washed pebbles").replace(", edges: {west: house}", "");
+        let text = format!(
+            "{text}  walk: {{base: none, size: 5 ft x 4 ft, beside: \"patio, west edge, 0 ft from {end} end\"}}\n"
+        );
+        let offer = desk(&text, BUSINESS, BOOK).offer();
+        // 84 ft round, less 4 ft of walk, less the three corners that are left.
+        assert_eq!(value(&offer, "patio border"), dec!(77), "{end}");
+    }
+}
+
+#[test]
 fn a_border_without_an_edge_is_asked_about() {
     let text = job(", border: 12 in of washed pebbles").replace(
         "edges: {west: house}",
