@@ -14,6 +14,7 @@ mod properties;
 mod quote;
 mod reference;
 mod reference_tables;
+mod supply;
 mod support;
 mod surfaces;
 mod tidy;

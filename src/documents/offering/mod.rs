@@ -3,12 +3,14 @@
 //! Only what a customer may see passes through here: no cost, no margin, no
 //! supplier, no item of the price book.
 
+mod access;
 mod around;
 mod cure;
 mod english;
 mod money;
 mod phrases;
 mod plan;
+mod removal;
 mod scope;
 mod surface;
 

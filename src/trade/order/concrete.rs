@@ -1,13 +1,18 @@
 //! Ready-mix: one order for each mix and color of each pour, its loads, and what the plant charges beside it.
 
+mod charges;
 mod fees;
 mod loads;
+mod standing;
+mod waits;
 
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use fees::fees;
-use loads::{loads, short, standing};
+use loads::{loads, short};
+use standing::standing;
+pub use waits::OnCall;
 
 use super::{List, Missing, Section};
 use crate::input::book::Supply;
@@ -24,6 +29,8 @@ pub struct ConcreteOrder {
     pub placement: usize,
     pub mix: At<String>,
     pub color: Option<At<String>>,
+    /// How it is placed.
+    pub by: Method,
     pub net: Quantity,
     pub order: Quantity,
     /// Yards on each truck, in turn; the last takes the rest.
@@ -32,6 +39,10 @@ pub struct ConcreteOrder {
     pub short: Quantity,
     /// Minutes past the free ones.
     pub standing: Quantity,
+    /// Where a part of the last load waits for a call.
+    pub on_call: Option<OnCall>,
+    /// What comes back and is charged, where the plant charges for it.
+    pub back: Option<Quantity>,
     pub shares: Vec<(Section, Decimal)>,
 }
 
@@ -46,6 +57,14 @@ impl ConcreteOrder {
     /// Its mix, and its color where it has one.
     pub fn called(&self) -> String {
         called(&self.mix, self.color.as_ref())
+    }
+
+    /// What nothing that is bought leads to.
+    pub(super) fn roots(&self) -> Vec<Quantity> {
+        let waits = self.on_call.iter();
+        waits
+            .flat_map(|call| [call.waits.clone(), call.firm.clone()])
+            .collect()
     }
 }
 
@@ -114,7 +133,8 @@ pub(super) fn orders(
         }
         orders.push(order);
     }
-    fees(&orders, supply, list);
+    waits::hold_back(&mut orders, takeoff, supply, list);
+    fees(&orders, takeoff, supply, list);
     orders
 }
 
@@ -128,9 +148,6 @@ fn primed(
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
 ) -> Vec<usize> {
-    if takeoff.access.by.value != Method::Pump {
-        return Vec::new();
-    }
     let yards = |members: &[usize]| {
         members
             .iter()
@@ -139,6 +156,9 @@ fn primed(
     };
     let mut found: Vec<usize> = Vec::new();
     for placement in 0..takeoff.placements.len() {
+        if !takeoff.access_of(placement).is_by(Method::Pump) {
+            continue;
+        }
         let of_pour = groups.iter().filter(|(p, ..)| *p == placement);
         if let Some((.., members)) = of_pour.max_by_key(|(.., members)| yards(members)) {
             found.push(members[0]);
@@ -202,13 +222,12 @@ fn order(
     ));
     let step = Quantity::given("sold in", supply.sold_in.value, supply.sold_in.place);
     let mut gross = of(&net) + &allowance;
-    if prime {
-        gross = gross
-            + &Quantity::given(
-                "pump prime",
-                supply.pump_prime.value,
-                supply.pump_prime.place,
-            );
+    let prime = prime.then(|| {
+        let prime = &supply.pump_prime;
+        Quantity::given("pump prime", prime.value, prime.place)
+    });
+    if let Some(prime) = &prime {
+        gross = gross + prime;
     }
     let mut ordered = gross.up_to(&step);
     if ordered.value() < supply.smallest.value.value {
@@ -221,12 +240,16 @@ fn order(
     let order = list
         .sets
         .settle(Quantity::by(RULE, name, Unit::CubicYard, ordered));
-    let loads = loads(order.value(), supply.truck.value.value);
-    let standing = standing(name, &order, &loads, takeoff, supply, list);
+    let loads = loads(order.value(), supply);
+    let by = takeoff.access_of(placement).by.value;
+    let standing = standing(name, &order, &loads, by, supply, list);
     ConcreteOrder {
         placement,
         mix,
         color,
+        by,
+        on_call: None,
+        back: waits::back(name, &order, &net, prime.as_ref(), supply, list),
         net,
         short: short(name, &order, &loads, supply),
         standing,

@@ -2,6 +2,7 @@
 
 mod money;
 mod slabs;
+mod supply;
 mod surfaces;
 
 use flatwork::advice::{Case, advice};

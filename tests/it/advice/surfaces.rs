@@ -68,6 +68,7 @@ fn two_colors_on_one_day_are_two_orders() {
         "`exterior sandstone order` and `exterior order`",
         "lighter",
     );
+    two.silent("two-mixes");
     let both = two
         .clone()
         .job(SIZE, "size: 24 ft x 16 ft, color: sandstone");

@@ -1,14 +1,16 @@
-//! Finishes, colors and sealers as priced work: what they add, and what the customer reads of them.
+//! Finishes, colors and sealers as priced work: what they add.
 
-use flatwork::costing::{Offer, offer};
-use flatwork::documents::offering::{self, Offering};
-use flatwork::reading::Problems;
+mod borders;
+mod words;
+
+use flatwork::costing::Offer;
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
+use self::words::words;
 use crate::support::{BUSINESS, Desk, desk, value, with};
 
-const BOOK: &str = include_str!("../golden/takeoff/stamped-and-sealed/input/book.yaml");
+const BOOK: &str = include_str!("../../golden/takeoff/stamped-and-sealed/input/book.yaml");
 
 /// One slab of 432 sq ft with 74 ft of form, and what is said of its surface.
 fn job(says: &str) -> String {
@@ -80,82 +82,6 @@ fn a_sealer_goes_as_far_as_it_says() {
     case("400 sq ft per gal, 2 coats", dec!(2.16));
     case("200 sq ft per gal", dec!(2.16));
     case("300 sq ft per gal", dec!(1.44));
-}
-
-#[test]
-fn a_border_runs_along_the_open_edges_and_no_corner_counts_twice() {
-    #[track_caller]
-    fn case(shape: &str, border: Decimal, inside: Decimal) {
-        let text = job("").replace("size: 24 ft x 18 ft", shape);
-        let text = text.replace(
-            "joints: 9 ft",
-            "joints: 9 ft, border: 12 in of washed pebbles",
-        );
-        let offer = desk(&text, BUSINESS, BOOK).offer();
-        assert_eq!(value(&offer, "patio border"), border, "{shape}");
-        assert_eq!(value(&offer, "patio inside its border"), inside, "{shape}");
-        // Both are finished, each by its own rate.
-        let (broom, pebbles) = (dec!(0.02), dec!(0.09));
-        assert_eq!(value(&offer, "finish broom hours"), inside * broom);
-        assert_eq!(
-            value(&offer, "finish washed pebbles hours"),
-            border * pebbles
-        );
-        let retarder = value(&offer, "patio border surface retarder");
-        assert_eq!(retarder, border / dec!(200));
-    }
-    // The house is at the west: 24 + 24 + 18 ft, two corners; 23 × 16 ft are left inside.
-    case("size: 24 ft x 18 ft", dec!(64), dec!(368));
-    // An L, all open but the west: 12 + 6 + 12 + 12 + 24 ft; three corners outward, one inward.
-    case(
-        "outline: [east 12 ft, south 6 ft, east 12 ft, south 12 ft, west 24 ft, north 18 ft]",
-        dec!(64),
-        dec!(296),
-    );
-}
-
-#[test]
-fn a_walk_at_a_corner_takes_the_corner_from_the_border() {
-    for end in ["north", "south"] {
-        let text = job(", border: 12 in of washed pebbles").replace(", edges: {west: house}", "");
-        let text = format!(
-            "{text}  walk: {{base: none, size: 5 ft x 4 ft, beside: \"patio, west edge, 0 ft from {end} end\"}}\n"
-        );
-        let offer = desk(&text, BUSINESS, BOOK).offer();
-        // 84 ft round, less 4 ft of walk, less the three corners that are left.
-        assert_eq!(value(&offer, "patio border"), dec!(77), "{end}");
-    }
-}
-
-#[test]
-fn a_border_without_an_edge_is_asked_about() {
-    let text = job(", border: 12 in of washed pebbles").replace(
-        "edges: {west: house}",
-        "edges: {north: house, east: house, south: house, west: house}",
-    );
-    let desk = desk(&text, BUSINESS, BOOK);
-    let offer = desk.offer();
-    let found = flatwork::advice::advice(flatwork::advice::Case {
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        book: &desk.book,
-        offer: &offer,
-        days: &desk.days,
-        quoted: desk.takeoff.quoted.unwrap(),
-    });
-    assert!(
-        found.iter().any(|one| one.code == "border-nowhere"),
-        "{found:?}"
-    );
-    assert!(!words(&desk).contains("border"));
-    let edged = lot(", border: 12 in of washed pebbles");
-    let said = words(&edged);
-    assert!(
-        said.contains(
-            "broom, with a border of 12 in along the open edges: washed pebbles, rounded"
-        ),
-        "{said}"
-    );
 }
 
 #[test]
@@ -269,83 +195,6 @@ fn parts_of_the_job_carry_their_own_finish() {
     }
 }
 
-/// Everything the customer's view says, as one text.
-fn words(desk: &Desk) -> String {
-    let offer = desk.offer();
-    let quoted = desk.takeoff.quoted.unwrap();
-    let view = offering::view(Offering {
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer: &offer,
-        quoted,
-        pour: desk.days[0].day,
-        photos: &[],
-    });
-    serde_json::to_string(&view).unwrap().replace('\u{a0}', " ")
-}
-
-#[test]
-fn the_customer_reads_the_owners_words_and_no_item() {
-    let desk = lot(", finish: stamped slate");
-    let said = words(&desk);
-    for expected in [
-        "stamped like split slate, rounded edges",
-        "sandstone, all through the concrete",
-        "a clear sealer with some shine, 2 coats, 28 days after the pour or later",
-        "covered while it cures, forms out",
-        "Sealed surface.",
-        "a sample shows the kind of color",
-    ] {
-        assert!(said.contains(expected), "no `{expected}` in {said}");
-    }
-    for hidden in [
-        "release powder",
-        "Release powder",
-        "5447",
-        "pail",
-        "Stamp set",
-        "564",
-        "3%",
-        "of cement",
-        "stamped slate",
-        "wet look",
-        "Curing coat",
-    ] {
-        assert!(!said.contains(hidden), "`{hidden}` in {said}");
-    }
-}
-
-/// The figure says in words from which day the slab may be sealed.
-fn seal_day(desk: &Desk) -> String {
-    let offer = desk.offer();
-    let figures = offering::figures(
-        Offering {
-            takeoff: &desk.takeoff,
-            business: &desk.business,
-            rules: &desk.book.rules,
-            offer: &offer,
-            quoted: desk.takeoff.quoted.unwrap(),
-            pour: desk.days[0].day,
-            photos: &[],
-        },
-        flatwork::press::drawing::Rgb(0, 0, 0),
-    );
-    let words = &figures["cure"].alternative;
-    let at = words.find("Seal it").expect("a bar for sealing");
-    words[at..].split('.').next().unwrap().to_owned()
-}
-
-#[test]
-fn the_timeline_waits_as_long_as_the_sealer() {
-    let seal = ", seal: wet look, curing: none";
-    assert!(seal_day(&lot("")).contains("28"), "{}", seal_day(&lot("")));
-    assert!(seal_day(&lot(seal)).contains("28"));
-    let slow = with(BOOK, &[("wet look: {", "wet look: {after: 42 days, ")]);
-    assert!(seal_day(&lot_with(seal, &slow)).contains("42"));
-    assert!(seal_day(&lot_with("", &slow)).contains("28"));
-}
-
 #[test]
 fn everything_a_surface_takes_can_be_set() {
     for name in [
@@ -367,44 +216,4 @@ fn everything_a_surface_takes_can_be_set() {
         let offer = desk(&text, BUSINESS, BOOK).offer();
         assert_eq!(value(&offer, name), dec!(77), "{name}");
     }
-}
-
-#[test]
-fn sealing_is_excluded_only_where_the_firm_seals_and_this_job_does_not() {
-    let line = "Sealing the concrete";
-    assert!(words(&lot("")).contains(line));
-    assert!(!words(&lot(", seal: wet look, curing: none")).contains(line));
-    let none = with(BOOK, &[("sealers:", "disposal: {}\nsealers:")]);
-    let start = none.find("sealers:").unwrap();
-    let end = none.find("supply:").unwrap();
-    let none = format!("{}{}", &none[..start], &none[end..]);
-    let none = with(&none, &[("    seal: wet look\n", "")]);
-    assert!(!words(&lot_with("", &none)).contains(line));
-    // An option that speaks of it says enough.
-    let offered = format!(
-        "{}options:\n  - Clear Sealer: {{add: [sealer: 5 gal]}}\n",
-        job("")
-    );
-    assert!(!words(&desk(&offered, BUSINESS, BOOK)).contains(line));
-}
-
-#[test]
-fn an_unknown_finish_hears_of_its_neighbours() {
-    let desk = lot(", finish: stamped slat");
-    let mut problems = Problems::default();
-    let found = offer(
-        &desk.takeoff,
-        &desk.book,
-        &desk.business,
-        &desk.days,
-        &mut problems,
-    );
-    assert!(found.is_none());
-    let helps: Vec<_> = problems.iter().filter_map(|one| one.help.clone()).collect();
-    assert!(
-        helps
-            .iter()
-            .any(|help| help.starts_with("did you mean the finish `stamped slate`?")),
-        "{helps:?}"
-    );
 }
