@@ -2,7 +2,9 @@
 
 mod base;
 mod beside;
+mod border;
 mod days;
+mod dose;
 mod fall;
 mod leg;
 mod profit;
@@ -17,7 +19,9 @@ mod thickness;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
+pub use border::BorderPhrase;
 pub use days::Days;
+pub use dose::Dose;
 pub use fall::{Compass, FallPhrase};
 pub use leg::LegPhrase;
 pub use profit::Profit;
