@@ -22,6 +22,7 @@ mod spacing;
 mod stale;
 mod steel_room;
 mod strength;
+mod tax_tells;
 mod vehicle;
 
 use crate::costing::{Offer, Prices};
@@ -87,6 +88,7 @@ const QUESTIONS: &[Question] = &[
     minimum::ask,
     margin::ask,
     deposit::ask,
+    tax_tells::ask,
 ];
 
 /// Ends every help that touches safety or structure.

@@ -61,6 +61,31 @@ impl LineItem {
     pub fn money(&self) -> Money {
         self.amount.as_money()
     }
+
+    /// The same quantity at another price; a lump has no price, and stays.
+    pub fn at_price(&self, dated: &Dated) -> Self {
+        let Some(quantity) = self.quantity.as_ref().filter(|_| self.price.is_some()) else {
+            return self.clone();
+        };
+        Self {
+            amount: extension(quantity, &each(dated)),
+            price: Some(dated.clone()),
+            ..self.clone()
+        }
+    }
+}
+
+fn each(dated: &Dated) -> Quantity {
+    let price = Amount::new(dated.price.dollars(), Unit::Dollar);
+    Quantity::given("price", price, dated.place)
+}
+
+fn extension(quantity: &Quantity, each: &Quantity) -> Quantity {
+    Quantity::money(
+        "quantity × price, to the cent",
+        quantity.name(),
+        of(quantity) * each,
+    )
 }
 
 /// Joins every need with the price of its day; reports every price that is missing.
@@ -134,25 +159,16 @@ fn line(
                     );
                     return None;
                 };
-                let each = Quantity::given(
-                    "price",
-                    Amount::new(dated.price.dollars(), Unit::Dollar),
-                    dated.place,
-                );
                 (
                     item.class,
                     item.is.clone(),
                     Some(dated.clone()),
                     item.taxed,
-                    each,
+                    self::each(dated),
                 )
             }
         };
-    let amount = Quantity::money(
-        "quantity × price, to the cent",
-        need.quantity.name(),
-        of(&need.quantity) * &each,
-    );
+    let amount = extension(&need.quantity, &each);
     Some(LineItem {
         cause,
         side: Side::Direct,

@@ -112,6 +112,19 @@ impl Term {
         self.up_to(number(1))
     }
 
+    /// What was there before the last step up, where there was one.
+    pub(super) fn before_step(&self) -> Option<Decimal> {
+        match &self.form {
+            Form::Up { what, .. } => Some(what.value),
+            Form::Of(_)
+            | Form::Number
+            | Form::Both(..)
+            | Form::Sum(_)
+            | Form::Largest(_)
+            | Form::Cents(_) => None,
+        }
+    }
+
     /// In whole cents.
     pub fn cents(self) -> Self {
         Self {

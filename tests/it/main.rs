@@ -15,3 +15,4 @@ mod reference;
 mod reference_tables;
 mod support;
 mod tidy;
+mod what_if;

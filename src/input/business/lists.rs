@@ -1,5 +1,7 @@
 //! Lists of the business file: payments, sentences, prices for the unforeseen.
 
+use rust_decimal::Decimal;
+
 use crate::input::phrases::{Ratio, Share};
 use crate::reading::{At, Node, Place, Problem, Problems};
 use crate::values::{Money, Percent, rounding};
@@ -56,7 +58,7 @@ pub(super) fn payments(node: &Node, problems: &mut Problems) -> Vec<Payment> {
     payments
 }
 
-/// Percents make 100; anything else needs one `rest`, so that the parts always make the whole.
+/// Percents make 100, or shares the whole; anything else needs one `rest`, so that the parts always do.
 fn check_whole(payments: &[Payment], place: Place, problems: &mut Problems) {
     let rests = payments.iter().filter(|p| p.share == Share::Rest).count();
     if 1 < rests {
@@ -82,12 +84,17 @@ fn check_whole(payments: &[Payment], place: Place, problems: &mut Problems) {
     let all_percent = payments
         .iter()
         .all(|p| matches!(p.share, Share::Percent(_)));
+    let shares: Option<Decimal> = payments.iter().map(|p| p.share.of_one()).sum();
+    // Three thirds are the whole, though no decimal is a third.
+    let whole = shares.is_some_and(|sum| rounding::to_nine_places(sum) == Decimal::ONE);
     if rests == 0
         && !payments.is_empty()
-        && !(all_percent && sum.number() == rust_decimal::Decimal::ONE_HUNDRED)
+        && !(whole && (!all_percent || sum.number() == Decimal::ONE_HUNDRED))
     {
         let message = if all_percent {
             format!("the payments make {sum}, not 100%")
+        } else if shares.is_some() {
+            "the shares of the payments do not make the whole".to_owned()
         } else {
             "the payments leave no `rest`".to_owned()
         };

@@ -175,7 +175,7 @@ pub const PRICE: FieldTable = FieldTable {
             "contingency",
             "percent",
             "0%",
-            "of direct cost, for what goes wrong",
+            "of direct cost, for what goes wrong; or `3% of cost and overhead`",
             "3%",
         ),
         field(
@@ -208,8 +208,8 @@ pub const PRICE: FieldTable = FieldTable {
         ),
         field(
             "tax",
-            "one tax, or a list",
-            "",
+            "none, one tax, or a list",
+            "none",
             "`on` is none, sale, materials or purchases",
             "{on: sale, rate: 6%, name: sales tax}",
         ),

@@ -2,6 +2,7 @@
 
 mod base;
 mod beside;
+mod contingency;
 mod days;
 mod fall;
 mod leg;
@@ -13,6 +14,7 @@ mod steel;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
+pub use contingency::{Contingency, ContingencyBase};
 pub use days::Days;
 pub use fall::{Compass, FallPhrase};
 pub use leg::LegPhrase;

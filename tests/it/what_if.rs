@@ -1,0 +1,171 @@
+//! What if prices rise, or another supplier is asked: held against a job priced again from changed files.
+
+use rust_decimal::Decimal;
+use rust_decimal_macros::dec;
+
+use crate::support::{BOOK, BUSINESS, Desk, desk, with};
+use flatwork::costing::{
+    Asked, BuyingRule, Change, Offer, Priced, Room, Side, Totals, books, effects, sensitivity,
+};
+use flatwork::values::{Money, Percent, UnitPrice};
+
+const JOB: &str = include_str!("../../demo-quotes/garden-patio.yaml");
+const HOLD: &str = "price: 174.00";
+
+fn asked<'a>(desk: &'a Desk, priced: &'a Priced) -> Asked<'a> {
+    Asked {
+        priced,
+        book: &desk.book,
+        policy: &desk.business.price,
+        days: &desk.days,
+        fixed: desk.takeoff.fixed_price.as_ref(),
+    }
+}
+
+fn totals(job: &str, book: &str) -> Totals {
+    desk(job, BUSINESS, book).offer().quoted().totals()
+}
+
+/// The book is written anew with the price 10 % higher; 174.00 becomes 191.40.
+#[test]
+fn a_rise_is_what_the_job_costs_by_a_book_with_that_price() {
+    let here = desk(JOB, BUSINESS, BOOK);
+    let offer = here.offer();
+    let found = sensitivity(
+        asked(&here, offer.quoted()),
+        &[dec!(1), dec!(10)].map(Percent::new),
+    );
+    let of = |item: &str| found.iter().find(|one| one.items == [item]).unwrap();
+    let mix = of("ready-mix 4000 air").rises[1];
+    let dearer = with(BOOK, &[(HOLD, "price: 191.40")]);
+    assert_eq!(mix.repriced, totals(JOB, &dearer));
+    let old = offer.quoted().totals();
+    let held = totals(&format!("{JOB}\nprice: {}\n", old.price.dollars()), &dearer);
+    assert_eq!(mix.held, held);
+    assert_eq!((held.price, mix.more), (old.price, held.cost - old.cost));
+    let one = with(BOOK, &[(HOLD, "price: 175.74")]);
+    assert_eq!(
+        of("ready-mix 4000 air").rises[0].repriced,
+        totals(JOB, &one)
+    );
+    let costs: Vec<Money> = found.iter().map(|one| one.rises[1].more).collect();
+    assert!(costs.is_sorted_by(|dear, cheap| cheap <= dear), "{costs:?}");
+}
+
+/// At the last price the job stands at its floor or above, and one cent more brings it below.
+#[test]
+fn room_ends_one_step_before_the_floor() {
+    let here = desk(JOB, BUSINESS, BOOK);
+    let offer = here.offer();
+    let found = sensitivity(asked(&here, offer.quoted()), &[Percent::new(dec!(10))]);
+    let mix = found
+        .iter()
+        .find(|one| one.items == ["ready-mix 4000 air"])
+        .unwrap();
+    let Some(Room::UpTo { price, .. }) = mix.room else {
+        panic!("{:?}", mix.room);
+    };
+    let job = format!(
+        "{JOB}\nprice: {}\n",
+        offer.quoted().totals().price.dollars()
+    );
+    let margin = |price: Decimal| {
+        let book = with(BOOK, &[(HOLD, &format!("price: {price}"))]);
+        totals(&job, &book).margin().unwrap()
+    };
+    assert!(dec!(15) <= margin(price.dollars()));
+    assert!(margin(price.dollars() + dec!(0.01)) < dec!(15));
+    assert!(UnitPrice::new(dec!(174)) < price);
+}
+
+#[track_caller]
+fn sum(changes: &[Change]) -> Money {
+    changes.iter().map(Change::by).sum()
+}
+
+fn direct(offer: &Offer) -> Money {
+    offer.quoted().totals().direct
+}
+
+#[test]
+fn the_causes_between_two_books_add_up_to_the_difference() {
+    #[track_caller]
+    fn case(changes: &[(&str, &str)], prices: bool, rules: bool) {
+        for job in [JOB.to_owned(), format!("{JOB}\nprice: 11000.00\n")] {
+            let first = desk(&job, BUSINESS, BOOK);
+            let other = desk(&job, BUSINESS, &with(BOOK, changes));
+            let (old, new) = (first.offer(), other.offer());
+            let found = books(
+                old.quoted(),
+                new.quoted(),
+                &other.book,
+                &other.days,
+                &other.business.price,
+                other.takeoff.fixed_price.as_ref(),
+            );
+            let of_direct = sum(&found.prices) + sum(&found.rules);
+            assert_eq!(of_direct, direct(&new) - direct(&old));
+            let total = |offer: &Offer| offer.quoted().totals().total;
+            assert_eq!(of_direct + sum(&found.added), total(&new) - total(&old));
+            assert_eq!(
+                (!found.prices.is_empty(), !found.rules.is_empty()),
+                (prices, rules)
+            );
+            assert!(found.added.iter().all(|change| change.side != Side::Direct));
+        }
+    }
+    case(&[(HOLD, "price: 180.00")], true, false);
+    case(&[("truck: 9 cu yd", "truck: 5 cu yd")], false, true);
+    case(
+        &[(HOLD, "price: 168.25"), ("sold in: 1/4", "sold in: 1")],
+        true,
+        true,
+    );
+    // The same thing under another name, and a purpose that is not charged.
+    case(
+        &[
+            ("  ready-mix 4000 air:", "  other mix:"),
+            (
+                "item: ready-mix 4000 air, strength",
+                "item: other mix, strength",
+            ),
+            ("item: ready-mix 4000 air,", "item: other mix,"),
+            (HOLD, "price: 181.00"),
+            ("delivery: delivery", "delivery: none"),
+        ],
+        true,
+        true,
+    );
+}
+
+/// 7.5 cu yd of 1,305.00: net 6.77, and all parts of the line make the line.
+#[test]
+fn the_effects_of_buying_are_parts_of_their_lines() {
+    let here = desk(JOB, BUSINESS, BOOK);
+    let offer = here.offer();
+    let order = &offer.quoted().needs.orders[0];
+    let found = effects(offer.quoted());
+    let of = |rule: BuyingRule, title: &str| {
+        let mut hits = found
+            .iter()
+            .filter(|one| one.rule == rule && one.title.starts_with(title));
+        let hit = hits
+            .next()
+            .unwrap_or_else(|| panic!("{rule:?} {title}: {found:#?}"));
+        (hit.amount.value, hit.cost)
+    };
+    let (allowance, for_allowance) = of(BuyingRule::Allowance, "Ready-mix");
+    let (rest, for_rest) = of(BuyingRule::RoundUp, "Ready-mix");
+    assert_eq!(order.net.value() + allowance + rest, dec!(7.5));
+    let exact = (allowance + rest) * dec!(174);
+    let told = for_allowance.dollars() + for_rest.dollars();
+    assert!((exact - told).abs() <= dec!(0.01), "{exact} {told}");
+    assert_eq!(
+        of(BuyingRule::Standing, "Truck"),
+        (dec!(45), Money::cents(11_250))
+    );
+    let hours = &offer.quoted().needs.crew;
+    let (more, cost) = of(BuyingRule::CrewDays, "Labor");
+    assert_eq!(more, hours.charged.value() - hours.hours.value());
+    assert!((more * dec!(47.50) - cost.dollars()).abs() <= dec!(0.01));
+}
