@@ -3,9 +3,15 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
+use super::paper::print;
 use super::{Format, say, with_sheets};
+use crate::advice::{Case, advice};
+use crate::documents::cost_document;
+use crate::documents::cost_sheet::cost_sheet;
 use crate::documents::views::office::{self, Sheet, books};
 use crate::outside::exports;
+use crate::press::layout::style::Look;
+use crate::reading::{Problem, Problems};
 use crate::values::{Day, Percent};
 
 #[derive(Debug, clap::Args)]
@@ -24,6 +30,12 @@ pub(super) struct Arguments {
     /// What a rise of each item does, of 10% or so much: --rise, --rise=4%
     #[arg(long, value_name = "PERCENT", value_parser = percent, num_args = 0..=1, require_equals = true, default_missing_value = "10%", conflicts_with = "format")]
     rise: Option<Percent>,
+    /// Writes the cost sheet for the office as a PDF
+    #[arg(long, conflicts_with_all = ["format", "rise"])]
+    pdf: bool,
+    /// Where the PDF goes; else beside the takeoff, as NAME.cost.pdf
+    #[arg(short, long, value_name = "FILE", requires = "pdf")]
+    output: Option<PathBuf>,
     /// Text to read, or JSON or CSV for other programs
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -45,7 +57,10 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
         &arguments.file,
         arguments.on,
         &arguments.books,
-        |sheets, _| {
+        |sheets, problems| {
+            if arguments.pdf {
+                return paper(arguments, sheets, problems);
+            }
             let text = match (arguments.rise, sheets) {
                 (Some(percent), sheets) => {
                     let each = sheets.iter();
@@ -66,6 +81,43 @@ fn one(arguments: &Arguments, sheet: &Sheet<'_>) -> String {
         Format::Text => office::cost::text(sheet),
         Format::Json => exports::cost::json(sheet),
         Format::Csv => exports::cost::csv(sheet),
+    }
+}
+
+/// The cost sheet as a PDF, by one book.
+fn paper(arguments: &Arguments, sheets: &[Sheet<'_>], problems: &mut Problems) -> Option<ExitCode> {
+    let [sheet] = sheets else {
+        problems.push(
+            Problem::new(
+                "one-book-for-a-pdf",
+                "a cost sheet is of one price book, and here are several",
+            )
+            .help("give `--book` once; without `--pdf` several books are set side by side"),
+        );
+        return None;
+    };
+    let found = advice(Case {
+        takeoff: sheet.takeoff,
+        business: sheet.business,
+        book: sheet.book,
+        offer: sheet.offer,
+        days: sheet.days,
+        quoted: sheet.quoted,
+    });
+    let (view, figures) = cost_sheet(sheet, &found, Look::default().accent);
+    let printed = print(
+        cost_document(&view, &figures),
+        &arguments.file,
+        arguments.output.as_ref(),
+        "cost.pdf",
+        problems,
+    )?;
+    match printed {
+        Ok(path) => {
+            say(&format!("cost sheet  {}\n", path.display()));
+            Some(ExitCode::SUCCESS)
+        }
+        Err(status) => Some(status),
     }
 }
 

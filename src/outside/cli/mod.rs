@@ -3,6 +3,7 @@
 mod check;
 mod cost;
 mod explain;
+mod paper;
 mod quote;
 mod sheet;
 mod takeoff;

@@ -135,7 +135,7 @@ fn keep(found: &mut Vec<Quantity>, quantity: Quantity) {
 }
 
 /// The unit that goes with a number.
-fn unit(amount: Amount) -> String {
+pub fn unit(amount: Amount) -> String {
     if amount.value == Decimal::ONE {
         amount.unit.symbol().to_owned()
     } else {
