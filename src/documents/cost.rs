@@ -22,7 +22,7 @@ pub fn cost_document(
     })?;
     let about = About {
         title: view.file.title.clone(),
-        author: String::new(),
+        author: view.firm.clone(),
         subject: view.file.subject.clone(),
         language: view.file.language.clone(),
         created: view.file.created,

@@ -18,4 +18,6 @@ pub use error::DocumentError;
 pub use quote::{quote_document, quote_document_in};
 
 #[cfg(test)]
+mod cost_tests;
+#[cfg(test)]
 mod quote_tests;

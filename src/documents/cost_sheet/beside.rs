@@ -46,9 +46,12 @@ const fn called(rule: BuyingRule) -> &'static str {
     }
 }
 
-/// The price before tax by parts of the job.
+/// The price before tax by parts of the job, where there are several.
 pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<PartRow> {
     let split = sections(&sheet.offer.quoted().lines);
+    if split.len() < 2 {
+        return Vec::new();
+    }
     let row = |kind: &str, part: &str, price: Money| PartRow {
         kind: kind.to_owned(),
         part: part.to_owned(),
@@ -119,10 +122,15 @@ pub(super) fn advice(sheet: &Sheet<'_>, advice: &[Problem]) -> Vec<AdviceRow> {
         message: sentence(&one.message),
         at: one
             .place
-            .map(|place| sheet.line_of(place))
+            .map(|place| file_name(&sheet.line_of(place)))
             .unwrap_or_default(),
     });
     rows.collect()
+}
+
+/// The file without its folders: there is little room.
+fn file_name(line: &str) -> String {
+    line.rsplit(['/', '\\']).next().unwrap_or(line).to_owned()
 }
 
 /// A message of the terminal as a sentence: a capital, no backticks, a full stop.

@@ -49,6 +49,7 @@ fn view(sheet: &Sheet<'_>, advice: &[Problem], found: &[Sensitivity]) -> CostVie
             language: "en-US".to_owned(),
             created: sheet.quoted.noon(),
         },
+        firm: sheet.business.firm.name.clone(),
         warning: "For the office\u{a0} –\u{a0} not for the customer".to_owned(),
         beside: format!("Cost sheet, {name}"),
         title: "What this job costs us".to_owned(),

@@ -35,8 +35,8 @@ pub struct RiseBar {
 
 const WIDTH: f32 = 340.0;
 const ZERO: f32 = 126.0;
-const BARS: f32 = 104.0;
-const MARGIN: f32 = 300.0;
+const BARS: f32 = 92.0;
+const MARGIN: f32 = 288.0;
 const HEAD: f32 = 12.0;
 const ROW: f32 = 14.0;
 const BAR: f32 = 9.0;

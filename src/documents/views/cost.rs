@@ -12,6 +12,8 @@ use super::quote::FileFacts;
 #[derive(Clone, Debug, Serialize)]
 pub struct CostView {
     pub file: FileFacts,
+    /// Who wrote the file.
+    pub firm: String,
     /// "For the office – not for the customer": on every page.
     pub warning: String,
     /// "Cost sheet, Garden patio": at the right end of the band.
