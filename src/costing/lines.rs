@@ -102,7 +102,7 @@ pub fn priced(
         .collect()
 }
 
-fn line(
+pub(super) fn line(
     need: &Need,
     book: &PriceBook,
     days: &[Prices],

@@ -12,6 +12,7 @@ mod prices;
 mod sections;
 mod sensitivity;
 mod totals;
+mod unit_prices;
 
 pub use buying::{BuyingRule, Effect, effects};
 pub use compare::{Books, Change, Joined, Sold, books, compare, join};
@@ -23,3 +24,4 @@ pub use prices::{Prices, prices};
 pub use sections::{SectionPrice, sections};
 pub use sensitivity::{Asked, Rise, Room, Sensitivity, sensitivity, together};
 pub use totals::Totals;
+pub use unit_prices::UnitCost;

@@ -169,3 +169,24 @@ fn the_effects_of_buying_are_parts_of_their_lines() {
     assert_eq!(more, hours.charged.value() - hours.hours.value());
     assert!((more * dec!(47.50) - cost.dollars()).abs() <= dec!(0.01));
 }
+
+/// 174.00 + 1.2 × 47.50 = 231.00; 14 % and 3 % of it make 270.27, and 25 % of that 337.84: no
+/// minimum, not rounded up. A dearer mix moves it.
+#[test]
+fn a_unit_price_made_of_items_follows_their_prices() {
+    let price = |mix: &str| {
+        let business = with(
+            BUSINESS,
+            &[(
+                "Concrete, placed: 320.00 per cu yd",
+                "Concrete, placed: {per: cu yd, of: {ready-mix 4000 air: 1 cu yd, labor: 1.2 hours}}",
+            )],
+        );
+        let offer = desk(JOB, &business, &with(BOOK, &[(HOLD, mix)])).offer();
+        let prices: Vec<Money> = offer.unit_prices.iter().map(|one| one.price).collect();
+        (prices[0], prices[2])
+    };
+    let soil = Money::cents(15_000);
+    assert_eq!(price(HOLD), (soil, Money::cents(33_784)));
+    assert_eq!(price("price: 184.00"), (soil, Money::cents(35_246)));
+}

@@ -1,10 +1,10 @@
-//! Lists of the business file: payments, sentences, prices for the unforeseen.
+//! Lists of the business file: payments, sentences.
 
 use rust_decimal::Decimal;
 
-use crate::input::phrases::{Ratio, Share};
+use crate::input::phrases::Share;
 use crate::reading::{At, Node, Place, Problem, Problems};
-use crate::values::{Money, Percent, rounding};
+use crate::values::{Percent, rounding};
 
 /// One payment of the schedule.
 #[derive(Clone, Debug)]
@@ -12,15 +12,6 @@ pub struct Payment {
     pub when: String,
     pub share: Share,
     pub place: Place,
-}
-
-/// A unit price for what nobody could see, before tax.
-#[derive(Clone, Debug)]
-pub struct Unforeseen {
-    pub what: String,
-    /// As people read it: `cu yd`.
-    pub per: String,
-    pub price: Money,
 }
 
 pub(super) fn texts(node: &Node, key: &str, problems: &mut Problems) -> Vec<String> {
@@ -104,27 +95,4 @@ fn check_whole(payments: &[Payment], place: Place, problems: &mut Problems) {
                 .help("let them make 100%, or write `rest` for the last one"),
         );
     }
-}
-
-pub(super) fn unforeseen(node: &Node, problems: &mut Problems) -> Vec<Unforeseen> {
-    let mut found = Vec::new();
-    for (what, price) in crate::input::named_items(node, "`unforeseen`", problems) {
-        let Some(ratio) = price.read::<Ratio>(problems) else {
-            continue;
-        };
-        if ratio.much.unit != crate::values::Unit::Plain {
-            problems.push(
-                Problem::new("bad-amount", "a price for the unforeseen is in dollars")
-                    .at(price.place)
-                    .help("write, for example, `150.00 per cu yd`"),
-            );
-            continue;
-        }
-        found.push(Unforeseen {
-            what: what.value,
-            per: ratio.per.unit.symbol().to_owned(),
-            price: rounding::to_cents(ratio.much.value),
-        });
-    }
-    found
 }

@@ -4,7 +4,7 @@
 
 mod policy;
 
-pub use policy::{CREW, CURE, ORDER, QUOTE};
+pub use policy::{CREW, CURE, ORDER, QUOTE, UNFORESEEN};
 
 use crate::reading::{Field, FieldTable};
 
@@ -110,7 +110,7 @@ pub const BUSINESS: FieldTable = FieldTable {
             "unforeseen",
             "list of prices",
             "",
-            "unit prices for what nobody could see",
+            "unit prices for what nobody could see, in dollars or made of items",
             "[Soft soil out: 150.00 per cu yd]",
         ),
         field(
