@@ -6,8 +6,8 @@ use rust_decimal::Decimal;
 
 use super::{Cause, LineItem, Priced};
 use crate::input::book::Class;
-use crate::trade::Working;
 use crate::trade::order::ConcreteOrder;
+use crate::trade::{Quantity, Working};
 use crate::values::{Amount, Money, rounding};
 
 /// A rule that makes the job buy more than the drawing shows.
@@ -84,7 +84,7 @@ fn of_order(order: &ConcreteOrder, line: &LineItem) -> Vec<Effect> {
     let named = |name: &str| {
         let parts = order.order.parts();
         let part = parts.iter().find(|part| part.name() == name);
-        part.map_or(Decimal::ZERO, |part| part.value())
+        part.map_or(Decimal::ZERO, Quantity::value)
     };
     if matches!(order.order.working(), Working::Set { .. }) {
         return Vec::new();
@@ -111,7 +111,7 @@ fn of_order(order: &ConcreteOrder, line: &LineItem) -> Vec<Effect> {
 /// What goes up to whole steps; a fee for each load is no rounding of a load.
 fn of_steps(line: &LineItem) -> Vec<Effect> {
     let quantity = line.quantity.as_ref();
-    let needed = quantity.and_then(crate::trade::Quantity::before_step);
+    let needed = quantity.and_then(Quantity::before_step);
     let (Some(quantity), Some(needed)) = (quantity, needed) else {
         return Vec::new();
     };

@@ -1,6 +1,8 @@
 //! The cost sheet's pages: complete, inside the margins, nothing on top of anything else, and
 //! marked for the office.
 
+use std::fmt::Write as _;
+
 use super::cost_document;
 use super::cost_sheet::cost_sheet;
 use super::quote_tests::reach::{all_words, check_pages};
@@ -87,12 +89,18 @@ fn every_page_says_twice_whose_it_is() {
 
 #[test]
 fn long_names_and_many_choices_go_on_over_pages() {
-    let options: String = (1..=5)
-        .map(|i| format!("  - A long and rather wordy choice that nobody needs, number {i}:\n      add: [clear sealer: {i}00 sq ft]\n"))
-        .collect();
-    let lumps: String = (1..=30)
-        .map(|i| format!("  - a thing with a name that is much too long for its column, number {i}: {{cost: 1234567.89}}\n"))
-        .collect();
+    let (mut lumps, mut options) = (String::new(), String::new());
+    for i in 1..=30 {
+        let name = "a thing with a name that is much too long for its column";
+        let _ = writeln!(lumps, "  - {name}, number {i}: {{cost: 1234567.89}}");
+    }
+    for i in 1..=5 {
+        let name = "A long and rather wordy choice that nobody needs";
+        let _ = writeln!(
+            options,
+            "  - {name}, number {i}:\n      add: [clear sealer: {i}00 sq ft]"
+        );
+    }
     let job = format!(
         "customer: Ira Sample\nslabs: {{walk: 28 ft x 4 ft, patio: {{size: 100 ft x 90 ft}}}}\nextra:\n{lumps}options:\n{options}"
     );

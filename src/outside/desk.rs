@@ -105,7 +105,7 @@ pub fn lay_out_each(
         }
     }
     let all = desks.len() == found.len();
-    report_by_book(found, problems);
+    report_by_book(&found, problems);
     all.then_some(desks)
 }
 
@@ -160,7 +160,7 @@ fn read_book(
 
 /// Reports what was found with each of several books: what all of them have in common once,
 /// and the rest with the name of its book.
-pub fn report_by_book(found: Vec<(Place, Problems)>, problems: &mut Problems) {
+pub fn report_by_book(found: &[(Place, Problems)], problems: &mut Problems) {
     let everywhere = |problem: &Problem| {
         let knows = |(_, of_book): &(Place, Problems)| of_book.iter().any(|one| one == problem);
         found.iter().all(knows)
@@ -168,7 +168,7 @@ pub fn report_by_book(found: Vec<(Place, Problems)>, problems: &mut Problems) {
     if let Some((_, first)) = found.first() {
         problems.extend(first.iter().filter(|one| everywhere(one)).cloned());
     }
-    for (place, of_book) in &found {
+    for (place, of_book) in found {
         let own = of_book.iter().filter(|one| !everywhere(one));
         problems.extend(own.map(|one| match one.place {
             Some(at) if at.file == place.file => one.clone(),

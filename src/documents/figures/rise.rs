@@ -3,6 +3,8 @@
 //! 340 points wide. A number stands at the end of its bar, so grey print loses nothing;
 //! the rest is pale with an outline of ink, since it is not one item.
 
+use std::fmt::Write as _;
+
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive as _;
 
@@ -169,10 +171,11 @@ fn alternative(view: &RiseView<'_>) -> String {
         } else {
             format!(", room {}", bar.room)
         };
-        text.push_str(&format!(
+        let _ = write!(
+            text,
             " {}: {} dollars, margin {}{room}.",
             bar.name, bar.amount, bar.margin
-        ));
+        );
     }
     text
 }

@@ -55,7 +55,7 @@ fn offers(desks: &[Desk], problems: &mut Problems) -> Option<Vec<Offer>> {
         ));
         found.push((desk.book.place, of_book));
     }
-    report_by_book(found, problems);
+    report_by_book(&found, problems);
     offers.into_iter().collect()
 }
 

@@ -27,7 +27,7 @@ pub fn text(sheets: &[Sheet<'_>], order: Order) -> String {
     out.extend(table(sheets, order));
     for (i, other) in others.iter().enumerate() {
         out.push(String::new());
-        out.extend(why::why(first, other, letter(i + 1)));
+        out.extend(why::why(first, other, &letter(i + 1)));
     }
     out.join("\n") + "\n"
 }

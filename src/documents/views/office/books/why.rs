@@ -7,7 +7,7 @@ use crate::documents::views::office::columns::{Stand, set};
 use crate::values::{Amount, Money, Unit, UnitPrice};
 
 /// The changes in the order they are told, and what they make together.
-pub(super) fn why(first: &Sheet<'_>, other: &Sheet<'_>, letter: String) -> Vec<String> {
+pub(super) fn why(first: &Sheet<'_>, other: &Sheet<'_>, letter: &str) -> Vec<String> {
     let total = |sheet: &Sheet<'_>| sheet.offer.quoted().totals().total;
     let by = total(other) - total(first);
     let found = difference(first, other);
