@@ -48,7 +48,7 @@ pub fn effects(priced: &Priced) -> Vec<Effect> {
         let order = |order: &&ConcreteOrder| order.order.name() == name;
         if let Some(order) = priced.needs.orders.iter().find(order) {
             found.extend(of_order(order, line));
-        } else if name == priced.needs.crew.charged.name() {
+        } else if name == priced.needs.crew.charged.name() || name == "other labor" {
             found.extend(of_days(priced, line));
         } else if let Some(rule) = charged(priced, name) {
             found.extend(line.quantity.as_ref().map(|quantity| Effect {
@@ -130,9 +130,13 @@ fn of_days(priced: &Priced, line: &LineItem) -> Vec<Effect> {
     if matches!(crew.charged.working(), Working::Set { .. }) {
         return Vec::new();
     }
-    let hours = crew.hours.value();
-    let more = crew.charged.value() - hours;
-    split(line, hours, &[(BuyingRule::CrewDays, more)])
+    // Where each task has its line, the last one holds what is charged beside them.
+    let all = line
+        .quantity
+        .as_ref()
+        .map_or(Decimal::ZERO, Quantity::value);
+    let more = crew.charged.value() - crew.hours.value();
+    split(line, all - more, &[(BuyingRule::CrewDays, more)])
 }
 
 /// The line's money in proportion; parts that are nothing, and lines that are not made of these parts, give none.

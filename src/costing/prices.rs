@@ -22,6 +22,8 @@ impl Prices {
         let mut other = self.clone();
         if let Some(dated) = other.by_item.get_mut(item) {
             dated.price = price;
+            // What an hour was made of does not make the other price.
+            dated.wage = None;
         }
         other
     }
@@ -49,6 +51,7 @@ pub fn prices(book: &PriceBook, day: Day, job: &str) -> Prices {
                         until: hold.until,
                         note: hold.note.clone(),
                     },
+                    wage: None,
                     place: hold.place,
                 },
             );

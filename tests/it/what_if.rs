@@ -190,3 +190,19 @@ fn a_unit_price_made_of_items_follows_their_prices() {
     assert_eq!(price(HOLD), (soil, Money::cents(33_784)));
     assert_eq!(price("price: 184.00"), (soil, Money::cents(35_246)));
 }
+
+/// 1.35 cu yd of topsoil, and nobody brings less than 4: 2.65 are the rule's.
+#[test]
+fn the_smallest_sale_is_an_effect_too() {
+    let topsoil = "    sold in: 1/2\n    work: 1 hour per cu yd";
+    let book = with(BOOK, &[(topsoil, &format!("    at least: 4\n{topsoil}"))]);
+    let offer = desk(JOB, BUSINESS, &book).offer();
+    let found = effects(offer.quoted());
+    let soil = found
+        .iter()
+        .find(|one| one.title.starts_with("Topsoil"))
+        .unwrap();
+    assert_eq!(soil.rule, BuyingRule::RoundUp);
+    assert_eq!(soil.amount.value, dec!(2.65));
+    assert_eq!(soil.cost, Money::cents(11_130));
+}

@@ -3,6 +3,7 @@
 use super::lines::two_places;
 use crate::documents::views::cost::HourRow;
 use crate::documents::views::office::Sheet;
+use crate::input::business::Charge;
 use crate::trade::crew::TaskHours;
 use crate::trade::{Quantity, Working};
 use crate::values::Unit;
@@ -17,7 +18,7 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
     if !crew.travel.value().is_zero() {
         rows.push(HourRow {
             kind: "plain".to_owned(),
-            task: "set up and travel".to_owned(),
+            task: "travel".to_owned(),
             work: crew.trips.amount().to_string(),
             rate: set_or(&crew.travel, || {
                 format!("{} h each", sheet.business.crew.travel.value.number())
@@ -25,6 +26,15 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
             hours: number(&crew.travel),
         });
     }
+    rows.extend(crew.set_up.as_ref().map(|set_up| HourRow {
+        kind: "plain".to_owned(),
+        task: "set up and clean up".to_owned(),
+        work: crew.trips.amount().to_string(),
+        rate: set_or(set_up, || {
+            format!("{} h each", sheet.business.crew.set_up.value.number())
+        }),
+        hours: number(set_up),
+    }));
     rows.push(HourRow {
         kind: "sum".to_owned(),
         task: "Hours worked out".to_owned(),
@@ -40,11 +50,12 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
             crew.days.amount(),
             sheet.business.crew.people.value.number()
         ),
-        rate: set_or(&crew.charged, || {
-            format!(
+        rate: set_or(&crew.charged, || match sheet.business.crew.charge.value {
+            Charge::Hours => "as worked out".to_owned(),
+            Charge::CrewDays => format!(
                 "{} h a day",
                 sheet.business.crew.hours_in_a_day.value.number()
-            )
+            ),
         }),
         hours: number(&crew.charged),
     });

@@ -13,7 +13,8 @@ pub use firm::Firm;
 pub use kinds::Kind;
 pub use lists::Payment;
 pub use policy::{
-    CrewPolicy, CurePolicy, DayRule, OrderPolicy, PricePolicy, QuotePolicy, TaxBase, TaxRule,
+    Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
+    QuotePolicy, TaxBase, TaxRule,
 };
 
 pub use unforeseen::{Unforeseen, UnforeseenPrice};
