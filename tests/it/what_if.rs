@@ -3,7 +3,7 @@
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
-use crate::support::{BOOK, BUSINESS, Desk, desk, with};
+use crate::support::{BOOK, BUSINESS, Desk, FAR_BANK, desk, with};
 use flatwork::costing::{
     Asked, BuyingRule, Change, Offer, Priced, Room, Side, Totals, books, effects, sensitivity,
 };
@@ -136,6 +136,24 @@ fn the_causes_between_two_books_add_up_to_the_difference() {
         true,
         true,
     );
+}
+
+/// From the near book to the far one, which sells nearly everything in another way.
+#[test]
+fn the_far_book_is_explained_to_the_cent() {
+    let (first, other) = (desk(JOB, BUSINESS, BOOK), desk(JOB, BUSINESS, FAR_BANK));
+    let (old, new) = (first.offer(), other.offer());
+    for (choice, old) in &old.by_choice {
+        let new = &new.by_choice[choice];
+        let policy = &other.business.price;
+        let found = books(old, new, &other.book, &other.days, policy, None);
+        let all: Money = found.all().map(Change::by).sum();
+        assert_eq!(all, new.totals().total - old.totals().total, "{choice:?}");
+        assert!(5 < found.prices.len() && 5 < found.rules.len());
+        // Crushed stone goes by the yard there and by the ton here: no second price, all of it rules.
+        let stone = |changes: &[Change]| changes.iter().any(|one| one.title.starts_with("Crushed"));
+        assert_eq!((stone(&found.prices), stone(&found.rules)), (false, true));
+    }
 }
 
 /// 7.5 cu yd of 1,305.00: net 6.77, and all parts of the line make the line.

@@ -34,10 +34,11 @@ fn row(line: &LineItem, first: bool, white: bool, twins: bool) -> OrderRow {
     OrderRow {
         kind: if first && white { "group" } else { "plain" }.to_owned(),
         class: line.class.filter(|_| first).map_or("", heading).to_owned(),
-        item: if twins {
-            format!("{} ({})", line.title, cause(&line.cause))
-        } else {
-            line.title.clone()
+        item: match line.class {
+            // One wage, many tasks: the task says it.
+            Some(Class::Labor) if twins => cause(&line.cause),
+            _ if twins => format!("{} ({})", line.title, cause(&line.cause)),
+            _ => line.title.clone(),
         },
         working: quantity.map_or_else(|| line.amount.shown(), working),
         quantity: quantity
