@@ -9,8 +9,11 @@ mod aggregate;
 mod air;
 mod barely_a_load;
 mod closed_day;
+mod deep_forms;
 mod deposit;
+mod even_risers;
 mod groove;
+mod handrail;
 mod holds;
 mod isolation;
 mod margin;
@@ -20,6 +23,7 @@ mod no_joints;
 mod no_zone;
 mod panel_shape;
 mod promised;
+mod risers;
 mod sets;
 mod short_load;
 mod spacing;
@@ -28,6 +32,7 @@ mod standing;
 mod steel_room;
 mod strength;
 mod tax_tells;
+mod treads;
 mod two_mixes;
 mod vehicle;
 
@@ -85,6 +90,11 @@ const QUESTIONS: &[Question] = &[
     steel_room::ask,
     vehicle::ask,
     isolation::ask,
+    risers::ask,
+    treads::ask,
+    even_risers::ask,
+    handrail::ask,
+    deep_forms::ask,
     access::ask,
     narrow_gate::ask,
     closed_day::ask,

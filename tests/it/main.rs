@@ -15,6 +15,7 @@ mod properties;
 mod quote;
 mod reference;
 mod reference_tables;
+mod scope_words;
 mod supply;
 mod support;
 mod tidy;

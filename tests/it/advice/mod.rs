@@ -2,6 +2,7 @@
 
 mod money;
 mod slabs;
+mod steps;
 mod supply;
 
 use flatwork::advice::{Case, advice};
