@@ -94,7 +94,8 @@ const QUOTE_PARTS: [(&str, &str); 20] = [
 ];
 
 /// The parts of the cost sheet, by the name they are included by.
-const COST_PARTS: [(&str, &str); 8] = [
+const COST_PARTS: [(&str, &str); 9] = [
+    ("cost/parts", include_str!("../../templates/cost/parts.hbs")),
     ("cost/bars", include_str!("../../templates/cost/bars.hbs")),
     (
         "cost/beside",

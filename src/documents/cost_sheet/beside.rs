@@ -88,7 +88,6 @@ pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<ChoiceRow> {
             } else {
                 taken.join(" + ")
             },
-            cost: totals.cost.plain(),
             price: totals.price.plain(),
             total: totals.total.plain(),
             margin: held,

@@ -9,10 +9,8 @@ use crate::documents::views::office::margin;
 use crate::documents::views::office::rise::{asked, room, title};
 use crate::press::drawing::{Drawing, Rgb};
 
-/// Items that get a bar of their own; the rest shares one.
-const BARS: usize = 7;
-/// And a row of the table.
-const ROWS: usize = 10;
+/// Items that get a bar and a row of their own; the rest shares one.
+const ALONE: usize = 7;
 
 fn largest() -> String {
     RISES[RISES.len() - 1].to_string()
@@ -32,7 +30,7 @@ pub(super) fn rise(sheet: &Sheet<'_>, found: &[Sensitivity]) -> Rise {
 
 /// The dearest items, and all others at once.
 fn rows(sheet: &Sheet<'_>, found: &[Sensitivity]) -> Vec<RiseRow> {
-    let (shown, others) = parted(found, ROWS);
+    let (shown, others) = parted(found);
     let mut rows: Vec<RiseRow> = shown
         .iter()
         .map(|one| row(sheet, title(sheet, one), one))
@@ -48,11 +46,11 @@ fn rows(sheet: &Sheet<'_>, found: &[Sensitivity]) -> Vec<RiseRow> {
 }
 
 /// One item alone is no rest: it stands by itself.
-fn parted(found: &[Sensitivity], most: usize) -> (&[Sensitivity], &[Sensitivity]) {
-    let shown = if found.len() <= most + 1 {
+fn parted(found: &[Sensitivity]) -> (&[Sensitivity], &[Sensitivity]) {
+    let shown = if found.len() <= ALONE + 1 {
         found.len()
     } else {
-        most
+        ALONE
     };
     found.split_at(shown)
 }
@@ -100,7 +98,7 @@ fn prices(sheet: &Sheet<'_>, one: &Sensitivity) -> String {
 
 /// The dearest items one by one, and all others at once.
 pub(super) fn figure(sheet: &Sheet<'_>, found: &[Sensitivity], accent: Rgb) -> Drawing {
-    let (shown, others) = parted(found, BARS);
+    let (shown, others) = parted(found);
     let bar = |name: String, one: &Sensitivity, rest: bool| {
         let more = one.rises.last().map(|rise| rise.more).unwrap_or_default();
         RiseBar {

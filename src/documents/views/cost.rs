@@ -129,7 +129,6 @@ pub struct PartRow {
 pub struct ChoiceRow {
     /// "Clear sealer", or "nothing, as quoted".
     pub taken: String,
-    pub cost: String,
     pub price: String,
     pub total: String,
     /// "20.02%", and "below floor" where it is.
