@@ -7,6 +7,7 @@
 mod access;
 mod aggregate;
 mod air;
+mod closing_error;
 mod deposit;
 mod groove;
 mod holds;
@@ -68,6 +69,7 @@ pub fn advice(case: Case<'_>) -> Vec<Problem> {
 type Question = fn(Case<'_>) -> Vec<Problem>;
 
 const QUESTIONS: &[Question] = &[
+    closing_error::ask,
     spacing::ask,
     no_joints::ask,
     panel_shape::ask,

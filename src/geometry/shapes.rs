@@ -1,6 +1,6 @@
 //! Shapes that are not rectangles or circles: triangles, trapezoids, rings, sectors.
 
-use super::{Angle, Direction, HoleError, Outline, Point, Side, WalkError, angle, point};
+use super::{Angle, Direction, HoleError, Outline, Point, Side, WalkError, angle};
 use crate::values::Length;
 
 impl Outline {
@@ -173,7 +173,7 @@ mod tests {
     use rust_decimal_macros::dec;
 
     use super::*;
-    use crate::geometry::panels;
+    use crate::geometry::{panels, point};
     use crate::values::{Area, rounding};
 
     fn feet(n: i64) -> Length {

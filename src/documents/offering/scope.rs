@@ -93,7 +93,9 @@ fn removed(takeoff: &Takeoff) -> String {
         SizePhrase::AreaDeep { depth, .. } => {
             format!("{}, {} deep", removal.name.value, length(depth))
         }
-        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } => removal.name.value.clone(),
+        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } | SizePhrase::Shape(_) => {
+            removal.name.value.clone()
+        }
     };
     let texts: Vec<String> = takeoff.removals.iter().map(one).collect();
     if texts.is_empty() {

@@ -47,6 +47,8 @@ pub struct OrderPolicy {
     pub stake_spacing: At<Length>,
     pub chair_area: At<Amount>,
     pub compound_coverage: At<Amount>,
+    /// Smaller openings are formed, but taken off nothing.
+    pub smallest_opening: At<Amount>,
 }
 
 #[derive(Clone, Debug)]
@@ -173,6 +175,7 @@ pub(super) fn order(
         .and_then(|at| divisor(at, problems));
     let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
+    let smallest_opening = in_unit(&fields, "smallest opening", Unit::SquareFoot, problems);
     Some(OrderPolicy {
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
@@ -181,6 +184,7 @@ pub(super) fn order(
         stake_spacing: stake_spacing?,
         chair_area: chair_area?,
         compound_coverage: compound_coverage?,
+        smallest_opening: smallest_opening?,
     })
 }
 

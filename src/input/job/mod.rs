@@ -14,8 +14,8 @@ pub use edge::{EdgeKind, EdgePart};
 pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use resolve::resolve;
 pub use takeoff::{
-    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,
-    RemovalMaterial, SetTo, Slab, Takeoff,
+    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Opening, Placement,
+    Removal, RemovalMaterial, SetTo, Slab, Takeoff,
 };
 pub use values::SlabValues;
-pub use written::{JobWritten, SlabWritten, read};
+pub use written::{JobWritten, OpeningWritten, SlabWritten, read};

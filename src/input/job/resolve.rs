@@ -1,6 +1,7 @@
 //! Looks up every name of a takeoff: kinds, mixes, bars, finishes, positions.
 
 mod names;
+mod openings;
 mod pours;
 mod shape;
 mod slab;

@@ -2,22 +2,30 @@
 
 mod base;
 mod beside;
+mod corner;
 mod days;
 mod fall;
 mod leg;
 mod profit;
 mod ratio;
+mod shape;
 mod share;
+mod side;
 mod size;
+mod spot;
 mod steel;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
+pub use corner::CornerPhrase;
 pub use days::Days;
 pub use fall::{Compass, FallPhrase};
-pub use leg::LegPhrase;
+pub use leg::{LegPhrase, Way};
 pub use profit::Profit;
 pub use ratio::Ratio;
+pub use shape::ShapePhrase;
 pub use share::Share;
+pub use side::Along;
 pub use size::{SizePhrase, positive};
+pub use spot::SpotPhrase;
 pub use steel::BarsPhrase;

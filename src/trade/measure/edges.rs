@@ -1,7 +1,8 @@
 //! Edges by what stands beyond them: forms here, isolation strip there.
 
-use crate::geometry::{Facing, Side};
+use crate::geometry::{Facing, Outline, Side};
 use crate::input::job::{EdgeKind, EdgePart, Slab};
+use crate::reading::Place;
 use crate::trade::sets::Sets;
 use crate::trade::term::sum;
 use crate::trade::working::{Quantity, Working};
@@ -15,30 +16,49 @@ pub struct EdgeQuantities {
     pub curved: Quantity,
     /// Edge that needs an isolation strip.
     pub strip: Quantity,
-    /// Separate pieces of form, for the stakes.
+    /// Separate pieces of form with two ends, for the stakes.
     pub formed: Vec<Quantity>,
+    /// Forms that close on themselves, for the stakes.
+    pub rings: Vec<Quantity>,
     /// Feet of each kind of edge that occurs.
     pub by_kind: Vec<(EdgeKind, Quantity)>,
 }
 
+/// A stretch of edge of one kind.
+struct Stretch {
+    kind: EdgeKind,
+    is_straight: bool,
+    is_ring: bool,
+    length: Quantity,
+}
+
+/// The edge of the slab itself, or of an opening in it.
+struct Ring<'a> {
+    name: String,
+    outline: &'a Outline,
+    edges: &'a [EdgePart],
+    place: Place,
+}
+
 pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
-    let parts: Vec<(EdgePart, bool, Quantity)> = slab
-        .edges
-        .iter()
-        .map(|part| {
-            (
-                *part,
-                slab.outline.sides()[part.side].is_straight(),
-                stretch(slab, part),
-            )
-        })
-        .collect();
-    let named = |what: &str, fits: &dyn Fn(&EdgePart, bool) -> bool| {
-        let fitting: Vec<&Quantity> = parts
-            .iter()
-            .filter(|(part, straight, _)| fits(part, *straight))
-            .map(|(.., length)| length)
-            .collect();
+    let own = Ring {
+        name: slab.key.clone(),
+        outline: &slab.outline,
+        edges: &slab.edges,
+        place: slab.place,
+    };
+    let openings = slab.openings.iter().zip(slab.outline.holes());
+    let openings = openings.map(|(opening, outline)| Ring {
+        name: format!("{} {}", slab.key, opening.name.value),
+        outline,
+        edges: &opening.edges,
+        place: opening.name.place,
+    });
+    let rings = std::iter::once(own).chain(openings);
+    let parts: Vec<Stretch> = rings.flat_map(|ring| ring.stretches()).collect();
+    let named = |what: &str, fits: &dyn Fn(&Stretch) -> bool| {
+        let fitting = parts.iter().filter(|part| fits(part));
+        let fitting: Vec<&Quantity> = fitting.map(|part| &part.length).collect();
         sets.settle(Quantity::by(
             "sides added up",
             format!("{} {what}", slab.key),
@@ -46,56 +66,94 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
             sum(fitting),
         ))
     };
+    let formed = |is_ring: bool| -> Vec<Quantity> {
+        parts
+            .iter()
+            .filter(|part| part.kind.has_form() && part.is_ring == is_ring)
+            .map(|part| part.length.clone())
+            .collect()
+    };
     let by_kind = EdgeKind::ALL
         .into_iter()
-        .filter(|(kind, _)| parts.iter().any(|(part, ..)| part.kind == *kind));
+        .filter(|(kind, _)| parts.iter().any(|part| part.kind == *kind));
     EdgeQuantities {
-        straight: named("straight form", &|part, straight| {
-            part.kind.has_form() && straight
+        straight: named("straight form", &|part| {
+            part.kind.has_form() && part.is_straight
         }),
-        curved: named("curved form", &|part, straight| {
-            part.kind.has_form() && !straight
+        curved: named("curved form", &|part| {
+            part.kind.has_form() && !part.is_straight
         }),
-        strip: named("isolation strip", &|part, _| part.kind.has_strip()),
-        formed: parts
-            .iter()
-            .filter(|(part, ..)| part.kind.has_form())
-            .map(|(.., length)| length.clone())
-            .collect(),
+        strip: named("isolation strip", &|part| part.kind.has_strip()),
+        formed: formed(false),
+        rings: formed(true),
         by_kind: by_kind
             .map(|(kind, name)| {
                 (
                     kind,
-                    named(&format!("{name} edge"), &|part, _| part.kind == kind),
+                    named(&format!("{name} edge"), &|part| part.kind == kind),
                 )
             })
             .collect(),
     }
 }
 
-fn stretch(slab: &Slab, part: &EdgePart) -> Quantity {
-    let side = slab.outline.sides()[part.side];
-    let name = side_name(slab, &side);
-    let (value, how) = match part.stretch {
-        Some((from, to)) => {
-            let length: Length = to - from;
-            (length.feet(), format!("part of the {name}"))
+impl Ring<'_> {
+    /// A circle is one stretch without ends, any other outline one for each part of its sides.
+    fn stretches(&self) -> Vec<Stretch> {
+        if self.outline.is_circle().is_some()
+            && let Some(first) = self.edges.first()
+            && self.edges.iter().all(|part| part.kind == first.kind)
+        {
+            let length = Quantity::new(
+                format!("{} circle", self.name),
+                Amount::new(self.outline.perimeter(), Unit::Foot),
+                Working::Shape {
+                    how: "all round the circle".to_owned(),
+                    place: self.place,
+                },
+            );
+            return vec![Stretch {
+                kind: first.kind,
+                is_straight: false,
+                is_ring: true,
+                length,
+            }];
         }
-        None if side.is_straight() => (side.length(), format!("the {name}")),
-        None => (side.length(), format!("the {name}, along its curve")),
-    };
-    Quantity::new(
-        format!("{} {name}", slab.key),
-        Amount::new(value, Unit::Foot),
-        Working::Shape {
-            how,
-            place: slab.place,
-        },
-    )
+        let parts = self.edges.iter();
+        parts
+            .map(|part| Stretch {
+                kind: part.kind,
+                is_straight: self.outline.sides()[part.side].is_straight(),
+                is_ring: false,
+                length: self.stretch(part),
+            })
+            .collect()
+    }
+
+    fn stretch(&self, part: &EdgePart) -> Quantity {
+        let side = self.outline.sides()[part.side];
+        let name = side_name(self.outline, &side);
+        let (value, how) = match part.stretch {
+            Some((from, to)) => {
+                let length: Length = to - from;
+                (length.feet(), format!("part of the {name}"))
+            }
+            None if side.is_straight() => (side.length(), format!("the {name}")),
+            None => (side.length(), format!("the {name}, along its curve")),
+        };
+        Quantity::new(
+            format!("{} {name}", self.name),
+            Amount::new(value, Unit::Foot),
+            Working::Shape {
+                how,
+                place: self.place,
+            },
+        )
+    }
 }
 
 /// As the owner would point at it: a rectangle's by where it looks, a walked one by its number.
-fn side_name(slab: &Slab, side: &Side) -> String {
+fn side_name(outline: &Outline, side: &Side) -> String {
     let looks = match side.facing() {
         Facing::North => "north side",
         Facing::East => "east side",
@@ -103,9 +161,9 @@ fn side_name(slab: &Slab, side: &Side) -> String {
         Facing::West => "west side",
         Facing::Slanted => "slanted side",
     };
-    match slab.outline.is_rectangle() {
+    match outline.is_rectangle() {
         Some(_) => looks.to_owned(),
-        None if slab.outline.is_circle().is_some() => "half of the circle".to_owned(),
+        None if outline.is_circle().is_some() => "half of the circle".to_owned(),
         None => format!("side {}", side.leg + 1),
     }
 }

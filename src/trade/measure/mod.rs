@@ -4,6 +4,7 @@
 //! names its source; `tables/SOURCES.md` lists the clauses. No price and no
 //! supplier is known here, and nothing here can fail.
 
+mod area;
 mod bars;
 mod concrete;
 mod edges;
@@ -11,6 +12,7 @@ mod joints;
 mod mesh;
 mod removal;
 
+pub use area::OpeningQuantities;
 pub use bars::{BarQuantities, Run, lap};
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
@@ -26,6 +28,8 @@ use crate::trade::sets::Sets;
 #[derive(Clone, Debug)]
 pub struct SlabQuantities {
     pub area: Quantity,
+    /// What is left open, in the order of the outline's holes.
+    pub openings: Vec<OpeningQuantities>,
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
     pub base: Option<Quantity>,
@@ -57,7 +61,8 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 }
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
-    let area = sets.settle(concrete::area(slab));
+    let openings = area::openings(slab, policy, sets);
+    let area = sets.settle(area::of_slab(slab, &openings, sets));
     SlabQuantities {
         edges: edges::measure(slab, sets),
         concrete: sets.settle(concrete::volume(slab, &area)),
@@ -69,6 +74,7 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         mesh: mesh::measure(slab, policy, rules, &area).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),
         is_step: slab.on.is_some() || slab.kind == "step",
+        openings,
         area,
     }
 }

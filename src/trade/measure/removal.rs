@@ -59,7 +59,7 @@ pub(super) fn measure(removal: &Removal, sets: Sets<'_>) -> RemovalQuantities {
                 inches(Length::ZERO),
             )
         }
-        SizePhrase::Circle { .. } => (
+        SizePhrase::Circle { .. } | SizePhrase::Shape(_) => (
             Quantity::by("", format!("{name} area"), Unit::SquareFoot, number(0)),
             inches(Length::ZERO),
         ),

@@ -136,6 +136,7 @@ impl JobNeeds {
                 slab.edges.curved.clone(),
                 slab.edges.strip.clone(),
             ]);
+            roots.extend(slab.openings.iter().map(|opening| opening.area.clone()));
             roots.extend(
                 slab.bars
                     .iter()

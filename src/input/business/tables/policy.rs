@@ -49,6 +49,13 @@ pub const ORDER: FieldTable = FieldTable {
             "slab cured by a gallon",
             "200 sq ft",
         ),
+        field(
+            "smallest opening",
+            "square feet",
+            "2 sq ft",
+            "a smaller opening is formed, but not taken off the area",
+            "2 sq ft",
+        ),
     ],
 };
 

@@ -53,7 +53,7 @@ pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) ->
     };
     if matches!(
         size.value,
-        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. }
+        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } | SizePhrase::Shape(_)
     ) {
         problems.push(
             Problem::new("bad-size", "a removal needs its depth too")
