@@ -104,7 +104,7 @@ fn wrong(error: WalkError, sides: &[Place], place: Place) -> Problem {
         )
         .at(leg_place(sides.len().saturating_sub(1)))
         .help(
-            "check each side against your notes; the last one must come back to the first corner",
+            "check each side against your notes; the last one must come back to the first corner, or be written `back to start`",
         ),
         WalkError::Crosses { first, second } => Problem::new(
             "outline-crosses",
@@ -112,7 +112,7 @@ fn wrong(error: WalkError, sides: &[Place], place: Place) -> Problem {
         )
         .at(leg_place(second))
         .also(leg_place(first), "the other side")
-        .help("check the directions and the lengths of these two sides"),
+        .help("check the directions and the lengths of these two sides, or the order of the corners"),
         WalkError::BulgeTooDeep { leg } => Problem::new(
             "bulge-too-deep",
             "this bulge is deeper than half a circle",

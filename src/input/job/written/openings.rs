@@ -26,7 +26,7 @@ pub(super) fn opening(
         && matches!(edge.value, EdgeKind::Joined | EdgeKind::Bulkhead)
     {
         problems.push(
-            Problem::new("bad-opening-edge", "an opening is not poured")
+            Problem::new("bad-opening-edge", "nothing is poured in an opening that its edge could be joined to")
                 .at(edge.place)
                 .help("leave `edge` out for a form, or write `existing concrete`, `house`, `curb` or `isolated` for a strip around what stands there"),
         );
