@@ -21,7 +21,7 @@ pub struct OpeningQuantities {
     pub is_taken_off: bool,
 }
 
-/// The openings of a slab, in the order of its holes; the middle of a ring is no part of the slab anyway.
+/// The openings of a slab, in the order of its holes; the middle of a ring is taken off however small.
 pub(super) fn openings(
     slab: &Slab,
     policy: &OrderPolicy,
@@ -34,8 +34,8 @@ pub(super) fn openings(
             let area = of_shape(name, opening.size.as_ref(), hole, opening.name.place);
             let area = sets.settle(area);
             OpeningQuantities {
-                is_taken_off: !opening.of_ring
-                    && policy.smallest_opening.value.value <= area.value(),
+                is_taken_off: opening.of_ring
+                    || policy.smallest_opening.value.value <= area.value(),
                 area,
             }
         })
@@ -70,7 +70,7 @@ pub(super) fn of_slab(slab: &Slab, openings: &[OpeningQuantities], sets: Sets<'_
     )
 }
 
-/// A shape with a formula by its formula, any other by its corners and curves.
+/// A shape with a formula by its formula, any other by its corners and curves; openings are not taken off.
 fn of_shape(
     name: String,
     size: Option<&At<SizePhrase>>,
@@ -78,15 +78,9 @@ fn of_shape(
     place: Place,
 ) -> Quantity {
     let said = |how: String, place: Place| {
-        // A ring is the one size with a hole of its own.
-        let holes = match size.map(|size| size.value) {
-            Some(SizePhrase::Shape(ShapePhrase::Ring { .. })) => outline.holes(),
-            _ => &[],
-        };
-        let open: Decimal = holes.iter().take(1).map(Outline::area).sum();
         Quantity::new(
             name.clone(),
-            Amount::new(outline.area() - open, Unit::SquareFoot),
+            Amount::new(outline.area(), Unit::SquareFoot),
             Working::Shape { how, place },
         )
     };
@@ -135,10 +129,8 @@ fn of_shape(
                 let how = format!("triangle of {a}, {b} and {c}, by its corners");
                 said(how, size.place)
             }
-            ShapePhrase::Ring { outside, inside } => said(
-                format!(
-                    "ring of {outside} outside, {inside} inside: 3.1416 × (outer radius × outer radius − inner radius × inner radius)"
-                ),
+            ShapePhrase::Ring { outside, .. } => said(
+                format!("circle of {outside}: 3.1416 × radius × radius"),
                 size.place,
             ),
             ShapePhrase::Sector { radius, angle, .. } => said(

@@ -54,7 +54,7 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
 fn too_small(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Option<String> {
     let openings = slab.openings.iter().zip(&found.openings);
     let names: Vec<&str> = openings
-        .filter(|(opening, found)| !opening.of_ring && !found.is_taken_off)
+        .filter(|(_, found)| !found.is_taken_off)
         .map(|(opening, _)| opening.name.value.as_str())
         .collect();
     let limit = sheet.business.order.smallest_opening.value;
