@@ -34,20 +34,22 @@ impl Outline {
     /// # Errors
     /// When one side is as long as the two others together, or longer.
     pub fn triangle(sides: [Length; 3]) -> Result<Self, WalkError> {
-        let [a, b, c] = sides.map(|side| i128::from(side.as_nanometres()));
-        if a + b <= c || b + c <= a || a + c <= b {
+        let [first, second, third] = sides.map(|side| i128::from(side.as_nanometres()));
+        if first + second <= third || second + third <= first || first + third <= second {
             return Err(WalkError::NoArea);
         }
-        // The apex lies where both other sides end: x = (a² + c² − b²) / 2a, y = √(c² − x²).
-        let x = (2 * (a * a + c * c - b * b) + 2 * a).div_euclid(4 * a);
-        let high = c * c - x * x;
-        let floor = high.isqrt();
-        let y = floor + i128::from((2 * floor + 1).pow(2) <= 4 * high);
+        // The apex lies where both other sides end: east = (first² + third² − second²) ÷ 2 first,
+        // north = √(third² − east²), each to the nearest nanometre.
+        let doubled = first * first + third * third - second * second;
+        let east = (doubled + first).div_euclid(2 * first);
+        let squared = third * third - east * east;
+        let floor = squared.isqrt();
+        let north = floor + i128::from((2 * floor + 1).pow(2) <= 4 * squared);
         let whole = |n: i128| i64::try_from(n).expect("within the longest side");
         let corners = [
             Point::default(),
-            Point::new(whole(a), 0),
-            Point::new(whole(x), whole(y)),
+            Point::new(whole(first), 0),
+            Point::new(whole(east), whole(north)),
         ];
         Self::cornered(&corners.map(|at| (at, Length::ZERO)))
     }
@@ -325,7 +327,7 @@ mod tests {
             for longest in [4, 6, 9] {
                 let found = panels(&outline, feet(longest));
                 let sum: Decimal = found.panels.iter().map(|panel| panel.area).sum();
-                let open = outline.holes().iter().map(|hole| hole.chords());
+                let open = outline.holes().iter().map(Outline::chords);
                 let open: i128 = open.map(|hole| point::doubled_area(&hole)).sum();
                 let whole = point::doubled_area(&outline.chords()) - open;
                 let whole = Area::square_nanometres(whole).square_feet() / Decimal::TWO;

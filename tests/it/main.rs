@@ -9,6 +9,7 @@ mod docs;
 mod errors;
 mod golden;
 mod pdf;
+mod photos;
 mod properties;
 mod quote;
 mod quote_shapes;

@@ -20,6 +20,7 @@ fn poured(slabs: &str) -> (String, String) {
         offer: &offer,
         quoted: day,
         pour: day,
+        photos: &[],
     };
     let scope = view(of).scope;
     let line = scope.iter().find(|term| term.word == "Pour").unwrap();

@@ -8,7 +8,7 @@ pub mod tables;
 use std::collections::{BTreeMap, BTreeSet};
 
 pub(in crate::input) use item::class_named;
-pub use item::{Basis, Class, Dated, Item, ItemKey};
+pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
     BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, Selling,

@@ -127,7 +127,7 @@ pub const ITEM: FieldTable = FieldTable {
             "prices",
             "prices by day",
             "",
-            "the price from that day on",
+            "the price from that day on; for labor also wage and burden",
             "{2026-03-01: 34.50}",
         ),
         field("sold in", "number", "0", "bought in such steps", "1/2"),
@@ -145,6 +145,26 @@ pub const ITEM: FieldTable = FieldTable {
             "",
             "whether you pay sales tax on it; materials are",
             "yes",
+        ),
+    ],
+};
+
+pub const WAGE: FieldTable = FieldTable {
+    name: "a price of labor",
+    fields: &[
+        field(
+            "wage",
+            "amount",
+            "",
+            "what an hour is paid, the crew's mean",
+            "31.40",
+        ),
+        field(
+            "burden",
+            "percent",
+            "0%",
+            "taxes, insurance and paid days on top of it",
+            "51%",
         ),
     ],
 };

@@ -138,8 +138,8 @@ pub const JOB: FieldTable = FieldTable {
             "photos",
             "list of paths",
             "",
-            "pictures inside the business folder, for the office",
-            "[gate.jpg]",
+            "JPEG pictures inside the business folder; one with words after it is printed in the quote",
+            "[wall.jpg, gate.jpg: The gate we come through]",
         ),
         field(
             "notes",

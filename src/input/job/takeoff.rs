@@ -30,7 +30,7 @@ pub struct Takeoff {
     pub options: Vec<OptionGroup>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
-    pub photos: Vec<At<String>>,
+    pub photos: Vec<Photo>,
 }
 
 #[derive(Clone, Debug)]
@@ -226,6 +226,15 @@ pub enum ExtraWhat {
         cost: At<Money>,
         class: crate::input::book::Class,
     },
+}
+
+/// A picture of the site.
+#[derive(Clone, Debug)]
+pub struct Photo {
+    /// Its path from the business folder.
+    pub file: At<String>,
+    /// What the customer reads below it; without one it stays in the office.
+    pub caption: Option<String>,
 }
 
 /// The owner's last word on a computed quantity.

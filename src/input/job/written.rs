@@ -9,7 +9,7 @@ mod shape;
 pub use read::read;
 
 use super::options::OptionGroup;
-use super::takeoff::{Access, Customer, Exposure, Extra, Removal, SetTo};
+use super::takeoff::{Access, Customer, Exposure, Extra, Photo, Removal, SetTo};
 use super::{EdgeKind, SlabValues};
 use crate::input::phrases::{
     BesidePhrase, Compass, CornerPhrase, LegPhrase, SizePhrase, SpotPhrase,
@@ -37,7 +37,7 @@ pub struct JobWritten {
     pub options: Vec<OptionGroup>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
-    pub photos: Vec<At<String>>,
+    pub photos: Vec<Photo>,
 }
 
 #[derive(Clone, Debug)]

@@ -31,7 +31,7 @@ pub(super) fn openings(
     openings
         .map(|(opening, hole)| {
             let name = format!("{} {} area", slab.key, opening.name.value);
-            let area = of_shape(name, opening.size.as_ref(), hole, opening.name.place);
+            let area = of_shape(&name, opening.size.as_ref(), hole, opening.name.place);
             let area = sets.settle(area);
             OpeningQuantities {
                 is_taken_off: opening.of_ring
@@ -50,11 +50,11 @@ pub(super) fn of_slab(slab: &Slab, openings: &[OpeningQuantities], sets: Sets<'_
         .filter(|opening| opening.is_taken_off)
         .map(|opening| &opening.area)
         .collect();
-    let whole = |name: String| of_shape(name, slab.size.as_ref(), &slab.outline, slab.place);
+    let whole = |name: &str| of_shape(name, slab.size.as_ref(), &slab.outline, slab.place);
     if taken_off.is_empty() {
-        return whole(name);
+        return whole(&name);
     }
-    let whole = sets.settle(whole(format!("{} outline area", slab.key)));
+    let whole = sets.settle(whole(&format!("{} outline area", slab.key)));
     let mut left = taken_off
         .into_iter()
         .fold(of(&whole), |left, opening| left - opening);
@@ -72,14 +72,14 @@ pub(super) fn of_slab(slab: &Slab, openings: &[OpeningQuantities], sets: Sets<'_
 
 /// A shape with a formula by its formula, any other by its corners and curves; openings are not taken off.
 fn of_shape(
-    name: String,
+    name: &str,
     size: Option<&At<SizePhrase>>,
     outline: &Outline,
     place: Place,
 ) -> Quantity {
     let said = |how: String, place: Place| {
         Quantity::new(
-            name.clone(),
+            name,
             Amount::new(outline.area(), Unit::SquareFoot),
             Working::Shape { how, place },
         )
@@ -91,7 +91,7 @@ fn of_shape(
         let place = size.place;
         Quantity::feet(what, &At { value, place })
     };
-    let by = |rule, term| Quantity::by(rule, name.clone(), Unit::SquareFoot, term);
+    let by = |rule, term| Quantity::by(rule, name, Unit::SquareFoot, term);
     match size.value {
         SizePhrase::Rectangle {
             east_west,

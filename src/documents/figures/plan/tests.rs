@@ -12,7 +12,7 @@ fn words_of(drawing: &Drawing) -> Vec<&Words> {
         .iter()
         .filter_map(|shape| match shape {
             Shape::Words(words) => Some(words),
-            Shape::Path(_) | Shape::Clipped { .. } => None,
+            Shape::Path(_) | Shape::Clipped { .. } | Shape::Picture { .. } => None,
         })
         .collect()
 }
@@ -23,10 +23,10 @@ fn is_rectangular_slab(shape: &Shape) -> bool {
             let upright = points_of(shape);
             let upright = upright
                 .windows(2)
-                .all(|p| p[0].x == p[1].x || p[0].y == p[1].y);
+                .all(|p| (p[0].x - p[1].x).abs().min((p[0].y - p[1].y).abs()) < 0.01);
             path.fill == Some(sheet::TINT) && path.steps.len() == 5 && upright
         }
-        Shape::Clipped { .. } | Shape::Words(_) => false,
+        Shape::Clipped { .. } | Shape::Words(_) | Shape::Picture { .. } => false,
     }
 }
 
@@ -41,7 +41,7 @@ fn points_of(shape: &Shape) -> Vec<Point> {
         Shape::Path(path) => &path.steps,
         // Hatching is cut off by its outline.
         Shape::Clipped { outline, .. } => outline,
-        Shape::Words(_) => &[],
+        Shape::Words(_) | Shape::Picture { .. } => &[],
     };
     steps
         .iter()

@@ -29,7 +29,7 @@ pub(super) fn outline(shape: &ShapeWritten, problems: &mut Problems) -> Option<O
             Err(error) => (error, corners.iter().map(|at| at.place).collect(), *place),
         },
     };
-    problems.push(wrong(error, &sides, place));
+    problems.push(wrong(&error, &sides, place));
     None
 }
 
@@ -87,9 +87,9 @@ fn cornered(corners: &[At<CornerPhrase>]) -> Result<Outline, WalkError> {
 }
 
 /// What is wrong with these sides, at the side that is wrong.
-fn wrong(error: WalkError, sides: &[Place], place: Place) -> Problem {
+fn wrong(error: &WalkError, sides: &[Place], place: Place) -> Problem {
     let leg_place = |i: usize| sides.get(i).copied().unwrap_or(place);
-    match error {
+    match *error {
         WalkError::TooFew => {
             Problem::new("outline-too-short", "an outline needs at least three sides")
                 .at(place)

@@ -2,7 +2,7 @@
 
 use crate::input::book::{Class, class_named};
 use crate::input::job::tables;
-use crate::input::job::takeoff::{ExtraWhat, Removal, RemovalMaterial, SetTo};
+use crate::input::job::takeoff::{ExtraWhat, Photo, Removal, RemovalMaterial, SetTo};
 use crate::input::phrases::SizePhrase;
 use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
 use crate::values::Amount;
@@ -117,4 +117,38 @@ pub(super) fn texts(node: &Node, problems: &mut Problems) -> Vec<At<String>> {
             })
         })
         .collect()
+}
+
+/// A path alone, or a path and what the customer reads below the picture.
+pub(super) fn photos(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Photo> {
+    let Some(node) = fields.node("photos") else {
+        return Vec::new();
+    };
+    let mut found = Vec::new();
+    for item in node.items("`photos`", problems) {
+        if !item.is_map() {
+            if let Some(text) = item.text("a photo", problems) {
+                found.push(Photo {
+                    file: At {
+                        value: text.to_owned(),
+                        place: item.place,
+                    },
+                    caption: None,
+                });
+            }
+            continue;
+        }
+        for entry in item.entries("a photo", problems) {
+            if let Some(caption) = entry.node.text("what stands below a photo", problems) {
+                found.push(Photo {
+                    file: At {
+                        value: entry.key.clone(),
+                        place: entry.key_place,
+                    },
+                    caption: Some(caption.to_owned()),
+                });
+            }
+        }
+    }
+    found
 }

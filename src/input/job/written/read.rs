@@ -1,6 +1,6 @@
 //! Reads a takeoff; what cannot be read is reported and left out.
 
-use super::lists::{extra_what, list, removal, set, texts};
+use super::lists::{extra_what, list, photos, removal, set, texts};
 use super::openings::opening;
 use super::options::option_group;
 use super::shape::{flat, shape};
@@ -80,8 +80,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
             .map(|node| texts(node, problems))
             .unwrap_or_default()
     };
-    let (assumptions, not_included, photos) =
-        (texts("assumptions"), texts("not included"), texts("photos"));
+    let (assumptions, not_included) = (texts("assumptions"), texts("not included"));
+    let photos = photos(&fields, problems);
     let _ = fields.text("notes", problems);
     let plain = |list: Vec<At<String>>| list.into_iter().map(|at| at.value).collect();
     Some(JobWritten {

@@ -47,16 +47,7 @@ pub fn groups(sheet: &Sheet<'_>) -> Vec<Group> {
     groups.push(Group {
         part: "crew",
         title: "Crew".into(),
-        quantities: [
-            &crew.worked,
-            &crew.trips,
-            &crew.travel,
-            &crew.hours,
-            &crew.days,
-            &crew.charged,
-        ]
-        .map(Clone::clone)
-        .to_vec(),
+        quantities: crew.roots(),
         notes: vec!["`labor` is the hours charged.".into()],
     });
     for group in &mut groups {
