@@ -147,6 +147,8 @@ mod tests {
         case(45, root2, root2);
         case(60, dec!(0.5), root3);
         case(90, dec!(0), dec!(1));
+        case(120, dec!(-0.5), root3);
+        case(135, -root2, root2);
         case(180, dec!(-1), dec!(0));
         case(240, dec!(-0.5), -root3);
         case(330, root3, dec!(-0.5));

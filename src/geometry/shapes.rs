@@ -95,7 +95,10 @@ impl Outline {
     /// A part of a circle between two radii, its middle `toward` that direction from the centre at (0, 0).
     ///
     /// Leg 1 is the arc; legs 0 and 2 are the radii, and of a half circle leg 0 is the flat side.
-    pub fn sector(radius: Length, angle: Angle, toward: Direction) -> Self {
+    ///
+    /// # Errors
+    /// When it is so small that its ends fall together.
+    pub fn sector(radius: Length, angle: Angle, toward: Direction) -> Result<Self, WalkError> {
         let (middle, half) = (toward.eighths(), angle.eighths() / 2);
         let at = |eighths: i32| angle::place(radius, middle + eighths);
         let (start, end) = (at(-half), at(half));
@@ -129,9 +132,12 @@ impl Outline {
                 straight(end, center, 2),
             ]
         };
+        if sides.iter().any(|side| side.chord().is_zero()) {
+            return Err(WalkError::NoArea);
+        }
         let mut sector = Self::of(sides, None);
         sector.sector = Some(radius);
-        sector
+        Ok(sector)
     }
 
     /// Straight from corner to corner and back to the first, or bulged where a corner says so; either way round.
@@ -286,7 +292,7 @@ mod tests {
             ("200.5 degrees", dec!(200.5)),
             ("359.5 degrees", dec!(359.5)),
         ] {
-            let sector = Outline::sector(feet(12), angle(text), Direction::NorthEast);
+            let sector = Outline::sector(feet(12), angle(text), Direction::NorthEast).unwrap();
             let share = degrees / dec!(360);
             let off = (sector.area() - Decimal::PI * dec!(144) * share).abs();
             assert!(off < dec!(0.000001), "{text}: area off by {off}");
@@ -301,12 +307,28 @@ mod tests {
     }
 
     #[test]
+    fn a_speck_is_no_sector() {
+        let speck = Outline::sector(
+            Length::nanometres(100),
+            angle("0.5 degrees"),
+            Direction::West,
+        );
+        assert_eq!(speck, Err(WalkError::NoArea));
+        let small = Outline::sector(
+            Length::sixty_fourths(1),
+            angle("0.5 degrees"),
+            Direction::West,
+        );
+        assert!(dec!(0) < small.unwrap().area());
+    }
+
+    #[test]
     fn a_sector_looks_where_it_was_told() {
-        let half = Outline::sector(inches(72), Angle::HALF, Direction::South);
+        let half = Outline::sector(inches(72), Angle::HALF, Direction::South).unwrap();
         let (low, high) = half.bounds();
         let shown = [low.x, low.y, high.x, high.y].map(|v| Length::nanometres(v).feet());
         assert_eq!(shown, [dec!(-6), dec!(-6), dec!(6), dec!(0)]);
-        let quarter = Outline::sector(feet(6), Angle::QUARTER, Direction::NorthWest);
+        let quarter = Outline::sector(feet(6), Angle::QUARTER, Direction::NorthWest).unwrap();
         let (low, high) = quarter.bounds();
         let shown = [low.x, low.y, high.x, high.y].map(|v| Length::nanometres(v).feet());
         assert_eq!(shown, [dec!(-6), dec!(0), dec!(0), dec!(6)]);
@@ -320,8 +342,8 @@ mod tests {
             Outline::triangle([feet(14), feet(15), feet(13)]).unwrap(),
             Outline::trapezoid(feet(20), feet(9), feet(13), None).unwrap(),
             Outline::ring(feet(24), feet(9)).unwrap(),
-            Outline::sector(feet(12), angle("75 degrees"), Direction::North),
-            Outline::sector(feet(12), angle("300 degrees"), Direction::West),
+            Outline::sector(feet(12), angle("75 degrees"), Direction::North).unwrap(),
+            Outline::sector(feet(12), angle("300 degrees"), Direction::West).unwrap(),
         ];
         for outline in shapes {
             for longest in [4, 6, 9] {

@@ -61,7 +61,7 @@ fn sized(size: SizePhrase) -> Result<Outline, WalkError> {
                 radius,
                 angle,
                 toward,
-            } => Outline::sector(radius, angle, toward),
+            } => Outline::sector(radius, angle, toward)?,
         },
         // A slab and an opening have no depth in their size.
         SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => return Err(WalkError::NoArea),

@@ -50,8 +50,10 @@ pub fn odd() -> Vec<(&'static str, PlanView)> {
     let triangle = Outline::right_triangle(feet(12), feet(9), Direction::SouthWest).unwrap();
     let three = Outline::triangle([feet(9), feet(13), feet(15)]).unwrap();
     let trapezoid = Outline::trapezoid(feet(20), feet(14), feet(8), None).unwrap();
-    let sector = Outline::sector(feet(12), angle("75 degrees"), South).moved(at(30, 12));
-    let large = Outline::sector(feet(9), angle("240 degrees"), Direction::NorthEast);
+    let sector = Outline::sector(feet(12), angle("75 degrees"), South)
+        .unwrap()
+        .moved(at(30, 12));
+    let large = Outline::sector(feet(9), angle("240 degrees"), Direction::NorthEast).unwrap();
     let mut open = slab("Patio", "400 sq ft", rectangle(24, 18), 10);
     cut(
         &mut open,
