@@ -98,6 +98,6 @@ fn openings_are_named_to_the_customer() {
     let (pour, _) = cut(&posts);
     assert_eq!(
         pour,
-        "patio 24 × 16 ft around 4 openings, as drawn, 4 in thick"
+        "patio 24 × 16 ft around 4 openings (as drawn), 4 in thick"
     );
 }

@@ -18,7 +18,7 @@ pub(super) fn around(slab: &Slab) -> String {
     match names.len() {
         0 => String::new(),
         1..=NAMED => format!(" around {}", list(&names)),
-        many => format!(" around {many} openings, as drawn"),
+        many => format!(" around {many} openings (as drawn)"),
     }
 }
 

@@ -134,18 +134,21 @@ impl Key {
     }
 }
 
-/// `left open: tree well, 3 × 3 ft`; a row that would be too long only counts.
+/// `left open: tree well, 3 × 3 ft`; where a row would be too long only the names, or how many.
 fn left_open(view: &PlanView, sheet: &Sheet) -> String {
-    let names = openings::unnamed(sheet, view);
-    if names.is_empty() {
+    let unnamed = openings::unnamed(sheet, view);
+    if unnamed.is_empty() {
         return view.words.left_open.to_owned();
     }
-    let text = format!("{}: {}", view.words.left_open, names.join("; "));
-    if width_of(&text, Face::Regular, SIZE) <= LONGEST_ROW {
-        return text;
-    }
-    let many = view.slabs.iter().map(|slab| slab.openings.len());
-    format!("{} {}", many.sum::<usize>(), view.words.places_left_open)
+    let said: Vec<String> = unnamed.iter().map(|opening| opening.said()).collect();
+    let names: Vec<&str> = unnamed.iter().map(|one| one.name.as_str()).collect();
+    let row = |list: String| format!("{}: {list}", view.words.left_open);
+    let rows = [row(said.join("; ")), row(names.join(", "))];
+    let fits = |row: &String| width_of(row, Face::Regular, SIZE) <= LONGEST_ROW;
+    rows.into_iter().find(fits).unwrap_or_else(|| {
+        let many = view.slabs.iter().map(|slab| slab.openings.len());
+        format!("{} {}", many.sum::<usize>(), view.words.places_left_open)
+    })
 }
 
 fn indent(sample: Sample) -> f32 {

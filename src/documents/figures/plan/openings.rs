@@ -75,11 +75,10 @@ fn name(sheet: &mut Sheet, opening: &OpeningView, places: &[Point], scale: Scale
     }
 }
 
-/// What the key says of the openings: the names that do not stand on the plan, with their sizes.
-pub(super) fn unnamed(sheet: &Sheet, view: &PlanView) -> Vec<String> {
+/// The openings whose names do not stand on the plan.
+pub(super) fn unnamed<'a>(sheet: &Sheet, view: &'a PlanView) -> Vec<&'a OpeningView> {
     let openings = view.slabs.iter().flat_map(|slab| &slab.openings);
     openings
         .filter(|opening| !sheet.names().any(|words| words.text == opening.name))
-        .map(OpeningView::said)
         .collect()
 }
