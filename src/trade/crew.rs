@@ -1,5 +1,6 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
+mod removal;
 mod stages;
 mod tasks;
 mod time;
@@ -113,7 +114,11 @@ fn task(
             "ordered yards",
             format!("{name} work"),
             unit,
-            sum(work.orders.iter().map(|order| &order.order)),
+            sum(work
+                .orders
+                .iter()
+                .filter(|order| name.ends_with(order.by.name()))
+                .map(|order| &order.order)),
         )
     } else {
         Quantity::by(

@@ -15,5 +15,6 @@ mod quote;
 mod quote_shapes;
 mod reference;
 mod reference_tables;
+mod supply;
 mod support;
 mod tidy;

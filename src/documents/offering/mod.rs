@@ -3,6 +3,7 @@
 //! Only what a customer may see passes through here: no cost, no margin, no
 //! supplier, no item of the price book.
 
+mod access;
 mod around;
 mod cure;
 mod english;
@@ -10,6 +11,7 @@ mod money;
 mod openings;
 mod phrases;
 mod plan;
+mod removal;
 mod scope;
 
 use std::collections::BTreeMap;

@@ -1,7 +1,9 @@
 //! The keys of a price book: what each is, its default, an example.
 
+mod hire;
 mod stock;
 
+pub use hire::{BUGGY, HOSE, PUMP, RETURNED, WINTER};
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
 
 use crate::input::business::tables::field;
@@ -87,6 +89,20 @@ pub const BOOK: FieldTable = FieldTable {
             "",
             "how the plant sells concrete",
             "{sold in: 1/4 cu yd, truck: 9 cu yd}",
+        ),
+        field(
+            "pump",
+            "keys",
+            "",
+            "how a pump is hired; without it, one trip a pour of what `use` names",
+            "{item: line pump, rate: 20 cu yd per hour}",
+        ),
+        field(
+            "buggy",
+            "keys",
+            "",
+            "how a power buggy is hired",
+            "{item: power buggy, width: 36 in}",
         ),
         field(
             "use",

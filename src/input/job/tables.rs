@@ -79,6 +79,27 @@ pub const JOB: FieldTable = FieldTable {
             "{by: wheelbarrow, distance: 85 ft, gate: 42 in}",
         ),
         field(
+            "zone",
+            "name",
+            "",
+            "the part of town, where the plant charges for it",
+            "north",
+        ),
+        field(
+            "hold back",
+            "cubic yards",
+            "",
+            "of the last load of each pour, until you call for it",
+            "1 1/2 cu yd",
+        ),
+        field(
+            "permit",
+            "word or name",
+            "not said",
+            "`customer` takes it out, `none` is asked for, or the item of the book that we pay",
+            "town permit",
+        ),
+        field(
             "difficulty",
             "percent",
             "the crew's",

@@ -3,7 +3,7 @@
 
 use std::str::FromStr;
 
-use super::{EdgePart, OptionGroup};
+use super::{Arranged, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
@@ -20,6 +20,7 @@ pub struct Takeoff {
     pub quoted: Option<Day>,
     pub exposure: At<Exposure>,
     pub access: Access,
+    pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<Slab>,
     pub placements: Vec<Placement>,
@@ -188,28 +189,8 @@ pub struct Fall {
 #[derive(Clone, Debug)]
 pub struct Placement {
     pub day: Option<At<Day>>,
-}
-
-#[derive(Clone, Debug)]
-pub struct Removal {
-    pub name: At<String>,
-    pub size: At<SizePhrase>,
-    pub material: RemovalMaterial,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum RemovalMaterial {
-    Concrete,
-    Soil,
-}
-
-impl RemovalMaterial {
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Concrete => "concrete",
-            Self::Soil => "soil",
-        }
-    }
+    /// Where it is not that of the job.
+    pub access: Option<Access>,
 }
 
 /// Any item of the book, or a lump.

@@ -1,15 +1,18 @@
 //! A takeoff exactly as written, before any name is looked up.
 
+mod access;
 mod lists;
 mod openings;
 mod options;
 mod read;
+mod removal;
 mod shape;
 
 pub use read::read;
 
 use super::options::OptionGroup;
-use super::takeoff::{Access, Customer, Exposure, Extra, Photo, Removal, SetTo};
+use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
+use super::{Arranged, Removal};
 use super::{EdgeKind, SlabValues};
 use crate::input::phrases::{
     BesidePhrase, Compass, CornerPhrase, LegPhrase, SizePhrase, SpotPhrase,
@@ -27,6 +30,7 @@ pub struct JobWritten {
     pub quoted: Option<Day>,
     pub exposure: At<Exposure>,
     pub access: Access,
+    pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<SlabWritten>,
     pub pours: Vec<PourWritten>,
@@ -74,4 +78,5 @@ pub struct OpeningWritten {
 pub struct PourWritten {
     pub day: At<Day>,
     pub slabs: Vec<At<String>>,
+    pub access: Option<Access>,
 }

@@ -3,7 +3,7 @@
 use std::str::FromStr;
 
 use super::size::positive;
-use crate::geometry::{Angle, Direction};
+use crate::geometry::{Angle, Direction, Outline, WalkError};
 use crate::values::{Length, Unreadable};
 
 /// A shape that a few lengths fix.
@@ -63,10 +63,43 @@ impl ShapePhrase {
         })?;
         let even = rest.replace(" and ", ",").replace(" with ", ",");
         let parts: Vec<&str> = even.split(',').map(str::trim).collect();
-        Some(reader(&parts).unwrap_or_else(|| {
-            let message = format!("cannot read `{text}` as a size");
-            Err(Unreadable::new("bad-size", message, *help))
+        let refuse = |message: String| Unreadable::new("bad-size", message, *help);
+        let Some(shape) = reader(&parts) else {
+            return Some(Err(refuse(format!("cannot read `{text}` as a size"))));
+        };
+        Some(shape.and_then(|shape| match shape.outline() {
+            Ok(_) => Ok(shape),
+            Err(_) => Err(refuse(format!("`{text}` encloses nothing"))),
         }))
+    }
+
+    /// The outline it means.
+    ///
+    /// # Errors
+    /// When it encloses nothing, which has been refused on reading.
+    pub fn outline(self) -> Result<Outline, WalkError> {
+        match self {
+            Self::RightTriangle {
+                east_west,
+                north_south,
+                square,
+            } => Outline::right_triangle(east_west, north_south, square),
+            Self::Triangle { sides } => Outline::triangle(sides),
+            Self::Trapezoid {
+                south,
+                north,
+                apart,
+                square,
+            } => Outline::trapezoid(south, north, apart, square),
+            Self::Ring { outside, inside } => {
+                Outline::ring(outside, inside).map_err(|_| WalkError::NoArea)
+            }
+            Self::Sector {
+                radius,
+                angle,
+                toward,
+            } => Outline::sector(radius, angle, toward),
+        }
     }
 }
 
@@ -322,6 +355,10 @@ mod tests {
         }
         case("triangle 3 ft x 4 ft x 7 ft", "no-triangle");
         case("ring 8 ft outside, 8 ft inside", "bad-ring");
+        case(
+            "sector 0.00001 in radius, 0.5 degrees, toward north",
+            "bad-size",
+        );
         case(
             "sector 12 ft radius, 361 degrees, toward north",
             "bad-angle",

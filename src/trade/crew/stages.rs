@@ -44,6 +44,8 @@ impl Stage {
     fn of(task: &str) -> Self {
         const BEGINNINGS: &[(&str, Stage)] = &[
             ("break out", Stage::Remove),
+            ("take up", Stage::Remove),
+            ("saw cut", Stage::Remove),
             ("dig", Stage::Remove),
             ("place by", Stage::Place),
             ("finish ", Stage::Place),
@@ -102,7 +104,9 @@ mod tests {
         }
 
         case("break out concrete", Stage::Remove);
-        case("dig", Stage::Remove);
+        case("take up pavers", Stage::Remove);
+        case("saw cut", Stage::Remove);
+        case("dig with machine", Stage::Remove);
         case("form curved", Stage::Form);
         case("bars", Stage::Form);
         case("place by pump", Stage::Place);

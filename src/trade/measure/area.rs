@@ -70,6 +70,29 @@ pub(super) fn of_slab(slab: &Slab, openings: &[OpeningQuantities], sets: Sets<'_
     )
 }
 
+/// A shape by itself; a ring without its middle.
+pub(super) fn less_holes(name: &str, size: &At<SizePhrase>, outline: &Outline) -> Quantity {
+    let whole = of_shape(name, Some(size), outline, size.place);
+    let Some(hole) = outline.holes().first() else {
+        return whole;
+    };
+    let middle = Quantity::new(
+        format!("{name}, middle"),
+        Amount::new(hole.area(), Unit::SquareFoot),
+        Working::Shape {
+            how: "what is open in the middle".to_owned(),
+            place: size.place,
+        },
+    );
+    let whole = of_shape(&format!("{name}, whole"), Some(size), outline, size.place);
+    Quantity::by(
+        "outline less what is left open",
+        name,
+        Unit::SquareFoot,
+        of(&whole) - &middle,
+    )
+}
+
 /// A shape with a formula by its formula, any other by its corners and curves; openings are not taken off.
 fn of_shape(
     name: &str,

@@ -81,3 +81,22 @@ fn stakes_of_rings_and_of_stretches() {
     let three = "  slab: triangle 9 ft x 15 ft x 12 ft";
     assert_eq!(stakes(three), dec!(15));
 }
+
+/// The published circle again, broken out in halves and as what is left beside a ring.
+#[test]
+fn the_published_circle_broken_out() {
+    let job = "\
+customer: Ira Sample
+slabs:
+  slab: 12 ft x 12 ft
+remove:
+  - old half: {size: \"half circle 18 ft, flat at north\", depth: 4 in}
+  - old ring: {size: \"ring 30 ft outside, 18 ft inside\", depth: 4 in}
+  - old circle: {size: circle 30 ft, depth: 4 in}
+";
+    let offer = crate::support::desk(job, crate::support::BUSINESS, crate::support::BOOK).offer();
+    let half = value(&offer, "old half area");
+    assert_eq!(places(half * dec!(2), 3), dec!(254.469));
+    let inside = value(&offer, "old circle area") - value(&offer, "old ring area");
+    assert_eq!(places(inside, 3), dec!(254.469));
+}

@@ -3,7 +3,7 @@
 use crate::geometry::{Facing, Leg, Outline, WalkError};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
 use crate::input::job::{EdgeKind, EdgePart};
-use crate::input::phrases::{Compass, CornerPhrase, LegPhrase, ShapePhrase, SizePhrase, Way};
+use crate::input::phrases::{Compass, CornerPhrase, LegPhrase, SizePhrase, Way};
 use crate::reading::{At, Place, Problem, Problems};
 use crate::values::Length;
 
@@ -41,28 +41,7 @@ fn sized(size: SizePhrase) -> Result<Outline, WalkError> {
             north_south,
         } => Outline::rectangle(east_west, north_south),
         SizePhrase::Circle { diameter } => Outline::circle(diameter),
-        SizePhrase::Shape(shape) => match shape {
-            ShapePhrase::RightTriangle {
-                east_west,
-                north_south,
-                square,
-            } => Outline::right_triangle(east_west, north_south, square)?,
-            ShapePhrase::Triangle { sides } => Outline::triangle(sides)?,
-            ShapePhrase::Trapezoid {
-                south,
-                north,
-                apart,
-                square,
-            } => Outline::trapezoid(south, north, apart, square)?,
-            ShapePhrase::Ring { outside, inside } => {
-                Outline::ring(outside, inside).map_err(|_| WalkError::NoArea)?
-            }
-            ShapePhrase::Sector {
-                radius,
-                angle,
-                toward,
-            } => Outline::sector(radius, angle, toward)?,
-        },
+        SizePhrase::Shape(shape) => shape.outline()?,
         // A slab and an opening have no depth in their size.
         SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => return Err(WalkError::NoArea),
     })
