@@ -356,7 +356,7 @@ mod tests {
         case("triangle 3 ft x 4 ft x 7 ft", "no-triangle");
         case("ring 8 ft outside, 8 ft inside", "bad-ring");
         case(
-            "sector 0.00001 in radius, 0.5 degrees, toward north",
+            "sector 0.00001 in radius, 0.5 degrees, toward northeast",
             "bad-size",
         );
         case(
