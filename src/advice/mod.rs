@@ -10,8 +10,11 @@ mod air;
 mod barely_a_load;
 mod closed_day;
 mod closing_error;
+mod deep_forms;
 mod deposit;
+mod even_risers;
 mod groove;
+mod handrail;
 mod holds;
 mod isolation;
 mod margin;
@@ -21,6 +24,7 @@ mod no_joints;
 mod no_zone;
 mod panel_shape;
 mod promised;
+mod risers;
 mod sets;
 mod short_load;
 mod spacing;
@@ -28,6 +32,7 @@ mod stale;
 mod standing;
 mod steel_room;
 mod strength;
+mod treads;
 mod two_mixes;
 mod vehicle;
 
@@ -86,6 +91,11 @@ const QUESTIONS: &[Question] = &[
     steel_room::ask,
     vehicle::ask,
     isolation::ask,
+    risers::ask,
+    treads::ask,
+    even_risers::ask,
+    handrail::ask,
+    deep_forms::ask,
     access::ask,
     narrow_gate::ask,
     closed_day::ask,

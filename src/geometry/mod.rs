@@ -14,6 +14,7 @@ pub mod holes;
 pub mod outline;
 pub mod panels;
 pub mod point;
+pub mod rim;
 mod scan;
 mod shapes;
 pub mod side;

@@ -18,6 +18,8 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("SLAB", &job::SLAB),
     ("OPENING", &job::OPENING),
     ("EDGES", &job::EDGES),
+    ("THICKENED", &job::THICKENED),
+    ("STEPS", &job::STEPS),
     ("ACCESS", &job::ACCESS),
     ("REMOVAL", &job::REMOVAL),
     ("LUMP", &job::LUMP),

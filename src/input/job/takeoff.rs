@@ -131,6 +131,7 @@ pub struct Slab {
     pub outline_place: Place,
     /// As a size, when it was given as one.
     pub size: Option<At<SizePhrase>>,
+    /// Of the thin end where the slab is not even.
     pub thickness: At<Length>,
     pub mix: At<String>,
     pub base: Option<Base>,
@@ -141,6 +142,7 @@ pub struct Slab {
     /// Longest side of a panel; none where no joints are cut.
     pub joints: Option<At<Length>>,
     pub fall: Option<Fall>,
+    pub sections: super::Sections,
     pub edges: Vec<EdgePart>,
     /// One for each of the outline's holes, in their order.
     pub openings: Vec<Opening>,

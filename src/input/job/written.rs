@@ -6,9 +6,11 @@ mod openings;
 mod options;
 mod read;
 mod removal;
+mod sections;
 mod shape;
 
 pub use read::read;
+pub use sections::{SectionsWritten, StepsWritten, thickened};
 
 use super::options::OptionGroup;
 use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
@@ -55,6 +57,7 @@ pub struct SlabWritten {
     pub beside: Option<At<BesidePhrase>>,
     pub on: Option<At<BesidePhrase>>,
     pub values: SlabValues,
+    pub sections: SectionsWritten,
 }
 
 #[derive(Clone, Debug)]

@@ -15,6 +15,9 @@ mod side;
 mod size;
 mod spot;
 mod steel;
+mod steps;
+mod thickened;
+mod thickness;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
@@ -31,3 +34,6 @@ pub use side::Along;
 pub use size::{SizePhrase, positive};
 pub use spot::SpotPhrase;
 pub use steel::BarsPhrase;
+pub use steps::{FromEnd, Risers, StepsPhrase, StoopPhrase};
+pub use thickened::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, ThickenedPhrase};
+pub use thickness::ThicknessPhrase;

@@ -10,8 +10,10 @@ use crate::values::{Amount, Length, Unit};
 
 #[derive(Clone, Debug)]
 pub struct EdgeQuantities {
-    /// Straight edge that needs a form.
+    /// Straight edge that needs a form; a deep one is counted apart.
     pub straight: Quantity,
+    /// Straight edge that needs a form deeper than the owner's limit.
+    pub deep: Quantity,
     /// Curved edge that needs a form.
     pub curved: Quantity,
     /// Edge that needs an isolation strip.
@@ -29,6 +31,7 @@ struct Stretch {
     kind: EdgeKind,
     is_straight: bool,
     is_ring: bool,
+    depth: Length,
     length: Quantity,
 }
 
@@ -38,24 +41,23 @@ struct Ring<'a> {
     outline: &'a Outline,
     edges: &'a [EdgePart],
     place: Place,
+    slab: &'a Slab,
+    is_own: bool,
 }
 
-pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
-    let own = Ring {
-        name: slab.key.clone(),
-        outline: &slab.outline,
-        edges: &slab.edges,
-        place: slab.place,
-    };
+pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) -> EdgeQuantities {
     let openings = slab.openings.iter().zip(slab.outline.holes());
     let openings = openings.map(|(opening, outline)| Ring {
         name: format!("{} {}", slab.key, opening.name.value),
         outline,
         edges: &opening.edges,
         place: opening.name.place,
+        slab,
+        is_own: false,
     });
-    let rings = std::iter::once(own).chain(openings);
+    let rings = std::iter::once(Ring::of(slab)).chain(openings);
     let parts: Vec<Stretch> = rings.flat_map(|ring| ring.stretches()).collect();
+    let is_deep = |part: &Stretch| deep_over.is_some_and(|limit| limit < part.depth);
     let named = |what: &str, fits: &dyn Fn(&Stretch) -> bool| {
         let fitting = parts.iter().filter(|part| fits(part));
         let fitting: Vec<&Quantity> = fitting.map(|part| &part.length).collect();
@@ -78,7 +80,10 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
         .filter(|(kind, _)| parts.iter().any(|part| part.kind == *kind));
     EdgeQuantities {
         straight: named("straight form", &|part| {
-            part.kind.has_form() && part.is_straight
+            part.kind.has_form() && part.is_straight && !is_deep(part)
+        }),
+        deep: named("deep form", &|part| {
+            part.kind.has_form() && part.is_straight && is_deep(part)
         }),
         curved: named("curved form", &|part| {
             part.kind.has_form() && !part.is_straight
@@ -97,7 +102,32 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
     }
 }
 
-impl Ring<'_> {
+/// Feet of a side of the slab itself, or of a stretch of it.
+pub(super) fn along(slab: &Slab, side: usize, stretch: Option<(Length, Length)>) -> Quantity {
+    Ring::of(slab).along(side, stretch)
+}
+
+impl<'a> Ring<'a> {
+    fn of(slab: &'a Slab) -> Self {
+        Ring {
+            name: slab.key.clone(),
+            outline: &slab.outline,
+            edges: &slab.edges,
+            place: slab.place,
+            slab,
+            is_own: true,
+        }
+    }
+
+    /// How deep a form here is; the edges of an opening are not thickened.
+    fn depth(&self, part: &EdgePart) -> Length {
+        if self.is_own {
+            self.slab.edge_depth(part)
+        } else {
+            self.slab.thickest()
+        }
+    }
+
     /// A circle is one stretch without ends, any other outline one for each part of its sides.
     fn stretches(&self) -> Vec<Stretch> {
         if self.outline.is_circle().is_some()
@@ -116,6 +146,7 @@ impl Ring<'_> {
                 kind: first.kind,
                 is_straight: false,
                 is_ring: true,
+                depth: self.depth(first),
                 length,
             }];
         }
@@ -125,15 +156,16 @@ impl Ring<'_> {
                 kind: part.kind,
                 is_straight: self.outline.sides()[part.side].is_straight(),
                 is_ring: false,
-                length: self.stretch(part),
+                depth: self.depth(part),
+                length: self.along(part.side, part.stretch),
             })
             .collect()
     }
 
-    fn stretch(&self, part: &EdgePart) -> Quantity {
-        let side = self.outline.sides()[part.side];
+    fn along(&self, side: usize, stretch: Option<(Length, Length)>) -> Quantity {
+        let side = self.outline.sides()[side];
         let name = side_name(self.outline, &side);
-        let (value, how) = match part.stretch {
+        let (value, how) = match stretch {
             Some((from, to)) => {
                 let length: Length = to - from;
                 (length.feet(), format!("part of the {name}"))

@@ -8,5 +8,6 @@
 mod concrete;
 mod earth;
 mod money;
+mod sections;
 mod shapes;
 mod steel;

@@ -50,6 +50,27 @@ pub const ORDER: FieldTable = FieldTable {
             "200 sq ft",
         ),
         field(
+            "deep form over",
+            "length",
+            "8 in",
+            "deeper forms go by the rate `form deep`, if the book has it",
+            "8 in",
+        ),
+        field(
+            "retarder width",
+            "length",
+            "10 ft",
+            "of a sheet of vapor retarder",
+            "10 ft",
+        ),
+        field(
+            "retarder lap",
+            "length",
+            "6 in",
+            "where two sheets meet",
+            "6 in",
+        ),
+        field(
             "smallest opening",
             "square feet",
             "2 sq ft",

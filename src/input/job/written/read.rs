@@ -6,7 +6,7 @@ use super::openings::opening;
 use super::options::option_group;
 use super::removal::removal;
 use super::shape::{flat, shape};
-use super::{JobWritten, PourWritten, SlabWritten};
+use super::{JobWritten, PourWritten, SectionsWritten, SlabWritten};
 use crate::input::job::options::{MOST, OptionGroup};
 use crate::input::job::takeoff::{Customer, Extra};
 use crate::input::job::{EdgeKind, SlabValues, tables};
@@ -163,10 +163,12 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
             beside: None,
             on: None,
             values: SlabValues::default(),
+            sections: SectionsWritten::default(),
         });
     }
     let fields = entry.node.fields(&tables::SLAB, problems)?;
     let values = SlabValues::read(&fields, problems);
+    let sections = SectionsWritten::read(&fields, problems);
     let kind = fields.text("kind", problems);
     let called = fields.text("called", problems).map(|at| at.value);
     let edges = fields
@@ -187,6 +189,7 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         beside,
         on,
         values,
+        sections,
     })
 }
 
