@@ -8,13 +8,17 @@ mod access;
 mod aggregate;
 mod air;
 mod barely_a_load;
+mod border;
 mod closed_day;
 mod closing_error;
+mod coat;
+mod colors;
 mod deep_forms;
 mod deposit;
 mod even_risers;
 mod groove;
 mod handrail;
+mod hard_trowel;
 mod holds;
 mod isolation;
 mod margin;
@@ -87,6 +91,10 @@ const QUESTIONS: &[Question] = &[
     groove::ask,
     strength::ask,
     air::ask,
+    hard_trowel::ask,
+    border::ask,
+    coat::ask,
+    colors::ask,
     aggregate::ask,
     steel_room::ask,
     vehicle::ask,

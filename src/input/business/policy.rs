@@ -56,6 +56,8 @@ pub struct OrderPolicy {
     pub deep_form_over: At<Length>,
     pub retarder_width: At<Length>,
     pub retarder_lap: At<Length>,
+    /// How deep the owner's tool cuts, where it is known.
+    pub groove: Option<At<Length>>,
     /// Smaller openings are formed, but taken off nothing.
     pub smallest_opening: At<Amount>,
 }
@@ -168,8 +170,12 @@ pub(super) fn order(
         .and_then(|at| divisor(at, problems));
     let deep_form_over = fields.usual("deep form over", problems);
     let (retarder_width, retarder_lap) = super::retarder::read(&fields, problems)?;
+    let groove = fields
+        .read("groove depth", problems)
+        .and_then(|at| above_zero(at, &Length::ZERO, problems));
     let smallest_opening = in_unit(&fields, "smallest opening", Unit::SquareFoot, problems);
     Some(OrderPolicy {
+        groove,
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
         smallest_allowance: smallest_allowance?,

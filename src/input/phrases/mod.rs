@@ -2,8 +2,10 @@
 
 mod base;
 mod beside;
+mod border;
 mod corner;
 mod days;
+mod dose;
 mod fall;
 mod leg;
 mod profit;
@@ -21,8 +23,10 @@ mod thickness;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
+pub use border::BorderPhrase;
 pub use corner::CornerPhrase;
 pub use days::Days;
+pub use dose::Dose;
 pub use fall::{Compass, FallPhrase};
 pub use leg::{LegPhrase, Way};
 pub use profit::Profit;

@@ -24,6 +24,14 @@ pub struct EdgeQuantities {
     pub rings: Vec<Quantity>,
     /// Feet of each kind of edge that occurs.
     pub by_kind: Vec<(EdgeKind, Quantity)>,
+    outer_open: Option<Quantity>,
+}
+
+impl EdgeQuantities {
+    /// The open edge of the slab itself, where there is any; openings have their own.
+    pub fn open(&self) -> Option<&Quantity> {
+        self.outer_open.as_ref()
+    }
 }
 
 /// A stretch of edge of one kind.
@@ -31,6 +39,7 @@ struct Stretch {
     kind: EdgeKind,
     is_straight: bool,
     is_ring: bool,
+    is_own: bool,
     depth: Length,
     length: Quantity,
 }
@@ -75,9 +84,24 @@ pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) ->
             .map(|part| part.length.clone())
             .collect()
     };
-    let by_kind = EdgeKind::ALL
+    let by_kind: Vec<(EdgeKind, Quantity)> = EdgeKind::ALL
         .into_iter()
-        .filter(|(kind, _)| parts.iter().any(|part| part.kind == *kind));
+        .filter(|(kind, _)| parts.iter().any(|part| part.kind == *kind))
+        .map(|(kind, name)| {
+            (
+                kind,
+                named(&format!("{name} edge"), &|part| part.kind == kind),
+            )
+        })
+        .collect();
+    let is_open = |part: &Stretch| part.kind == EdgeKind::Open;
+    let outer_open = if parts.iter().any(|part| is_open(part) && !part.is_own) {
+        let outer = parts.iter().any(|part| is_open(part) && part.is_own);
+        outer.then(|| named("outer open edge", &|part| is_open(part) && part.is_own))
+    } else {
+        let open = by_kind.iter().find(|(kind, _)| *kind == EdgeKind::Open);
+        open.map(|(_, length)| length.clone())
+    };
     EdgeQuantities {
         straight: named("straight form", &|part| {
             part.kind.has_form() && part.is_straight && !is_deep(part)
@@ -91,14 +115,8 @@ pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) ->
         strip: named("isolation strip", &|part| part.kind.has_strip()),
         formed: formed(false),
         rings: formed(true),
-        by_kind: by_kind
-            .map(|(kind, name)| {
-                (
-                    kind,
-                    named(&format!("{name} edge"), &|part| part.kind == kind),
-                )
-            })
-            .collect(),
+        by_kind,
+        outer_open,
     }
 }
 
@@ -146,6 +164,7 @@ impl<'a> Ring<'a> {
                 kind: first.kind,
                 is_straight: false,
                 is_ring: true,
+                is_own: self.is_own,
                 depth: self.depth(first),
                 length,
             }];
@@ -156,6 +175,7 @@ impl<'a> Ring<'a> {
                 kind: part.kind,
                 is_straight: self.outline.sides()[part.side].is_straight(),
                 is_ring: false,
+                is_own: self.is_own,
                 depth: self.depth(part),
                 length: self.along(part.side, part.stretch),
             })

@@ -100,3 +100,16 @@ remove:
     let inside = value(&offer, "old circle area") - value(&offer, "old ring area");
     assert_eq!(places(inside, 3), dec!(254.469));
 }
+
+/// A border runs along the slab's own open edges, not round what is left open in it: 24 × 16 ft
+/// all open, 1 ft wide, is 80 − 4 sq ft (by hand).
+#[test]
+fn a_border_leaves_openings_alone() {
+    let slab = "  patio:
+    size: 24 ft x 16 ft
+    border: 12 in of broom
+    cut out:
+      - pit: {size: circle 4 ft, at: 8 ft from west and 5 ft from south}";
+    let offer = with_allowance("0%", slab);
+    assert_eq!(value(&offer, "patio border"), dec!(76));
+}

@@ -71,6 +71,13 @@ pub const ORDER: FieldTable = FieldTable {
             "6 in",
         ),
         field(
+            "groove depth",
+            "length",
+            "",
+            "how deep your groover or saw cuts; you are told where a slab asks for more",
+            "1 in",
+        ),
+        field(
             "smallest opening",
             "square feet",
             "2 sq ft",
