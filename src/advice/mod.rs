@@ -10,6 +10,7 @@ mod air;
 mod barely_a_load;
 mod border;
 mod closed_day;
+mod closing_error;
 mod coat;
 mod colors;
 mod deep_forms;
@@ -84,6 +85,7 @@ pub fn advice(case: Case<'_>) -> Vec<Problem> {
 type Question = fn(Case<'_>) -> Vec<Problem>;
 
 const QUESTIONS: &[Question] = &[
+    closing_error::ask,
     spacing::ask,
     no_joints::ask,
     panel_shape::ask,

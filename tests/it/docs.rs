@@ -16,6 +16,7 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("JOB", &job::JOB),
     ("CUSTOMER", &job::CUSTOMER),
     ("SLAB", &job::SLAB),
+    ("OPENING", &job::OPENING),
     ("EDGES", &job::EDGES),
     ("THICKENED", &job::THICKENED),
     ("STEPS", &job::STEPS),

@@ -13,6 +13,7 @@ mod pdf;
 mod photos;
 mod properties;
 mod quote;
+mod quote_shapes;
 mod reference;
 mod reference_tables;
 mod scope_words;

@@ -8,6 +8,7 @@ mod around;
 mod cure;
 mod english;
 mod money;
+mod openings;
 mod phrases;
 mod plan;
 mod removal;

@@ -1,6 +1,6 @@
 //! What we will do, made from the takeoff.
 
-use super::phrases::{area, length, list, size};
+use super::phrases::{area, is_plain, length, list, size};
 use super::{Offering, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
@@ -131,10 +131,12 @@ fn thick(slab: &Slab) -> (Length, Length, String) {
 
 /// A shape with its own plan is said by its area, a plain one by its size.
 fn one(slab: &Slab, measured: &SlabQuantities) -> String {
-    if slab.size.is_some() {
-        format!("{} {}", slab.called, size(slab))
+    let around = super::openings::around(slab);
+    if slab.size.as_ref().is_some_and(|size| is_plain(size.value)) {
+        format!("{} {}{around}", slab.called, size(slab))
     } else {
-        format!("{} of {}", slab.called, area(measured.area.value()))
+        let area = area(measured.area.value());
+        format!("{} of {area}{around}", slab.called)
     }
 }
 

@@ -2,6 +2,7 @@
 
 mod flight;
 mod names;
+mod openings;
 mod pours;
 mod sections;
 mod shape;

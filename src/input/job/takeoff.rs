@@ -127,6 +127,8 @@ pub struct Slab {
     pub kind: String,
     /// On the site: x east, y north.
     pub outline: Outline,
+    /// Where its size, its sides or its corners stand.
+    pub outline_place: Place,
     /// As a size, when it was given as one.
     pub size: Option<At<SizePhrase>>,
     /// Of the thin end where the slab is not even.
@@ -148,6 +150,8 @@ pub struct Slab {
     pub fall: Option<Fall>,
     pub sections: super::Sections,
     pub edges: Vec<EdgePart>,
+    /// One for each of the outline's holes, in their order.
+    pub openings: Vec<Opening>,
     /// Nobody said where it lies.
     pub stands_alone: bool,
     /// The slab it stands on.
@@ -156,6 +160,18 @@ pub struct Slab {
     pub usual: Vec<&'static str>,
     /// Number of its pour in `Takeoff::placements`.
     pub placement: usize,
+}
+
+/// What is left open in a slab.
+#[derive(Clone, Debug)]
+pub struct Opening {
+    pub name: At<String>,
+    /// As a size, when it was given as one.
+    pub size: Option<At<SizePhrase>>,
+    /// Of the sides of its hole.
+    pub edges: Vec<EdgePart>,
+    /// The middle of a ring: part of the slab's own shape, and taken off however small it is.
+    pub of_ring: bool,
 }
 
 #[derive(Clone, Debug)]

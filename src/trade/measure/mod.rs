@@ -4,6 +4,7 @@
 //! names its source; `tables/SOURCES.md` lists the clauses. No price and no
 //! supplier is known here, and nothing here can fail.
 
+mod area;
 mod bars;
 mod concrete;
 mod edges;
@@ -14,6 +15,7 @@ mod removal;
 mod steps;
 mod thickened;
 
+pub use area::OpeningQuantities;
 pub use bars::{BarQuantities, Run, lap};
 pub use edges::EdgeQuantities;
 pub use faces::{BorderQuantities, Face, faces};
@@ -34,6 +36,8 @@ use crate::values::Unit;
 #[derive(Clone, Debug)]
 pub struct SlabQuantities {
     pub area: Quantity,
+    /// What is left open, in the order of the outline's holes.
+    pub openings: Vec<OpeningQuantities>,
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
     /// Where one end is thicker than the other.
@@ -121,7 +125,8 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 }
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
-    let area = sets.settle(concrete::area(slab));
+    let openings = area::openings(slab, policy, sets);
+    let area = sets.settle(area::of_slab(slab, &openings, sets));
     let thickness = concrete::thickness(slab, sets);
     let thickened = thickened::measure(slab, &area, &thickness, (policy, rules), sets);
     let steps = steps::measure(slab, sets);
@@ -147,6 +152,7 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),
         thickened,
         steps,
+        openings,
         area,
     }
 }

@@ -78,7 +78,7 @@ pub(super) fn list(
 fn stakes(slabs: &[SlabQuantities], list: &mut List<'_>) {
     let spacing = Quantity::feet("stake spacing", &list.ways.order.stake_spacing);
     let count = |slab: &SlabQuantities| {
-        let pieces: Vec<Quantity> = slab
+        let mut pieces: Vec<Quantity> = slab
             .edges
             .formed
             .iter()
@@ -91,6 +91,15 @@ fn stakes(slabs: &[SlabQuantities], list: &mut List<'_>) {
                 )
             })
             .collect();
+        // A form that closes on itself has no end: its last stake is its first.
+        pieces.extend(slab.edges.rings.iter().map(|length| {
+            Quantity::by(
+                "length ÷ spacing up to a whole one, all round",
+                "stakes",
+                Unit::Piece,
+                (of(length) / &spacing).whole(),
+            )
+        }));
         Quantity::by(
             "pieces of form added up",
             "stakes",

@@ -151,6 +151,7 @@ impl JobNeeds {
             ]);
             roots.push(slab.edges.deep.clone());
             roots.extend(slab.sections());
+            roots.extend(slab.openings.iter().map(|opening| opening.area.clone()));
             roots.extend(
                 slab.steel()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),

@@ -1,6 +1,7 @@
 //! One slab with every name known: its kind, mix, base, steel and finish.
 
 use super::names::{kind, known};
+use super::openings::openings;
 use super::sections::sections;
 use super::shape::{edges, outline, shape_place};
 use super::surface::{Said, fits, surface};
@@ -159,6 +160,7 @@ pub(super) fn slab(
             written, &thickness, thickened, retarder, &outline, rules, problems,
         )
     });
+    let (outline, openings) = openings(written, outline, problems)?;
     sanity::area(key, &outline, shape_place(&written.shape), problems);
     if !mesh_known || !fiber_known {
         return None;
@@ -176,6 +178,8 @@ pub(super) fn slab(
         called: written.called.clone().unwrap_or_else(|| key.clone()),
         edges: edges(written, &outline, problems),
         outline,
+        outline_place: shape_place(&written.shape),
+        openings,
         size: if let ShapeWritten::Size(size) = &written.shape {
             Some(size.clone())
         } else {

@@ -2,13 +2,15 @@
 
 use super::access::{access, way};
 use super::lists::{extra_what, list, photos, set, texts};
+use super::openings::opening;
 use super::options::option_group;
 use super::removal::removal;
-use super::{JobWritten, PourWritten, SectionsWritten, ShapeWritten, SlabWritten};
+use super::shape::{flat, shape};
+use super::{JobWritten, PourWritten, SectionsWritten, SlabWritten};
 use crate::input::job::options::{MOST, OptionGroup};
 use crate::input::job::takeoff::{Customer, Extra};
 use crate::input::job::{EdgeKind, SlabValues, tables};
-use crate::input::phrases::{Compass, LegPhrase, SizePhrase};
+use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Entry, Node, Problem, Problems};
 
 /// Reads a takeoff; what cannot be read is reported and left out.
@@ -156,6 +158,7 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
             called: None,
             kind: None,
             shape,
+            openings: Vec::new(),
             edges: Vec::new(),
             beside: None,
             on: None,
@@ -174,58 +177,20 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         .unwrap_or_default();
     let beside = fields.read("beside", problems);
     let on = fields.read("on", problems);
-    let shape = match (fields.node("size"), fields.node("outline")) {
-        (Some(_), Some(outline)) => {
-            problems.push(
-                Problem::new("two-shapes", "this slab has both a `size` and an `outline`")
-                    .at(outline.place)
-                    .help("keep the one you measured"),
-            );
-            None
-        }
-        (None, Some(outline)) => {
-            let sides = outline.items("`outline`", problems);
-            let legs: Vec<Option<At<LegPhrase>>> = sides
-                .iter()
-                .map(|side| {
-                    side.read(problems).map(|value| At {
-                        value,
-                        place: side.place,
-                    })
-                })
-                .collect();
-            let legs: Option<Vec<At<LegPhrase>>> = legs.into_iter().collect();
-            legs.map(|legs| ShapeWritten::Walked(legs, outline.place))
-        }
-        (_, None) => fields
-            .need("size", problems)
-            .and_then(|size| flat(size, problems)),
-    };
+    let openings = list(&fields, "cut out", problems, opening);
+    let shape = shape(&fields, "this slab", problems);
     Some(SlabWritten {
         key,
         called,
         kind,
         shape: shape?,
+        openings,
         edges,
         beside,
         on,
         values,
         sections,
     })
-}
-
-/// A slab's size has no depth in it; its thickness has a key of its own.
-fn flat(size: At<SizePhrase>, problems: &mut Problems) -> Option<ShapeWritten> {
-    match size.value {
-        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } => Some(ShapeWritten::Size(size)),
-        SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => {
-            let problem =
-                Problem::new("bad-size", "a slab's size is length and width only").at(size.place);
-            problems
-                .push(problem.help("write `size: 12 ft x 15 ft` and, below it, `thickness: 4 in`"));
-            None
-        }
-    }
 }
 
 fn edges(node: &Node, problems: &mut Problems) -> Vec<(Compass, EdgeKind)> {
