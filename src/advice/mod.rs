@@ -24,6 +24,8 @@ mod steel_room;
 mod strength;
 mod vehicle;
 
+use std::sync::Arc;
+
 use crate::costing::{Offer, Prices};
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
@@ -48,7 +50,7 @@ impl<'a> Case<'a> {
     /// Every slab with what was measured of it.
     fn slabs(self) -> impl Iterator<Item = (&'a Slab, &'a SlabQuantities)> {
         let measured = &self.offer.quoted().needs.slabs;
-        self.takeoff.slabs.iter().zip(measured)
+        self.takeoff.slabs.iter().map(Arc::as_ref).zip(measured)
     }
 
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {

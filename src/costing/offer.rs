@@ -7,6 +7,7 @@ use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::Problems;
+use crate::trade::measure::Measured;
 use crate::trade::order::{JobNeeds, Ways, needs};
 use crate::trade::sets;
 
@@ -50,18 +51,18 @@ pub fn offer(
         crew: &business.crew,
     };
     let before = problems.len();
-    let mut by_choice = BTreeMap::new();
+    let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
+    let mut measured = Measured::default();
     for choice in choices(&takeoff.options) {
-        let needs = needs(takeoff, &choice, ways);
-        if by_choice.is_empty() {
-            sets::check(&takeoff.sets, &needs.roots(), problems);
-        }
-        // A problem of the job as quoted would only be repeated by every choice.
+        let needs = needs(takeoff.with(&choice), ways, &mut measured);
         let mut found = Problems::default();
         missing(&needs, book, &mut found);
         let lines = priced(&needs, book, days, &mut found);
-        if !found.is_empty() && problems.len() == before {
-            problems.extend(found);
+        // Most problems are of the job as quoted, and would only be repeated by every choice.
+        for one in found {
+            if !problems.iter().any(|known| *known == one) {
+                problems.push(one);
+            }
         }
         by_choice.insert(
             choice,
@@ -71,6 +72,8 @@ pub fn offer(
             },
         );
     }
+    let needs = by_choice.values().map(|priced| &priced.needs);
+    sets::check(&takeoff.sets, needs.map(JobNeeds::roots), problems);
     (problems.len() == before).then(|| Offer {
         by_choice,
         as_quoted: Choice::as_quoted(&takeoff.options),

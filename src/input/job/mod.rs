@@ -11,7 +11,7 @@ mod values;
 mod written;
 
 pub use edge::{EdgeKind, EdgePart};
-pub use options::{Choice, OptionGroup, OptionItem, choices};
+pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use resolve::resolve;
 pub use takeoff::{
     Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,

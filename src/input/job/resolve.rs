@@ -1,10 +1,15 @@
 //! Looks up every name of a takeoff: kinds, mixes, bars, finishes, positions.
 
+mod asked;
+mod chosen;
 mod names;
 mod pours;
 mod shape;
 mod slab;
 
+use std::collections::{BTreeMap, BTreeSet};
+
+use chosen::{Site, chosen};
 use names::known_in_unit;
 use pours::pours;
 
@@ -25,13 +30,23 @@ pub fn resolve(
 ) -> Option<Takeoff> {
     let before = problems.len();
     let mut slabs: Vec<(Slab, SlabWritten)> = Vec::new();
+    let mut unsure: BTreeSet<String> = written.unread;
     for slab in written.slabs {
         if let Some(resolved) = slab::slab(&slab, book, business, problems) {
             slabs.push((resolved, slab));
+        } else {
+            unsure.insert(slab.key.value);
         }
     }
-    let placements = pours(&written.pours, &mut slabs, problems);
-    positions::place(&mut slabs, problems);
+    let placements = pours(&written.pours, &mut slabs, &unsure, problems);
+    let contacts = positions::place(&mut slabs, &unsure, problems);
+    let named = asked::Named {
+        slabs: slabs.iter().map(|(slab, _)| slab.key.as_str()).collect(),
+        removals: &written.removals,
+        extras: &written.extras,
+        unsure: &unsure,
+    };
+    asked::check(&written.options, &named, problems);
     let extras = written.extras.iter().chain(
         written
             .options
@@ -43,10 +58,7 @@ pub fn resolve(
             known_in_unit(&extra.name, amount, book, problems);
         }
     }
-    if problems.len() != before {
-        return None;
-    }
-    Some(Takeoff {
+    let job = Takeoff {
         place: written.place,
         name: written.name.unwrap_or_else(|| file_name.to_owned()),
         title: written.title,
@@ -56,15 +68,26 @@ pub fn resolve(
         exposure: written.exposure,
         access: written.access,
         difficulty: written.difficulty,
-        slabs: slabs.into_iter().map(|(slab, _)| slab).collect(),
+        slabs: Vec::new(),
         placements,
         removals: written.removals,
         extras: written.extras,
+        added: Vec::new(),
         sets: written.sets,
         fixed_price: written.fixed_price,
-        options: written.options,
+        options: written.options.into(),
+        otherwise: BTreeMap::new(),
         assumptions: written.assumptions,
         not_included: written.not_included,
         photos: written.photos,
-    })
+    };
+    let site = Site {
+        slabs,
+        contacts,
+        incomplete: !unsure.is_empty(),
+        book,
+        business,
+    };
+    let job = chosen(job, &site, problems)?;
+    (problems.len() == before).then_some(job)
 }

@@ -4,7 +4,7 @@ mod lists;
 mod site;
 mod slab;
 
-pub use lists::{CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
+pub use lists::{CHANGE, CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
 pub use site::{ACCESS, CUSTOMER, PLACEMENT};
 pub use slab::{EDGES, SLAB};
 

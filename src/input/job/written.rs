@@ -6,6 +6,8 @@ mod read;
 
 pub use read::read;
 
+use std::collections::BTreeSet;
+
 use super::options::OptionGroup;
 use super::takeoff::{Access, Customer, Exposure, Extra, Removal, SetTo};
 use super::{EdgeKind, SlabValues};
@@ -25,6 +27,8 @@ pub struct JobWritten {
     pub access: Access,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<SlabWritten>,
+    /// Names of slabs that could not be read.
+    pub unread: BTreeSet<String>,
     pub pours: Vec<PourWritten>,
     pub removals: Vec<Removal>,
     pub extras: Vec<Extra>,

@@ -73,7 +73,7 @@ pub(super) fn list(
         None,
     );
     if takeoff.access.by.value == Method::Pump {
-        for (placement, _) in takeoff.placements.iter().enumerate() {
+        for (placement, _) in takeoff.pours() {
             let once = Quantity::by(
                 "once a pour",
                 format!("pump, pour {}", placement + 1),

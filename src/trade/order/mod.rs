@@ -16,10 +16,10 @@ use rust_decimal::Decimal;
 
 use crate::input::book::{Class, ItemKey, Role, Rules};
 use crate::input::business::{CrewPolicy, OrderPolicy};
-use crate::input::job::{Choice, Extra, RemovalMaterial, Takeoff};
+use crate::input::job::{Extra, RemovalMaterial, Takeoff};
 use crate::reading::At;
 use crate::trade::crew::{self, Crew};
-use crate::trade::measure::{self, RemovalQuantities, SlabQuantities};
+use crate::trade::measure::{self, Measured, RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
@@ -69,6 +69,8 @@ pub struct JobNeeds {
     pub crew: Crew,
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
+    /// The pour for whose day it is bought what serves the whole job.
+    pub first_pour: usize,
 }
 
 /// The rules and policies a job is figured with.
@@ -79,15 +81,11 @@ pub struct Ways<'a> {
     pub crew: &'a CrewPolicy,
 }
 
-/// Everything the job needs when the customer chooses this.
-pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
-    let slabs = measure::slabs(takeoff, ways.order, ways.rules);
+/// Everything the job needs as it stands; what other choices of it measured serves again.
+pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, measured: &mut Measured) -> JobNeeds {
+    let slabs = measured.slabs(takeoff, ways.order, ways.rules);
     let removals = measure::removals(takeoff);
-    let extras: Vec<&Extra> = takeoff
-        .extras
-        .iter()
-        .chain(choice.extras(&takeoff.options))
-        .collect();
+    let extras: Vec<&Extra> = takeoff.extras.iter().chain(&takeoff.added).collect();
     let mut list = List {
         ways,
         sets: Sets(&takeoff.sets),
@@ -116,6 +114,7 @@ pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
         crew,
         needs: list.needs,
         missing,
+        first_pour: takeoff.first_pour(),
     }
 }
 

@@ -94,12 +94,8 @@ impl Sheet<'_> {
 
     /// The titles of what a choice takes.
     pub fn taken(&self, choice: &Choice) -> Vec<&str> {
-        let picks = choice.0.iter().zip(&self.takeoff.options);
-        picks
-            .filter_map(|(&pick, group)| {
-                pick.checked_sub(1).map(|i| group.options[i].title.as_str())
-            })
-            .collect()
+        let taken = choice.taken(&self.takeoff.options).into_iter();
+        taken.map(|option| option.title.as_str()).collect()
     }
 }
 

@@ -1,9 +1,11 @@
 //! Reads a takeoff; what cannot be read is reported and left out.
 
+use std::collections::BTreeSet;
+
 use super::lists::{extra_what, list, removal, set, texts};
 use super::options::option_group;
 use super::{JobWritten, PourWritten, ShapeWritten, SlabWritten};
-use crate::input::job::options::{MOST, OptionGroup};
+use crate::input::job::options::{MOST, OptionGroup, count};
 use crate::input::job::takeoff::{Access, Customer, Extra, Method};
 use crate::input::job::{EdgeKind, SlabValues, tables};
 use crate::input::phrases::{Compass, LegPhrase, SizePhrase};
@@ -16,6 +18,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
     let customer = fields
         .required("customer", problems)
         .and_then(|node| customer(node, problems));
+    let mut unread = BTreeSet::new();
     let slabs: Option<Vec<SlabWritten>> = fields.required("slabs", problems).map(|node| {
         let entries = node.entries("`slabs`", problems);
         if entries.is_empty() && node.is_map() {
@@ -24,7 +27,14 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
                 .push(problem.help("name one under `slabs`, for example `patio: 12 ft x 15 ft`"));
         }
         let slabs = entries.into_iter();
-        slabs.filter_map(|entry| slab(entry, problems)).collect()
+        let read = slabs.filter_map(|entry| {
+            let slab = slab(entry, problems);
+            if slab.is_none() {
+                unread.insert(entry.key.clone());
+            }
+            slab
+        });
+        read.collect()
     });
     let name = fields.text("job", problems).map(|at| at.value);
     let title = fields.text("title", problems).map(|at| at.value);
@@ -63,13 +73,14 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
                 .collect()
         })
         .unwrap_or_default();
-    let combinations = options
-        .iter()
-        .map(|group| group.options.len() + 1)
-        .product::<usize>();
+    let combinations = count(&options);
     if MOST < combinations {
         let place = fields.node("options").map_or(node.place, |node| node.place);
-        let message = format!("these options make {combinations} combinations, and each is priced");
+        let many = match combinations {
+            usize::MAX => "far too many".to_owned(),
+            combinations => combinations.to_string(),
+        };
+        let message = format!("these options make {many} combinations, and each is priced");
         problems.push(Problem::new("too-many-options", message).at(place).help(format!("{MOST} at most: put those that exclude each other under `choose one`, or make a second quote")));
     }
     let mut texts = |key: &str| {
@@ -93,6 +104,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
         access: access?,
         difficulty,
         slabs: slabs?,
+        unread,
         pours,
         removals,
         extras,

@@ -74,10 +74,10 @@ pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<String> {
                 Some(number) if number < floor => "below floor".into(),
                 _ => String::new(),
             },
-            if taken.is_empty() {
-                "nothing, as quoted".into()
-            } else {
-                taken.join(" + ")
+            match (taken.is_empty(), *choice == sheet.offer.as_quoted) {
+                (true, _) => "nothing, as quoted".into(),
+                (false, true) => format!("{}, as quoted", taken.join(" + ")),
+                (false, false) => taken.join(" + "),
             },
         ]
     }));

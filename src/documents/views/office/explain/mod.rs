@@ -16,7 +16,7 @@ pub fn text(sheet: &Sheet<'_>, line: &str, problems: &mut Problems) -> Option<St
         };
         let trees = tree::trees(sheet, priced, &found);
         let taken = sheet.taken(choice);
-        return Some(if taken.is_empty() {
+        return Some(if *choice == sheet.offer.as_quoted {
             trees
         } else {
             format!(
