@@ -3,6 +3,7 @@
 mod calculator;
 mod growth;
 mod jobs;
+mod options;
 mod symmetry;
 mod totals;
 mod workings;
