@@ -39,7 +39,7 @@ const DAYS: [&str; 2] = ["2026-06-15", "2026-09-03"];
 
 fn job(seed: u64) -> (Plain, Vec<Vec<Offered>>) {
     let mut dice = Dice::new(seed);
-    let pours = usize::from(dice.one_in(3)) + 1;
+    let (pours, turn) = (usize::from(dice.one_in(2)) + 1, usize::from(dice.one_in(2)));
     let mut slabs: Vec<Slab> = Vec::new();
     for i in 0..usize::try_from(dice.between(2, 4)).expect("a few") {
         let kind = dice.pick(&["patio", "walk", "driveway", "slab"]);
@@ -61,7 +61,7 @@ fn job(seed: u64) -> (Plain, Vec<Vec<Offered>>) {
             key: format!("{kind} {i}"),
             shape,
             values: vec![("thickness", format!("{} in", dice.between(4, 6)))],
-            pour: if i == 0 { 0 } else { i % pours },
+            pour: (i + turn) % pours,
         });
     }
     let access = dice.pick(&["chute", "wheelbarrow", "pump"]);
