@@ -9,7 +9,7 @@ use crate::costing::Side;
 use crate::documents::views::quote::{
     ChoiceGroup, ChoiceItem, Choices, CombinationAmount, CombinationRow, Combinations,
 };
-use crate::input::job::{Choice, OptionGroup};
+use crate::input::job::{Choice, OptionGroup, OptionItem};
 use crate::values::Money;
 
 /// The most columns the table of combinations has.
@@ -149,6 +149,11 @@ fn row_name(groups: &[OptionGroup], row: &Choice) -> String {
 }
 
 fn without(group: &OptionGroup) -> String {
+    // Where work is done otherwise or left out, `no` and its title would say the wrong thing.
+    let adds_only = |option: &OptionItem| option.change.is_empty() && option.drop.is_empty();
+    if group.question.is_none() && !group.options.iter().all(adds_only) {
+        return "No change".to_owned();
+    }
     let noun = match &group.question {
         Some(question) => question
             .split_whitespace()
@@ -164,7 +169,8 @@ fn without(group: &OptionGroup) -> String {
 fn head(group: &OptionGroup, pick: usize) -> String {
     match group.pick(pick) {
         None => capital(&without(group)).replacen("No ", "no ", 1),
-        Some(option) => format!("with {}", few_words(&option.title)),
+        Some(option) if option.drop.is_empty() => format!("with {}", few_words(&option.title)),
+        Some(option) => few_words(&option.title),
     }
 }
 
