@@ -7,8 +7,7 @@ use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::Problems;
-use crate::trade::measure::Measured;
-use crate::trade::order::{JobNeeds, Ways, needs};
+use crate::trade::order::{JobNeeds, Ways, Worked, needs};
 use crate::trade::sets;
 
 /// One combination: what it needs, and every line of its price.
@@ -52,9 +51,9 @@ pub fn offer(
     };
     let before = problems.len();
     let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
-    let mut measured = Measured::default();
+    let mut worked = Worked::default();
     for choice in choices(&takeoff.options) {
-        let needs = needs(takeoff.with(&choice), ways, &mut measured);
+        let needs = needs(takeoff.with(&choice), ways, &mut worked);
         let mut found = Problems::default();
         missing(&needs, book, &mut found);
         let lines = priced(&needs, book, days, &mut found);

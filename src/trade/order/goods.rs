@@ -23,7 +23,7 @@ pub(super) fn list(
     loose::base(takeoff, slabs, list);
     steel::bars(slabs, list);
     steel::mesh(takeoff, slabs, list);
-    steel::chairs(slabs, list);
+    steel::chairs(takeoff, slabs, list);
     let each = |what: &dyn Fn(&SlabQuantities) -> Quantity| {
         slabs
             .iter()
@@ -31,13 +31,13 @@ pub(super) fn list(
             .map(|(i, slab)| (Section::Slab(i), what(slab)))
             .collect::<Vec<_>>()
     };
-    let formed = each(&|slab| {
-        Quantity::by(
+    let formed = list.worked.each("formed edge", takeoff, slabs, |_, slab| {
+        Some(Quantity::by(
             "straight and curved",
             "formed edge",
             Unit::Foot,
             of(&slab.edges.straight) + &slab.edges.curved,
-        )
+        ))
     });
     list.buy_role(
         Role::Forms,
@@ -46,7 +46,7 @@ pub(super) fn list(
         &formed,
         None,
     );
-    stakes(slabs, list);
+    stakes(takeoff, slabs, list);
     let strip = each(&|slab| slab.edges.strip.clone());
     list.buy_role(
         Role::IsolationStrip,
@@ -57,14 +57,16 @@ pub(super) fn list(
     );
     let coverage = &list.ways.order.compound_coverage;
     let coverage = Quantity::given("coverage of a gallon", coverage.value, coverage.place);
-    let compound = each(&|slab| {
-        Quantity::by(
-            "area ÷ coverage",
-            "curing compound",
-            Unit::Gallon,
-            of(&slab.area) / &coverage,
-        )
-    });
+    let compound = list
+        .worked
+        .each("curing compound", takeoff, slabs, |_, slab| {
+            Some(Quantity::by(
+                "area ÷ coverage",
+                "curing compound",
+                Unit::Gallon,
+                of(&slab.area) / &coverage,
+            ))
+        });
     list.buy_role(
         Role::CuringCompound,
         "curing compound",
@@ -92,7 +94,7 @@ pub(super) fn list(
 }
 
 /// One at each end of a form and between, no farther apart than the owner says.
-fn stakes(slabs: &[SlabQuantities], list: &mut List<'_>) {
+fn stakes(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     let spacing = Quantity::feet("stake spacing", &list.ways.order.stake_spacing);
     let count = |slab: &SlabQuantities| {
         let pieces: Vec<Quantity> = slab
@@ -115,11 +117,9 @@ fn stakes(slabs: &[SlabQuantities], list: &mut List<'_>) {
             sum(&pieces),
         )
     };
-    let parts: Vec<(Section, Quantity)> = slabs
-        .iter()
-        .enumerate()
-        .map(|(i, slab)| (Section::Slab(i), count(slab)))
-        .collect();
+    let parts = list
+        .worked
+        .each("stakes", takeoff, slabs, |_, slab| Some(count(slab)));
     list.buy_role(
         Role::Stakes,
         "stakes",

@@ -8,18 +8,20 @@ mod extras;
 mod goods;
 mod haul;
 mod sticks;
+mod worked;
 
 pub use concrete::ConcreteOrder;
 pub use sticks::{CutPlan, cut_plan};
+pub use worked::Worked;
 
 use rust_decimal::Decimal;
 
-use crate::input::book::{Class, ItemKey, Role, Rules};
+use crate::input::book::{Class, ItemKey, Role, Rules, Selling};
 use crate::input::business::{CrewPolicy, OrderPolicy};
 use crate::input::job::{Extra, RemovalMaterial, Takeoff};
 use crate::reading::At;
 use crate::trade::crew::{self, Crew};
-use crate::trade::measure::{self, Measured, RemovalQuantities, SlabQuantities};
+use crate::trade::measure::{self, RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
@@ -81,9 +83,9 @@ pub struct Ways<'a> {
     pub crew: &'a CrewPolicy,
 }
 
-/// Everything the job needs as it stands; what other choices of it measured serves again.
-pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, measured: &mut Measured) -> JobNeeds {
-    let slabs = measured.slabs(takeoff, ways.order, ways.rules);
+/// Everything the job needs as it stands; what is worked out for other choices of it serves again.
+pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, worked: &mut Worked) -> JobNeeds {
+    let slabs = worked.measured.slabs(takeoff, ways.order, ways.rules);
     let removals = measure::removals(takeoff);
     let extras: Vec<&Extra> = takeoff.extras.iter().chain(&takeoff.added).collect();
     let mut list = List {
@@ -91,6 +93,7 @@ pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, measured: &mut Measured) -> JobN
         sets: Sets(&takeoff.sets),
         needs: Vec::new(),
         missing: Vec::new(),
+        worked,
     };
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
@@ -152,6 +155,7 @@ pub(super) struct List<'a> {
     pub sets: Sets<'a>,
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
+    pub worked: &'a mut Worked,
 }
 
 impl List<'_> {
@@ -164,9 +168,10 @@ impl List<'_> {
         parts: &[(Section, Quantity)],
         placement: Option<usize>,
     ) {
-        let parts: Vec<&(Section, Quantity)> = parts
+        let parts: Vec<(Section, Quantity)> = parts
             .iter()
             .filter(|(_, part)| !part.value().is_zero())
+            .cloned()
             .collect();
         let Some(selling) = self.ways.rules.selling.get(&item.value) else {
             return;
@@ -174,31 +179,10 @@ impl List<'_> {
         if parts.is_empty() {
             return;
         }
-        let whole = if let [(_, one)] = parts[..] {
-            of(one)
-        } else {
-            sum(parts.iter().map(|(_, part)| part))
-        };
-        let stepped = if selling.step.is_zero() {
-            whole
-        } else {
-            whole.up_to(
-                Quantity::new(
-                    "sold in",
-                    crate::values::Amount::new(selling.step, selling.unit),
-                    crate::trade::Working::Given(selling.place),
-                )
-                .as_term(),
-            )
-        };
-        let bought = if stepped.value() < selling.smallest {
-            number(selling.smallest)
-        } else {
-            stepped
-        };
-        let quantity = self
-            .sets
-            .settle(Quantity::by(rule, name, selling.unit, bought));
+        let sets = self.sets;
+        let quantity = self.worked.bought((&item.value, name), &parts, || {
+            sets.settle(bought(name, rule, selling, &parts))
+        });
         let shares = parts
             .iter()
             .map(|(section, part)| (*section, part.value()))
@@ -253,6 +237,38 @@ impl List<'_> {
         }
         rate
     }
+}
+
+/// All parts together, then up to how the item is sold.
+fn bought(
+    name: &str,
+    rule: &'static str,
+    selling: &Selling,
+    parts: &[(Section, Quantity)],
+) -> Quantity {
+    let whole = if let [(_, one)] = parts {
+        of(one)
+    } else {
+        sum(parts.iter().map(|(_, part)| part))
+    };
+    let stepped = if selling.step.is_zero() {
+        whole
+    } else {
+        whole.up_to(
+            Quantity::new(
+                "sold in",
+                crate::values::Amount::new(selling.step, selling.unit),
+                crate::trade::Working::Given(selling.place),
+            )
+            .as_term(),
+        )
+    };
+    let bought = if stepped.value() < selling.smallest {
+        number(selling.smallest)
+    } else {
+        stepped
+    };
+    Quantity::by(rule, name, selling.unit, bought)
 }
 
 /// Removal materials in a fixed order.

@@ -65,35 +65,40 @@ pub(super) fn fiber(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List
 
 /// Compacted yards become what is delivered, by the one factor of the book.
 pub(super) fn base(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
-    let mut by_material: BTreeMap<String, Vec<(Section, Quantity)>> = BTreeMap::new();
-    for (i, (slab, measured)) in takeoff.slabs.iter().zip(slabs).enumerate() {
-        let (Some(base), Some(compacted)) = (&slab.base, &measured.base) else {
-            continue;
-        };
-        let Some(stock) = list.ways.rules.bases.get(&base.material.value) else {
-            continue;
-        };
-        let factor = Quantity::given(
-            "delivered for each compacted yard",
-            Amount::new(
-                stock.delivered.value.much.value / stock.delivered.value.per.value,
+    let bases = &list.ways.rules.bases;
+    let delivered = list
+        .worked
+        .each("delivered base", takeoff, slabs, |slab, measured| {
+            let (base, compacted) = (slab.base.as_ref()?, measured.base.as_ref()?);
+            let stock = bases.get(&base.material.value)?;
+            let factor = Quantity::given(
+                "delivered for each compacted yard",
+                Amount::new(
+                    stock.delivered.value.much.value / stock.delivered.value.per.value,
+                    stock.delivered.value.much.unit,
+                ),
+                stock.delivered.place,
+            );
+            Some(Quantity::by(
+                "compacted × delivered for each",
+                format!("{} {}", slab.key, base.material.value),
                 stock.delivered.value.much.unit,
-            ),
-            stock.delivered.place,
-        );
-        let delivered = Quantity::by(
-            "compacted × delivered for each",
-            format!("{} {}", slab.key, base.material.value),
-            stock.delivered.value.much.unit,
-            of(compacted) * &factor,
-        );
-        by_material
-            .entry(base.material.value.clone())
-            .or_default()
-            .push((Section::Slab(i), delivered));
+                of(compacted) * &factor,
+            ))
+        });
+    let mut by_material: BTreeMap<&String, Vec<(Section, Quantity)>> = BTreeMap::new();
+    for (section, part) in delivered {
+        let base = match section {
+            Section::Slab(i) => takeoff.slabs[i].base.as_ref(),
+            Section::Removal | Section::Extras | Section::Whole => None,
+        };
+        if let Some(base) = base {
+            let parts = by_material.entry(&base.material.value).or_default();
+            parts.push((section, part));
+        }
     }
     for (material, parts) in by_material {
-        if let Some(stock) = list.ways.rules.bases.get(&material).cloned() {
+        if let Some(stock) = list.ways.rules.bases.get(material).cloned() {
             list.buy(
                 &stock.item,
                 &format!("base, {material}"),
