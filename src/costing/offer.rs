@@ -36,6 +36,29 @@ impl Offer {
     }
 }
 
+/// Reports every override that no quantity of a job answers to, without pricing it.
+pub fn check_sets(
+    takeoff: &Takeoff,
+    book: &PriceBook,
+    business: &Business,
+    problems: &mut Problems,
+) {
+    let ways = ways(book, business);
+    let mut worked = Worked::default();
+    let needs = choices(&takeoff.options)
+        .into_iter()
+        .map(|choice| needs(takeoff.with(&choice), ways, &mut worked).roots());
+    sets::check(&takeoff.sets, needs, problems);
+}
+
+fn ways<'a>(book: &'a PriceBook, business: &'a Business) -> Ways<'a> {
+    Ways {
+        rules: &book.rules,
+        order: &business.order,
+        crew: &business.crew,
+    }
+}
+
 /// Prices the job with every choice; reports everything that has no price.
 pub fn offer(
     takeoff: &Takeoff,
@@ -44,11 +67,7 @@ pub fn offer(
     days: &[Prices],
     problems: &mut Problems,
 ) -> Option<Offer> {
-    let ways = Ways {
-        rules: &book.rules,
-        order: &business.order,
-        crew: &business.crew,
-    };
+    let ways = ways(book, business);
     let before = problems.len();
     let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
     let mut worked = Worked::default();

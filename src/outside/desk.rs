@@ -3,10 +3,10 @@
 use std::path::{Path, PathBuf};
 
 use super::files;
-use crate::costing::{Prices, prices};
+use crate::costing::{Prices, check_sets, prices};
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
-use crate::input::job::{self, Takeoff};
+use crate::input::job::{self, LookedUp, Takeoff};
 use crate::reading::{Problem, Problems, Sources, yaml};
 use crate::values::Day;
 
@@ -91,7 +91,18 @@ pub fn lay_out(
         .file_stem()
         .map(|stem| stem.to_string_lossy().into_owned())
         .unwrap_or_default();
-    let takeoff = job::resolve(written, &name, &book, &business, problems)?;
+    let all_read = problems.is_empty();
+    let takeoff = match job::looked_up(written, &name, &book, &business, problems) {
+        LookedUp::Whole(takeoff) => *takeoff,
+        LookedUp::Mended(takeoff) => {
+            // What could not even be read may be what a `set` speaks of.
+            if all_read {
+                check_sets(&takeoff, &book, &business, problems);
+            }
+            return None;
+        }
+        LookedUp::Broken => return None,
+    };
     let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
     let lead = i64::from(business.quote.lead_time.0);
     let pours = takeoff.placements.iter().map(|placement| {

@@ -12,7 +12,7 @@ mod written;
 
 pub use edge::{EdgeKind, EdgePart};
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
-pub use resolve::resolve;
+pub use resolve::{LookedUp, looked_up, resolve};
 pub use takeoff::{
     Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,
     RemovalMaterial, SetTo, Slab, Takeoff,

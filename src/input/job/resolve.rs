@@ -28,6 +28,28 @@ pub fn resolve(
     business: &Business,
     problems: &mut Problems,
 ) -> Option<Takeoff> {
+    match looked_up(written, file_name, book, business, problems) {
+        LookedUp::Whole(takeoff) => Some(*takeoff),
+        LookedUp::Mended(_) | LookedUp::Broken => None,
+    }
+}
+
+/// How far a job could be looked up.
+pub enum LookedUp {
+    Whole(Box<Takeoff>),
+    /// Some names are read as what was probably meant: good for more questions, not for a price.
+    Mended(Box<Takeoff>),
+    Broken,
+}
+
+/// The same, and with slips in some names still what the rest makes.
+pub fn looked_up(
+    written: JobWritten,
+    file_name: &str,
+    book: &PriceBook,
+    business: &Business,
+    problems: &mut Problems,
+) -> LookedUp {
     let before = problems.len();
     let mut slabs: Vec<(Slab, SlabWritten)> = Vec::new();
     let mut unsure: BTreeSet<String> = written.unread;
@@ -38,6 +60,7 @@ pub fn resolve(
             unsure.insert(slab.key.value);
         }
     }
+    let after_slabs = problems.len();
     let placements = pours(&written.pours, &mut slabs, &unsure, problems);
     let contacts = positions::place(&mut slabs, &unsure, problems);
     let named = asked::Named {
@@ -88,6 +111,13 @@ pub fn resolve(
         book,
         business,
     };
-    let job = chosen(job, &site, problems)?;
-    (problems.len() == before).then_some(job)
+    let incomplete = site.incomplete;
+    match chosen(job, &site, problems) {
+        Some(job) if problems.len() == before => LookedUp::Whole(Box::new(job)),
+        // With any other slip it is not known what else would be computed.
+        Some(job) if problems.len() == after_slabs && !incomplete => {
+            LookedUp::Mended(Box::new(job))
+        }
+        _ => LookedUp::Broken,
+    }
 }
