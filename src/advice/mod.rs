@@ -7,21 +7,27 @@
 mod access;
 mod aggregate;
 mod air;
+mod barely_a_load;
+mod closed_day;
 mod deposit;
 mod groove;
 mod holds;
 mod isolation;
 mod margin;
 mod minimum;
+mod narrow_gate;
 mod no_joints;
+mod no_zone;
 mod panel_shape;
 mod promised;
 mod sets;
 mod short_load;
 mod spacing;
 mod stale;
+mod standing;
 mod steel_room;
 mod strength;
+mod two_mixes;
 mod vehicle;
 
 use std::sync::Arc;
@@ -81,11 +87,17 @@ const QUESTIONS: &[Question] = &[
     vehicle::ask,
     isolation::ask,
     access::ask,
+    narrow_gate::ask,
+    closed_day::ask,
+    two_mixes::ask,
     sets::ask,
     stale::ask,
     promised::ask,
     holds::ask,
+    no_zone::ask,
+    standing::ask,
     short_load::ask,
+    barely_a_load::ask,
     minimum::ask,
     margin::ask,
     deposit::ask,

@@ -9,6 +9,7 @@ use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::Problems;
 use crate::trade::order::{JobNeeds, Ways, Worked, needs};
 use crate::trade::sets;
+use crate::values::Day;
 
 /// One combination: what it needs, and every line of its price.
 #[derive(Clone, Debug)]
@@ -41,9 +42,10 @@ pub fn check_sets(
     takeoff: &Takeoff,
     book: &PriceBook,
     business: &Business,
+    pours: &[Day],
     problems: &mut Problems,
 ) {
-    let ways = ways(book, business);
+    let ways = ways(book, business, pours);
     let mut worked = Worked::default();
     let needs = choices(&takeoff.options)
         .into_iter()
@@ -51,11 +53,12 @@ pub fn check_sets(
     sets::check(&takeoff.sets, needs, problems);
 }
 
-fn ways<'a>(book: &'a PriceBook, business: &'a Business) -> Ways<'a> {
+fn ways<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Ways<'a> {
     Ways {
         rules: &book.rules,
         order: &business.order,
         crew: &business.crew,
+        pours,
     }
 }
 
@@ -67,7 +70,8 @@ pub fn offer(
     days: &[Prices],
     problems: &mut Problems,
 ) -> Option<Offer> {
-    let ways = ways(book, business);
+    let pours: Vec<Day> = days.iter().map(|prices| prices.day).collect();
+    let ways = ways(book, business, &pours);
     let before = problems.len();
     let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
     let mut worked = Worked::default();

@@ -4,9 +4,11 @@ use std::path::{Path, PathBuf};
 
 use super::files;
 use crate::costing::{Prices, check_sets, prices};
+use crate::documents::offering::Shown;
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
-use crate::input::job::{self, LookedUp, Takeoff};
+use crate::input::job::{self, LookedUp, Placement, Takeoff};
+use crate::press::photo::Photo;
 use crate::reading::{Problem, Problems, Sources, yaml};
 use crate::values::Day;
 
@@ -14,6 +16,8 @@ use crate::values::Day;
 #[derive(Debug)]
 pub struct Desk {
     pub file: PathBuf,
+    /// Where `business.yaml` lies.
+    pub folder: PathBuf,
     pub takeoff: Takeoff,
     pub business: Business,
     pub book: PriceBook,
@@ -84,7 +88,13 @@ pub fn lay_out(
     }
     let written = written?;
     for photo in &written.photos {
-        own_file(&folder, &photo.value, photo.place, "photo", problems);
+        own_file(
+            &folder,
+            &photo.file.value,
+            photo.file.place,
+            "photo",
+            problems,
+        );
     }
     let book = book?;
     let name = file
@@ -92,34 +102,72 @@ pub fn lay_out(
         .map(|stem| stem.to_string_lossy().into_owned())
         .unwrap_or_default();
     let all_read = problems.is_empty();
-    let takeoff = match job::looked_up(written, &name, &book, &business, problems) {
-        LookedUp::Whole(takeoff) => *takeoff,
-        LookedUp::Mended(takeoff) => {
-            // What could not even be read may be what a `set` speaks of.
-            if all_read {
-                check_sets(&takeoff, &book, &business, problems);
-            }
-            return None;
-        }
-        LookedUp::Broken => return None,
+    let looked_up = job::looked_up(written, &name, &book, &business, problems);
+    let (LookedUp::Whole(takeoff) | LookedUp::Mended(takeoff)) = &looked_up else {
+        return None;
     };
     let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
-    let lead = i64::from(business.quote.lead_time.0);
-    let pours = takeoff.placements.iter().map(|placement| {
-        placement
-            .day
-            .as_ref()
-            .map_or_else(|| quoted.plus(lead), |day| day.value)
-    });
-    let days = pours.map(|day| prices(&book, day, &takeoff.name)).collect();
+    let pours = pours(takeoff, quoted, &business);
+    let LookedUp::Whole(takeoff) = looked_up else {
+        // What could not even be read may be what a `set` speaks of.
+        if all_read {
+            check_sets(takeoff, &book, &business, &pours, problems);
+        }
+        return None;
+    };
+    let takeoff = *takeoff;
+    let days = pours
+        .into_iter()
+        .map(|day| prices(&book, day, &takeoff.name))
+        .collect();
     Some(Desk {
         file: file.to_path_buf(),
+        folder,
         takeoff,
         business,
         book,
         quoted,
         days,
     })
+}
+
+/// The day of each pour, said or counted from the day of the quote.
+fn pours(takeoff: &Takeoff, quoted: Day, business: &Business) -> Vec<Day> {
+    let lead = i64::from(business.quote.lead_time.0);
+    let day = |placement: &Placement| {
+        let said = placement.day.as_ref().map(|day| day.value);
+        said.unwrap_or_else(|| quoted.plus(lead))
+    };
+    takeoff.placements.iter().map(day).collect()
+}
+
+/// The photos that the customer sees, upright and in a size for paper.
+pub fn photos(desk: &Desk, problems: &mut Problems) -> Vec<Shown> {
+    let mut shown = Vec::new();
+    for photo in &desk.takeoff.photos {
+        let Some(caption) = &photo.caption else {
+            continue;
+        };
+        let path = desk.folder.join(&photo.file.value);
+        let read = files::bytes(&path)
+            .map_err(|error| error.to_string())
+            .and_then(|bytes| Photo::read(&bytes).map_err(|error| error.to_string()));
+        match read {
+            Ok(photo) => shown.push(Shown {
+                photo,
+                caption: caption.clone(),
+            }),
+            Err(error) => problems.push(
+                Problem::new(
+                    "unreadable-picture",
+                    format!("cannot use the photo `{}`: {error}", photo.file.value),
+                )
+                .at(photo.file.place)
+                .help("save it as a JPEG picture (.jpg), or take the line out"),
+            ),
+        }
+    }
+    shown
 }
 
 /// Logos and photos lie inside the business folder, so that a copy of it is whole.

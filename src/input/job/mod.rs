@@ -1,8 +1,11 @@
 //! A job as the owner measured it: first exactly as written, then with every name looked up.
 
+mod access;
+mod arranged;
 mod edge;
 mod options;
 mod positions;
+mod removal;
 mod resolve;
 mod sanity;
 pub mod tables;
@@ -10,12 +13,14 @@ mod takeoff;
 mod values;
 mod written;
 
+pub use arranged::{Arranged, Permit};
 pub use edge::{EdgeKind, EdgePart};
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
+pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
 pub use takeoff::{
-    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,
-    RemovalMaterial, SetTo, Slab, Takeoff,
+    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, SetTo, Slab,
+    Takeoff,
 };
 pub use values::SlabValues;
 pub use written::{JobWritten, SlabWritten, read};

@@ -70,6 +70,7 @@ pub fn looked_up(
         unsure: &unsure,
     };
     asked::check(&written.options, &named, problems);
+    super::arranged::check(&written.arranged, book, problems);
     let extras = written.extras.iter().chain(
         written
             .options
@@ -90,6 +91,7 @@ pub fn looked_up(
         quoted: written.quoted,
         exposure: written.exposure,
         access: written.access,
+        arranged: written.arranged,
         difficulty: written.difficulty,
         slabs: Vec::new(),
         placements,

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::str::FromStr;
 use std::sync::Arc;
 
-use super::{Choice, EdgePart, OptionGroup};
+use super::{Arranged, Choice, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
@@ -22,6 +22,7 @@ pub struct Takeoff {
     pub quoted: Option<Day>,
     pub exposure: At<Exposure>,
     pub access: Access,
+    pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<Arc<Slab>>,
     pub placements: Vec<Placement>,
@@ -36,7 +37,7 @@ pub struct Takeoff {
     pub otherwise: BTreeMap<Choice, Takeoff>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
-    pub photos: Vec<At<String>>,
+    pub photos: Vec<Photo>,
 }
 
 impl Takeoff {
@@ -196,28 +197,8 @@ pub struct Fall {
 #[derive(Clone, Debug)]
 pub struct Placement {
     pub day: Option<At<Day>>,
-}
-
-#[derive(Clone, Debug)]
-pub struct Removal {
-    pub name: At<String>,
-    pub size: At<SizePhrase>,
-    pub material: RemovalMaterial,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum RemovalMaterial {
-    Concrete,
-    Soil,
-}
-
-impl RemovalMaterial {
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Concrete => "concrete",
-            Self::Soil => "soil",
-        }
-    }
+    /// Where it is not that of the job.
+    pub access: Option<Access>,
 }
 
 /// Any item of the book, or a lump.
@@ -234,6 +215,15 @@ pub enum ExtraWhat {
         cost: At<Money>,
         class: crate::input::book::Class,
     },
+}
+
+/// A picture of the site.
+#[derive(Clone, Debug)]
+pub struct Photo {
+    /// Its path from the business folder.
+    pub file: At<String>,
+    /// What the customer reads below it; without one it stays in the office.
+    pub caption: Option<String>,
 }
 
 /// The owner's last word on a computed quantity.

@@ -14,7 +14,7 @@ mod removal;
 pub use bars::{BarQuantities, Run, lap};
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
-pub use removal::RemovalQuantities;
+pub use removal::{RemovalQuantities, SawCut};
 
 use std::collections::BTreeMap;
 use std::sync::Arc;

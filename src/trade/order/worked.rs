@@ -6,8 +6,6 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use rust_decimal::Decimal;
-
 use super::Section;
 use super::sticks::{CutPlan, cut_plan};
 use crate::input::job::{Slab, Takeoff};
@@ -23,13 +21,11 @@ pub struct Worked {
     pub measured: Measured,
     parts: BTreeMap<(&'static str, *const Slab), Option<Quantity>>,
     bought: BTreeMap<String, Vec<(Parts, Quantity)>>,
-    tasks: BTreeMap<String, Vec<(Parts, Task)>>,
+    tasks: BTreeMap<String, Vec<(Parts, TaskHours)>>,
     plans: Vec<(Vec<Run>, [Length; 2], CutPlan)>,
 }
 
 type Parts = Vec<(Section, Quantity)>;
-/// A task, and where its hours belong.
-pub(in crate::trade) type Task = (TaskHours, Vec<(Section, Decimal)>);
 
 impl Worked {
     /// One quantity of each slab that has it; `what` is its name here.
@@ -65,8 +61,8 @@ impl Worked {
         &mut self,
         name: &str,
         parts: &[(Section, Quantity)],
-        make: impl FnOnce() -> Task,
-    ) -> Task {
+        make: impl FnOnce() -> TaskHours,
+    ) -> TaskHours {
         once(&mut self.tasks, name, parts, make)
     }
 

@@ -269,7 +269,8 @@ fn view(text: &str) -> QuoteView {
             rules: &shop.book.rules,
             offer: &offer,
             quoted: "2026-05-04".parse().expect("a day"),
-            pour: days[0].day,
+            pour: days[takeoff.first_pour()].day,
+            photos: &[],
         })
     })
 }

@@ -4,7 +4,7 @@
 use std::collections::BTreeSet;
 
 use crate::input::job::options::{OptionGroup, OptionItem};
-use crate::input::job::takeoff::{Extra, Removal};
+use crate::input::job::{Extra, Removal};
 use crate::reading::{At, Problem, Problems, suggest};
 
 /// The names that options can speak of.
