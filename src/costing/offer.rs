@@ -35,6 +35,14 @@ impl Offer {
     pub fn quoted(&self) -> &Priced {
         &self.by_choice[&self.as_quoted]
     }
+
+    /// As if it were quoted with this choice made already.
+    pub fn quoted_with(self, choice: Choice) -> Self {
+        Self {
+            as_quoted: choice,
+            ..self
+        }
+    }
 }
 
 /// Reports every override that no quantity of a job answers to, without pricing it.

@@ -2,6 +2,7 @@
 
 mod access;
 mod arranged;
+mod ask;
 mod edge;
 mod options;
 mod positions;
@@ -14,6 +15,7 @@ mod values;
 mod written;
 
 pub use arranged::{Arranged, Permit};
+pub use ask::choose;
 pub use edge::{EdgeKind, EdgePart};
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};

@@ -114,7 +114,7 @@ pub fn looked_up(
         business,
     };
     let incomplete = site.incomplete;
-    match chosen(job, &site, problems) {
+    match chosen(&job, &site, problems) {
         Some(job) if problems.len() == before => LookedUp::Whole(Box::new(job)),
         // With any other slip it is not known what else would be computed.
         Some(job) if problems.len() == after_slabs && !incomplete => {

@@ -14,7 +14,7 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
 
-use sheet::with_sheet;
+use sheet::{Chosen, with_sheet};
 
 use super::desk::{self, Desk};
 use crate::reading::{Problems, Sources, caret};

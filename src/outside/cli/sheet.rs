@@ -5,11 +5,21 @@ use std::process::ExitCode;
 use super::{Job, with_desk};
 use crate::costing;
 use crate::documents::views::office::Sheet;
+use crate::input::job;
 use crate::reading::Problems;
+
+/// Which options the sheet is about.
+#[derive(Debug, clap::Args)]
+pub(super) struct Chosen {
+    /// The job with this option, by its title or the beginning of it; may be given several times
+    #[arg(long, value_name = "OPTION")]
+    with: Vec<String>,
+}
 
 /// Prices the job and prints what `view` makes of it; every problem is shown instead, if there is one.
 pub(super) fn with_sheet(
     job: &Job,
+    chosen: &Chosen,
     view: impl FnOnce(&Sheet<'_>, &mut Problems) -> Option<String>,
 ) -> ExitCode {
     with_desk(job, |desk, sources, problems| {
@@ -20,8 +30,11 @@ pub(super) fn with_sheet(
             &desk.days,
             problems,
         )?;
+        let choice = job::choose(&desk.takeoff.options, &chosen.with, problems)?;
+        let takeoff = desk.takeoff.with(&choice);
+        let offer = offer.quoted_with(choice);
         let sheet = Sheet {
-            takeoff: &desk.takeoff,
+            takeoff,
             business: &desk.business,
             book: &desk.book,
             quoted: desk.quoted,

@@ -42,7 +42,7 @@ struct Version<'a> {
 }
 
 /// `job` as quoted, and with every other choice; what no choice can be is reported.
-pub(super) fn chosen(job: Takeoff, site: &Site<'_>, problems: &mut Problems) -> Option<Takeoff> {
+pub(super) fn chosen(job: &Takeoff, site: &Site<'_>, problems: &mut Problems) -> Option<Takeoff> {
     let groups = Arc::clone(&job.options);
     let all = if count(&groups) <= MOST {
         choices(&groups)
@@ -63,7 +63,7 @@ pub(super) fn chosen(job: Takeoff, site: &Site<'_>, problems: &mut Problems) -> 
     for choice in all {
         let taken = choice.taken(&groups);
         if let Some(slabs) = made.slabs(&taken, &mut found) {
-            jobs.insert(choice, with(&job, slabs, &taken));
+            jobs.insert(choice, with(job, slabs, &taken));
         }
     }
     let mut told: Vec<Problem> = Vec::new();

@@ -11,7 +11,7 @@ use crate::input::job::options::{MOST, OptionGroup, count};
 use crate::input::job::takeoff::{Customer, Extra};
 use crate::input::job::{EdgeKind, SlabValues, tables};
 use crate::input::phrases::{Compass, LegPhrase, SizePhrase};
-use crate::reading::{At, Entry, Node, Problem, Problems};
+use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
 
 /// Reads a takeoff; what cannot be read is reported and left out.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
@@ -20,24 +20,9 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
     let customer = fields
         .required("customer", problems)
         .and_then(|node| customer(node, problems));
-    let mut unread = BTreeSet::new();
-    let slabs: Option<Vec<SlabWritten>> = fields.required("slabs", problems).map(|node| {
-        let entries = node.entries("`slabs`", problems);
-        if entries.is_empty() && node.is_map() {
-            let problem = Problem::new("no-slabs", "this job has no slab").at(node.heading);
-            problems
-                .push(problem.help("name one under `slabs`, for example `patio: 12 ft x 15 ft`"));
-        }
-        let slabs = entries.into_iter();
-        let read = slabs.filter_map(|entry| {
-            let slab = slab(entry, problems);
-            if slab.is_none() {
-                unread.insert(entry.key.clone());
-            }
-            slab
-        });
-        read.collect()
-    });
+    let slabs = fields
+        .required("slabs", problems)
+        .map(|node| slabs(node, problems));
     let name = fields.text("job", problems).map(|at| at.value);
     let title = fields.text("title", problems).map(|at| at.value);
     let measured = fields.read("measured", problems).map(|at| at.value);
@@ -76,16 +61,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
                 .collect()
         })
         .unwrap_or_default();
-    let combinations = count(&options);
-    if MOST < combinations {
-        let place = fields.node("options").map_or(node.place, |node| node.place);
-        let many = match combinations {
-            usize::MAX => "far too many".to_owned(),
-            combinations => combinations.to_string(),
-        };
-        let message = format!("these options make {many} combinations, and each is priced");
-        problems.push(Problem::new("too-many-options", message).at(place).help(format!("{MOST} at most: put those that exclude each other under `choose one`, or make a second quote")));
-    }
+    few_enough(&options, &fields, problems);
     let mut texts = |key: &str| {
         fields
             .node(key)
@@ -96,6 +72,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
     let photos = photos(&fields, problems);
     let _ = fields.text("notes", problems);
     let plain = |list: Vec<At<String>>| list.into_iter().map(|at| at.value).collect();
+    let slabs = slabs?;
     Some(JobWritten {
         place: fields.heading(),
         name,
@@ -107,8 +84,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
         access: access?,
         arranged,
         difficulty,
-        slabs: slabs?,
-        unread,
+        slabs: slabs.0,
+        unread: slabs.1,
         pours,
         removals,
         extras,
@@ -119,6 +96,42 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
         not_included: plain(not_included),
         photos,
     })
+}
+
+/// The slabs, and the names of those that could not be read.
+fn slabs(node: &Node, problems: &mut Problems) -> (Vec<SlabWritten>, BTreeSet<String>) {
+    let (mut read, mut unread) = (Vec::new(), BTreeSet::new());
+    let entries = node.entries("`slabs`", problems);
+    if entries.is_empty() && node.is_map() {
+        let problem = Problem::new("no-slabs", "this job has no slab").at(node.heading);
+        problems.push(problem.help("name one under `slabs`, for example `patio: 12 ft x 15 ft`"));
+    }
+    for entry in entries {
+        match slab(entry, problems) {
+            Some(slab) => read.push(slab),
+            None => {
+                unread.insert(entry.key.clone());
+            }
+        }
+    }
+    (read, unread)
+}
+
+/// Every combination is priced and printed, so there is a most.
+fn few_enough(options: &[OptionGroup], fields: &Fields<'_>, problems: &mut Problems) {
+    let combinations = count(options);
+    if combinations <= MOST {
+        return;
+    }
+    let many = match combinations {
+        usize::MAX => "far too many".to_owned(),
+        combinations => combinations.to_string(),
+    };
+    let place = fields
+        .node("options")
+        .map_or(fields.heading(), |node| node.place);
+    let message = format!("these options make {many} combinations, and each is priced");
+    problems.push(Problem::new("too-many-options", message).at(place).help(format!("{MOST} at most: put those that exclude each other under `choose one`, or make a second quote")));
 }
 
 fn customer(node: &Node, problems: &mut Problems) -> Option<Customer> {

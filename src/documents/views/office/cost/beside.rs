@@ -76,7 +76,7 @@ pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<String> {
 
 /// Every combination of options, against the job as quoted.
 pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<String> {
-    if sheet.offer.by_choice.len() < 2 {
+    if sheet.offer.by_choice.len() < 2 || sheet.chosen().is_some() {
         return Vec::new();
     }
     let floor = sheet.business.price.margin_floor.value.number();
