@@ -20,6 +20,7 @@ mod no_joints;
 mod no_zone;
 mod panel_shape;
 mod promised;
+mod set_with_option;
 mod sets;
 mod short_load;
 mod spacing;
@@ -91,6 +92,7 @@ const QUESTIONS: &[Question] = &[
     closed_day::ask,
     two_mixes::ask,
     sets::ask,
+    set_with_option::ask,
     stale::ask,
     promised::ask,
     holds::ask,
