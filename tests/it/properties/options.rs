@@ -1,5 +1,7 @@
 //! Options: a choice costs what the same work costs when it is written into the job itself.
 
+use std::fmt::Write as _;
+
 use flatwork::costing::{Offer, Priced};
 use flatwork::documents::offering::{self, Offering};
 use flatwork::documents::views::quote::QuoteView;
@@ -52,7 +54,7 @@ fn job(seed: u64) -> (Plain, Vec<Vec<Offered>>) {
             && dice.one_in(2)
         {
             let place = dice.pick(&["east edge, from north end", "south edge, from west end"]);
-            shape += &format!(", beside: \"{}, {place}\"", before.key);
+            let _ = write!(shape, ", beside: \"{}, {place}\"", before.key);
             if dice.one_in(3) {
                 shape += ", edges: {west: isolated}";
             }
@@ -126,8 +128,9 @@ impl Plain {
                 .iter()
                 .map(|(key, value)| format!("{key}: {value}"));
             let values: Vec<String> = values.collect();
-            out += &format!(
-                "  {}: {{{}, {}}}\n",
+            let _ = writeln!(
+                out,
+                "  {}: {{{}, {}}}",
                 slab.key,
                 slab.shape,
                 values.join(", ")
@@ -139,8 +142,9 @@ impl Plain {
         };
         out += "pour:\n";
         for pour in (0..self.pours).filter(|pour| !poured(*pour).is_empty()) {
-            out += &format!(
-                "  - {{day: {}, slabs: [{}]}}\n",
+            let _ = writeln!(
+                out,
+                "  - {{day: {}, slabs: [{}]}}",
                 DAYS[pour],
                 poured(pour).join(", ")
             );
@@ -165,7 +169,10 @@ fn options(groups: &[Vec<Offered>]) -> String {
     for (i, group) in groups.iter().enumerate() {
         let indent = if 1 < group.len() { "      " } else { "  " };
         if 1 < group.len() {
-            out += &format!("  - choose one: Question {i}\n    must choose: yes\n    from:\n");
+            let _ = write!(
+                out,
+                "  - choose one: Question {i}\n    must choose: yes\n    from:\n"
+            );
         }
         for (j, option) in group.iter().enumerate() {
             let change = option.change.iter();
@@ -187,7 +194,7 @@ fn options(groups: &[Vec<Offered>]) -> String {
             if !add.is_empty() {
                 parts.push(format!("add: [{}]", add.join(", ")));
             }
-            out += &format!("{indent}- Option {i}{j}: {{{}}}\n", parts.join(", "));
+            let _ = writeln!(out, "{indent}- Option {i}{j}: {{{}}}", parts.join(", "));
         }
     }
     out
