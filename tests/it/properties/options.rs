@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use flatwork::costing::{Offer, Priced};
+use flatwork::costing::{Offer, Priced, sections};
 use flatwork::documents::offering::{self, Offering};
 use flatwork::documents::views::quote::QuoteView;
 use flatwork::input::job::Choice;
@@ -67,7 +67,14 @@ fn job(seed: u64) -> (Plain, Vec<Vec<Offered>>) {
         });
     }
     let access = dice.pick(&["chute", "wheelbarrow", "pump"]);
-    let (first, last) = (slabs[0].key.clone(), slabs[slabs.len() - 1].key.clone());
+    let first = slabs[0].key.clone();
+    // Not one that another was placed by; rather one in the middle.
+    let free = |slab: &&Slab| {
+        let by = format!("beside: \"{},", slab.key);
+        !slabs.iter().any(|other| other.shape.contains(&by))
+    };
+    let dropped = slabs.iter().skip(1).find(free).expect("the last at least");
+    let dropped = dropped.key.clone();
     let plain = Plain {
         slabs,
         top: format!("customer: Ira Sample\nquoted: 2026-05-04\naccess: {access}\n"),
@@ -97,7 +104,7 @@ fn job(seed: u64) -> (Plain, Vec<Vec<Offered>>) {
         ],
         vec![option(
             other(&first, "joints", "5 ft".into()),
-            vec![last, "old walk".into(), "town permit".into()],
+            vec![dropped, "old walk".into(), "town permit".into()],
             vec![("topsoil", "1 cu yd".into())],
         )],
     ];
@@ -236,6 +243,8 @@ fn a_choice_costs_what_the_same_work_costs_without_options() {
             let texts = || format!("seed {seed}, {picks:?}\n{text}\n{}", same.text());
             assert_eq!(bought(priced), bought(alone.quoted()), "{}", texts());
             assert_eq!(priced.totals(), alone.quoted().totals(), "{}", texts());
+            let parts = [&priced.lines, &alone.quoted().lines].map(|lines| sections(lines));
+            assert_eq!(parts[0], parts[1], "{}", texts());
             let days = same.text().matches("day:").count();
             without_a_pour += usize::from(days < plain.pours);
         }
