@@ -8,9 +8,16 @@ mod access;
 mod aggregate;
 mod air;
 mod barely_a_load;
+mod border;
 mod closed_day;
+mod coat;
+mod colors;
+mod deep_forms;
 mod deposit;
+mod even_risers;
 mod groove;
+mod handrail;
+mod hard_trowel;
 mod holds;
 mod isolation;
 mod margin;
@@ -20,6 +27,7 @@ mod no_joints;
 mod no_zone;
 mod panel_shape;
 mod promised;
+mod risers;
 mod set_with_option;
 mod sets;
 mod short_load;
@@ -28,6 +36,7 @@ mod stale;
 mod standing;
 mod steel_room;
 mod strength;
+mod treads;
 mod two_mixes;
 mod vehicle;
 
@@ -83,10 +92,19 @@ const QUESTIONS: &[Question] = &[
     groove::ask,
     strength::ask,
     air::ask,
+    hard_trowel::ask,
+    border::ask,
+    coat::ask,
+    colors::ask,
     aggregate::ask,
     steel_room::ask,
     vehicle::ask,
     isolation::ask,
+    risers::ask,
+    treads::ask,
+    even_risers::ask,
+    handrail::ask,
+    deep_forms::ask,
     access::ask,
     narrow_gate::ask,
     closed_day::ask,

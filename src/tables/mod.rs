@@ -18,6 +18,7 @@ pub mod joints;
 pub mod laps;
 pub mod mesh;
 pub mod source;
+pub mod steps;
 pub mod strength;
 pub mod yard;
 

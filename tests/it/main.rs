@@ -14,6 +14,8 @@ mod properties;
 mod quote;
 mod reference;
 mod reference_tables;
+mod scope_words;
 mod supply;
 mod support;
+mod surfaces;
 mod tidy;

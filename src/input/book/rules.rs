@@ -7,11 +7,14 @@ use rust_decimal::Decimal;
 mod charges;
 mod hire;
 mod read;
+mod surfaces;
 mod units;
 
 pub use charges::{Charges, Returned, Winter};
 pub use hire::{BuggyHire, Hose, PumpHire};
 pub(super) use read::read;
+pub(super) use surfaces::check;
+pub use surfaces::{Color, Curing, Finish, Sealer, SurfaceItem, Surfaces};
 pub(super) use units::{check as check_units, check_purposes};
 
 use super::ItemKey;
@@ -28,6 +31,7 @@ pub struct Rules {
     pub bars: BTreeMap<String, BarStock>,
     pub mesh: BTreeMap<String, MeshStock>,
     pub fiber: BTreeMap<String, FiberStock>,
+    pub surfaces: Surfaces,
     pub disposal: BTreeMap<String, Dumping>,
     pub supply: Option<Supply>,
     pub pump: Option<PumpHire>,
@@ -61,6 +65,8 @@ pub struct Mix {
     pub air: At<Percent>,
     pub aggregate: At<Length>,
     pub cement: At<String>,
+    /// Pounds in a yard, where the owner knows them.
+    pub cement_content: Option<At<Ratio>>,
 }
 
 #[derive(Clone, Debug)]
@@ -150,9 +156,12 @@ pub enum ShortCount {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Role {
     Forms,
+    DeepForms,
     Stakes,
     IsolationStrip,
     CuringCompound,
+    VaporRetarder,
+    CuringCover,
     Chairs,
     ShortLoad,
     Delivery,
@@ -168,9 +177,12 @@ impl Role {
     /// The key under `use`, and the unit its item must have.
     pub const ALL: &'static [(Self, &'static str, Unit)] = &[
         (Self::Forms, "forms", Unit::Foot),
+        (Self::DeepForms, "deep forms", Unit::Foot),
         (Self::Stakes, "stakes", Unit::Piece),
         (Self::IsolationStrip, "isolation strip", Unit::Foot),
         (Self::CuringCompound, "curing compound", Unit::Gallon),
+        (Self::VaporRetarder, "vapor retarder", Unit::SquareFoot),
+        (Self::CuringCover, "curing cover", Unit::SquareFoot),
         (Self::Chairs, "chairs", Unit::Piece),
         (Self::ShortLoad, "short load", Unit::CubicYard),
         (Self::Delivery, "delivery", Unit::Load),
@@ -220,6 +232,9 @@ impl Rules {
             .chain(pump)
             .chain(self.buggy.iter().map(|buggy| &buggy.item))
             .map(|at| (at.value.as_str(), at.place));
-        named.chain(roles).chain(hired)
+        named
+            .chain(roles)
+            .chain(hired)
+            .chain(self.surfaces.items_named())
     }
 }

@@ -9,6 +9,7 @@ mod positions;
 mod removal;
 mod resolve;
 mod sanity;
+mod sections;
 pub mod tables;
 mod takeoff;
 mod values;
@@ -20,9 +21,10 @@ pub use edge::{EdgeKind, EdgePart};
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
+pub use sections::{Sections, Steps, ThickEnd, Thickened};
 pub use takeoff::{
-    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, SetTo, Slab,
-    Takeoff,
+    Access, Bars, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement,
+    SetTo, Slab, Takeoff,
 };
 pub use values::SlabValues;
 pub use written::{JobWritten, SlabWritten, read};

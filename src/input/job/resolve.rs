@@ -2,10 +2,13 @@
 
 mod asked;
 mod chosen;
+mod flight;
 mod names;
 mod pours;
+mod sections;
 mod shape;
 mod slab;
+mod surface;
 
 use std::collections::{BTreeMap, BTreeSet};
 

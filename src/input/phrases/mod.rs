@@ -2,7 +2,9 @@
 
 mod base;
 mod beside;
+mod border;
 mod days;
+mod dose;
 mod fall;
 mod leg;
 mod profit;
@@ -11,10 +13,15 @@ mod season;
 mod share;
 mod size;
 mod steel;
+mod steps;
+mod thickened;
+mod thickness;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
+pub use border::BorderPhrase;
 pub use days::Days;
+pub use dose::Dose;
 pub use fall::{Compass, FallPhrase};
 pub use leg::LegPhrase;
 pub use profit::Profit;
@@ -23,3 +30,6 @@ pub use season::Season;
 pub use share::Share;
 pub use size::{SizePhrase, positive};
 pub use steel::BarsPhrase;
+pub use steps::{FromEnd, Risers, StepsPhrase, StoopPhrase};
+pub use thickened::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, ThickenedPhrase};
+pub use thickness::ThicknessPhrase;

@@ -1,12 +1,14 @@
 //! What the slabs need beside concrete: steel, fiber, base, forms, strip, curing compound.
 
 mod loose;
+mod sections;
 mod steel;
 
 use rust_decimal_macros::dec;
 
+use super::finishes::cured_by;
 use super::{ConcreteOrder, List, Section};
-use crate::input::book::Role;
+use crate::input::book::{Curing, Role};
 use crate::input::job::Takeoff;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::term::{number, of, sum};
@@ -31,13 +33,9 @@ pub(super) fn list(
             .map(|(i, slab)| (Section::Slab(i), what(slab)))
             .collect::<Vec<_>>()
     };
+    let apart = list.ways.rules.roles.contains_key(&Role::DeepForms);
     let formed = list.worked.each("formed edge", takeoff, slabs, |_, slab| {
-        Some(Quantity::by(
-            "straight and curved",
-            "formed edge",
-            Unit::Foot,
-            of(&slab.edges.straight) + &slab.edges.curved,
-        ))
+        Some(sections::formed(slab, apart))
     });
     list.buy_role(
         Role::Forms,
@@ -46,6 +44,7 @@ pub(super) fn list(
         &formed,
         None,
     );
+    sections::deep_forms(slabs, list);
     stakes(takeoff, slabs, list);
     let strip = each(&|slab| slab.edges.strip.clone());
     list.buy_role(
@@ -64,9 +63,10 @@ pub(super) fn list(
                 "area ÷ coverage",
                 "curing compound",
                 Unit::Gallon,
-                of(&slab.area) / &coverage,
+                of(&slab.surface()) / &coverage,
             ))
         });
+    let compound = cured_by(Curing::Compound, takeoff, compound);
     list.buy_role(
         Role::CuringCompound,
         "curing compound",
@@ -74,6 +74,7 @@ pub(super) fn list(
         &compound,
         None,
     );
+    sections::retarder(slabs, list);
     super::pump::list(takeoff, orders, list);
 }
 

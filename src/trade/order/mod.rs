@@ -5,6 +5,7 @@
 
 mod concrete;
 mod extras;
+mod finishes;
 mod goods;
 mod haul;
 mod machines;
@@ -103,6 +104,7 @@ pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, worked: &mut Worked) -> JobNeeds
     };
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
+    finishes::list(takeoff, &slabs, &orders, &mut list);
     sawing::list(&removals, &mut list);
     haul::list(&removals, &mut list);
     extras::list(&extras, &mut list);
@@ -149,10 +151,16 @@ impl JobNeeds {
                 slab.edges.curved.clone(),
                 slab.edges.strip.clone(),
             ]);
+            roots.push(slab.edges.deep.clone());
+            roots.extend(slab.sections());
             roots.extend(
-                slab.bars
-                    .iter()
+                slab.steel()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
+            );
+            roots.extend(
+                slab.border
+                    .iter()
+                    .flat_map(|border| [border.area.clone(), border.inside.clone()]),
             );
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
         }

@@ -6,9 +6,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::slab;
+use super::{sections, slab};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
+use crate::input::job::EdgePart;
 use crate::input::job::options::{Change, Choice, MOST, OptionItem, choices, count};
 use crate::input::job::positions::{self, Contact};
 use crate::input::job::takeoff::{Slab, Takeoff};
@@ -37,8 +38,8 @@ struct Version<'a> {
     changes: Vec<&'a Change>,
     /// None where these values make no slab.
     slab: Option<Slab>,
-    /// The same with the edges of different neighbors.
-    made: Vec<Arc<Slab>>,
+    /// The same with the edges of different neighbors, before steps are laid on them.
+    made: Vec<(Vec<EdgePart>, Arc<Slab>)>,
 }
 
 /// `job` as quoted, and with every other choice; what no choice can be is reported.
@@ -138,14 +139,17 @@ impl<'a> Made<'a> {
             numbered
                 .filter_map(|(i, (number, edges))| {
                     let version = &mut self.versions[i][number?];
-                    if let Some(known) = version.made.iter().find(|slab| slab.edges == edges) {
+                    let known = version.made.iter().find(|(known, _)| *known == edges);
+                    if let Some((_, known)) = known {
                         return Some(Arc::clone(known));
                     }
-                    let slab = Arc::new(Slab {
-                        edges,
+                    let mut slab = Slab {
+                        edges: edges.clone(),
                         ..version.slab.clone()?
-                    });
-                    version.made.push(Arc::clone(&slab));
+                    };
+                    sections::placed(&mut slab, &self.site.slabs[i].1, problems);
+                    let slab = Arc::new(slab);
+                    version.made.push((edges, Arc::clone(&slab)));
                     Some(slab)
                 })
                 .collect(),

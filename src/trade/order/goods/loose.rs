@@ -13,10 +13,7 @@ use crate::values::{Amount, Unit};
 /// The plant adds fiber to a whole order; the crew adds whole bags.
 pub(super) fn fiber(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List<'_>) {
     for order in orders {
-        let members = takeoff
-            .slabs
-            .iter()
-            .filter(|slab| slab.placement == order.placement && slab.mix.value == order.mix.value);
+        let members = takeoff.slabs.iter().filter(|slab| order.takes(slab));
         let mut names: Vec<&String> = members
             .filter_map(|slab| slab.fiber.as_ref().map(|fiber| &fiber.value))
             .collect();
@@ -65,12 +62,16 @@ pub(super) fn fiber(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List
 
 /// Compacted yards become what is delivered, by the one factor of the book.
 pub(super) fn base(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
-    let bases = &list.ways.rules.bases;
-    let delivered = list
-        .worked
-        .each("delivered base", takeoff, slabs, |slab, measured| {
-            let (base, compacted) = (slab.base.as_ref()?, measured.base.as_ref()?);
-            let stock = bases.get(&base.material.value)?;
+    let mut by_material: BTreeMap<String, Vec<(Section, Quantity)>> = BTreeMap::new();
+    for (i, (slab, measured)) in takeoff.slabs.iter().zip(slabs).enumerate() {
+        let base = slab.base.as_ref().zip(measured.base.as_ref());
+        let base = base.map(|(base, compacted)| (&base.material.value, compacted));
+        // The fill of a stoop is bought like a base.
+        let fill = slab.sections.fill().zip(measured.fill());
+        for (material, compacted) in base.into_iter().chain(fill) {
+            let Some(stock) = list.ways.rules.bases.get(material) else {
+                continue;
+            };
             let factor = Quantity::given(
                 "delivered for each compacted yard",
                 Amount::new(
@@ -79,26 +80,20 @@ pub(super) fn base(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<
                 ),
                 stock.delivered.place,
             );
-            Some(Quantity::by(
+            let delivered = Quantity::by(
                 "compacted × delivered for each",
-                format!("{} {}", slab.key, base.material.value),
+                format!("{} {material}", slab.key),
                 stock.delivered.value.much.unit,
                 of(compacted) * &factor,
-            ))
-        });
-    let mut by_material: BTreeMap<&String, Vec<(Section, Quantity)>> = BTreeMap::new();
-    for (section, part) in delivered {
-        let base = match section {
-            Section::Slab(i) => takeoff.slabs[i].base.as_ref(),
-            Section::Removal | Section::Extras | Section::Whole => None,
-        };
-        if let Some(base) = base {
-            let parts = by_material.entry(&base.material.value).or_default();
-            parts.push((section, part));
+            );
+            by_material
+                .entry(material.clone())
+                .or_default()
+                .push((Section::Slab(i), delivered));
         }
     }
     for (material, parts) in by_material {
-        if let Some(stock) = list.ways.rules.bases.get(material).cloned() {
+        if let Some(stock) = list.ways.rules.bases.get(&material).cloned() {
             list.buy(
                 &stock.item,
                 &format!("base, {material}"),
