@@ -29,6 +29,7 @@ mod no_zone;
 mod panel_shape;
 mod promised;
 mod risers;
+mod set_with_option;
 mod sets;
 mod short_load;
 mod spacing;
@@ -40,6 +41,8 @@ mod tax_tells;
 mod treads;
 mod two_mixes;
 mod vehicle;
+
+use std::sync::Arc;
 
 use crate::costing::{Offer, Prices};
 use crate::input::book::{Mix, PriceBook};
@@ -65,7 +68,7 @@ impl<'a> Case<'a> {
     /// Every slab with what was measured of it.
     fn slabs(self) -> impl Iterator<Item = (&'a Slab, &'a SlabQuantities)> {
         let measured = &self.offer.quoted().needs.slabs;
-        self.takeoff.slabs.iter().zip(measured)
+        self.takeoff.slabs.iter().map(Arc::as_ref).zip(measured)
     }
 
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {
@@ -110,6 +113,7 @@ const QUESTIONS: &[Question] = &[
     closed_day::ask,
     two_mixes::ask,
     sets::ask,
+    set_with_option::ask,
     stale::ask,
     promised::ask,
     holds::ask,

@@ -59,6 +59,9 @@ fn crossing(a: Point, b: Point, y: i64, just: Just) -> Option<i64> {
         Just::Below => low.y < y && y <= high.y,
     };
     crosses.then(|| {
+        if low.x == high.x {
+            return low.x;
+        }
         let rise = i128::from(high.y - low.y);
         let run = i128::from(high.x - low.x) * i128::from(y - low.y);
         let rounded = (2 * run + rise).div_euclid(2 * rise);

@@ -24,8 +24,8 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
         let slabs = of.takeoff.slabs.iter();
         slabs.filter(|slab| slab.on.is_none() && !slab.sections.is_stoop())
     };
-    let thickness =
-        one_for_all(flat().map(sections::thickness)).map(|thickness| format!("{thickness} thick"));
+    let thickness = one_for_all(flat().map(|slab| sections::thickness(slab)))
+        .map(|thickness| format!("{thickness} thick"));
     let slope =
         one_for_all(flat().filter_map(|slab| slab.fall.as_ref().map(|fall| fall.rise.value)))
             .map(|rise| format!("{} per ft", length(rise)));

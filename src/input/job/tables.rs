@@ -5,7 +5,7 @@ mod sections;
 mod site;
 mod slab;
 
-pub use lists::{CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
+pub use lists::{CHANGE, CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
 pub use sections::{STEPS, THICKENED};
 pub use site::{ACCESS, CUSTOMER, PLACEMENT};
 pub use slab::{EDGES, OPENING, SLAB};

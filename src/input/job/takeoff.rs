@@ -1,9 +1,11 @@
 //! A job whose every name is known: mixes, kinds, bars. It has no prices, so the
 //! same one can be priced for any day, from any book.
 
+use std::collections::BTreeMap;
 use std::str::FromStr;
+use std::sync::Arc;
 
-use super::{Arranged, EdgePart, OptionGroup, Removal};
+use super::{Arranged, Choice, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
@@ -22,16 +24,38 @@ pub struct Takeoff {
     pub access: Access,
     pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
-    pub slabs: Vec<Slab>,
+    pub slabs: Vec<Arc<Slab>>,
     pub placements: Vec<Placement>,
     pub removals: Vec<Removal>,
     pub extras: Vec<Extra>,
+    /// What the options that are taken add.
+    pub added: Vec<Extra>,
     pub sets: Vec<SetTo>,
     pub fixed_price: Option<At<Money>>,
-    pub options: Vec<OptionGroup>,
+    pub options: Arc<[OptionGroup]>,
+    /// The job with every other choice than as quoted.
+    pub otherwise: BTreeMap<Choice, Takeoff>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
     pub photos: Vec<Photo>,
+}
+
+impl Takeoff {
+    /// The job when this is chosen.
+    pub fn with(&self, choice: &Choice) -> &Self {
+        self.otherwise.get(choice).unwrap_or(self)
+    }
+
+    /// The pours that have a slab, each with its number; a choice may leave one without.
+    pub fn pours(&self) -> impl Iterator<Item = (usize, &Placement)> {
+        let placements = self.placements.iter().enumerate();
+        placements.filter(|(i, _)| self.slabs.iter().any(|slab| slab.placement == *i))
+    }
+
+    /// The number of the first of them; what serves the whole job is bought for its day.
+    pub fn first_pour(&self) -> usize {
+        self.pours().next().map_or(0, |(number, _)| number)
+    }
 }
 
 #[derive(Clone, Debug)]

@@ -12,6 +12,8 @@ mod shape;
 pub use read::read;
 pub use sections::{SectionsWritten, StepsWritten, thickened};
 
+use std::collections::BTreeSet;
+
 use super::options::OptionGroup;
 use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
 use super::{Arranged, Removal};
@@ -35,6 +37,8 @@ pub struct JobWritten {
     pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<SlabWritten>,
+    /// Names of slabs that could not be read.
+    pub unread: BTreeSet<String>,
     pub pours: Vec<PourWritten>,
     pub removals: Vec<Removal>,
     pub extras: Vec<Extra>,

@@ -24,6 +24,9 @@ pub use removal::{RemovalQuantities, SawCut};
 pub use steps::StepQuantities;
 pub use thickened::ThickenedQuantities;
 
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Takeoff};
@@ -55,6 +58,29 @@ pub struct SlabQuantities {
     pub border: Option<BorderQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
+}
+
+/// What was measured so far: a slab that several choices share is measured once.
+#[derive(Debug, Default)]
+pub struct Measured(BTreeMap<*const Slab, (Arc<Slab>, SlabQuantities)>);
+
+impl Measured {
+    /// Measures every slab, in the order of the takeoff.
+    pub fn slabs(
+        &mut self,
+        takeoff: &Takeoff,
+        policy: &OrderPolicy,
+        rules: &Rules,
+    ) -> Vec<SlabQuantities> {
+        let sets = Sets(&takeoff.sets);
+        let slabs = takeoff.slabs.iter().map(|one| {
+            let known = self.0.entry(Arc::as_ptr(one));
+            let (_, found) =
+                known.or_insert_with(|| (Arc::clone(one), slab(one, policy, rules, sets)));
+            found.clone()
+        });
+        slabs.collect()
+    }
 }
 
 impl SlabQuantities {
@@ -102,16 +128,6 @@ impl SlabQuantities {
             ),
         }
     }
-}
-
-/// Measures every slab, in the order of the takeoff.
-pub fn slabs(takeoff: &Takeoff, policy: &OrderPolicy, rules: &Rules) -> Vec<SlabQuantities> {
-    let sets = Sets(&takeoff.sets);
-    takeoff
-        .slabs
-        .iter()
-        .map(|slab| self::slab(slab, policy, rules, sets))
-        .collect()
 }
 
 /// Measures every removal, in the order of the takeoff.

@@ -4,6 +4,7 @@ mod books;
 mod calculator;
 mod growth;
 mod jobs;
+mod options;
 mod shapes;
 mod symmetry;
 mod totals;
