@@ -16,6 +16,7 @@ mod scan;
 pub mod side;
 mod square;
 pub mod walk;
+mod within;
 
 pub use outline::Outline;
 pub use panels::{Panel, Panels, panels};

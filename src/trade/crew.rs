@@ -1,5 +1,6 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
+mod set;
 mod tasks;
 
 use rust_decimal::Decimal;

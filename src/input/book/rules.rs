@@ -23,6 +23,8 @@ pub struct Rules {
     pub mesh: BTreeMap<String, MeshStock>,
     pub fiber: BTreeMap<String, FiberStock>,
     pub disposal: BTreeMap<String, Dumping>,
+    pub boxes: BTreeMap<String, super::BoxStock>,
+    pub site: BTreeMap<crate::input::site::Question, super::SiteRule>,
     pub supply: Option<Supply>,
     pub roles: BTreeMap<Role, At<Option<ItemKey>>>,
     pub rates: Rates,
@@ -187,6 +189,9 @@ impl Rules {
             .roles
             .values()
             .filter_map(|role| role.value.as_deref().map(|key| (key, role.place)));
-        named.chain(roles)
+        let boxes = self.boxes.values().flat_map(super::BoxStock::items);
+        let site = self.site.values().filter_map(|rule| rule.item.as_ref());
+        let site = site.map(|at| (at.value.as_str(), at.place));
+        named.chain(roles).chain(boxes).chain(site)
     }
 }

@@ -1,7 +1,9 @@
 //! The keys of a price book: what each is, its default, an example.
 
+mod set;
 mod stock;
 
+pub use set::{BOX_STOCK, SITE_RULE};
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
 
 use crate::input::business::tables::field;
@@ -80,6 +82,20 @@ pub const BOOK: FieldTable = FieldTable {
             "",
             "where concrete and soil go",
             "{soil: {item: dump soil, loose: 1.25, load: 10 cu yd}}",
+        ),
+        field(
+            "boxes",
+            "keys by box",
+            "",
+            "boxes and covers set in slabs",
+            "{cleanout: {item: cleanout cover, opening: 8 in round, rated: 20800 lb}}",
+        ),
+        field(
+            "site",
+            "keys by question",
+            "",
+            "what the answers about a site cost",
+            "{walls to cover: {item: masking film, hours: 2 hours per 100 ft}}",
         ),
         field(
             "supply",

@@ -1,5 +1,7 @@
 //! A job as the owner measured it: first exactly as written, then with every name looked up.
 
+mod around;
+mod boxes;
 mod edge;
 mod options;
 mod positions;
@@ -10,6 +12,8 @@ mod takeoff;
 mod values;
 mod written;
 
+pub use around::Around;
+pub use boxes::{BoxWritten, Lid, SetBox};
 pub use edge::{EdgeKind, EdgePart};
 pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use resolve::resolve;

@@ -1,5 +1,6 @@
 //! Looks up every name of a takeoff: kinds, mixes, bars, finishes, positions.
 
+mod boxes;
 mod names;
 mod pours;
 mod shape;
@@ -32,6 +33,7 @@ pub fn resolve(
     }
     let placements = pours(&written.pours, &mut slabs, problems);
     positions::place(&mut slabs, problems);
+    boxes::resolve(&mut slabs, book, problems);
     let extras = written.extras.iter().chain(
         written
             .options
@@ -65,6 +67,8 @@ pub fn resolve(
         options: written.options,
         assumptions: written.assumptions,
         not_included: written.not_included,
+        left_alone: written.left_alone,
+        site: crate::input::site::or_usual(written.site, &business.site.usual),
         photos: written.photos,
     })
 }

@@ -30,6 +30,10 @@ pub struct Takeoff {
     pub options: Vec<OptionGroup>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
+    /// What stays as it is.
+    pub left_alone: Vec<String>,
+    /// Answers of the takeoff, then the usual ones.
+    pub site: crate::input::site::SiteAnswers,
     pub photos: Vec<At<String>>,
 }
 
@@ -139,6 +143,8 @@ pub struct Slab {
     pub joints: Option<At<Length>>,
     pub fall: Option<Fall>,
     pub edges: Vec<EdgePart>,
+    pub boxes: Vec<super::SetBox>,
+    pub around: super::Around,
     /// Nobody said where it lies.
     pub stands_alone: bool,
     /// The slab it stands on.

@@ -117,6 +117,7 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("cure, strip and clean".into()),
         slabs(&|_, slab| Some(slab.area.clone())),
     ));
+    tasks.extend(super::set::listed(work, rules));
     for extra in work.extras {
         let ExtraWhat::Item(amount) = &extra.what else {
             continue;

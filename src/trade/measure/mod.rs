@@ -5,6 +5,7 @@
 //! supplier is known here, and nothing here can fail.
 
 mod bars;
+mod boxes;
 mod concrete;
 mod edges;
 mod joints;
@@ -12,6 +13,7 @@ mod mesh;
 mod removal;
 
 pub use bars::{BarQuantities, Run, lap};
+pub use boxes::BoxQuantities;
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
 pub use removal::RemovalQuantities;
@@ -32,6 +34,7 @@ pub struct SlabQuantities {
     pub bars: Option<BarQuantities>,
     pub mesh: Option<Quantity>,
     pub joints: Option<JointQuantities>,
+    pub boxes: Vec<BoxQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
 }
@@ -58,9 +61,10 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
     let area = sets.settle(concrete::area(slab));
+    let boxes = boxes::measure(slab, rules, sets);
     SlabQuantities {
         edges: edges::measure(slab, sets),
-        concrete: sets.settle(concrete::volume(slab, &area)),
+        concrete: sets.settle(boxes::less(slab, concrete::volume(slab, &area), &boxes)),
         base: slab
             .base
             .as_ref()
@@ -68,6 +72,7 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         bars: bars::measure(slab, policy, rules, sets),
         mesh: mesh::measure(slab, policy, rules, &area).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),
+        boxes,
         is_step: slab.on.is_some() || slab.kind == "step",
         area,
     }

@@ -47,7 +47,8 @@ pub(super) fn list(
         None,
     );
     stakes(slabs, list);
-    let strip = each(&|slab| slab.edges.strip.clone());
+    let mut strip = each(&|slab| slab.edges.strip.clone());
+    strip.extend(super::boxes::strips(slabs));
     list.buy_role(
         Role::IsolationStrip,
         "isolation strip",

@@ -3,10 +3,12 @@
 //! Allowance is figured once and rounding up happens once, for everything that
 //! is bought together. No price is known here.
 
+pub(super) mod boxes;
 mod concrete;
 mod extras;
 mod goods;
 mod haul;
+pub(super) mod site;
 mod sticks;
 
 pub use concrete::ConcreteOrder;
@@ -19,7 +21,7 @@ use crate::input::business::{CrewPolicy, OrderPolicy};
 use crate::input::job::{Choice, Extra, RemovalMaterial, Takeoff};
 use crate::reading::At;
 use crate::trade::crew::{self, Crew};
-use crate::trade::measure::{self, RemovalQuantities, SlabQuantities};
+use crate::trade::measure::{self, BoxQuantities, RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
@@ -96,7 +98,9 @@ pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
     };
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
+    boxes::list(takeoff, &mut list);
     haul::list(&removals, &mut list);
+    site::list(takeoff, &slabs, &mut list);
     extras::list(&extras, &mut list);
     let work = crew::Work {
         takeoff,
@@ -142,6 +146,7 @@ impl JobNeeds {
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
             );
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
+            roots.extend(slab.boxes.iter().flat_map(BoxQuantities::all));
         }
         roots
     }

@@ -66,6 +66,15 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         &mut rules.disposal,
         &mut rules.broken,
     );
+    each(
+        book,
+        "boxes",
+        problems,
+        crate::input::book::boxes::read,
+        &mut rules.boxes,
+        &mut rules.broken,
+    );
+    rules.site = crate::input::book::site::read(book, problems);
     rules.supply = book
         .required("supply", problems)
         .and_then(|node| supply(node, problems));

@@ -149,6 +149,8 @@ pub(super) fn slab(
         place: written.key.place,
         called: written.called.clone().unwrap_or_else(|| key.clone()),
         edges: edges(written, &outline, problems),
+        boxes: Vec::new(),
+        around: written.around.clone(),
         outline,
         size: if let ShapeWritten::Size(size) = &written.shape {
             Some(size.clone())

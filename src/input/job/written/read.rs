@@ -5,7 +5,7 @@ use super::options::option_group;
 use super::{JobWritten, PourWritten, ShapeWritten, SlabWritten};
 use crate::input::job::options::{MOST, OptionGroup};
 use crate::input::job::takeoff::{Access, Customer, Extra, Method};
-use crate::input::job::{EdgeKind, SlabValues, tables};
+use crate::input::job::{Around, EdgeKind, SlabValues, boxes, tables};
 use crate::input::phrases::{Compass, LegPhrase, SizePhrase};
 use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
 
@@ -80,6 +80,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
     };
     let (assumptions, not_included, photos) =
         (texts("assumptions"), texts("not included"), texts("photos"));
+    let left_alone = texts("left alone");
+    let site = crate::input::site::read(fields.node("site"), &tables::SITE, problems);
     let _ = fields.text("notes", problems);
     let plain = |list: Vec<At<String>>| list.into_iter().map(|at| at.value).collect();
     Some(JobWritten {
@@ -101,6 +103,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
         options,
         assumptions: plain(assumptions),
         not_included: plain(not_included),
+        left_alone: plain(left_alone),
+        site,
         photos,
     })
 }
@@ -156,6 +160,8 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
             beside: None,
             on: None,
             values: SlabValues::default(),
+            boxes: Vec::new(),
+            around: Around::default(),
         });
     }
     let fields = entry.node.fields(&tables::SLAB, problems)?;
@@ -166,6 +172,8 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         .node("edges")
         .map(|node| edges(node, problems))
         .unwrap_or_default();
+    let boxes = boxes::read(&fields, problems);
+    let around = Around::read(&fields, problems);
     let beside = fields.read("beside", problems);
     let on = fields.read("on", problems);
     let shape = match (fields.node("size"), fields.node("outline")) {
@@ -204,6 +212,8 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         beside,
         on,
         values,
+        boxes,
+        around,
     })
 }
 

@@ -3,7 +3,7 @@
 use super::Group;
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Slab};
-use crate::trade::measure::{BarQuantities, SlabQuantities};
+use crate::trade::measure::{BarQuantities, BoxQuantities, SlabQuantities};
 
 /// One slab: its quantities, and its bars, panels and usual values in words.
 pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Group {
@@ -22,6 +22,7 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
         notes.extend(runs(found, bars));
     }
     quantities.extend(found.mesh.clone());
+    quantities.extend(found.boxes.iter().flat_map(BoxQuantities::all));
     if let Some(joints) = &found.joints {
         quantities.push(joints.length.clone());
         let (columns, rows) = (joints.panels.columns.len(), joints.panels.rows.len());
