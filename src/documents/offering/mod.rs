@@ -10,6 +10,8 @@ mod money;
 mod phrases;
 mod plan;
 mod scope;
+mod set;
+mod site;
 
 use std::collections::BTreeMap;
 
@@ -80,6 +82,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             heading: english::KIND_HEADING.to_owned(),
             text: english::KIND_WORD.to_owned(),
         },
+        releases: site::releases(of),
         acceptance: Acceptance {
             heading: english::ACCEPT_HEADING.to_owned(),
             sentence: if has_choices {

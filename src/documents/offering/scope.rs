@@ -47,7 +47,9 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
             slab.fiber.as_ref().map(|_| "fiber in the mix".to_owned())
         }),
     );
+    add("Set", super::set::scope(of));
     add("Finish", finish(takeoff, slabs));
+    add("Site", super::site::scope(of));
     add("Clean up", clean_up(of));
     terms
 }

@@ -51,7 +51,7 @@ impl Question {
     ];
 
     /// Asked where business.yaml does not say which questions are.
-    pub const USUAL: [Self; 3] = [Self::OverheadWires, Self::Sprinklers, Self::Washout];
+    pub const USUAL: [Self; 2] = [Self::OverheadWires, Self::Sprinklers];
 
     /// Its key in every file.
     pub const fn key(self) -> &'static str {

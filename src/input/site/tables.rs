@@ -15,7 +15,7 @@ const QUESTIONS: &[Field] = &[
         "overhead wires",
         "length",
         "",
-        "how high wires hang where the truck or a boom works; not included, and a release",
+        "how high wires hang where the truck or a boom works; moving them is not included",
         "16 ft",
     ),
     field(
@@ -86,7 +86,7 @@ const QUESTIONS: &[Field] = &[
 const ASK: Field = field(
     "ask",
     "list of questions",
-    "overhead wires, sprinklers, washout",
+    "overhead wires, sprinklers",
     "which questions a quote tells of when nobody answered them",
     "[overhead wires, washout]",
 );
