@@ -2,7 +2,7 @@
 
 use super::Offering;
 use super::phrases::{area, length, sides, size};
-use crate::documents::figures::plan::{self, EdgeView, PanelView, PlanView, SlabView};
+use crate::documents::figures::plan::{self, BoxView, EdgeView, PanelView, PlanView, SlabView};
 use crate::geometry::Direction;
 use crate::input::job::{EdgeKind, Slab};
 use crate::input::phrases::Compass;
@@ -17,7 +17,7 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
         .slabs
         .iter()
         .zip(measured)
-        .map(|(slab, measured)| view(slab, measured))
+        .map(|(slab, measured)| view(of, slab, measured))
         .collect();
     let flat = || of.takeoff.slabs.iter().filter(|slab| slab.on.is_none());
     let thickness = one_for_all(flat().map(|slab| slab.thickness.value))
@@ -46,7 +46,7 @@ fn one_for_all<T: PartialEq>(mut values: impl Iterator<Item = T>) -> Option<T> {
     values.all(|value| value == first).then_some(first)
 }
 
-fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
+fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
     let panels = measured.joints.as_ref().map(|joints| &joints.panels);
     SlabView {
         name: super::phrases::capital(&slab.called),
@@ -57,6 +57,7 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
         },
         outline: slab.outline.clone(),
         is_step: slab.on.is_some(),
+        boxes: boxes(of, slab),
         joints: panels
             .map(|panels| panels.lines.clone())
             .unwrap_or_default(),
@@ -88,6 +89,28 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
             })
             .unwrap_or_default(),
     }
+}
+
+/// Boxes whose place is known; those of one name share a number.
+fn boxes(of: Offering<'_>, slab: &Slab) -> Vec<BoxView> {
+    let all = of.takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
+    let mut names: Vec<&str> = Vec::new();
+    for one in all.filter(|one| one.middle.is_some()) {
+        if !names.contains(&one.called.as_str()) {
+            names.push(&one.called);
+        }
+    }
+    let boxes = slab.boxes.iter().filter_map(|one| {
+        let middle = one.middle.as_ref()?.value;
+        let stock = of.rules.boxes.get(&one.stock.value)?;
+        let number = names.iter().position(|name| *name == one.called)? + 1;
+        Some(BoxView {
+            number,
+            name: one.called.clone(),
+            outline: stock.opening.value.around(middle, Length::ZERO),
+        })
+    });
+    boxes.collect()
 }
 
 fn between(low: i64, high: i64) -> Length {

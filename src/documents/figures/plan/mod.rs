@@ -8,6 +8,7 @@ mod alternative;
 mod arrange;
 mod block;
 mod bows;
+mod boxes;
 mod dimensions;
 mod edges;
 mod falls;
@@ -26,7 +27,7 @@ mod tests;
 pub mod view;
 pub mod words;
 
-pub use view::{EdgeKind, EdgeView, PanelView, PlanView, SlabView, side_by_side};
+pub use view::{BoxView, EdgeKind, EdgeView, PanelView, PlanView, SlabView, side_by_side};
 pub use words::{ENGLISH, PlanWords};
 
 use crate::press::drawing::{Drawing, Size};
@@ -59,6 +60,7 @@ fn drawn(view: &PlanView, scale: Scale) -> (Sheet, key::Key) {
     slabs::draw(&mut sheet, view, scale);
     house::draw(&mut sheet, view, scale);
     bows::draw(&mut sheet, view, scale);
+    boxes::draw(&mut sheet, view, scale);
     names::draw_inside(&mut sheet, view, scale);
     dimensions::draw(&mut sheet, view, scale);
     names::draw_beside(&mut sheet, view, scale);

@@ -31,6 +31,7 @@ pub struct SlabView {
     pub outline: Outline,
     /// Drawn on top of the slabs, in a darker fill, without dimensions.
     pub is_step: bool,
+    pub boxes: Vec<BoxView>,
     /// Contraction joints.
     pub joints: Vec<(Point, Point)>,
     /// Sides, or parts of them, that are not open.
@@ -38,6 +39,16 @@ pub struct SlabView {
     /// Which way water runs.
     pub fall: Option<Direction>,
     pub panels: Vec<PanelView>,
+}
+
+/// A box or a cover set in a slab.
+#[derive(Clone, Debug)]
+pub struct BoxView {
+    /// On the plan; boxes of one name share a number.
+    pub number: usize,
+    pub name: String,
+    /// In site coordinates.
+    pub outline: Outline,
 }
 
 /// A part of a side, measured along it from where it begins, counter-clockwise.
