@@ -7,7 +7,10 @@
 mod access;
 mod aggregate;
 mod air;
+mod box_load;
+mod box_place;
 mod deposit;
+mod from_house;
 mod groove;
 mod holds;
 mod isolation;
@@ -16,8 +19,11 @@ mod minimum;
 mod no_joints;
 mod panel_shape;
 mod promised;
+mod public_walk;
 mod sets;
 mod short_load;
+mod siding;
+mod site;
 mod spacing;
 mod stale;
 mod steel_room;
@@ -78,7 +84,13 @@ const QUESTIONS: &[Question] = &[
     steel_room::ask,
     vehicle::ask,
     isolation::ask,
+    from_house::ask,
+    siding::ask,
+    public_walk::ask,
+    box_load::ask,
+    box_place::ask,
     access::ask,
+    site::ask,
     sets::ask,
     stale::ask,
     promised::ask,

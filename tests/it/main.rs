@@ -13,5 +13,6 @@ mod properties;
 mod quote;
 mod reference;
 mod reference_tables;
+mod site;
 mod support;
 mod tidy;

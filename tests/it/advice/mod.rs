@@ -1,6 +1,7 @@
 //! Each question of advice, once where it has something to say and once where it has not.
 
 mod money;
+mod site;
 mod slabs;
 
 use flatwork::advice::{Case, advice};
