@@ -69,11 +69,11 @@ const BOXES: &str = "    boxes:
 
 #[test]
 fn every_box_brings_its_pieces_its_hours_and_its_trip() {
-    let offer = Shop::new(BUSINESS, &book()).offer(&job(BOXES, ""));
     #[track_caller]
     fn case(offer: &flatwork::costing::Offer, name: &str, wanted: rust_decimal::Decimal) {
         assert_eq!(value(offer, name), wanted, "{name}");
     }
+    let offer = Shop::new(BUSINESS, &book()).offer(&job(BOXES, ""));
     case(&offer, "cleanout 8 in boxes", dec!(1));
     // Two of them are bought, and the third stays where it is.
     case(&offer, "valve box boxes", dec!(2));
@@ -152,14 +152,14 @@ fn an_answer_brings_a_price_an_exclusion_or_a_release() {
 fn what_nobody_answered_is_counted_on_in_two_lines_at_most() {
     let open = |rest: &str, business: &str| view(&job("", rest), business).assumptions;
     let usual = open("", BUSINESS);
-    let one = "No overhead wires or sprinkler lines in our way";
+    let one = "No hanging wires or sprinkler lines in our way";
     assert_eq!(usual.iter().filter(|line| *line == one).count(), 1);
     // Answered, one of them is no longer open.
     let answered = open("site: {sprinklers: no}\n", BUSINESS);
     assert!(
         answered
             .iter()
-            .any(|line| line == "No overhead wires in our way")
+            .any(|line| line == "No hanging wires in our way")
     );
     assert_eq!(usual.len(), answered.len());
     let none = open("", &format!("{BUSINESS}site: {{ask: []}}\n"));

@@ -1,4 +1,6 @@
 //! The answers about the site, in the customer's words: work, exclusions, assumptions, releases.
+//!
+//! "Overhead" is a word of the cost sheet, so wires hang here.
 
 use super::Offering;
 use super::phrases::{capital, length};
@@ -137,7 +139,7 @@ fn told(question: Question, answer: &Answer, priced: bool) -> Told {
     match question {
         Question::TruckOver if priced => scope("the way of our truck protected"),
         Question::TruckOver | Question::Sprinklers | Question::LinesMarked => Told::Nowhere,
-        Question::OverheadWires => not_included("Moving or shielding overhead wires"),
+        Question::OverheadWires => not_included("Moving or shielding hanging wires"),
         Question::LawnCrossed if priced => {
             Told::Scope(format!("the lawn covered where we cross it, {long}"))
         }
@@ -176,7 +178,7 @@ enum Open {
 fn open(question: Question) -> Open {
     match question {
         Question::TruckOver => Open::Sentence("our truck stays on the street"),
-        Question::OverheadWires => Open::No("overhead wires"),
+        Question::OverheadWires => Open::No("hanging wires"),
         Question::Sprinklers => Open::No("sprinkler lines"),
         Question::LawnCrossed => Open::Sentence("no lawn has to be crossed"),
         Question::OtherHeights => Open::Sentence("what lies beside is at the new height"),

@@ -108,8 +108,8 @@ mod tests {
             Opening::Rectangle(Length::inches_whole(12), Length::inches_whole(18)),
         ] {
             let (low, high) = opening.around(middle, Length::inches_whole(2)).bounds();
-            assert_eq!((low.x + high.x) / 2, middle.x);
-            assert_eq!((low.y + high.y) / 2, middle.y);
+            assert_eq!(i64::midpoint(low.x, high.x), middle.x);
+            assert_eq!(i64::midpoint(low.y, high.y), middle.y);
         }
     }
 }

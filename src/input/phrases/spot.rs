@@ -72,11 +72,6 @@ mod tests {
 
     #[test]
     fn reads_two_distances_in_either_order() {
-        let feet = Length::feet_whole;
-        let (low, high) = (
-            Point::new(0, 0),
-            Point::new(feet(10).as_nanometres(), feet(8).as_nanometres()),
-        );
         #[track_caller]
         fn case(text: &str, low: Point, high: Point, east: i64, north: i64) {
             let spot: SpotPhrase = text.parse().unwrap();
@@ -86,6 +81,11 @@ mod tests {
                 Point::new(east * foot, north * foot)
             );
         }
+        let feet = Length::feet_whole;
+        let (low, high) = (
+            Point::new(0, 0),
+            Point::new(feet(10).as_nanometres(), feet(8).as_nanometres()),
+        );
         case("4 ft from west and 3 ft from south", low, high, 4, 3);
         case("3 ft from north, 4 ft from east", low, high, 6, 5);
         for text in [

@@ -57,10 +57,11 @@ impl Answer {
     pub fn work(&self, question: Question) -> Work {
         match (self, question) {
             (Self::No, _) | (_, Question::OverheadWires | Question::LinesMarked) => Work::Nothing,
-            (Self::Yes, _) | (Self::Length(_), Question::OtherHeights) => Work::Once,
+            (Self::Yes, _)
+            | (Self::Length(_), Question::OtherHeights)
+            | (Self::Words(_), Question::TruckOver) => Work::Once,
             (Self::Length(length), _) => Work::Feet(*length),
             (Self::Words(_), Question::Backfill) if self.has("ours") => Work::FormedEdges,
-            (Self::Words(_), Question::TruckOver) => Work::Once,
             (Self::Words(_), _) if self.has("ours") || self.has("hauled") => Work::Once,
             (Self::Words(_), _) => Work::Nothing,
         }

@@ -59,7 +59,7 @@ fn question(node: &Node, problems: &mut Problems) -> Option<Question> {
         let keys = Question::ALL.map(Question::key);
         let problem =
             Problem::new("unknown-question", format!("nobody asks about `{text}`")).at(node.place);
-        problems.push(match suggest::closest(text, keys.into_iter()) {
+        problems.push(match suggest::closest(text, keys) {
             Some(near) => problem.help(format!("did you mean `{near}`?")),
             None => problem.help(format!("the questions are {}", keys.join(", "))),
         });

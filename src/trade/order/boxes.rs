@@ -31,11 +31,13 @@ pub(in crate::trade) fn piece(set: &SetBox) -> Quantity {
     Quantity::by("each one", set.name.value.clone(), Unit::Piece, number(1))
 }
 
+/// An item, and the part of the job each piece of it serves.
+type Wanted = (At<ItemKey>, Vec<(Section, Quantity)>);
+
 pub(super) fn list(takeoff: &Takeoff, list: &mut List<'_>) {
     let rules = list.ways.rules;
     // Pieces of one item for one kind of box are bought together.
-    let mut wanted: BTreeMap<(&str, &str), (At<ItemKey>, Vec<(Section, Quantity)>)> =
-        BTreeMap::new();
+    let mut wanted: BTreeMap<(&str, &str), Wanted> = BTreeMap::new();
     for (section, set, stock) in known(takeoff, rules) {
         for (what, item) in bought(set, stock) {
             let parts = wanted
