@@ -109,6 +109,32 @@ mod tests {
     }
 
     #[test]
+    fn a_slot_that_ends_under_a_square_spoils_it() {
+        let leg = |direction, inches| Leg {
+            direction,
+            length: Length::inches_whole(inches),
+            bulge: Length::ZERO,
+        };
+        // Ten feet by ten, with a slot of six inches from the east to its middle.
+        let legs = [
+            leg(East, 120),
+            leg(South, 57),
+            leg(West, 60),
+            leg(South, 6),
+            leg(East, 60),
+            leg(South, 57),
+            leg(West, 120),
+            leg(North, 120),
+        ];
+        let slab = Outline::walked(&legs).unwrap();
+        assert!(
+            !slab.holds(&at(&square(2), 4, -6)),
+            "its corners alone lie inside"
+        );
+        assert!(slab.holds(&at(&square(2), 2, -6)));
+    }
+
+    #[test]
     fn round_slabs_hold_what_lies_inside_their_curve() {
         let slab = Outline::circle(Length::feet_whole(10));
         assert!(slab.holds(&at(&square(2), 4, 4)));

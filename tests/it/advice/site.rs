@@ -114,7 +114,7 @@ fn a_public_walk_falls_one_in_forty_eight_across_at_most() {
         walk.silent("flat-across");
         walk.silent("no-cross-fall");
     }
-    for steep in ["2.084%", "1:47.9", "3/8 in per ft"] {
+    for steep in ["2.084%", "1:47.995", "3/8 in per ft"] {
         let at = walk(&format!(", cross fall: {steep}")).says("steep-across", "1:48", "403.3");
         assert_eq!(at, steep);
     }
