@@ -7,8 +7,10 @@
 mod access;
 mod aggregate;
 mod air;
+mod barely_a_load;
 mod box_load;
 mod box_place;
+mod closed_day;
 mod deposit;
 mod from_house;
 mod groove;
@@ -16,7 +18,9 @@ mod holds;
 mod isolation;
 mod margin;
 mod minimum;
+mod narrow_gate;
 mod no_joints;
+mod no_zone;
 mod panel_shape;
 mod promised;
 mod public_walk;
@@ -26,8 +30,10 @@ mod siding;
 mod site;
 mod spacing;
 mod stale;
+mod standing;
 mod steel_room;
 mod strength;
+mod two_mixes;
 mod vehicle;
 
 use crate::costing::{Offer, Prices};
@@ -91,11 +97,17 @@ const QUESTIONS: &[Question] = &[
     box_place::ask,
     access::ask,
     site::ask,
+    narrow_gate::ask,
+    closed_day::ask,
+    two_mixes::ask,
     sets::ask,
     stale::ask,
     promised::ask,
     holds::ask,
+    no_zone::ask,
+    standing::ask,
     short_load::ask,
+    barely_a_load::ask,
     minimum::ask,
     margin::ask,
     deposit::ask,

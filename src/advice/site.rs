@@ -1,6 +1,7 @@
 //! What the answers about the site ask for: wires, a septic tank, lines, a permit, a price.
 
 use super::{Case, DECIDES};
+use crate::input::job::Permit;
 use crate::input::site::{Answer, Question};
 use crate::reading::{At, Problem};
 use crate::tables::{Read, Source};
@@ -65,33 +66,25 @@ fn lines(case: Case<'_>) -> Option<Problem> {
 
 /// Asks and never decides.
 fn permit(case: Case<'_>) -> Option<Problem> {
-    let help =
-        format!("ask the town, and write who asks for it: `permit: ours` or `theirs`; {DECIDES}");
-    match answer(case, Question::Permit) {
-        Some(at) if at.value.has("ask") => Some(
-            Problem::new(
-                "permit-to-ask",
-                "whether this job needs a permit is still to be asked",
-            )
-            .at(at.place)
-            .help(help),
-        ),
-        Some(_) => None,
-        None => {
-            let slab = case.takeoff.slabs.iter().find(|slab| {
-                IN_PUBLIC_WAY.contains(&slab.kind.as_str()) || slab.around.is_public()
-            })?;
-            let message = format!(
-                "`{}` lies where the public passes; has anyone asked about a permit?",
-                slab.key
-            );
-            Some(
-                Problem::new("permit-to-ask", message)
-                    .at(slab.place)
-                    .help(help),
-            )
-        }
+    if !matches!(case.takeoff.arranged.permit, Permit::Unsaid) {
+        return None;
     }
+    let slab = case
+        .takeoff
+        .slabs
+        .iter()
+        .find(|slab| IN_PUBLIC_WAY.contains(&slab.kind.as_str()) || slab.around.is_public())?;
+    let message = format!(
+        "`{}` lies where the public passes; has anyone asked about a permit?",
+        slab.key
+    );
+    Some(
+        Problem::new("permit-to-ask", message)
+            .at(slab.place)
+            .help(format!(
+                "ask the town, then write `permit: customer`, `none` or the item that you pay; {DECIDES}"
+            )),
+    )
 }
 
 /// Work that the quote promises and the book does not price.

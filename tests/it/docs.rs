@@ -49,6 +49,11 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("SITE_RULE", &book::SITE_RULE),
     ("SUPPLY", &book::SUPPLY),
     ("SHORT_LOAD", &book::SHORT_LOAD),
+    ("WINTER", &book::WINTER),
+    ("RETURNED", &book::RETURNED),
+    ("PUMP", &book::PUMP),
+    ("HOSE", &book::HOSE),
+    ("BUGGY", &book::BUGGY),
 ];
 
 fn root() -> &'static Path {

@@ -49,6 +49,7 @@ fn view(job: &str, business: &str) -> QuoteView {
         business: &desk.business,
         rules: &desk.book.rules,
         offer: &desk.offer(),
+        photos: &[],
         quoted: desk.days[0].day,
         pour: desk.days[0].day,
     })
@@ -94,6 +95,20 @@ fn every_box_brings_its_pieces_its_hours_and_its_trip() {
     assert!(!named("valve box lids"), "its owner brings that one");
 }
 
+/// Coming back has trips of its own there, so none is added for the lids.
+#[test]
+fn a_trip_to_set_lids_is_counted_once_however_days_are_counted() {
+    let by_stage = BUSINESS.replacen("  people: 3\n", "  people: 3\n  count days: by stage\n", 1);
+    let by_job = Shop::new(BUSINESS, &book()).offer(&job(BOXES, ""));
+    let by_stage = Shop::new(&by_stage, &book()).offer(&job(BOXES, ""));
+    let back = |offer: &flatwork::costing::Offer| {
+        let tasks = &offer.quoted().needs.crew.tasks;
+        tasks.iter().filter(|task| task.name == "come back").count()
+    };
+    assert_eq!((back(&by_job), back(&by_stage)), (1, 0));
+    assert_eq!(value(&by_stage, "trips to return"), dec!(1));
+}
+
 #[test]
 fn only_a_box_of_two_square_feet_is_taken_off_the_concrete() {
     let shop = Shop::new(BUSINESS, &book());
@@ -123,7 +138,7 @@ fn the_customer_reads_loads_and_lids_and_no_item_of_the_book() {
 
 #[test]
 fn an_answer_brings_a_price_an_exclusion_or_a_release() {
-    let site = "site: {walls to cover: 124 ft, washout: hauled, truck over: driveway and septic tank, lawn crossed: 40 ft, other heights: 1 in, permit: theirs, cars near: yes}\n";
+    let site = "site: {walls to cover: 124 ft, washout: hauled, truck over: driveway and septic tank, lawn crossed: 40 ft, other heights: 1 in, cars near: yes}\n";
     let offer = Shop::new(BUSINESS, &book()).offer(&job("", site));
     // 1.24 rolls are two; 124 ft at two hours the hundred.
     assert_eq!(value(&offer, "site walls to cover"), dec!(2));
@@ -138,7 +153,6 @@ fn an_answer_brings_a_price_an_exclusion_or_a_release() {
     for line in [
         "Mending the lawn where we cross it",
         "Bringing what lies beside to the new height; it is 1\u{a0}in off",
-        "The permit, if the town wants one",
     ] {
         assert!(view.not_included.iter().any(|one| one == line), "{line}");
     }
@@ -164,7 +178,7 @@ fn what_nobody_answered_is_counted_on_in_two_lines_at_most() {
     assert_eq!(usual.len(), answered.len());
     let none = open("", &format!("{BUSINESS}site: {{ask: []}}\n"));
     assert_eq!(none.len() + 1, usual.len());
-    let all = "truck over, overhead wires, sprinklers, lawn crossed, other heights, cars near, washout, walls to cover, backfill, lines marked, permit";
+    let all = "truck over, overhead wires, sprinklers, lawn crossed, other heights, cars near, washout, walls to cover, backfill, lines marked";
     let all = open("", &format!("{BUSINESS}site: {{ask: [{all}]}}\n"));
     assert_eq!(all.len(), none.len() + 2, "{all:?}");
 }

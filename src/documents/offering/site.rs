@@ -158,13 +158,6 @@ fn told(question: Question, answer: &Answer, priced: bool) -> Told {
         Question::WallsToCover => not_included("Covering walls and windows against splashes"),
         Question::Backfill if answer.has("ours") => scope("soil put back along the edges"),
         Question::Backfill => not_included("Soil back along the edges"),
-        Question::Permit if answer.has("ours") => {
-            scope("the permit asked for and paid, if the town wants one")
-        }
-        Question::Permit if answer.has("theirs") => {
-            not_included("The permit, if the town wants one")
-        }
-        Question::Permit => counted_on("Whether the town wants a permit is still to be asked"),
     }
 }
 
@@ -189,6 +182,5 @@ fn open(question: Question) -> Open {
         Question::LinesMarked => {
             Open::Sentence("the public lines underground are marked before we dig")
         }
-        Question::Permit => Open::Sentence("whether the town wants a permit is still to be asked"),
     }
 }

@@ -11,11 +11,12 @@ use std::collections::{BTreeMap, BTreeSet};
 
 pub use boxes::{BoxStock, StandsFor};
 pub(in crate::input) use item::class_named;
-pub use item::{Basis, Class, Dated, Item, ItemKey};
+pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, Selling,
-    ShortCount, ShortLoad, Supply,
+    BarStock, BaseStock, BuggyHire, Charges, Dumping, FiberBy, FiberStock, Filling, Hose,
+    MeshStock, Mix, PumpHire, Returned, Role, Rules, Selling, ShortCount, ShortLoad, Supply,
+    Winter,
 };
 
 pub use site::{SiteRule, work_unit};
@@ -80,6 +81,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
             problems.push(unknown_item(key, items.keys().map(String::as_str)).at(place));
         }
     }
+    rules::check_units(&rules, &items, problems);
+    rules::check_purposes(&rules, &items, problems);
     Some(PriceBook {
         place: fields.heading(),
         name: name?.value,

@@ -4,9 +4,15 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rust_decimal::Decimal;
 
+mod charges;
+mod hire;
 mod read;
+mod units;
 
+pub use charges::{Charges, Returned, Winter};
+pub use hire::{BuggyHire, Hose, PumpHire};
 pub(super) use read::read;
+pub(super) use units::{check as check_units, check_purposes};
 
 use super::ItemKey;
 use super::rates::Rates;
@@ -26,6 +32,8 @@ pub struct Rules {
     pub boxes: BTreeMap<String, super::BoxStock>,
     pub site: BTreeMap<crate::input::site::Question, super::SiteRule>,
     pub supply: Option<Supply>,
+    pub pump: Option<PumpHire>,
+    pub buggy: Option<BuggyHire>,
     pub roles: BTreeMap<Role, At<Option<ItemKey>>>,
     pub rates: Rates,
     /// Names whose entry could not be read; nobody is told a second time that they are unknown.
@@ -110,8 +118,19 @@ pub struct Supply {
     pub smallest: At<Amount>,
     pub truck: At<Amount>,
     pub short_load: Option<ShortLoad>,
+    /// Minutes for each yard or for each load.
     pub free_time: At<Ratio>,
     pub pump_prime: At<Amount>,
+    pub filling: Filling,
+    pub charges: Charges,
+}
+
+/// How an order is spread over its trucks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Filling {
+    /// Full trucks, and the rest on the last.
+    InTurn,
+    Evened,
 }
 
 #[derive(Clone, Debug)]
@@ -141,6 +160,8 @@ pub enum Role {
     Delivery,
     Standing,
     Pump,
+    SawCutting,
+    BreakingMachine,
     Labor,
     Trip,
 }
@@ -157,6 +178,8 @@ impl Role {
         (Self::Delivery, "delivery", Unit::Load),
         (Self::Standing, "standing time", Unit::Minute),
         (Self::Pump, "pump", Unit::Trip),
+        (Self::SawCutting, "saw cutting", Unit::Foot),
+        (Self::BreakingMachine, "breaking machine", Unit::Day),
         (Self::Labor, "labor", Unit::Hour),
         (Self::Trip, "trip", Unit::Trip),
     ];
@@ -189,9 +212,19 @@ impl Rules {
             .roles
             .values()
             .filter_map(|role| role.value.as_deref().map(|key| (key, role.place)));
+        let charges = self.supply.iter().flat_map(|supply| supply.charges.items());
+        let pump = self.pump.iter().flat_map(|pump| {
+            let once = pump.once.iter().map(|(_, item)| item);
+            let hose = pump.hose.iter().map(|hose| &hose.item);
+            std::iter::once(&pump.item).chain(once).chain(hose)
+        });
+        let hired = charges
+            .chain(pump)
+            .chain(self.buggy.iter().map(|buggy| &buggy.item))
+            .map(|at| (at.value.as_str(), at.place));
         let boxes = self.boxes.values().flat_map(super::BoxStock::items);
         let site = self.site.values().filter_map(|rule| rule.item.as_ref());
         let site = site.map(|at| (at.value.as_str(), at.place));
-        named.chain(roles).chain(boxes).chain(site)
+        named.chain(roles).chain(hired).chain(boxes).chain(site)
     }
 }

@@ -1,10 +1,13 @@
 //! A job as the owner measured it: first exactly as written, then with every name looked up.
 
+mod access;
 mod around;
+mod arranged;
 mod boxes;
 mod edge;
 mod options;
 mod positions;
+mod removal;
 mod resolve;
 mod sanity;
 pub mod tables;
@@ -13,13 +16,15 @@ mod values;
 mod written;
 
 pub use around::Around;
+pub use arranged::{Arranged, Permit};
 pub use boxes::{BoxWritten, Lid, SetBox};
 pub use edge::{EdgeKind, EdgePart};
 pub use options::{Choice, OptionGroup, OptionItem, choices};
+pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::resolve;
 pub use takeoff::{
-    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,
-    RemovalMaterial, SetTo, Slab, Takeoff,
+    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, SetTo, Slab,
+    Takeoff,
 };
 pub use values::SlabValues;
 pub use written::{JobWritten, SlabWritten, read};

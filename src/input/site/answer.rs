@@ -62,7 +62,7 @@ impl Answer {
             | (Self::Words(_), Question::TruckOver) => Work::Once,
             (Self::Length(length), _) => Work::Feet(*length),
             (Self::Words(_), Question::Backfill) if self.has("ours") => Work::FormedEdges,
-            (Self::Words(_), _) if self.has("ours") || self.has("hauled") => Work::Once,
+            (Self::Words(_), _) if self.has("hauled") => Work::Once,
             (Self::Words(_), _) => Work::Nothing,
         }
     }
@@ -89,8 +89,6 @@ mod tests {
         case(Question::Washout, "hauled", Work::Once);
         case(Question::Backfill, "ours", Work::FormedEdges);
         case(Question::Backfill, "theirs", Work::Nothing);
-        case(Question::Permit, "ask", Work::Nothing);
-        case(Question::Permit, "ours", Work::Once);
         case(Question::OverheadWires, "16 ft", Work::Nothing);
         case(Question::OtherHeights, "1 in", Work::Once);
         case(Question::TruckOver, "driveway and walk", Work::Once);
@@ -105,6 +103,6 @@ mod tests {
             truck,
             Some(Answer::Words(vec!["driveway", "walk", "septic tank"]))
         );
-        assert_eq!(Answer::to(Question::Permit, "ours and theirs"), None);
+        assert_eq!(Answer::to(Question::Backfill, "ours and theirs"), None);
     }
 }

@@ -24,7 +24,6 @@ pub enum Question {
     WallsToCover,
     Backfill,
     LinesMarked,
-    Permit,
 }
 
 /// How a question is answered; `no` answers each of them.
@@ -36,7 +35,7 @@ pub enum Form {
 }
 
 impl Question {
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 10] = [
         Self::TruckOver,
         Self::OverheadWires,
         Self::Sprinklers,
@@ -47,7 +46,6 @@ impl Question {
         Self::WallsToCover,
         Self::Backfill,
         Self::LinesMarked,
-        Self::Permit,
     ];
 
     /// Asked where business.yaml does not say which questions are.
@@ -66,7 +64,6 @@ impl Question {
             Self::WallsToCover => "walls to cover",
             Self::Backfill => "backfill",
             Self::LinesMarked => "lines marked",
-            Self::Permit => "permit",
         }
     }
 
@@ -79,7 +76,6 @@ impl Question {
             Self::TruckOver => Form::Words(&["driveway", "walk", "lawn", "septic tank"]),
             Self::Washout => Form::Words(&["on site", "hauled"]),
             Self::Backfill => Form::Words(&["ours", "theirs"]),
-            Self::Permit => Form::Words(&["ours", "theirs", "ask"]),
             Self::OverheadWires | Self::LawnCrossed | Self::OtherHeights | Self::WallsToCover => {
                 Form::Length
             }

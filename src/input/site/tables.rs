@@ -74,13 +74,6 @@ const QUESTIONS: &[Field] = &[
         "whether the public lines underground are marked",
         "yes",
     ),
-    field(
-        "permit",
-        "words",
-        "",
-        "who asks the town for one: ours, theirs, or ask; this program never decides whether one is needed",
-        "ask",
-    ),
 ];
 
 const ASK: Field = field(

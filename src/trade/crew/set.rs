@@ -6,7 +6,7 @@ use crate::input::book::{BoxStock, Rules};
 use crate::input::job::SetBox;
 use crate::input::phrases::Ratio;
 use crate::reading::At;
-use crate::trade::order::{Section, boxes, site};
+use crate::trade::order::{Section, Ways, boxes, site};
 use crate::trade::term::number;
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
@@ -14,7 +14,8 @@ use crate::values::{Amount, Unit};
 type Task = (TaskName, Vec<(Section, Quantity)>);
 
 /// Tasks that only some jobs have, in the order of the work.
-pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+pub(super) fn listed(work: &Work<'_>, ways: Ways<'_>) -> Vec<Task> {
+    let rules = ways.rules;
     let mut tasks = site_work(work, rules);
     let boxes = |fits: &dyn Fn(&SetBox, &BoxStock) -> bool| -> Vec<(Section, Quantity)> {
         boxes::known(work.takeoff, rules)
@@ -54,7 +55,7 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         TaskName::Rated("set lid".into()),
         boxes(&|set, _| boxes::is_late(set)),
     ));
-    if boxes::is_lid_late(work.takeoff) {
+    if boxes::is_extra_trip(work.takeoff, ways) {
         let once = Quantity::by("once, for all lids", "come back", Unit::Trip, number(1));
         tasks.push((
             TaskName::Rated("come back".into()),

@@ -4,10 +4,10 @@ use rust_decimal::Decimal;
 
 use super::Work;
 use crate::input::book::Rules;
-use crate::input::job::{ExtraWhat, RemovalMaterial};
+use crate::input::job::{ExtraWhat, Method};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
-use crate::trade::measure::{RemovalQuantities, SlabQuantities};
+use crate::trade::measure::SlabQuantities;
 use crate::trade::order::{ConcreteOrder, Section};
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
@@ -28,27 +28,9 @@ impl TaskName {
 }
 
 /// Every task that may occur, with its work in each part of the job.
-#[expect(
-    clippy::too_many_lines,
-    reason = "a list of tasks, in the order of the work"
-)]
 pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
     let mut tasks: Vec<(TaskName, Vec<(Section, Quantity)>)> = Vec::new();
-    let removed = |material: RemovalMaterial, what: &dyn Fn(&RemovalQuantities) -> Quantity| {
-        work.removals
-            .iter()
-            .filter(|one| one.material == material)
-            .map(|one| (Section::Removal, what(one)))
-            .collect::<Vec<_>>()
-    };
-    tasks.push((
-        TaskName::Rated("break out concrete".into()),
-        removed(RemovalMaterial::Concrete, &|one| one.area.clone()),
-    ));
-    tasks.push((
-        TaskName::Rated("dig".into()),
-        removed(RemovalMaterial::Soil, &|one| one.solid.clone()),
-    ));
+    tasks.extend(super::removal::tasks(work, rules));
     let slabs = |fits: &dyn Fn(usize, &SlabQuantities) -> Option<Quantity>| {
         work.slabs
             .iter()
@@ -77,20 +59,15 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("mesh".into()),
         slabs(&|_, slab| slab.mesh.as_ref().map(|_| slab.area.clone())),
     ));
-    let placed = format!("place by {}", work.takeoff.access.by.value.name());
-    let ordered = work.orders.iter().flat_map(|order| {
-        let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
-        let one_slab = order.shares.len() == 1;
-        order.shares.iter().map(move |(section, share)| {
-            let part = if one_slab || net.is_zero() {
-                order.order.clone()
-            } else {
-                share_of(order, *share, net)
-            };
-            (*section, part)
-        })
-    });
-    tasks.push((TaskName::Rated(placed), ordered.collect()));
+    for (method, name) in Method::ALL {
+        let ordered = work
+            .orders
+            .iter()
+            .filter(|order| order.by == method)
+            .flat_map(placed);
+        let task = TaskName::Rated(format!("place by {name}"));
+        tasks.push((task, ordered.collect()));
+    }
     let mut finishes: Vec<&String> = work
         .takeoff
         .slabs
@@ -117,7 +94,6 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("cure, strip and clean".into()),
         slabs(&|_, slab| Some(slab.area.clone())),
     ));
-    tasks.extend(super::set::listed(work, rules));
     for extra in work.extras {
         let ExtraWhat::Item(amount) = &extra.what else {
             continue;
@@ -137,6 +113,20 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         }
     }
     tasks
+}
+
+/// What of an order is placed in each slab.
+fn placed(order: &ConcreteOrder) -> impl Iterator<Item = (Section, Quantity)> {
+    let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
+    let one_slab = order.shares.len() == 1;
+    order.shares.iter().map(move |(section, share)| {
+        let part = if one_slab || net.is_zero() {
+            order.order.clone()
+        } else {
+            share_of(order, *share, net)
+        };
+        (*section, part)
+    })
 }
 
 /// A slab's part of an order, by its net concrete.

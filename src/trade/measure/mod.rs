@@ -16,7 +16,7 @@ pub use bars::{BarQuantities, Run, lap};
 pub use boxes::BoxQuantities;
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
-pub use removal::RemovalQuantities;
+pub use removal::{RemovalQuantities, SawCut};
 
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;

@@ -2,8 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use super::{List, Section};
+use super::{List, Section, Ways};
 use crate::input::book::{BoxStock, ItemKey, Role};
+use crate::input::business::DayCount;
 use crate::input::job::{Lid, SetBox, Takeoff};
 use crate::input::phrases::Adjust;
 use crate::reading::At;
@@ -50,7 +51,7 @@ pub(super) fn list(takeoff: &Takeoff, list: &mut List<'_>) {
         let name = format!("{stock} {what}");
         list.buy(&item, &name, "one for each box", &parts, None);
     }
-    if is_lid_late(takeoff) {
+    if is_extra_trip(takeoff, list.ways) {
         let once = Quantity::by(
             "once, for all lids on order",
             "trip to set lids",
@@ -67,10 +68,11 @@ pub(super) fn list(takeoff: &Takeoff, list: &mut List<'_>) {
     }
 }
 
-/// Whether the crew comes back to set a lid.
-pub(in crate::trade) fn is_lid_late(takeoff: &Takeoff) -> bool {
+/// Whether the crew comes once more only to set lids. Where days are counted by stage, the stage
+/// of coming back has its trips already.
+pub(in crate::trade) fn is_extra_trip(takeoff: &Takeoff, ways: Ways<'_>) -> bool {
     let mut boxes = takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
-    boxes.any(is_late)
+    ways.crew.day_count.value == DayCount::ByTheJob && boxes.any(is_late)
 }
 
 pub(in crate::trade) fn is_late(set: &SetBox) -> bool {

@@ -140,8 +140,6 @@ fn answers_about_the_site_are_looked_at() {
     site("truck over: driveway").silent("septic-tank");
     site("lines marked: no").says("lines-not-marked", "not marked yet", "811");
     site("lines marked: yes").silent("lines-not-marked");
-    site("permit: ask").says("permit-to-ask", "still to be asked", "ask the town");
-    site("permit: theirs").silent("permit-to-ask");
     site("washout: hauled").says("site-unpriced", "`washout` is ours", "under `site`");
     site("washout: on site").silent("site-unpriced");
 }
@@ -149,6 +147,13 @@ fn answers_about_the_site_are_looked_at() {
 #[test]
 fn the_public_way_asks_about_a_permit() {
     let apron = Files::new().job("patio:", "apron:");
-    apron.says("permit-to-ask", "where the public passes", "permit: ours");
+    apron.says(
+        "permit-to-ask",
+        "where the public passes",
+        "permit: customer",
+    );
+    apron
+        .job("exposure: frost\n", "exposure: frost\npermit: none\n")
+        .silent("permit-to-ask");
     Files::new().silent("permit-to-ask");
 }
