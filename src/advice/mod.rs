@@ -11,9 +11,12 @@ mod barely_a_load;
 mod box_load;
 mod box_place;
 mod closed_day;
+mod deep_forms;
 mod deposit;
+mod even_risers;
 mod from_house;
 mod groove;
+mod handrail;
 mod holds;
 mod isolation;
 mod margin;
@@ -24,6 +27,7 @@ mod no_zone;
 mod panel_shape;
 mod promised;
 mod public_walk;
+mod risers;
 mod sets;
 mod short_load;
 mod siding;
@@ -33,6 +37,7 @@ mod stale;
 mod standing;
 mod steel_room;
 mod strength;
+mod treads;
 mod two_mixes;
 mod vehicle;
 
@@ -95,6 +100,11 @@ const QUESTIONS: &[Question] = &[
     public_walk::ask,
     box_load::ask,
     box_place::ask,
+    risers::ask,
+    treads::ask,
+    even_risers::ask,
+    handrail::ask,
+    deep_forms::ask,
     access::ask,
     site::ask,
     narrow_gate::ask,

@@ -20,6 +20,7 @@ pub mod laps;
 pub mod mesh;
 pub mod slopes;
 pub mod source;
+pub mod steps;
 pub mod strength;
 pub mod yard;
 

@@ -14,6 +14,7 @@ mod properties;
 mod quote;
 mod reference;
 mod reference_tables;
+mod scope_words;
 mod site;
 mod supply;
 mod support;

@@ -12,6 +12,7 @@ mod phrases;
 mod plan;
 mod removal;
 mod scope;
+mod sections;
 mod set;
 mod site;
 

@@ -2,12 +2,14 @@
 
 mod boxes;
 mod lists;
+mod sections;
 mod site;
 mod slab;
 
 pub use crate::input::site::tables::SITE;
 pub use boxes::BOX;
 pub use lists::{CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
+pub use sections::{STEPS, THICKENED};
 pub use site::{ACCESS, CUSTOMER, PLACEMENT};
 pub use slab::{EDGES, SLAB};
 

@@ -5,8 +5,10 @@ mod lists;
 mod options;
 mod read;
 mod removal;
+mod sections;
 
 pub use read::read;
+pub use sections::{SectionsWritten, StepsWritten, thickened};
 
 use super::options::OptionGroup;
 use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
@@ -54,6 +56,7 @@ pub struct SlabWritten {
     pub values: SlabValues,
     pub boxes: Vec<super::BoxWritten>,
     pub around: super::Around,
+    pub sections: SectionsWritten,
 }
 
 #[derive(Clone, Debug)]

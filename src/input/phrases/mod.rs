@@ -16,6 +16,9 @@ mod size;
 mod slope;
 mod spot;
 mod steel;
+mod steps;
+mod thickened;
+mod thickness;
 
 pub use adjust::Adjust;
 pub use base::BasePhrase;
@@ -33,3 +36,6 @@ pub use size::{SizePhrase, positive};
 pub use slope::Slope;
 pub use spot::SpotPhrase;
 pub use steel::BarsPhrase;
+pub use steps::{FromEnd, Risers, StepsPhrase, StoopPhrase};
+pub use thickened::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, ThickenedPhrase};
+pub use thickness::ThicknessPhrase;

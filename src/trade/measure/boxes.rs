@@ -37,10 +37,15 @@ impl BoxQuantities {
     }
 }
 
-pub(super) fn measure(slab: &Slab, rules: &Rules, sets: Sets<'_>) -> Vec<BoxQuantities> {
+pub(super) fn measure(
+    slab: &Slab,
+    thickness: &Quantity,
+    rules: &Rules,
+    sets: Sets<'_>,
+) -> Vec<BoxQuantities> {
     let known = slab.boxes.iter().filter_map(|one| {
         let stock = rules.boxes.get(&one.stock.value)?;
-        Some(self::one(slab, one, stock, sets))
+        Some(self::one(slab, one, stock, thickness, sets))
     });
     known.collect()
 }
@@ -69,15 +74,20 @@ pub(super) fn less(slab: &Slab, whole: Quantity, boxes: &[BoxQuantities]) -> Qua
     )
 }
 
-fn one(slab: &Slab, set: &SetBox, stock: &BoxStock, sets: Sets<'_>) -> BoxQuantities {
+fn one(
+    slab: &Slab,
+    set: &SetBox,
+    stock: &BoxStock,
+    thickness: &Quantity,
+    sets: Sets<'_>,
+) -> BoxQuantities {
     let name = format!("{} {}", slab.key, set.name.value);
     let opening = sets.settle(area(format!("{name} opening"), &stock.opening));
-    let thickness = Quantity::inches("thickness", &slab.thickness);
     let displaced = sets.settle(Quantity::by(
         "sq ft × in ÷ 324 = cu yd: 27 cu ft × 12 in",
         format!("{name} displaced"),
         Unit::CubicYard,
-        of(&opening) * &thickness / number(dec!(324)),
+        of(&opening) * thickness / number(dec!(324)),
     ));
     let strip = set
         .isolated

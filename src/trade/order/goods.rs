@@ -1,6 +1,7 @@
 //! What the slabs need beside concrete: steel, fiber, base, forms, strip, curing compound.
 
 mod loose;
+mod sections;
 mod steel;
 
 use rust_decimal_macros::dec;
@@ -31,14 +32,8 @@ pub(super) fn list(
             .map(|(i, slab)| (Section::Slab(i), what(slab)))
             .collect::<Vec<_>>()
     };
-    let formed = each(&|slab| {
-        Quantity::by(
-            "straight and curved",
-            "formed edge",
-            Unit::Foot,
-            of(&slab.edges.straight) + &slab.edges.curved,
-        )
-    });
+    let apart = list.ways.rules.roles.contains_key(&Role::DeepForms);
+    let formed = each(&|slab| sections::formed(slab, apart));
     list.buy_role(
         Role::Forms,
         "form boards",
@@ -46,6 +41,7 @@ pub(super) fn list(
         &formed,
         None,
     );
+    sections::deep_forms(slabs, list);
     stakes(slabs, list);
     let mut strip = each(&|slab| slab.edges.strip.clone());
     strip.extend(super::boxes::strips(slabs));
@@ -63,7 +59,7 @@ pub(super) fn list(
             "area ÷ coverage",
             "curing compound",
             Unit::Gallon,
-            of(&slab.area) / &coverage,
+            of(&slab.surface()) / &coverage,
         )
     });
     list.buy_role(
@@ -73,6 +69,7 @@ pub(super) fn list(
         &compound,
         None,
     );
+    sections::retarder(slabs, list);
     super::pump::list(takeoff, orders, list);
 }
 

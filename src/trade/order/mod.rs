@@ -151,9 +151,10 @@ impl JobNeeds {
                 slab.edges.curved.clone(),
                 slab.edges.strip.clone(),
             ]);
+            roots.push(slab.edges.deep.clone());
+            roots.extend(slab.sections());
             roots.extend(
-                slab.bars
-                    .iter()
+                slab.steel()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
             );
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));

@@ -3,6 +3,7 @@
 mod money;
 mod site;
 mod slabs;
+mod steps;
 mod supply;
 
 use flatwork::advice::{Case, advice};

@@ -32,6 +32,8 @@ pub struct SlabView {
     /// Drawn on top of the slabs, in a darker fill, without dimensions.
     pub is_step: bool,
     pub boxes: Vec<BoxView>,
+    /// Lines between the treads of a flight.
+    pub treads: Vec<(Point, Point)>,
     /// Contraction joints.
     pub joints: Vec<(Point, Point)>,
     /// Sides, or parts of them, that are not open.
