@@ -8,15 +8,19 @@ mod access;
 mod aggregate;
 mod air;
 mod barely_a_load;
+mod border;
 mod box_load;
 mod box_place;
 mod closed_day;
+mod coat;
+mod colors;
 mod deep_forms;
 mod deposit;
 mod even_risers;
 mod from_house;
 mod groove;
 mod handrail;
+mod hard_trowel;
 mod holds;
 mod isolation;
 mod margin;
@@ -91,6 +95,10 @@ const QUESTIONS: &[Question] = &[
     groove::ask,
     strength::ask,
     air::ask,
+    hard_trowel::ask,
+    border::ask,
+    coat::ask,
+    colors::ask,
     aggregate::ask,
     steel_room::ask,
     vehicle::ask,

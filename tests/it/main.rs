@@ -18,4 +18,5 @@ mod scope_words;
 mod site;
 mod supply;
 mod support;
+mod surfaces;
 mod tidy;

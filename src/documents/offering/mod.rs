@@ -15,6 +15,7 @@ mod scope;
 mod sections;
 mod set;
 mod site;
+mod surface;
 
 use std::collections::BTreeMap;
 
@@ -93,7 +94,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             .collect(),
         kind_word: Headed {
             heading: english::KIND_HEADING.to_owned(),
-            text: english::KIND_WORD.to_owned(),
+            text: surface::kind_word(of),
         },
         releases: site::releases(of),
         acceptance: Acceptance {
@@ -118,7 +119,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             lead: english::CURE_LEAD.to_owned(),
             has_figure: true,
         },
-        care: english::terms(english::CARE),
+        care: surface::care(of),
         safety: english::terms(english::SAFETY),
         terms: paragraphs(&of.business.terms),
         deferral: english::DEFERRAL.to_owned(),

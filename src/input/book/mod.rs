@@ -14,9 +14,9 @@ pub(in crate::input) use item::class_named;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    BarStock, BaseStock, BuggyHire, Charges, Dumping, FiberBy, FiberStock, Filling, Hose,
-    MeshStock, Mix, PumpHire, Returned, Role, Rules, Selling, ShortCount, ShortLoad, Supply,
-    Winter,
+    BarStock, BaseStock, BuggyHire, Charges, Color, Curing, Dumping, FiberBy, FiberStock, Filling,
+    Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Sealer, Selling, ShortCount,
+    ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
 };
 
 pub use site::{SiteRule, work_unit};
@@ -68,6 +68,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
         .iter()
         .map(|(key, item)| (key.clone(), item.selling.clone()))
         .collect();
+    rules::check(&rules, problems);
     let knows = |key: &str| items.contains_key(key) || broken.contains(key);
     let holds = fields
         .node("holds")

@@ -7,11 +7,14 @@ use rust_decimal::Decimal;
 mod charges;
 mod hire;
 mod read;
+mod surfaces;
 mod units;
 
 pub use charges::{Charges, Returned, Winter};
 pub use hire::{BuggyHire, Hose, PumpHire};
 pub(super) use read::read;
+pub(super) use surfaces::check;
+pub use surfaces::{Color, Curing, Finish, Sealer, SurfaceItem, Surfaces};
 pub(super) use units::{check as check_units, check_purposes};
 
 use super::ItemKey;
@@ -28,6 +31,7 @@ pub struct Rules {
     pub bars: BTreeMap<String, BarStock>,
     pub mesh: BTreeMap<String, MeshStock>,
     pub fiber: BTreeMap<String, FiberStock>,
+    pub surfaces: Surfaces,
     pub disposal: BTreeMap<String, Dumping>,
     pub boxes: BTreeMap<String, super::BoxStock>,
     pub site: BTreeMap<crate::input::site::Question, super::SiteRule>,
@@ -63,6 +67,8 @@ pub struct Mix {
     pub air: At<Percent>,
     pub aggregate: At<Length>,
     pub cement: At<String>,
+    /// Pounds in a yard, where the owner knows them.
+    pub cement_content: Option<At<Ratio>>,
 }
 
 #[derive(Clone, Debug)]
@@ -157,6 +163,7 @@ pub enum Role {
     IsolationStrip,
     CuringCompound,
     VaporRetarder,
+    CuringCover,
     Chairs,
     ShortLoad,
     Delivery,
@@ -177,6 +184,7 @@ impl Role {
         (Self::IsolationStrip, "isolation strip", Unit::Foot),
         (Self::CuringCompound, "curing compound", Unit::Gallon),
         (Self::VaporRetarder, "vapor retarder", Unit::SquareFoot),
+        (Self::CuringCover, "curing cover", Unit::SquareFoot),
         (Self::Chairs, "chairs", Unit::Piece),
         (Self::ShortLoad, "short load", Unit::CubicYard),
         (Self::Delivery, "delivery", Unit::Load),
@@ -229,6 +237,11 @@ impl Rules {
         let boxes = self.boxes.values().flat_map(super::BoxStock::items);
         let site = self.site.values().filter_map(|rule| rule.item.as_ref());
         let site = site.map(|at| (at.value.as_str(), at.place));
-        named.chain(roles).chain(hired).chain(boxes).chain(site)
+        named
+            .chain(roles)
+            .chain(hired)
+            .chain(self.surfaces.items_named())
+            .chain(boxes)
+            .chain(site)
     }
 }

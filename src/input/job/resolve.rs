@@ -7,6 +7,7 @@ mod pours;
 mod sections;
 mod shape;
 mod slab;
+mod surface;
 
 use names::known_in_unit;
 use pours::pours;

@@ -3,11 +3,12 @@
 use rust_decimal::Decimal;
 
 use super::Work;
+use super::surfaces::{finish_task, sealing};
 use crate::input::book::Rules;
 use crate::input::job::{ExtraWhat, Method};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
-use crate::trade::measure::SlabQuantities;
+use crate::trade::measure::{SlabQuantities, faces};
 use crate::trade::order::{ConcreteOrder, Section};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
@@ -15,7 +16,7 @@ use crate::values::{Amount, Unit};
 
 pub(super) enum TaskName {
     Rated(String),
-    /// Hours that come with an item of the book.
+    /// Hours that come with an item, a finish or a sealer of the book.
     Item(String, At<Ratio>),
 }
 
@@ -81,21 +82,18 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         let task = TaskName::Rated(format!("place by {name}"));
         tasks.push((task, ordered.collect()));
     }
-    let mut finishes: Vec<&String> = work
-        .takeoff
-        .slabs
-        .iter()
-        .map(|slab| &slab.finish.value)
-        .collect();
-    finishes.sort();
+    let faces = faces(work.takeoff, work.slabs);
+    let mut finishes: Vec<&str> = faces.iter().map(|face| face.finish).collect();
+    finishes.sort_unstable();
     finishes.dedup();
     for finish in finishes {
         tasks.push((
-            TaskName::Rated(format!("finish {finish}")),
-            slabs(&|i, slab| {
-                (!slab.is_step && work.takeoff.slabs[i].finish.value == *finish)
-                    .then(|| slab.area.clone())
-            }),
+            finish_task(finish, rules),
+            faces
+                .iter()
+                .filter(|face| !work.slabs[face.slab].is_step && face.finish == finish)
+                .map(|face| (Section::Slab(face.slab), face.area.clone()))
+                .collect(),
         ));
     }
     let one = Quantity::by("each step", "step", Unit::Piece, number(1));
@@ -110,6 +108,7 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("cure, strip and clean".into()),
         slabs(&|_, slab| Some(slab.surface())),
     ));
+    tasks.extend(sealing(work, rules));
     for extra in work.extras {
         let ExtraWhat::Item(amount) = &extra.what else {
             continue;

@@ -8,6 +8,7 @@ mod bars;
 mod boxes;
 mod concrete;
 mod edges;
+mod faces;
 mod joints;
 mod mesh;
 mod removal;
@@ -17,6 +18,7 @@ mod thickened;
 pub use bars::{BarQuantities, Run, lap};
 pub use boxes::BoxQuantities;
 pub use edges::EdgeQuantities;
+pub use faces::{BorderQuantities, Face, faces};
 pub use joints::JointQuantities;
 pub use removal::{RemovalQuantities, SawCut};
 pub use steps::StepQuantities;
@@ -49,6 +51,7 @@ pub struct SlabQuantities {
     pub steps: Option<StepQuantities>,
     /// Square feet of sheet, laps included.
     pub retarder: Option<Quantity>,
+    pub border: Option<BorderQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
 }
@@ -131,8 +134,10 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
     let flat = concrete::volume(slab, &area, &thickness);
     let flat = sets.settle(boxes::less(slab, flat, &boxes));
     let whole = concrete::whole(slab, &flat, thickened.as_ref(), steps.as_ref());
+    let edges = edges::measure(slab, deep_over, sets);
     SlabQuantities {
-        edges: edges::measure(slab, deep_over, sets),
+        border: faces::border(slab, edges.open(), &area, sets),
+        edges,
         flat: whole.is_some().then(|| flat.clone()),
         concrete: whole.map_or(flat, |whole| sets.settle(whole)),
         base: slab

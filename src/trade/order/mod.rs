@@ -6,6 +6,7 @@
 pub(super) mod boxes;
 mod concrete;
 mod extras;
+mod finishes;
 mod goods;
 mod haul;
 mod machines;
@@ -105,6 +106,7 @@ pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
     boxes::list(takeoff, &mut list);
+    finishes::list(takeoff, &slabs, &orders, &mut list);
     sawing::list(&removals, &mut list);
     haul::list(&removals, &mut list);
     site::list(takeoff, &slabs, &mut list);
@@ -156,6 +158,11 @@ impl JobNeeds {
             roots.extend(
                 slab.steel()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
+            );
+            roots.extend(
+                slab.border
+                    .iter()
+                    .flat_map(|border| [border.area.clone(), border.inside.clone()]),
             );
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
             roots.extend(slab.boxes.iter().flat_map(BoxQuantities::all));
