@@ -9,6 +9,8 @@ mod aggregate;
 mod air;
 mod barely_a_load;
 mod border;
+mod box_load;
+mod box_place;
 mod closed_day;
 mod closing_error;
 mod coat;
@@ -16,6 +18,7 @@ mod colors;
 mod deep_forms;
 mod deposit;
 mod even_risers;
+mod from_house;
 mod groove;
 mod handrail;
 mod hard_trowel;
@@ -28,10 +31,13 @@ mod no_joints;
 mod no_zone;
 mod panel_shape;
 mod promised;
+mod public_walk;
 mod risers;
 mod set_with_option;
 mod sets;
 mod short_load;
+mod siding;
+mod site;
 mod spacing;
 mod stale;
 mod standing;
@@ -103,12 +109,18 @@ const QUESTIONS: &[Question] = &[
     steel_room::ask,
     vehicle::ask,
     isolation::ask,
+    from_house::ask,
+    siding::ask,
+    public_walk::ask,
+    box_load::ask,
+    box_place::ask,
     risers::ask,
     treads::ask,
     even_risers::ask,
     handrail::ask,
     deep_forms::ask,
     access::ask,
+    site::ask,
     narrow_gate::ask,
     closed_day::ask,
     two_mixes::ask,

@@ -17,6 +17,7 @@ mod quote_shapes;
 mod reference;
 mod reference_tables;
 mod scope_words;
+mod site;
 mod supply;
 mod support;
 mod surfaces;

@@ -15,6 +15,8 @@ mod plan;
 mod removal;
 mod scope;
 mod sections;
+mod set;
+mod site;
 mod surface;
 
 use std::collections::BTreeMap;
@@ -97,6 +99,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             heading: english::KIND_HEADING.to_owned(),
             text: surface::kind_word(of),
         },
+        releases: site::releases(of),
         acceptance: Acceptance {
             heading: english::ACCEPT_HEADING.to_owned(),
             sentence: match (has_choices, must_choose) {

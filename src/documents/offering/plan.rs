@@ -2,7 +2,7 @@
 
 use super::phrases::{area, capital, length, sides, size};
 use super::{Offering, openings, sections};
-use crate::documents::figures::plan::{self, EdgeView, PanelView, PlanView, SlabView};
+use crate::documents::figures::plan::{self, BoxView, EdgeView, PanelView, PlanView, SlabView};
 use crate::geometry::{Direction, Outline};
 use crate::input::job::{EdgeKind, Slab};
 use crate::input::phrases::Compass;
@@ -17,7 +17,7 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
         .slabs
         .iter()
         .zip(measured)
-        .flat_map(|(slab, measured)| [Some(view(slab, measured)), flight(slab)])
+        .flat_map(|(slab, measured)| [Some(view(of, slab, measured)), flight(slab)])
         .flatten()
         .collect();
     let flat = || {
@@ -50,7 +50,7 @@ fn one_for_all<T: PartialEq>(mut values: impl Iterator<Item = T>) -> Option<T> {
     values.all(|value| value == first).then_some(first)
 }
 
-fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
+fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
     let panels = measured.joints.as_ref().map(|joints| &joints.panels);
     SlabView {
         name: capital(&slab.called),
@@ -61,6 +61,7 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
         },
         outline: slab.outline.clone(),
         is_step: slab.on.is_some(),
+        boxes: boxes(of, slab),
         treads: Vec::new(),
         joints: panels
             .map(|panels| panels.lines.clone())
@@ -96,6 +97,28 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
     }
 }
 
+/// Boxes whose place is known; those of one name share a number.
+fn boxes(of: Offering<'_>, slab: &Slab) -> Vec<BoxView> {
+    let all = of.takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
+    let mut names: Vec<&str> = Vec::new();
+    for one in all.filter(|one| one.middle.is_some()) {
+        if !names.contains(&one.called.as_str()) {
+            names.push(&one.called);
+        }
+    }
+    let boxes = slab.boxes.iter().filter_map(|one| {
+        let middle = one.middle.as_ref()?.value;
+        let stock = of.rules.boxes.get(&one.stock.value)?;
+        let number = names.iter().position(|name| *name == one.called)? + 1;
+        Some(BoxView {
+            number,
+            name: one.called.clone(),
+            outline: stock.opening.value.around(middle, Length::ZERO),
+        })
+    });
+    boxes.collect()
+}
+
 /// Steps that lead down from a slab, as one more thing on the plan.
 fn flight(slab: &Slab) -> Option<SlabView> {
     let found = sections::flight(slab)?;
@@ -109,6 +132,7 @@ fn flight(slab: &Slab) -> Option<SlabView> {
         note: format!("{risers} risers"),
         outline: Outline::rectangle(wide, tall).moved(found.low),
         is_step: true,
+        boxes: Vec::new(),
         treads: found.treads,
         joints: Vec::new(),
         edges: Vec::new(),

@@ -55,9 +55,11 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
             slab.fiber.as_ref().map(|_| "fiber in the mix".to_owned())
         }),
     );
+    add("Set", super::set::scope(of));
     add("Finish", finish(of, slabs));
     add("Seal", each(takeoff, |slab| surface::seal(of, slab)));
     add("Included", included(takeoff));
+    add("Site", super::site::scope(of));
     add("Clean up", clean_up(of));
     terms
 }

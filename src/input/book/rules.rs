@@ -33,6 +33,8 @@ pub struct Rules {
     pub fiber: BTreeMap<String, FiberStock>,
     pub surfaces: Surfaces,
     pub disposal: BTreeMap<String, Dumping>,
+    pub boxes: BTreeMap<String, super::BoxStock>,
+    pub site: BTreeMap<crate::input::site::Question, super::SiteRule>,
     pub supply: Option<Supply>,
     pub pump: Option<PumpHire>,
     pub buggy: Option<BuggyHire>,
@@ -232,9 +234,14 @@ impl Rules {
             .chain(pump)
             .chain(self.buggy.iter().map(|buggy| &buggy.item))
             .map(|at| (at.value.as_str(), at.place));
+        let boxes = self.boxes.values().flat_map(super::BoxStock::items);
+        let site = self.site.values().filter_map(|rule| rule.item.as_ref());
+        let site = site.map(|at| (at.value.as_str(), at.place));
         named
             .chain(roles)
             .chain(hired)
             .chain(self.surfaces.items_named())
+            .chain(boxes)
+            .chain(site)
     }
 }

@@ -1,8 +1,10 @@
 //! A job as the owner measured it: first exactly as written, then with every name looked up.
 
 mod access;
+mod around;
 mod arranged;
 mod ask;
+mod boxes;
 mod edge;
 mod options;
 mod positions;
@@ -15,8 +17,10 @@ mod takeoff;
 mod values;
 mod written;
 
+pub use around::Around;
 pub use arranged::{Arranged, Permit};
 pub use ask::choose;
+pub use boxes::{BoxWritten, Lid, SetBox};
 pub use edge::{EdgeKind, EdgePart};
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};

@@ -1,6 +1,7 @@
 //! Looks up every name of a takeoff: kinds, mixes, bars, finishes, positions.
 
 mod asked;
+mod boxes;
 mod chosen;
 mod flight;
 mod names;
@@ -74,6 +75,7 @@ pub fn looked_up(
         unsure: &unsure,
     };
     asked::check(&written.options, &named, problems);
+    boxes::resolve(&mut slabs, book, problems);
     super::arranged::check(&written.arranged, book, problems);
     let extras = written.extras.iter().chain(
         written
@@ -108,6 +110,8 @@ pub fn looked_up(
         otherwise: BTreeMap::new(),
         assumptions: written.assumptions,
         not_included: written.not_included,
+        left_alone: written.left_alone,
+        site: crate::input::site::or_usual(written.site, &business.site.usual),
         photos: written.photos,
     };
     let site = Site {

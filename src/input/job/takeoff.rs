@@ -37,6 +37,10 @@ pub struct Takeoff {
     pub otherwise: BTreeMap<Choice, Takeoff>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
+    /// What stays as it is.
+    pub left_alone: Vec<String>,
+    /// Answers of the takeoff, then the usual ones.
+    pub site: crate::input::site::SiteAnswers,
     pub photos: Vec<Photo>,
 }
 
@@ -176,6 +180,8 @@ pub struct Slab {
     pub edges: Vec<EdgePart>,
     /// One for each of the outline's holes, in their order.
     pub openings: Vec<Opening>,
+    pub boxes: Vec<super::SetBox>,
+    pub around: super::Around,
     /// Nobody said where it lies.
     pub stands_alone: bool,
     /// The slab it stands on.

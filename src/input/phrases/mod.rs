@@ -1,5 +1,6 @@
 //! Short phrases that mean a value: `7 hours per 100 ft`, `4 in of crushed stone`, `markup 25%`.
 
+mod adjust;
 mod base;
 mod beside;
 mod border;
@@ -9,6 +10,8 @@ mod days;
 mod dose;
 mod fall;
 mod leg;
+mod opening;
+mod pounds;
 mod profit;
 mod ratio;
 mod season;
@@ -16,12 +19,14 @@ mod shape;
 mod share;
 mod side;
 mod size;
+mod slope;
 mod spot;
 mod steel;
 mod steps;
 mod thickened;
 mod thickness;
 
+pub use adjust::Adjust;
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
 pub use border::BorderPhrase;
@@ -31,6 +36,8 @@ pub use days::Days;
 pub use dose::Dose;
 pub use fall::{Compass, FallPhrase};
 pub use leg::{LegPhrase, Way};
+pub use opening::Opening;
+pub use pounds::Pounds;
 pub use profit::Profit;
 pub use ratio::Ratio;
 pub use season::Season;
@@ -38,6 +45,7 @@ pub use shape::ShapePhrase;
 pub use share::Share;
 pub use side::Along;
 pub use size::{SizePhrase, positive};
+pub use slope::Slope;
 pub use spot::SpotPhrase;
 pub use steel::BarsPhrase;
 pub use steps::{FromEnd, Risers, StepsPhrase, StoopPhrase};

@@ -6,6 +6,7 @@
 
 mod area;
 mod bars;
+mod boxes;
 mod concrete;
 mod edges;
 mod faces;
@@ -17,6 +18,7 @@ mod thickened;
 
 pub use area::OpeningQuantities;
 pub use bars::{BarQuantities, Run, lap};
+pub use boxes::BoxQuantities;
 pub use edges::EdgeQuantities;
 pub use faces::{BorderQuantities, Face, faces};
 pub use joints::JointQuantities;
@@ -51,6 +53,7 @@ pub struct SlabQuantities {
     pub bars: Option<BarQuantities>,
     pub mesh: Option<Quantity>,
     pub joints: Option<JointQuantities>,
+    pub boxes: Vec<BoxQuantities>,
     pub thickened: Option<ThickenedQuantities>,
     pub steps: Option<StepQuantities>,
     /// Square feet of sheet, laps included.
@@ -148,7 +151,9 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
     let steps = steps::measure(slab, sets);
     // Deep forms are told apart only where the book has a rate for them.
     let deep_over = (rules.rates.get("form deep")).map(|_| policy.deep_form_over.value);
-    let flat = sets.settle(concrete::volume(slab, &area, &thickness));
+    let boxes = boxes::measure(slab, &thickness, (policy, rules), sets);
+    let flat = concrete::volume(slab, &area, &thickness);
+    let flat = sets.settle(boxes::less(slab, flat, &boxes));
     let whole = concrete::whole(slab, &flat, thickened.as_ref(), steps.as_ref());
     let edges = edges::measure(slab, deep_over, sets);
     SlabQuantities {
@@ -163,6 +168,7 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         bars: bars::measure(slab, policy, rules, sets),
         mesh: mesh::measure(slab, policy, rules, &area).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),
+        boxes,
         is_step: (slab.on.is_some() || slab.kind == "step") && steps.is_none(),
         retarder: concrete::retarder(slab, policy, &area).map(|sheet| sets.settle(sheet)),
         mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),

@@ -46,7 +46,8 @@ pub(super) fn list(
     );
     sections::deep_forms(slabs, list);
     stakes(takeoff, slabs, list);
-    let strip = each(&|slab| slab.edges.strip.clone());
+    let mut strip = each(&|slab| slab.edges.strip.clone());
+    strip.extend(super::boxes::strips(slabs));
     list.buy_role(
         Role::IsolationStrip,
         "isolation strip",

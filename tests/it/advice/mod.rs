@@ -3,6 +3,7 @@
 mod money;
 mod options;
 mod shapes;
+mod site;
 mod slabs;
 mod steps;
 mod supply;

@@ -1,6 +1,7 @@
 //! What holds for every job, tried on a few hundred random ones.
 
 mod books;
+mod boxes;
 mod calculator;
 mod growth;
 mod jobs;

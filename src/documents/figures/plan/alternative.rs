@@ -57,6 +57,13 @@ fn of_slab(slab: &SlabView, view: &PlanView) -> String {
         };
         parts.push(format!("{many} {word}{}", panel_sizes(slab, words)));
     }
+    if !slab.boxes.is_empty() {
+        let boxes = slab.boxes.iter();
+        let all: Vec<String> = boxes
+            .map(|one| format!("{} {}", one.number, one.name))
+            .collect();
+        parts.push(format!("{}: {}", words.set_in_it, all.join(", ")));
+    }
     if let Some(fall) = slab.fall {
         let way = words.directions[order(fall)];
         let slope = if view.slope.is_empty() {

@@ -1,5 +1,6 @@
 //! The key, the scale bar and the north arrow, as blocks that look for a free corner.
 
+use super::boxes;
 use super::edges::{self, Slope};
 use super::frame::{Frame, width_of};
 use super::openings;
@@ -35,6 +36,7 @@ enum Sample {
     Existing,
     Curb,
     Open,
+    Box(usize),
     Nothing,
 }
 
@@ -108,9 +110,11 @@ impl Key {
             (view.unplaced, Sample::Nothing, words.unplaced.to_owned()),
         ];
         let shown = rows.into_iter().filter(|(shown, _, _)| *shown);
-        Self {
-            rows: shown.map(|(_, sample, text)| (sample, text)).collect(),
-        }
+        let mut rows: Vec<(Sample, String)> =
+            shown.map(|(_, sample, text)| (sample, text)).collect();
+        let boxes = boxes::numbered(view).into_iter();
+        rows.extend(boxes.map(|(number, name)| (Sample::Box(number), name)));
+        Self { rows }
     }
 
     pub fn size(&self) -> (f32, f32) {
@@ -205,6 +209,16 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
             Layer::Key,
             sheet::outlined(&sheet::corners(&inner), Some(WHITE), 1.0),
         ),
+        Sample::Box(number) => {
+            let middle = frame.middle();
+            let small = Frame::at(frame.left, middle.y - 3.0, 6.0, 6.0);
+            let shape = sheet::outlined(&sheet::corners(&small), Some(WHITE), 0.9);
+            sheet.draw(Layer::Key, shape);
+            let at = point(small.right + 7.0, middle.y + boxes::SIZE * 0.35);
+            let mut words = centered(number.to_string(), at, boxes::SIZE);
+            words.face = Face::Bold;
+            sheet.draw(Layer::Key, Shape::Words(words));
+        }
         Sample::Nothing => {}
     }
     sheet.marks.push(frame);

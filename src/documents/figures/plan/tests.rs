@@ -1,5 +1,6 @@
 //! Plans of common jobs: nothing overlaps, everything is inside, the numbers are said.
 
+mod boxes;
 mod scenes;
 
 use super::frame::Frame;
@@ -57,6 +58,7 @@ fn points_of(shape: &Shape) -> Vec<Point> {
 fn common_sites_overlap_nothing_and_lie_inside() {
     for (name, view) in scenes::all() {
         check(name, &plan(&view));
+        check(name, &plan(&boxes::with_boxes(view)));
     }
 }
 

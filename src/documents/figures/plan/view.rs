@@ -31,6 +31,7 @@ pub struct SlabView {
     pub outline: Outline,
     /// Drawn on top of the slabs, in a darker fill, without dimensions.
     pub is_step: bool,
+    pub boxes: Vec<BoxView>,
     /// Lines between the treads of a flight.
     pub treads: Vec<(Point, Point)>,
     /// Contraction joints.
@@ -61,6 +62,16 @@ impl OpeningView {
     pub fn said(&self) -> String {
         format!("{}, {}", self.name, self.size)
     }
+}
+
+/// A box or a cover set in a slab.
+#[derive(Clone, Debug)]
+pub struct BoxView {
+    /// On the plan; boxes of one name share a number.
+    pub number: usize,
+    pub name: String,
+    /// In site coordinates.
+    pub outline: Outline,
 }
 
 /// A part of a side, measured along it from where it begins, counter-clockwise.

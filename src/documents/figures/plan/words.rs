@@ -30,6 +30,7 @@ pub struct PlanWords {
     pub joints_one: &'static str,
     pub joints_many: &'static str,
     pub panels_of: &'static str,
+    pub set_in_it: &'static str,
     pub runs: &'static str,
     pub beside: [(super::EdgeKind, &'static str); 6],
     pub sides: [&'static str; 5],
@@ -64,6 +65,7 @@ pub const ENGLISH: PlanWords = PlanWords {
     joints_one: "joint",
     joints_many: "joints",
     panels_of: "panels of",
+    set_in_it: "set in it",
     runs: "water runs",
     beside: [
         (Kind::House, "against the house"),

@@ -81,7 +81,7 @@ pub const ORDER: FieldTable = FieldTable {
             "smallest opening",
             "square feet",
             "2 sq ft",
-            "a smaller opening is formed, but not taken off the area",
+            "a smaller opening is formed, but not taken off the area; nor a smaller box off the concrete",
             "2 sq ft",
         ),
     ],

@@ -183,6 +183,8 @@ pub(super) fn slab(
         place: written.key.place,
         called: written.called.clone().unwrap_or_else(|| key.clone()),
         edges,
+        boxes: Vec::new(),
+        around: written.around.clone(),
         outline,
         outline_place: shape_place(&written.shape),
         openings,

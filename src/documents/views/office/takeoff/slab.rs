@@ -3,7 +3,7 @@
 use super::{Group, sections};
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Slab};
-use crate::trade::measure::{BarQuantities, SlabQuantities};
+use crate::trade::measure::{BarQuantities, BoxQuantities, SlabQuantities};
 
 /// One slab: its quantities, and its bars, panels and usual values in words.
 pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Group {
@@ -28,6 +28,7 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
         quantities.extend([edge.placed.clone(), edge.weight.clone()]);
     }
     quantities.extend(found.mesh.clone());
+    quantities.extend(found.boxes.iter().flat_map(BoxQuantities::all));
     if let Some(border) = &found.border {
         quantities.extend([border.area.clone(), border.inside.clone()]);
     }
