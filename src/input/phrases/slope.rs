@@ -36,6 +36,11 @@ impl Slope {
         }
     }
 
+    /// How much it rises in a foot, to the nanometre.
+    pub fn in_a_foot(self) -> Length {
+        Length::of_feet(self.rise / self.run)
+    }
+
     /// Compared without dividing, so that nothing is lost at the limit.
     pub fn is_steeper_than(self, limit: Self) -> bool {
         limit.rise * self.run < self.rise * limit.run
