@@ -5,6 +5,7 @@
 
 mod around;
 mod cure;
+mod dowels;
 mod english;
 mod money;
 mod phrases;

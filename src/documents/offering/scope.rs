@@ -159,13 +159,7 @@ fn mix(mix: &Mix) -> String {
 }
 
 fn steel(slab: &Slab) -> Option<String> {
-    let bars = slab.bars.as_ref().map(|bars| {
-        format!(
-            "{} bars every {}, both ways",
-            length(bars.bar.diameter()),
-            length(bars.spacing.value)
-        )
-    });
+    let bars = slab.bars.as_ref().map(super::dowels::bars);
     let mesh = slab.mesh.as_ref().map(|_| "welded wire mesh".to_owned());
     let both: Vec<String> = [bars, mesh].into_iter().flatten().collect();
     (!both.is_empty()).then(|| both.join(" and "))

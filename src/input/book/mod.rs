@@ -3,6 +3,7 @@
 mod item;
 mod rates;
 mod rules;
+mod steel;
 pub mod tables;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -62,6 +63,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
         .iter()
         .map(|(key, item)| (key.clone(), item.selling.clone()))
         .collect();
+    steel::check(&rules, problems);
     let knows = |key: &str| items.contains_key(key) || broken.contains(key);
     let holds = fields
         .node("holds")

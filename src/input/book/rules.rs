@@ -10,7 +10,7 @@ pub(super) use read::read;
 
 use super::ItemKey;
 use super::rates::Rates;
-use crate::input::phrases::Ratio;
+use crate::input::phrases::{LapPhrase, Ratio};
 use crate::reading::{At, Place};
 use crate::values::{Amount, Length, Percent, Unit};
 
@@ -65,8 +65,9 @@ pub struct BaseStock {
 pub struct BarStock {
     pub item: At<ItemKey>,
     pub stock: At<Length>,
-    /// In bar diameters.
-    pub lap: At<Amount>,
+    pub lap: At<LapPhrase>,
+    /// Thousands of psi at which the bar yields.
+    pub grade: At<Amount>,
 }
 
 #[derive(Clone, Debug)]
@@ -135,6 +136,7 @@ pub enum Role {
     IsolationStrip,
     CuringCompound,
     Chairs,
+    TieWire,
     ShortLoad,
     Delivery,
     Standing,
@@ -151,6 +153,7 @@ impl Role {
         (Self::IsolationStrip, "isolation strip", Unit::Foot),
         (Self::CuringCompound, "curing compound", Unit::Gallon),
         (Self::Chairs, "chairs", Unit::Piece),
+        (Self::TieWire, "tie wire", Unit::Pound),
         (Self::ShortLoad, "short load", Unit::CubicYard),
         (Self::Delivery, "delivery", Unit::Load),
         (Self::Standing, "standing time", Unit::Minute),
@@ -168,6 +171,13 @@ impl Role {
 }
 
 impl Rules {
+    /// Whether mesh is sold in rolls, which its item's unit says.
+    pub fn is_roll(&self, mesh: &MeshStock) -> bool {
+        self.selling
+            .get(&mesh.item.value)
+            .is_some_and(|selling| selling.unit == Unit::Roll)
+    }
+
     /// Every item the rules name, with the place of the name.
     pub fn items_named(&self) -> impl Iterator<Item = (&str, Place)> {
         let mixes = self.mixes.values().map(|mix| &mix.item);

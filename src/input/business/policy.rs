@@ -3,7 +3,7 @@
 use rust_decimal::Decimal;
 
 use super::tables;
-use crate::input::phrases::{Days, Profit};
+use crate::input::phrases::{Days, Profit, Ratio};
 use crate::reading::{At, FieldTable, Fields, Node, Place, Problem, Problems};
 use crate::values::{Amount, Length, Money, Percent, Unit};
 
@@ -47,6 +47,10 @@ pub struct OrderPolicy {
     pub stake_spacing: At<Length>,
     pub chair_area: At<Amount>,
     pub compound_coverage: At<Amount>,
+    pub crossings_tied: At<Percent>,
+    pub wire_for_a_tie: At<Length>,
+    /// Pounds a foot.
+    pub tie_wire: At<Ratio>,
 }
 
 #[derive(Clone, Debug)]
@@ -173,6 +177,11 @@ pub(super) fn order(
         .and_then(|at| divisor(at, problems));
     let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
+    let crossings_tied = fields.usual("crossings tied", problems);
+    let wire_for_a_tie = fields.usual("wire for a tie", problems);
+    let tie_wire = fields
+        .usual("tie wire", problems)
+        .and_then(|at| pounds_a_foot(at, problems));
     Some(OrderPolicy {
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
@@ -181,7 +190,24 @@ pub(super) fn order(
         stake_spacing: stake_spacing?,
         chair_area: chair_area?,
         compound_coverage: compound_coverage?,
+        crossings_tied: crossings_tied?,
+        wire_for_a_tie: wire_for_a_tie?,
+        tie_wire: tie_wire?,
     })
+}
+
+fn pounds_a_foot(at: At<Ratio>, problems: &mut Problems) -> Option<At<Ratio>> {
+    if (at.value.much.unit, at.value.per.unit) == (Unit::Pound, Unit::Foot) {
+        return Some(at);
+    }
+    problems.push(
+        Problem::new("wrong-unit", "tie wire is given in pounds for so many feet")
+            .at(at.place)
+            .help(
+                "write what your roll weighs and how long it is, for example `3.5 lb per 336 ft`",
+            ),
+    );
+    None
 }
 
 pub(super) fn crew(

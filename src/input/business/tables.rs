@@ -252,7 +252,7 @@ pub const SLAB_VALUES: &[Field] = &[
         "bars",
         "bar at spacing",
         "none",
-        "both ways",
+        "both ways; or each by itself, `no. 4 at 12 in east-west and no. 3 at 18 in north-south`",
         "no. 3 at 18 in",
     ),
     field("mesh", "style", "none", "welded wire", "6x6 W1.4/W1.4"),

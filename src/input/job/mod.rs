@@ -1,5 +1,6 @@
 //! A job as the owner measured it: first exactly as written, then with every name looked up.
 
+mod bars;
 mod edge;
 mod options;
 mod positions;
@@ -10,11 +11,12 @@ mod takeoff;
 mod values;
 mod written;
 
+pub use bars::{Bars, Layer};
 pub use edge::{EdgeKind, EdgePart};
 pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use resolve::resolve;
 pub use takeoff::{
-    Access, Bars, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,
+    Access, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,
     RemovalMaterial, SetTo, Slab, Takeoff,
 };
 pub use values::SlabValues;

@@ -4,6 +4,7 @@ mod names;
 mod pours;
 mod shape;
 mod slab;
+mod steel;
 
 use names::known_in_unit;
 use pours::pours;

@@ -3,11 +3,10 @@
 
 use std::str::FromStr;
 
-use super::{EdgePart, OptionGroup};
+use super::{Bars, EdgePart, OptionGroup};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
-use crate::tables::bars::Bar;
 use crate::values::{Amount, Day, Length, Money, Percent, Unreadable};
 
 #[derive(Clone, Debug)]
@@ -153,12 +152,6 @@ pub struct Slab {
 pub struct Base {
     pub depth: At<Length>,
     pub material: At<String>,
-}
-
-#[derive(Clone, Debug)]
-pub struct Bars {
-    pub bar: Bar,
-    pub spacing: At<Length>,
 }
 
 #[derive(Clone, Debug)]

@@ -71,7 +71,7 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
     ));
     tasks.push((
         TaskName::Rated("bars".into()),
-        slabs(&|_, slab| slab.bars.as_ref().map(|bars| bars.placed.clone())),
+        slabs(&|_, slab| slab.bar_feet()),
     ));
     tasks.push((
         TaskName::Rated("mesh".into()),

@@ -6,12 +6,14 @@
 
 mod bars;
 mod concrete;
+mod crossings;
 mod edges;
 mod joints;
+mod lap;
 mod mesh;
 mod removal;
 
-pub use bars::{BarQuantities, Run, lap};
+pub use bars::{BarQuantities, Run};
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
 pub use removal::RemovalQuantities;
@@ -21,6 +23,8 @@ use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Takeoff};
 use crate::trade::Quantity;
 use crate::trade::sets::Sets;
+use crate::trade::term::sum;
+use crate::values::Unit;
 
 /// Everything measured of one slab.
 #[derive(Clone, Debug)]
@@ -29,11 +33,30 @@ pub struct SlabQuantities {
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
     pub base: Option<Quantity>,
-    pub bars: Option<BarQuantities>,
+    /// Each size by itself.
+    pub bars: Vec<BarQuantities>,
+    /// Where bars of both ways cross, and may be tied.
+    pub crossings: Option<Quantity>,
     pub mesh: Option<Quantity>,
     pub joints: Option<JointQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
+}
+
+impl SlabQuantities {
+    /// Feet of bars in place, all sizes together.
+    pub fn bar_feet(&self) -> Option<Quantity> {
+        match &self.bars[..] {
+            [] => None,
+            [one] => Some(one.placed.clone()),
+            all => Some(Quantity::by(
+                "sizes added up",
+                "bars of the slab",
+                Unit::Foot,
+                sum(all.iter().map(|bars| &bars.placed)),
+            )),
+        }
+    }
 }
 
 /// Measures every slab, in the order of the takeoff.
@@ -66,7 +89,8 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
             .as_ref()
             .map(|base| sets.settle(concrete::base(slab, base, &area))),
         bars: bars::measure(slab, policy, rules, sets),
-        mesh: mesh::measure(slab, policy, rules, &area).map(|mesh| sets.settle(mesh)),
+        crossings: crossings::measure(slab, policy, sets),
+        mesh: mesh::measure(slab, policy, rules, &area, sets).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),
         is_step: slab.on.is_some() || slab.kind == "step",
         area,

@@ -2,12 +2,13 @@
 
 use super::names::{kind, known};
 use super::shape::{edges, outline, shape_place};
+use super::steel;
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::sanity;
-use crate::input::job::takeoff::{Bars, Base, Fall, Slab};
+use crate::input::job::takeoff::{Base, Fall, Slab};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
-use crate::input::phrases::{BarsPhrase, BasePhrase, FallPhrase};
+use crate::input::phrases::{BasePhrase, FallPhrase};
 use crate::reading::{At, Problem, Problems};
 
 #[expect(
@@ -81,36 +82,7 @@ pub(super) fn slab(
         })
         | None => Some(None),
     };
-    let bars = match values.bars {
-        Some(At {
-            value: BarsPhrase::Both { bar, spacing },
-            place,
-        }) => {
-            let name = At {
-                value: bar.to_string(),
-                place,
-            };
-            known(
-                &name,
-                book.rules.bars.keys(),
-                "bar",
-                &book.rules.broken,
-                problems,
-            )
-            .then_some(Some(Bars {
-                bar,
-                spacing: At {
-                    value: spacing,
-                    place,
-                },
-            }))
-        }
-        Some(At {
-            value: BarsPhrase::None,
-            ..
-        })
-        | None => Some(None),
-    };
+    let bars = steel::bars(values.bars, mix.as_ref(), book, problems);
     let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
     let mesh = optional(values.mesh);
     let mesh_known = mesh.as_ref().is_none_or(|mesh| {

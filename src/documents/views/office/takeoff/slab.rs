@@ -3,7 +3,9 @@
 use super::Group;
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Slab};
+use crate::trade::Quantity;
 use crate::trade::measure::{BarQuantities, SlabQuantities};
+use crate::values::Unit;
 
 /// One slab: its quantities, and its bars, panels and usual values in words.
 pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Group {
@@ -17,11 +19,14 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
     ]);
     quantities.extend(found.base.clone());
     let mut notes = Vec::new();
-    if let (Some(bars), Some(found)) = (&slab.bars, &found.bars) {
+    for found in &found.bars {
         quantities.extend([found.placed.clone(), found.weight.clone()]);
-        notes.extend(runs(found, bars));
+        notes.extend(slab.bars.iter().flat_map(|bars| runs(found, bars)));
     }
-    quantities.extend(found.mesh.clone());
+    if let Some(mesh) = &found.mesh {
+        quantities.extend(strips(mesh));
+        quantities.push(mesh.clone());
+    }
     if let Some(joints) = &found.joints {
         quantities.push(joints.length.clone());
         let (columns, rows) = (joints.panels.columns.len(), joints.panels.rows.len());
@@ -61,7 +66,13 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
             None => by_sticks.push((run.pieces, vec![text])),
         }
     }
-    let spacing = bars.spacing.value;
+    let mut spacings: Vec<String> = bars
+        .layers()
+        .filter(|layer| layer.bar == found.bar)
+        .map(|layer| layer.spacing.value.to_string())
+        .collect();
+    spacings.dedup();
+    let spacing = spacings.join(" and ");
     by_sticks
         .into_iter()
         .map(|(sticks, runs)| {
@@ -72,6 +83,12 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
             format!("{} at {spacing}{spliced}: {}", found.bar, runs.join(", "))
         })
         .collect()
+}
+
+/// The counts that mesh is made of, where it lies in strips.
+fn strips(mesh: &Quantity) -> Vec<Quantity> {
+    let counts = |part: &Quantity| part.amount().unit == Unit::Plain;
+    mesh.parts().into_iter().filter(counts).collect()
 }
 
 /// What the takeoff did not say, and was taken from the kind.
@@ -88,10 +105,7 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                     let base = slab.base.as_ref()?;
                     format!("{} of {}", base.depth.value, base.material.value)
                 }
-                "bars" => {
-                    let bars = slab.bars.as_ref()?;
-                    format!("{} at {}", bars.bar, bars.spacing.value)
-                }
+                "bars" => slab.bars.as_ref()?.to_string(),
                 "mesh" => slab.mesh.as_ref()?.value.clone(),
                 "fiber" => slab.fiber.as_ref()?.value.clone(),
                 "joints" => slab.joints.as_ref()?.value.to_string(),
