@@ -41,6 +41,7 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("BARS", &book::BARS),
     ("MESH", &book::MESH),
     ("FIBER", &book::FIBER),
+    ("DOWEL", &book::DOWEL),
     ("DISPOSAL", &book::DISPOSAL),
     ("SUPPLY", &book::SUPPLY),
     ("SHORT_LOAD", &book::SHORT_LOAD),

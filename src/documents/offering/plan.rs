@@ -2,9 +2,9 @@
 
 use super::Offering;
 use super::phrases::{area, length, sides, size};
-use crate::documents::figures::plan::{self, EdgeView, PanelView, PlanView, SlabView};
+use crate::documents::figures::plan::{self, Crossed, EdgeView, PanelView, PlanView, SlabView};
 use crate::geometry::Direction;
-use crate::input::job::{EdgeKind, Slab};
+use crate::input::job::{EdgeKind, Pin, Slab};
 use crate::input::phrases::Compass;
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::measure::SlabQuantities;
@@ -107,17 +107,26 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
     let kind = match part.kind {
         EdgeKind::Open => plan::EdgeKind::Open,
         EdgeKind::House => plan::EdgeKind::House,
-        EdgeKind::Existing => plan::EdgeKind::Existing,
+        EdgeKind::Existing | EdgeKind::DoweledExisting | EdgeKind::TiedExisting => {
+            plan::EdgeKind::Existing
+        }
         EdgeKind::Curb => plan::EdgeKind::Curb,
         EdgeKind::Isolated => plan::EdgeKind::Isolated,
         EdgeKind::Joined => plan::EdgeKind::Joined,
-        EdgeKind::Bulkhead => plan::EdgeKind::Bulkhead,
+        EdgeKind::Bulkhead | EdgeKind::DoweledBulkhead | EdgeKind::TiedBulkhead => {
+            plan::EdgeKind::Bulkhead
+        }
     };
     EdgeView {
         side: part.side,
         from,
         to,
         kind,
+        crossed: match part.kind.pin() {
+            None => Crossed::Nothing,
+            Some(Pin::Dowels) => Crossed::Dowels,
+            Some(Pin::Ties) => Crossed::Ties,
+        },
     }
 }
 

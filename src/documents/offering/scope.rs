@@ -42,6 +42,10 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     );
     add("Steel", each(takeoff, steel));
     add(
+        "Dowels",
+        each(takeoff, |slab| super::dowels::across(of, slab)),
+    );
+    add(
         "Fiber",
         each(takeoff, |slab| {
             slab.fiber.as_ref().map(|_| "fiber in the mix".to_owned())

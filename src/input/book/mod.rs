@@ -12,8 +12,8 @@ pub(in crate::input) use item::class_named;
 pub use item::{Basis, Class, Dated, Item, ItemKey};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, Selling,
-    ShortCount, ShortLoad, Supply,
+    Adhesive, BarStock, BaseStock, DowelStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role,
+    Rules, Selling, ShortCount, ShortLoad, Supply,
 };
 
 use crate::reading::{At, Node, Place, Problem, Problems};

@@ -4,8 +4,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rust_decimal::Decimal;
 
+mod dowels;
 mod read;
 
+pub use dowels::{Adhesive, DowelStock};
 pub(super) use read::read;
 
 use super::ItemKey;
@@ -22,6 +24,7 @@ pub struct Rules {
     pub bars: BTreeMap<String, BarStock>,
     pub mesh: BTreeMap<String, MeshStock>,
     pub fiber: BTreeMap<String, FiberStock>,
+    pub dowels: BTreeMap<String, DowelStock>,
     pub disposal: BTreeMap<String, Dumping>,
     pub supply: Option<Supply>,
     pub roles: BTreeMap<Role, At<Option<ItemKey>>>,
@@ -197,6 +200,6 @@ impl Rules {
             .roles
             .values()
             .filter_map(|role| role.value.as_deref().map(|key| (key, role.place)));
-        named.chain(roles)
+        named.chain(roles).chain(dowels::items_named(&self.dowels))
     }
 }

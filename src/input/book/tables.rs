@@ -1,7 +1,9 @@
 //! The keys of a price book: what each is, its default, an example.
 
+mod dowel;
 mod stock;
 
+pub use dowel::DOWEL;
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
 
 use crate::input::business::tables::field;
@@ -73,6 +75,13 @@ pub const BOOK: FieldTable = FieldTable {
             "",
             "who adds it, how much",
             "{micro: {item: fiber, by: plant}}",
+        ),
+        field(
+            "dowels",
+            "keys by kind",
+            "",
+            "bars across an edge, by the name you give them",
+            "{smooth: {item: dowel 1/2 in, bar: 1/2 in smooth}}",
         ),
         field(
             "disposal",

@@ -257,6 +257,20 @@ pub const SLAB_VALUES: &[Field] = &[
     ),
     field("mesh", "style", "none", "welded wire", "6x6 W1.4/W1.4"),
     field(
+        "dowels",
+        "name, at spacing",
+        "the book's only smooth kind",
+        "across its doweled edges",
+        "smooth at 24 in",
+    ),
+    field(
+        "ties",
+        "name, at spacing",
+        "the book's only deformed kind",
+        "across its tied edges",
+        "no. 4 ties",
+    ),
+    field(
         "fiber",
         "name",
         "none",

@@ -21,10 +21,36 @@ pub enum EdgeKind {
     Joined,
     /// The end of a pour: a form, and a construction joint.
     Bulkhead,
+    /// Dowels that slide, through the strip to concrete that stays.
+    DoweledExisting,
+    /// Bars bonded into concrete that stays; no strip.
+    TiedExisting,
+    /// A bulkhead crossed by dowels that slide.
+    DoweledBulkhead,
+    /// A bulkhead crossed by deformed bars.
+    TiedBulkhead,
+}
+
+/// Bars across an edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Pin {
+    /// They carry a load across and let the slab move.
+    Dowels,
+    /// They hold both sides together.
+    Ties,
+}
+
+impl Pin {
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Dowels => "dowels",
+            Self::Ties => "ties",
+        }
+    }
 }
 
 impl EdgeKind {
-    pub const ALL: [(Self, &'static str); 7] = [
+    pub const ALL: [(Self, &'static str); 11] = [
         (Self::Open, "open"),
         (Self::House, "house"),
         (Self::Existing, "existing concrete"),
@@ -32,17 +58,44 @@ impl EdgeKind {
         (Self::Isolated, "isolated"),
         (Self::Joined, "joined"),
         (Self::Bulkhead, "bulkhead"),
+        (Self::DoweledExisting, "doweled existing concrete"),
+        (Self::TiedExisting, "tied existing concrete"),
+        (Self::DoweledBulkhead, "doweled bulkhead"),
+        (Self::TiedBulkhead, "tied bulkhead"),
     ];
 
     pub const fn has_form(self) -> bool {
-        matches!(self, Self::Open | Self::Bulkhead)
+        matches!(
+            self,
+            Self::Open | Self::Bulkhead | Self::DoweledBulkhead | Self::TiedBulkhead
+        )
     }
 
     pub const fn has_strip(self) -> bool {
         matches!(
             self,
-            Self::House | Self::Existing | Self::Curb | Self::Isolated
+            Self::House | Self::Existing | Self::DoweledExisting | Self::Curb | Self::Isolated
         )
+    }
+
+    /// Whether bars cross it, and which.
+    pub const fn pin(self) -> Option<Pin> {
+        match self {
+            Self::DoweledExisting | Self::DoweledBulkhead => Some(Pin::Dowels),
+            Self::TiedExisting | Self::TiedBulkhead => Some(Pin::Ties),
+            Self::Open
+            | Self::House
+            | Self::Existing
+            | Self::Curb
+            | Self::Isolated
+            | Self::Joined
+            | Self::Bulkhead => None,
+        }
+    }
+
+    /// Whether a hole is drilled for each bar.
+    pub const fn is_drilled(self) -> bool {
+        matches!(self, Self::DoweledExisting | Self::TiedExisting)
     }
 }
 
@@ -53,9 +106,10 @@ impl FromStr for EdgeKind {
         let text = text.trim();
         let text = text.strip_prefix("against ").unwrap_or(text);
         let text = text.strip_prefix("the ").unwrap_or(text);
+        let plain = crossed_first(text);
         Self::ALL
             .into_iter()
-            .find(|(_, name)| *name == text)
+            .find(|(_, name)| *name == plain)
             .map(|(kind, _)| kind)
             .ok_or_else(|| {
                 let names: Vec<&str> = Self::ALL.iter().map(|(_, name)| *name).collect();
@@ -66,6 +120,19 @@ impl FromStr for EdgeKind {
                 )
             })
     }
+}
+
+/// `existing concrete, doweled` said as `doweled existing concrete`.
+fn crossed_first(text: &str) -> String {
+    let text = text.replace("dowelled", "doweled");
+    for how in ["doweled", "tied"] {
+        if let Some(edge) = text.strip_suffix(how)
+            && !edge.trim().is_empty()
+        {
+            return format!("{how} {}", edge.trim().trim_end_matches(',').trim());
+        }
+    }
+    text
 }
 
 /// A stretch of one side of the outline.

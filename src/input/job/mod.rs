@@ -1,6 +1,7 @@
 //! A job as the owner measured it: first exactly as written, then with every name looked up.
 
 mod bars;
+mod dowels;
 mod edge;
 mod options;
 mod positions;
@@ -12,7 +13,8 @@ mod values;
 mod written;
 
 pub use bars::{Bars, Layer};
-pub use edge::{EdgeKind, EdgePart};
+pub use dowels::Dowels;
+pub use edge::{EdgeKind, EdgePart, Pin};
 pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use resolve::resolve;
 pub use takeoff::{

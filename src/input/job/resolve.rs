@@ -1,5 +1,6 @@
 //! Looks up every name of a takeoff: kinds, mixes, bars, finishes, positions.
 
+mod dowels;
 mod names;
 mod pours;
 mod shape;

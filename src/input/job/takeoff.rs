@@ -3,7 +3,7 @@
 
 use std::str::FromStr;
 
-use super::{Bars, EdgePart, OptionGroup};
+use super::{Bars, Dowels, EdgePart, OptionGroup};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
@@ -132,6 +132,10 @@ pub struct Slab {
     pub base: Option<Base>,
     pub bars: Option<Bars>,
     pub mesh: Option<At<String>>,
+    /// Across its doweled edges.
+    pub dowels: Option<Dowels>,
+    /// Across its tied edges.
+    pub ties: Option<Dowels>,
     pub fiber: Option<At<String>>,
     pub finish: At<String>,
     /// Longest side of a panel; none where no joints are cut.

@@ -1,6 +1,6 @@
 //! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
 
-use crate::input::phrases::{BarsPhrase, BasePhrase, FallPhrase};
+use crate::input::phrases::{BarsPhrase, BasePhrase, DowelsPhrase, FallPhrase};
 use crate::reading::{At, Fields, Problems};
 use crate::values::Length;
 
@@ -11,6 +11,8 @@ pub struct SlabValues {
     pub base: Option<At<BasePhrase>>,
     pub bars: Option<At<BarsPhrase>>,
     pub mesh: Option<At<String>>,
+    pub dowels: Option<At<DowelsPhrase>>,
+    pub ties: Option<At<DowelsPhrase>>,
     pub fiber: Option<At<String>>,
     pub finish: Option<At<String>>,
     /// `Some(None)` is an explicit `none`.
@@ -28,6 +30,8 @@ impl SlabValues {
             base: fields.read("base", problems),
             bars: fields.read("bars", problems),
             mesh: fields.text("mesh", problems),
+            dowels: fields.read("dowels", problems),
+            ties: fields.read("ties", problems),
             fiber: fields.text("fiber", problems),
             finish: fields.text("finish", problems),
             joints: fields.text("joints", problems).and_then(|text| {
@@ -60,6 +64,8 @@ impl SlabValues {
             base: pick(self.base, usual.base.as_ref(), "base", &mut taken),
             bars: pick(self.bars, usual.bars.as_ref(), "bars", &mut taken),
             mesh: pick(self.mesh, usual.mesh.as_ref(), "mesh", &mut taken),
+            dowels: pick(self.dowels, usual.dowels.as_ref(), "dowels", &mut taken),
+            ties: pick(self.ties, usual.ties.as_ref(), "ties", &mut taken),
             fiber: pick(self.fiber, usual.fiber.as_ref(), "fiber", &mut taken),
             finish: pick(self.finish, usual.finish.as_ref(), "finish", &mut taken),
             joints: pick(self.joints, usual.joints.as_ref(), "joints", &mut taken),

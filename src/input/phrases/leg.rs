@@ -22,16 +22,24 @@ impl FromStr for LegPhrase {
         let direction: Direction = direction.parse()?;
         let length = super::size::positive(length)?;
         let mut bulge = Length::ZERO;
-        let mut against = None;
+        let mut against: Option<String> = None;
         for part in parts {
             if let Some(inward) = part.strip_prefix("bulge in ") {
                 bulge = -super::size::positive(inward)?;
             } else if let Some(outward) = part.strip_prefix("bulge ") {
                 bulge = super::size::positive(outward)?;
             } else {
-                against = Some(part.strip_prefix("against ").unwrap_or(part).parse()?);
+                let part = part.strip_prefix("against ").unwrap_or(part);
+                // `existing concrete, doweled` is one edge, comma and all.
+                against = Some(match against {
+                    Some(before) if matches!(part, "doweled" | "dowelled" | "tied") => {
+                        format!("{before}, {part}")
+                    }
+                    _ => part.to_owned(),
+                });
             }
         }
+        let against = against.map(|edge| edge.parse()).transpose()?;
         Ok(Self {
             leg: Leg {
                 direction,

@@ -3,6 +3,7 @@
 mod base;
 mod beside;
 mod days;
+mod dowel;
 mod fall;
 mod lap;
 mod leg;
@@ -15,6 +16,7 @@ mod steel;
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
 pub use days::Days;
+pub use dowel::{DowelBar, DowelsPhrase};
 pub use fall::{Compass, FallPhrase};
 pub use lap::LapPhrase;
 pub use leg::LegPhrase;

@@ -77,6 +77,10 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("mesh".into()),
         slabs(&|_, slab| slab.mesh.as_ref().map(|_| slab.area.clone())),
     ));
+    tasks.push((
+        TaskName::Rated("drill holes".into()),
+        slabs(&|_, slab| slab.holes()),
+    ));
     let placed = format!("place by {}", work.takeoff.access.by.value.name());
     let ordered = work.orders.iter().flat_map(|order| {
         let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();

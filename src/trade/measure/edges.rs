@@ -17,6 +17,8 @@ pub struct EdgeQuantities {
     pub strip: Quantity,
     /// Separate pieces of form, for the stakes.
     pub formed: Vec<Quantity>,
+    /// Edges that bars cross, piece by piece.
+    pub pinned: Vec<(EdgeKind, Quantity)>,
     /// Feet of each kind of edge that occurs.
     pub by_kind: Vec<(EdgeKind, Quantity)>,
 }
@@ -61,6 +63,11 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
             .iter()
             .filter(|(part, ..)| part.kind.has_form())
             .map(|(.., length)| length.clone())
+            .collect(),
+        pinned: parts
+            .iter()
+            .filter(|(part, ..)| part.kind.pin().is_some())
+            .map(|(part, _, length)| (part.kind, length.clone()))
             .collect(),
         by_kind: by_kind
             .map(|(kind, name)| {

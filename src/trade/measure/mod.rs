@@ -7,6 +7,7 @@
 mod bars;
 mod concrete;
 mod crossings;
+mod dowels;
 mod edges;
 mod joints;
 mod lap;
@@ -14,6 +15,7 @@ mod mesh;
 mod removal;
 
 pub use bars::{BarQuantities, Run};
+pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
 pub use removal::RemovalQuantities;
@@ -38,6 +40,8 @@ pub struct SlabQuantities {
     /// Where bars of both ways cross, and may be tied.
     pub crossings: Option<Quantity>,
     pub mesh: Option<Quantity>,
+    /// Bars across its edges, each kind by itself.
+    pub dowels: Vec<DowelQuantities>,
     pub joints: Option<JointQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
@@ -54,6 +58,22 @@ impl SlabQuantities {
                 "bars of the slab",
                 Unit::Foot,
                 sum(all.iter().map(|bars| &bars.placed)),
+            )),
+        }
+    }
+}
+
+impl SlabQuantities {
+    /// Holes drilled for dowels and ties.
+    pub fn holes(&self) -> Option<Quantity> {
+        match &self.dowels[..] {
+            [] => None,
+            [one] => Some(one.holes.clone()),
+            all => Some(Quantity::by(
+                "dowels and ties",
+                "holes of the slab",
+                Unit::Piece,
+                sum(all.iter().map(|dowels| &dowels.holes)),
             )),
         }
     }
@@ -81,8 +101,10 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
     let area = sets.settle(concrete::area(slab));
+    let edges = edges::measure(slab, sets);
     SlabQuantities {
-        edges: edges::measure(slab, sets),
+        dowels: dowels::measure(slab, &edges, rules, sets),
+        edges,
         concrete: sets.settle(concrete::volume(slab, &area)),
         base: slab
             .base

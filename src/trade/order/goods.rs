@@ -1,5 +1,6 @@
 //! What the slabs need beside concrete: steel, fiber, base, forms, strip, curing compound.
 
+mod dowels;
 mod loose;
 mod steel;
 
@@ -25,6 +26,7 @@ pub(super) fn list(
     steel::mesh(takeoff, slabs, list);
     steel::chairs(slabs, list);
     steel::tie_wire(slabs, list);
+    dowels::list(slabs, list);
     let each = |what: &dyn Fn(&SlabQuantities) -> Quantity| {
         slabs
             .iter()

@@ -141,6 +141,10 @@ impl JobNeeds {
                     .iter()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
             );
+            for dowels in &slab.dowels {
+                roots.extend([dowels.count.clone(), dowels.holes.clone()]);
+                roots.extend(dowels.adhesive.clone());
+            }
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
         }
         roots

@@ -2,12 +2,13 @@
 
 use super::edges::{self, Slope};
 use super::frame::{Frame, width_of};
+use super::pins;
 use super::scale::Scale;
 use super::sheet::{
     self, BULKHEAD, INK, JOINT, Layer, PALE, SOLID, STRIP, Sheet, TINT, WHITE, centered, point,
     words,
 };
-use super::view::{EdgeKind, PlanView};
+use super::view::{Crossed, EdgeKind, PlanView};
 use crate::press::drawing::{Face, Shape};
 
 const ROW: f32 = 15.0;
@@ -30,6 +31,7 @@ enum Sample {
     House,
     Existing,
     Curb,
+    Pins,
     Nothing,
 }
 
@@ -58,6 +60,14 @@ impl Key {
             EdgeKind::Curb,
             EdgeKind::Isolated,
         ];
+        let crossed = |by: Crossed| {
+            let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
+            edges.any(|edge| edge.crossed == by)
+        };
+        let strip = |kind: EdgeKind| {
+            let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
+            edges.any(|edge| edge.kind == kind && edge.crossed != Crossed::Ties)
+        };
         let rows = [
             (
                 true,
@@ -70,7 +80,7 @@ impl Key {
                 words.joint.to_owned(),
             ),
             (
-                strips.into_iter().any(has),
+                strips.into_iter().any(strip),
                 Sample::Strip,
                 words.strip.to_owned(),
             ),
@@ -91,6 +101,12 @@ impl Key {
                 words.existing.to_owned(),
             ),
             (has(EdgeKind::Curb), Sample::Curb, words.curb.to_owned()),
+            (
+                crossed(Crossed::Dowels),
+                Sample::Pins,
+                words.doweled.to_owned(),
+            ),
+            (crossed(Crossed::Ties), Sample::Pins, words.tied.to_owned()),
             (view.unplaced, Sample::Nothing, words.unplaced.to_owned()),
         ];
         let shown = rows.into_iter().filter(|(shown, _, _)| *shown);
@@ -169,6 +185,10 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
                 Layer::Key,
                 sheet::outlined(&sheet::corners(&band), Some(PALE), 0.5),
             );
+        }
+        Sample::Pins => {
+            sheet.line(Layer::Key, &line, INK, 1.3, SOLID);
+            pins::draw(sheet, Layer::Key, &line);
         }
         Sample::Nothing => {}
     }

@@ -17,6 +17,7 @@ mod key;
 mod labels;
 mod lengths;
 mod names;
+mod pins;
 mod rows;
 mod scale;
 mod sheet;
@@ -26,7 +27,7 @@ mod tests;
 pub mod view;
 pub mod words;
 
-pub use view::{EdgeKind, EdgeView, PanelView, PlanView, SlabView, side_by_side};
+pub use view::{Crossed, EdgeKind, EdgeView, PanelView, PlanView, SlabView, side_by_side};
 pub use words::{ENGLISH, PlanWords};
 
 use crate::press::drawing::{Drawing, Size};

@@ -1,5 +1,6 @@
 //! Reads the rules of buying; what cannot be read is reported and left out.
 
+mod dowels;
 mod stock;
 mod supply;
 mod words;
@@ -56,6 +57,14 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         problems,
         fiber,
         &mut rules.fiber,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "dowels",
+        problems,
+        dowels::dowels,
+        &mut rules.dowels,
         &mut rules.broken,
     );
     each(

@@ -1,13 +1,14 @@
 //! One slab with every name known: its kind, mix, base, steel and finish.
 
+use super::dowels;
 use super::names::{kind, known};
 use super::shape::{edges, outline, shape_place};
 use super::steel;
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
-use crate::input::job::sanity;
 use crate::input::job::takeoff::{Base, Fall, Slab};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
+use crate::input::job::{Pin, sanity};
 use crate::input::phrases::{BasePhrase, FallPhrase};
 use crate::reading::{At, Problem, Problems};
 
@@ -82,7 +83,7 @@ pub(super) fn slab(
         })
         | None => Some(None),
     };
-    let bars = steel::bars(values.bars, mix.as_ref(), book, problems);
+    let bars = steel::bars(values.bars.as_ref(), mix.as_ref(), book, problems);
     let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
     let mesh = optional(values.mesh);
     let mesh_known = mesh.as_ref().is_none_or(|mesh| {
@@ -109,6 +110,11 @@ pub(super) fn slab(
         place: written.key.place,
     });
     let outline = outline?;
+    let edges = edges(written, &outline, problems);
+    let mut across =
+        |pin, phrase| dowels::across(pin, phrase, &edges, &written.key, book, problems);
+    let doweled = across(Pin::Dowels, values.dowels);
+    let tied = across(Pin::Ties, values.ties);
     if let Some(thickness) = &thickness {
         sanity::thickness(key, thickness, problems);
     }
@@ -120,7 +126,7 @@ pub(super) fn slab(
         key: key.clone(),
         place: written.key.place,
         called: written.called.clone().unwrap_or_else(|| key.clone()),
-        edges: edges(written, &outline, problems),
+        edges,
         outline,
         size: if let ShapeWritten::Size(size) = &written.shape {
             Some(size.clone())
@@ -132,6 +138,8 @@ pub(super) fn slab(
         base: base?,
         bars: bars?,
         mesh,
+        dowels: doweled?,
+        ties: tied?,
         fiber,
         finish,
         joints: values.joints.and_then(|joints| {

@@ -15,12 +15,12 @@ use crate::values::Unit;
     reason = "no bars is an answer, bars nobody sells are none"
 )]
 pub(super) fn bars(
-    written: Option<At<BarsPhrase>>,
+    written: Option<&At<BarsPhrase>>,
     mix: Option<&At<String>>,
     book: &PriceBook,
     problems: &mut Problems,
 ) -> Option<Option<Bars>> {
-    let Some(At { value, place }) = written else {
+    let Some(&At { value, place }) = written else {
         return Some(None);
     };
     let Some(bars) = Bars::of(value, place) else {

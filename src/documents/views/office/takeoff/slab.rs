@@ -2,7 +2,7 @@
 
 use super::Group;
 use crate::documents::views::office::Sheet;
-use crate::input::job::{Bars, Slab};
+use crate::input::job::{Bars, Dowels, Slab};
 use crate::trade::Quantity;
 use crate::trade::measure::{BarQuantities, SlabQuantities};
 use crate::values::Unit;
@@ -26,6 +26,10 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
     if let Some(mesh) = &found.mesh {
         quantities.extend(strips(mesh));
         quantities.push(mesh.clone());
+    }
+    for dowels in &found.dowels {
+        quantities.extend([dowels.count.clone(), dowels.holes.clone()]);
+        quantities.extend(dowels.adhesive.clone());
     }
     if let Some(joints) = &found.joints {
         quantities.push(joints.length.clone());
@@ -91,6 +95,10 @@ fn strips(mesh: &Quantity) -> Vec<Quantity> {
     mesh.parts().into_iter().filter(counts).collect()
 }
 
+fn pinned(dowels: &Dowels) -> String {
+    format!("{} at {}", dowels.kind.value, dowels.spacing.value)
+}
+
 /// What the takeoff did not say, and was taken from the kind.
 fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
     let values: Vec<String> = slab
@@ -107,6 +115,8 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 }
                 "bars" => slab.bars.as_ref()?.to_string(),
                 "mesh" => slab.mesh.as_ref()?.value.clone(),
+                "dowels" => pinned(slab.dowels.as_ref()?),
+                "ties" => pinned(slab.ties.as_ref()?),
                 "fiber" => slab.fiber.as_ref()?.value.clone(),
                 "joints" => slab.joints.as_ref()?.value.to_string(),
                 "fall" => format!("{} per ft", slab.fall.as_ref()?.rise.value),
