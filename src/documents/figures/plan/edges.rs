@@ -44,9 +44,8 @@ pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale
                 EdgeKind::Joined => sheet.line(Layer::Joint, &part, SOFT, 0.7, DOTS),
                 EdgeKind::Bulkhead => sheet.line(Layer::Joint, &part, INK, 1.0, BULKHEAD),
             }
-            if edge.crossed != Crossed::Nothing {
-                pins::draw(sheet, Layer::Strip, &part);
-            }
+            let over_strip = edge.kind != EdgeKind::Bulkhead && edge.crossed == Crossed::Dowels;
+            pins::draw(sheet, Layer::Strip, &part, edge.crossed, over_strip);
         }
     }
 }

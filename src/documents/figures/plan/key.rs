@@ -31,7 +31,8 @@ enum Sample {
     House,
     Existing,
     Curb,
-    Pins,
+    Dowels,
+    Ties,
     Nothing,
 }
 
@@ -103,10 +104,10 @@ impl Key {
             (has(EdgeKind::Curb), Sample::Curb, words.curb.to_owned()),
             (
                 crossed(Crossed::Dowels),
-                Sample::Pins,
+                Sample::Dowels,
                 words.doweled.to_owned(),
             ),
-            (crossed(Crossed::Ties), Sample::Pins, words.tied.to_owned()),
+            (crossed(Crossed::Ties), Sample::Ties, words.tied.to_owned()),
             (view.unplaced, Sample::Nothing, words.unplaced.to_owned()),
         ];
         let shown = rows.into_iter().filter(|(shown, _, _)| *shown);
@@ -186,9 +187,20 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
                 sheet::outlined(&sheet::corners(&band), Some(PALE), 0.5),
             );
         }
-        Sample::Pins => {
+        Sample::Dowels | Sample::Ties => {
+            let crossed = if sample == Sample::Dowels {
+                Crossed::Dowels
+            } else {
+                Crossed::Ties
+            };
             sheet.line(Layer::Key, &line, INK, 1.3, SOLID);
-            pins::draw(sheet, Layer::Key, &line);
+            pins::draw(
+                sheet,
+                Layer::Key,
+                &line,
+                crossed,
+                crossed == Crossed::Dowels,
+            );
         }
         Sample::Nothing => {}
     }

@@ -193,8 +193,9 @@ fn doweled_edges_are_drawn_and_told() {
             .filter(|shape| matches!(shape, Shape::Path(_)));
         let short = paths.filter(|shape| {
             let frame = frame_of(shape);
-            let crosses = (frame.width() - 4.0).abs() < 0.01 && frame.height() < 0.01
-                || (frame.height() - 4.0).abs() < 0.01 && frame.width() < 0.01;
+            let sides = [frame.width(), frame.height()];
+            let long = |side: f32| (side - 4.0).abs() < 0.01 || (side - 8.0).abs() < 0.01;
+            let crosses = sides.into_iter().any(long) && sides.into_iter().any(|side| side < 0.01);
             crosses && matches!(shape, Shape::Path(path) if path.stroke.is_some())
         });
         short.count()
