@@ -8,13 +8,18 @@ mod access;
 mod aggregate;
 mod air;
 mod deposit;
+mod dowel_grip;
+mod dowel_size;
+mod dowels_unused;
 mod groove;
 mod holds;
 mod isolation;
 mod margin;
+mod mesh_roll;
 mod minimum;
 mod no_joints;
 mod panel_shape;
+mod pinned_both_ways;
 mod promised;
 mod sets;
 mod short_load;
@@ -77,7 +82,12 @@ const QUESTIONS: &[Question] = &[
     aggregate::ask,
     steel_room::ask,
     vehicle::ask,
+    mesh_roll::ask,
     isolation::ask,
+    dowel_grip::ask,
+    dowel_size::ask,
+    dowels_unused::ask,
+    pinned_both_ways::ask,
     access::ask,
     sets::ask,
     stale::ask,

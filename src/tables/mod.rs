@@ -13,6 +13,7 @@ pub mod bulking;
 pub mod cover;
 pub mod coverage;
 pub mod density;
+pub mod dowels;
 pub mod joints;
 pub mod laps;
 pub mod mesh;

@@ -2,6 +2,7 @@
 
 mod money;
 mod slabs;
+mod steel;
 
 use flatwork::advice::{Case, advice};
 use flatwork::costing::{offer, prices};
