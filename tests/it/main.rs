@@ -11,6 +11,7 @@ mod golden;
 mod pdf;
 mod properties;
 mod quote;
+mod quote_steel;
 mod reference;
 mod reference_tables;
 mod support;

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rust_decimal::Decimal;
 
-mod dowels;
+pub(super) mod dowels;
 mod read;
 
 pub use dowels::{Adhesive, DowelStock};

@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use super::rules::{Role, Rules};
+use super::rules::{Role, Rules, dowels};
 use crate::input::phrases::LapPhrase;
 use crate::reading::{Problem, Problems};
 use crate::tables::bars::Bar;
@@ -24,6 +24,22 @@ pub(super) fn check(rules: &Rules, problems: &mut Problems) {
                 Problem::new("lap-too-long", message)
                     .at(stock.lap.place)
                     .help("give the lap in bar diameters, 40 as a rule, not in inches"),
+            );
+        }
+    }
+    for (key, place) in dowels::items_named(&rules.dowels) {
+        if let Some(selling) = rules.selling.get(key)
+            && selling.unit != Unit::Piece
+        {
+            let message = format!(
+                "dowels, caps and cartridges are counted, and `{key}` is priced in {}",
+                selling.unit.symbol()
+            );
+            problems.push(
+                Problem::new("wrong-unit", message)
+                    .at(place)
+                    .also(selling.place, "the item")
+                    .help("price it by the piece: `unit: piece`"),
             );
         }
     }

@@ -144,3 +144,41 @@ pub struct EdgePart {
     /// Along the side from its first corner; whole sides when `None`.
     pub stretch: Option<(Length, Length)>,
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn reads_what_crosses_an_edge_before_or_after_it() {
+        #[track_caller]
+        fn case(text: &str, kind: EdgeKind) {
+            assert_eq!(text.parse(), Ok(kind), "{text}");
+        }
+        case("existing concrete", EdgeKind::Existing);
+        case(
+            "against existing concrete, doweled",
+            EdgeKind::DoweledExisting,
+        );
+        case("doweled existing concrete", EdgeKind::DoweledExisting);
+        case("existing concrete, dowelled", EdgeKind::DoweledExisting);
+        case("the existing concrete tied", EdgeKind::TiedExisting);
+        case("bulkhead, tied", EdgeKind::TiedBulkhead);
+        for (kind, name) in EdgeKind::ALL {
+            case(name, kind);
+        }
+        for text in ["doweled", "tied", "house, doweled", "doweled house"] {
+            let refused = text.parse::<EdgeKind>().map_err(|e| e.code);
+            assert_eq!(refused, Err("unknown-edge"), "{text}");
+        }
+    }
+
+    #[test]
+    fn a_dowel_keeps_the_strip_and_a_tie_does_not() {
+        assert!(EdgeKind::DoweledExisting.has_strip());
+        assert!(!EdgeKind::TiedExisting.has_strip());
+        for kind in [EdgeKind::DoweledBulkhead, EdgeKind::TiedBulkhead] {
+            assert!(kind.has_form() && !kind.has_strip() && !kind.is_drilled());
+        }
+    }
+}

@@ -25,7 +25,7 @@ pub(super) fn list(
     steel::bars(slabs, list);
     steel::mesh(takeoff, slabs, list);
     steel::chairs(slabs, list);
-    steel::tie_wire(slabs, list);
+    steel::tie_wire(takeoff, slabs, list);
     dowels::list(slabs, list);
     let each = |what: &dyn Fn(&SlabQuantities) -> Quantity| {
         slabs

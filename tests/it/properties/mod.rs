@@ -3,6 +3,7 @@
 mod calculator;
 mod growth;
 mod jobs;
+mod steel;
 mod symmetry;
 mod totals;
 mod workings;

@@ -36,7 +36,7 @@ pub struct Adhesive {
 }
 
 /// Every item that dowels name.
-pub(super) fn items_named(
+pub(in crate::input::book) fn items_named(
     dowels: &BTreeMap<String, DowelStock>,
 ) -> impl Iterator<Item = (&str, Place)> {
     dowels.values().flat_map(|kind| {

@@ -82,7 +82,7 @@ fn adhesive(bonded: Vec<(DowelStock, Parts)>, list: &mut List<'_>) {
         let name = format!("adhesive, {key}");
         let whole = Quantity::by(
             "(holes filled + loss) ÷ a cartridge, up to a whole one",
-            name.clone(),
+            format!("cartridges, {key}"),
             Unit::Piece,
             fraction.whole(),
         );

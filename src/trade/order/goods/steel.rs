@@ -104,7 +104,7 @@ fn rolls(item: &At<ItemKey>, style: &str, parts: &[(Section, Quantity)], list: &
     let name = format!("mesh {style}");
     let whole = Quantity::by(
         "rolls of each slab added up, up to a whole one",
-        name.clone(),
+        format!("rolls of {name}"),
         Unit::Roll,
         sum(parts.iter().map(|(_, part)| part)).whole(),
     );
@@ -119,7 +119,7 @@ fn rolls(item: &At<ItemKey>, style: &str, parts: &[(Section, Quantity)], list: &
 }
 
 /// Wire for the crossings that are tied; not charged where `use` names no item for it.
-pub(super) fn tie_wire(slabs: &[SlabQuantities], list: &mut List<'_>) {
+pub(super) fn tie_wire(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     if !list.ways.rules.roles.contains_key(&Role::TieWire) {
         return;
     }
@@ -129,16 +129,16 @@ pub(super) fn tie_wire(slabs: &[SlabQuantities], list: &mut List<'_>) {
     let (much, per) = (order.tie_wire.value.much, order.tie_wire.value.per);
     let weight = Quantity::given("weight of a roll", much, order.tie_wire.place);
     let per = Quantity::given("wire on a roll", per, order.tie_wire.place);
-    let wire = |crossings: &Quantity| {
+    let wire = |slab: &str, crossings: &Quantity| {
         let ties = Quantity::by(
             "crossings × share tied, up to a whole one",
-            "ties",
+            format!("{slab} wire ties"),
             Unit::Piece,
             (of(crossings) * &tied).whole(),
         );
         Quantity::by(
             "ties × inches ÷ 12 × pounds a foot",
-            "tie wire",
+            format!("{slab} tie wire"),
             Unit::Pound,
             of(&ties) * &tie / number(12) * &weight / &per,
         )
@@ -146,7 +146,10 @@ pub(super) fn tie_wire(slabs: &[SlabQuantities], list: &mut List<'_>) {
     let parts: Vec<(Section, Quantity)> = slabs
         .iter()
         .enumerate()
-        .filter_map(|(i, slab)| Some((Section::Slab(i), wire(slab.crossings.as_ref()?))))
+        .filter_map(|(i, slab)| {
+            let wire = wire(&takeoff.slabs[i].key, slab.crossings.as_ref()?);
+            Some((Section::Slab(i), wire))
+        })
         .collect();
     list.buy_role(
         Role::TieWire,
