@@ -7,6 +7,8 @@
 mod access;
 mod aggregate;
 mod air;
+mod barely_a_load;
+mod closed_day;
 mod deposit;
 mod dowel_grip;
 mod dowel_size;
@@ -17,7 +19,9 @@ mod isolation;
 mod margin;
 mod mesh_roll;
 mod minimum;
+mod narrow_gate;
 mod no_joints;
+mod no_zone;
 mod panel_shape;
 mod pinned_both_ways;
 mod promised;
@@ -25,8 +29,10 @@ mod sets;
 mod short_load;
 mod spacing;
 mod stale;
+mod standing;
 mod steel_room;
 mod strength;
+mod two_mixes;
 mod vehicle;
 
 use crate::costing::{Offer, Prices};
@@ -89,11 +95,17 @@ const QUESTIONS: &[Question] = &[
     dowels_unused::ask,
     pinned_both_ways::ask,
     access::ask,
+    narrow_gate::ask,
+    closed_day::ask,
+    two_mixes::ask,
     sets::ask,
     stale::ask,
     promised::ask,
     holds::ask,
+    no_zone::ask,
+    standing::ask,
     short_load::ask,
+    barely_a_load::ask,
     minimum::ask,
     margin::ask,
     deposit::ask,

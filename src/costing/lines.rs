@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 use crate::input::book::{Class, Dated, PriceBook, Role, rates_help, unknown_item};
 use crate::reading::{Problem, Problems};
 use crate::trade::order::{JobNeeds, Missing, Need, NeedItem, Section};
-use crate::trade::term::of;
+use crate::trade::term::{number, of};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Money, Unit};
 
@@ -134,11 +134,7 @@ fn line(
                     );
                     return None;
                 };
-                let each = Quantity::given(
-                    "price",
-                    Amount::new(dated.price.dollars(), Unit::Dollar),
-                    dated.place,
-                );
+                let each = each(dated);
                 (
                     item.class,
                     item.is.clone(),
@@ -164,6 +160,23 @@ fn line(
         taxed,
         shares: need.shares.clone(),
     })
+}
+
+/// The price of one: as the book says it, or made of wage and burden.
+fn each(dated: &Dated) -> Quantity {
+    let dollars = Amount::new(dated.price.dollars(), Unit::Dollar);
+    let Some(wage) = &dated.wage else {
+        return Quantity::given("price", dollars, dated.place);
+    };
+    let base = Amount::new(wage.base.value.dollars(), Unit::Dollar);
+    let base = Quantity::given("wage", base, wage.base.place);
+    let burden = Quantity::percent("burden", &wage.burden);
+    Quantity::by(
+        "wage and its burden",
+        "price",
+        Unit::Dollar,
+        of(&base) * (number(1) + of(&burden)),
+    )
 }
 
 /// Mesh is counted in sheets whether the yard says sheet, roll or piece.

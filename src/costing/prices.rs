@@ -40,6 +40,7 @@ pub fn prices(book: &PriceBook, day: Day, job: &str) -> Prices {
                         until: hold.until,
                         note: hold.note.clone(),
                     },
+                    wage: None,
                     place: hold.place,
                 },
             );

@@ -14,7 +14,7 @@ pub enum Template {
 }
 
 /// The parts of the quote, by the name they are included by.
-const QUOTE_PARTS: [(&str, &str); 19] = [
+const QUOTE_PARTS: [(&str, &str); 20] = [
     (
         "quote/acceptance",
         include_str!("../../templates/quote/acceptance.hbs"),
@@ -72,6 +72,10 @@ const QUOTE_PARTS: [(&str, &str); 19] = [
     (
         "quote/payments",
         include_str!("../../templates/quote/payments.hbs"),
+    ),
+    (
+        "quote/photos",
+        include_str!("../../templates/quote/photos.hbs"),
     ),
     (
         "quote/scope-rows",

@@ -4,9 +4,11 @@ use std::path::{Path, PathBuf};
 
 use super::files;
 use crate::costing::{Prices, prices};
+use crate::documents::offering::Shown;
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
 use crate::input::job::{self, Takeoff};
+use crate::press::photo::Photo;
 use crate::reading::{Problem, Problems, Sources, yaml};
 use crate::values::Day;
 
@@ -14,6 +16,8 @@ use crate::values::Day;
 #[derive(Debug)]
 pub struct Desk {
     pub file: PathBuf,
+    /// Where `business.yaml` lies.
+    pub folder: PathBuf,
     pub takeoff: Takeoff,
     pub business: Business,
     pub book: PriceBook,
@@ -84,7 +88,13 @@ pub fn lay_out(
     }
     let written = written?;
     for photo in &written.photos {
-        own_file(&folder, &photo.value, photo.place, "photo", problems);
+        own_file(
+            &folder,
+            &photo.file.value,
+            photo.file.place,
+            "photo",
+            problems,
+        );
     }
     let book = book?;
     let name = file
@@ -103,12 +113,42 @@ pub fn lay_out(
     let days = pours.map(|day| prices(&book, day, &takeoff.name)).collect();
     Some(Desk {
         file: file.to_path_buf(),
+        folder,
         takeoff,
         business,
         book,
         quoted,
         days,
     })
+}
+
+/// The photos that the customer sees, upright and in a size for paper.
+pub fn photos(desk: &Desk, problems: &mut Problems) -> Vec<Shown> {
+    let mut shown = Vec::new();
+    for photo in &desk.takeoff.photos {
+        let Some(caption) = &photo.caption else {
+            continue;
+        };
+        let path = desk.folder.join(&photo.file.value);
+        let read = files::bytes(&path)
+            .map_err(|error| error.to_string())
+            .and_then(|bytes| Photo::read(&bytes).map_err(|error| error.to_string()));
+        match read {
+            Ok(photo) => shown.push(Shown {
+                photo,
+                caption: caption.clone(),
+            }),
+            Err(error) => problems.push(
+                Problem::new(
+                    "unreadable-picture",
+                    format!("cannot use the photo `{}`: {error}", photo.file.value),
+                )
+                .at(photo.file.place)
+                .help("save it as a JPEG picture (.jpg), or take the line out"),
+            ),
+        }
+    }
+    shown
 }
 
 /// Logos and photos lie inside the business folder, so that a copy of it is whole.

@@ -75,6 +75,14 @@ pub fn read(path: &Path, sources: &mut Sources, problems: &mut Problems) -> Opti
     }
 }
 
+/// The bytes of a picture.
+///
+/// # Errors
+/// When it cannot be read.
+pub fn bytes(path: &Path) -> Result<Vec<u8>, std::io::Error> {
+    fs::read(path)
+}
+
 /// The path from the root, links followed.
 pub fn whole(path: &Path) -> Option<PathBuf> {
     fs::canonicalize(path).ok()
@@ -91,6 +99,12 @@ pub fn same(one: &Path, other: &Path) -> bool {
 
 /// Whether `path`, once links are followed, lies inside `folder`.
 pub fn inside(folder: &Path, path: &Path) -> bool {
+    // The folder we are in has an empty name.
+    let folder = if folder.as_os_str().is_empty() {
+        Path::new(".")
+    } else {
+        folder
+    };
     matches!((fs::canonicalize(folder), fs::canonicalize(path)), (Ok(folder), Ok(path)) if path.starts_with(&folder))
 }
 

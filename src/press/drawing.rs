@@ -84,6 +84,13 @@ pub enum Shape {
         outline: Vec<Step>,
         shapes: Vec<Shape>,
     },
+    /// A picture's bytes as they came, scaled to the size.
+    Picture {
+        at: Point,
+        size: Size,
+        bytes: std::sync::Arc<[u8]>,
+        kind: super::page::PictureKind,
+    },
 }
 
 /// A finished figure, drawn in order.

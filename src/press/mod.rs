@@ -9,4 +9,5 @@ pub mod faces;
 pub mod layout;
 pub mod page;
 pub mod pdf;
+pub mod photo;
 pub mod text;

@@ -1,13 +1,18 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
+mod removal;
+mod stages;
 mod tasks;
+mod time;
+
+pub use stages::{Stage, StageHours};
 
 use rust_decimal::Decimal;
 
 use tasks::TaskName;
 
 use crate::input::book::Role;
-use crate::input::business::DayRule;
+use crate::input::business::LaborLines;
 use crate::input::job::{Extra, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
@@ -15,7 +20,7 @@ use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Section};
 use crate::trade::term::{of, sum};
 use crate::trade::working::Quantity;
-use crate::values::{Amount, Unit};
+use crate::values::Unit;
 
 /// One task of the job and its hours.
 #[derive(Clone, Debug)]
@@ -25,16 +30,21 @@ pub struct TaskHours {
     pub work: Quantity,
     /// Person hours, difficulty included unless the owner set them.
     pub hours: Quantity,
+    /// Hours in each part of the job.
+    pub shares: Vec<(Section, Decimal)>,
 }
 
 /// Everything about the crew's time.
 #[derive(Clone, Debug)]
 pub struct Crew {
     pub tasks: Vec<TaskHours>,
+    pub stages: Vec<StageHours>,
     /// All tasks together.
     pub worked: Quantity,
     pub trips: Quantity,
     pub travel: Quantity,
+    /// Set-up and clean-up, where the owner counts it.
+    pub set_up: Option<Quantity>,
     /// Person hours as computed.
     pub hours: Quantity,
     pub days: Quantity,
@@ -43,15 +53,14 @@ pub struct Crew {
 }
 
 impl Crew {
-    pub(super) fn roots(&self) -> Vec<Quantity> {
-        vec![
-            self.worked.clone(),
-            self.trips.clone(),
-            self.travel.clone(),
-            self.hours.clone(),
-            self.days.clone(),
-            self.charged.clone(),
-        ]
+    /// From work to what is charged, in the order it is computed.
+    pub fn roots(&self) -> Vec<Quantity> {
+        let mut roots = vec![self.worked.clone(), self.trips.clone(), self.travel.clone()];
+        roots.extend(self.set_up.clone());
+        roots.push(self.hours.clone());
+        roots.extend(self.stages.iter().filter_map(|one| one.days.clone()));
+        roots.extend([self.days.clone(), self.charged.clone()]);
+        roots
     }
 }
 
@@ -65,7 +74,7 @@ pub(super) struct Work<'a> {
 }
 
 pub(super) fn crew(work: &Work<'_>, list: &mut List<'_>) -> Crew {
-    let mut tasks: Vec<(TaskHours, Vec<(Section, Decimal)>)> = Vec::new();
+    let mut tasks: Vec<TaskHours> = Vec::new();
     for (name, parts) in tasks::listed(work, list.ways.rules) {
         let parts: Vec<(Section, Quantity)> = parts
             .into_iter()
@@ -84,10 +93,9 @@ pub(super) fn crew(work: &Work<'_>, list: &mut List<'_>) -> Crew {
     }
     let shares: Vec<(Section, Decimal)> = tasks
         .iter()
-        .flat_map(|(_, shares)| shares.iter().copied())
+        .flat_map(|task| task.shares.iter().copied())
         .collect();
-    let tasks: Vec<TaskHours> = tasks.into_iter().map(|(task, _)| task).collect();
-    let crew = time(tasks, list);
+    let crew = time::time(tasks, list);
     charge(&crew, shares, list);
     crew
 }
@@ -98,7 +106,7 @@ fn task(
     rate: &At<Ratio>,
     work: &Work<'_>,
     list: &List<'_>,
-) -> (TaskHours, Vec<(Section, Decimal)>) {
+) -> TaskHours {
     let unit = rate.value.per.unit;
     let total = if name.starts_with("place by") {
         // What is placed is what is ordered; its parts only say where the hours belong.
@@ -106,7 +114,11 @@ fn task(
             "ordered yards",
             format!("{name} work"),
             unit,
-            sum(work.orders.iter().map(|order| &order.order)),
+            sum(work
+                .orders
+                .iter()
+                .filter(|order| name.ends_with(order.by.name()))
+                .map(|order| &order.order)),
         )
     } else {
         Quantity::by(
@@ -139,99 +151,19 @@ fn task(
         term,
     ));
     let whole: Decimal = parts.iter().map(|(_, part)| part.value()).sum();
-    let shares = parts
-        .iter()
-        .map(|(section, part)| {
-            (
-                *section,
-                if whole.is_zero() {
-                    Decimal::ZERO
-                } else {
-                    hours.value() * part.value() / whole
-                },
-            )
-        })
-        .collect();
-    (
-        TaskHours {
-            name: name.to_owned(),
-            work: total,
-            hours,
-        },
-        shares,
-    )
-}
-
-fn time(tasks: Vec<TaskHours>, list: &List<'_>) -> Crew {
-    let policy = list.ways.crew;
-    let people = Quantity::given("people", policy.people.value, policy.people.place);
-    let day = Quantity::given(
-        "hours in a day",
-        Amount::new(policy.hours_in_a_day.value.value, Unit::Hour),
-        policy.hours_in_a_day.place,
-    );
-    let travel_each = Quantity::given(
-        "travel a person and day",
-        policy.travel.value,
-        policy.travel.place,
-    );
-    let worked = list.sets.settle(Quantity::by(
-        "tasks added up",
-        "hours worked",
-        Unit::Hour,
-        sum(tasks.iter().map(|task| &task.hours)),
-    ));
-    let trips = list.sets.settle(Quantity::by(
-        "hours ÷ (people × a day without travel), up to a whole one",
-        "trips",
-        Unit::Trip,
-        (of(&worked) / (of(&people) * (of(&day) - &travel_each))).whole(),
-    ));
-    let travel = list.sets.settle(Quantity::by(
-        "trips × people × travel",
-        "travel hours",
-        Unit::Hour,
-        of(&trips) * &people * &travel_each,
-    ));
-    let hours = Quantity::by(
-        "work and travel",
-        "hours",
-        Unit::Hour,
-        of(&worked) + &travel,
-    );
-    let days = of(&hours) / (of(&people) * &day);
-    let days = match policy.day_rule.value {
-        DayRule::ByTheHour => days,
-        DayRule::UpTo(step) => days.up_to(&Quantity::given(
-            "round days up to",
-            Amount::new(step, Unit::Plain),
-            policy.day_rule.place,
-        )),
-    };
-    let days = list.sets.settle(Quantity::by(
-        "hours ÷ (people × a day), up to the owner's step",
-        "crew days",
-        Unit::Day,
-        days,
-    ));
-    let charged = match policy.day_rule.value {
-        DayRule::ByTheHour => of(&hours),
-        DayRule::UpTo(_) => of(&days) * &people * &day,
-    };
-    let charged = list.sets.settle(Quantity::by(
-        "crew days × people × a day",
-        "labor",
-        Unit::Hour,
-        charged,
-    ));
-    Crew {
-        tasks,
-        worked,
-        trips,
-        travel,
+    let shares = parts.iter().map(|(section, part)| {
+        let share = if whole.is_zero() {
+            Decimal::ZERO
+        } else {
+            hours.value() * part.value() / whole
+        };
+        (*section, share)
+    });
+    TaskHours {
+        shares: shares.collect(),
+        name: name.to_owned(),
+        work: total,
         hours,
-        days,
-        charged,
     }
 }
 
@@ -240,12 +172,17 @@ fn charge(crew: &Crew, shares: Vec<(Section, Decimal)>, list: &mut List<'_>) {
         return;
     }
     if let Some(item) = list.role(Role::Labor) {
-        list.needs.push(Need {
-            item: NeedItem::Item(item),
-            quantity: crew.charged.clone(),
-            placement: None,
-            shares,
-        });
+        let parts = match list.ways.crew.labor_lines {
+            LaborLines::One => vec![(crew.charged.clone(), shares)],
+            LaborLines::ByTask => by_task(crew, shares),
+        };
+        list.needs
+            .extend(parts.into_iter().map(|(quantity, shares)| Need {
+                item: NeedItem::Item(item.clone()),
+                quantity,
+                placement: None,
+                shares,
+            }));
     }
     list.buy_role(
         Role::Trip,
@@ -254,4 +191,31 @@ fn charge(crew: &Crew, shares: Vec<(Section, Decimal)>, list: &mut List<'_>) {
         &[(Section::Whole, crew.trips.clone())],
         None,
     );
+}
+
+/// A line a task; what is charged beside them, travel and the rounding of days, is the last.
+fn by_task(
+    crew: &Crew,
+    shares: Vec<(Section, Decimal)>,
+) -> Vec<(Quantity, Vec<(Section, Decimal)>)> {
+    let mut lines: Vec<(Quantity, Vec<(Section, Decimal)>)> = Vec::new();
+    for task in &crew.tasks {
+        lines.push((task.hours.clone(), task.shares.clone()));
+    }
+    let tasks = Quantity::by(
+        "tasks added up",
+        "hours of tasks",
+        Unit::Hour,
+        sum(crew.tasks.iter().map(|task| &task.hours)),
+    );
+    let rest = Quantity::by(
+        "charged hours − hours of tasks: travel, set-up, days up to the owner's step",
+        "other labor",
+        Unit::Hour,
+        of(&crew.charged) - &tasks,
+    );
+    if !rest.value().is_zero() {
+        lines.push((rest, shares));
+    }
+    lines
 }

@@ -45,6 +45,11 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("DISPOSAL", &book::DISPOSAL),
     ("SUPPLY", &book::SUPPLY),
     ("SHORT_LOAD", &book::SHORT_LOAD),
+    ("WINTER", &book::WINTER),
+    ("RETURNED", &book::RETURNED),
+    ("PUMP", &book::PUMP),
+    ("HOSE", &book::HOSE),
+    ("BUGGY", &book::BUGGY),
 ];
 
 fn root() -> &'static Path {

@@ -30,6 +30,7 @@ fn shown(job: &str) -> (Vec<String>, String) {
         offer: &offer,
         quoted: day,
         pour: day,
+        photos: &[],
     };
     let view = offering::view(of);
     let figures = offering::figures(of, Rgb(0, 0, 0));

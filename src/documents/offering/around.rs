@@ -2,10 +2,10 @@
 
 use rust_decimal::Decimal;
 
-use super::phrases::{length, list, printed};
+use super::phrases::{list, printed};
 use super::{Offering, english};
 use crate::documents::views::quote::Sentence;
-use crate::input::job::{Method, Takeoff};
+use crate::input::job::Takeoff;
 use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn title(takeoff: &Takeoff) -> String {
@@ -54,7 +54,8 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     if takeoff.removals.is_empty() {
         lines.push("Taking out old concrete or soil".to_owned());
     }
-    lines.extend(of.business.not_included.iter().cloned());
+    let usual = of.business.not_included.clone();
+    lines.extend(super::removal::without_permit(takeoff, usual));
     lines.extend(takeoff.not_included.iter().cloned());
     if takeoff
         .slabs
@@ -79,26 +80,6 @@ pub(super) fn short(title: &str) -> String {
 pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     let mut lines = of.business.assumptions.clone();
     lines.extend(of.takeoff.assumptions.iter().cloned());
-    let access = &of.takeoff.access;
-    match access.by.value {
-        Method::Chute => lines.push("The mixer can reach the work with its chute".to_owned()),
-        Method::Wheelbarrow | Method::Buggy | Method::Pump => {
-            let distance = access
-                .distance
-                .as_ref()
-                .map(|distance| format!(" of {}", length(distance.value)));
-            let gate = access
-                .gate
-                .as_ref()
-                .map(|gate| format!(", {}\u{a0}in wide", gate.value.in_inches().number()));
-            if distance.is_some() || gate.is_some() {
-                lines.push(format!(
-                    "A firm path{}{} from the truck to the work",
-                    distance.unwrap_or_default(),
-                    gate.unwrap_or_default()
-                ));
-            }
-        }
-    }
+    lines.extend(super::access::sentences(of));
     lines.iter().map(|line| printed(line)).collect()
 }

@@ -3,6 +3,7 @@
 //! Only what a customer may see passes through here: no cost, no margin, no
 //! supplier, no item of the price book.
 
+mod access;
 mod around;
 mod cure;
 mod dowels;
@@ -10,15 +11,17 @@ mod english;
 mod money;
 mod phrases;
 mod plan;
+mod removal;
 mod scope;
 
 use std::collections::BTreeMap;
 
-use super::views::quote::{Acceptance, Cure, FileFacts, Firm, Headed, QuoteView, Total};
+use super::views::quote::{Acceptance, Cure, FileFacts, Firm, Headed, PhotoView, QuoteView, Total};
 use crate::costing::{Offer, Totals};
 use crate::input::business::Business;
 use crate::input::job::Takeoff;
-use crate::press::drawing::{Drawing, Rgb};
+use crate::press::drawing::{Drawing, Rgb, Size};
+use crate::press::photo::Photo;
 use crate::values::Day;
 
 /// What a quote is made of.
@@ -31,6 +34,15 @@ pub struct Offering<'a> {
     pub quoted: Day,
     /// The first pour.
     pub pour: Day,
+    /// Pictures of the site for the customer.
+    pub photos: &'a [Shown],
+}
+
+/// A photo, and what the customer reads below it.
+#[derive(Clone, Debug)]
+pub struct Shown {
+    pub photo: Photo,
+    pub caption: String,
 }
 
 /// Everything the quote says.
@@ -108,15 +120,43 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         terms: paragraphs(&of.business.terms),
         deferral: english::DEFERRAL.to_owned(),
         cancellation: None,
+        photos: photos(of),
     }
 }
 
 /// The figures of the quote, by the names its template uses.
 pub fn figures(of: Offering<'_>, accent: Rgb) -> BTreeMap<String, Drawing> {
-    BTreeMap::from([
+    let mut figures = BTreeMap::from([
         ("plan".to_owned(), plan::figure(of, accent)),
         ("cure".to_owned(), cure::figure(of, accent)),
-    ])
+    ]);
+    for (number, shown) in (1..).zip(of.photos) {
+        let figure = shown.photo.figure(PHOTO, phrases::printed(&shown.caption));
+        figures.insert(photo_name(number), figure);
+    }
+    figures
+}
+
+/// Half a page wide, and so high that two rows and their words fit on a page with the terms.
+const PHOTO: Size = Size {
+    width: 252.0,
+    height: 189.0,
+};
+
+fn photo_name(number: usize) -> String {
+    format!("photo-{number}")
+}
+
+/// Two in a row.
+fn photos(of: Offering<'_>) -> Vec<Vec<PhotoView>> {
+    let views: Vec<PhotoView> = (1..)
+        .zip(of.photos)
+        .map(|(number, shown)| PhotoView {
+            figure: photo_name(number),
+            caption: phrases::printed(&shown.caption),
+        })
+        .collect();
+    views.chunks(2).map(<[PhotoView]>::to_vec).collect()
 }
 
 fn firm(business: &Business) -> Firm {

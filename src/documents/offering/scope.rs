@@ -5,7 +5,6 @@ use super::phrases::{area, length, list, size};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
 use crate::input::job::{ExtraWhat, Slab, Takeoff};
-use crate::input::phrases::SizePhrase;
 use crate::tables::joints::groove_depth;
 use crate::trade::measure::SlabQuantities;
 use crate::values::{Amount, Length, Unit};
@@ -22,7 +21,8 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
             });
         }
     };
-    add("Remove", removed(takeoff));
+    add("Permit", super::removal::permit(takeoff));
+    add("Remove", super::removal::removed(takeoff));
     add(
         "Base",
         each(takeoff, |slab| {
@@ -81,30 +81,6 @@ fn each(takeoff: &Takeoff, says: impl Fn(&Slab) -> Option<String>) -> String {
         })
         .collect();
     texts.join("; ")
-}
-
-fn removed(takeoff: &Takeoff) -> String {
-    let one = |removal: &crate::input::job::Removal| match removal.size.value {
-        SizePhrase::Block {
-            length: long,
-            width,
-            ..
-        } => format!(
-            "{}, {}",
-            removal.name.value,
-            super::phrases::sides(long, width)
-        ),
-        SizePhrase::AreaDeep { depth, .. } => {
-            format!("{}, {} deep", removal.name.value, length(depth))
-        }
-        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } => removal.name.value.clone(),
-    };
-    let texts: Vec<String> = takeoff.removals.iter().map(one).collect();
-    if texts.is_empty() {
-        String::new()
-    } else {
-        format!("{}; hauled away", texts.join("; "))
-    }
 }
 
 fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {

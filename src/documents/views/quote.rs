@@ -54,6 +54,17 @@ pub struct QuoteView {
     pub deferral: String,
     /// Off unless the owner switched it on.
     pub cancellation: Option<Cancellation>,
+    /// Two in a row; none prints no heading either.
+    pub photos: Vec<Vec<PhotoView>>,
+}
+
+/// A picture of the site.
+#[derive(Clone, Debug, Serialize)]
+pub struct PhotoView {
+    /// "photo-1", the name of the drawing
+    pub figure: String,
+    /// "The gate we come through"
+    pub caption: String,
 }
 
 /// What the file says of itself.

@@ -112,6 +112,7 @@ impl QuoteView {
                        wherever they say otherwise; nothing here is engineering or legal advice."
                 .into(),
             cancellation: None,
+            photos: Vec::new(),
         }
     }
 }

@@ -6,7 +6,7 @@ use rust_decimal::Decimal;
 
 use super::{Selling, tables};
 use crate::reading::{At, Node, Place, Problem, Problems};
-use crate::values::{Amount, Day, Unit, UnitPrice};
+use crate::values::{Amount, Day, Percent, Unit, UnitPrice};
 
 /// The name of an item in the book.
 pub type ItemKey = String;
@@ -63,7 +63,24 @@ pub struct Dated {
     pub from: Day,
     pub price: UnitPrice,
     pub basis: Basis,
+    /// What the price of an hour is made of, where the owner says it so.
+    pub wage: Option<Wage>,
     pub place: Place,
+}
+
+/// An hour of labor: what is paid, and what comes on top of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Wage {
+    pub base: At<UnitPrice>,
+    /// Taxes, insurance, holidays: a percentage of the base.
+    pub burden: At<Percent>,
+}
+
+impl Wage {
+    fn price(&self) -> UnitPrice {
+        let whole = Decimal::ONE_HUNDRED + self.burden.value.number();
+        UnitPrice::new(self.base.value.dollars() * whole / Decimal::ONE_HUNDRED)
+    }
 }
 
 /// Where a price comes from.
@@ -103,7 +120,7 @@ fn read(key: &str, place: Place, node: &Node, problems: &mut Problems) -> Option
     let taxed = fields.yes("taxed", problems).map(|at| at.value);
     let dated = fields
         .required("prices", problems)
-        .map(|node| prices(node, problems));
+        .map(|node| prices(node, class, problems));
     let class = class?;
     let selling = Selling {
         unit: unit?.value,
@@ -165,7 +182,7 @@ pub(in crate::input) fn class_named(word: &At<String>, problems: &mut Problems) 
     found
 }
 
-fn prices(node: &Node, problems: &mut Problems) -> Vec<Dated> {
+fn prices(node: &Node, class: Option<Class>, problems: &mut Problems) -> Vec<Dated> {
     let mut dated = Vec::new();
     for entry in node.entries("`prices`", problems) {
         let from = entry
@@ -173,12 +190,19 @@ fn prices(node: &Node, problems: &mut Problems) -> Vec<Dated> {
             .parse::<Day>()
             .map_err(|unreadable| problems.push(Problem::from(unreadable).at(entry.key_place)))
             .ok();
-        let price = entry.node.read(problems);
+        let wage = entry.node.is_map();
+        let (price, wage) = if wage {
+            let wage = self::wage(&entry.node, class, problems);
+            (wage.as_ref().map(Wage::price), wage)
+        } else {
+            (entry.node.read(problems), None)
+        };
         if let (Some(from), Some(price)) = (from, price) {
             dated.push(Dated {
                 from,
                 price,
                 basis: Basis::Listed,
+                wage,
                 place: entry.node.place,
             });
         }
@@ -192,4 +216,23 @@ fn prices(node: &Node, problems: &mut Problems) -> Vec<Dated> {
     }
     dated.sort_by_key(|dated| dated.from);
     dated
+}
+
+/// An hour's price as wage and burden; only labor is paid so.
+fn wage(node: &Node, class: Option<Class>, problems: &mut Problems) -> Option<Wage> {
+    let fields = node.fields(&tables::WAGE, problems)?;
+    let base = fields.need("wage", problems);
+    let burden = fields.usual("burden", problems);
+    if class.is_some_and(|class| class != Class::Labor) {
+        problems.push(
+            Problem::new("wage-not-labor", "only an item of class labor has a wage")
+                .at(node.heading)
+                .help("write the price as an amount, or make the item's class `labor`"),
+        );
+        return None;
+    }
+    Some(Wage {
+        base: base?,
+        burden: burden?,
+    })
 }

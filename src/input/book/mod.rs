@@ -9,11 +9,12 @@ pub mod tables;
 use std::collections::{BTreeMap, BTreeSet};
 
 pub(in crate::input) use item::class_named;
-pub use item::{Basis, Class, Dated, Item, ItemKey};
+pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    Adhesive, BarStock, BaseStock, DowelStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role,
-    Rules, Selling, ShortCount, ShortLoad, Supply,
+    Adhesive, BarStock, BaseStock, BuggyHire, Charges, DowelStock, Dumping, FiberBy, FiberStock,
+    Filling, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Selling, ShortCount, ShortLoad,
+    Supply, Winter,
 };
 
 use crate::reading::{At, Node, Place, Problem, Problems};
@@ -77,6 +78,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
             problems.push(unknown_item(key, items.keys().map(String::as_str)).at(place));
         }
     }
+    rules::check_units(&rules, &items, problems);
+    rules::check_purposes(&rules, &items, problems);
     Some(PriceBook {
         place: fields.heading(),
         name: name?.value,

@@ -16,7 +16,15 @@ pub struct Rates(pub BTreeMap<String, At<Ratio>>);
 /// owner offers.
 pub const FIXED: &[(&str, Unit)] = &[
     ("break out concrete", Unit::SquareFoot),
+    ("break out reinforced concrete", Unit::SquareFoot),
+    ("break out with machine", Unit::SquareFoot),
+    ("break out reinforced with machine", Unit::SquareFoot),
+    ("break out asphalt", Unit::SquareFoot),
+    ("break out asphalt with machine", Unit::SquareFoot),
+    ("take up pavers", Unit::SquareFoot),
+    ("saw cut", Unit::SquareFoot),
     ("dig", Unit::CubicYard),
+    ("dig with machine", Unit::CubicYard),
     ("base", Unit::CubicYard),
     ("form straight", Unit::Foot),
     ("form curved", Unit::Foot),

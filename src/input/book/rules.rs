@@ -4,11 +4,17 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rust_decimal::Decimal;
 
+mod charges;
 pub(super) mod dowels;
+mod hire;
 mod read;
+mod units;
 
+pub use charges::{Charges, Returned, Winter};
 pub use dowels::{Adhesive, DowelStock};
+pub use hire::{BuggyHire, Hose, PumpHire};
 pub(super) use read::read;
+pub(super) use units::{check as check_units, check_purposes};
 
 use super::ItemKey;
 use super::rates::Rates;
@@ -27,6 +33,8 @@ pub struct Rules {
     pub dowels: BTreeMap<String, DowelStock>,
     pub disposal: BTreeMap<String, Dumping>,
     pub supply: Option<Supply>,
+    pub pump: Option<PumpHire>,
+    pub buggy: Option<BuggyHire>,
     pub roles: BTreeMap<Role, At<Option<ItemKey>>>,
     pub rates: Rates,
     /// Names whose entry could not be read; nobody is told a second time that they are unknown.
@@ -112,8 +120,19 @@ pub struct Supply {
     pub smallest: At<Amount>,
     pub truck: At<Amount>,
     pub short_load: Option<ShortLoad>,
+    /// Minutes for each yard or for each load.
     pub free_time: At<Ratio>,
     pub pump_prime: At<Amount>,
+    pub filling: Filling,
+    pub charges: Charges,
+}
+
+/// How an order is spread over its trucks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Filling {
+    /// Full trucks, and the rest on the last.
+    InTurn,
+    Evened,
 }
 
 #[derive(Clone, Debug)]
@@ -144,6 +163,8 @@ pub enum Role {
     Delivery,
     Standing,
     Pump,
+    SawCutting,
+    BreakingMachine,
     Labor,
     Trip,
 }
@@ -161,6 +182,8 @@ impl Role {
         (Self::Delivery, "delivery", Unit::Load),
         (Self::Standing, "standing time", Unit::Minute),
         (Self::Pump, "pump", Unit::Trip),
+        (Self::SawCutting, "saw cutting", Unit::Foot),
+        (Self::BreakingMachine, "breaking machine", Unit::Day),
         (Self::Labor, "labor", Unit::Hour),
         (Self::Trip, "trip", Unit::Trip),
     ];
@@ -200,6 +223,17 @@ impl Rules {
             .roles
             .values()
             .filter_map(|role| role.value.as_deref().map(|key| (key, role.place)));
-        named.chain(roles).chain(dowels::items_named(&self.dowels))
+        let charges = self.supply.iter().flat_map(|supply| supply.charges.items());
+        let pump = self.pump.iter().flat_map(|pump| {
+            let once = pump.once.iter().map(|(_, item)| item);
+            let hose = pump.hose.iter().map(|hose| &hose.item);
+            std::iter::once(&pump.item).chain(once).chain(hose)
+        });
+        let hired = charges
+            .chain(pump)
+            .chain(self.buggy.iter().map(|buggy| &buggy.item))
+            .map(|at| (at.value.as_str(), at.place));
+        let dowels = dowels::items_named(&self.dowels);
+        named.chain(roles).chain(hired).chain(dowels)
     }
 }

@@ -1,9 +1,11 @@
 //! The keys of a price book: what each is, its default, an example.
 
 mod dowel;
+mod hire;
 mod stock;
 
 pub use dowel::DOWEL;
+pub use hire::{BUGGY, HOSE, PUMP, RETURNED, WINTER};
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
 
 use crate::input::business::tables::field;
@@ -98,6 +100,20 @@ pub const BOOK: FieldTable = FieldTable {
             "{sold in: 1/4 cu yd, truck: 9 cu yd}",
         ),
         field(
+            "pump",
+            "keys",
+            "",
+            "how a pump is hired; without it, one trip a pour of what `use` names",
+            "{item: line pump, rate: 20 cu yd per hour}",
+        ),
+        field(
+            "buggy",
+            "keys",
+            "",
+            "how a power buggy is hired",
+            "{item: power buggy, width: 36 in}",
+        ),
+        field(
             "use",
             "keys by purpose",
             "",
@@ -136,7 +152,7 @@ pub const ITEM: FieldTable = FieldTable {
             "prices",
             "prices by day",
             "",
-            "the price from that day on",
+            "the price from that day on; for labor also wage and burden",
             "{2026-03-01: 34.50}",
         ),
         field("sold in", "number", "0", "bought in such steps", "1/2"),
@@ -154,6 +170,26 @@ pub const ITEM: FieldTable = FieldTable {
             "",
             "whether you pay sales tax on it; materials are",
             "yes",
+        ),
+    ],
+};
+
+pub const WAGE: FieldTable = FieldTable {
+    name: "a price of labor",
+    fields: &[
+        field(
+            "wage",
+            "amount",
+            "",
+            "what an hour is paid, the crew's mean",
+            "31.40",
+        ),
+        field(
+            "burden",
+            "percent",
+            "0%",
+            "taxes, insurance and paid days on top of it",
+            "51%",
         ),
     ],
 };

@@ -12,7 +12,8 @@ pub use firm::Firm;
 pub use kinds::Kind;
 pub use lists::{Payment, Unforeseen};
 pub use policy::{
-    CrewPolicy, CurePolicy, DayRule, OrderPolicy, PricePolicy, QuotePolicy, TaxBase, TaxRule,
+    Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
+    QuotePolicy, TaxBase, TaxRule,
 };
 
 use crate::reading::{At, Node, Place, Problem, Problems};

@@ -1,5 +1,10 @@
 //! How the owner prices, orders, works and promises.
 
+mod crew;
+
+pub(super) use crew::crew;
+pub use crew::{Charge, CrewPolicy, DayCount, DayRule, LaborLines};
+
 use rust_decimal::Decimal;
 
 use super::tables;
@@ -51,24 +56,6 @@ pub struct OrderPolicy {
     pub wire_for_a_tie: At<Length>,
     /// Pounds a foot.
     pub tie_wire: At<Ratio>,
-}
-
-#[derive(Clone, Debug)]
-pub struct CrewPolicy {
-    pub people: At<Amount>,
-    pub hours_in_a_day: At<Amount>,
-    /// Hours for each person and day.
-    pub travel: At<Amount>,
-    pub day_rule: At<DayRule>,
-    pub difficulty: At<Percent>,
-}
-
-/// How hours become days that are charged.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum DayRule {
-    ByTheHour,
-    /// Crew days up to a multiple of this.
-    UpTo(Decimal),
 }
 
 #[derive(Clone, Debug)]
@@ -208,43 +195,6 @@ fn pounds_a_foot(at: At<Ratio>, problems: &mut Problems) -> Option<At<Ratio>> {
             ),
     );
     None
-}
-
-pub(super) fn crew(
-    node: Option<&Node>,
-    heading: Place,
-    problems: &mut Problems,
-) -> Option<CrewPolicy> {
-    let fields = group(node, &tables::CREW, heading, problems)?;
-    let people =
-        in_unit(&fields, "people", Unit::Plain, problems).and_then(|at| divisor(at, problems));
-    let hours_in_a_day = in_unit(&fields, "hours in a day", Unit::Plain, problems)
-        .and_then(|at| divisor(at, problems));
-    let travel = in_unit(&fields, "travel", Unit::Hour, problems);
-    let step = in_unit(&fields, "round days up to", Unit::Plain, problems);
-    let difficulty = fields.usual("difficulty", problems);
-    let (hours, travel) = (hours_in_a_day?, travel?);
-    if hours.value.value <= travel.value.value {
-        let problem = Problem::new("no-time-left", "travel takes the whole day")
-            .at(travel.place)
-            .help("give `travel` as hours for each person and day, for example `3/4 hour`");
-        problems.push(problem);
-        return None;
-    }
-    let day_rule = step?.map(|step| {
-        if step.value.is_zero() {
-            DayRule::ByTheHour
-        } else {
-            DayRule::UpTo(step.value)
-        }
-    });
-    Some(CrewPolicy {
-        people: people?,
-        hours_in_a_day: hours,
-        travel,
-        day_rule,
-        difficulty: difficulty?,
-    })
 }
 
 pub(super) fn quote(

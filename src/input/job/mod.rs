@@ -1,10 +1,13 @@
 //! A job as the owner measured it: first exactly as written, then with every name looked up.
 
+mod access;
+mod arranged;
 mod bars;
 mod dowels;
 mod edge;
 mod options;
 mod positions;
+mod removal;
 mod resolve;
 mod sanity;
 pub mod tables;
@@ -12,14 +15,16 @@ mod takeoff;
 mod values;
 mod written;
 
+pub use arranged::{Arranged, Permit};
 pub use bars::{Bars, Layer};
 pub use dowels::Dowels;
 pub use edge::{EdgeKind, EdgePart, Pin};
 pub use options::{Choice, OptionGroup, OptionItem, choices};
+pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::resolve;
 pub use takeoff::{
-    Access, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, Removal,
-    RemovalMaterial, SetTo, Slab, Takeoff,
+    Access, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, SetTo, Slab,
+    Takeoff,
 };
 pub use values::SlabValues;
 pub use written::{JobWritten, SlabWritten, read};

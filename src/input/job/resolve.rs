@@ -34,6 +34,7 @@ pub fn resolve(
     }
     let placements = pours(&written.pours, &mut slabs, problems);
     positions::place(&mut slabs, problems);
+    super::arranged::check(&written.arranged, book, problems);
     let extras = written.extras.iter().chain(
         written
             .options
@@ -57,6 +58,7 @@ pub fn resolve(
         quoted: written.quoted,
         exposure: written.exposure,
         access: written.access,
+        arranged: written.arranged,
         difficulty: written.difficulty,
         slabs: slabs.into_iter().map(|(slab, _)| slab).collect(),
         placements,

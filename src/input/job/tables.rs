@@ -79,6 +79,27 @@ pub const JOB: FieldTable = FieldTable {
             "{by: wheelbarrow, distance: 85 ft, gate: 42 in}",
         ),
         field(
+            "zone",
+            "name",
+            "",
+            "the part of town, where the plant charges for it",
+            "north",
+        ),
+        field(
+            "hold back",
+            "cubic yards",
+            "",
+            "of the last load of each pour, until you call for it",
+            "1 1/2 cu yd",
+        ),
+        field(
+            "permit",
+            "word or name",
+            "not said",
+            "`customer` takes it out, `none` is asked for, or the item of the book that we pay",
+            "town permit",
+        ),
+        field(
             "difficulty",
             "percent",
             "the crew's",
@@ -138,8 +159,8 @@ pub const JOB: FieldTable = FieldTable {
             "photos",
             "list of paths",
             "",
-            "pictures inside the business folder, for the office",
-            "[gate.jpg]",
+            "JPEG pictures inside the business folder; one with words after it is printed in the quote",
+            "[wall.jpg, gate.jpg: The gate we come through]",
         ),
         field(
             "notes",

@@ -3,7 +3,7 @@
 
 use std::str::FromStr;
 
-use super::{Bars, Dowels, EdgePart, OptionGroup};
+use super::{Arranged, Bars, Dowels, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
@@ -19,6 +19,7 @@ pub struct Takeoff {
     pub quoted: Option<Day>,
     pub exposure: At<Exposure>,
     pub access: Access,
+    pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<Slab>,
     pub placements: Vec<Placement>,
@@ -29,7 +30,7 @@ pub struct Takeoff {
     pub options: Vec<OptionGroup>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
-    pub photos: Vec<At<String>>,
+    pub photos: Vec<Photo>,
 }
 
 #[derive(Clone, Debug)]
@@ -169,28 +170,8 @@ pub struct Fall {
 #[derive(Clone, Debug)]
 pub struct Placement {
     pub day: Option<At<Day>>,
-}
-
-#[derive(Clone, Debug)]
-pub struct Removal {
-    pub name: At<String>,
-    pub size: At<SizePhrase>,
-    pub material: RemovalMaterial,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum RemovalMaterial {
-    Concrete,
-    Soil,
-}
-
-impl RemovalMaterial {
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Concrete => "concrete",
-            Self::Soil => "soil",
-        }
-    }
+    /// Where it is not that of the job.
+    pub access: Option<Access>,
 }
 
 /// Any item of the book, or a lump.
@@ -207,6 +188,15 @@ pub enum ExtraWhat {
         cost: At<Money>,
         class: crate::input::book::Class,
     },
+}
+
+/// A picture of the site.
+#[derive(Clone, Debug)]
+pub struct Photo {
+    /// Its path from the business folder.
+    pub file: At<String>,
+    /// What the customer reads below it; without one it stays in the office.
+    pub caption: Option<String>,
 }
 
 /// The owner's last word on a computed quantity.

@@ -1,13 +1,16 @@
 //! A takeoff exactly as written, before any name is looked up.
 
+mod access;
 mod lists;
 mod options;
 mod read;
+mod removal;
 
 pub use read::read;
 
 use super::options::OptionGroup;
-use super::takeoff::{Access, Customer, Exposure, Extra, Removal, SetTo};
+use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
+use super::{Arranged, Removal};
 use super::{EdgeKind, SlabValues};
 use crate::input::phrases::{BesidePhrase, Compass, LegPhrase, SizePhrase};
 use crate::reading::{At, Place};
@@ -23,6 +26,7 @@ pub struct JobWritten {
     pub quoted: Option<Day>,
     pub exposure: At<Exposure>,
     pub access: Access,
+    pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<SlabWritten>,
     pub pours: Vec<PourWritten>,
@@ -33,7 +37,7 @@ pub struct JobWritten {
     pub options: Vec<OptionGroup>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
-    pub photos: Vec<At<String>>,
+    pub photos: Vec<Photo>,
 }
 
 #[derive(Clone, Debug)]
@@ -59,4 +63,5 @@ pub enum ShapeWritten {
 pub struct PourWritten {
     pub day: At<Day>,
     pub slabs: Vec<At<String>>,
+    pub access: Option<Access>,
 }

@@ -8,6 +8,7 @@ use crate::advice::{Case, advice};
 use crate::costing;
 use crate::documents::offering::{self, Offering};
 use crate::documents::{quote_document, views::office};
+use crate::outside::desk::photos;
 use crate::outside::files;
 use crate::press::layout::style::Look;
 use crate::press::pdf;
@@ -39,7 +40,13 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             days: &desk.days,
             quoted: desk.quoted,
         });
+        let before = problems.len();
+        let photos = photos(desk, problems);
+        if problems.len() != before {
+            return None;
+        }
         let of = Offering {
+            photos: &photos,
             takeoff: &desk.takeoff,
             business: &desk.business,
             rules: &desk.book.rules,

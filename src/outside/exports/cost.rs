@@ -7,6 +7,7 @@ use crate::costing::{LineItem, Totals, schedule, sections};
 use crate::documents::views::office::{Sheet, cause, every, numbered, side};
 use crate::input::book::Basis;
 use crate::trade::Working;
+use crate::trade::crew::StageHours;
 
 /// The cost sheet as JSON, indented, ending in a line break.
 pub fn json(sheet: &Sheet<'_>) -> String {
@@ -71,10 +72,20 @@ fn crew(sheet: &Sheet<'_>) -> Value {
     json!({
         "hours_worked": decimal(crew.worked.value()),
         "travel_hours": decimal(crew.travel.value()),
+        "set_up_hours": crew.set_up.as_ref().map(|hours| decimal(hours.value())),
         "hours": decimal(crew.hours.value()),
         "hours_charged": decimal(crew.charged.value()),
         "crew_days": decimal(crew.days.value()),
         "trips": decimal(crew.trips.value()),
+        "stages": crew.stages.iter().map(stage).collect::<Vec<_>>(),
+    })
+}
+
+fn stage(one: &StageHours) -> Value {
+    json!({
+        "stage": one.stage.name(),
+        "hours_worked": decimal(one.worked.value()),
+        "crew_days": one.days.as_ref().map(|days| decimal(days.value())),
     })
 }
 

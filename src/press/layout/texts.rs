@@ -69,7 +69,7 @@ fn all<'a>(rows: impl IntoIterator<Item = &'a Rich>, look: &mut dyn FnMut(&'a Ri
 fn shapes<'a>(drawn: &'a [Shape], texts: &mut Vec<&'a str>) {
     for shape in drawn {
         match shape {
-            Shape::Path(_) => {}
+            Shape::Path(_) | Shape::Picture { .. } => {}
             Shape::Words(words) => texts.push(&words.text),
             Shape::Clipped { shapes: inner, .. } => shapes(inner, texts),
         }

@@ -4,10 +4,10 @@ use rust_decimal::Decimal;
 
 use super::Work;
 use crate::input::book::Rules;
-use crate::input::job::{ExtraWhat, RemovalMaterial};
+use crate::input::job::{ExtraWhat, Method};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
-use crate::trade::measure::{RemovalQuantities, SlabQuantities};
+use crate::trade::measure::SlabQuantities;
 use crate::trade::order::{ConcreteOrder, Section};
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
@@ -28,27 +28,9 @@ impl TaskName {
 }
 
 /// Every task that may occur, with its work in each part of the job.
-#[expect(
-    clippy::too_many_lines,
-    reason = "a list of tasks, in the order of the work"
-)]
 pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
     let mut tasks: Vec<(TaskName, Vec<(Section, Quantity)>)> = Vec::new();
-    let removed = |material: RemovalMaterial, what: &dyn Fn(&RemovalQuantities) -> Quantity| {
-        work.removals
-            .iter()
-            .filter(|one| one.material == material)
-            .map(|one| (Section::Removal, what(one)))
-            .collect::<Vec<_>>()
-    };
-    tasks.push((
-        TaskName::Rated("break out concrete".into()),
-        removed(RemovalMaterial::Concrete, &|one| one.area.clone()),
-    ));
-    tasks.push((
-        TaskName::Rated("dig".into()),
-        removed(RemovalMaterial::Soil, &|one| one.solid.clone()),
-    ));
+    tasks.extend(super::removal::tasks(work, rules));
     let slabs = |fits: &dyn Fn(usize, &SlabQuantities) -> Option<Quantity>| {
         work.slabs
             .iter()
@@ -81,20 +63,15 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("drill holes".into()),
         slabs(&|_, slab| slab.holes()),
     ));
-    let placed = format!("place by {}", work.takeoff.access.by.value.name());
-    let ordered = work.orders.iter().flat_map(|order| {
-        let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
-        let one_slab = order.shares.len() == 1;
-        order.shares.iter().map(move |(section, share)| {
-            let part = if one_slab || net.is_zero() {
-                order.order.clone()
-            } else {
-                share_of(order, *share, net)
-            };
-            (*section, part)
-        })
-    });
-    tasks.push((TaskName::Rated(placed), ordered.collect()));
+    for (method, name) in Method::ALL {
+        let ordered = work
+            .orders
+            .iter()
+            .filter(|order| order.by == method)
+            .flat_map(placed);
+        let task = TaskName::Rated(format!("place by {name}"));
+        tasks.push((task, ordered.collect()));
+    }
     let mut finishes: Vec<&String> = work
         .takeoff
         .slabs
@@ -140,6 +117,20 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         }
     }
     tasks
+}
+
+/// What of an order is placed in each slab.
+fn placed(order: &ConcreteOrder) -> impl Iterator<Item = (Section, Quantity)> {
+    let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
+    let one_slab = order.shares.len() == 1;
+    order.shares.iter().map(move |(section, share)| {
+        let part = if one_slab || net.is_zero() {
+            order.order.clone()
+        } else {
+            share_of(order, *share, net)
+        };
+        (*section, part)
+    })
 }
 
 /// A slab's part of an order, by its net concrete.

@@ -18,7 +18,7 @@ pub use bars::{BarQuantities, Run};
 pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
-pub use removal::RemovalQuantities;
+pub use removal::{RemovalQuantities, SawCut};
 
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;

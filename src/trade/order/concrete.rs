@@ -1,13 +1,18 @@
 //! Ready-mix: one order for each mix of each pour, its loads, and what the plant charges beside it.
 
+mod charges;
 mod fees;
 mod loads;
+mod standing;
+mod waits;
 
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use fees::fees;
-use loads::{loads, short, standing};
+use loads::{loads, short};
+use standing::standing;
+pub use waits::OnCall;
 
 use super::{List, Missing, Section};
 use crate::input::book::Supply;
@@ -23,6 +28,8 @@ use crate::values::Unit;
 pub struct ConcreteOrder {
     pub placement: usize,
     pub mix: At<String>,
+    /// How it is placed.
+    pub by: Method,
     pub net: Quantity,
     pub order: Quantity,
     /// Yards on each truck, in turn; the last takes the rest.
@@ -31,7 +38,21 @@ pub struct ConcreteOrder {
     pub short: Quantity,
     /// Minutes past the free ones.
     pub standing: Quantity,
+    /// Where a part of the last load waits for a call.
+    pub on_call: Option<OnCall>,
+    /// What comes back and is charged, where the plant charges for it.
+    pub back: Option<Quantity>,
     pub shares: Vec<(Section, Decimal)>,
+}
+
+impl ConcreteOrder {
+    /// What nothing that is bought leads to.
+    pub(super) fn roots(&self) -> Vec<Quantity> {
+        let waits = self.on_call.iter();
+        waits
+            .flat_map(|call| [call.waits.clone(), call.firm.clone()])
+            .collect()
+    }
 }
 
 pub(super) fn orders(
@@ -84,7 +105,8 @@ pub(super) fn orders(
         }
         orders.push(order);
     }
-    fees(&orders, supply, list);
+    waits::hold_back(&mut orders, takeoff, supply, list);
+    fees(&orders, takeoff, supply, list);
     orders
 }
 
@@ -98,9 +120,6 @@ fn primed(
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
 ) -> Vec<(usize, String)> {
-    if takeoff.access.by.value != Method::Pump {
-        return Vec::new();
-    }
     let yards = |members: &[usize]| {
         members
             .iter()
@@ -109,6 +128,9 @@ fn primed(
     };
     let mut found: Vec<(usize, String)> = Vec::new();
     for placement in 0..takeoff.placements.len() {
+        if !takeoff.access_of(placement).is_by(Method::Pump) {
+            continue;
+        }
         let of_pour = groups.iter().filter(|(p, ..)| *p == placement);
         if let Some((_, mix, _)) = of_pour.max_by_key(|(.., members)| yards(members)) {
             found.push((placement, mix.value.clone()));
@@ -166,13 +188,12 @@ fn order(
     ));
     let step = Quantity::given("sold in", supply.sold_in.value, supply.sold_in.place);
     let mut gross = of(&net) + &allowance;
-    if prime {
-        gross = gross
-            + &Quantity::given(
-                "pump prime",
-                supply.pump_prime.value,
-                supply.pump_prime.place,
-            );
+    let prime = prime.then(|| {
+        let prime = &supply.pump_prime;
+        Quantity::given("pump prime", prime.value, prime.place)
+    });
+    if let Some(prime) = &prime {
+        gross = gross + prime;
     }
     let mut ordered = gross.up_to(&step);
     if ordered.value() < supply.smallest.value.value {
@@ -185,11 +206,15 @@ fn order(
     let order = list
         .sets
         .settle(Quantity::by(RULE, name, Unit::CubicYard, ordered));
-    let loads = loads(order.value(), supply.truck.value.value);
-    let standing = standing(name, &order, &loads, takeoff, supply, list);
+    let loads = loads(order.value(), supply);
+    let by = takeoff.access_of(placement).by.value;
+    let standing = standing(name, &order, &loads, by, supply, list);
     ConcreteOrder {
         placement,
         mix,
+        by,
+        on_call: None,
+        back: waits::back(name, &order, &net, prime.as_ref(), supply, list),
         net,
         short: short(name, &order, &loads, supply),
         standing,

@@ -8,7 +8,7 @@ use rust_decimal_macros::dec;
 
 use super::{ConcreteOrder, List, Section};
 use crate::input::book::Role;
-use crate::input::job::{Method, Takeoff};
+use crate::input::job::Takeoff;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
@@ -75,23 +75,7 @@ pub(super) fn list(
         &compound,
         None,
     );
-    if takeoff.access.by.value == Method::Pump {
-        for (placement, _) in takeoff.placements.iter().enumerate() {
-            let once = Quantity::by(
-                "once a pour",
-                format!("pump, pour {}", placement + 1),
-                Unit::Trip,
-                number(1),
-            );
-            list.buy_role(
-                Role::Pump,
-                &format!("pump, pour {}", placement + 1),
-                "once a pour",
-                &[(Section::Whole, once)],
-                Some(placement),
-            );
-        }
-    }
+    super::pump::list(takeoff, orders, list);
 }
 
 /// One at each end of a form and between, no farther apart than the owner says.

@@ -42,7 +42,7 @@ fn a_pocket_calculator_comes_to_the_printed_amount() {
     each(0..60, |seed, job, offer| follow(seed, &job.text(), offer));
 }
 
-pub fn follow(seed: u64, job: &str, offer: &Offer) {
+pub(super) fn follow(seed: u64, job: &str, offer: &Offer) {
     let mut followed = 0;
     for quantity in reachable(offer) {
         if !matches!(quantity.working(), Working::Rule { .. }) {

@@ -57,7 +57,7 @@ fn every_figure() -> Vec<(String, Timeline, Drawing)> {
 fn words_of(figure: &Drawing) -> Vec<(&Words, Box4)> {
     let words = figure.shapes.iter().filter_map(|shape| match shape {
         Shape::Words(words) => Some(words),
-        Shape::Path(_) | Shape::Clipped { .. } => None,
+        Shape::Path(_) | Shape::Clipped { .. } | Shape::Picture { .. } => None,
     });
     words.map(|words| (words, box_of(words))).collect()
 }
@@ -81,7 +81,7 @@ fn box_of(words: &Words) -> Box4 {
 fn paths_of(figure: &Drawing) -> Vec<&Path> {
     let paths = figure.shapes.iter().filter_map(|shape| match shape {
         Shape::Path(path) => Some(path),
-        Shape::Words(_) | Shape::Clipped { .. } => None,
+        Shape::Words(_) | Shape::Clipped { .. } | Shape::Picture { .. } => None,
     });
     paths.collect()
 }

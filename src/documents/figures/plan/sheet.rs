@@ -70,7 +70,7 @@ impl Sheet {
     pub fn names(&self) -> impl Iterator<Item = &Words> {
         self.shapes.iter().filter_map(|(_, shape)| match shape {
             Shape::Words(words) => Some(words),
-            Shape::Path(_) | Shape::Clipped { .. } => None,
+            Shape::Path(_) | Shape::Clipped { .. } | Shape::Picture { .. } => None,
         })
     }
 
@@ -212,6 +212,7 @@ fn shift(shape: &mut Shape, x: f32, y: f32) {
     match shape {
         Shape::Path(path) => shift_steps(&mut path.steps, x, y),
         Shape::Words(words) => shift_point(&mut words.at, x, y),
+        Shape::Picture { at, .. } => shift_point(at, x, y),
         Shape::Clipped { outline, shapes } => {
             shift_steps(outline, x, y);
             for shape in shapes {

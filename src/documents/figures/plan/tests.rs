@@ -12,7 +12,7 @@ fn words_of(drawing: &Drawing) -> Vec<&Words> {
         .iter()
         .filter_map(|shape| match shape {
             Shape::Words(words) => Some(words),
-            Shape::Path(_) | Shape::Clipped { .. } => None,
+            Shape::Path(_) | Shape::Clipped { .. } | Shape::Picture { .. } => None,
         })
         .collect()
 }
@@ -20,7 +20,7 @@ fn words_of(drawing: &Drawing) -> Vec<&Words> {
 fn is_rectangular_slab(shape: &Shape) -> bool {
     match shape {
         Shape::Path(path) => path.fill == Some(sheet::TINT) && path.steps.len() == 5,
-        Shape::Clipped { .. } | Shape::Words(_) => false,
+        Shape::Clipped { .. } | Shape::Words(_) | Shape::Picture { .. } => false,
     }
 }
 
@@ -35,7 +35,7 @@ fn points_of(shape: &Shape) -> Vec<Point> {
         Shape::Path(path) => &path.steps,
         // Hatching is cut off by its outline.
         Shape::Clipped { outline, .. } => outline,
-        Shape::Words(_) => &[],
+        Shape::Words(_) | Shape::Picture { .. } => &[],
     };
     steps
         .iter()

@@ -1,6 +1,8 @@
 //! Reads the rules of buying; what cannot be read is reported and left out.
 
+mod charges;
 mod dowels;
+mod hire;
 mod stock;
 mod supply;
 mod words;
@@ -78,6 +80,12 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
     rules.supply = book
         .required("supply", problems)
         .and_then(|node| supply(node, problems));
+    rules.pump = book
+        .node("pump")
+        .and_then(|node| hire::pump(node, problems));
+    rules.buggy = book
+        .node("buggy")
+        .and_then(|node| hire::buggy(node, problems));
     if let Some(node) = book.required("use", problems) {
         rules.roles = roles(node, problems);
     }

@@ -63,6 +63,17 @@ fn shape_inks(shape: &Shape) -> Result<Vec<Ink>, LayoutError> {
     Ok(match shape {
         Shape::Path(path) => vec![Ink::Path(path.clone())],
         Shape::Words(words) => words_inks(words)?,
+        Shape::Picture {
+            at,
+            size,
+            bytes,
+            kind,
+        } => vec![Ink::Picture {
+            at: *at,
+            size: *size,
+            bytes: std::sync::Arc::clone(bytes),
+            kind: *kind,
+        }],
         Shape::Clipped { outline, shapes } => {
             let mut inks = Vec::new();
             for shape in shapes {

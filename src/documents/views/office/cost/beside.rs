@@ -4,6 +4,7 @@ use crate::costing::sections;
 use crate::documents::views::office::columns::{Stand, set};
 use crate::documents::views::office::wrap::wrapped;
 use crate::documents::views::office::{Sheet, every, margin};
+use crate::input::business::Charge;
 use crate::trade::{Quantity, Working};
 use crate::values::{Amount, Money, rounding};
 
@@ -16,22 +17,47 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<String> {
         let amount = quantity.amount();
         Amount::new(rounding::to_places(amount.value, 2), amount.unit)
     };
-    vec![
+    let set_up = crew.set_up.as_ref().map_or_else(String::new, |set_up| {
+        format!(" + {} of set-up", short(set_up))
+    });
+    let mut out = vec![
         "CREW".to_owned(),
         format!(
-            "{} of work + {} of travel = {}; {} planned for",
+            "{} of work + {} of travel{set_up} = {}; {} planned for",
             short(&crew.worked),
             short(&crew.travel),
             short(&crew.hours),
             short(&crew.trips),
         ),
+    ];
+    out.push(if sheet.business.crew.charge.value == Charge::Hours {
+        format!(
+            "{} charged, as computed; as days: {} of {} people",
+            short(&crew.charged),
+            short(&crew.days),
+            people.number(),
+        )
+    } else {
         format!(
             "{} charged: {} of {} people",
             short(&crew.charged),
             short(&crew.days),
             people.number(),
-        ),
-    ]
+        )
+    });
+    let mut rows = Vec::new();
+    for one in &crew.stages {
+        let days = one.days.as_ref().map(|days| short(days).to_string());
+        rows.push(vec![
+            one.stage.name().to_owned(),
+            short(&one.worked).to_string(),
+            days.unwrap_or_default(),
+        ]);
+    }
+    if crew.stages.iter().any(|one| one.days.is_some()) {
+        out.extend(set(&[Stand::Left, Stand::Right, Stand::Right], &rows));
+    }
+    out
 }
 
 /// The price before tax by parts of the job.

@@ -29,6 +29,26 @@ pub(super) fn per_yard(ratio: Option<At<Ratio>>, problems: &mut Problems) -> Opt
     None
 }
 
+/// Minutes, for each cubic yard or for each load.
+pub(super) fn per_yard_or_load(
+    ratio: Option<At<Ratio>>,
+    problems: &mut Problems,
+) -> Option<At<Ratio>> {
+    let ratio = ratio?;
+    if matches!(ratio.value.per.unit, Unit::CubicYard | Unit::Load) {
+        return Some(ratio);
+    }
+    problems.push(
+        Problem::new(
+            "wrong-unit",
+            "this is given for each cubic yard or for each load",
+        )
+        .at(ratio.place)
+        .help("end it with `per cu yd` or `per load`"),
+    );
+    None
+}
+
 pub(super) fn at_least(
     at: At<Length>,
     least: Length,

@@ -1,0 +1,118 @@
+//! The stages of a job: the crew comes, and comes again, for each of them.
+
+use super::TaskHours;
+use crate::trade::term::sum;
+use crate::trade::working::Quantity;
+use crate::values::Unit;
+
+/// What is done on one visit, in the order of the work.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Stage {
+    /// Saw, break out, dig.
+    Remove,
+    /// Base, forms, steel and what is set into the forms.
+    Form,
+    /// Place and finish.
+    Place,
+    /// Cure, strip, clean.
+    Strip,
+    /// Back later, to saw, wash or seal.
+    Return,
+}
+
+impl Stage {
+    pub const ALL: [Self; 5] = [
+        Self::Remove,
+        Self::Form,
+        Self::Place,
+        Self::Strip,
+        Self::Return,
+    ];
+
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Remove => "remove",
+            Self::Form => "form",
+            Self::Place => "place",
+            Self::Strip => "strip",
+            Self::Return => "return",
+        }
+    }
+
+    /// The stage a task belongs to, by how its name begins; what comes with an item of the
+    /// book is done while forming.
+    fn of(task: &str) -> Self {
+        const BEGINNINGS: &[(&str, Stage)] = &[
+            ("break out", Stage::Remove),
+            ("take up", Stage::Remove),
+            ("saw cut", Stage::Remove),
+            ("dig", Stage::Remove),
+            ("place by", Stage::Place),
+            ("finish ", Stage::Place),
+            ("step", Stage::Place),
+            ("cure", Stage::Strip),
+            ("seal", Stage::Return),
+        ];
+        BEGINNINGS
+            .iter()
+            .find(|(beginning, _)| task.starts_with(beginning))
+            .map_or(Self::Form, |(_, stage)| *stage)
+    }
+}
+
+/// The work of one stage.
+#[derive(Clone, Debug)]
+pub struct StageHours {
+    pub stage: Stage,
+    /// Person hours of its tasks.
+    pub worked: Quantity,
+    /// Crew days up to the owner's step, where days are counted by stage.
+    pub days: Option<Quantity>,
+}
+
+/// The hours of every stage that occurs.
+pub(super) fn hours(tasks: &[TaskHours]) -> Vec<StageHours> {
+    let stages = Stage::ALL.into_iter().filter_map(|stage| {
+        let of_it: Vec<&Quantity> = tasks
+            .iter()
+            .filter(|task| Stage::of(&task.name) == stage)
+            .map(|task| &task.hours)
+            .collect();
+        (!of_it.is_empty()).then(|| StageHours {
+            stage,
+            worked: Quantity::by(
+                "tasks of this stage added up",
+                format!("hours to {}", stage.name()),
+                Unit::Hour,
+                sum(of_it),
+            ),
+            days: None,
+        })
+    });
+    stages.collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_task_belongs_to_the_stage_it_is_done_in() {
+        #[track_caller]
+        fn case(task: &str, stage: Stage) {
+            assert_eq!(Stage::of(task), stage, "{task}");
+        }
+
+        case("break out concrete", Stage::Remove);
+        case("take up pavers", Stage::Remove);
+        case("saw cut", Stage::Remove);
+        case("dig with machine", Stage::Remove);
+        case("form curved", Stage::Form);
+        case("bars", Stage::Form);
+        case("place by pump", Stage::Place);
+        case("finish trowel", Stage::Place);
+        case("cure, strip and clean", Stage::Strip);
+        case("seal clear", Stage::Return);
+        case("topsoil", Stage::Form);
+    }
+}

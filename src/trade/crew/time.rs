@@ -1,0 +1,185 @@
+//! From hours of work to trips, crew days and the hours that are charged.
+
+use super::stages::{self, StageHours};
+use super::{Crew, TaskHours};
+use crate::input::business::{Charge, CrewPolicy, DayCount, DayRule};
+use crate::trade::order::List;
+use crate::trade::term::{Term, of, sum};
+use crate::trade::working::Quantity;
+use crate::values::{Amount, Unit};
+
+/// The crew and its day, as the owner says.
+struct Day {
+    people: Quantity,
+    hours: Quantity,
+    travel: Quantity,
+    /// None where the owner counts no hours for it.
+    set_up: Option<Quantity>,
+    step: Option<Quantity>,
+}
+
+impl Day {
+    fn of(policy: &CrewPolicy) -> Self {
+        Self {
+            people: Quantity::given("people", policy.people.value, policy.people.place),
+            hours: Quantity::given(
+                "hours in a day",
+                Amount::new(policy.hours_in_a_day.value.value, Unit::Hour),
+                policy.hours_in_a_day.place,
+            ),
+            travel: Quantity::given(
+                "travel a person and day",
+                policy.travel.value,
+                policy.travel.place,
+            ),
+            set_up: (!policy.set_up.value.value.is_zero()).then(|| {
+                Quantity::given(
+                    "set-up a person and day",
+                    policy.set_up.value,
+                    policy.set_up.place,
+                )
+            }),
+            step: match policy.day_rule.value {
+                DayRule::ByTheHour => None,
+                DayRule::UpTo(step) => Some(Quantity::given(
+                    "round days up to",
+                    Amount::new(step, Unit::Plain),
+                    policy.day_rule.place,
+                )),
+            },
+        }
+    }
+
+    /// What is left of a day for work.
+    fn for_work(&self) -> Term {
+        let left = of(&self.hours) - &self.travel;
+        match &self.set_up {
+            Some(set_up) => left - set_up,
+            None => left,
+        }
+    }
+
+    fn trips(&self, worked: &Quantity, name: String) -> Quantity {
+        Quantity::by(
+            "hours ÷ (people × a day without travel and set-up), up to a whole one",
+            name,
+            Unit::Trip,
+            (of(worked) / (of(&self.people) * self.for_work())).whole(),
+        )
+    }
+
+    fn days(&self, hours: impl Into<Term>, name: String) -> Quantity {
+        let days = hours.into() / (of(&self.people) * &self.hours);
+        let days = match &self.step {
+            Some(step) => days.up_to(step),
+            None => days,
+        };
+        Quantity::by(
+            "hours ÷ (people × a day), up to the owner's step",
+            name,
+            Unit::Day,
+            days,
+        )
+    }
+}
+
+pub(super) fn time(tasks: Vec<TaskHours>, list: &List<'_>) -> Crew {
+    let policy = list.ways.crew;
+    let day = Day::of(policy);
+    let worked = list.sets.settle(Quantity::by(
+        "tasks added up",
+        "hours worked",
+        Unit::Hour,
+        sum(tasks.iter().map(|task| &task.hours)),
+    ));
+    let mut stages = stages::hours(&tasks);
+    let trips = list.sets.settle(match policy.day_count.value {
+        DayCount::ByTheJob => day.trips(&worked, "trips".into()),
+        DayCount::ByStage => by_stage(&day, &mut stages, list),
+    });
+    let travel = list.sets.settle(Quantity::by(
+        "trips × people × travel",
+        "travel hours",
+        Unit::Hour,
+        of(&trips) * &day.people * &day.travel,
+    ));
+    let set_up = day.set_up.as_ref().map(|each| {
+        list.sets.settle(Quantity::by(
+            "trips × people × set-up and clean-up",
+            "set-up hours",
+            Unit::Hour,
+            of(&trips) * &day.people * each,
+        ))
+    });
+    let whole = of(&worked) + &travel;
+    let hours = match &set_up {
+        Some(set_up) => Quantity::by(
+            "work, travel and set-up",
+            "hours",
+            Unit::Hour,
+            whole + set_up,
+        ),
+        None => Quantity::by("work and travel", "hours", Unit::Hour, whole),
+    };
+    let of_stages: Vec<&Quantity> = stages.iter().filter_map(|one| one.days.as_ref()).collect();
+    let days = list.sets.settle(if of_stages.is_empty() {
+        day.days(&hours, "crew days".into())
+    } else {
+        Quantity::by(
+            "days of every stage added up",
+            "crew days",
+            Unit::Day,
+            sum(of_stages),
+        )
+    });
+    let by_days = matches!(policy.day_rule.value, DayRule::UpTo(_))
+        && policy.charge.value == Charge::CrewDays;
+    let charged = list.sets.settle(Quantity::by(
+        if by_days {
+            "crew days × people × a day"
+        } else {
+            "hours as computed"
+        },
+        "labor",
+        Unit::Hour,
+        if by_days {
+            of(&days) * &day.people * &day.hours
+        } else {
+            of(&hours)
+        },
+    ));
+    Crew {
+        tasks,
+        stages,
+        worked,
+        trips,
+        travel,
+        set_up,
+        hours,
+        days,
+        charged,
+    }
+}
+
+/// Every stage is a visit of its own: its trips and its days go up by themselves.
+fn by_stage(day: &Day, stages: &mut [StageHours], list: &List<'_>) -> Quantity {
+    let mut trips = Vec::new();
+    for one in &mut *stages {
+        let name = one.stage.name();
+        let visits = list
+            .sets
+            .settle(day.trips(&one.worked, format!("trips to {name}")));
+        let mut hours = of(&one.worked) + of(&visits) * &day.people * &day.travel;
+        if let Some(set_up) = &day.set_up {
+            hours = hours + of(&visits) * &day.people * set_up;
+        }
+        one.days = Some(list.sets.settle(day.days(hours, format!("days to {name}"))));
+        trips.push(visits);
+    }
+    Quantity::by(
+        "trips of every stage added up",
+        "trips",
+        Unit::Trip,
+        sum(&trips),
+    )
+}
