@@ -27,7 +27,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             Problem::new("light-dowels", message)
                 .at(dowels.spacing.place)
                 .help(format!(
-                    "where trucks cross, {} bars {} long and {} apart are published ({SOURCE}; tables for slabs of 5 to 8 in say so from memory); thin slabs of houses lie outside that table; {DECIDES}",
+                    "where trucks cross, {} bars {} long and {} apart are published ({SOURCE}; ACI 360R and 330R name the same bar and spacing for 5 to 8 in, from memory, not checked); thin slabs of houses lie outside that table; {DECIDES}",
                     wanted.diameter, wanted.length, wanted.spacing
                 ))
         })
