@@ -18,11 +18,11 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         .map(|(slab, _)| slab);
     // The deepest cut of the job decides which tool is brought along.
     let deepest = jointed.max_by(|a, b| {
-        let by_depth = groove_depth(a.thickness.value).cmp(&groove_depth(b.thickness.value));
+        let by_depth = groove_depth(a.thickest()).cmp(&groove_depth(b.thickest()));
         by_depth.then(b.place.cmp(&a.place))
     });
     let answer = deepest.map(|slab| {
-        let (thickness, cut) = (slab.thickness.value, groove_depth(slab.thickness.value));
+        let (thickness, cut) = (slab.thickest(), groove_depth(slab.thickest()));
         let message = format!(
             "joints of `{}` are cut `{cut}` deep; a 3/4 in groove alone is too shallow for `{thickness}`",
             slab.key

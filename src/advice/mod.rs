@@ -9,11 +9,14 @@ mod aggregate;
 mod air;
 mod barely_a_load;
 mod closed_day;
+mod deep_forms;
 mod deposit;
 mod dowel_grip;
 mod dowel_size;
 mod dowels_unused;
+mod even_risers;
 mod groove;
+mod handrail;
 mod holds;
 mod isolation;
 mod margin;
@@ -25,6 +28,7 @@ mod no_zone;
 mod panel_shape;
 mod pinned_both_ways;
 mod promised;
+mod risers;
 mod sets;
 mod short_load;
 mod spacing;
@@ -32,6 +36,7 @@ mod stale;
 mod standing;
 mod steel_room;
 mod strength;
+mod treads;
 mod two_mixes;
 mod vehicle;
 
@@ -94,6 +99,11 @@ const QUESTIONS: &[Question] = &[
     dowel_size::ask,
     dowels_unused::ask,
     pinned_both_ways::ask,
+    risers::ask,
+    treads::ask,
+    even_risers::ask,
+    handrail::ask,
+    deep_forms::ask,
     access::ask,
     narrow_gate::ask,
     closed_day::ask,

@@ -19,6 +19,7 @@ pub mod joints;
 pub mod laps;
 pub mod mesh;
 pub mod source;
+pub mod steps;
 pub mod strength;
 pub mod yard;
 

@@ -17,6 +17,8 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("CUSTOMER", &job::CUSTOMER),
     ("SLAB", &job::SLAB),
     ("EDGES", &job::EDGES),
+    ("THICKENED", &job::THICKENED),
+    ("STEPS", &job::STEPS),
     ("ACCESS", &job::ACCESS),
     ("REMOVAL", &job::REMOVAL),
     ("LUMP", &job::LUMP),

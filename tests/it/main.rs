@@ -15,6 +15,7 @@ mod quote;
 mod quote_steel;
 mod reference;
 mod reference_tables;
+mod scope_words;
 mod supply;
 mod support;
 mod tidy;

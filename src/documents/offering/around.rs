@@ -3,7 +3,7 @@
 use rust_decimal::Decimal;
 
 use super::phrases::{list, printed};
-use super::{Offering, english};
+use super::{Offering, english, sections};
 use crate::documents::views::quote::Sentence;
 use crate::input::job::Takeoff;
 use crate::values::{Amount, Unit, rounding};
@@ -64,6 +64,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     {
         lines.push("Steel in the concrete".to_owned());
     }
+    lines.extend(sections::not_included(takeoff));
     lines.push("Grass seed and plants".to_owned());
     let mut lines: Vec<String> = lines.iter().map(|line| printed(line)).collect();
     if !takeoff.options.is_empty() {
@@ -80,6 +81,7 @@ pub(super) fn short(title: &str) -> String {
 pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     let mut lines = of.business.assumptions.clone();
     lines.extend(of.takeoff.assumptions.iter().cloned());
+    lines.extend(sections::assumptions(of.takeoff));
     lines.extend(super::access::sentences(of));
     lines.iter().map(|line| printed(line)).collect()
 }

@@ -13,6 +13,7 @@ mod phrases;
 mod plan;
 mod removal;
 mod scope;
+mod sections;
 
 use std::collections::BTreeMap;
 

@@ -1,7 +1,7 @@
 //! What we will do, made from the takeoff.
 
-use super::Offering;
 use super::phrases::{area, length, list, size};
+use super::{Offering, sections};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
 use crate::input::job::{ExtraWhat, Slab, Takeoff};
@@ -26,16 +26,23 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     add(
         "Base",
         each(takeoff, |slab| {
-            slab.base.as_ref().map(|base| {
+            let base = slab.base.as_ref().map(|base| {
                 format!(
                     "{} of {}, packed",
                     length(base.depth.value),
                     base.material.value
                 )
-            })
+            });
+            match (base, &slab.sections.retarder) {
+                (base, None) => base,
+                (None, Some(_)) => Some("vapor retarder sheet".to_owned()),
+                (Some(base), Some(_)) => Some(format!("{base}, then a vapor retarder sheet")),
+            }
         }),
     );
     add("Pour", poured(takeoff, slabs));
+    add("Edges", each(takeoff, sections::edges));
+    add("Steps", sections::steps(takeoff));
     add(
         "Concrete",
         each(takeoff, |slab| of.rules.mixes.get(&slab.mix.value).map(mix)),
@@ -85,11 +92,12 @@ fn each(takeoff: &Takeoff, says: impl Fn(&Slab) -> Option<String>) -> String {
 
 fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
     let mut texts: Vec<String> = Vec::new();
-    let mut thicknesses: Vec<Length> = takeoff
+    let is_flat = |slab: &Slab| slab.on.is_none() && !slab.sections.is_stoop();
+    let mut thicknesses: Vec<(Length, Length, String)> = takeoff
         .slabs
         .iter()
-        .filter(|slab| slab.on.is_none())
-        .map(|slab| slab.thickness.value)
+        .filter(|slab| is_flat(slab))
+        .map(thick)
         .collect();
     thicknesses.sort();
     thicknesses.dedup();
@@ -98,16 +106,15 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
             .slabs
             .iter()
             .zip(slabs)
-            .filter(|(slab, _)| slab.on.is_none() && slab.thickness.value == thickness);
+            .filter(|(slab, _)| is_flat(slab) && thick(slab) == thickness);
         let names: Vec<String> = of_it.map(|(slab, measured)| one(slab, measured)).collect();
-        texts.push(format!("{}, {} thick", list(&names), length(thickness)));
+        texts.push(format!("{}, {} thick", list(&names), thickness.2));
     }
-    for (slab, _) in takeoff
-        .slabs
-        .iter()
-        .zip(slabs)
-        .filter(|(slab, _)| slab.on.is_some())
-    {
+    for slab in takeoff.slabs.iter().filter(|slab| !is_flat(slab)) {
+        if let Some(stoop) = sections::stoop(slab) {
+            texts.push(stoop);
+            continue;
+        }
         texts.push(format!(
             "{} {}, {} high",
             slab.called,
@@ -116,6 +123,12 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
         ));
     }
     texts.join("; ")
+}
+
+/// Thin end, thick end, and both in words.
+fn thick(slab: &Slab) -> (Length, Length, String) {
+    let words = sections::thickness(slab);
+    (slab.thickness.value, slab.thickest(), words)
 }
 
 /// A shape with its own plan is said by its area, a plain one by its size.
@@ -155,9 +168,7 @@ fn finish(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
             .as_ref()
             .is_some_and(|joints| !joints.panels.lines.is_empty())
     });
-    let deepest = jointed
-        .map(|(slab, _)| groove_depth(slab.thickness.value))
-        .max();
+    let deepest = jointed.map(|(slab, _)| groove_depth(slab.thickest())).max();
     let joints = deepest.map_or_else(String::new, |depth| {
         format!("; joints {} deep, as drawn", length(depth))
     });

@@ -28,6 +28,8 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("base", Unit::CubicYard),
     ("form straight", Unit::Foot),
     ("form curved", Unit::Foot),
+    ("form deep", Unit::Foot),
+    ("vapor retarder", Unit::SquareFoot),
     ("bars", Unit::Foot),
     ("mesh", Unit::SquareFoot),
     ("drill holes", Unit::Piece),

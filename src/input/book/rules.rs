@@ -154,9 +154,11 @@ pub enum ShortCount {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Role {
     Forms,
+    DeepForms,
     Stakes,
     IsolationStrip,
     CuringCompound,
+    VaporRetarder,
     Chairs,
     TieWire,
     ShortLoad,
@@ -173,9 +175,11 @@ impl Role {
     /// The key under `use`, and the unit its item must have.
     pub const ALL: &'static [(Self, &'static str, Unit)] = &[
         (Self::Forms, "forms", Unit::Foot),
+        (Self::DeepForms, "deep forms", Unit::Foot),
         (Self::Stakes, "stakes", Unit::Piece),
         (Self::IsolationStrip, "isolation strip", Unit::Foot),
         (Self::CuringCompound, "curing compound", Unit::Gallon),
+        (Self::VaporRetarder, "vapor retarder", Unit::SquareFoot),
         (Self::Chairs, "chairs", Unit::Piece),
         (Self::TieWire, "tie wire", Unit::Pound),
         (Self::ShortLoad, "short load", Unit::CubicYard),

@@ -4,6 +4,7 @@ mod firm;
 mod kinds;
 mod lists;
 mod policy;
+mod retarder;
 pub mod tables;
 
 use std::collections::BTreeMap;

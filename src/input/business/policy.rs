@@ -56,6 +56,10 @@ pub struct OrderPolicy {
     pub wire_for_a_tie: At<Length>,
     /// Pounds a foot.
     pub tie_wire: At<Ratio>,
+    /// A form deeper than this has a rate and an item of its own.
+    pub deep_form_over: At<Length>,
+    pub retarder_width: At<Length>,
+    pub retarder_lap: At<Length>,
 }
 
 #[derive(Clone, Debug)]
@@ -169,6 +173,8 @@ pub(super) fn order(
     let tie_wire = fields
         .usual("tie wire", problems)
         .and_then(|at| pounds_a_foot(at, problems));
+    let deep_form_over = fields.usual("deep form over", problems);
+    let (retarder_width, retarder_lap) = super::retarder::read(&fields, problems)?;
     Some(OrderPolicy {
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
@@ -180,6 +186,9 @@ pub(super) fn order(
         crossings_tied: crossings_tied?,
         wire_for_a_tie: wire_for_a_tie?,
         tie_wire: tie_wire?,
+        deep_form_over: deep_form_over?,
+        retarder_width,
+        retarder_lap,
     })
 }
 

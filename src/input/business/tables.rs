@@ -239,7 +239,13 @@ pub const TAX: FieldTable = FieldTable {
 
 /// What a kind and a slab can both say.
 pub const SLAB_VALUES: &[Field] = &[
-    field("thickness", "length", "", "of the concrete", "4 in"),
+    field(
+        "thickness",
+        "length",
+        "",
+        "of the concrete; `4 in to 6 in north` where one end is thicker",
+        "4 in",
+    ),
     field("mix", "name", "", "a mix of the price book", "exterior"),
     field(
         "base",
@@ -291,6 +297,20 @@ pub const SLAB_VALUES: &[Field] = &[
         "level",
         "so that water runs off",
         "1/4 in per ft",
+    ),
+    field(
+        "thickened",
+        "edges",
+        "none",
+        "edges that go deeper, with the whole depth",
+        "all open, 12 in wide, 12 in deep",
+    ),
+    field(
+        "vapor retarder",
+        "yes or no",
+        "no",
+        "a sheet under the slab",
+        "yes",
     ),
 ];
 

@@ -10,6 +10,7 @@ mod positions;
 mod removal;
 mod resolve;
 mod sanity;
+mod sections;
 pub mod tables;
 mod takeoff;
 mod values;
@@ -22,6 +23,7 @@ pub use edge::{EdgeKind, EdgePart, Pin};
 pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::resolve;
+pub use sections::{Sections, Steps, ThickEnd, Thickened};
 pub use takeoff::{
     Access, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, SetTo, Slab,
     Takeoff,

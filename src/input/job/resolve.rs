@@ -1,8 +1,10 @@
 //! Looks up every name of a takeoff: kinds, mixes, bars, finishes, positions.
 
 mod dowels;
+mod flight;
 mod names;
 mod pours;
+mod sections;
 mod shape;
 mod slab;
 mod steel;
@@ -34,6 +36,7 @@ pub fn resolve(
     }
     let placements = pours(&written.pours, &mut slabs, problems);
     positions::place(&mut slabs, problems);
+    sections::placed(&mut slabs, problems);
     super::arranged::check(&written.arranged, book, problems);
     let extras = written.extras.iter().chain(
         written

@@ -1,10 +1,12 @@
 //! The keys of a takeoff: what each is, its default, an example.
 
 mod lists;
+mod sections;
 mod site;
 mod slab;
 
 pub use lists::{CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
+pub use sections::{STEPS, THICKENED};
 pub use site::{ACCESS, CUSTOMER, PLACEMENT};
 pub use slab::{EDGES, SLAB};
 

@@ -128,6 +128,7 @@ pub struct Slab {
     pub outline: Outline,
     /// As a size, when it was given as one.
     pub size: Option<At<SizePhrase>>,
+    /// Of the thin end where the slab is not even.
     pub thickness: At<Length>,
     pub mix: At<String>,
     pub base: Option<Base>,
@@ -142,6 +143,7 @@ pub struct Slab {
     /// Longest side of a panel; none where no joints are cut.
     pub joints: Option<At<Length>>,
     pub fall: Option<Fall>,
+    pub sections: super::Sections,
     pub edges: Vec<EdgePart>,
     /// Nobody said where it lies.
     pub stands_alone: bool,

@@ -1,12 +1,13 @@
 //! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
 
-use crate::input::phrases::{BarsPhrase, BasePhrase, DowelsPhrase, FallPhrase};
+use super::Thickened;
+use crate::input::phrases::{BarsPhrase, BasePhrase, DowelsPhrase, FallPhrase, ThicknessPhrase};
 use crate::reading::{At, Fields, Problems};
 use crate::values::Length;
 
 #[derive(Clone, Debug, Default)]
 pub struct SlabValues {
-    pub thickness: Option<At<Length>>,
+    pub thickness: Option<At<ThicknessPhrase>>,
     pub mix: Option<At<String>>,
     pub base: Option<At<BasePhrase>>,
     pub bars: Option<At<BarsPhrase>>,
@@ -18,14 +19,15 @@ pub struct SlabValues {
     /// `Some(None)` is an explicit `none`.
     pub joints: Option<At<Option<Length>>>,
     pub fall: Option<At<FallPhrase>>,
+    /// `Some(None)` is an explicit `none`.
+    pub thickened: Option<At<Option<Thickened>>>,
+    pub retarder: Option<At<bool>>,
 }
 
 impl SlabValues {
     pub fn read(fields: &Fields<'_>, problems: &mut Problems) -> Self {
         Self {
-            thickness: fields
-                .text("thickness", problems)
-                .and_then(|text| positive(&text, problems)),
+            thickness: fields.read("thickness", problems),
             mix: fields.text("mix", problems),
             base: fields.read("base", problems),
             bars: fields.read("bars", problems),
@@ -47,6 +49,10 @@ impl SlabValues {
                 })
             }),
             fall: fields.read("fall", problems),
+            thickened: fields
+                .node("thickened")
+                .and_then(|node| super::written::thickened(node, problems)),
+            retarder: fields.yes("vapor retarder", problems),
         }
     }
 
@@ -70,6 +76,18 @@ impl SlabValues {
             finish: pick(self.finish, usual.finish.as_ref(), "finish", &mut taken),
             joints: pick(self.joints, usual.joints.as_ref(), "joints", &mut taken),
             fall: pick(self.fall, usual.fall.as_ref(), "fall", &mut taken),
+            thickened: pick(
+                self.thickened,
+                usual.thickened.as_ref(),
+                "thickened",
+                &mut taken,
+            ),
+            retarder: pick(
+                self.retarder,
+                usual.retarder.as_ref(),
+                "vapor retarder",
+                &mut taken,
+            ),
         };
         (merged, taken)
     }

@@ -5,8 +5,10 @@ mod lists;
 mod options;
 mod read;
 mod removal;
+mod sections;
 
 pub use read::read;
+pub use sections::{SectionsWritten, StepsWritten, thickened};
 
 use super::options::OptionGroup;
 use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
@@ -50,6 +52,7 @@ pub struct SlabWritten {
     pub beside: Option<At<BesidePhrase>>,
     pub on: Option<At<BesidePhrase>>,
     pub values: SlabValues,
+    pub sections: SectionsWritten,
 }
 
 #[derive(Clone, Debug)]

@@ -13,6 +13,9 @@ mod season;
 mod share;
 mod size;
 mod steel;
+mod steps;
+mod thickened;
+mod thickness;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
@@ -27,3 +30,6 @@ pub use season::Season;
 pub use share::Share;
 pub use size::{SizePhrase, positive};
 pub use steel::BarsPhrase;
+pub use steps::{FromEnd, Risers, StepsPhrase, StoopPhrase};
+pub use thickened::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, ThickenedPhrase};
+pub use thickness::ThicknessPhrase;

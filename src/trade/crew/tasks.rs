@@ -9,7 +9,7 @@ use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::order::{ConcreteOrder, Section};
-use crate::trade::term::{number, of};
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
@@ -42,6 +42,11 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("base".into()),
         slabs(&|_, slab| slab.base.clone()),
     ));
+    let bought = |i: usize| work.takeoff.slabs[i].sections.fill().is_some();
+    let fill = slabs(&|i, slab| slab.fill().filter(|_| bought(i)).cloned());
+    if let Some((_, base)) = tasks.last_mut() {
+        base.extend(fill);
+    }
     // A step is formed and finished as one piece of work, by its own rate.
     tasks.push((
         TaskName::Rated("form straight".into()),
@@ -52,8 +57,16 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         slabs(&|_, slab| (!slab.is_step).then(|| slab.edges.curved.clone())),
     ));
     tasks.push((
+        TaskName::Rated("form deep".into()),
+        slabs(&|_, slab| (!slab.is_step).then(|| slab.edges.deep.clone())),
+    ));
+    tasks.push((
+        TaskName::Rated("vapor retarder".into()),
+        slabs(&|_, slab| slab.retarder.as_ref().map(|_| slab.area.clone())),
+    ));
+    tasks.push((
         TaskName::Rated("bars".into()),
-        slabs(&|_, slab| slab.bar_feet()),
+        slabs(&|_, slab| steel(slab)),
     ));
     tasks.push((
         TaskName::Rated("mesh".into()),
@@ -92,11 +105,14 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
     let one = Quantity::by("each step", "step", Unit::Piece, number(1));
     tasks.push((
         TaskName::Rated("step".into()),
-        slabs(&|_, slab| slab.is_step.then(|| one.clone())),
+        slabs(&|_, slab| match &slab.steps {
+            Some(steps) => Some(steps.risers.clone()),
+            None => slab.is_step.then(|| one.clone()),
+        }),
     ));
     tasks.push((
         TaskName::Rated("cure, strip and clean".into()),
-        slabs(&|_, slab| Some(slab.area.clone())),
+        slabs(&|_, slab| Some(slab.surface())),
     ));
     for extra in work.extras {
         let ExtraWhat::Item(amount) = &extra.what else {
@@ -117,6 +133,21 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         }
     }
     tasks
+}
+
+/// Feet of bars placed in a slab, those along its edges too.
+fn steel(slab: &SlabQuantities) -> Option<Quantity> {
+    let all: Vec<&Quantity> = slab.steel().map(|bars| &bars.placed).collect();
+    match all[..] {
+        [] => None,
+        [one] => Some(one.clone()),
+        _ => Some(Quantity::by(
+            "in the slab and along its edges",
+            "bars placed",
+            Unit::Foot,
+            sum(all),
+        )),
+    }
 }
 
 /// What of an order is placed in each slab.

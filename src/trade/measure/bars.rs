@@ -51,31 +51,23 @@ impl Run {
     }
 }
 
-impl BarQuantities {
-    /// Its weight follows from its feet.
-    pub(super) fn new(bar: Bar, runs: Vec<Run>, placed: Quantity, weight_name: String) -> Self {
-        let per_foot = Quantity::new(
-            "weight of a foot",
-            Amount::new(bar.weight_per_foot(), Unit::Pound),
-            Working::Plan {
-                how: format!("{bar} bar"),
-                of: Vec::new(),
-                rule: "ASTM A615, nominal weight (as restated)",
-            },
-        );
-        let weight = Quantity::by(
-            "feet × pounds a foot",
-            weight_name,
-            Unit::Pound,
-            of(&placed) * &per_foot,
-        );
-        Self {
-            bar,
-            runs,
-            placed,
-            weight,
-        }
-    }
+/// Pounds follow from feet in place.
+pub(super) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
+    let per_foot = Quantity::new(
+        "weight of a foot",
+        Amount::new(bar.weight_per_foot(), Unit::Pound),
+        Working::Plan {
+            how: format!("{bar} bar"),
+            of: Vec::new(),
+            rule: "ASTM A615, nominal weight (as restated)",
+        },
+    );
+    Quantity::by(
+        "feet × pounds a foot",
+        name,
+        Unit::Pound,
+        of(placed) * &per_foot,
+    )
 }
 
 /// The bars of a slab, each size by itself.
@@ -129,12 +121,12 @@ pub(super) fn measure(
             Unit::Foot,
             sum(&feet),
         ));
-        Some(BarQuantities::new(
+        Some(BarQuantities {
             bar,
             runs,
+            weight: weigh(bar, &placed, format!("{which} bar weight")),
             placed,
-            format!("{which} bar weight"),
-        ))
+        })
     };
     sizes.iter().filter_map(|bar| of_size(*bar)).collect()
 }

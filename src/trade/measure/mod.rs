@@ -13,19 +13,23 @@ mod joints;
 mod lap;
 mod mesh;
 mod removal;
+mod steps;
+mod thickened;
 
 pub use bars::{BarQuantities, Run};
 pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
 pub use joints::JointQuantities;
 pub use removal::{RemovalQuantities, SawCut};
+pub use steps::StepQuantities;
+pub use thickened::ThickenedQuantities;
 
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Takeoff};
 use crate::trade::Quantity;
 use crate::trade::sets::Sets;
-use crate::trade::term::sum;
+use crate::trade::term::{of, sum};
 use crate::values::Unit;
 
 /// Everything measured of one slab.
@@ -34,6 +38,10 @@ pub struct SlabQuantities {
     pub area: Quantity,
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
+    /// Where one end is thicker than the other.
+    pub mean_thickness: Option<Quantity>,
+    /// Of the slab alone, where there is more to it.
+    pub flat: Option<Quantity>,
     pub base: Option<Quantity>,
     /// Each size by itself.
     pub bars: Vec<BarQuantities>,
@@ -43,24 +51,12 @@ pub struct SlabQuantities {
     /// Bars across its edges, each kind by itself.
     pub dowels: Vec<DowelQuantities>,
     pub joints: Option<JointQuantities>,
+    pub thickened: Option<ThickenedQuantities>,
+    pub steps: Option<StepQuantities>,
+    /// Square feet of sheet, laps included.
+    pub retarder: Option<Quantity>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
-}
-
-impl SlabQuantities {
-    /// Feet of bars in place, all sizes together.
-    pub fn bar_feet(&self) -> Option<Quantity> {
-        match &self.bars[..] {
-            [] => None,
-            [one] => Some(one.placed.clone()),
-            all => Some(Quantity::by(
-                "sizes added up",
-                "bars of the slab",
-                Unit::Foot,
-                sum(all.iter().map(|bars| &bars.placed)),
-            )),
-        }
-    }
 }
 
 impl SlabQuantities {
@@ -75,6 +71,51 @@ impl SlabQuantities {
                 Unit::Piece,
                 sum(all.iter().map(|dowels| &dowels.holes)),
             )),
+        }
+    }
+
+    /// All bars to cut: those of the slab, and those along its thickened edges.
+    pub fn steel(&self) -> impl Iterator<Item = &BarQuantities> {
+        let edge = self.thickened.as_ref().and_then(|edge| edge.bars.as_ref());
+        self.bars.iter().chain(edge)
+    }
+
+    /// What there is of it beyond an even slab, in the order it is shown.
+    pub fn sections(&self) -> Vec<Quantity> {
+        let first = self.mean_thickness.iter().chain(&self.flat);
+        let mut all: Vec<Quantity> = first.cloned().collect();
+        if let Some(edge) = &self.thickened {
+            all.extend([edge.length.clone(), edge.strip.clone()]);
+            all.extend(edge.taper.clone());
+            all.push(edge.concrete.clone());
+            all.extend(edge.core.clone());
+        }
+        if let Some(steps) = &self.steps {
+            all.push(steps.risers.clone());
+            all.extend(steps.concrete.clone());
+            all.push(steps.riser_form.clone());
+            all.extend(steps.side_form.clone());
+            all.push(steps.face.clone());
+        }
+        all.extend(self.retarder.clone());
+        all
+    }
+
+    /// Compacted, inside the walls of a stoop.
+    pub fn fill(&self) -> Option<&Quantity> {
+        self.thickened.as_ref().and_then(|edge| edge.core.as_ref())
+    }
+
+    /// What is cured: the slab, and the faces of its steps.
+    pub fn surface(&self) -> Quantity {
+        match &self.steps {
+            None => self.area.clone(),
+            Some(steps) => Quantity::by(
+                "slab and steps",
+                "surface",
+                Unit::SquareFoot,
+                of(&self.area) + &steps.face,
+            ),
         }
     }
 }
@@ -101,11 +142,19 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
     let area = sets.settle(concrete::area(slab));
-    let edges = edges::measure(slab, sets);
+    let thickness = concrete::thickness(slab, sets);
+    let thickened = thickened::measure(slab, &area, &thickness, (policy, rules), sets);
+    let steps = steps::measure(slab, sets);
+    // Deep forms are told apart only where the book has a rate for them.
+    let deep_over = (rules.rates.get("form deep")).map(|_| policy.deep_form_over.value);
+    let flat = sets.settle(concrete::volume(slab, &area, &thickness));
+    let whole = concrete::whole(slab, &flat, thickened.as_ref(), steps.as_ref());
+    let edges = edges::measure(slab, deep_over, sets);
     SlabQuantities {
         dowels: dowels::measure(slab, &edges, rules, sets),
         edges,
-        concrete: sets.settle(concrete::volume(slab, &area)),
+        flat: whole.is_some().then(|| flat.clone()),
+        concrete: whole.map_or(flat, |whole| sets.settle(whole)),
         base: slab
             .base
             .as_ref()
@@ -114,7 +163,11 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         crossings: crossings::measure(slab, policy, sets),
         mesh: mesh::measure(slab, policy, rules, &area, sets).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),
-        is_step: slab.on.is_some() || slab.kind == "step",
+        is_step: (slab.on.is_some() || slab.kind == "step") && steps.is_none(),
+        retarder: concrete::retarder(slab, policy, &area).map(|sheet| sets.settle(sheet)),
+        mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),
+        thickened,
+        steps,
         area,
     }
 }

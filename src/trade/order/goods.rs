@@ -2,6 +2,7 @@
 
 mod dowels;
 mod loose;
+mod sections;
 mod steel;
 
 use rust_decimal_macros::dec;
@@ -34,14 +35,8 @@ pub(super) fn list(
             .map(|(i, slab)| (Section::Slab(i), what(slab)))
             .collect::<Vec<_>>()
     };
-    let formed = each(&|slab| {
-        Quantity::by(
-            "straight and curved",
-            "formed edge",
-            Unit::Foot,
-            of(&slab.edges.straight) + &slab.edges.curved,
-        )
-    });
+    let apart = list.ways.rules.roles.contains_key(&Role::DeepForms);
+    let formed = each(&|slab| sections::formed(slab, apart));
     list.buy_role(
         Role::Forms,
         "form boards",
@@ -49,6 +44,7 @@ pub(super) fn list(
         &formed,
         None,
     );
+    sections::deep_forms(slabs, list);
     stakes(slabs, list);
     let strip = each(&|slab| slab.edges.strip.clone());
     list.buy_role(
@@ -65,7 +61,7 @@ pub(super) fn list(
             "area ÷ coverage",
             "curing compound",
             Unit::Gallon,
-            of(&slab.area) / &coverage,
+            of(&slab.surface()) / &coverage,
         )
     });
     list.buy_role(
@@ -75,6 +71,7 @@ pub(super) fn list(
         &compound,
         None,
     );
+    sections::retarder(slabs, list);
     super::pump::list(takeoff, orders, list);
 }
 

@@ -147,9 +147,10 @@ impl JobNeeds {
                 slab.edges.curved.clone(),
                 slab.edges.strip.clone(),
             ]);
+            roots.push(slab.edges.deep.clone());
+            roots.extend(slab.sections());
             roots.extend(
-                slab.bars
-                    .iter()
+                slab.steel()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
             );
             for dowels in &slab.dowels {

@@ -3,6 +3,7 @@
 mod money;
 mod slabs;
 mod steel;
+mod steps;
 mod supply;
 
 use flatwork::advice::{Case, advice};

@@ -9,4 +9,5 @@ mod concrete;
 mod dowels;
 mod earth;
 mod money;
+mod sections;
 mod steel;

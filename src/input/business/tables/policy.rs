@@ -70,6 +70,27 @@ pub const ORDER: FieldTable = FieldTable {
             "weight and length of a roll",
             "3.5 lb per 336 ft",
         ),
+        field(
+            "deep form over",
+            "length",
+            "8 in",
+            "deeper forms go by the rate `form deep`, if the book has it",
+            "8 in",
+        ),
+        field(
+            "retarder width",
+            "length",
+            "10 ft",
+            "of a sheet of vapor retarder",
+            "10 ft",
+        ),
+        field(
+            "retarder lap",
+            "length",
+            "6 in",
+            "where two sheets meet",
+            "6 in",
+        ),
     ],
 };
 

@@ -2,6 +2,7 @@
 
 use super::dowels;
 use super::names::{kind, known};
+use super::sections::sections;
 use super::shape::{edges, outline, shape_place};
 use super::steel;
 use crate::input::book::PriceBook;
@@ -24,7 +25,7 @@ pub(super) fn slab(
 ) -> Option<Slab> {
     let key = &written.key.value;
     let kind = kind(written, business, problems)?;
-    let (values, usual) = written.values.clone().or(&business.kinds[&kind].values);
+    let (values, mut usual) = written.values.clone().or(&business.kinds[&kind].values);
     let outline = outline(&written.shape, problems);
     let missing = |what: &str, problems: &mut Problems| {
         let message = format!("`{key}` has no {what}, and neither has its kind `{kind}`");
@@ -115,13 +116,20 @@ pub(super) fn slab(
         |pin, phrase| dowels::across(pin, phrase, &edges, &written.key, book, problems);
     let doweled = across(Pin::Dowels, values.dowels);
     let tied = across(Pin::Ties, values.ties);
-    if let Some(thickness) = &thickness {
-        sanity::thickness(key, thickness, problems);
-    }
+    let sections = thickness.map(|thickness| {
+        let (thickened, retarder) = (values.thickened, values.retarder);
+        let rules = &book.rules;
+        sections(
+            written, &thickness, thickened, retarder, &outline, rules, problems,
+        )
+    });
     sanity::area(key, &outline, shape_place(&written.shape), problems);
     if !mesh_known || !fiber_known {
         return None;
     }
+    let (thickness, sections) = sections?;
+    // A solid stoop is as thick as its steps are high, whatever is usual.
+    usual.retain(|key| *key != "thickness" || !sections.is_solid());
     Some(Slab {
         key: key.clone(),
         place: written.key.place,
@@ -133,7 +141,7 @@ pub(super) fn slab(
         } else {
             None
         },
-        thickness: thickness?,
+        thickness,
         mix: mix?,
         base: base?,
         bars: bars?,
@@ -158,6 +166,7 @@ pub(super) fn slab(
                 toward,
             }),
         }),
+        sections,
         stands_alone: written.on.is_none() && written.beside.is_none(),
         on: written.on.as_ref().map(|on| on.value.slab.clone()),
         usual,

@@ -4,7 +4,7 @@ use super::access::{access, way};
 use super::lists::{extra_what, list, photos, set, texts};
 use super::options::option_group;
 use super::removal::removal;
-use super::{JobWritten, PourWritten, ShapeWritten, SlabWritten};
+use super::{JobWritten, PourWritten, SectionsWritten, ShapeWritten, SlabWritten};
 use crate::input::job::options::{MOST, OptionGroup};
 use crate::input::job::takeoff::{Customer, Extra};
 use crate::input::job::{EdgeKind, SlabValues, tables};
@@ -160,10 +160,12 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
             beside: None,
             on: None,
             values: SlabValues::default(),
+            sections: SectionsWritten::default(),
         });
     }
     let fields = entry.node.fields(&tables::SLAB, problems)?;
     let values = SlabValues::read(&fields, problems);
+    let sections = SectionsWritten::read(&fields, problems);
     let kind = fields.text("kind", problems);
     let called = fields.text("called", problems).map(|at| at.value);
     let edges = fields
@@ -208,6 +210,7 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         beside,
         on,
         values,
+        sections,
     })
 }
 

@@ -18,7 +18,7 @@ use crate::values::{Amount, Unit};
 pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
     let mut sizes: Vec<Bar> = slabs
         .iter()
-        .flat_map(|slab| slab.bars.iter().map(|bars| bars.bar))
+        .flat_map(|slab| slab.steel().map(|bars| bars.bar))
         .collect();
     sizes.sort();
     sizes.dedup();
@@ -28,8 +28,8 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
         };
         let of_size = || {
             slabs.iter().enumerate().flat_map(move |(i, slab)| {
-                let of_size = slab.bars.iter().filter(move |bars| bars.bar == bar);
-                of_size.map(move |bars| (i, bars))
+                let of_bar = slab.steel().filter(move |bars| bars.bar == bar);
+                of_bar.map(move |bars| (i, bars))
             })
         };
         let runs: Vec<Run> = of_size().flat_map(|(_, bars)| bars.runs.clone()).collect();

@@ -1,6 +1,6 @@
 //! The quantities of one slab.
 
-use super::Group;
+use super::{Group, sections};
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Dowels, Slab};
 use crate::trade::Quantity;
@@ -14,14 +14,19 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
     quantities.extend([
         found.edges.straight.clone(),
         found.edges.curved.clone(),
+        found.edges.deep.clone(),
         found.edges.strip.clone(),
-        found.concrete.clone(),
     ]);
+    quantities.extend(found.sections());
+    quantities.push(found.concrete.clone());
     quantities.extend(found.base.clone());
     let mut notes = Vec::new();
     for found in &found.bars {
         quantities.extend([found.placed.clone(), found.weight.clone()]);
         notes.extend(slab.bars.iter().flat_map(|bars| runs(found, bars)));
+    }
+    if let Some(edge) = found.thickened.as_ref().and_then(|edge| edge.bars.as_ref()) {
+        quantities.extend([edge.placed.clone(), edge.weight.clone()]);
     }
     if let Some(mesh) = &found.mesh {
         quantities.extend(strips(mesh));
@@ -106,7 +111,9 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
         .iter()
         .filter_map(|key| {
             let value = match *key {
-                "thickness" => slab.thickness.value.to_string(),
+                "thickness" => sections::thickness(slab),
+                "thickened" => sections::thickened(slab)?,
+                "vapor retarder" => slab.sections.retarder.as_ref().map(|_| "yes".into())?,
                 "mix" => slab.mix.value.clone(),
                 "finish" => slab.finish.value.clone(),
                 "base" => {
