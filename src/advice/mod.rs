@@ -8,7 +8,10 @@ mod access;
 mod aggregate;
 mod air;
 mod barely_a_load;
+mod border;
 mod closed_day;
+mod coat;
+mod colors;
 mod deep_forms;
 mod deposit;
 mod dowel_grip;
@@ -17,6 +20,7 @@ mod dowels_unused;
 mod even_risers;
 mod groove;
 mod handrail;
+mod hard_trowel;
 mod holds;
 mod isolation;
 mod margin;
@@ -90,6 +94,10 @@ const QUESTIONS: &[Question] = &[
     groove::ask,
     strength::ask,
     air::ask,
+    hard_trowel::ask,
+    border::ask,
+    coat::ask,
+    colors::ask,
     aggregate::ask,
     steel_room::ask,
     vehicle::ask,

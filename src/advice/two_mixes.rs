@@ -13,7 +13,12 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             .iter()
             .filter(|order| order.placement == placement)
             .collect();
-        let [first, second, ..] = of_pour[..] else {
+        // One mix in two colors is asked about by itself.
+        let Some(first) = of_pour.first() else {
+            continue;
+        };
+        let other = |order: &&&ConcreteOrder| order.mix.value != first.mix.value;
+        let Some(second) = of_pour.iter().find(other) else {
             continue;
         };
         let message = format!(

@@ -18,4 +18,5 @@ mod reference_tables;
 mod scope_words;
 mod supply;
 mod support;
+mod surfaces;
 mod tidy;

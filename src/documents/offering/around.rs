@@ -19,7 +19,15 @@ pub(super) fn title(takeoff: &Takeoff) -> String {
 
 pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
     let crew = &of.offer.quoted().needs.crew;
-    let days = crew.trips.value();
+    let later = crew
+        .returns
+        .as_ref()
+        .map_or(Decimal::ZERO, crate::trade::Quantity::value);
+    let days = if later.is_zero() {
+        crew.trips.value()
+    } else {
+        (crew.trips.value() - later).max(Decimal::ONE)
+    };
     let before = i64::try_from(rounding::round_up_to(days, Decimal::ONE))
         .unwrap_or(1)
         .max(1);
@@ -43,9 +51,18 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
             format!("{} and {}", start.long(), end.long()),
             ".",
         ),
-        sentence("", working, " at your house."),
+        sentence("", working, &at_your_house(later)),
         sentence(english::RAIN, String::new(), ""),
     ]
+}
+
+/// Visits after the pour are no working days before it.
+fn at_your_house(later: Decimal) -> String {
+    match Amount::new(later, Unit::Plain).number().as_str() {
+        "0" => " at your house.".to_owned(),
+        "1" => " at your house, and one visit after the pour.".to_owned(),
+        several => format!(" at your house, and {several} visits after the pour."),
+    }
 }
 
 pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
@@ -57,6 +74,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     let usual = of.business.not_included.clone();
     lines.extend(super::removal::without_permit(takeoff, usual));
     lines.extend(takeoff.not_included.iter().cloned());
+    lines.extend(super::surface::not_sealed(of, &lines));
     if takeoff
         .slabs
         .iter()

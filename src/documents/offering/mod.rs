@@ -14,6 +14,7 @@ mod plan;
 mod removal;
 mod scope;
 mod sections;
+mod surface;
 
 use std::collections::BTreeMap;
 
@@ -92,7 +93,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             .collect(),
         kind_word: Headed {
             heading: english::KIND_HEADING.to_owned(),
-            text: english::KIND_WORD.to_owned(),
+            text: surface::kind_word(of),
         },
         acceptance: Acceptance {
             heading: english::ACCEPT_HEADING.to_owned(),
@@ -116,7 +117,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             lead: english::CURE_LEAD.to_owned(),
             has_figure: true,
         },
-        care: english::terms(english::CARE),
+        care: surface::care(of),
         safety: english::terms(english::SAFETY),
         terms: paragraphs(&of.business.terms),
         deferral: english::DEFERRAL.to_owned(),

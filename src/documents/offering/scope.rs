@@ -1,7 +1,7 @@
 //! What we will do, made from the takeoff.
 
 use super::phrases::{area, length, list, size};
-use super::{Offering, sections};
+use super::{Offering, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
 use crate::input::job::{ExtraWhat, Slab, Takeoff};
@@ -47,6 +47,7 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
         "Concrete",
         each(takeoff, |slab| of.rules.mixes.get(&slab.mix.value).map(mix)),
     );
+    add("Color", each(takeoff, |slab| surface::color(of, slab)));
     add("Steel", each(takeoff, steel));
     add(
         "Dowels",
@@ -58,7 +59,8 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
             slab.fiber.as_ref().map(|_| "fiber in the mix".to_owned())
         }),
     );
-    add("Finish", finish(takeoff, slabs));
+    add("Finish", finish(of, slabs));
+    add("Seal", each(takeoff, |slab| surface::seal(of, slab)));
     add("Clean up", clean_up(of));
     terms
 }
@@ -158,9 +160,10 @@ fn steel(slab: &Slab) -> Option<String> {
     (!both.is_empty()).then(|| both.join(" and "))
 }
 
-fn finish(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
+fn finish(of: Offering<'_>, slabs: &[SlabQuantities]) -> String {
+    let takeoff = of.takeoff;
     let finishes = each(takeoff, |slab| {
-        (slab.on.is_none()).then(|| slab.finish.value.clone())
+        (slab.on.is_none()).then(|| surface::finish(of, slab))
     });
     let jointed = takeoff.slabs.iter().zip(slabs).filter(|(_, measured)| {
         measured
@@ -182,7 +185,7 @@ fn clean_up(of: Offering<'_>) -> String {
     } else {
         format!("{also}; ")
     };
-    format!("{also}curing coat on, forms out, site swept")
+    format!("{also}{}forms out, site swept", surface::cured(of))
 }
 
 /// Extras a customer would ask about; machines and fees are ours to think of.

@@ -12,9 +12,9 @@ pub(in crate::input) use item::class_named;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    Adhesive, BarStock, BaseStock, BuggyHire, Charges, DowelStock, Dumping, FiberBy, FiberStock,
-    Filling, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Selling, ShortCount, ShortLoad,
-    Supply, Winter,
+    Adhesive, BarStock, BaseStock, BuggyHire, Charges, Color, Curing, DowelStock, Dumping, FiberBy,
+    FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Sealer,
+    Selling, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
 };
 
 use crate::reading::{At, Node, Place, Problem, Problems};
@@ -65,6 +65,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
         .map(|(key, item)| (key.clone(), item.selling.clone()))
         .collect();
     steel::check(&rules, problems);
+    rules::check(&rules, problems);
     let knows = |key: &str| items.contains_key(key) || broken.contains(key);
     let holds = fields
         .node("holds")

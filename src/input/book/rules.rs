@@ -8,12 +8,15 @@ mod charges;
 pub(super) mod dowels;
 mod hire;
 mod read;
+mod surfaces;
 mod units;
 
 pub use charges::{Charges, Returned, Winter};
 pub use dowels::{Adhesive, DowelStock};
 pub use hire::{BuggyHire, Hose, PumpHire};
 pub(super) use read::read;
+pub(super) use surfaces::check;
+pub use surfaces::{Color, Curing, Finish, Sealer, SurfaceItem, Surfaces};
 pub(super) use units::{check as check_units, check_purposes};
 
 use super::ItemKey;
@@ -31,6 +34,7 @@ pub struct Rules {
     pub mesh: BTreeMap<String, MeshStock>,
     pub fiber: BTreeMap<String, FiberStock>,
     pub dowels: BTreeMap<String, DowelStock>,
+    pub surfaces: Surfaces,
     pub disposal: BTreeMap<String, Dumping>,
     pub supply: Option<Supply>,
     pub pump: Option<PumpHire>,
@@ -64,6 +68,8 @@ pub struct Mix {
     pub air: At<Percent>,
     pub aggregate: At<Length>,
     pub cement: At<String>,
+    /// Pounds in a yard, where the owner knows them.
+    pub cement_content: Option<At<Ratio>>,
 }
 
 #[derive(Clone, Debug)]
@@ -159,6 +165,7 @@ pub enum Role {
     IsolationStrip,
     CuringCompound,
     VaporRetarder,
+    CuringCover,
     Chairs,
     TieWire,
     ShortLoad,
@@ -180,6 +187,7 @@ impl Role {
         (Self::IsolationStrip, "isolation strip", Unit::Foot),
         (Self::CuringCompound, "curing compound", Unit::Gallon),
         (Self::VaporRetarder, "vapor retarder", Unit::SquareFoot),
+        (Self::CuringCover, "curing cover", Unit::SquareFoot),
         (Self::Chairs, "chairs", Unit::Piece),
         (Self::TieWire, "tie wire", Unit::Pound),
         (Self::ShortLoad, "short load", Unit::CubicYard),
@@ -237,7 +245,10 @@ impl Rules {
             .chain(pump)
             .chain(self.buggy.iter().map(|buggy| &buggy.item))
             .map(|at| (at.value.as_str(), at.place));
-        let dowels = dowels::items_named(&self.dowels);
-        named.chain(roles).chain(hired).chain(dowels)
+        named
+            .chain(roles)
+            .chain(hired)
+            .chain(dowels::items_named(&self.dowels))
+            .chain(self.surfaces.items_named())
     }
 }

@@ -3,10 +3,12 @@
 mod dowel;
 mod hire;
 mod stock;
+mod surfaces;
 
 pub use dowel::DOWEL;
 pub use hire::{BUGGY, HOSE, PUMP, RETURNED, WINTER};
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
+pub use surfaces::{COLOR, FINISH, SEALER};
 
 use crate::input::business::tables::field;
 use crate::reading::FieldTable;
@@ -84,6 +86,27 @@ pub const BOOK: FieldTable = FieldTable {
             "",
             "bars across an edge, by the name you give them",
             "{smooth: {item: dowel 1/2 in, bar: 1/2 in smooth}}",
+        ),
+        field(
+            "finishes",
+            "keys by finish",
+            "",
+            "what a finish takes beside its hours, and what the customer reads of it",
+            "{stamped slate: {says: stamped like split slate, hours: 7 hours per 100 sq ft}}",
+        ),
+        field(
+            "colors",
+            "keys by color",
+            "",
+            "colors all through the concrete",
+            "{sandstone: {item: color sandstone, dose: 3% of cement}}",
+        ),
+        field(
+            "sealers",
+            "keys by sealer",
+            "",
+            "what is put on weeks after the pour",
+            "{wet look: {item: sealer by the pail, coverage: 250 sq ft per gal}}",
         ),
         field(
             "disposal",

@@ -60,6 +60,8 @@ pub struct OrderPolicy {
     pub deep_form_over: At<Length>,
     pub retarder_width: At<Length>,
     pub retarder_lap: At<Length>,
+    /// How deep the owner's tool cuts, where it is known.
+    pub groove: Option<At<Length>>,
 }
 
 #[derive(Clone, Debug)]
@@ -175,7 +177,11 @@ pub(super) fn order(
         .and_then(|at| pounds_a_foot(at, problems));
     let deep_form_over = fields.usual("deep form over", problems);
     let (retarder_width, retarder_lap) = super::retarder::read(&fields, problems)?;
+    let groove = fields
+        .read("groove depth", problems)
+        .and_then(|at| above_zero(at, &Length::ZERO, problems));
     Some(OrderPolicy {
+        groove,
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
         smallest_allowance: smallest_allowance?,

@@ -25,8 +25,8 @@ pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::resolve;
 pub use sections::{Sections, Steps, ThickEnd, Thickened};
 pub use takeoff::{
-    Access, Base, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, SetTo, Slab,
-    Takeoff,
+    Access, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement, SetTo,
+    Slab, Takeoff,
 };
 pub use values::SlabValues;
 pub use written::{JobWritten, SlabWritten, read};

@@ -8,6 +8,7 @@ mod sections;
 mod shape;
 mod slab;
 mod steel;
+mod surface;
 
 use names::known_in_unit;
 use pours::pours;

@@ -140,6 +140,12 @@ pub struct Slab {
     pub ties: Option<Dowels>,
     pub fiber: Option<At<String>>,
     pub finish: At<String>,
+    pub border: Option<Border>,
+    /// All through the concrete.
+    pub color: Option<At<String>>,
+    /// Put on when it has hardened.
+    pub seal: Option<At<String>>,
+    pub curing: At<crate::input::book::Curing>,
     /// Longest side of a panel; none where no joints are cut.
     pub joints: Option<At<Length>>,
     pub fall: Option<Fall>,
@@ -159,6 +165,13 @@ pub struct Slab {
 pub struct Base {
     pub depth: At<Length>,
     pub material: At<String>,
+}
+
+/// A band of another finish along the open edges.
+#[derive(Clone, Debug)]
+pub struct Border {
+    pub width: At<Length>,
+    pub finish: At<String>,
 }
 
 #[derive(Clone, Debug)]

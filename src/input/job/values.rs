@@ -1,7 +1,10 @@
 //! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
 
 use super::Thickened;
-use crate::input::phrases::{BarsPhrase, BasePhrase, DowelsPhrase, FallPhrase, ThicknessPhrase};
+use crate::input::book::Curing;
+use crate::input::phrases::{
+    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, ThicknessPhrase,
+};
 use crate::reading::{At, Fields, Problems};
 use crate::values::Length;
 
@@ -16,6 +19,10 @@ pub struct SlabValues {
     pub ties: Option<At<DowelsPhrase>>,
     pub fiber: Option<At<String>>,
     pub finish: Option<At<String>>,
+    pub border: Option<At<BorderPhrase>>,
+    pub color: Option<At<String>>,
+    pub seal: Option<At<String>>,
+    pub curing: Option<At<Curing>>,
     /// `Some(None)` is an explicit `none`.
     pub joints: Option<At<Option<Length>>>,
     pub fall: Option<At<FallPhrase>>,
@@ -36,6 +43,10 @@ impl SlabValues {
             ties: fields.read("ties", problems),
             fiber: fields.text("fiber", problems),
             finish: fields.text("finish", problems),
+            border: fields.read("border", problems),
+            color: fields.text("color", problems),
+            seal: fields.text("seal", problems),
+            curing: fields.read("curing", problems),
             joints: fields.text("joints", problems).and_then(|text| {
                 if text.value == "none" {
                     return Some(At {
@@ -74,6 +85,10 @@ impl SlabValues {
             ties: pick(self.ties, usual.ties.as_ref(), "ties", &mut taken),
             fiber: pick(self.fiber, usual.fiber.as_ref(), "fiber", &mut taken),
             finish: pick(self.finish, usual.finish.as_ref(), "finish", &mut taken),
+            border: pick(self.border, usual.border.as_ref(), "border", &mut taken),
+            color: pick(self.color, usual.color.as_ref(), "color", &mut taken),
+            seal: pick(self.seal, usual.seal.as_ref(), "seal", &mut taken),
+            curing: pick(self.curing, usual.curing.as_ref(), "curing", &mut taken),
             joints: pick(self.joints, usual.joints.as_ref(), "joints", &mut taken),
             fall: pick(self.fall, usual.fall.as_ref(), "fall", &mut taken),
             thickened: pick(

@@ -2,7 +2,9 @@
 
 mod base;
 mod beside;
+mod border;
 mod days;
+mod dose;
 mod dowel;
 mod fall;
 mod lap;
@@ -19,7 +21,9 @@ mod thickness;
 
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
+pub use border::BorderPhrase;
 pub use days::Days;
+pub use dose::Dose;
 pub use dowel::{DowelBar, DowelsPhrase};
 pub use fall::{Compass, FallPhrase};
 pub use lap::LapPhrase;

@@ -1,7 +1,7 @@
 //! The stages of a job: the crew comes, and comes again, for each of them.
 
 use super::TaskHours;
-use crate::trade::term::sum;
+use crate::trade::term::{number, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
@@ -90,6 +90,20 @@ pub(super) fn hours(tasks: &[TaskHours]) -> Vec<StageHours> {
         })
     });
     stages.collect()
+}
+
+/// A stage that takes visits, though the hours of its work are counted elsewhere.
+pub(super) fn without_hours(stage: Stage) -> StageHours {
+    StageHours {
+        stage,
+        worked: Quantity::by(
+            "no task of its own",
+            format!("hours to {}", stage.name()),
+            Unit::Hour,
+            number(0),
+        ),
+        days: None,
+    }
 }
 
 #[cfg(test)]

@@ -3,11 +3,12 @@
 use rust_decimal::Decimal;
 
 use super::Work;
+use super::surfaces::{finish_task, sealing};
 use crate::input::book::Rules;
 use crate::input::job::{ExtraWhat, Method};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
-use crate::trade::measure::SlabQuantities;
+use crate::trade::measure::{SlabQuantities, faces};
 use crate::trade::order::{ConcreteOrder, Section};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
@@ -15,7 +16,7 @@ use crate::values::{Amount, Unit};
 
 pub(super) enum TaskName {
     Rated(String),
-    /// Hours that come with an item of the book.
+    /// Hours that come with an item, a finish or a sealer of the book.
     Item(String, At<Ratio>),
 }
 
@@ -26,6 +27,9 @@ impl TaskName {
         }
     }
 }
+
+/// How much of a task a slab takes.
+type Measured = fn(&SlabQuantities) -> Option<Quantity>;
 
 /// Every task that may occur, with its work in each part of the job.
 pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
@@ -64,18 +68,15 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("vapor retarder".into()),
         slabs(&|_, slab| slab.retarder.as_ref().map(|_| slab.area.clone())),
     ));
-    tasks.push((
-        TaskName::Rated("bars".into()),
-        slabs(&|_, slab| steel(slab)),
-    ));
-    tasks.push((
-        TaskName::Rated("mesh".into()),
-        slabs(&|_, slab| slab.mesh.as_ref().map(|_| slab.area.clone())),
-    ));
-    tasks.push((
-        TaskName::Rated("drill holes".into()),
-        slabs(&|_, slab| slab.holes()),
-    ));
+    let mesh = |slab: &SlabQuantities| slab.mesh.as_ref().map(|_| slab.area.clone());
+    let set: [(&str, Measured); 3] = [
+        ("bars", steel),
+        ("mesh", mesh),
+        ("drill holes", SlabQuantities::holes),
+    ];
+    for (name, what) in set {
+        tasks.push((TaskName::Rated(name.into()), slabs(&|_, slab| what(slab))));
+    }
     for (method, name) in Method::ALL {
         let ordered = work
             .orders
@@ -85,21 +86,18 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         let task = TaskName::Rated(format!("place by {name}"));
         tasks.push((task, ordered.collect()));
     }
-    let mut finishes: Vec<&String> = work
-        .takeoff
-        .slabs
-        .iter()
-        .map(|slab| &slab.finish.value)
-        .collect();
-    finishes.sort();
+    let faces = faces(work.takeoff, work.slabs);
+    let mut finishes: Vec<&str> = faces.iter().map(|face| face.finish).collect();
+    finishes.sort_unstable();
     finishes.dedup();
     for finish in finishes {
         tasks.push((
-            TaskName::Rated(format!("finish {finish}")),
-            slabs(&|i, slab| {
-                (!slab.is_step && work.takeoff.slabs[i].finish.value == *finish)
-                    .then(|| slab.area.clone())
-            }),
+            finish_task(finish, rules),
+            faces
+                .iter()
+                .filter(|face| !work.slabs[face.slab].is_step && face.finish == finish)
+                .map(|face| (Section::Slab(face.slab), face.area.clone()))
+                .collect(),
         ));
     }
     let one = Quantity::by("each step", "step", Unit::Piece, number(1));
@@ -114,6 +112,7 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("cure, strip and clean".into()),
         slabs(&|_, slab| Some(slab.surface())),
     ));
+    tasks.extend(sealing(work, rules));
     for extra in work.extras {
         let ExtraWhat::Item(amount) = &extra.what else {
             continue;

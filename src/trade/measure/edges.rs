@@ -25,6 +25,17 @@ pub struct EdgeQuantities {
     pub by_kind: Vec<(EdgeKind, Quantity)>,
 }
 
+impl EdgeQuantities {
+    /// The open edge, where there is any.
+    pub fn open(&self) -> Option<&Quantity> {
+        let open = self
+            .by_kind
+            .iter()
+            .find(|(kind, _)| *kind == EdgeKind::Open);
+        open.map(|(_, length)| length)
+    }
+}
+
 pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) -> EdgeQuantities {
     let is_deep = |part: &EdgePart| deep_over.is_some_and(|limit| limit < slab.edge_depth(part));
     let parts: Vec<(EdgePart, bool, Quantity)> = slab

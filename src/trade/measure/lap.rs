@@ -116,6 +116,7 @@ mod tests {
             air: at("0%".parse::<Percent>().unwrap()),
             aggregate: at(Length::inches_whole(1)),
             cement: at("blended".to_owned()),
+            cement_content: None,
         }
     }
 

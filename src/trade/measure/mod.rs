@@ -9,6 +9,7 @@ mod concrete;
 mod crossings;
 mod dowels;
 mod edges;
+mod faces;
 mod joints;
 mod lap;
 mod mesh;
@@ -19,6 +20,7 @@ mod thickened;
 pub use bars::{BarQuantities, Run};
 pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
+pub use faces::{BorderQuantities, Face, faces};
 pub use joints::JointQuantities;
 pub use removal::{RemovalQuantities, SawCut};
 pub use steps::StepQuantities;
@@ -55,6 +57,7 @@ pub struct SlabQuantities {
     pub steps: Option<StepQuantities>,
     /// Square feet of sheet, laps included.
     pub retarder: Option<Quantity>,
+    pub border: Option<BorderQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
 }
@@ -152,6 +155,7 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
     let edges = edges::measure(slab, deep_over, sets);
     SlabQuantities {
         dowels: dowels::measure(slab, &edges, rules, sets),
+        border: faces::border(slab, edges.open(), &area, sets),
         edges,
         flat: whole.is_some().then(|| flat.clone()),
         concrete: whole.map_or(flat, |whole| sets.settle(whole)),

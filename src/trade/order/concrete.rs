@@ -1,4 +1,4 @@
-//! Ready-mix: one order for each mix of each pour, its loads, and what the plant charges beside it.
+//! Ready-mix: one order for each mix and color of each pour, its loads, and what the plant charges beside it.
 
 mod charges;
 mod fees;
@@ -16,18 +16,19 @@ pub use waits::OnCall;
 
 use super::{List, Missing, Section};
 use crate::input::book::Supply;
-use crate::input::job::{Method, Takeoff};
+use crate::input::job::{Method, Slab, Takeoff};
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::term::{largest, number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
-/// What is ordered of one mix for one pour.
+/// What is ordered of one mix in one color for one pour.
 #[derive(Clone, Debug)]
 pub struct ConcreteOrder {
     pub placement: usize,
     pub mix: At<String>,
+    pub color: Option<At<String>>,
     /// How it is placed.
     pub by: Method,
     pub net: Quantity,
@@ -46,6 +47,18 @@ pub struct ConcreteOrder {
 }
 
 impl ConcreteOrder {
+    /// Whether this slab is poured from it.
+    pub fn takes(&self, slab: &Slab) -> bool {
+        slab.placement == self.placement
+            && slab.mix.value == self.mix.value
+            && named(slab.color.as_ref()) == named(self.color.as_ref())
+    }
+
+    /// Its mix, and its color where it has one.
+    pub fn called(&self) -> String {
+        called(&self.mix, self.color.as_ref())
+    }
+
     /// What nothing that is bought leads to.
     pub(super) fn roots(&self) -> Vec<Quantity> {
         let waits = self.on_call.iter();
@@ -53,6 +66,17 @@ impl ConcreteOrder {
             .flat_map(|call| [call.waits.clone(), call.firm.clone()])
             .collect()
     }
+}
+
+fn called(mix: &At<String>, color: Option<&At<String>>) -> String {
+    match named(color) {
+        Some(color) => format!("{} {color}", mix.value),
+        None => mix.value.clone(),
+    }
+}
+
+fn named(color: Option<&At<String>>) -> Option<&str> {
+    color.map(|color| color.value.as_str())
 }
 
 pub(super) fn orders(
@@ -66,10 +90,12 @@ pub(super) fn orders(
     };
     let mut groups: Vec<(usize, At<String>, Vec<usize>)> = Vec::new();
     for (i, slab) in takeoff.slabs.iter().enumerate() {
-        match groups
-            .iter_mut()
-            .find(|(placement, mix, _)| *placement == slab.placement && mix.value == slab.mix.value)
-        {
+        match groups.iter_mut().find(|(placement, mix, members)| {
+            let color = takeoff.slabs[members[0]].color.as_ref();
+            *placement == slab.placement
+                && mix.value == slab.mix.value
+                && named(color) == named(slab.color.as_ref())
+        }) {
             Some((.., members)) => members.push(i),
             None => groups.push((slab.placement, slab.mix.clone(), vec![i])),
         }
@@ -79,12 +105,14 @@ pub(super) fn orders(
     let several = 1 < takeoff.placements.len();
     let mut orders = Vec::new();
     for (placement, mix, members) in groups {
+        let color = takeoff.slabs[members[0]].color.clone();
+        let ordered = format!("{} order", called(&mix, color.as_ref()));
         let name = if several {
-            format!("{} order, pour {}", mix.value, placement + 1)
+            format!("{ordered}, pour {}", placement + 1)
         } else {
-            format!("{} order", mix.value)
+            ordered
         };
-        let prime = primed.contains(&(placement, mix.value.clone()));
+        let prime = primed.contains(&members[0]);
         let order = order(
             &name, placement, mix, &members, prime, takeoff, slabs, supply, list,
         );
@@ -114,26 +142,26 @@ fn name_of_need(order: &ConcreteOrder) -> String {
     order.order.name().to_owned()
 }
 
-/// The pump's prime is lost once a pour, and belongs to its largest order.
+/// The pump's prime is lost once a pour, and belongs to its largest order: the first slab of each such.
 fn primed(
     groups: &[(usize, At<String>, Vec<usize>)],
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
-) -> Vec<(usize, String)> {
+) -> Vec<usize> {
     let yards = |members: &[usize]| {
         members
             .iter()
             .map(|&i| slabs[i].concrete.value())
             .sum::<Decimal>()
     };
-    let mut found: Vec<(usize, String)> = Vec::new();
+    let mut found: Vec<usize> = Vec::new();
     for placement in 0..takeoff.placements.len() {
         if !takeoff.access_of(placement).is_by(Method::Pump) {
             continue;
         }
         let of_pour = groups.iter().filter(|(p, ..)| *p == placement);
-        if let Some((_, mix, _)) = of_pour.max_by_key(|(.., members)| yards(members)) {
-            found.push((placement, mix.value.clone()));
+        if let Some((.., members)) = of_pour.max_by_key(|(.., members)| yards(members)) {
+            found.push(members[0]);
         }
     }
     found
@@ -156,8 +184,14 @@ fn order(
 ) -> ConcreteOrder {
     const RULE: &str = "net + the largest of percent, too deep a base, and the least; up to how the plant sells, once";
     let policy = list.ways.order;
+    let color = takeoff.slabs[members[0]].color.clone();
     let net = list.sets.settle(Quantity::by(
-        "slabs added up",
+        match color {
+            Some(_) => {
+                "slabs of this color added up; another color is another order, with its own loads"
+            }
+            None => "slabs added up",
+        },
         format!("{name} net"),
         Unit::CubicYard,
         sum(members.iter().map(|&i| &slabs[i].concrete)),
@@ -212,6 +246,7 @@ fn order(
     ConcreteOrder {
         placement,
         mix,
+        color,
         by,
         on_call: None,
         back: waits::back(name, &order, &net, prime.as_ref(), supply, list),

@@ -7,8 +7,9 @@ mod steel;
 
 use rust_decimal_macros::dec;
 
+use super::finishes::cured_by;
 use super::{ConcreteOrder, List, Section};
-use crate::input::book::Role;
+use crate::input::book::{Curing, Role};
 use crate::input::job::Takeoff;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::term::{number, of, sum};
@@ -64,6 +65,7 @@ pub(super) fn list(
             of(&slab.surface()) / &coverage,
         )
     });
+    let compound = cured_by(Curing::Compound, takeoff, compound);
     list.buy_role(
         Role::CuringCompound,
         "curing compound",

@@ -5,6 +5,7 @@
 
 mod concrete;
 mod extras;
+mod finishes;
 mod goods;
 mod haul;
 mod machines;
@@ -102,6 +103,7 @@ pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
     };
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
+    finishes::list(takeoff, &slabs, &orders, &mut list);
     sawing::list(&removals, &mut list);
     haul::list(&removals, &mut list);
     extras::list(&extras, &mut list);
@@ -157,6 +159,11 @@ impl JobNeeds {
                 roots.extend([dowels.count.clone(), dowels.holes.clone()]);
                 roots.extend(dowels.adhesive.clone());
             }
+            roots.extend(
+                slab.border
+                    .iter()
+                    .flat_map(|border| [border.area.clone(), border.inside.clone()]),
+            );
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
         }
         roots

@@ -5,12 +5,14 @@ mod dowels;
 mod hire;
 mod stock;
 mod supply;
+mod surfaces;
 mod words;
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use stock::{bars, base, disposal, fiber, mesh, mix};
 use supply::supply;
+use surfaces::{color, finish, sealer};
 
 use super::{Role, Rules};
 use crate::input::book::{ItemKey, rates};
@@ -75,6 +77,30 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         problems,
         disposal,
         &mut rules.disposal,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "finishes",
+        problems,
+        finish,
+        &mut rules.surfaces.finishes,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "colors",
+        problems,
+        color,
+        &mut rules.surfaces.colors,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "sealers",
+        problems,
+        sealer,
+        &mut rules.surfaces.sealers,
         &mut rules.broken,
     );
     rules.supply = book

@@ -23,6 +23,13 @@ pub const MIX: FieldTable = FieldTable {
             "blended (Type IL), ordinary (Type I or II) or early (Type III)",
             "blended",
         ),
+        field(
+            "cement content",
+            "rate",
+            "",
+            "in each yard; colors go by it",
+            "564 lb per cu yd",
+        ),
     ],
 };
 

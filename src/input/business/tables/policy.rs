@@ -91,6 +91,13 @@ pub const ORDER: FieldTable = FieldTable {
             "where two sheets meet",
             "6 in",
         ),
+        field(
+            "groove depth",
+            "length",
+            "",
+            "how deep your groover or saw cuts; you are told where a slab asks for more",
+            "1 in",
+        ),
     ],
 };
 

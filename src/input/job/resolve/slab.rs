@@ -5,6 +5,7 @@ use super::names::{kind, known};
 use super::sections::sections;
 use super::shape::{edges, outline, shape_place};
 use super::steel;
+use super::surface::{Said, fits, surface};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::takeoff::{Base, Fall, Slab};
@@ -110,6 +111,19 @@ pub(super) fn slab(
         value: "broom".to_owned(),
         place: written.key.place,
     });
+    let surface = surface(
+        Said {
+            border: values.border,
+            color: values.color,
+            seal: values.seal,
+            curing: values.curing,
+        },
+        &finish.value,
+        mix.as_ref(),
+        written.key.place,
+        book,
+        problems,
+    );
     let outline = outline?;
     let edges = edges(written, &outline, problems);
     let mut across =
@@ -130,6 +144,10 @@ pub(super) fn slab(
     let (thickness, sections) = sections?;
     // A solid stoop is as thick as its steps are high, whatever is usual.
     usual.retain(|key| *key != "thickness" || !sections.is_solid());
+    let surface = surface?;
+    if let Some(border) = &surface.border {
+        fits(border, &outline, problems);
+    }
     Some(Slab {
         key: key.clone(),
         place: written.key.place,
@@ -150,6 +168,10 @@ pub(super) fn slab(
         ties: tied?,
         fiber,
         finish,
+        border: surface.border,
+        color: surface.color,
+        seal: surface.seal,
+        curing: surface.curing,
         joints: values.joints.and_then(|joints| {
             joints.value.map(|value| At {
                 value,

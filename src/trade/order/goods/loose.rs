@@ -13,10 +13,7 @@ use crate::values::{Amount, Unit};
 /// The plant adds fiber to a whole order; the crew adds whole bags.
 pub(super) fn fiber(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List<'_>) {
     for order in orders {
-        let members = takeoff
-            .slabs
-            .iter()
-            .filter(|slab| slab.placement == order.placement && slab.mix.value == order.mix.value);
+        let members = takeoff.slabs.iter().filter(|slab| order.takes(slab));
         let mut names: Vec<&String> = members
             .filter_map(|slab| slab.fiber.as_ref().map(|fiber| &fiber.value))
             .collect();

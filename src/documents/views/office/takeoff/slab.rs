@@ -36,6 +36,9 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
         quantities.extend([dowels.count.clone(), dowels.holes.clone()]);
         quantities.extend(dowels.adhesive.clone());
     }
+    if let Some(border) = &found.border {
+        quantities.extend([border.area.clone(), border.inside.clone()]);
+    }
     if let Some(joints) = &found.joints {
         quantities.push(joints.length.clone());
         let (columns, rows) = (joints.panels.columns.len(), joints.panels.rows.len());
@@ -116,6 +119,12 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "vapor retarder" => slab.sections.retarder.as_ref().map(|_| "yes".into())?,
                 "mix" => slab.mix.value.clone(),
                 "finish" => slab.finish.value.clone(),
+                "border" => {
+                    let border = slab.border.as_ref()?;
+                    format!("{} of {}", border.width.value, border.finish.value)
+                }
+                "color" => slab.color.as_ref()?.value.clone(),
+                "seal" => slab.seal.as_ref()?.value.clone(),
                 "base" => {
                     let base = slab.base.as_ref()?;
                     format!("{} of {}", base.depth.value, base.material.value)
