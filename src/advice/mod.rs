@@ -17,6 +17,9 @@ mod coat;
 mod colors;
 mod deep_forms;
 mod deposit;
+mod dowel_grip;
+mod dowel_size;
+mod dowels_unused;
 mod even_risers;
 mod from_house;
 mod groove;
@@ -25,11 +28,13 @@ mod hard_trowel;
 mod holds;
 mod isolation;
 mod margin;
+mod mesh_roll;
 mod minimum;
 mod narrow_gate;
 mod no_joints;
 mod no_zone;
 mod panel_shape;
+mod pinned_both_ways;
 mod promised;
 mod public_walk;
 mod risers;
@@ -108,12 +113,17 @@ const QUESTIONS: &[Question] = &[
     aggregate::ask,
     steel_room::ask,
     vehicle::ask,
+    mesh_roll::ask,
     isolation::ask,
     from_house::ask,
     siding::ask,
     public_walk::ask,
     box_load::ask,
     box_place::ask,
+    dowel_grip::ask,
+    dowel_size::ask,
+    dowels_unused::ask,
+    pinned_both_ways::ask,
     risers::ask,
     treads::ask,
     even_risers::ask,

@@ -14,6 +14,7 @@ pub mod bulking;
 pub mod cover;
 pub mod coverage;
 pub mod density;
+pub mod dowels;
 pub mod holidays;
 pub mod joints;
 pub mod laps;

@@ -48,6 +48,7 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("BARS", &book::BARS),
     ("MESH", &book::MESH),
     ("FIBER", &book::FIBER),
+    ("DOWEL", &book::DOWEL),
     ("FINISH", &book::FINISH),
     ("COLOR", &book::COLOR),
     ("SEALER", &book::SEALER),

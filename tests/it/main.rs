@@ -14,6 +14,7 @@ mod photos;
 mod properties;
 mod quote;
 mod quote_shapes;
+mod quote_steel;
 mod reference;
 mod reference_tables;
 mod scope_words;

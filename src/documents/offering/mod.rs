@@ -7,6 +7,7 @@ mod access;
 mod around;
 mod choices;
 mod cure;
+mod dowels;
 mod english;
 mod money;
 mod openings;

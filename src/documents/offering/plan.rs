@@ -2,9 +2,11 @@
 
 use super::phrases::{area, capital, length, sides, size};
 use super::{Offering, openings, sections};
-use crate::documents::figures::plan::{self, BoxView, EdgeView, PanelView, PlanView, SlabView};
+use crate::documents::figures::plan::{
+    self, BoxView, Crossed, EdgeView, PanelView, PlanView, SlabView,
+};
 use crate::geometry::{Direction, Outline};
-use crate::input::job::{EdgeKind, Slab};
+use crate::input::job::{EdgeKind, Pin, Slab};
 use crate::input::phrases::Compass;
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::measure::SlabQuantities;
@@ -161,6 +163,11 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
         from,
         to,
         kind: kind(part.kind),
+        crossed: match part.kind.pin() {
+            None => Crossed::Nothing,
+            Some(Pin::Dowels) => Crossed::Dowels,
+            Some(Pin::Ties) => Crossed::Ties,
+        },
     }
 }
 
@@ -168,11 +175,15 @@ pub(super) fn kind(kind: EdgeKind) -> plan::EdgeKind {
     match kind {
         EdgeKind::Open => plan::EdgeKind::Open,
         EdgeKind::House => plan::EdgeKind::House,
-        EdgeKind::Existing => plan::EdgeKind::Existing,
+        EdgeKind::Existing | EdgeKind::DoweledExisting | EdgeKind::TiedExisting => {
+            plan::EdgeKind::Existing
+        }
         EdgeKind::Curb => plan::EdgeKind::Curb,
         EdgeKind::Isolated => plan::EdgeKind::Isolated,
         EdgeKind::Joined => plan::EdgeKind::Joined,
-        EdgeKind::Bulkhead => plan::EdgeKind::Bulkhead,
+        EdgeKind::Bulkhead | EdgeKind::DoweledBulkhead | EdgeKind::TiedBulkhead => {
+            plan::EdgeKind::Bulkhead
+        }
     }
 }
 

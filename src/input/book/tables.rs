@@ -1,10 +1,12 @@
 //! The keys of a price book: what each is, its default, an example.
 
+mod dowel;
 mod hire;
 mod set;
 mod stock;
 mod surfaces;
 
+pub use dowel::DOWEL;
 pub use hire::{BUGGY, HOSE, PUMP, RETURNED, WINTER};
 pub use set::{BOX_STOCK, SITE_RULE};
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
@@ -79,6 +81,13 @@ pub const BOOK: FieldTable = FieldTable {
             "",
             "who adds it, how much",
             "{micro: {item: fiber, by: plant}}",
+        ),
+        field(
+            "dowels",
+            "keys by kind",
+            "",
+            "bars across an edge, by the name you give them",
+            "{smooth: {item: dowel 1/2 in, bar: 1/2 in smooth}}",
         ),
         field(
             "finishes",

@@ -4,7 +4,9 @@ mod access;
 mod around;
 mod arranged;
 mod ask;
+mod bars;
 mod boxes;
+mod dowels;
 mod edge;
 mod options;
 mod positions;
@@ -20,15 +22,17 @@ mod written;
 pub use around::Around;
 pub use arranged::{Arranged, Permit};
 pub use ask::choose;
+pub use bars::{Bars, Layer};
 pub use boxes::{BoxWritten, Lid, SetBox};
-pub use edge::{EdgeKind, EdgePart};
+pub use dowels::Dowels;
+pub use edge::{EdgeKind, EdgePart, Pin};
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
 pub use sections::{Sections, Steps, ThickEnd, Thickened};
 pub use takeoff::{
-    Access, Bars, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Opening,
-    Placement, SetTo, Slab, Takeoff,
+    Access, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Opening, Placement,
+    SetTo, Slab, Takeoff,
 };
 pub use values::SlabValues;
 pub use written::{JobWritten, OpeningWritten, SlabWritten, read};

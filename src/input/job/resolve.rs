@@ -3,6 +3,7 @@
 mod asked;
 mod boxes;
 mod chosen;
+mod dowels;
 mod flight;
 mod names;
 mod openings;
@@ -10,6 +11,7 @@ mod pours;
 mod sections;
 mod shape;
 mod slab;
+mod steel;
 mod surface;
 
 use std::collections::{BTreeMap, BTreeSet};

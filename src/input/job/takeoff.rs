@@ -5,11 +5,10 @@ use std::collections::BTreeMap;
 use std::str::FromStr;
 use std::sync::Arc;
 
-use super::{Arranged, Choice, EdgePart, OptionGroup, Removal};
+use super::{Arranged, Bars, Choice, Dowels, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
-use crate::tables::bars::Bar;
 use crate::values::{Amount, Day, Length, Money, Percent, Unreadable};
 
 #[derive(Clone, Debug)]
@@ -165,6 +164,10 @@ pub struct Slab {
     pub base: Option<Base>,
     pub bars: Option<Bars>,
     pub mesh: Option<At<String>>,
+    /// Across its doweled edges.
+    pub dowels: Option<Dowels>,
+    /// Across its tied edges.
+    pub ties: Option<Dowels>,
     pub fiber: Option<At<String>>,
     pub finish: At<String>,
     pub border: Option<Border>,
@@ -215,12 +218,6 @@ pub struct Base {
 pub struct Border {
     pub width: At<Length>,
     pub finish: At<String>,
-}
-
-#[derive(Clone, Debug)]
-pub struct Bars {
-    pub bar: Bar,
-    pub spacing: At<Length>,
 }
 
 #[derive(Clone, Debug)]

@@ -162,6 +162,10 @@ impl JobNeeds {
                 slab.steel()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
             );
+            for dowels in &slab.dowels {
+                roots.extend([dowels.count.clone(), dowels.holes.clone()]);
+                roots.extend(dowels.adhesive.clone());
+            }
             roots.extend(
                 slab.border
                     .iter()

@@ -5,6 +5,7 @@ mod options;
 mod shapes;
 mod site;
 mod slabs;
+mod steel;
 mod steps;
 mod supply;
 mod surfaces;

@@ -7,6 +7,7 @@ mod growth;
 mod jobs;
 mod options;
 mod shapes;
+mod steel;
 mod symmetry;
 mod totals;
 mod workings;

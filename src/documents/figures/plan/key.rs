@@ -4,12 +4,13 @@ use super::boxes;
 use super::edges::{self, Slope};
 use super::frame::{Frame, width_of};
 use super::openings;
+use super::pins;
 use super::scale::Scale;
 use super::sheet::{
     self, BULKHEAD, INK, JOINT, Layer, PALE, SOLID, STRIP, Sheet, TINT, WHITE, centered, point,
     words,
 };
-use super::view::{EdgeKind, PlanView};
+use super::view::{Crossed, EdgeKind, PlanView};
 use crate::press::drawing::{Face, Shape};
 
 const ROW: f32 = 15.0;
@@ -37,6 +38,8 @@ enum Sample {
     Curb,
     Open,
     Box(usize),
+    Dowels,
+    Ties,
     Nothing,
 }
 
@@ -69,6 +72,14 @@ impl Key {
             EdgeKind::Curb,
             EdgeKind::Isolated,
         ];
+        let crossed = |by: Crossed| {
+            let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
+            edges.any(|edge| edge.crossed == by)
+        };
+        let strip = |kind: EdgeKind| {
+            let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
+            edges.any(|edge| edge.kind == kind && edge.crossed != Crossed::Ties)
+        };
         let rows = [
             (
                 true,
@@ -81,7 +92,7 @@ impl Key {
                 words.joint.to_owned(),
             ),
             (
-                strips.into_iter().any(|kind| has(kind) || around(kind)),
+                strips.into_iter().any(|kind| strip(kind) || around(kind)),
                 Sample::Strip,
                 words.strip.to_owned(),
             ),
@@ -107,6 +118,12 @@ impl Key {
                 Sample::Open,
                 left_open(view, sheet),
             ),
+            (
+                crossed(Crossed::Dowels),
+                Sample::Dowels,
+                words.doweled.to_owned(),
+            ),
+            (crossed(Crossed::Ties), Sample::Ties, words.tied.to_owned()),
             (view.unplaced, Sample::Nothing, words.unplaced.to_owned()),
         ];
         let shown = rows.into_iter().filter(|(shown, _, _)| *shown);
@@ -218,6 +235,21 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
             let mut words = centered(number.to_string(), at, boxes::SIZE);
             words.face = Face::Bold;
             sheet.draw(Layer::Key, Shape::Words(words));
+        }
+        Sample::Dowels | Sample::Ties => {
+            let crossed = if sample == Sample::Dowels {
+                Crossed::Dowels
+            } else {
+                Crossed::Ties
+            };
+            sheet.line(Layer::Key, &line, INK, 1.3, SOLID);
+            pins::draw(
+                sheet,
+                Layer::Key,
+                &line,
+                crossed,
+                crossed == Crossed::Dowels,
+            );
         }
         Sample::Nothing => {}
     }

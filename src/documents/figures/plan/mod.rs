@@ -19,6 +19,7 @@ mod labels;
 mod lengths;
 mod names;
 mod openings;
+mod pins;
 mod rows;
 mod scale;
 mod sheet;
@@ -30,7 +31,7 @@ pub mod view;
 pub mod words;
 
 pub use view::{
-    BoxView, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side,
+    BoxView, Crossed, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side,
 };
 pub use words::{ENGLISH, PlanWords};
 

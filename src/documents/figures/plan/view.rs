@@ -84,6 +84,17 @@ pub struct EdgeView {
     pub from: Length,
     pub to: Length,
     pub kind: EdgeKind,
+    pub crossed: Crossed,
+}
+
+/// What crosses an edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Crossed {
+    Nothing,
+    /// Dowels that slide; a strip stays between.
+    Dowels,
+    /// Bars that hold; no strip is between.
+    Ties,
 }
 
 /// What stands at an edge.

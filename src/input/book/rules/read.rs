@@ -1,6 +1,7 @@
 //! Reads the rules of buying; what cannot be read is reported and left out.
 
 mod charges;
+mod dowels;
 mod hire;
 mod stock;
 mod supply;
@@ -60,6 +61,14 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         problems,
         fiber,
         &mut rules.fiber,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "dowels",
+        problems,
+        dowels::dowels,
+        &mut rules.dowels,
         &mut rules.broken,
     );
     each(

@@ -64,7 +64,20 @@ pub const BARS: FieldTable = FieldTable {
             "bar no. 4",
         ),
         field("stock", "length", "20 ft", "length it is sold in", "20 ft"),
-        field("lap", "bar diameters", "40", "length of a splice", "40"),
+        field(
+            "lap",
+            "bar diameters or rule",
+            "40",
+            "length of a splice: bar diameters, or `class B` of ACI 318, which is longer",
+            "class B",
+        ),
+        field(
+            "grade",
+            "number",
+            "60",
+            "60 or 40, thousands of psi at which it yields; `class B` asks",
+            "60",
+        ),
     ],
 };
 

@@ -50,6 +50,27 @@ pub const ORDER: FieldTable = FieldTable {
             "200 sq ft",
         ),
         field(
+            "crossings tied",
+            "percent",
+            "50%",
+            "share of the crossings of bars that are tied",
+            "50%",
+        ),
+        field(
+            "wire for a tie",
+            "length",
+            "12 in",
+            "wire for one tie, what falls off included",
+            "12 in",
+        ),
+        field(
+            "tie wire",
+            "rate",
+            "3.5 lb per 336 ft",
+            "weight and length of a roll",
+            "3.5 lb per 336 ft",
+        ),
+        field(
             "deep form over",
             "length",
             "8 in",

@@ -132,7 +132,7 @@ pub const EDGES: FieldTable = FieldTable {
             "north",
             "kind of edge",
             "open",
-            "open, house, existing concrete, curb, isolated, joined or bulkhead",
+            "open, house, existing concrete, curb, isolated, joined or bulkhead; before the third and the last, doweled or tied",
             "house",
         ),
         field("east", "kind of edge", "open", "the same", "open"),
