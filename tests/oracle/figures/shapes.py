@@ -108,6 +108,29 @@ class Outline:
         assert len(hits) % 2 == 0, "a line enters as often as it leaves"
         return list(zip(hits[::2], hits[1::2]))
 
+    def looks(self, side):
+        """The direction a straight side looks to, if it is one of the four."""
+        out = self.outward(side) if side.bulge == 0 else None
+        return next((name for name, step in STEPS.items() if step == out), None)
+
+    def tangents(self, side):
+        """Directions of the walk where a side begins and where it ends."""
+        along = tuple((side.end[i] - side.start[i]) / side.chord for i in (0, 1))
+        if side.bulge == 0:
+            return along, along
+        out, sign, radius = self.outward(side), 1 if side.bulge > 0 else -1, side.radius()
+        c, s = (radius - abs(side.bulge)) / radius, side.chord / 2 / radius * sign
+        return tuple(tuple(along[i] * c + out[i] * s * way for i in (0, 1)) for way in (1, -1))
+
+    def turn(self, side, after):
+        """Sine and cosine of the turn from one side to the next; outward corners are positive."""
+        a, b = self.tangents(side)[1], self.tangents(after)[0]
+        cross, dot = a[0] * b[1] - a[1] * b[0], a[0] * b[0] + a[1] * b[1]
+        return (-cross if self.clockwise else cross), dot
+
+    def is_rectangle(self):
+        return len(self.sides) == 4 and all(s.bulge == 0 and self.looks(s) for s in self.sides)
+
     def facing(self, compass):
         """The straight side that looks that way and lies farthest out; the longest of several."""
         want = STEPS[compass]
