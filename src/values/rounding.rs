@@ -6,9 +6,11 @@ use super::Money;
 
 /// Rounds to whole cents, half a cent away from zero: 1.005 becomes 1.01.
 ///
-/// `Decimal::round_dp` would give 1.00, since it rounds half to even.
+/// `Decimal::round_dp` would give 1.00, since it rounds half to even. Twelve places
+/// are kept first, so that the digits a twelfth of a foot leaves behind do not pull
+/// half a cent below the half.
 pub fn to_cents(amount: Decimal) -> Money {
-    let cents = to_places(amount * Decimal::ONE_HUNDRED, 0);
+    let cents = to_places(to_places(amount * Decimal::ONE_HUNDRED, 12), 0);
     Money::cents(
         i64::try_from(cents)
             .expect("prices and quantities are limited to twelve digits on reading"),
@@ -89,6 +91,8 @@ mod tests {
         assert_eq!(to_cents(dec!(1.005)), Money::cents(101));
         assert_eq!(to_cents(dec!(-1.005)), Money::cents(-101));
         assert_eq!(to_cents(dec!(2.675)), Money::cents(268));
+        // 127 11/12 sq ft at 1.14: 145.825 in truth, a hair less in 28 digits.
+        assert_eq!(to_cents(dec!(1535) / dec!(12) * dec!(1.14)), Money::cents(14583));
     }
 
     #[test]

@@ -107,14 +107,16 @@ class Goods:
                 self.buy(rule["item"], f"{name} fiber for {order.name}", [much], order.pour)
 
     def faces(self):
-        """(slab, finish, square feet, feet of formed edge): a border takes the edge from its slab."""
+        """(slab, finish, square feet, feet of formed edge); a border takes the open edge for itself."""
         for slab in self.slabs:
             band, finish = slab.border()
             edge = sum(p.feet for p in slab.formed())
+            outer = sum(p.feet for p in slab.pieces if p.kind == "open")
+            finish = finish if outer else None
             main = slab.value.get("finish", "broom")
             yield slab, main, slab.area - band, D(0) if finish else edge
             if finish:
-                yield slab, finish, band, edge
+                yield slab, finish, band, outer
 
     def put_on(self):
         """What finishes and sealers take, added up over all slabs and stepped once an item."""

@@ -74,8 +74,8 @@ def singular(unit):
 
 
 def cents(value):
-    """Half a cent goes away from zero; amounts here are never negative."""
-    return value.quantize(D("0.01"), ROUND_HALF_UP)
+    """Half a cent goes away from zero; twenty places are kept first, so no trace moves a half."""
+    return value.quantize(D("1e-20"), ROUND_HALF_UP).quantize(D("0.01"), ROUND_HALF_UP)
 
 
 def up(value, step):

@@ -73,11 +73,10 @@ class Removal:
         rule = self.book["disposal"][material]
         known(f"disposal {material}", rule, ("item", "loose", "weight", "load"))
         unit = singular(self.item(rule["item"])["unit"])
-        loose = self.set(f"{material} hauled, loose", yards * D(rule.get("loose", "1")))
-        if unit == "load":
-            much = up(loose / amount(rule.get("load", "10 cu yd"))[0], D(1))
-        elif unit == "ton":
+        if unit == "ton":
             much = yards * rate(rule.get("weight", "4050 lb per cu yd"))[0] / 2000
         else:
-            much = loose
+            much = self.set(f"{material} hauled, loose", yards * D(rule.get("loose", "1")))
+        if unit == "load":
+            much = up(much / amount(rule.get("load", "10 cu yd"))[0], D(1))
         self.buy(rule["item"], f"{material} hauled", [much])

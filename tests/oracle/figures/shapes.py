@@ -158,6 +158,7 @@ def walked(legs):
 
 
 def rectangle(east_west, north_south, kinds):
-    turns = [("east", "north", east_west), ("south", "east", north_south)]
-    turns += [("west", "south", east_west), ("north", "west", north_south)]
+    """Its sides are numbered south, east, north, west."""
+    turns = [("east", "south", east_west), ("north", "east", north_south)]
+    turns += [("west", "north", east_west), ("south", "west", north_south)]
     return walked([(go, n, D(0), kinds.get(edge, "open")) for go, edge, n in turns])

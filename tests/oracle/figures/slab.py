@@ -95,8 +95,8 @@ class Slab:
                     own["tread"] = part.rsplit(" ", 1)[0]
                 elif part.endswith(" wide"):
                     own["width"] = part[:-5]
-                elif part.startswith("from "):
-                    own["from"] = part[5:]
+                elif part.endswith(" edge"):
+                    own["from"] = part.removeprefix("from ")
                 elif " from " in part:
                     own["at"] = part
                 elif part.endswith(" in all"):

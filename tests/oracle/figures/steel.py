@@ -43,9 +43,16 @@ def bars(slab, cover, stock, lap):
 
 
 def edge_bars(slab, cover, stock, lap):
-    """So many bars along each side that goes deeper, less the cover at both ends."""
+    """So many bars along each stretch that goes deeper, less the cover at both ends; pieces of
+    one side that meet are one stretch, whatever stands beyond them."""
     count, size = slab.along["bars"].split(" ", 1)
-    lengths = [p.end - p.start - 2 * cover for p in slab.along["pieces"]]
+    ends = []
+    for piece in slab.along["pieces"]:
+        if ends and ends[-1][0] is piece.side and ends[-1][2] == piece.start:
+            ends[-1][2] = piece.end
+        else:
+            ends.append([piece.side, piece.start, piece.end])
+    lengths = [end - start - 2 * cover for _, start, end in ends]
     return size, [spliced(length, stock, lap) for length in lengths] * int(count)
 
 
