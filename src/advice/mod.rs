@@ -40,6 +40,7 @@ mod stale;
 mod standing;
 mod steel_room;
 mod strength;
+mod tax_tells;
 mod treads;
 mod two_mixes;
 mod vehicle;
@@ -127,6 +128,7 @@ const QUESTIONS: &[Question] = &[
     minimum::ask,
     margin::ask,
     deposit::ask,
+    tax_tells::ask,
 ];
 
 /// Ends every help that touches safety or structure.

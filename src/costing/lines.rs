@@ -61,6 +61,26 @@ impl LineItem {
     pub fn money(&self) -> Money {
         self.amount.as_money()
     }
+
+    /// The same quantity at another price; a lump has no price, and stays.
+    pub fn at_price(&self, dated: &Dated) -> Self {
+        let Some(quantity) = self.quantity.as_ref().filter(|_| self.price.is_some()) else {
+            return self.clone();
+        };
+        Self {
+            amount: extension(quantity, &each(dated)),
+            price: Some(dated.clone()),
+            ..self.clone()
+        }
+    }
+}
+
+fn extension(quantity: &Quantity, each: &Quantity) -> Quantity {
+    Quantity::money(
+        "quantity × price, to the cent",
+        quantity.name(),
+        of(quantity) * each,
+    )
 }
 
 /// Joins every need with the price of its day; reports every price that is missing.
@@ -77,7 +97,7 @@ pub fn priced(
         .collect()
 }
 
-fn line(
+pub(super) fn line(
     need: &Need,
     book: &PriceBook,
     days: &[Prices],
@@ -134,21 +154,16 @@ fn line(
                     );
                     return None;
                 };
-                let each = each(dated);
                 (
                     item.class,
                     item.is.clone(),
                     Some(dated.clone()),
                     item.taxed,
-                    each,
+                    self::each(dated),
                 )
             }
         };
-    let amount = Quantity::money(
-        "quantity × price, to the cent",
-        need.quantity.name(),
-        of(&need.quantity) * &each,
-    );
+    let amount = extension(&need.quantity, &each);
     Some(LineItem {
         cause,
         side: Side::Direct,

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::unit_prices::{UnitCost, unit_prices};
 use super::{LineItem, Prices, Totals, estimate, missing, priced};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
@@ -29,6 +30,8 @@ impl Priced {
 pub struct Offer {
     pub by_choice: BTreeMap<Choice, Priced>,
     pub as_quoted: Choice,
+    /// Of work nobody could see, in the order of the business file.
+    pub unit_prices: Vec<UnitCost>,
 }
 
 impl Offer {
@@ -74,8 +77,10 @@ pub fn offer(
             },
         );
     }
+    let unit_prices = unit_prices(business, book, days, problems);
     (problems.len() == before).then(|| Offer {
         by_choice,
         as_quoted: Choice::as_quoted(&takeoff.options),
+        unit_prices,
     })
 }

@@ -3,6 +3,8 @@
 //! A view holds only finished strings; a template places them; nothing here
 //! computes a price or decides what a job needs.
 
+mod cost;
+pub mod cost_sheet;
 pub mod error;
 pub mod figures;
 pub mod markup;
@@ -11,8 +13,11 @@ mod quote;
 pub mod template;
 pub mod views;
 
+pub use cost::cost_document;
 pub use error::DocumentError;
 pub use quote::{quote_document, quote_document_in};
 
+#[cfg(test)]
+mod cost_tests;
 #[cfg(test)]
 mod quote_tests;

@@ -11,6 +11,8 @@ use std::sync::OnceLock;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Template {
     Quote,
+    /// For the office only.
+    Cost,
 }
 
 /// The parts of the quote, by the name they are included by.
@@ -91,6 +93,31 @@ const QUOTE_PARTS: [(&str, &str); 20] = [
     ),
 ];
 
+/// The parts of the cost sheet, by the name they are included by.
+const COST_PARTS: [(&str, &str); 9] = [
+    ("cost/parts", include_str!("../../templates/cost/parts.hbs")),
+    ("cost/bars", include_str!("../../templates/cost/bars.hbs")),
+    (
+        "cost/beside",
+        include_str!("../../templates/cost/beside.hbs"),
+    ),
+    (
+        "cost/buying",
+        include_str!("../../templates/cost/buying.hbs"),
+    ),
+    (
+        "cost/choices",
+        include_str!("../../templates/cost/choices.hbs"),
+    ),
+    ("cost/head", include_str!("../../templates/cost/head.hbs")),
+    (
+        "cost/hours-and-price",
+        include_str!("../../templates/cost/hours-and-price.hbs"),
+    ),
+    ("cost/lines", include_str!("../../templates/cost/lines.hbs")),
+    ("cost/rises", include_str!("../../templates/cost/rises.hbs")),
+];
+
 /// Why a template could not be filled; line and column count from 1 where known.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TemplateError {
@@ -119,6 +146,7 @@ impl Template {
     pub fn name(self) -> &'static str {
         match self {
             Self::Quote => "quote.hbs",
+            Self::Cost => "cost.hbs",
         }
     }
 
@@ -126,6 +154,7 @@ impl Template {
     pub fn text(self) -> &'static str {
         match self {
             Self::Quote => include_str!("../../templates/quote.hbs"),
+            Self::Cost => include_str!("../../templates/cost.hbs"),
         }
     }
 
@@ -165,8 +194,8 @@ fn built_in() -> &'static Handlebars<'static> {
         let mut machine = Handlebars::new();
         machine.set_strict_mode(true);
         machine.register_escape_fn(escape);
-        let whole = [(Template::Quote.name(), Template::Quote.text())];
-        for (name, text) in whole.iter().chain(&QUOTE_PARTS) {
+        let whole = [Template::Quote, Template::Cost].map(|one| (one.name(), one.text()));
+        for (name, text) in whole.iter().chain(&QUOTE_PARTS).chain(&COST_PARTS) {
             add(&mut machine, name, text).expect("the built-in templates are sound");
         }
         machine

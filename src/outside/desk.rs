@@ -9,7 +9,7 @@ use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
 use crate::input::job::{self, Takeoff};
 use crate::press::photo::Photo;
-use crate::reading::{Problem, Problems, Sources, yaml};
+use crate::reading::{Place, Problem, Problems, Sources, yaml};
 use crate::values::Day;
 
 /// What lies on the desk once all three files are read without a problem.
@@ -35,6 +35,18 @@ pub fn lay_out(
     sources: &mut Sources,
     problems: &mut Problems,
 ) -> Option<Desk> {
+    let other_books: Vec<PathBuf> = other_book.into_iter().map(Path::to_path_buf).collect();
+    lay_out_each(file, on, &other_books, sources, problems)?.pop()
+}
+
+/// The same takeoff by each of these books, or by the usual one if there are none.
+pub fn lay_out_each(
+    file: &Path,
+    on: Option<Day>,
+    other_books: &[PathBuf],
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<Vec<Desk>> {
     let written = files::read(file, sources, problems)
         .and_then(|id| yaml::read(id, sources, problems))
         .and_then(|node| job::read(&node, problems));
@@ -56,32 +68,23 @@ pub fn lay_out(
     };
     let home_node =
         files::read(&home, sources, problems).and_then(|id| yaml::read(id, sources, problems));
-    // The book is read even where the business has a slip, so that every problem shows at once.
-    let books = home_node.as_ref().map(business::books).unwrap_or_default();
+    // The books are read even where the business has a slip, so that every problem shows at once.
+    let usual = home_node.as_ref().map(business::books).unwrap_or_default();
     let business = home_node.and_then(|node| business::read(&node, problems));
     let folder = home.parent().unwrap_or(Path::new(".")).to_path_buf();
-    let usual = books.first().map(|book| folder.join(&book.value));
-    let path = other_book.map(Path::to_path_buf).or(usual)?;
-    let place = books
-        .first()
-        .map(|book| book.place)
-        .filter(|_| other_book.is_none());
-    let book = if files::exists(&path) {
-        files::read(&tidy(&path), sources, problems)
-            .and_then(|id| yaml::read(id, sources, problems))
-            .and_then(|node| book::read(&node, problems))
+    let paths: Vec<(PathBuf, Option<Place>)> = if other_books.is_empty() {
+        let usual = usual.first()?;
+        vec![(folder.join(&usual.value), Some(usual.place))]
     } else {
-        let problem = Problem::new(
-            "no-such-book",
-            format!("there is no price book `{}`", tidy(&path).display()),
-        )
-        .help("paths in `books` start from the folder of business.yaml");
-        problems.push(match place {
-            Some(place) => problem.at(place),
-            None => problem,
-        });
-        None
+        other_books
+            .iter()
+            .map(|book| (book.clone(), None))
+            .collect()
     };
+    let books: Vec<Option<PriceBook>> = paths
+        .iter()
+        .map(|(path, place)| read_book(path, *place, sources, problems))
+        .collect();
     let business = business?;
     if let Some(logo) = &business.firm.logo {
         own_file(&folder, &logo.value, logo.place, "logo", problems);
@@ -96,12 +99,34 @@ pub fn lay_out(
             problems,
         );
     }
-    let book = book?;
+    let books: Vec<PriceBook> = books.into_iter().collect::<Option<_>>()?;
     let name = file
         .file_stem()
         .map(|stem| stem.to_string_lossy().into_owned())
         .unwrap_or_default();
-    let takeoff = job::resolve(written, &name, &book, &business, problems)?;
+    let mut found = Vec::new();
+    let mut desks = Vec::new();
+    for book in books {
+        let mut of_book = Problems::default();
+        let takeoff = job::resolve(written.clone(), &name, &book, &business, &mut of_book);
+        found.push((book.place, of_book));
+        if let Some(takeoff) = takeoff {
+            desks.push(desk(file, &folder, on, takeoff, business.clone(), book));
+        }
+    }
+    let all = desks.len() == found.len();
+    report_by_book(&found, problems);
+    all.then_some(desks)
+}
+
+fn desk(
+    file: &Path,
+    folder: &Path,
+    on: Option<Day>,
+    takeoff: Takeoff,
+    business: Business,
+    book: PriceBook,
+) -> Desk {
     let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
     let lead = i64::from(business.quote.lead_time.0);
     let pours = takeoff.placements.iter().map(|placement| {
@@ -111,15 +136,57 @@ pub fn lay_out(
             .map_or_else(|| quoted.plus(lead), |day| day.value)
     });
     let days = pours.map(|day| prices(&book, day, &takeoff.name)).collect();
-    Some(Desk {
+    Desk {
         file: file.to_path_buf(),
-        folder,
+        folder: folder.to_path_buf(),
         takeoff,
         business,
         book,
         quoted,
         days,
-    })
+    }
+}
+
+fn read_book(
+    path: &Path,
+    place: Option<Place>,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<PriceBook> {
+    if files::exists(path) {
+        return files::read(&tidy(path), sources, problems)
+            .and_then(|id| yaml::read(id, sources, problems))
+            .and_then(|node| book::read(&node, problems));
+    }
+    let problem = Problem::new(
+        "no-such-book",
+        format!("there is no price book `{}`", tidy(path).display()),
+    )
+    .help("paths in `books` start from the folder of business.yaml");
+    problems.push(match place {
+        Some(place) => problem.at(place),
+        None => problem,
+    });
+    None
+}
+
+/// Reports what was found with each of several books: what all of them have in common once,
+/// and the rest with the name of its book.
+pub fn report_by_book(found: &[(Place, Problems)], problems: &mut Problems) {
+    let everywhere = |problem: &Problem| {
+        let knows = |(_, of_book): &(Place, Problems)| of_book.iter().any(|one| one == problem);
+        found.iter().all(knows)
+    };
+    if let Some((_, first)) = found.first() {
+        problems.extend(first.iter().filter(|one| everywhere(one)).cloned());
+    }
+    for (place, of_book) in found {
+        let own = of_book.iter().filter(|one| !everywhere(one));
+        problems.extend(own.map(|one| match one.place {
+            Some(at) if at.file == place.file => one.clone(),
+            _ => one.clone().also(*place, "with the prices of this book"),
+        }));
+    }
 }
 
 /// The photos that the customer sees, upright and in a size for paper.
@@ -152,13 +219,7 @@ pub fn photos(desk: &Desk, problems: &mut Problems) -> Vec<Shown> {
 }
 
 /// Logos and photos lie inside the business folder, so that a copy of it is whole.
-fn own_file(
-    folder: &Path,
-    name: &str,
-    place: crate::reading::Place,
-    what: &str,
-    problems: &mut Problems,
-) {
+fn own_file(folder: &Path, name: &str, place: Place, what: &str, problems: &mut Problems) {
     let path = folder.join(name);
     if !files::exists(&path) {
         problems.push(

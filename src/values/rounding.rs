@@ -40,6 +40,11 @@ pub fn round_up_to(number: Decimal, step: Decimal) -> Decimal {
     to_places(steps * step, 9).normalize()
 }
 
+/// The whole number at or below, where more than there is would be a false promise.
+pub fn whole_below(number: Decimal) -> Decimal {
+    number.floor()
+}
+
 /// The number cut to nine places, before whole pieces are counted.
 pub fn to_nine_places(number: Decimal) -> Decimal {
     to_places(number, 9)

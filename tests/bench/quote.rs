@@ -5,7 +5,10 @@ use std::process::Command;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use flatwork::costing::{self, Offer};
+use flatwork::documents::views::office::Sheet;
 use flatwork::documents::{
+    cost_document,
+    cost_sheet::cost_sheet,
     offering::{self, Offering},
     quote_document,
 };
@@ -17,9 +20,10 @@ fn takeoff() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("demo-quotes/garden-patio.yaml")
 }
 
-fn laid_out() -> Desk {
+fn laid_out() -> (Desk, Sources) {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    desk::lay_out(&takeoff(), None, None, &mut sources, &mut problems).expect("the demo is right")
+    let desk = desk::lay_out(&takeoff(), None, None, &mut sources, &mut problems);
+    (desk.expect("the demo is right"), sources)
 }
 
 /// Measured, ordered and priced in every combination; the files are read already.
@@ -49,8 +53,23 @@ fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
     pdf::write(&document)
 }
 
+/// The office's sheet, with every rise priced anew; advice is left out.
+fn cost_printed(desk: &Desk, offer: &Offer, sources: &Sources) -> Vec<u8> {
+    let sheet = Sheet {
+        takeoff: &desk.takeoff,
+        business: &desk.business,
+        book: &desk.book,
+        quoted: desk.quoted,
+        days: &desk.days,
+        offer,
+        sources,
+    };
+    let (view, figures) = cost_sheet(&sheet, &[], Look::default().accent);
+    pdf::write(&cost_document(&view, &figures).expect("the demo can be set"))
+}
+
 fn quote(criterion: &mut Criterion) {
-    let desk = laid_out();
+    let (desk, sources) = laid_out();
     let offer = priced(&desk);
     let each = u64::try_from(offer.by_choice.len()).expect("at most 64");
     let mut group = criterion.benchmark_group("garden-patio");
@@ -59,6 +78,9 @@ fn quote(criterion: &mut Criterion) {
     group.bench_function("estimates", |bencher| bencher.iter(|| priced(&desk)));
     group.throughput(Throughput::Elements(1));
     group.bench_function("pdf", |bencher| bencher.iter(|| printed(&desk, &offer)));
+    group.bench_function("cost sheet", |bencher| {
+        bencher.iter(|| cost_printed(&desk, &offer, &sources));
+    });
     let out = Path::new(env!("CARGO_TARGET_TMPDIR")).join("bench.pdf");
     group.bench_function("whole process", |bencher| {
         bencher.iter(|| {

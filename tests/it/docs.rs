@@ -33,6 +33,7 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("ORDER", &business::ORDER),
     ("CREW", &business::CREW),
     ("QUOTE", &business::QUOTE),
+    ("UNFORESEEN", &business::UNFORESEEN),
     ("KIND", &business::KIND),
     ("CURE", &business::CURE),
     ("BOOK", &book::BOOK),

@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod advice;
+mod cost_sheet;
 mod defaults;
 mod docs;
 mod errors;
@@ -20,3 +21,4 @@ mod supply;
 mod support;
 mod surfaces;
 mod tidy;
+mod what_if;

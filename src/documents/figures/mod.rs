@@ -5,3 +5,4 @@
 
 pub mod cure;
 pub mod plan;
+pub mod rise;

@@ -84,7 +84,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         choices: has_choices.then(|| money::choices(of)),
         combinations: money::combinations(of),
         assumptions: around::assumptions(of),
-        unit_prices: money::unit_prices(of.business),
+        unit_prices: money::unit_prices(of),
         promises: of
             .business
             .promises

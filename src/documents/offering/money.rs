@@ -8,7 +8,7 @@ use crate::documents::views::quote::{
     ChoiceGroup, ChoiceItem, Choices, CombinationAmount, CombinationRow, Combinations, Payment,
     Payments, UnitPrice,
 };
-use crate::input::business::{Business, TaxBase};
+use crate::input::business::TaxBase;
 use crate::input::job::{Choice, OptionGroup};
 use crate::input::phrases::Share;
 use crate::values::{Money, rounding};
@@ -242,9 +242,9 @@ fn few_words(title: &str) -> String {
 }
 
 /// What hidden ground costs, before tax and with the tax on the sale.
-pub(super) fn unit_prices(business: &Business) -> Vec<UnitPrice> {
+pub(super) fn unit_prices(of: Offering<'_>) -> Vec<UnitPrice> {
     let taxes = || {
-        business
+        of.business
             .price
             .taxes
             .iter()
@@ -256,14 +256,15 @@ pub(super) fn unit_prices(business: &Business) -> Vec<UnitPrice> {
                 .map(|tax| rounding::to_cents(price.dollars() * tax.rate.value.fraction()))
                 .sum()
     };
-    business
+    of.business
         .unforeseen
         .iter()
-        .map(|one| UnitPrice {
+        .zip(&of.offer.unit_prices)
+        .map(|(one, cost)| UnitPrice {
             work: one.what.clone(),
             unit: format!("per {}", one.per),
-            price: one.price.plain(),
-            with_tax: with_tax(one.price).plain(),
+            price: cost.price.plain(),
+            with_tax: with_tax(cost.price).plain(),
         })
         .collect()
 }

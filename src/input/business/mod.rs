@@ -6,16 +6,19 @@ mod lists;
 mod policy;
 mod retarder;
 pub mod tables;
+mod unforeseen;
 
 use std::collections::BTreeMap;
 
 pub use firm::Firm;
 pub use kinds::Kind;
-pub use lists::{Payment, Unforeseen};
+pub use lists::Payment;
 pub use policy::{
     Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
     QuotePolicy, TaxBase, TaxRule,
 };
+
+pub use unforeseen::{Unforeseen, UnforeseenPrice};
 
 use crate::reading::{At, Node, Place, Problem, Problems};
 
@@ -94,7 +97,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
     let (not_included, terms) = (texts("not included"), texts("terms"));
     let unforeseen = fields
         .node("unforeseen")
-        .map(|node| lists::unforeseen(node, problems))
+        .map(|node| unforeseen::unforeseen(node, problems))
         .unwrap_or_default();
     Some(Business {
         place: fields.heading(),

@@ -3,6 +3,7 @@
 mod base;
 mod beside;
 mod border;
+mod contingency;
 mod days;
 mod dose;
 mod dowel;
@@ -22,6 +23,7 @@ mod thickness;
 pub use base::BasePhrase;
 pub use beside::BesidePhrase;
 pub use border::BorderPhrase;
+pub use contingency::{Contingency, ContingencyBase};
 pub use days::Days;
 pub use dose::Dose;
 pub use dowel::{DowelBar, DowelsPhrase};

@@ -3,16 +3,15 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::{COULD_NOT_RUN, Job, say, with_desk};
+use super::paper::print;
+use super::{Job, say, with_desk};
 use crate::advice::{Case, advice};
 use crate::costing;
 use crate::documents::offering::{self, Offering};
 use crate::documents::{quote_document, views::office};
 use crate::outside::desk::photos;
-use crate::outside::files;
 use crate::press::layout::style::Look;
-use crate::press::pdf;
-use crate::reading::{Problem, Problems, caret};
+use crate::reading::caret;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -55,28 +54,17 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             pour: desk.days[0].day,
         };
         let figures = offering::figures(of, Look::default().accent);
-        let document = match quote_document(&offering::view(of), &figures) {
-            Ok(document) => document,
-            Err(error) => {
-                problems.push(
-                    Problem::new("cannot-set-page", error.to_string())
-                        .help("write it with letters of the bundled face, or shorter"),
-                );
-                return None;
-            }
+        let printed = print(
+            quote_document(&offering::view(of), &figures),
+            &desk.file,
+            arguments.output.as_ref(),
+            "pdf",
+            problems,
+        )?;
+        let path = match printed {
+            Ok(path) => path,
+            Err(status) => return Some(status),
         };
-        let path = arguments
-            .output
-            .clone()
-            .unwrap_or_else(|| desk.file.with_extension("pdf"));
-        refuse_inputs(&path, desk, problems)?;
-        if let Err(error) = files::replace(&path, &pdf::write(&document)) {
-            eprintln!("cannot write `{}`: {error}", path.display());
-            eprintln!(
-                "  help: close it where it is open and look at the folder's permissions; an older file is as it was"
-            );
-            return Some(ExitCode::from(COULD_NOT_RUN));
-        }
         for one in &found {
             say(&format!("{}\n", caret::show(one, "advice", sources)));
         }
@@ -90,29 +78,4 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
         say(&format!("quote       {}\n", path.display()));
         Some(ExitCode::SUCCESS)
     })
-}
-
-/// The PDF never lands on one of the files it is made from.
-fn refuse_inputs(
-    path: &std::path::Path,
-    desk: &crate::outside::desk::Desk,
-    problems: &mut Problems,
-) -> Option<()> {
-    let yaml = path.extension().is_some_and(|ending| {
-        ending.eq_ignore_ascii_case("yaml") || ending.eq_ignore_ascii_case("yml")
-    });
-    if yaml || files::same(path, &desk.file) {
-        problems.push(
-            Problem::new(
-                "output-is-input",
-                format!(
-                    "`{}` is a file you wrote, not a place for the PDF",
-                    path.display()
-                ),
-            )
-            .help("give `-o` a name that ends in .pdf"),
-        );
-        return None;
-    }
-    Some(())
 }

@@ -13,7 +13,7 @@ pub(super) struct Arguments {
     /// Adds how each quantity came about, and where its figures were written
     #[arg(long)]
     explain: bool,
-    /// Text to read, or JSON for other programs; JSON always explains
+    /// Text to read, or JSON or CSV for other programs; these always explain
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }
@@ -23,6 +23,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
         Some(match arguments.format {
             Format::Text => office::takeoff::text(sheet, arguments.explain),
             Format::Json => exports::takeoff::json(sheet),
+            Format::Csv => exports::takeoff::csv(sheet),
         })
     })
 }

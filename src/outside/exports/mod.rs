@@ -1,6 +1,8 @@
-//! JSON for other programs: decimals as strings, never floats.
+//! JSON and CSV for other programs: decimals as strings, never floats.
 
+pub mod books;
 pub mod cost;
+mod table;
 pub mod takeoff;
 
 use rust_decimal::Decimal;

@@ -3,11 +3,13 @@
 //! Nothing of this ever reaches a customer. Numbers come from costing and trade;
 //! totals are sums over lines and nothing is computed a second time.
 
+pub mod books;
 pub mod columns;
 pub mod cost;
 pub mod explain;
 mod margin;
 mod origin;
+pub mod rise;
 mod summary;
 pub mod takeoff;
 mod wrap;
@@ -133,7 +135,7 @@ fn keep(found: &mut Vec<Quantity>, quantity: Quantity) {
 }
 
 /// The unit that goes with a number.
-fn unit(amount: Amount) -> String {
+pub fn unit(amount: Amount) -> String {
     if amount.value == Decimal::ONE {
         amount.unit.symbol().to_owned()
     } else {

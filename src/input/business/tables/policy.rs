@@ -152,6 +152,21 @@ pub const CREW: FieldTable = FieldTable {
     ],
 };
 
+/// A unit price that is made of what the work takes.
+pub const UNFORESEEN: FieldTable = FieldTable {
+    name: "a price for the unforeseen",
+    fields: &[
+        field("per", "unit", "", "what the price is for", "cu yd"),
+        field(
+            "of",
+            "keys by item",
+            "",
+            "how much of which item of the price book, or of which purpose under its `use`, one takes; overhead, contingency and profit are added as for the job",
+            "{ready-mix: 1 cu yd, labor: 1.2 hours}",
+        ),
+    ],
+};
+
 pub const QUOTE: FieldTable = FieldTable {
     name: "`quote`",
     fields: &[

@@ -1,6 +1,6 @@
 //! What stands beside the lines: hours, the price by parts, every choice, what the owner set.
 
-use crate::costing::sections;
+use crate::costing::{Side, sections};
 use crate::documents::views::office::columns::{Stand, set};
 use crate::documents::views::office::wrap::wrapped;
 use crate::documents::views::office::{Sheet, every, margin};
@@ -144,6 +144,36 @@ pub(super) fn overruled(sheet: &Sheet<'_>) -> Vec<String> {
     }
     if !out.is_empty() {
         out.insert(0, "SET BY YOU".to_owned());
+    }
+    out
+}
+
+/// Unit prices that are made of items, with what each is made of.
+pub(super) fn unforeseen(sheet: &Sheet<'_>) -> Vec<String> {
+    let all = sheet.business.unforeseen.iter();
+    let mut out = Vec::new();
+    for (one, cost) in all.zip(&sheet.offer.unit_prices) {
+        if cost.lines.is_empty() {
+            continue;
+        }
+        let text = format!("{}, per {}: {} before tax", one.what, one.per, cost.price);
+        out.extend(wrapped("", "    ", &text));
+        let rows: Vec<Vec<String>> = cost
+            .lines
+            .iter()
+            .filter(|line| line.side != Side::Tax)
+            .map(|line| {
+                vec![
+                    format!("    {}", line.title),
+                    line.money().plain(),
+                    line.amount.shown(),
+                ]
+            })
+            .collect();
+        out.extend(set(&[Stand::Left, Stand::Right, Stand::Left], &rows));
+    }
+    if !out.is_empty() {
+        out.insert(0, "UNFORESEEN WORK, priced from its cost".to_owned());
     }
     out
 }

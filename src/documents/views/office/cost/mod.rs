@@ -4,7 +4,7 @@ mod beside;
 mod lines;
 
 use super::{Sheet, margin};
-use beside::{choices, hours, overruled, parts};
+use beside::{choices, hours, overruled, parts, unforeseen};
 use lines::lines;
 
 /// The whole sheet.
@@ -16,6 +16,7 @@ pub fn text(sheet: &Sheet<'_>) -> String {
         parts(sheet),
         choices(sheet),
         overruled(sheet),
+        unforeseen(sheet),
     ] {
         if !block.is_empty() {
             out.push(String::new());

@@ -83,7 +83,7 @@ fn explanation(sheet: &Sheet<'_>, quantity: &Quantity) -> Vec<String> {
 }
 
 /// Behind a quantity that only passes another one on, that other one.
-fn substance(quantity: &Quantity) -> Quantity {
+pub fn substance(quantity: &Quantity) -> Quantity {
     match (quantity.working(), &quantity.parts()[..]) {
         (Working::Rule { .. }, [part]) if part.amount() == quantity.amount() => substance(part),
         _ => quantity.clone(),
