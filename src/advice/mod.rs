@@ -9,7 +9,10 @@ mod aggregate;
 mod air;
 mod barely_a_load;
 mod border;
+mod box_load;
+mod box_place;
 mod closed_day;
+mod closing_error;
 mod coat;
 mod colors;
 mod deep_forms;
@@ -18,6 +21,7 @@ mod dowel_grip;
 mod dowel_size;
 mod dowels_unused;
 mod even_risers;
+mod from_house;
 mod groove;
 mod handrail;
 mod hard_trowel;
@@ -32,9 +36,13 @@ mod no_zone;
 mod panel_shape;
 mod pinned_both_ways;
 mod promised;
+mod public_walk;
 mod risers;
+mod set_with_option;
 mod sets;
 mod short_load;
+mod siding;
+mod site;
 mod spacing;
 mod stale;
 mod standing;
@@ -44,6 +52,8 @@ mod tax_tells;
 mod treads;
 mod two_mixes;
 mod vehicle;
+
+use std::sync::Arc;
 
 use crate::costing::{Offer, Prices};
 use crate::input::book::{Mix, PriceBook};
@@ -69,7 +79,7 @@ impl<'a> Case<'a> {
     /// Every slab with what was measured of it.
     fn slabs(self) -> impl Iterator<Item = (&'a Slab, &'a SlabQuantities)> {
         let measured = &self.offer.quoted().needs.slabs;
-        self.takeoff.slabs.iter().zip(measured)
+        self.takeoff.slabs.iter().map(Arc::as_ref).zip(measured)
     }
 
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {
@@ -89,6 +99,7 @@ pub fn advice(case: Case<'_>) -> Vec<Problem> {
 type Question = fn(Case<'_>) -> Vec<Problem>;
 
 const QUESTIONS: &[Question] = &[
+    closing_error::ask,
     spacing::ask,
     no_joints::ask,
     panel_shape::ask,
@@ -108,16 +119,23 @@ const QUESTIONS: &[Question] = &[
     dowel_size::ask,
     dowels_unused::ask,
     pinned_both_ways::ask,
+    from_house::ask,
+    siding::ask,
+    public_walk::ask,
+    box_load::ask,
+    box_place::ask,
     risers::ask,
     treads::ask,
     even_risers::ask,
     handrail::ask,
     deep_forms::ask,
     access::ask,
+    site::ask,
     narrow_gate::ask,
     closed_day::ask,
     two_mixes::ask,
     sets::ask,
+    set_with_option::ask,
     stale::ask,
     promised::ask,
     holds::ask,

@@ -93,14 +93,17 @@ pub fn priced(
     needs
         .needs
         .iter()
-        .filter_map(|need| line(need, book, days, problems))
+        .filter_map(|need| {
+            let pour = need.placement.unwrap_or(needs.first_pour);
+            line(need, book, &days[pour.min(days.len() - 1)], problems)
+        })
         .collect()
 }
 
 pub(super) fn line(
     need: &Need,
     book: &PriceBook,
-    days: &[Prices],
+    prices: &Prices,
     problems: &mut Problems,
 ) -> Option<LineItem> {
     let cause = Cause::Need(need.quantity.name().to_owned());
@@ -139,7 +142,6 @@ pub(super) fn line(
                     ));
                     return None;
                 }
-                let prices = &days[need.placement.unwrap_or(0).min(days.len() - 1)];
                 let Some(dated) = prices.get(&key.value) else {
                     let first = item
                         .dated

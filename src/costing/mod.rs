@@ -18,7 +18,7 @@ pub use buying::{BuyingRule, Effect, effects};
 pub use compare::{Books, Change, Joined, Sold, books, compare, join};
 pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Side, missing, priced};
-pub use offer::{Offer, Priced, offer};
+pub use offer::{Offer, Priced, check_sets, offer};
 pub use payments::schedule;
 pub use prices::{Prices, prices};
 pub use sections::{SectionPrice, sections};

@@ -63,7 +63,7 @@ fn unit_cost(
             placement: None,
             shares: Vec::new(),
         };
-        line(&need, book, days, problems)
+        line(&need, book, &days[0], problems)
     });
     let lines = estimate(lines.collect(), &of_a_unit(policy), None);
     UnitCost {

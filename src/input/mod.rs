@@ -7,6 +7,7 @@ pub mod book;
 pub mod business;
 pub mod job;
 pub mod phrases;
+pub mod site;
 
 use crate::reading::{At, Fields, Node, Problem, Problems};
 use crate::values::{Amount, Unit};

@@ -3,11 +3,11 @@
 use std::path::{Path, PathBuf};
 
 use super::files;
-use crate::costing::{Prices, prices};
+use crate::costing::{Prices, check_sets, prices};
 use crate::documents::offering::Shown;
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
-use crate::input::job::{self, Takeoff};
+use crate::input::job::{self, LookedUp, Placement, Takeoff};
 use crate::press::photo::Photo;
 use crate::reading::{Place, Problem, Problems, Sources, yaml};
 use crate::values::Day;
@@ -104,14 +104,21 @@ pub fn lay_out_each(
         .file_stem()
         .map(|stem| stem.to_string_lossy().into_owned())
         .unwrap_or_default();
+    let all_read = problems.is_empty();
     let mut found = Vec::new();
     let mut desks = Vec::new();
     for book in books {
         let mut of_book = Problems::default();
-        let takeoff = job::resolve(written.clone(), &name, &book, &business, &mut of_book);
+        let looked_up = job::looked_up(written.clone(), &name, &book, &business, &mut of_book);
+        if let (true, LookedUp::Mended(takeoff)) = (all_read, &looked_up) {
+            // What could not even be read may be what a `set` speaks of.
+            let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
+            let pours = pours(takeoff, quoted, &business);
+            check_sets(takeoff, &book, &business, &pours, &mut of_book);
+        }
         found.push((book.place, of_book));
-        if let Some(takeoff) = takeoff {
-            desks.push(desk(file, &folder, on, takeoff, business.clone(), book));
+        if let LookedUp::Whole(takeoff) = looked_up {
+            desks.push(desk(file, &folder, on, *takeoff, business.clone(), book));
         }
     }
     let all = desks.len() == found.len();
@@ -128,14 +135,11 @@ fn desk(
     book: PriceBook,
 ) -> Desk {
     let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
-    let lead = i64::from(business.quote.lead_time.0);
-    let pours = takeoff.placements.iter().map(|placement| {
-        placement
-            .day
-            .as_ref()
-            .map_or_else(|| quoted.plus(lead), |day| day.value)
-    });
-    let days = pours.map(|day| prices(&book, day, &takeoff.name)).collect();
+    let pours = pours(&takeoff, quoted, &business);
+    let days = pours
+        .into_iter()
+        .map(|day| prices(&book, day, &takeoff.name))
+        .collect();
     Desk {
         file: file.to_path_buf(),
         folder: folder.to_path_buf(),
@@ -187,6 +191,16 @@ pub fn report_by_book(found: &[(Place, Problems)], problems: &mut Problems) {
             _ => one.clone().also(*place, "with the prices of this book"),
         }));
     }
+}
+
+/// The day of each pour, said or counted from the day of the quote.
+fn pours(takeoff: &Takeoff, quoted: Day, business: &Business) -> Vec<Day> {
+    let lead = i64::from(business.quote.lead_time.0);
+    let day = |placement: &Placement| {
+        let said = placement.day.as_ref().map(|day| day.value);
+        said.unwrap_or_else(|| quoted.plus(lead))
+    };
+    takeoff.placements.iter().map(day).collect()
 }
 
 /// The photos that the customer sees, upright and in a size for paper.

@@ -118,6 +118,13 @@ pub fn today() -> Day {
 /// # Errors
 /// When the folder cannot be written or the old file is held by another program.
 pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), std::io::Error> {
+    // A device or a pipe is written into; a file in its place would break it for everyone.
+    if path.metadata().is_ok_and(|known| !known.is_file()) {
+        return fs::OpenOptions::new()
+            .write(true)
+            .open(path)?
+            .write_all(bytes);
+    }
     let mut name = path.file_name().unwrap_or_default().to_os_string();
     name.push(".writing");
     let beside = path.with_file_name(name);
@@ -129,4 +136,23 @@ pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), std::io::Error> {
         let _ = fs::remove_file(&beside);
     }
     written
+}
+
+#[cfg(all(test, unix))]
+mod tests {
+    use std::os::unix::fs::FileTypeExt as _;
+    use std::os::unix::net::UnixListener;
+
+    use super::*;
+
+    #[test]
+    fn only_plain_files_are_replaced() {
+        let path = std::env::temp_dir().join(format!("flatwork-socket-{}", std::process::id()));
+        let socket = UnixListener::bind(&path).expect("a socket");
+        assert!(replace(&path, b"a quote").is_err());
+        let kind = fs::metadata(&path).expect("it is there").file_type();
+        assert!(kind.is_socket(), "a socket stays a socket");
+        drop(socket);
+        fs::remove_file(&path).expect("ours");
+    }
 }

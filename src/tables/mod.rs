@@ -9,6 +9,7 @@
 pub mod aggregate;
 pub mod air;
 pub mod bars;
+pub mod box_loads;
 pub mod bulking;
 pub mod cover;
 pub mod coverage;
@@ -18,6 +19,7 @@ pub mod holidays;
 pub mod joints;
 pub mod laps;
 pub mod mesh;
+pub mod slopes;
 pub mod source;
 pub mod steps;
 pub mod strength;

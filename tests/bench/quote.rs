@@ -1,4 +1,7 @@
-//! How long a quote takes: estimates and PDFs a second in the library, and one whole process.
+//! How long a quote takes: estimates and PDFs a second in the library, one whole process, and a
+//! job of 40 slabs with 64 combinations.
+
+mod crowd;
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -35,7 +38,7 @@ fn priced(desk: &Desk) -> Offer {
         &desk.days,
         &mut Problems::default(),
     )
-    .expect("the demo has every price")
+    .expect("every price is there")
 }
 
 fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
@@ -97,5 +100,34 @@ fn quote(criterion: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, quote);
+/// Reads and resolves a job of 40 slabs, and prices it once and in all its combinations.
+fn many_slabs(criterion: &mut Criterion) {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("crowd");
+    let shop = Path::new(env!("CARGO_MANIFEST_DIR")).join("demo-quotes/business.yaml");
+    let book = Path::new(env!("CARGO_MANIFEST_DIR")).join("price-books/river-road.yaml");
+    std::fs::create_dir_all(folder.join("quotes")).expect("a folder");
+    std::fs::create_dir_all(folder.join("price-books")).expect("a folder");
+    std::fs::copy(shop, folder.join("quotes/business.yaml")).expect("a copy");
+    std::fs::copy(book, folder.join("price-books/river-road.yaml")).expect("a copy");
+    let file = folder.join("quotes/crowd.yaml");
+    std::fs::write(&file, crowd::job(40)).expect("a takeoff");
+    let read = || {
+        let (mut sources, mut problems) = (Sources::default(), Problems::default());
+        let desk = desk::lay_out(&file, None, None, &mut sources, &mut problems);
+        desk.unwrap_or_else(|| panic!("{problems:#?}"))
+    };
+    let desk = read();
+    let mut alone = read();
+    alone.takeoff.options = [].into();
+    alone.takeoff.otherwise.clear();
+    assert_eq!(priced(&desk).by_choice.len(), 64);
+    let mut group = criterion.benchmark_group("40 slabs");
+    group.sample_size(20);
+    group.bench_function("read and resolved", |bencher| bencher.iter(read));
+    group.bench_function("one estimate", |bencher| bencher.iter(|| priced(&alone)));
+    group.bench_function("64 combinations", |bencher| bencher.iter(|| priced(&desk)));
+    group.finish();
+}
+
+criterion_group!(benches, quote, many_slabs);
 criterion_main!(benches);

@@ -5,15 +5,19 @@
 
 mod access;
 mod around;
+mod choices;
 mod cure;
 mod dowels;
 mod english;
 mod money;
+mod openings;
 mod phrases;
 mod plan;
 mod removal;
 mod scope;
 mod sections;
+mod set;
+mod site;
 mod surface;
 
 use std::collections::BTreeMap;
@@ -58,6 +62,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         .unwrap_or_else(|| around::title(of.takeoff));
     let customer = &of.takeoff.customer;
     let has_choices = !of.takeoff.options.is_empty();
+    let must_choose = of.takeoff.options.iter().any(|group| group.must_choose);
     QuoteView {
         file: FileFacts {
             title: format!("Quote for {}, {}", customer.name, of.business.firm.name),
@@ -81,8 +86,8 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         when_we_come: around::when(of),
         not_included: around::not_included(of),
         payments: money::payments(of, &totals),
-        choices: has_choices.then(|| money::choices(of)),
-        combinations: money::combinations(of),
+        choices: has_choices.then(|| choices::choices(of)),
+        combinations: choices::combinations(of),
         assumptions: around::assumptions(of),
         unit_prices: money::unit_prices(of),
         promises: of
@@ -95,18 +100,19 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             heading: english::KIND_HEADING.to_owned(),
             text: surface::kind_word(of),
         },
+        releases: site::releases(of),
         acceptance: Acceptance {
             heading: english::ACCEPT_HEADING.to_owned(),
-            sentence: if has_choices {
-                english::ACCEPT_WITH_CHOICES
-            } else {
-                english::ACCEPT
+            sentence: match (has_choices, must_choose) {
+                (_, true) => english::ACCEPT_WITH_ONE_OF_EACH,
+                (true, false) => english::ACCEPT_WITH_CHOICES,
+                (false, false) => english::ACCEPT,
             }
             .to_owned(),
-            total_label: if has_choices {
-                "Total without choices"
-            } else {
-                "Total"
+            total_label: match (has_choices, must_choose) {
+                (_, true) => "Total as quoted",
+                (true, false) => "Total without choices",
+                (false, false) => "Total",
             }
             .to_owned(),
             total: totals.total.to_string(),

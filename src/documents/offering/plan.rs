@@ -1,8 +1,10 @@
 //! The plan of this job: slabs, joints, edges and falls as the takeoff has them.
 
 use super::phrases::{area, capital, length, sides, size};
-use super::{Offering, sections};
-use crate::documents::figures::plan::{self, Crossed, EdgeView, PanelView, PlanView, SlabView};
+use super::{Offering, openings, sections};
+use crate::documents::figures::plan::{
+    self, BoxView, Crossed, EdgeView, PanelView, PlanView, SlabView,
+};
 use crate::geometry::{Direction, Outline};
 use crate::input::job::{EdgeKind, Pin, Slab};
 use crate::input::phrases::Compass;
@@ -17,15 +19,15 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
         .slabs
         .iter()
         .zip(measured)
-        .flat_map(|(slab, measured)| [Some(view(slab, measured)), flight(slab)])
+        .flat_map(|(slab, measured)| [Some(view(of, slab, measured)), flight(slab)])
         .flatten()
         .collect();
     let flat = || {
         let slabs = of.takeoff.slabs.iter();
         slabs.filter(|slab| slab.on.is_none() && !slab.sections.is_stoop())
     };
-    let thickness =
-        one_for_all(flat().map(sections::thickness)).map(|thickness| format!("{thickness} thick"));
+    let thickness = one_for_all(flat().map(|slab| sections::thickness(slab)))
+        .map(|thickness| format!("{thickness} thick"));
     let slope =
         one_for_all(flat().filter_map(|slab| slab.fall.as_ref().map(|fall| fall.rise.value)))
             .map(|rise| format!("{} per ft", length(rise)));
@@ -50,7 +52,7 @@ fn one_for_all<T: PartialEq>(mut values: impl Iterator<Item = T>) -> Option<T> {
     values.all(|value| value == first).then_some(first)
 }
 
-fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
+fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
     let panels = measured.joints.as_ref().map(|joints| &joints.panels);
     SlabView {
         name: capital(&slab.called),
@@ -61,6 +63,7 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
         },
         outline: slab.outline.clone(),
         is_step: slab.on.is_some(),
+        boxes: boxes(of, slab),
         treads: Vec::new(),
         joints: panels
             .map(|panels| panels.lines.clone())
@@ -92,7 +95,30 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
                     .collect()
             })
             .unwrap_or_default(),
+        openings: openings::drawn(slab),
     }
+}
+
+/// Boxes whose place is known; those of one name share a number.
+fn boxes(of: Offering<'_>, slab: &Slab) -> Vec<BoxView> {
+    let all = of.takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
+    let mut names: Vec<&str> = Vec::new();
+    for one in all.filter(|one| one.middle.is_some()) {
+        if !names.contains(&one.called.as_str()) {
+            names.push(&one.called);
+        }
+    }
+    let boxes = slab.boxes.iter().filter_map(|one| {
+        let middle = one.middle.as_ref()?.value;
+        let stock = of.rules.boxes.get(&one.stock.value)?;
+        let number = names.iter().position(|name| *name == one.called)? + 1;
+        Some(BoxView {
+            number,
+            name: one.called.clone(),
+            outline: stock.opening.value.around(middle, Length::ZERO),
+        })
+    });
+    boxes.collect()
 }
 
 /// Steps that lead down from a slab, as one more thing on the plan.
@@ -108,11 +134,13 @@ fn flight(slab: &Slab) -> Option<SlabView> {
         note: format!("{risers} risers"),
         outline: Outline::rectangle(wide, tall).moved(found.low),
         is_step: true,
+        boxes: Vec::new(),
         treads: found.treads,
         joints: Vec::new(),
         edges: Vec::new(),
         fall: None,
         panels: Vec::new(),
+        openings: Vec::new(),
     })
 }
 
@@ -130,7 +158,21 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
         Length::nanometres(i64::try_from(nanometres).expect("no side is over 1,000 ft by far"))
     };
     let (from, to) = part.stretch.unwrap_or_else(|| (Length::ZERO, whole()));
-    let kind = match part.kind {
+    EdgeView {
+        side: part.side,
+        from,
+        to,
+        kind: kind(part.kind),
+        crossed: match part.kind.pin() {
+            None => Crossed::Nothing,
+            Some(Pin::Dowels) => Crossed::Dowels,
+            Some(Pin::Ties) => Crossed::Ties,
+        },
+    }
+}
+
+pub(super) fn kind(kind: EdgeKind) -> plan::EdgeKind {
+    match kind {
         EdgeKind::Open => plan::EdgeKind::Open,
         EdgeKind::House => plan::EdgeKind::House,
         EdgeKind::Existing | EdgeKind::DoweledExisting | EdgeKind::TiedExisting => {
@@ -142,17 +184,6 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
         EdgeKind::Bulkhead | EdgeKind::DoweledBulkhead | EdgeKind::TiedBulkhead => {
             plan::EdgeKind::Bulkhead
         }
-    };
-    EdgeView {
-        side: part.side,
-        from,
-        to,
-        kind,
-        crossed: match part.kind.pin() {
-            None => Crossed::Nothing,
-            Some(Pin::Dowels) => Crossed::Dowels,
-            Some(Pin::Ties) => Crossed::Ties,
-        },
     }
 }
 

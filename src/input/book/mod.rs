@@ -1,13 +1,16 @@
 //! The price book: one supplier world, its items, dated prices, and rules of buying.
 
+mod boxes;
 mod item;
 mod rates;
 mod rules;
 mod steel;
+mod site;
 pub mod tables;
 
 use std::collections::{BTreeMap, BTreeSet};
 
+pub use boxes::{BoxStock, StandsFor};
 pub(in crate::input) use item::class_named;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
@@ -16,6 +19,8 @@ pub use rules::{
     FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Sealer,
     Selling, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
 };
+
+pub use site::{SiteRule, work_unit};
 
 use crate::reading::{At, Node, Place, Problem, Problems};
 use crate::values::{Day, UnitPrice};

@@ -36,6 +36,8 @@ pub struct Rules {
     pub dowels: BTreeMap<String, DowelStock>,
     pub surfaces: Surfaces,
     pub disposal: BTreeMap<String, Dumping>,
+    pub boxes: BTreeMap<String, super::BoxStock>,
+    pub site: BTreeMap<crate::input::site::Question, super::SiteRule>,
     pub supply: Option<Supply>,
     pub pump: Option<PumpHire>,
     pub buggy: Option<BuggyHire>,
@@ -245,10 +247,15 @@ impl Rules {
             .chain(pump)
             .chain(self.buggy.iter().map(|buggy| &buggy.item))
             .map(|at| (at.value.as_str(), at.place));
+        let boxes = self.boxes.values().flat_map(super::BoxStock::items);
+        let site = self.site.values().filter_map(|rule| rule.item.as_ref());
+        let site = site.map(|at| (at.value.as_str(), at.place));
         named
             .chain(roles)
             .chain(hired)
             .chain(dowels::items_named(&self.dowels))
             .chain(self.surfaces.items_named())
+            .chain(boxes)
+            .chain(site)
     }
 }

@@ -41,6 +41,7 @@ pub struct Business {
     pub not_included: Vec<String>,
     pub unforeseen: Vec<Unforeseen>,
     pub terms: Vec<String>,
+    pub site: crate::input::site::SitePolicy,
 }
 
 /// The price books a business names, whatever else is wrong with it; nothing is reported.
@@ -99,6 +100,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         .node("unforeseen")
         .map(|node| unforeseen::unforeseen(node, problems))
         .unwrap_or_default();
+    let site = crate::input::site::policy(fields.node("site"), problems);
     Some(Business {
         place: fields.heading(),
         firm: firm?,
@@ -115,5 +117,6 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         not_included,
         unforeseen,
         terms,
+        site,
     })
 }

@@ -63,6 +63,8 @@ pub struct OrderPolicy {
     pub retarder_lap: At<Length>,
     /// How deep the owner's tool cuts, where it is known.
     pub groove: Option<At<Length>>,
+    /// Smaller openings are formed, but taken off nothing.
+    pub smallest_opening: At<Amount>,
 }
 
 #[derive(Clone, Debug)]
@@ -187,6 +189,7 @@ pub(super) fn order(
     let groove = fields
         .read("groove depth", problems)
         .and_then(|at| above_zero(at, &Length::ZERO, problems));
+    let smallest_opening = in_unit(&fields, "smallest opening", Unit::SquareFoot, problems);
     Some(OrderPolicy {
         groove,
         allowance: allowance?,
@@ -202,6 +205,7 @@ pub(super) fn order(
         deep_form_over: deep_form_over?,
         retarder_width,
         retarder_lap,
+        smallest_opening: smallest_opening?,
     })
 }
 

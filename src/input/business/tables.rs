@@ -4,6 +4,7 @@
 
 mod policy;
 
+pub use crate::input::site::tables::USUAL_SITE;
 pub use policy::{CREW, CURE, ORDER, QUOTE, UNFORESEEN};
 
 use crate::reading::{Field, FieldTable};
@@ -119,6 +120,13 @@ pub const BUSINESS: FieldTable = FieldTable {
             "",
             "your terms",
             "[Invoices are due in 10 days.]",
+        ),
+        field(
+            "site",
+            "keys by question",
+            "",
+            "usual answers about a site, and which questions are asked",
+            "{washout: on site, ask: [overhead wires]}",
         ),
     ],
 };

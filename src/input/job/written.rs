@@ -2,19 +2,25 @@
 
 mod access;
 mod lists;
+mod openings;
 mod options;
 mod read;
 mod removal;
 mod sections;
+mod shape;
 
 pub use read::read;
 pub use sections::{SectionsWritten, StepsWritten, thickened};
+
+use std::collections::BTreeSet;
 
 use super::options::OptionGroup;
 use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
 use super::{Arranged, Removal};
 use super::{EdgeKind, SlabValues};
-use crate::input::phrases::{BesidePhrase, Compass, LegPhrase, SizePhrase};
+use crate::input::phrases::{
+    Along, BesidePhrase, Compass, CornerPhrase, LegPhrase, SizePhrase, SpotPhrase,
+};
 use crate::reading::{At, Place};
 use crate::values::{Day, Money, Percent};
 
@@ -31,6 +37,8 @@ pub struct JobWritten {
     pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<SlabWritten>,
+    /// Names of slabs that could not be read.
+    pub unread: BTreeSet<String>,
     pub pours: Vec<PourWritten>,
     pub removals: Vec<Removal>,
     pub extras: Vec<Extra>,
@@ -39,6 +47,8 @@ pub struct JobWritten {
     pub options: Vec<OptionGroup>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
+    pub left_alone: Vec<String>,
+    pub site: crate::input::site::SiteAnswers,
     pub photos: Vec<Photo>,
 }
 
@@ -48,10 +58,13 @@ pub struct SlabWritten {
     pub called: Option<String>,
     pub kind: Option<At<String>>,
     pub shape: ShapeWritten,
+    pub openings: Vec<OpeningWritten>,
     pub edges: Vec<(Compass, EdgeKind)>,
     pub beside: Option<At<BesidePhrase>>,
     pub on: Option<At<BesidePhrase>>,
     pub values: SlabValues,
+    pub boxes: Vec<super::BoxWritten>,
+    pub around: super::Around,
     pub sections: SectionsWritten,
 }
 
@@ -59,6 +72,33 @@ pub struct SlabWritten {
 pub enum ShapeWritten {
     Size(At<SizePhrase>),
     Walked(Vec<At<LegPhrase>>, Place),
+    Cornered(Vec<At<CornerPhrase>>, Place),
+}
+
+impl ShapeWritten {
+    /// What its sides say they stand against, and where.
+    fn against(&self) -> Vec<(EdgeKind, Place)> {
+        fn said<T>(sides: &[At<T>], along: fn(&T) -> &Along) -> Vec<(EdgeKind, Place)> {
+            let sides = sides.iter();
+            sides
+                .filter_map(|side| Some((along(&side.value).against?, side.place)))
+                .collect()
+        }
+        match self {
+            Self::Size(_) => Vec::new(),
+            Self::Walked(legs, _) => said(legs, |leg| &leg.along),
+            Self::Cornered(corners, _) => said(corners, |corner| &corner.along),
+        }
+    }
+}
+
+/// Something in a slab that is left open.
+#[derive(Clone, Debug)]
+pub struct OpeningWritten {
+    pub name: At<String>,
+    pub shape: ShapeWritten,
+    pub at: At<SpotPhrase>,
+    pub edge: EdgeKind,
 }
 
 /// One day, and the slabs poured on it; none named means all that no other pour names.

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use super::paper::print;
-use super::{Format, say, with_sheets};
+use super::{Chosen, Format, say, with_sheets};
 use crate::advice::{Case, advice};
 use crate::documents::cost_document;
 use crate::documents::cost_sheet::cost_sheet;
@@ -24,6 +24,8 @@ pub(super) struct Arguments {
     /// Another price book than the usual one; given twice or more, they are set side by side
     #[arg(long = "book", value_name = "FILE")]
     books: Vec<PathBuf>,
+    #[command(flatten)]
+    chosen: Chosen,
     /// Several books: the lines class by class, or the largest difference first
     #[arg(long, value_enum, default_value_t = Sort::Class)]
     sort: Sort,
@@ -57,6 +59,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
         &arguments.file,
         arguments.on,
         &arguments.books,
+        &arguments.chosen,
         |sheets, problems| {
             if arguments.pdf {
                 return paper(arguments, sheets, problems);

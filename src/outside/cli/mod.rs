@@ -15,7 +15,7 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
 
-use sheet::{with_sheet, with_sheets};
+use sheet::{Chosen, with_sheet, with_sheets};
 
 use super::desk::{self, Desk};
 use crate::reading::{Problems, Sources, caret};

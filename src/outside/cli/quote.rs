@@ -51,7 +51,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             rules: &desk.book.rules,
             offer: &offer,
             quoted: desk.quoted,
-            pour: desk.days[0].day,
+            pour: desk.days[desk.takeoff.first_pour()].day,
         };
         let figures = offering::figures(of, Look::default().accent);
         let printed = print(

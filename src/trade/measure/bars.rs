@@ -214,7 +214,14 @@ fn in_place(slab: &Slab, way: &str, runs: &[Run], lap: &Quantity, layer: &Layer)
                 "bar",
                 run.length.in_feet(),
                 Working::Plan {
-                    how: format!("slab less cover at both ends: {}", run.length),
+                    how: if slab.outline.holes().is_empty() {
+                        format!("slab less cover at both ends: {}", run.length)
+                    } else {
+                        format!(
+                            "slab or its part beside an opening, less cover at both ends: {}",
+                            run.length
+                        )
+                    },
                     of: vec![spacing.clone()],
                     rule: "",
                 },
@@ -241,8 +248,13 @@ fn in_place(slab: &Slab, way: &str, runs: &[Run], lap: &Quantity, layer: &Layer)
         .sum::<Decimal>()
         + laps(splices).value();
     let (longest, shortest) = (runs[0].length, runs[runs.len() - 1].length);
+    let cut = if slab.outline.holes().is_empty() {
+        "cut to the outline"
+    } else {
+        "cut to the outline and at openings"
+    };
     let how = format!(
-        "{count} bars from {shortest} to {longest}, cut to the outline, and {splices} laps of {}",
+        "{count} bars from {shortest} to {longest}, {cut}, and {splices} laps of {}",
         lap.amount()
     );
     Quantity::new(

@@ -4,7 +4,9 @@
 //! names its source; `tables/SOURCES.md` lists the clauses. No price and no
 //! supplier is known here, and nothing here can fail.
 
+mod area;
 mod bars;
+mod boxes;
 mod concrete;
 mod crossings;
 mod dowels;
@@ -17,7 +19,9 @@ mod removal;
 mod steps;
 mod thickened;
 
+pub use area::OpeningQuantities;
 pub use bars::{BarQuantities, Run};
+pub use boxes::BoxQuantities;
 pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
 pub use faces::{BorderQuantities, Face, faces};
@@ -25,6 +29,9 @@ pub use joints::JointQuantities;
 pub use removal::{RemovalQuantities, SawCut};
 pub use steps::StepQuantities;
 pub use thickened::ThickenedQuantities;
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
@@ -38,6 +45,8 @@ use crate::values::Unit;
 #[derive(Clone, Debug)]
 pub struct SlabQuantities {
     pub area: Quantity,
+    /// What is left open, in the order of the outline's holes.
+    pub openings: Vec<OpeningQuantities>,
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
     /// Where one end is thicker than the other.
@@ -53,6 +62,7 @@ pub struct SlabQuantities {
     /// Bars across its edges, each kind by itself.
     pub dowels: Vec<DowelQuantities>,
     pub joints: Option<JointQuantities>,
+    pub boxes: Vec<BoxQuantities>,
     pub thickened: Option<ThickenedQuantities>,
     pub steps: Option<StepQuantities>,
     /// Square feet of sheet, laps included.
@@ -60,6 +70,29 @@ pub struct SlabQuantities {
     pub border: Option<BorderQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
+}
+
+/// What was measured so far: a slab that several choices share is measured once.
+#[derive(Debug, Default)]
+pub struct Measured(BTreeMap<*const Slab, (Arc<Slab>, SlabQuantities)>);
+
+impl Measured {
+    /// Measures every slab, in the order of the takeoff.
+    pub fn slabs(
+        &mut self,
+        takeoff: &Takeoff,
+        policy: &OrderPolicy,
+        rules: &Rules,
+    ) -> Vec<SlabQuantities> {
+        let sets = Sets(&takeoff.sets);
+        let slabs = takeoff.slabs.iter().map(|one| {
+            let known = self.0.entry(Arc::as_ptr(one));
+            let (_, found) =
+                known.or_insert_with(|| (Arc::clone(one), slab(one, policy, rules, sets)));
+            found.clone()
+        });
+        slabs.collect()
+    }
 }
 
 impl SlabQuantities {
@@ -123,16 +156,6 @@ impl SlabQuantities {
     }
 }
 
-/// Measures every slab, in the order of the takeoff.
-pub fn slabs(takeoff: &Takeoff, policy: &OrderPolicy, rules: &Rules) -> Vec<SlabQuantities> {
-    let sets = Sets(&takeoff.sets);
-    takeoff
-        .slabs
-        .iter()
-        .map(|slab| self::slab(slab, policy, rules, sets))
-        .collect()
-}
-
 /// Measures every removal, in the order of the takeoff.
 pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
     let sets = Sets(&takeoff.sets);
@@ -144,13 +167,16 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 }
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
-    let area = sets.settle(concrete::area(slab));
+    let openings = area::openings(slab, policy, sets);
+    let area = sets.settle(area::of_slab(slab, &openings, sets));
     let thickness = concrete::thickness(slab, sets);
     let thickened = thickened::measure(slab, &area, &thickness, (policy, rules), sets);
     let steps = steps::measure(slab, sets);
     // Deep forms are told apart only where the book has a rate for them.
     let deep_over = (rules.rates.get("form deep")).map(|_| policy.deep_form_over.value);
-    let flat = sets.settle(concrete::volume(slab, &area, &thickness));
+    let boxes = boxes::measure(slab, &thickness, (policy, rules), sets);
+    let flat = concrete::volume(slab, &area, &thickness);
+    let flat = sets.settle(boxes::less(slab, flat, &boxes));
     let whole = concrete::whole(slab, &flat, thickened.as_ref(), steps.as_ref());
     let edges = edges::measure(slab, deep_over, sets);
     SlabQuantities {
@@ -167,11 +193,13 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         crossings: crossings::measure(slab, policy, sets),
         mesh: mesh::measure(slab, policy, rules, &area, sets).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),
+        boxes,
         is_step: (slab.on.is_some() || slab.kind == "step") && steps.is_none(),
         retarder: concrete::retarder(slab, policy, &area).map(|sheet| sets.settle(sheet)),
         mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),
         thickened,
         steps,
+        openings,
         area,
     }
 }

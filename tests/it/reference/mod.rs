@@ -10,4 +10,5 @@ mod dowels;
 mod earth;
 mod money;
 mod sections;
+mod shapes;
 mod steel;

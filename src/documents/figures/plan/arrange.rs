@@ -81,6 +81,7 @@ fn placed(sheet: &Sheet, key: &Key, view: &PlanView, scale: Scale, height: f32) 
         0.0 <= frame.left
             && frame.right <= WIDTH
             && 0.0 <= frame.top
+            && frame.bottom <= height
             && sheet.is_free(&frame.grown(GAP / 2.0))
     };
     let stacked = |left: f32, bottom: f32| {
@@ -118,7 +119,6 @@ fn placed(sheet: &Sheet, key: &Key, view: &PlanView, scale: Scale, height: f32) 
             let clear = |frame: &Frame| {
                 let room = frame.grown(8.0);
                 free(frame)
-                    && frame.bottom <= height
                     && !room.overlaps(&key)
                     && !room.overlaps(&bar)
             };

@@ -1,7 +1,9 @@
 //! The key, the scale bar and the north arrow, as blocks that look for a free corner.
 
+use super::boxes;
 use super::edges::{self, Slope};
 use super::frame::{Frame, width_of};
+use super::openings;
 use super::pins;
 use super::scale::Scale;
 use super::sheet::{
@@ -16,6 +18,9 @@ const SWATCH: f32 = 32.0;
 /// Where the words begin: one column and its gutter.
 const WORDS: f32 = 44.0;
 const SIZE: f32 = 8.0;
+
+/// The longest list of openings the key takes.
+const LONGEST_ROW: f32 = 200.0;
 
 /// From the end of the scale bar to its unit: half of the last number, and a space.
 const BESIDE: f32 = 13.0;
@@ -33,6 +38,8 @@ enum Sample {
     Curb,
     Dowels,
     Ties,
+    Open,
+    Box(usize),
     Nothing,
 }
 
@@ -47,6 +54,10 @@ impl Key {
         let has = |kind: EdgeKind| {
             let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
             edges.any(|edge| edge.kind == kind)
+        };
+        let around = |kind: EdgeKind| {
+            let mut openings = view.slabs.iter().flat_map(|slab| &slab.openings);
+            openings.any(|opening| opening.kind == kind)
         };
         let said = |first: &str, then: &str| {
             if then.is_empty() {
@@ -81,7 +92,7 @@ impl Key {
                 words.joint.to_owned(),
             ),
             (
-                strips.into_iter().any(strip),
+                strips.into_iter().any(|kind| strip(kind) || around(kind)),
                 Sample::Strip,
                 words.strip.to_owned(),
             ),
@@ -97,7 +108,7 @@ impl Key {
             ),
             (has(EdgeKind::House), Sample::House, words.wall.to_owned()),
             (
-                has(EdgeKind::Existing),
+                has(EdgeKind::Existing) || around(EdgeKind::Existing),
                 Sample::Existing,
                 words.existing.to_owned(),
             ),
@@ -108,12 +119,19 @@ impl Key {
                 words.doweled.to_owned(),
             ),
             (crossed(Crossed::Ties), Sample::Ties, words.tied.to_owned()),
+            (
+                view.slabs.iter().any(|slab| !slab.openings.is_empty()),
+                Sample::Open,
+                left_open(view, sheet),
+            ),
             (view.unplaced, Sample::Nothing, words.unplaced.to_owned()),
         ];
         let shown = rows.into_iter().filter(|(shown, _, _)| *shown);
-        Self {
-            rows: shown.map(|(_, sample, text)| (sample, text)).collect(),
-        }
+        let mut rows: Vec<(Sample, String)> =
+            shown.map(|(_, sample, text)| (sample, text)).collect();
+        let boxes = boxes::numbered(view).into_iter();
+        rows.extend(boxes.map(|(number, name)| (Sample::Box(number), name)));
+        Self { rows }
     }
 
     pub fn size(&self) -> (f32, f32) {
@@ -135,6 +153,23 @@ impl Key {
             top += ROW;
         }
     }
+}
+
+/// `left open: tree well, 3 × 3 ft`; where a row would be too long only the names, or how many.
+fn left_open(view: &PlanView, sheet: &Sheet) -> String {
+    let unnamed = openings::unnamed(sheet, view);
+    if unnamed.is_empty() {
+        return view.words.left_open.to_owned();
+    }
+    let said: Vec<String> = unnamed.iter().map(|opening| opening.said()).collect();
+    let names: Vec<&str> = unnamed.iter().map(|one| one.name.as_str()).collect();
+    let row = |list: String| format!("{}: {list}", view.words.left_open);
+    let rows = [row(said.join("; ")), row(names.join(", "))];
+    let fits = |row: &String| width_of(row, Face::Regular, SIZE) <= LONGEST_ROW;
+    rows.into_iter().find(fits).unwrap_or_else(|| {
+        let many = view.slabs.iter().map(|slab| slab.openings.len());
+        format!("{} {}", many.sum::<usize>(), view.words.places_left_open)
+    })
 }
 
 fn indent(sample: Sample) -> f32 {
@@ -201,6 +236,20 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
                 crossed,
                 crossed == Crossed::Dowels,
             );
+        }
+        Sample::Open => sheet.draw(
+            Layer::Key,
+            sheet::outlined(&sheet::corners(&inner), Some(WHITE), 1.0),
+        ),
+        Sample::Box(number) => {
+            let middle = frame.middle();
+            let small = Frame::at(frame.left, middle.y - 3.0, 6.0, 6.0);
+            let shape = sheet::outlined(&sheet::corners(&small), Some(WHITE), 0.9);
+            sheet.draw(Layer::Key, shape);
+            let at = point(small.right + 7.0, middle.y + boxes::SIZE * 0.35);
+            let mut words = centered(number.to_string(), at, boxes::SIZE);
+            words.face = Face::Bold;
+            sheet.draw(Layer::Key, Shape::Words(words));
         }
         Sample::Nothing => {}
     }

@@ -8,6 +8,7 @@ mod alternative;
 mod arrange;
 mod block;
 mod bows;
+mod boxes;
 mod dimensions;
 mod edges;
 mod falls;
@@ -17,17 +18,21 @@ mod key;
 mod labels;
 mod lengths;
 mod names;
+mod openings;
 mod pins;
 mod rows;
 mod scale;
 mod sheet;
 mod slabs;
+mod slants;
 #[cfg(test)]
 mod tests;
 pub mod view;
 pub mod words;
 
-pub use view::{Crossed, EdgeKind, EdgeView, PanelView, PlanView, SlabView, side_by_side};
+pub use view::{
+    BoxView, Crossed, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side,
+};
 pub use words::{ENGLISH, PlanWords};
 
 use crate::press::drawing::{Drawing, Size};
@@ -58,9 +63,12 @@ pub fn plan(view: &PlanView) -> Drawing {
 fn drawn(view: &PlanView, scale: Scale) -> (Sheet, key::Key) {
     let mut sheet = Sheet::default();
     slabs::draw(&mut sheet, view, scale);
+    openings::draw(&mut sheet, view, scale);
     house::draw(&mut sheet, view, scale);
     bows::draw(&mut sheet, view, scale);
+    boxes::draw(&mut sheet, view, scale);
     names::draw_inside(&mut sheet, view, scale);
+    slants::draw(&mut sheet, view, scale);
     dimensions::draw(&mut sheet, view, scale);
     names::draw_beside(&mut sheet, view, scale);
     let key = key::Key::of(view, &sheet);

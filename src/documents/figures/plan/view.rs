@@ -31,6 +31,7 @@ pub struct SlabView {
     pub outline: Outline,
     /// Drawn on top of the slabs, in a darker fill, without dimensions.
     pub is_step: bool,
+    pub boxes: Vec<BoxView>,
     /// Lines between the treads of a flight.
     pub treads: Vec<(Point, Point)>,
     /// Contraction joints.
@@ -40,6 +41,37 @@ pub struct SlabView {
     /// Which way water runs.
     pub fall: Option<Direction>,
     pub panels: Vec<PanelView>,
+    /// What is left open in it; its outline has a hole for each.
+    pub openings: Vec<OpeningView>,
+}
+
+/// Something left open in a slab.
+#[derive(Clone, Debug)]
+pub struct OpeningView {
+    pub name: String,
+    /// For example `3 × 3 ft`.
+    pub size: String,
+    /// In site coordinates.
+    pub outline: Outline,
+    /// What stands in it: open is a form, anything else a strip around it.
+    pub kind: EdgeKind,
+}
+
+impl OpeningView {
+    /// `tree well, 3 × 3 ft`.
+    pub fn said(&self) -> String {
+        format!("{}, {}", self.name, self.size)
+    }
+}
+
+/// A box or a cover set in a slab.
+#[derive(Clone, Debug)]
+pub struct BoxView {
+    /// On the plan; boxes of one name share a number.
+    pub number: usize,
+    pub name: String,
+    /// In site coordinates.
+    pub outline: Outline,
 }
 
 /// A part of a side, measured along it from where it begins, counter-clockwise.

@@ -94,14 +94,17 @@ impl Sheet<'_> {
         }
     }
 
+    /// What is taken that the job as quoted does not have, where the sheet is about another choice.
+    pub fn chosen(&self) -> Option<String> {
+        let shown = &self.offer.as_quoted;
+        let quoted = Choice::as_quoted(&self.takeoff.options);
+        (*shown != quoted).then(|| self.taken(shown).join(" + "))
+    }
+
     /// The titles of what a choice takes.
     pub fn taken(&self, choice: &Choice) -> Vec<&str> {
-        let picks = choice.0.iter().zip(&self.takeoff.options);
-        picks
-            .filter_map(|(&pick, group)| {
-                pick.checked_sub(1).map(|i| group.options[i].title.as_str())
-            })
-            .collect()
+        let taken = choice.taken(&self.takeoff.options).into_iter();
+        taken.map(|option| option.title.as_str()).collect()
     }
 }
 

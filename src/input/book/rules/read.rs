@@ -103,6 +103,7 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         &mut rules.surfaces.sealers,
         &mut rules.broken,
     );
+    set_and_site(book, &mut rules, problems);
     rules.supply = book
         .required("supply", problems)
         .and_then(|node| supply(node, problems));
@@ -119,6 +120,19 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         rules.rates = rates::read(node, problems);
     }
     rules
+}
+
+/// Boxes set in slabs, and what the answers about a site cost.
+fn set_and_site(book: &Fields<'_>, rules: &mut Rules, problems: &mut Problems) {
+    each(
+        book,
+        "boxes",
+        problems,
+        crate::input::book::boxes::read,
+        &mut rules.boxes,
+        &mut rules.broken,
+    );
+    rules.site = crate::input::book::site::read(book, problems);
 }
 
 fn each<T>(

@@ -216,8 +216,8 @@ pub const SUPPLY: FieldTable = FieldTable {
             "zones",
             "keys by zone",
             "",
-            "an item for each part of town that a takeoff may name, counted the same way",
-            "{north: north zone}",
+            "an item for each part of town that a takeoff may name, counted the same way; with a part for `none`, a job that names no zone is not asked about",
+            "{town: none, north: north zone}",
         ),
         field(
             "saturday",

@@ -98,6 +98,13 @@ pub const ORDER: FieldTable = FieldTable {
             "how deep your groover or saw cuts; you are told where a slab asks for more",
             "1 in",
         ),
+        field(
+            "smallest opening",
+            "square feet",
+            "2 sq ft",
+            "a smaller opening is formed, but not taken off the area; nor a smaller box off the concrete",
+            "2 sq ft",
+        ),
     ],
 };
 

@@ -1,7 +1,8 @@
 //! One slab with every name known: its kind, mix, base, steel and finish.
 
 use super::dowels;
-use super::names::{kind, known};
+use super::names::{kind, known, meant};
+use super::openings::openings;
 use super::sections::sections;
 use super::shape::{edges, outline, shape_place};
 use super::steel;
@@ -25,10 +26,15 @@ pub(super) fn slab(
     problems: &mut Problems,
 ) -> Option<Slab> {
     let key = &written.key.value;
-    let kind = kind(written, business, problems)?;
-    let (values, mut usual) = written.values.clone().or(&business.kinds[&kind].values);
+    // Without a kind, what the slab says itself is looked up all the same.
+    let kind = kind(written, business, problems);
+    let (values, mut usual) = match &kind {
+        Some(kind) => written.values.clone().or(&business.kinds[kind].values),
+        None => (written.values.clone(), Vec::new()),
+    };
     let outline = outline(&written.shape, problems);
     let missing = |what: &str, problems: &mut Problems| {
+        let Some(kind) = &kind else { return };
         let message = format!("`{key}` has no {what}, and neither has its kind `{kind}`");
         problems.push(
             Problem::new("no-usual-value", message)
@@ -46,8 +52,8 @@ pub(super) fn slab(
         missing("mix", problems);
         None
     });
-    let mix = mix.filter(|mix| {
-        known(
+    let mix = mix.and_then(|mix| {
+        meant(
             mix,
             book.rules.mixes.keys(),
             "mix",
@@ -125,11 +131,6 @@ pub(super) fn slab(
         problems,
     );
     let outline = outline?;
-    let edges = edges(written, &outline, problems);
-    let mut across =
-        |pin, phrase| dowels::across(pin, phrase, &edges, &written.key, book, problems);
-    let doweled = across(Pin::Dowels, values.dowels);
-    let tied = across(Pin::Ties, values.ties);
     let sections = thickness.map(|thickness| {
         let (thickened, retarder) = (values.thickened, values.retarder);
         let rules = &book.rules;
@@ -137,7 +138,13 @@ pub(super) fn slab(
             written, &thickness, thickened, retarder, &outline, rules, problems,
         )
     });
+    let (outline, openings) = openings(written, outline, problems)?;
     sanity::area(key, &outline, shape_place(&written.shape), problems);
+    let edges = edges(written, &outline, problems);
+    let mut across =
+        |pin, phrase| dowels::across(pin, phrase, &edges, &written.key, book, problems);
+    let doweled = across(Pin::Dowels, values.dowels);
+    let tied = across(Pin::Ties, values.ties);
     if !mesh_known || !fiber_known {
         return None;
     }
@@ -153,7 +160,11 @@ pub(super) fn slab(
         place: written.key.place,
         called: written.called.clone().unwrap_or_else(|| key.clone()),
         edges,
+        boxes: Vec::new(),
+        around: written.around.clone(),
         outline,
+        outline_place: shape_place(&written.shape),
+        openings,
         size: if let ShapeWritten::Size(size) = &written.shape {
             Some(size.clone())
         } else {
@@ -192,7 +203,7 @@ pub(super) fn slab(
         stands_alone: written.on.is_none() && written.beside.is_none(),
         on: written.on.as_ref().map(|on| on.value.slab.clone()),
         usual,
-        kind,
+        kind: kind?,
         placement: 0,
     })
 }

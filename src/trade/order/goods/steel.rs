@@ -9,7 +9,6 @@ use crate::input::job::Takeoff;
 use crate::reading::At;
 use crate::tables::bars::Bar;
 use crate::trade::measure::{Run, SlabQuantities};
-use crate::trade::order::sticks::cut_plan;
 use crate::trade::order::{List, Section};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
@@ -33,7 +32,7 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
             })
         };
         let runs: Vec<Run> = of_size().flat_map(|(_, bars)| bars.runs.clone()).collect();
-        let plan = cut_plan(&runs, stock.stock.value);
+        let plan = list.worked.plan(&runs, stock.stock.value);
         let how = format!(
             "{} whole sticks of {}, and {} pieces cut from {} more; never fewer than {}{}",
             plan.full,
@@ -161,26 +160,19 @@ pub(super) fn tie_wire(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut L
 }
 
 /// Steel stands on chairs; mesh laid on the ground and pulled up does not end in the middle.
-pub(super) fn chairs(slabs: &[SlabQuantities], list: &mut List<'_>) {
+pub(super) fn chairs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     let area = &list.ways.order.chair_area;
     let each = Quantity::given("area held by a chair", area.value, area.place);
-    let steel = slabs
-        .iter()
-        .enumerate()
-        .filter(|(_, slab)| !slab.bars.is_empty() || slab.mesh.is_some());
-    let parts: Vec<(Section, Quantity)> = steel
-        .map(|(i, slab)| {
-            (
-                Section::Slab(i),
-                Quantity::by(
-                    "area ÷ area held by a chair",
-                    "chairs",
-                    Unit::Piece,
-                    (of(&slab.area) / &each).whole(),
-                ),
+    let parts = list.worked.each("chairs", takeoff, slabs, |_, slab| {
+        (!slab.bars.is_empty() || slab.mesh.is_some()).then(|| {
+            Quantity::by(
+                "area ÷ area held by a chair",
+                "chairs",
+                Unit::Piece,
+                (of(&slab.area) / &each).whole(),
             )
         })
-        .collect();
+    });
     list.buy_role(
         Role::Chairs,
         "chairs",

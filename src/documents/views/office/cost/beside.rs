@@ -76,7 +76,7 @@ pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<String> {
 
 /// Every combination of options, against the job as quoted.
 pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<String> {
-    if sheet.offer.by_choice.len() < 2 {
+    if sheet.offer.by_choice.len() < 2 || sheet.chosen().is_some() {
         return Vec::new();
     }
     let floor = sheet.business.price.margin_floor.value.number();
@@ -100,10 +100,10 @@ pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<String> {
                 Some(number) if number < floor => "below floor".into(),
                 _ => String::new(),
             },
-            if taken.is_empty() {
-                "nothing, as quoted".into()
-            } else {
-                taken.join(" + ")
+            match (taken.is_empty(), *choice == sheet.offer.as_quoted) {
+                (true, _) => "nothing, as quoted".into(),
+                (false, true) => format!("{}, as quoted", taken.join(" + ")),
+                (false, false) => taken.join(" + "),
             },
         ]
     }));

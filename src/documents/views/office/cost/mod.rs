@@ -60,6 +60,7 @@ fn heading(sheet: &Sheet<'_>) -> Vec<String> {
         format!("Cost {}, {held}", totals.cost),
         format!("Quoted {}; price book {}", sheet.quoted, sheet.book.name),
     ];
+    out.extend(sheet.chosen().map(|taken| format!("With {taken}")));
     out.extend(pours(sheet));
     if let Some(fixed) = &sheet.takeoff.fixed_price {
         out.push(format!(

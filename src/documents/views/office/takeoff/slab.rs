@@ -4,12 +4,13 @@ use super::{Group, sections};
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Dowels, Slab};
 use crate::trade::Quantity;
-use crate::trade::measure::{BarQuantities, SlabQuantities};
+use crate::trade::measure::{BarQuantities, BoxQuantities, SlabQuantities};
 use crate::values::Unit;
 
 /// One slab: its quantities, and its bars, panels and usual values in words.
 pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Group {
     let mut quantities = vec![found.area.clone()];
+    quantities.extend(found.openings.iter().map(|opening| opening.area.clone()));
     quantities.extend(found.edges.by_kind.iter().map(|(_, edge)| edge.clone()));
     quantities.extend([
         found.edges.straight.clone(),
@@ -36,6 +37,7 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
         quantities.extend([dowels.count.clone(), dowels.holes.clone()]);
         quantities.extend(dowels.adhesive.clone());
     }
+    quantities.extend(found.boxes.iter().flat_map(BoxQuantities::all));
     if let Some(border) = &found.border {
         quantities.extend([border.area.clone(), border.inside.clone()]);
     }
@@ -52,6 +54,7 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
             count(rows, "row"),
         ));
     }
+    notes.extend(too_small(sheet, slab, found));
     notes.extend(usual(sheet, slab));
     let pour = match sheet.takeoff.placements.len() {
         1 => String::new(),
@@ -63,6 +66,22 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
         quantities,
         notes,
     }
+}
+
+/// Openings that are formed, but taken off nothing.
+fn too_small(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Option<String> {
+    let openings = slab.openings.iter().zip(&found.openings);
+    let names: Vec<&str> = openings
+        .filter(|(_, found)| !found.is_taken_off)
+        .map(|(opening, _)| opening.name.value.as_str())
+        .collect();
+    let limit = sheet.business.order.smallest_opening.value;
+    (!names.is_empty()).then(|| {
+        format!(
+            "formed, but under {limit}, so not taken off the area: {}",
+            names.join(", ")
+        )
+    })
 }
 
 /// The bars to cut, those spliced of equally many sticks together.
