@@ -4,8 +4,8 @@ mod boxes;
 mod item;
 mod rates;
 mod rules;
-mod steel;
 mod site;
+mod steel;
 pub mod tables;
 
 use std::collections::{BTreeMap, BTreeSet};

@@ -20,10 +20,10 @@ pub struct EdgeQuantities {
     pub strip: Quantity,
     /// Separate pieces of form with two ends, for the stakes.
     pub formed: Vec<Quantity>,
-    /// Edges that bars cross, piece by piece.
-    pub pinned: Vec<(EdgeKind, Quantity)>,
     /// Forms that close on themselves, for the stakes.
     pub rings: Vec<Quantity>,
+    /// Edges that bars cross, piece by piece.
+    pub pinned: Vec<(EdgeKind, Quantity)>,
     /// Feet of each kind of edge that occurs.
     pub by_kind: Vec<(EdgeKind, Quantity)>,
     outer_open: Option<Quantity>,

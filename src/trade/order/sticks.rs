@@ -47,8 +47,9 @@ impl CutPlan {
     }
 }
 
-/// `14 ft`, and `2 of 3 ft` for pieces of one length.
+/// `14 ft`, and `2 of 3 ft` for pieces of one length, as a tape shows them.
 fn alike(pieces: &[Length]) -> Vec<String> {
+    let pieces: Vec<Length> = pieces.iter().map(|piece| piece.to_the_eighth()).collect();
     pieces
         .chunk_by(|a, b| a == b)
         .map(|same| match same {

@@ -67,7 +67,8 @@ impl Worked {
     }
 
     pub fn plan(&mut self, runs: &[Run], stock: Length) -> CutPlan {
-        let same = |(known, length, _): &&(Vec<Run>, Length, CutPlan)| known == runs && *length == stock;
+        let same =
+            |(known, length, _): &&(Vec<Run>, Length, CutPlan)| known == runs && *length == stock;
         if let Some((.., plan)) = self.plans.iter().find(same) {
             return plan.clone();
         }

@@ -118,9 +118,7 @@ fn placed(sheet: &Sheet, key: &Key, view: &PlanView, scale: Scale, height: f32) 
         .find_map(|(key, bar)| {
             let clear = |frame: &Frame| {
                 let room = frame.grown(8.0);
-                free(frame)
-                    && !room.overlaps(&key)
-                    && !room.overlaps(&bar)
+                free(frame) && !room.overlaps(&key) && !room.overlaps(&bar)
             };
             let north = north_places(&key, &bar, height).find(clear)?;
             Some(Places { key, bar, north })

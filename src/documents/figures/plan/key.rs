@@ -36,10 +36,10 @@ enum Sample {
     House,
     Existing,
     Curb,
-    Dowels,
-    Ties,
     Open,
     Box(usize),
+    Dowels,
+    Ties,
     Nothing,
 }
 
@@ -114,16 +114,16 @@ impl Key {
             ),
             (has(EdgeKind::Curb), Sample::Curb, words.curb.to_owned()),
             (
+                view.slabs.iter().any(|slab| !slab.openings.is_empty()),
+                Sample::Open,
+                left_open(view, sheet),
+            ),
+            (
                 crossed(Crossed::Dowels),
                 Sample::Dowels,
                 words.doweled.to_owned(),
             ),
             (crossed(Crossed::Ties), Sample::Ties, words.tied.to_owned()),
-            (
-                view.slabs.iter().any(|slab| !slab.openings.is_empty()),
-                Sample::Open,
-                left_open(view, sheet),
-            ),
             (view.unplaced, Sample::Nothing, words.unplaced.to_owned()),
         ];
         let shown = rows.into_iter().filter(|(shown, _, _)| *shown);
@@ -222,6 +222,20 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
                 sheet::outlined(&sheet::corners(&band), Some(PALE), 0.5),
             );
         }
+        Sample::Open => sheet.draw(
+            Layer::Key,
+            sheet::outlined(&sheet::corners(&inner), Some(WHITE), 1.0),
+        ),
+        Sample::Box(number) => {
+            let middle = frame.middle();
+            let small = Frame::at(frame.left, middle.y - 3.0, 6.0, 6.0);
+            let shape = sheet::outlined(&sheet::corners(&small), Some(WHITE), 0.9);
+            sheet.draw(Layer::Key, shape);
+            let at = point(small.right + 7.0, middle.y + boxes::SIZE * 0.35);
+            let mut words = centered(number.to_string(), at, boxes::SIZE);
+            words.face = Face::Bold;
+            sheet.draw(Layer::Key, Shape::Words(words));
+        }
         Sample::Dowels | Sample::Ties => {
             let crossed = if sample == Sample::Dowels {
                 Crossed::Dowels
@@ -236,20 +250,6 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
                 crossed,
                 crossed == Crossed::Dowels,
             );
-        }
-        Sample::Open => sheet.draw(
-            Layer::Key,
-            sheet::outlined(&sheet::corners(&inner), Some(WHITE), 1.0),
-        ),
-        Sample::Box(number) => {
-            let middle = frame.middle();
-            let small = Frame::at(frame.left, middle.y - 3.0, 6.0, 6.0);
-            let shape = sheet::outlined(&sheet::corners(&small), Some(WHITE), 0.9);
-            sheet.draw(Layer::Key, shape);
-            let at = point(small.right + 7.0, middle.y + boxes::SIZE * 0.35);
-            let mut words = centered(number.to_string(), at, boxes::SIZE);
-            words.face = Face::Bold;
-            sheet.draw(Layer::Key, Shape::Words(words));
         }
         Sample::Nothing => {}
     }

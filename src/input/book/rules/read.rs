@@ -79,6 +79,28 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         &mut rules.disposal,
         &mut rules.broken,
     );
+    on_the_surface(book, &mut rules, problems);
+    set_and_site(book, &mut rules, problems);
+    rules.supply = book
+        .required("supply", problems)
+        .and_then(|node| supply(node, problems));
+    rules.pump = book
+        .node("pump")
+        .and_then(|node| hire::pump(node, problems));
+    rules.buggy = book
+        .node("buggy")
+        .and_then(|node| hire::buggy(node, problems));
+    if let Some(node) = book.required("use", problems) {
+        rules.roles = roles(node, problems);
+    }
+    if let Some(node) = book.required("rates", problems) {
+        rules.rates = rates::read(node, problems);
+    }
+    rules
+}
+
+/// Finishes, colors and sealers.
+fn on_the_surface(book: &Fields<'_>, rules: &mut Rules, problems: &mut Problems) {
     each(
         book,
         "finishes",
@@ -103,23 +125,6 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         &mut rules.surfaces.sealers,
         &mut rules.broken,
     );
-    set_and_site(book, &mut rules, problems);
-    rules.supply = book
-        .required("supply", problems)
-        .and_then(|node| supply(node, problems));
-    rules.pump = book
-        .node("pump")
-        .and_then(|node| hire::pump(node, problems));
-    rules.buggy = book
-        .node("buggy")
-        .and_then(|node| hire::buggy(node, problems));
-    if let Some(node) = book.required("use", problems) {
-        rules.roles = roles(node, problems);
-    }
-    if let Some(node) = book.required("rates", problems) {
-        rules.rates = rates::read(node, problems);
-    }
-    rules
 }
 
 /// Boxes set in slabs, and what the answers about a site cost.

@@ -142,14 +142,9 @@ pub(super) fn tie_wire(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut L
             of(&ties) * &tie / number(12) * &weight / &per,
         )
     };
-    let parts: Vec<(Section, Quantity)> = slabs
-        .iter()
-        .enumerate()
-        .filter_map(|(i, slab)| {
-            let wire = wire(&takeoff.slabs[i].key, slab.crossings.as_ref()?);
-            Some((Section::Slab(i), wire))
-        })
-        .collect();
+    let parts = list.worked.each("tie wire", takeoff, slabs, |slab, found| {
+        Some(wire(&slab.key, found.crossings.as_ref()?))
+    });
     list.buy_role(
         Role::TieWire,
         "tie wire",
