@@ -54,6 +54,12 @@ fn adhesive_for_smooth_dowels_that_are_grouted() {
     assert_eq!(places(net, 1), dec!(418.3));
     assert_eq!(places(net / dec!(16.387064), 2), dec!(25.53));
     assert_eq!(value(&offer, "adhesive, epoxy"), dec!(2));
+    // Naming the adhesive is enough; `bonded: no` takes it away again.
+    let said = kind.replace("bonded: yes, ", "");
+    let named = pinned(20, "doweled", &said);
+    assert_eq!(value(&named, "slab adhesive for dowels"), net);
+    let free = pinned(20, "doweled", &kind.replace("bonded: yes", "bonded: no"));
+    assert!(free.quoted().needs.slabs[0].dowels[0].adhesive.is_none());
 }
 
 /// Dowels every 4 ft into an old slab (common practice, no source), 12 in from the corners; a

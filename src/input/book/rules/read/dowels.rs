@@ -40,7 +40,11 @@ pub(super) fn dowels(node: &Node, problems: &mut Problems) -> Option<DowelStock>
     let cap = named(&fields, "cap", problems);
     let bonded = match fields.yes("bonded", problems) {
         Some(said) => said.value,
-        None => bar.as_ref().is_some_and(|bar| !bar.value.is_smooth()),
+        // Who names an adhesive for a smooth bar sets its one end in it.
+        None => {
+            let named = named(&fields, "adhesive", &mut Problems::default());
+            named.is_some() || bar.as_ref().is_some_and(|bar| !bar.value.is_smooth())
+        }
     };
     let adhesive = if bonded {
         Some(adhesive(&fields, problems)?)
