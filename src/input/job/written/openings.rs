@@ -26,9 +26,9 @@ pub(super) fn opening(
     let along = shape.iter().flat_map(ShapeWritten::against);
     let refused: Vec<Problem> = said.chain(along).filter_map(wrong_edge).collect();
     if !refused.is_empty() {
-        refused
-            .into_iter()
-            .for_each(|problem| problems.push(problem));
+        for problem in refused {
+            problems.push(problem);
+        }
         return None;
     }
     if fields.node("at").is_none() {
