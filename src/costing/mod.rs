@@ -13,7 +13,7 @@ mod totals;
 pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Side, missing, priced};
 pub use offer::{Offer, Priced, offer};
-pub use payments::schedule;
+pub use payments::{parts, schedule};
 pub use prices::{Prices, prices};
 pub use sections::{SectionPrice, sections};
 pub use totals::Totals;

@@ -8,20 +8,18 @@ use crate::values::{Money, rounding};
 
 /// The payments of a total; they always add up to it.
 pub fn schedule(total: Money, payments: &[Payment]) -> Vec<Money> {
-    let all_percent = payments
-        .iter()
-        .all(|payment| matches!(payment.share, Share::Percent(_)));
-    if all_percent {
-        let weights: Vec<Decimal> = payments
-            .iter()
-            .map(|payment| {
-                if let Share::Percent(percent) = payment.share {
-                    percent.number()
-                } else {
-                    Decimal::ZERO
-                }
-            })
-            .collect();
+    let shares: Vec<Share> = payments.iter().map(|payment| payment.share).collect();
+    parts(total, &shares)
+}
+
+/// A total in these shares; they always add up to it.
+pub fn parts(total: Money, shares: &[Share]) -> Vec<Money> {
+    let percent = |share: &Share| match share {
+        Share::Percent(percent) => Some(percent.number()),
+        Share::Fraction { .. } | Share::Amount(_) | Share::Rest => None,
+    };
+    let weights: Option<Vec<Decimal>> = shares.iter().map(percent).collect();
+    if let Some(weights) = weights {
         return rounding::split(total, &weights);
     }
     let part = |share: Share| match share {
@@ -30,17 +28,11 @@ pub fn schedule(total: Money, payments: &[Payment]) -> Vec<Money> {
         Share::Amount(money) => money,
         Share::Rest => Money::ZERO,
     };
-    let parts: Vec<Money> = payments.iter().map(|payment| part(payment.share)).collect();
+    let parts: Vec<Money> = shares.iter().map(|share| part(*share)).collect();
     let rest = total - parts.iter().copied().sum();
-    payments
+    shares
         .iter()
         .zip(parts)
-        .map(|(payment, part)| {
-            if payment.share == Share::Rest {
-                rest
-            } else {
-                part
-            }
-        })
+        .map(|(share, part)| if *share == Share::Rest { rest } else { part })
         .collect()
 }

@@ -17,6 +17,7 @@ const FLOORS: &[&str] = &[
     "input",
     "trade",
     "costing",
+    "office",
     "advice",
     "documents",
     "outside",
