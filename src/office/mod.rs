@@ -10,6 +10,6 @@ pub mod billing;
 pub mod chain;
 
 pub mod name;
-pub mod number;
 pub mod record;
+pub mod rules;
 pub mod text;

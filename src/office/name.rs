@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::number::Number;
+use crate::input::phrases::Number;
 
 /// What a record says has happened.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

@@ -9,7 +9,7 @@ use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
 use crate::input::job::{self, Takeoff};
 use crate::press::photo::Photo;
-use crate::reading::{Problem, Problems, Sources, yaml};
+use crate::reading::{FileId, Problem, Problems, Sources, yaml};
 use crate::values::Day;
 
 /// What lies on the desk once all three files are read without a problem.
@@ -18,6 +18,8 @@ pub struct Desk {
     pub file: PathBuf,
     /// Where `business.yaml` lies.
     pub folder: PathBuf,
+    /// The texts everything was read from: takeoff, business, price book.
+    pub texts: [FileId; 3],
     pub takeoff: Takeoff,
     pub business: Business,
     pub book: PriceBook,
@@ -35,7 +37,8 @@ pub fn lay_out(
     sources: &mut Sources,
     problems: &mut Problems,
 ) -> Option<Desk> {
-    let written = files::read(file, sources, problems)
+    let takeoff_text = files::read(file, sources, problems);
+    let written = takeoff_text
         .and_then(|id| yaml::read(id, sources, problems))
         .and_then(|node| job::read(&node, problems));
     if !files::exists(file) {
@@ -54,8 +57,8 @@ pub fn lay_out(
         );
         return None;
     };
-    let home_node =
-        files::read(&home, sources, problems).and_then(|id| yaml::read(id, sources, problems));
+    let home_text = files::read(&home, sources, problems);
+    let home_node = home_text.and_then(|id| yaml::read(id, sources, problems));
     // The book is read even where the business has a slip, so that every problem shows at once.
     let books = home_node.as_ref().map(business::books).unwrap_or_default();
     let business = home_node.and_then(|node| business::read(&node, problems));
@@ -66,8 +69,10 @@ pub fn lay_out(
         .first()
         .map(|book| book.place)
         .filter(|_| other_book.is_none());
+    let mut book_text = None;
     let book = if files::exists(&path) {
-        files::read(&tidy(&path), sources, problems)
+        book_text = files::read(&tidy(&path), sources, problems);
+        book_text
             .and_then(|id| yaml::read(id, sources, problems))
             .and_then(|node| book::read(&node, problems))
     } else {
@@ -101,7 +106,65 @@ pub fn lay_out(
         .file_stem()
         .map(|stem| stem.to_string_lossy().into_owned())
         .unwrap_or_default();
-    let takeoff = job::resolve(written, &name, &book, &business, problems)?;
+    let laid = Laid {
+        written,
+        name: &name,
+        business,
+        book,
+        on,
+    };
+    let desk = on_desk(laid, problems)?;
+    Some(Desk {
+        file: file.to_path_buf(),
+        folder,
+        texts: [takeoff_text?, home_text?, book_text?],
+        ..desk
+    })
+}
+
+/// The same from texts kept in a record: takeoff, business, price book.
+pub fn lay_out_again(
+    texts: [(&str, &str); 3],
+    on: Day,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<Desk> {
+    let ids = texts.map(|(name, text)| sources.add(name, text.to_owned()));
+    let [job, home, book] = ids.map(|id| yaml::read(id, sources, problems));
+    let name = Path::new(texts[0].0)
+        .file_stem()
+        .map(|stem| stem.to_string_lossy().into_owned())
+        .unwrap_or_default();
+    let laid = Laid {
+        written: job::read(&job?, problems)?,
+        name: &name,
+        business: business::read(&home?, problems)?,
+        book: book::read(&book?, problems)?,
+        on: Some(on),
+    };
+    let desk = on_desk(laid, problems)?;
+    Some(Desk { texts: ids, ..desk })
+}
+
+/// The three files, read.
+struct Laid<'a> {
+    written: job::JobWritten,
+    name: &'a str,
+    business: Business,
+    book: PriceBook,
+    on: Option<Day>,
+}
+
+/// Looks up every name, and the prices of every pour.
+fn on_desk(laid: Laid<'_>, problems: &mut Problems) -> Option<Desk> {
+    let Laid {
+        written,
+        name,
+        business,
+        book,
+        on,
+    } = laid;
+    let takeoff = job::resolve(written, name, &book, &business, problems)?;
     let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
     let lead = i64::from(business.quote.lead_time.0);
     let pours = takeoff.placements.iter().map(|placement| {
@@ -112,8 +175,9 @@ pub fn lay_out(
     });
     let days = pours.map(|day| prices(&book, day, &takeoff.name)).collect();
     Some(Desk {
-        file: file.to_path_buf(),
-        folder,
+        file: PathBuf::new(),
+        folder: PathBuf::new(),
+        texts: [FileId(0); 3],
         takeoff,
         business,
         book,

@@ -1,5 +1,7 @@
 //! The disk and the clock: the only place that touches them.
 
+pub mod records;
+
 use std::fs;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};

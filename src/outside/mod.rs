@@ -1,6 +1,9 @@
 //! The outside world: files, the clock, the command line.
 
+pub mod cabinet;
 pub mod cli;
 pub mod desk;
 pub mod exports;
 pub mod files;
+pub mod filing;
+pub mod making;

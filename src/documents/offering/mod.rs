@@ -31,6 +31,8 @@ pub struct Offering<'a> {
     pub quoted: Day,
     /// The first pour.
     pub pour: Day,
+    /// The number it is issued under, with its revision.
+    pub number: Option<&'a str>,
     /// Pictures of the site for the customer.
     pub photos: &'a [Shown],
 }
@@ -46,6 +48,10 @@ pub struct Shown {
 pub fn view(of: Offering<'_>) -> QuoteView {
     let totals = of.offer.quoted().totals();
     let day = of.quoted.long();
+    let quote = match of.number {
+        Some(number) => format!("{number}, {day}"),
+        None => day.clone(),
+    };
     let title = of
         .takeoff
         .title
@@ -55,7 +61,10 @@ pub fn view(of: Offering<'_>) -> QuoteView {
     let has_choices = !of.takeoff.options.is_empty();
     QuoteView {
         file: FileFacts {
-            title: format!("Quote for {}, {}", customer.name, of.business.firm.name),
+            title: match of.number {
+                Some(number) => format!("Quote {number}, {}", of.business.firm.name),
+                None => format!("Quote for {}, {}", customer.name, of.business.firm.name),
+            },
             subject: title.clone(),
             language: "en-US".to_owned(),
             created: of.quoted.noon(),
@@ -67,8 +76,14 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             .flatten()
             .collect::<Vec<_>>()
             .join(", "),
-        quote: day.clone(),
-        running_head: format!("Quote for {}, {day}", customer.name),
+        running_head: format!(
+            "Quote {}",
+            of.number.map_or_else(
+                || format!("for {}, {day}", customer.name),
+                |number| format!("{number} for {}, {day}", customer.name)
+            )
+        ),
+        quote,
         total: total(of, &totals),
         has_plan: true,
         size_statement: None,

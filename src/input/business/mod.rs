@@ -3,6 +3,7 @@
 mod firm;
 mod kinds;
 mod lists;
+mod numbers;
 mod policy;
 pub mod tables;
 
@@ -11,6 +12,7 @@ use std::collections::BTreeMap;
 pub use firm::Firm;
 pub use kinds::Kind;
 pub use lists::{Payment, Unforeseen};
+pub use numbers::Numbers;
 pub use policy::{
     Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
     QuotePolicy, TaxBase, TaxRule,
@@ -37,6 +39,7 @@ pub struct Business {
     pub not_included: Vec<String>,
     pub unforeseen: Vec<Unforeseen>,
     pub terms: Vec<String>,
+    pub numbers: Numbers,
 }
 
 /// The price books a business names, whatever else is wrong with it; nothing is reported.
@@ -95,6 +98,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         .node("unforeseen")
         .map(|node| lists::unforeseen(node, problems))
         .unwrap_or_default();
+    let numbers = numbers::read(fields.node("numbers"), fields.heading(), problems);
     Some(Business {
         place: fields.heading(),
         firm: firm?,
@@ -111,5 +115,6 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         not_included,
         unforeseen,
         terms,
+        numbers: numbers?,
     })
 }

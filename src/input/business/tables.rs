@@ -65,6 +65,13 @@ pub const BUSINESS: FieldTable = FieldTable {
             "{good for: 30 days}",
         ),
         field(
+            "numbers",
+            "keys",
+            "",
+            "how quotes are numbered",
+            "{pattern: YYYY-0000, start: 41}",
+        ),
+        field(
             "payments",
             "list",
             "",
@@ -283,4 +290,24 @@ pub const SLAB_VALUES: &[Field] = &[
 pub const KIND: FieldTable = FieldTable {
     name: "a kind of slab",
     fields: SLAB_VALUES,
+};
+
+pub const NUMBERS: FieldTable = FieldTable {
+    name: "`numbers`",
+    fields: &[
+        field(
+            "pattern",
+            "pattern",
+            "YYYY-0000",
+            "YYYY or YY is the year, the zeros are counted; letters in front make a series for another person or machine",
+            "B-YYYY-0000",
+        ),
+        field(
+            "start",
+            "number",
+            "1",
+            "the first number of a row that has none yet",
+            "41",
+        ),
+    ],
 };

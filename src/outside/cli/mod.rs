@@ -3,6 +3,7 @@
 mod check;
 mod cost;
 mod explain;
+mod issue;
 mod quote;
 mod sheet;
 mod takeoff;
@@ -16,8 +17,12 @@ use clap::{Parser, Subcommand, ValueEnum};
 
 use sheet::with_sheet;
 
+use super::cabinet::NotFiled;
 use super::desk::{self, Desk};
-use crate::reading::{Problems, Sources, caret};
+use super::files::records::Held;
+use crate::office::name::Name;
+use crate::office::rules::Refusal;
+use crate::reading::{Problem, Problems, Sources, caret};
 use crate::values::{Day, Unreadable};
 
 /// From tape measure to last payment, for small concrete flatwork crews.
@@ -133,4 +138,42 @@ fn with_file(
         if count == 1 { "problem" } else { "problems" }
     );
     ExitCode::from(PROBLEMS)
+}
+
+/// The folder of records, held against other writers.
+fn held(folder: &Path, problems: &mut Problems) -> Option<Held> {
+    Held::new(folder)
+        .map_err(|error| {
+            let message = format!("cannot write in `{}`: {error}", folder.display());
+            problems.push(
+                Problem::new("unwritable-records", message)
+                    .help("check the permissions of the folder and the room on the disk"),
+            );
+        })
+        .ok()
+}
+
+/// What the office's rules say against it.
+fn refused(refusal: Refusal) -> Problem {
+    Problem::new(refusal.code, refusal.message).help(refusal.help)
+}
+
+/// Says what went wrong on the way to the disk.
+fn filed(result: Result<Name, NotFiled>, problems: &mut Problems) -> Option<Name> {
+    result
+        .map_err(|not| {
+            problems.push(match not {
+                NotFiled::Record(error) => Problem::new(
+                    "not-filed",
+                    format!("the record could not be written: {error}"),
+                )
+                .help("nothing was recorded; make room on the disk or try once more"),
+                NotFiled::Pdf(name, error) => Problem::new(
+                    "pdf-not-filed",
+                    format!("{name} is on record, but its PDF could not be written: {error}"),
+                )
+                .help("make room on the disk; `flatwork verify --mend` writes the PDF again"),
+            });
+        })
+        .ok()
 }

@@ -1,17 +1,13 @@
-//! `flatwork quote`: the price in the terminal, the quote as a PDF.
+//! `flatwork quote`: the price in the terminal, the quote as a PDF, and its number once it goes out.
 
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::{COULD_NOT_RUN, Job, say, with_desk};
+use super::{COULD_NOT_RUN, Job, issue, say, with_desk};
 use crate::advice::{Case, advice};
 use crate::costing;
-use crate::documents::offering::{self, Offering};
-use crate::documents::{quote_document, views::office};
-use crate::outside::desk::photos;
-use crate::outside::files;
-use crate::press::layout::style::Look;
-use crate::press::pdf;
+use crate::documents::views::office;
+use crate::outside::{files, making};
 use crate::reading::{Problem, Problems, caret};
 
 #[derive(Debug, clap::Args)]
@@ -21,6 +17,18 @@ pub(super) struct Arguments {
     /// Where the PDF goes; else beside the takeoff
     #[arg(short, long, value_name = "FILE")]
     output: Option<PathBuf>,
+    /// Gives the quote its number and puts it on record
+    #[arg(long)]
+    issue: bool,
+    /// Issues the quote as a revision of this number
+    #[arg(long, value_name = "NUMBER")]
+    revise: Option<String>,
+    /// Issues it even where a quote for this takeoff went out already
+    #[arg(long)]
+    another: bool,
+    /// Says what would be written, and writes nothing
+    #[arg(long)]
+    dry_run: bool,
 }
 
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
@@ -40,41 +48,33 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             days: &desk.days,
             quoted: desk.quoted,
         });
-        let before = problems.len();
-        let photos = photos(desk, problems);
-        if problems.len() != before {
-            return None;
-        }
-        let of = Offering {
-            photos: &photos,
-            takeoff: &desk.takeoff,
-            business: &desk.business,
-            rules: &desk.book.rules,
-            offer: &offer,
-            quoted: desk.quoted,
-            pour: desk.days[0].day,
-        };
-        let figures = offering::figures(of, Look::default().accent);
-        let document = match quote_document(&offering::view(of), &figures) {
-            Ok(document) => document,
-            Err(error) => {
-                problems.push(
-                    Problem::new("cannot-set-page", error.to_string())
-                        .help("write it with letters of the bundled face, or shorter"),
-                );
-                return None;
-            }
-        };
         let path = arguments
             .output
             .clone()
             .unwrap_or_else(|| desk.file.with_extension("pdf"));
         refuse_inputs(&path, desk, problems)?;
-        if let Err(error) = files::replace(&path, &pdf::write(&document)) {
+        let plan = issue::Plan {
+            revise: arguments.revise.as_deref(),
+            another: arguments.another,
+            dry_run: arguments.dry_run,
+        };
+        let (pdf, filed) = if arguments.issue || arguments.revise.is_some() {
+            let issued = issue::issue(desk, &offer, &plan, sources, problems)?;
+            (issued.pdf, issued.said)
+        } else {
+            (
+                making::quote(desk, &offer, None, problems)?.pdf,
+                String::new(),
+            )
+        };
+        if !arguments.dry_run
+            && let Err(error) = files::replace(&path, &pdf)
+        {
             eprintln!("cannot write `{}`: {error}", path.display());
             eprintln!(
                 "  help: close it where it is open and look at the folder's permissions; an older file is as it was"
             );
+            say(&filed);
             return Some(ExitCode::from(COULD_NOT_RUN));
         }
         for one in &found {
@@ -88,6 +88,10 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             found.len(),
         ));
         say(&format!("quote       {}\n", path.display()));
+        say(&filed);
+        if arguments.dry_run {
+            say("nothing was written (--dry-run)\n");
+        }
         Some(ExitCode::SUCCESS)
     })
 }
