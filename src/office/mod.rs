@@ -7,6 +7,7 @@
 
 pub mod account;
 pub mod billing;
+pub mod cancellation;
 pub mod chain;
 
 pub mod name;

@@ -23,6 +23,15 @@ pub fn business_file(takeoff: &Path) -> Option<PathBuf> {
     Some(relative(&shown))
 }
 
+/// The nearest folder upward from `from`, itself included, that holds `business.yaml`.
+pub fn business_above(from: &Path) -> Option<PathBuf> {
+    let start = fs::canonicalize(from).ok()?;
+    let found = start
+        .ancestors()
+        .find(|folder| folder.join("business.yaml").is_file())?;
+    Some(relative(found))
+}
+
 /// A path as people would type it from here, where that is shorter.
 pub fn relative(path: &Path) -> PathBuf {
     let here = std::env::current_dir()

@@ -6,4 +6,5 @@ pub mod desk;
 pub mod exports;
 pub mod files;
 pub mod filing;
+pub mod home;
 pub mod making;

@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 pub use firm::Firm;
 pub use kinds::Kind;
 pub use lists::{Payment, Unforeseen};
-pub use numbers::Numbers;
+pub use numbers::{Invoices, Numbers};
 pub use policy::{
     Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
     QuotePolicy, TaxBase, TaxRule,
@@ -40,6 +40,7 @@ pub struct Business {
     pub unforeseen: Vec<Unforeseen>,
     pub terms: Vec<String>,
     pub numbers: Numbers,
+    pub invoices: Invoices,
 }
 
 /// The price books a business names, whatever else is wrong with it; nothing is reported.
@@ -99,6 +100,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         .map(|node| lists::unforeseen(node, problems))
         .unwrap_or_default();
     let numbers = numbers::read(fields.node("numbers"), fields.heading(), problems);
+    let invoices = numbers::invoices(fields.node("invoices"), fields.heading(), problems);
     Some(Business {
         place: fields.heading(),
         firm: firm?,
@@ -116,5 +118,6 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         unforeseen,
         terms,
         numbers: numbers?,
+        invoices: invoices?,
     })
 }

@@ -1,10 +1,10 @@
-//! How quotes are numbered.
+//! How quotes are numbered and bills are made.
 
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive as _;
 
 use super::tables;
-use crate::input::phrases::Pattern;
+use crate::input::phrases::{Days, Pattern};
 use crate::reading::{At, Fields, Node, Place, Problem, Problems};
 use crate::values::{Amount, Unit};
 
@@ -14,6 +14,26 @@ pub struct Numbers {
     pub pattern: At<Pattern>,
     /// The first count of a row that has none yet.
     pub start: u32,
+}
+
+/// How bills are made.
+#[derive(Clone, Debug)]
+pub struct Invoices {
+    /// Days from the invoice to the day it is due.
+    pub due: Days,
+}
+
+pub(super) fn invoices(
+    node: Option<&Node>,
+    heading: Place,
+    problems: &mut Problems,
+) -> Option<Invoices> {
+    let fields = match node {
+        Some(node) => node.fields(&tables::INVOICES, problems)?,
+        None => Fields::empty(&tables::INVOICES, heading),
+    };
+    let due: Option<At<Days>> = fields.usual("due", problems);
+    Some(Invoices { due: due?.value })
 }
 
 pub(super) fn read(

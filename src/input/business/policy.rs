@@ -62,6 +62,8 @@ pub struct QuotePolicy {
     pub stale_after: At<Days>,
     pub deposit_cap: At<Percent>,
     pub deposit_limit: At<Money>,
+    /// Whether the owner's customers have a right to cancel in the days after signing.
+    pub cancellation: bool,
 }
 
 #[derive(Clone, Debug)]
@@ -186,6 +188,7 @@ pub(super) fn quote(
     );
     let deposit_cap = fields.usual("deposit cap", problems);
     let deposit_limit = fields.usual("deposit limit", problems);
+    let cancellation = fields.yes("right to cancel", problems);
     Some(QuotePolicy {
         good_for: good_for?.value,
         lead_time: lead_time?.value,
@@ -193,6 +196,7 @@ pub(super) fn quote(
         stale_after: stale_after?,
         deposit_cap: deposit_cap?,
         deposit_limit: deposit_limit?,
+        cancellation: cancellation.is_some_and(|yes| yes.value),
     })
 }
 

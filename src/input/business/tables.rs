@@ -72,6 +72,13 @@ pub const BUSINESS: FieldTable = FieldTable {
             "{pattern: YYYY-0000, start: 41}",
         ),
         field(
+            "invoices",
+            "keys",
+            "",
+            "how bills are made",
+            "{due: 10 days}",
+        ),
+        field(
             "payments",
             "list",
             "",
@@ -310,4 +317,15 @@ pub const NUMBERS: FieldTable = FieldTable {
             "41",
         ),
     ],
+};
+
+pub const INVOICES: FieldTable = FieldTable {
+    name: "`invoices`",
+    fields: &[field(
+        "due",
+        "days",
+        "10 days",
+        "from the invoice to the day it is due",
+        "10 days",
+    )],
 };

@@ -1,5 +1,6 @@
 //! The command line: one file a command, nothing but wiring.
 
+mod answer;
 mod check;
 mod cost;
 mod explain;
@@ -7,6 +8,7 @@ mod issue;
 mod quote;
 mod sheet;
 mod takeoff;
+mod target;
 
 use std::ffi::OsString;
 use std::io::Write as _;
@@ -45,6 +47,16 @@ enum Command {
     Explain(explain::Arguments),
     /// Holds takeoffs against published rules and your own limits
     Check(check::Arguments),
+    /// Records that a quote, or a change order, was accepted
+    Accept(answer::Accept),
+    /// Records that the customer said no
+    Decline(answer::Close),
+    /// Takes back a quote that nobody has answered
+    Withdraw(answer::Close),
+    /// Records that the customer wants to wait
+    Postpone(answer::Postpone),
+    /// Records that the customer cancelled after signing
+    Cancel(answer::Close),
 }
 
 /// What every command on a takeoff takes.
@@ -90,6 +102,11 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
         Command::Takeoff(arguments) => takeoff::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
+        Command::Accept(arguments) => answer::accept(&arguments),
+        Command::Decline(arguments) => answer::decline(&arguments),
+        Command::Withdraw(arguments) => answer::withdraw(&arguments),
+        Command::Postpone(arguments) => answer::postpone(&arguments),
+        Command::Cancel(arguments) => answer::cancel(&arguments),
     }
 }
 
