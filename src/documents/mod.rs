@@ -3,6 +3,7 @@
 //! A view holds only finished strings; a template places them; nothing here
 //! computes a price or decides what a job needs.
 
+pub mod billing;
 pub mod error;
 pub mod figures;
 pub mod markup;
@@ -12,7 +13,7 @@ pub mod template;
 pub mod views;
 
 pub use error::DocumentError;
-pub use quote::{quote_document, quote_document_in};
+pub use quote::{bill_document, quote_document, quote_document_in};
 
 #[cfg(test)]
 mod quote_tests;

@@ -11,6 +11,7 @@ use std::sync::OnceLock;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Template {
     Quote,
+    Bill,
 }
 
 /// The parts of the quote, by the name they are included by.
@@ -91,6 +92,13 @@ const QUOTE_PARTS: [(&str, &str); 20] = [
     ),
 ];
 
+/// The parts of an invoice.
+const BILL_PARTS: [(&str, &str); 3] = [
+    ("bill/head", include_str!("../../templates/bill/head.hbs")),
+    ("bill/sums", include_str!("../../templates/bill/sums.hbs")),
+    ("bill/table", include_str!("../../templates/bill/table.hbs")),
+];
+
 /// Why a template could not be filled; line and column count from 1 where known.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TemplateError {
@@ -119,6 +127,7 @@ impl Template {
     pub fn name(self) -> &'static str {
         match self {
             Self::Quote => "quote.hbs",
+            Self::Bill => "bill.hbs",
         }
     }
 
@@ -126,6 +135,7 @@ impl Template {
     pub fn text(self) -> &'static str {
         match self {
             Self::Quote => include_str!("../../templates/quote.hbs"),
+            Self::Bill => include_str!("../../templates/bill.hbs"),
         }
     }
 
@@ -165,8 +175,8 @@ fn built_in() -> &'static Handlebars<'static> {
         let mut machine = Handlebars::new();
         machine.set_strict_mode(true);
         machine.register_escape_fn(escape);
-        let whole = [(Template::Quote.name(), Template::Quote.text())];
-        for (name, text) in whole.iter().chain(&QUOTE_PARTS) {
+        let whole = [Template::Quote, Template::Bill].map(|one| (one.name(), one.text()));
+        for (name, text) in whole.iter().chain(&QUOTE_PARTS).chain(&BILL_PARTS) {
             add(&mut machine, name, text).expect("the built-in templates are sound");
         }
         machine

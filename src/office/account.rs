@@ -86,17 +86,6 @@ impl Billed<'_> {
     pub fn open(&self) -> Money {
         self.asked() - self.paid
     }
-
-    fn figures(&self) -> Figures {
-        if self.voided {
-            return Figures::default();
-        }
-        self.credits
-            .iter()
-            .fold(self.invoice.figures.clone(), |left, credit| {
-                left.less(&credit.figures)
-            })
-    }
 }
 
 impl<'a> Account<'a> {
@@ -235,10 +224,22 @@ impl<'a> Account<'a> {
         }))
     }
 
+    /// Every invoice that is not void, credits not taken off: a credit forgives, and what it
+    /// forgives is not billed a second time.
     pub fn billed(&self) -> Figures {
         self.invoices
             .iter()
-            .fold(Figures::default(), |sum, one| sum.plus(&one.figures()))
+            .filter(|one| !one.voided)
+            .fold(Figures::default(), |sum, one| {
+                sum.plus(&one.invoice.figures)
+            })
+    }
+
+    pub fn credited(&self) -> Money {
+        let kept = self.invoices.iter().filter(|one| !one.voided);
+        kept.flat_map(|one| &one.credits)
+            .map(|credit| credit.figures.total.0)
+            .sum()
     }
 
     pub fn paid(&self) -> Money {
@@ -251,9 +252,9 @@ impl<'a> Account<'a> {
         received - self.refunds.iter().map(|(_, one)| one.amount.0).sum()
     }
 
-    /// Billed and not paid; below zero when too much came in.
+    /// Billed, neither credited nor paid; below zero when too much came in.
     pub fn owed(&self) -> Money {
-        self.billed().total.0 - self.paid()
+        self.billed().total.0 - self.credited() - self.paid()
     }
 }
 

@@ -81,6 +81,18 @@ pub fn stages(contract: &Figures, schedule: &[Stage]) -> Vec<Figures> {
     totals.iter().enumerate().map(stage).collect()
 }
 
+/// An amount with the taxes it holds, in the proportions of `of`.
+pub fn share_of(of: &Figures, total: Money) -> Figures {
+    let mut weights = vec![of.price.0.dollars()];
+    weights.extend(of.taxes.iter().map(|tax| tax.amount.0.dollars()));
+    let parts = rounding::split(total, &weights);
+    let taxes = of.taxes.iter().zip(&parts[1..]);
+    Figures::of(
+        parts[0],
+        taxes.map(|(tax, part)| (tax.name.clone(), *part)).collect(),
+    )
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -8,3 +8,4 @@ pub mod files;
 pub mod filing;
 pub mod home;
 pub mod making;
+pub mod paper;

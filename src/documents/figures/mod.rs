@@ -4,4 +4,5 @@
 //! by a floor above. Floats are at home here.
 
 pub mod cure;
+pub mod parts;
 pub mod plan;

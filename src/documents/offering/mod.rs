@@ -4,6 +4,7 @@
 //! supplier, no item of the price book.
 
 mod around;
+pub(super) use around::short;
 mod cure;
 mod english;
 mod money;
@@ -171,7 +172,7 @@ fn photos(of: Offering<'_>) -> Vec<Vec<PhotoView>> {
     views.chunks(2).map(<[PhotoView]>::to_vec).collect()
 }
 
-fn firm(business: &Business) -> Firm {
+pub(super) fn firm(business: &Business) -> Firm {
     let firm = &business.firm;
     Firm {
         name: firm.name.clone(),

@@ -1,5 +1,6 @@
 //! Views: what a document says, as finished strings, one file a document.
 
+pub mod bill;
 pub mod office;
 pub mod quote;
 #[cfg(test)]

@@ -21,6 +21,8 @@ pub struct Numbers {
 pub struct Invoices {
     /// Days from the invoice to the day it is due.
     pub due: Days,
+    /// Sentences for the customer, the first word in bold.
+    pub how_to_pay: Vec<String>,
 }
 
 pub(super) fn invoices(
@@ -33,7 +35,14 @@ pub(super) fn invoices(
         None => Fields::empty(&tables::INVOICES, heading),
     };
     let due: Option<At<Days>> = fields.usual("due", problems);
-    Some(Invoices { due: due?.value })
+    let how_to_pay = fields
+        .node("how to pay")
+        .map(|node| super::lists::texts(node, "how to pay", problems))
+        .unwrap_or_default();
+    Some(Invoices {
+        due: due?.value,
+        how_to_pay,
+    })
 }
 
 pub(super) fn read(

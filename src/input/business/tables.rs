@@ -321,11 +321,20 @@ pub const NUMBERS: FieldTable = FieldTable {
 
 pub const INVOICES: FieldTable = FieldTable {
     name: "`invoices`",
-    fields: &[field(
-        "due",
-        "days",
-        "10 days",
-        "from the invoice to the day it is due",
-        "10 days",
-    )],
+    fields: &[
+        field(
+            "due",
+            "days",
+            "10 days",
+            "from the invoice to the day it is due",
+            "10 days",
+        ),
+        field(
+            "how to pay",
+            "list of sentences",
+            "",
+            "what the customer reads; the first word is in bold",
+            "[\"Check to Larkspur Flatwork, 4 Kiln Yard, Quillhaven.\"]",
+        ),
+    ],
 };

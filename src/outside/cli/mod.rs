@@ -1,10 +1,12 @@
 //! The command line: one file a command, nothing but wiring.
 
 mod answer;
+mod bill;
 mod check;
 mod cost;
 mod explain;
 mod issue;
+mod money;
 mod quote;
 mod sheet;
 mod takeoff;
@@ -25,7 +27,7 @@ use super::files::records::Held;
 use crate::office::name::Name;
 use crate::office::rules::Refusal;
 use crate::reading::{Problem, Problems, Sources, caret};
-use crate::values::{Day, Unreadable};
+use crate::values::{Day, Money, Unreadable};
 
 /// From tape measure to last payment, for small concrete flatwork crews.
 #[derive(Debug, Parser)]
@@ -57,6 +59,18 @@ enum Command {
     Postpone(answer::Postpone),
     /// Records that the customer cancelled after signing
     Cancel(answer::Close),
+    /// Bills a payment of the schedule, or with --final what is left
+    Invoice(bill::Bill),
+    /// Takes an invoice back as if it had never gone out
+    Void(bill::Void),
+    /// Forgives a part of an invoice
+    Credit(bill::Less),
+    /// Records money that came in
+    Pay(money::Pay),
+    /// Records a payment that came back, such as a check without cover
+    Returned(money::Back),
+    /// Records money paid back to the customer
+    Refund(money::Pay),
 }
 
 /// What every command on a takeoff takes.
@@ -107,6 +121,12 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
         Command::Withdraw(arguments) => answer::withdraw(&arguments),
         Command::Postpone(arguments) => answer::postpone(&arguments),
         Command::Cancel(arguments) => answer::cancel(&arguments),
+        Command::Invoice(arguments) => bill::invoice(&arguments),
+        Command::Void(arguments) => bill::void(&arguments),
+        Command::Credit(arguments) => bill::credit(&arguments),
+        Command::Pay(arguments) => money::pay(&arguments),
+        Command::Returned(arguments) => money::returned(&arguments),
+        Command::Refund(arguments) => money::refund(&arguments),
     }
 }
 
@@ -118,6 +138,15 @@ fn say(text: &str) {
 fn day(text: &str) -> Result<Day, String> {
     text.parse()
         .map_err(|unreadable: Unreadable| format!("{}; {}", unreadable.message, unreadable.help))
+}
+
+/// An amount of money above zero.
+fn money(text: &str) -> Result<Money, String> {
+    match text.parse::<Money>() {
+        Ok(money) if !money.is_zero() => Ok(money),
+        Ok(_) => Err("nothing is no amount; write, for example, `1290.02`".to_owned()),
+        Err(unreadable) => Err(format!("{}; {}", unreadable.message, unreadable.help)),
+    }
 }
 
 /// Lays out the job and hands it to `work`; every problem is shown, and then nothing is written.

@@ -11,7 +11,7 @@ mod frame;
 mod key;
 #[cfg(test)]
 mod laws;
-mod pen;
+pub(super) mod pen;
 mod words;
 
 use crate::press::drawing::{Drawing, Rgb, Size};

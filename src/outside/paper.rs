@@ -1,0 +1,67 @@
+//! From the records of a job to the bytes of an invoice or a credit.
+
+use crate::documents::billing::{self, Billing};
+use crate::documents::{DocumentError, bill_document};
+use crate::input::business::Business;
+use crate::office::account::Account;
+use crate::office::record::{Credit, Invoice};
+use crate::press::layout::style::Look;
+use crate::press::page::Document;
+use crate::press::pdf;
+use crate::reading::{Problem, Problems};
+use crate::values::Day;
+
+/// The invoice as a PDF.
+pub fn invoice(
+    number: &str,
+    day: Day,
+    account: &Account<'_>,
+    invoice: &Invoice,
+    business: &Business,
+    problems: &mut Problems,
+) -> Option<Vec<u8>> {
+    let of = Billing {
+        number,
+        day,
+        account,
+        business,
+    };
+    let view = billing::invoice(of, invoice)?;
+    let figures = billing::figures(of, invoice, Look::default().accent);
+    written(bill_document(&view, &figures), problems)
+}
+
+/// The credit as a PDF.
+pub fn credit(
+    number: &str,
+    day: Day,
+    account: &Account<'_>,
+    credit: &Credit,
+    business: &Business,
+    problems: &mut Problems,
+) -> Option<Vec<u8>> {
+    let of = Billing {
+        number,
+        day,
+        account,
+        business,
+    };
+    let view = billing::credit(of, credit)?;
+    written(
+        bill_document(&view, &std::collections::BTreeMap::new()),
+        problems,
+    )
+}
+
+fn written(document: Result<Document, DocumentError>, problems: &mut Problems) -> Option<Vec<u8>> {
+    match document {
+        Ok(document) => Some(pdf::write(&document)),
+        Err(error) => {
+            problems.push(
+                Problem::new("cannot-set-page", error.to_string())
+                    .help("write it with letters of the bundled face, or shorter"),
+            );
+            None
+        }
+    }
+}
