@@ -127,7 +127,7 @@ fn shown(
         share: share.to_owned(),
         agreed: dash(agreed),
         before: dash(before),
-        this: dash(this),
+        now: dash(this),
         to_date: dash(before + this),
         left: dash(agreed - before - this),
         is_total,

@@ -45,7 +45,7 @@ pub struct BillRow {
     pub share: String,
     pub agreed: String,
     pub before: String,
-    pub this: String,
+    pub now: String,
     pub to_date: String,
     pub left: String,
     /// A rule stands above it.

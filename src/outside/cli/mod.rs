@@ -6,6 +6,7 @@ mod check;
 mod cost;
 mod explain;
 mod issue;
+mod jobs;
 mod money;
 mod quote;
 mod sheet;
@@ -71,6 +72,12 @@ enum Command {
     Returned(money::Back),
     /// Records money paid back to the customer
     Refund(money::Pay),
+    /// Shows every job on record: state, next step, billed, paid, owed
+    Jobs(jobs::Overview),
+    /// Shows what is owed, by how long it has been due
+    Owed(jobs::Overview),
+    /// Shows everything that happened to one job
+    Statement(jobs::Statement),
 }
 
 /// What every command on a takeoff takes.
@@ -127,6 +134,9 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
         Command::Pay(arguments) => money::pay(&arguments),
         Command::Returned(arguments) => money::returned(&arguments),
         Command::Refund(arguments) => money::refund(&arguments),
+        Command::Jobs(arguments) => jobs::jobs(&arguments),
+        Command::Owed(arguments) => jobs::owed(&arguments),
+        Command::Statement(arguments) => jobs::statement(&arguments),
     }
 }
 

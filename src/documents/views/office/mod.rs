@@ -6,6 +6,7 @@
 pub mod columns;
 pub mod cost;
 pub mod explain;
+pub mod ledger;
 mod margin;
 mod origin;
 mod summary;

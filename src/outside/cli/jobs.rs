@@ -1,0 +1,114 @@
+//! `flatwork jobs`, `owed`, `statement`: what stands where.
+
+use std::collections::BTreeMap;
+use std::process::ExitCode;
+
+use serde_json::json;
+
+use super::target::{In, Target, shown};
+use super::{Format, say};
+use crate::documents::views::office::ledger::{self, Line};
+use crate::office::account::Account;
+use crate::outside::cabinet::{self, Row};
+use crate::outside::files;
+use crate::reading::{Problems, Sources};
+use crate::values::Day;
+
+#[derive(Debug, clap::Args)]
+pub(super) struct Overview {
+    #[command(flatten)]
+    place: In,
+    /// As of this day; else today
+    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    on: Option<Day>,
+    /// Only jobs in this state: quoted, expired, postponed, signed, paid, declined, withdrawn, cancelled
+    #[arg(long, value_name = "STATE")]
+    state: Option<String>,
+    /// Text to read, or JSON for other programs
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    format: Format,
+}
+
+pub(super) fn jobs(arguments: &Overview) -> ExitCode {
+    with_rows(arguments, |rows, today| {
+        let lines: Vec<Line> = rows
+            .iter()
+            .filter_map(|(number, row)| ledger::line(number, &Account::replay(&row.records), today))
+            .filter(|line| {
+                arguments
+                    .state
+                    .as_ref()
+                    .is_none_or(|state| line.state == state)
+            })
+            .collect();
+        match arguments.format {
+            Format::Text => ledger::overview(&lines),
+            Format::Json => {
+                let lines: Vec<serde_json::Value> = lines.iter().map(exported).collect();
+                format!("{:#}\n", serde_json::Value::Array(lines))
+            }
+        }
+    })
+}
+
+fn exported(line: &Line) -> serde_json::Value {
+    json!({
+        "number": line.number,
+        "customer": line.customer,
+        "state": line.state,
+        "next": line.next,
+        "days_left": line.days_left,
+        "total": line.total.dollars().to_string(),
+        "billed": line.billed.dollars().to_string(),
+        "paid": line.paid.dollars().to_string(),
+        "owed": line.owed.dollars().to_string(),
+    })
+}
+
+pub(super) fn owed(arguments: &Overview) -> ExitCode {
+    with_rows(arguments, |rows, today| {
+        let accounts: BTreeMap<String, Account<'_>> = rows
+            .iter()
+            .map(|(number, row)| (number.clone(), Account::replay(&row.records)))
+            .collect();
+        ledger::owed(&accounts, today)
+    })
+}
+
+fn with_rows(
+    arguments: &Overview,
+    show: impl FnOnce(&BTreeMap<String, Row>, Day) -> String,
+) -> ExitCode {
+    let mut problems = Problems::default();
+    let done = arguments.place.home(&mut problems).and_then(|home| {
+        let folder = cabinet::folder(&home);
+        let names = cabinet::names(&folder, &mut problems);
+        let rows: BTreeMap<String, Row> = names
+            .iter()
+            .map(|(number, names)| {
+                (
+                    number.to_string(),
+                    cabinet::row(&folder, names, &mut problems),
+                )
+            })
+            .collect();
+        if !problems.is_empty() {
+            return None;
+        }
+        say(&show(&rows, arguments.on.unwrap_or_else(files::today)));
+        Some(())
+    });
+    shown(done, &problems, &Sources::default())
+}
+
+#[derive(Debug, clap::Args)]
+pub(super) struct Statement {
+    #[command(flatten)]
+    target: Target,
+}
+
+pub(super) fn statement(arguments: &Statement) -> ExitCode {
+    arguments.target.look(|case, _| {
+        say(&ledger::statement(case.number, case.account));
+    })
+}
