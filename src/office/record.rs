@@ -274,6 +274,8 @@ pub struct Invoice {
     pub lines: Vec<InvoiceLine>,
     pub figures: Figures,
     pub due: Day,
+    /// The business as it was, word for word.
+    pub inputs: Vec<Input>,
     pub pdf: Option<Pdf>,
 }
 
@@ -302,6 +304,8 @@ pub struct Credit {
     pub invoice: u32,
     pub because: String,
     pub figures: Figures,
+    /// The business as it was, word for word.
+    pub inputs: Vec<Input>,
     pub pdf: Option<Pdf>,
 }
 

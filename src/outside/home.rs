@@ -4,6 +4,8 @@ use std::path::{Path, PathBuf};
 
 use super::files;
 use crate::input::business::{self, Business};
+use crate::office::chain::hash;
+use crate::office::record::Input;
 use crate::reading::{Problem, Problems, Sources, yaml};
 
 /// The nearest folder upward from `from` that holds `business.yaml`.
@@ -24,12 +26,31 @@ pub fn find(from: &Path, problems: &mut Problems) -> Option<PathBuf> {
     found
 }
 
-/// Reads `business.yaml` of this folder.
-pub fn business(folder: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<Business> {
+/// Reads `business.yaml` of this folder; answers its text as a record keeps it, too.
+pub fn business(
+    folder: &Path,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<(Business, Input)> {
     let path = folder.join("business.yaml");
-    let node = files::read(&files::relative(&path), sources, problems)
-        .and_then(|id| yaml::read(id, sources, problems))?;
+    let id = files::read(&files::relative(&path), sources, problems)?;
+    let node = yaml::read(id, sources, problems)?;
     let before = problems.len();
     let business = business::read(&node, problems)?;
-    (problems.len() == before).then_some(business)
+    let text = sources.text(id).to_owned();
+    let input = Input {
+        what: "business".to_owned(),
+        name: sources.name(id).to_owned(),
+        sha256: hash(text.as_bytes()),
+        text,
+    };
+    (problems.len() == before).then_some((business, input))
+}
+
+/// Reads the business that a record kept.
+pub fn kept(input: &Input, problems: &mut Problems) -> Option<Business> {
+    let mut sources = Sources::default();
+    let id = sources.add(&input.name, input.text.clone());
+    let node = yaml::read(id, &sources, problems)?;
+    business::read(&node, problems)
 }

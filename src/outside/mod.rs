@@ -9,3 +9,4 @@ pub mod filing;
 pub mod home;
 pub mod making;
 pub mod paper;
+pub mod verify;

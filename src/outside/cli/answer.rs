@@ -86,7 +86,7 @@ fn accepted(
     let (_, quote) = case.account.quote()?;
     let choice = choice(quote, &arguments.with, problems)?;
     let combination = quote.combinations.iter().find(|one| one.choice == choice)?;
-    let business = home::business(&case.home, sources, problems)?;
+    let (business, _) = home::business(&case.home, sources, problems)?;
     let cancel_until = business
         .quote
         .cancellation

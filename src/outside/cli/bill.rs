@@ -71,7 +71,7 @@ fn billed(
         return None;
     };
     let (_, quote) = account.quote()?;
-    let business = home::business(&case.home, sources, problems)?;
+    let (business, input) = home::business(&case.home, sources, problems)?;
     let parts = billing::stages(&accepted.contract, &quote.payments);
     let (bills, lines, figures) = if arguments.last {
         last(case, problems)?
@@ -106,6 +106,7 @@ fn billed(
         lines,
         figures,
         due: text::Day(due),
+        inputs: vec![input],
         pdf: None,
     };
     let made = paper::invoice(
@@ -256,10 +257,12 @@ pub(super) fn credit(arguments: &Less) -> ExitCode {
             invoice: arguments.invoice,
             because: arguments.because.clone(),
             figures: share_of(&of, arguments.amount),
+            inputs: Vec::new(),
             pdf: None,
         };
         if found.is_some() {
-            let business = home::business(&case.home, sources, problems)?;
+            let (business, input) = home::business(&case.home, sources, problems)?;
+            credit.inputs = vec![input];
             let made = paper::credit(
                 case.number,
                 case.day,

@@ -12,6 +12,7 @@ mod quote;
 mod sheet;
 mod takeoff;
 mod target;
+mod verify;
 
 use std::ffi::OsString;
 use std::io::Write as _;
@@ -78,6 +79,8 @@ enum Command {
     Owed(jobs::Overview),
     /// Shows everything that happened to one job
     Statement(jobs::Statement),
+    /// Looks whether every record still says what it said
+    Verify(verify::Arguments),
 }
 
 /// What every command on a takeoff takes.
@@ -137,6 +140,7 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
         Command::Jobs(arguments) => jobs::jobs(&arguments),
         Command::Owed(arguments) => jobs::owed(&arguments),
         Command::Statement(arguments) => jobs::statement(&arguments),
+        Command::Verify(arguments) => verify::run(&arguments),
     }
 }
 
