@@ -4,7 +4,7 @@ mod rows;
 
 use std::collections::BTreeMap;
 
-use super::figures::parts::{Part, bar};
+use super::figures::parts::{Part, bar, share};
 use super::offering;
 use super::views::bill::{AmountRow, BillView};
 use super::views::quote::{FileFacts, Term};
@@ -79,7 +79,7 @@ pub fn credit(of: Billing<'_>, credit: &Credit) -> Option<BillView> {
     } else {
         format!("Taken off what you owe, including {taxes}")
     };
-    view.pay_by = credit.because.clone();
+    view.pay_by.clone_from(&credit.because);
     let owed = of.account.owed();
     let left = owed - credit.figures.total.0;
     view.agreed = vec![
@@ -118,15 +118,6 @@ pub fn figures(of: Billing<'_>, invoice: &Invoice, accent: Rgb) -> BTreeMap<Stri
         part("left", left),
     ];
     BTreeMap::from([("parts".to_owned(), bar(&parts, accent))])
-}
-
-/// A length on paper, never an amount.
-#[expect(clippy::cast_precision_loss, reason = "only a bar's length on paper")]
-fn share(part: Money, whole: Money) -> f32 {
-    if whole.is_zero() {
-        return 0.0;
-    }
-    (part.as_cents() as f32 / whole.as_cents() as f32).clamp(0.0, 1.0)
 }
 
 fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillView> {

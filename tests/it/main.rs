@@ -12,6 +12,7 @@ mod pdf;
 mod photos;
 mod properties;
 mod quote;
+mod records;
 mod reference;
 mod reference_tables;
 mod support;

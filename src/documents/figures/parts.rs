@@ -2,6 +2,7 @@
 
 use super::cure::pen::{Box4, INK, WHITE, at, words};
 use crate::press::drawing::{Anchor, Drawing, Face, Rgb, Shape, Size};
+use crate::values::Money;
 
 const WIDTH: f32 = 516.0;
 const HEIGHT: f32 = 45.0;
@@ -21,6 +22,15 @@ pub struct Part {
     pub amount: String,
     /// Of all parts together, 0 to 1.
     pub share: f32,
+}
+
+/// How much of the whole a part is: a length on paper, never an amount.
+#[expect(clippy::cast_precision_loss, reason = "only a bar's length on paper")]
+pub fn share(part: Money, whole: Money) -> f32 {
+    if whole.is_zero() {
+        return 0.0;
+    }
+    (part.as_cents() as f32 / whole.as_cents() as f32).clamp(0.0, 1.0)
 }
 
 /// Three parts in a row: pale, accent, open.

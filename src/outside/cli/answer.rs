@@ -95,29 +95,27 @@ fn accepted(
         .by
         .clone()
         .unwrap_or_else(|| quote.customer.clone());
-    let mut said = format!(
-        "{} accepted by {by}: {}\n",
+    let mut said = vec![format!(
+        "{} accepted by {by}: {}",
         case.number,
         told(&combination.figures)
-    );
-    for taken in &combination.taken {
-        said.push_str(&format!("with        {taken}\n"));
-    }
+    )];
+    let taken = combination.taken.iter();
+    said.extend(taken.map(|taken| format!("with        {taken}")));
     let first = crate::office::billing::stages(&combination.figures, &quote.payments);
     if let (Some(stage), Some(part)) = (quote.payments.first(), first.first()) {
-        said.push_str(&format!(
-            "next        bill `{}`, {}: `flatwork invoice {}`\n",
+        said.push(format!(
+            "next        bill `{}`, {}: `flatwork invoice {}`",
             stage.when, part.total.0, case.number
         ));
     }
     if let Some(day) = cancel_until {
-        said.push_str(&format!(
-            "may cancel  until midnight of {}; check your state's law\n",
+        said.push(format!(
+            "may cancel  until midnight of {}; check your state's law",
             day.long()
         ));
-        let inside = quote.pours.iter().any(|pour| pour.0 <= day);
-        if inside {
-            said.push_str("look at     a pour falls into that time\n");
+        if quote.pours.iter().any(|pour| pour.0 <= day) {
+            said.push("look at     a pour falls into that time".to_owned());
         }
     }
     Some(Entry {
@@ -131,7 +129,7 @@ fn accepted(
             cancel_until: cancel_until.map(text::Day),
         }),
         pdf: None,
-        said,
+        said: said.join("\n") + "\n",
     })
 }
 
@@ -248,13 +246,18 @@ pub(super) fn cancel(arguments: &Close) -> ExitCode {
         let in_time = until.is_some_and(|until| case.day <= until.0);
         let refund_by = in_time.then(|| cancellation::refund_by(case.day));
         let paid = case.account.paid();
-        let mut said = format!("{} cancelled: {}\n", case.number, arguments.because);
-        if let Some(day) = refund_by {
-            said.push_str(&format!(
+        let refund = refund_by.map(|day| {
+            format!(
                 "in time     pay back {paid} by {}; check your state's law\n",
                 day.long()
-            ));
-        }
+            )
+        });
+        let said = format!(
+            "{} cancelled: {}\n{}",
+            case.number,
+            arguments.because,
+            refund.unwrap_or_default()
+        );
         Some(Entry {
             what: What::Cancelled {
                 because: arguments.because.clone(),

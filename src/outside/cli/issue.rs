@@ -38,20 +38,17 @@ pub(super) fn issue(
 ) -> Option<Issued> {
     let folder = cabinet::folder(&desk.folder);
     let held = super::held(&folder, problems)?;
-    let (number, row, previous) = match plan.revise {
-        Some(number) => {
-            let row = cabinet::of_number(held.folder(), number, problems)?;
-            let previous = row.seals.last().cloned();
-            (number.to_owned(), row, previous)
+    let (number, row, previous) = if let Some(number) = plan.revise {
+        let row = cabinet::of_number(held.folder(), number, problems)?;
+        let previous = row.seals.last().cloned();
+        (number.to_owned(), row, previous)
+    } else {
+        if !plan.another {
+            refuse_twice(&held, desk, problems)?;
         }
-        None => {
-            if !plan.another {
-                refuse_twice(&held, desk, problems)?;
-            }
-            let (number, previous) =
-                cabinet::next_number(&held, &desk.business.numbers, desk.quoted, problems)?;
-            (number.to_string(), Row::default(), previous)
-        }
+        let (number, previous) =
+            cabinet::next_number(&held, &desk.business.numbers, desk.quoted, problems)?;
+        (number.to_string(), Row::default(), previous)
     };
     let revision = 1 + revisions(&row);
     let shown = if revision == 1 {

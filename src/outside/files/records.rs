@@ -73,10 +73,24 @@ impl Held {
             Err(error) if error.kind() == ErrorKind::Unsupported => {}
             Err(error) => return Err(error),
         }
-        Ok(Self {
+        let held = Self {
             folder: folder.to_path_buf(),
             _lock: lock,
-        })
+        };
+        held.sweep()?;
+        Ok(held)
+    }
+
+    /// Half-written files of a program that died; none is being written while the folder is held.
+    fn sweep(&self) -> io::Result<()> {
+        step("sweep")?;
+        for entry in fs::read_dir(&self.folder)? {
+            let entry = entry?;
+            if entry.file_name().to_string_lossy().ends_with(WRITING) {
+                fs::remove_file(entry.path())?;
+            }
+        }
+        Ok(())
     }
 
     pub fn folder(&self) -> &Path {
@@ -91,27 +105,11 @@ impl Held {
     pub fn publish(&self, name: &str, bytes: &[u8]) -> io::Result<()> {
         let place = self.folder.join(name);
         let beside = self.folder.join(format!("{name}{WRITING}"));
-        let published = self.linked(&beside, &place, bytes);
+        let published = linked(&beside, &place, bytes);
         // Ours, half written or twice named; what counts has its name by now, or never will.
         let _ = fs::remove_file(&beside);
         published?;
         self.kept()
-    }
-
-    fn linked(&self, beside: &Path, place: &Path, bytes: &[u8]) -> io::Result<()> {
-        step("create")?;
-        let mut file = File::create(beside)?;
-        step("write")?;
-        file.write_all(bytes)?;
-        step("sync")?;
-        file.sync_all()?;
-        drop(file);
-        step("link")?;
-        match fs::hard_link(beside, place) {
-            Ok(()) => Ok(()),
-            Err(error) if error.kind() == ErrorKind::AlreadyExists => Err(error),
-            Err(_) => created(place, bytes),
-        }
     }
 
     /// Brings the folder's list of names to the disk, where the system can do that.
@@ -121,6 +119,23 @@ impl Held {
             File::open(&self.folder)?.sync_all()?;
         }
         Ok(())
+    }
+}
+
+/// Whole on the disk first, then its name.
+fn linked(beside: &Path, place: &Path, bytes: &[u8]) -> io::Result<()> {
+    step("create")?;
+    let mut file = File::create(beside)?;
+    step("write")?;
+    file.write_all(bytes)?;
+    step("sync")?;
+    file.sync_all()?;
+    drop(file);
+    step("link")?;
+    match fs::hard_link(beside, place) {
+        Ok(()) => Ok(()),
+        Err(error) if error.kind() == ErrorKind::AlreadyExists => Err(error),
+        Err(_) => created(place, bytes),
     }
 }
 

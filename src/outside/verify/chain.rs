@@ -47,10 +47,9 @@ fn rows<'a>(
 ) -> BTreeMap<String, Vec<(u32, &'a Number)>> {
     let mut rows: BTreeMap<String, Vec<(u32, &Number)>> = BTreeMap::new();
     for number in numbers {
-        let years = (1990..=2200).filter_map(|year| format!("{year}-01-01").parse::<Day>().ok());
-        let fits = years
-            .filter_map(|day| Some((pattern.row(day), pattern.count(day, number)?)))
-            .next();
+        let mut years =
+            (1990..=2200).filter_map(|year| format!("{year}-01-01").parse::<Day>().ok());
+        let fits = years.find_map(|day| Some((pattern.row(day), pattern.count(day, number)?)));
         if let Some((row, count)) = fits {
             rows.entry(row).or_default().push((count, number));
         }
