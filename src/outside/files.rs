@@ -125,10 +125,15 @@ pub fn today() -> Day {
 }
 
 /// Writes a whole file or nothing: beside it first, then in its place; an older one stays until then.
+/// A device, a pipe or a folder is never replaced by a file.
 ///
 /// # Errors
-/// When the folder cannot be written or the old file is held by another program.
+/// When the folder cannot be written, the old file is held by another program, or what is there is
+/// no plain file.
 pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), std::io::Error> {
+    if fs::metadata(path).is_ok_and(|there| !there.is_file()) {
+        return Err(std::io::Error::other("it is no plain file"));
+    }
     let mut name = path.file_name().unwrap_or_default().to_os_string();
     name.push(".writing");
     let beside = path.with_file_name(name);

@@ -230,3 +230,21 @@ fn what_is_printed_adds_up_to_what_is_printed() {
         }
     }
 }
+
+#[test]
+fn a_quote_never_takes_the_place_of_what_is_no_file() {
+    let folder = folder("not-a-file");
+    let place = folder.join("shelf");
+    std::fs::create_dir_all(&place).unwrap();
+    let output = flatwork(&[
+        "quote",
+        DEMOS[0],
+        "--on",
+        "2026-05-04",
+        "-o",
+        place.to_str().unwrap(),
+    ]);
+    assert_eq!(output.status.code(), Some(2), "{output:?}");
+    assert!(place.is_dir());
+    assert!(!folder.join("shelf.writing").exists());
+}

@@ -20,7 +20,7 @@ fn eight_programs_at_once_leave_no_gap_and_repeat_no_number() {
         for _ in 0..8 {
             scope.spawn(|| {
                 for _ in 0..EACH {
-                    firm.done("quote two.yaml --issue --another --on 2026-05-04 -o /dev/null");
+                    firm.done("quote two.yaml --issue --another --on 2026-05-04 -o crowd.pdf");
                 }
             });
         }
