@@ -9,12 +9,12 @@ use crate::values::Length;
 const FARTHEST: Length = Length::feet_whole(100);
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    let access = &case.takeoff.access;
-    let far = access
-        .distance
-        .as_ref()
-        .filter(|distance| access.by.value == Method::Wheelbarrow && FARTHEST < distance.value);
-    let answer = far.map(|distance| {
+    let ways = case.takeoff.ways_in().into_iter();
+    let far = ways
+        .filter(|way| way.is_by(Method::Wheelbarrow))
+        .filter_map(|way| way.distance.as_ref())
+        .filter(|distance| FARTHEST < distance.value);
+    let answers = far.map(|distance| {
         let message = format!("`{}` is a long way for wheelbarrows", distance.value);
         Problem::new("long-barrow-run", message)
             .at(distance.place)
@@ -23,5 +23,5 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
                 Source::PRACTICE
             ))
     });
-    answer.into_iter().collect()
+    answers.collect()
 }

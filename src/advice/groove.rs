@@ -1,4 +1,4 @@
-//! How deep must the joints be cut? Said once a job, for the usual 3/4 in groover does not reach.
+//! Does the owner's tool cut the joints deep enough? Asked only where its depth is known.
 
 use super::{Case, DECIDES};
 use crate::reading::Problem;
@@ -8,6 +8,9 @@ use crate::tables::{Read, Source};
 const SOURCE: Source = Source::new("UFGS 03300N", "sections 3.8.3 to 3.8.5", Read::Primary);
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
+    let Some(tool) = &case.business.order.groove else {
+        return Vec::new();
+    };
     // A layout of a single panel has nothing to cut.
     let jointed = case
         .slabs()
@@ -16,21 +19,23 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             joints.is_some_and(|joints| !joints.panels.lines.is_empty())
         })
         .map(|(slab, _)| slab);
+    let shallow = jointed.filter(|slab| tool.value < groove_depth(slab.thickest()));
     // The deepest cut of the job decides which tool is brought along.
-    let deepest = jointed.max_by(|a, b| {
-        let by_depth = groove_depth(a.thickness.value).cmp(&groove_depth(b.thickness.value));
+    let deepest = shallow.max_by(|a, b| {
+        let by_depth = groove_depth(a.thickest()).cmp(&groove_depth(b.thickest()));
         by_depth.then(b.place.cmp(&a.place))
     });
     let answer = deepest.map(|slab| {
-        let (thickness, cut) = (slab.thickness.value, groove_depth(slab.thickness.value));
+        let (thickness, cut) = (slab.thickest(), groove_depth(slab.thickest()));
         let message = format!(
-            "joints of `{}` are cut `{cut}` deep; a 3/4 in groove alone is too shallow for `{thickness}`",
-            slab.key
+            "joints of `{}` are to be cut `{cut}` deep in `{thickness}`, and your tool cuts `{}`",
+            slab.key, tool.value
         );
         Problem::new("groove-depth", message)
             .at(slab.thickness.place)
+            .also(tool.place, "your tool")
             .help(format!(
-                "tool or saw a quarter of the slab, 1 in at least; source: {SOURCE}; {DECIDES}"
+                "bring a deeper tool or saw: a quarter of the slab, 1 in at least; source: {SOURCE}; {DECIDES}"
             ))
     });
     answer.into_iter().collect()

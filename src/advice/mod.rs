@@ -7,21 +7,36 @@
 mod access;
 mod aggregate;
 mod air;
+mod barely_a_load;
+mod border;
+mod closed_day;
+mod coat;
+mod colors;
+mod deep_forms;
 mod deposit;
+mod even_risers;
 mod groove;
+mod handrail;
+mod hard_trowel;
 mod holds;
 mod isolation;
 mod margin;
 mod minimum;
+mod narrow_gate;
 mod no_joints;
+mod no_zone;
 mod panel_shape;
 mod promised;
+mod risers;
 mod sets;
 mod short_load;
 mod spacing;
 mod stale;
+mod standing;
 mod steel_room;
 mod strength;
+mod treads;
+mod two_mixes;
 mod vehicle;
 
 use crate::costing::{Offer, Prices};
@@ -74,16 +89,31 @@ const QUESTIONS: &[Question] = &[
     groove::ask,
     strength::ask,
     air::ask,
+    hard_trowel::ask,
+    border::ask,
+    coat::ask,
+    colors::ask,
     aggregate::ask,
     steel_room::ask,
     vehicle::ask,
     isolation::ask,
+    risers::ask,
+    treads::ask,
+    even_risers::ask,
+    handrail::ask,
+    deep_forms::ask,
     access::ask,
+    narrow_gate::ask,
+    closed_day::ask,
+    two_mixes::ask,
     sets::ask,
     stale::ask,
     promised::ask,
     holds::ask,
+    no_zone::ask,
+    standing::ask,
     short_load::ask,
+    barely_a_load::ask,
     minimum::ask,
     margin::ask,
     deposit::ask,

@@ -204,7 +204,8 @@ pub fn missing(needs: &JobNeeds, book: &PriceBook, problems: &mut Problems) {
                 format!("the price book has no rate for `{task}`"),
             )
             .help(format!(
-                "under `rates` write, for example, `{task}: {}`",
+                "{}under `rates` write, for example, `{task}: {}`",
+                meant(task, book),
                 rates_help(task)
             )),
             Missing::Disposal(material) => Problem::new(
@@ -218,4 +219,13 @@ pub fn missing(needs: &JobNeeds, book: &PriceBook, problems: &mut Problems) {
         };
         problems.push(problem.at(book.place));
     }
+}
+
+/// The finish that was probably meant, for the beginning of a help.
+fn meant(task: &str, book: &PriceBook) -> String {
+    let near = task
+        .strip_prefix("finish ")
+        .and_then(|finish| book.rules.nearest_finish(finish));
+    near.map(|near| format!("did you mean the finish `{near}`? Else "))
+        .unwrap_or_default()
 }

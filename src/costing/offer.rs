@@ -9,6 +9,7 @@ use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::Problems;
 use crate::trade::order::{JobNeeds, Ways, needs};
 use crate::trade::sets;
+use crate::values::Day;
 
 /// One combination: what it needs, and every line of its price.
 #[derive(Clone, Debug)]
@@ -44,10 +45,12 @@ pub fn offer(
     days: &[Prices],
     problems: &mut Problems,
 ) -> Option<Offer> {
+    let pours: Vec<Day> = days.iter().map(|prices| prices.day).collect();
     let ways = Ways {
         rules: &book.rules,
         order: &business.order,
         crew: &business.crew,
+        pours: &pours,
     };
     let before = problems.len();
     let mut by_choice = BTreeMap::new();

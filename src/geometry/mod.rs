@@ -12,6 +12,7 @@ mod grid;
 pub mod outline;
 pub mod panels;
 pub mod point;
+pub mod rim;
 mod scan;
 pub mod side;
 mod square;

@@ -85,7 +85,7 @@ impl Outline {
     }
 
     /// The chords with the leg each came from.
-    fn chain(&self) -> Vec<(Point, Point, usize)> {
+    pub(super) fn chain(&self) -> Vec<(Point, Point, usize)> {
         let legs = self
             .sides
             .iter()

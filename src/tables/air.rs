@@ -2,7 +2,8 @@
 //!
 //! Source: ACI 318 Table 19.3.3.1, the same as ASTM C94 Table 1, from memory,
 //! except 1 in moderate (4.5%, a Texas trade association, seen) and 3/4 in
-//! severe (6%, seen on a study page). Delivered air may differ by 1.5.
+//! severe (6%, seen on a study page). Delivered air may differ by 1.5. The most
+//! under a steel trowel: ACI 302.1R-15 as quoted on two pages of the trade press.
 
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
@@ -11,6 +12,11 @@ use super::source::{Read, Source};
 use crate::values::{Length, Percent};
 
 pub const SOURCE: Source = Source::new("ACI 318", "Table 19.3.3.1", Read::Memory);
+
+/// The most air, in all, under a surface that a steel trowel closes.
+pub const MOST_UNDER_TROWEL: Percent = Percent::new(dec!(3));
+
+pub const TROWEL_SOURCE: Source = Source::new("ACI 302.1R-15", "", Read::Secondary);
 
 /// How far delivered air may be from the figure ordered, in percent of the concrete.
 pub const TOLERANCE: Percent = Percent::new(dec!(1.5));

@@ -1,13 +1,22 @@
-//! How far curing compound goes.
+//! How far curing compound goes, and what it does to a later sealer.
 //!
 //! Sources: UFGS 03372 section 3.5.3.3, passage seen: two coats at right angles,
 //! each not over 400 sq ft to the gallon, 200 together. ASTM C309 tests at the
-//! same 200 (from memory).
+//! same 200 (from memory). That a compound has to come off before a sealer was
+//! read in a trade presentation that quotes a maker of both.
 
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
+use super::source::{Read, Source};
 use crate::values::{Amount, Area, Unit};
+
+/// A curing compound keeps a later sealer or coating from holding, unless it is removed.
+pub const UNDER_SEALER: Source = Source::new(
+    "a maker of both, quoted by the trade press",
+    "",
+    Read::Secondary,
+);
 
 /// Square feet that one gallon of curing compound covers, all coats together.
 pub const CURING_COMPOUND: Decimal = dec!(200);

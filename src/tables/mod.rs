@@ -13,10 +13,12 @@ pub mod bulking;
 pub mod cover;
 pub mod coverage;
 pub mod density;
+pub mod holidays;
 pub mod joints;
 pub mod laps;
 pub mod mesh;
 pub mod source;
+pub mod steps;
 pub mod strength;
 pub mod yard;
 

@@ -1,6 +1,8 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
+mod removal;
 mod stages;
+mod surfaces;
 mod tasks;
 mod time;
 
@@ -40,7 +42,10 @@ pub struct Crew {
     pub stages: Vec<StageHours>,
     /// All tasks together.
     pub worked: Quantity,
+    /// Every day on site, visits after the pour included.
     pub trips: Quantity,
+    /// Visits after the pour, for finishes and sealers; none where none is asked for.
+    pub returns: Option<Quantity>,
     pub travel: Quantity,
     /// Set-up and clean-up, where the owner counts it.
     pub set_up: Option<Quantity>,
@@ -54,7 +59,9 @@ pub struct Crew {
 impl Crew {
     /// From work to what is charged, in the order it is computed.
     pub fn roots(&self) -> Vec<Quantity> {
-        let mut roots = vec![self.worked.clone(), self.trips.clone(), self.travel.clone()];
+        let mut roots = vec![self.worked.clone()];
+        roots.extend(self.returns.clone());
+        roots.extend([self.trips.clone(), self.travel.clone()]);
         roots.extend(self.set_up.clone());
         roots.push(self.hours.clone());
         roots.extend(self.stages.iter().filter_map(|one| one.days.clone()));
@@ -94,7 +101,7 @@ pub(super) fn crew(work: &Work<'_>, list: &mut List<'_>) -> Crew {
         .iter()
         .flat_map(|task| task.shares.iter().copied())
         .collect();
-    let crew = time::time(tasks, list);
+    let crew = time::time(tasks, surfaces::returns(work, list), list);
     charge(&crew, shares, list);
     crew
 }
@@ -113,7 +120,11 @@ fn task(
             "ordered yards",
             format!("{name} work"),
             unit,
-            sum(work.orders.iter().map(|order| &order.order)),
+            sum(work
+                .orders
+                .iter()
+                .filter(|order| name.ends_with(order.by.name()))
+                .map(|order| &order.order)),
         )
     } else {
         Quantity::by(

@@ -46,6 +46,12 @@ impl Length {
         Decimal::from(self.0) / Decimal::from(FOOT)
     }
 
+    /// The nearest whole nanometre; feet come from lengths within the limit of a takeoff.
+    pub fn of_feet(feet: Decimal) -> Self {
+        let nanometres = super::rounding::to_places(feet * Decimal::from(FOOT), 0);
+        Self(i64::try_from(nanometres).expect("lengths are limited on reading"))
+    }
+
     pub fn inches(self) -> Decimal {
         Decimal::from(self.0) / Decimal::from(INCH)
     }

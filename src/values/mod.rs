@@ -5,6 +5,7 @@
 
 pub mod amount;
 pub mod area;
+mod calendar;
 pub mod day;
 pub mod length;
 pub mod money;

@@ -17,6 +17,8 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("CUSTOMER", &job::CUSTOMER),
     ("SLAB", &job::SLAB),
     ("EDGES", &job::EDGES),
+    ("THICKENED", &job::THICKENED),
+    ("STEPS", &job::STEPS),
     ("ACCESS", &job::ACCESS),
     ("REMOVAL", &job::REMOVAL),
     ("LUMP", &job::LUMP),
@@ -41,9 +43,17 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("BARS", &book::BARS),
     ("MESH", &book::MESH),
     ("FIBER", &book::FIBER),
+    ("FINISH", &book::FINISH),
+    ("COLOR", &book::COLOR),
+    ("SEALER", &book::SEALER),
     ("DISPOSAL", &book::DISPOSAL),
     ("SUPPLY", &book::SUPPLY),
     ("SHORT_LOAD", &book::SHORT_LOAD),
+    ("WINTER", &book::WINTER),
+    ("RETURNED", &book::RETURNED),
+    ("PUMP", &book::PUMP),
+    ("HOSE", &book::HOSE),
+    ("BUGGY", &book::BUGGY),
 ];
 
 fn root() -> &'static Path {

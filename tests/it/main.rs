@@ -15,5 +15,8 @@ mod quote;
 mod records;
 mod reference;
 mod reference_tables;
+mod scope_words;
+mod supply;
 mod support;
+mod surfaces;
 mod tidy;

@@ -11,6 +11,7 @@ use rust_decimal::Decimal;
 
 pub const BUSINESS: &str = include_str!("../../demo-quotes/business.yaml");
 pub const BOOK: &str = include_str!("../../price-books/river-road.yaml");
+pub const FAR_BANK: &str = include_str!("../../price-books/far-bank.yaml");
 
 /// A business and its price book, read once for many jobs.
 pub struct Shop {

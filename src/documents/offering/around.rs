@@ -2,10 +2,10 @@
 
 use rust_decimal::Decimal;
 
-use super::phrases::{length, list, printed};
-use super::{Offering, english};
+use super::phrases::{list, printed};
+use super::{Offering, english, sections};
 use crate::documents::views::quote::Sentence;
-use crate::input::job::{Method, Takeoff};
+use crate::input::job::Takeoff;
 use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn title(takeoff: &Takeoff) -> String {
@@ -19,7 +19,15 @@ pub(super) fn title(takeoff: &Takeoff) -> String {
 
 pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
     let crew = &of.offer.quoted().needs.crew;
-    let days = crew.trips.value();
+    let later = crew
+        .returns
+        .as_ref()
+        .map_or(Decimal::ZERO, crate::trade::Quantity::value);
+    let days = if later.is_zero() {
+        crew.trips.value()
+    } else {
+        (crew.trips.value() - later).max(Decimal::ONE)
+    };
     let before = i64::try_from(rounding::round_up_to(days, Decimal::ONE))
         .unwrap_or(1)
         .max(1);
@@ -43,9 +51,18 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
             format!("{} and {}", start.long(), end.long()),
             ".",
         ),
-        sentence("", working, " at your house."),
+        sentence("", working, &at_your_house(later)),
         sentence(english::RAIN, String::new(), ""),
     ]
+}
+
+/// Visits after the pour are no working days before it.
+fn at_your_house(later: Decimal) -> String {
+    match Amount::new(later, Unit::Plain).number().as_str() {
+        "0" => " at your house.".to_owned(),
+        "1" => " at your house, and one visit after the pour.".to_owned(),
+        several => format!(" at your house, and {several} visits after the pour."),
+    }
 }
 
 pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
@@ -54,8 +71,10 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     if takeoff.removals.is_empty() {
         lines.push("Taking out old concrete or soil".to_owned());
     }
-    lines.extend(of.business.not_included.iter().cloned());
+    let usual = of.business.not_included.clone();
+    lines.extend(super::removal::without_permit(takeoff, usual));
     lines.extend(takeoff.not_included.iter().cloned());
+    lines.extend(super::surface::not_sealed(of, &lines));
     if takeoff
         .slabs
         .iter()
@@ -63,6 +82,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     {
         lines.push("Steel in the concrete".to_owned());
     }
+    lines.extend(sections::not_included(takeoff));
     lines.push("Grass seed and plants".to_owned());
     let mut lines: Vec<String> = lines.iter().map(|line| printed(line)).collect();
     if !takeoff.options.is_empty() {
@@ -79,26 +99,7 @@ pub(in crate::documents) fn short(title: &str) -> String {
 pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     let mut lines = of.business.assumptions.clone();
     lines.extend(of.takeoff.assumptions.iter().cloned());
-    let access = &of.takeoff.access;
-    match access.by.value {
-        Method::Chute => lines.push("The mixer can reach the work with its chute".to_owned()),
-        Method::Wheelbarrow | Method::Buggy | Method::Pump => {
-            let distance = access
-                .distance
-                .as_ref()
-                .map(|distance| format!(" of {}", length(distance.value)));
-            let gate = access
-                .gate
-                .as_ref()
-                .map(|gate| format!(", {}\u{a0}in wide", gate.value.in_inches().number()));
-            if distance.is_some() || gate.is_some() {
-                lines.push(format!(
-                    "A firm path{}{} from the truck to the work",
-                    distance.unwrap_or_default(),
-                    gate.unwrap_or_default()
-                ));
-            }
-        }
-    }
+    lines.extend(sections::assumptions(of.takeoff));
+    lines.extend(super::access::sentences(of));
     lines.iter().map(|line| printed(line)).collect()
 }

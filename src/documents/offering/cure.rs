@@ -62,7 +62,7 @@ fn of_job(of: Offering<'_>) -> Timeline {
             walk: policy.walk.0,
             car: policy.car.0,
             heavy: policy.heavy.0,
-            seal: policy.seal.0,
+            seal: super::surface::seal_day(of).unwrap_or(policy.seal.0),
         },
         thresholds: Thresholds {
             walk: policy.walk_strength,

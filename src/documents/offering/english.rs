@@ -13,11 +13,26 @@ pub const DEFERRAL: &str = "Local codes, the concrete supplier and licensed prof
 pub const RAIN: &str = "Rain or frost may move a day, not the price.";
 pub const CHOICES_LEAD: &str = "The work is complete and sound without any of these.";
 
+pub const KIND_WORD_COLOR: &str = "Color mixed into concrete lightens as it dries and differs a little from load to load; a sample shows the kind of color, not the exact shade.";
+
+pub const CURING_COAT: (&str, &str) = (
+    "Curing coat.",
+    "We spray one on. Leave it alone: no washing and no scrubbing for 28 days.",
+);
+pub const COVER: (&str, &str) = (
+    "Cover.",
+    "It holds the water in while the concrete hardens. Leave it in place until we take it off.",
+);
+pub const COLOR: (&str, &str) = (
+    "Color.",
+    "Dark and cloudy while it dries; it settles over some weeks. Ask us before you scrub a white film.",
+);
+pub const SEALED: (&str, &str) = (
+    "Sealed surface.",
+    "Wash it with water and mild soap. When water soaks in again, it is time for a new coat.",
+);
+
 pub const CARE: &[(&str, &str)] = &[
-    (
-        "Curing coat.",
-        "We spray one on. Leave it alone: no washing and no scrubbing for 28 days.",
-    ),
     (
         "First winter.",
         "Sand, no salt. Never use lawn fertilizer against ice: it eats concrete.",

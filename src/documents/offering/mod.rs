@@ -3,6 +3,7 @@
 //! Only what a customer may see passes through here: no cost, no margin, no
 //! supplier, no item of the price book.
 
+mod access;
 mod around;
 pub(super) use around::short;
 mod cure;
@@ -10,7 +11,10 @@ mod english;
 mod money;
 mod phrases;
 mod plan;
+mod removal;
 mod scope;
+mod sections;
+mod surface;
 
 use std::collections::BTreeMap;
 
@@ -104,7 +108,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             .collect(),
         kind_word: Headed {
             heading: english::KIND_HEADING.to_owned(),
-            text: english::KIND_WORD.to_owned(),
+            text: surface::kind_word(of),
         },
         acceptance: Acceptance {
             heading: english::ACCEPT_HEADING.to_owned(),
@@ -128,7 +132,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             lead: english::CURE_LEAD.to_owned(),
             has_figure: true,
         },
-        care: english::terms(english::CARE),
+        care: surface::care(of),
         safety: english::terms(english::SAFETY),
         terms: paragraphs(&of.business.terms),
         deferral: english::DEFERRAL.to_owned(),

@@ -1,9 +1,9 @@
 //! The plan of this job: slabs, joints, edges and falls as the takeoff has them.
 
-use super::Offering;
-use super::phrases::{area, length, sides, size};
+use super::phrases::{area, capital, length, sides, size};
+use super::{Offering, sections};
 use crate::documents::figures::plan::{self, EdgeView, PanelView, PlanView, SlabView};
-use crate::geometry::Direction;
+use crate::geometry::{Direction, Outline};
 use crate::input::job::{EdgeKind, Slab};
 use crate::input::phrases::Compass;
 use crate::press::drawing::{Drawing, Rgb};
@@ -17,11 +17,15 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
         .slabs
         .iter()
         .zip(measured)
-        .map(|(slab, measured)| view(slab, measured))
+        .flat_map(|(slab, measured)| [Some(view(slab, measured)), flight(slab)])
+        .flatten()
         .collect();
-    let flat = || of.takeoff.slabs.iter().filter(|slab| slab.on.is_none());
-    let thickness = one_for_all(flat().map(|slab| slab.thickness.value))
-        .map(|thickness| format!("{} thick", length(thickness)));
+    let flat = || {
+        let slabs = of.takeoff.slabs.iter();
+        slabs.filter(|slab| slab.on.is_none() && !slab.sections.is_stoop())
+    };
+    let thickness =
+        one_for_all(flat().map(sections::thickness)).map(|thickness| format!("{thickness} thick"));
     let slope =
         one_for_all(flat().filter_map(|slab| slab.fall.as_ref().map(|fall| fall.rise.value)))
             .map(|rise| format!("{} per ft", length(rise)));
@@ -49,7 +53,7 @@ fn one_for_all<T: PartialEq>(mut values: impl Iterator<Item = T>) -> Option<T> {
 fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
     let panels = measured.joints.as_ref().map(|joints| &joints.panels);
     SlabView {
-        name: super::phrases::capital(&slab.called),
+        name: capital(&slab.called),
         note: if slab.on.is_some() {
             size(slab)
         } else {
@@ -57,6 +61,7 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
         },
         outline: slab.outline.clone(),
         is_step: slab.on.is_some(),
+        treads: Vec::new(),
         joints: panels
             .map(|panels| panels.lines.clone())
             .unwrap_or_default(),
@@ -88,6 +93,27 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
             })
             .unwrap_or_default(),
     }
+}
+
+/// Steps that lead down from a slab, as one more thing on the plan.
+fn flight(slab: &Slab) -> Option<SlabView> {
+    let found = sections::flight(slab)?;
+    let (wide, tall) = (
+        between(found.low.x, found.high.x),
+        between(found.low.y, found.high.y),
+    );
+    let risers = slab.sections.steps.as_ref()?.risers.value;
+    Some(SlabView {
+        name: "Steps".to_owned(),
+        note: format!("{risers} risers"),
+        outline: Outline::rectangle(wide, tall).moved(found.low),
+        is_step: true,
+        treads: found.treads,
+        joints: Vec::new(),
+        edges: Vec::new(),
+        fall: None,
+        panels: Vec::new(),
+    })
 }
 
 fn between(low: i64, high: i64) -> Length {

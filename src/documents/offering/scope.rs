@@ -1,11 +1,10 @@
 //! What we will do, made from the takeoff.
 
-use super::Offering;
 use super::phrases::{area, length, list, size};
+use super::{Offering, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
 use crate::input::job::{ExtraWhat, Slab, Takeoff};
-use crate::input::phrases::SizePhrase;
 use crate::tables::joints::groove_depth;
 use crate::trade::measure::SlabQuantities;
 use crate::values::{Amount, Length, Unit};
@@ -22,24 +21,33 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
             });
         }
     };
-    add("Remove", removed(takeoff));
+    add("Permit", super::removal::permit(takeoff));
+    add("Remove", super::removal::removed(takeoff));
     add(
         "Base",
         each(takeoff, |slab| {
-            slab.base.as_ref().map(|base| {
+            let base = slab.base.as_ref().map(|base| {
                 format!(
                     "{} of {}, packed",
                     length(base.depth.value),
                     base.material.value
                 )
-            })
+            });
+            match (base, &slab.sections.retarder) {
+                (base, None) => base,
+                (None, Some(_)) => Some("vapor retarder sheet".to_owned()),
+                (Some(base), Some(_)) => Some(format!("{base}, then a vapor retarder sheet")),
+            }
         }),
     );
     add("Pour", poured(takeoff, slabs));
+    add("Edges", each(takeoff, sections::edges));
+    add("Steps", sections::steps(takeoff));
     add(
         "Concrete",
         each(takeoff, |slab| of.rules.mixes.get(&slab.mix.value).map(mix)),
     );
+    add("Color", each(takeoff, |slab| surface::color(of, slab)));
     add("Steel", each(takeoff, steel));
     add(
         "Fiber",
@@ -47,7 +55,8 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
             slab.fiber.as_ref().map(|_| "fiber in the mix".to_owned())
         }),
     );
-    add("Finish", finish(takeoff, slabs));
+    add("Finish", finish(of, slabs));
+    add("Seal", each(takeoff, |slab| surface::seal(of, slab)));
     add("Clean up", clean_up(of));
     terms
 }
@@ -79,37 +88,14 @@ fn each(takeoff: &Takeoff, says: impl Fn(&Slab) -> Option<String>) -> String {
     texts.join("; ")
 }
 
-fn removed(takeoff: &Takeoff) -> String {
-    let one = |removal: &crate::input::job::Removal| match removal.size.value {
-        SizePhrase::Block {
-            length: long,
-            width,
-            ..
-        } => format!(
-            "{}, {}",
-            removal.name.value,
-            super::phrases::sides(long, width)
-        ),
-        SizePhrase::AreaDeep { depth, .. } => {
-            format!("{}, {} deep", removal.name.value, length(depth))
-        }
-        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } => removal.name.value.clone(),
-    };
-    let texts: Vec<String> = takeoff.removals.iter().map(one).collect();
-    if texts.is_empty() {
-        String::new()
-    } else {
-        format!("{}; hauled away", texts.join("; "))
-    }
-}
-
 fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
     let mut texts: Vec<String> = Vec::new();
-    let mut thicknesses: Vec<Length> = takeoff
+    let is_flat = |slab: &Slab| slab.on.is_none() && !slab.sections.is_stoop();
+    let mut thicknesses: Vec<(Length, Length, String)> = takeoff
         .slabs
         .iter()
-        .filter(|slab| slab.on.is_none())
-        .map(|slab| slab.thickness.value)
+        .filter(|slab| is_flat(slab))
+        .map(thick)
         .collect();
     thicknesses.sort();
     thicknesses.dedup();
@@ -118,16 +104,15 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
             .slabs
             .iter()
             .zip(slabs)
-            .filter(|(slab, _)| slab.on.is_none() && slab.thickness.value == thickness);
+            .filter(|(slab, _)| is_flat(slab) && thick(slab) == thickness);
         let names: Vec<String> = of_it.map(|(slab, measured)| one(slab, measured)).collect();
-        texts.push(format!("{}, {} thick", list(&names), length(thickness)));
+        texts.push(format!("{}, {} thick", list(&names), thickness.2));
     }
-    for (slab, _) in takeoff
-        .slabs
-        .iter()
-        .zip(slabs)
-        .filter(|(slab, _)| slab.on.is_some())
-    {
+    for slab in takeoff.slabs.iter().filter(|slab| !is_flat(slab)) {
+        if let Some(stoop) = sections::stoop(slab) {
+            texts.push(stoop);
+            continue;
+        }
         texts.push(format!(
             "{} {}, {} high",
             slab.called,
@@ -136,6 +121,12 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
         ));
     }
     texts.join("; ")
+}
+
+/// Thin end, thick end, and both in words.
+fn thick(slab: &Slab) -> (Length, Length, String) {
+    let words = sections::thickness(slab);
+    (slab.thickness.value, slab.thickest(), words)
 }
 
 /// A shape with its own plan is said by its area, a plain one by its size.
@@ -171,9 +162,10 @@ fn steel(slab: &Slab) -> Option<String> {
     (!both.is_empty()).then(|| both.join(" and "))
 }
 
-fn finish(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
+fn finish(of: Offering<'_>, slabs: &[SlabQuantities]) -> String {
+    let takeoff = of.takeoff;
     let finishes = each(takeoff, |slab| {
-        (slab.on.is_none()).then(|| slab.finish.value.clone())
+        (slab.on.is_none()).then(|| surface::finish(of, slab))
     });
     let jointed = takeoff.slabs.iter().zip(slabs).filter(|(_, measured)| {
         measured
@@ -181,9 +173,7 @@ fn finish(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
             .as_ref()
             .is_some_and(|joints| !joints.panels.lines.is_empty())
     });
-    let deepest = jointed
-        .map(|(slab, _)| groove_depth(slab.thickness.value))
-        .max();
+    let deepest = jointed.map(|(slab, _)| groove_depth(slab.thickest())).max();
     let joints = deepest.map_or_else(String::new, |depth| {
         format!("; joints {} deep, as drawn", length(depth))
     });
@@ -197,7 +187,7 @@ fn clean_up(of: Offering<'_>) -> String {
     } else {
         format!("{also}; ")
     };
-    format!("{also}curing coat on, forms out, site swept")
+    format!("{also}{}forms out, site swept", surface::cured(of))
 }
 
 /// Extras a customer would ask about; machines and fees are ours to think of.

@@ -11,8 +11,9 @@ pub(in crate::input) use item::class_named;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix, Role, Rules, Selling,
-    ShortCount, ShortLoad, Supply,
+    BarStock, BaseStock, BuggyHire, Charges, Color, Curing, Dumping, FiberBy, FiberStock, Filling,
+    Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Sealer, Selling, ShortCount,
+    ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
 };
 
 use crate::reading::{At, Node, Place, Problem, Problems};
@@ -62,6 +63,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
         .iter()
         .map(|(key, item)| (key.clone(), item.selling.clone()))
         .collect();
+    rules::check(&rules, problems);
     let knows = |key: &str| items.contains_key(key) || broken.contains(key);
     let holds = fields
         .node("holds")
@@ -75,6 +77,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
             problems.push(unknown_item(key, items.keys().map(String::as_str)).at(place));
         }
     }
+    rules::check_units(&rules, &items, problems);
+    rules::check_purposes(&rules, &items, problems);
     Some(PriceBook {
         place: fields.heading(),
         name: name?.value,

@@ -4,9 +4,18 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rust_decimal::Decimal;
 
+mod charges;
+mod hire;
 mod read;
+mod surfaces;
+mod units;
 
+pub use charges::{Charges, Returned, Winter};
+pub use hire::{BuggyHire, Hose, PumpHire};
 pub(super) use read::read;
+pub(super) use surfaces::check;
+pub use surfaces::{Color, Curing, Finish, Sealer, SurfaceItem, Surfaces};
+pub(super) use units::{check as check_units, check_purposes};
 
 use super::ItemKey;
 use super::rates::Rates;
@@ -22,8 +31,11 @@ pub struct Rules {
     pub bars: BTreeMap<String, BarStock>,
     pub mesh: BTreeMap<String, MeshStock>,
     pub fiber: BTreeMap<String, FiberStock>,
+    pub surfaces: Surfaces,
     pub disposal: BTreeMap<String, Dumping>,
     pub supply: Option<Supply>,
+    pub pump: Option<PumpHire>,
+    pub buggy: Option<BuggyHire>,
     pub roles: BTreeMap<Role, At<Option<ItemKey>>>,
     pub rates: Rates,
     /// Names whose entry could not be read; nobody is told a second time that they are unknown.
@@ -53,6 +65,8 @@ pub struct Mix {
     pub air: At<Percent>,
     pub aggregate: At<Length>,
     pub cement: At<String>,
+    /// Pounds in a yard, where the owner knows them.
+    pub cement_content: Option<At<Ratio>>,
 }
 
 #[derive(Clone, Debug)]
@@ -108,8 +122,19 @@ pub struct Supply {
     pub smallest: At<Amount>,
     pub truck: At<Amount>,
     pub short_load: Option<ShortLoad>,
+    /// Minutes for each yard or for each load.
     pub free_time: At<Ratio>,
     pub pump_prime: At<Amount>,
+    pub filling: Filling,
+    pub charges: Charges,
+}
+
+/// How an order is spread over its trucks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Filling {
+    /// Full trucks, and the rest on the last.
+    InTurn,
+    Evened,
 }
 
 #[derive(Clone, Debug)]
@@ -131,14 +156,19 @@ pub enum ShortCount {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Role {
     Forms,
+    DeepForms,
     Stakes,
     IsolationStrip,
     CuringCompound,
+    VaporRetarder,
+    CuringCover,
     Chairs,
     ShortLoad,
     Delivery,
     Standing,
     Pump,
+    SawCutting,
+    BreakingMachine,
     Labor,
     Trip,
 }
@@ -147,14 +177,19 @@ impl Role {
     /// The key under `use`, and the unit its item must have.
     pub const ALL: &'static [(Self, &'static str, Unit)] = &[
         (Self::Forms, "forms", Unit::Foot),
+        (Self::DeepForms, "deep forms", Unit::Foot),
         (Self::Stakes, "stakes", Unit::Piece),
         (Self::IsolationStrip, "isolation strip", Unit::Foot),
         (Self::CuringCompound, "curing compound", Unit::Gallon),
+        (Self::VaporRetarder, "vapor retarder", Unit::SquareFoot),
+        (Self::CuringCover, "curing cover", Unit::SquareFoot),
         (Self::Chairs, "chairs", Unit::Piece),
         (Self::ShortLoad, "short load", Unit::CubicYard),
         (Self::Delivery, "delivery", Unit::Load),
         (Self::Standing, "standing time", Unit::Minute),
         (Self::Pump, "pump", Unit::Trip),
+        (Self::SawCutting, "saw cutting", Unit::Foot),
+        (Self::BreakingMachine, "breaking machine", Unit::Day),
         (Self::Labor, "labor", Unit::Hour),
         (Self::Trip, "trip", Unit::Trip),
     ];
@@ -187,6 +222,19 @@ impl Rules {
             .roles
             .values()
             .filter_map(|role| role.value.as_deref().map(|key| (key, role.place)));
-        named.chain(roles)
+        let charges = self.supply.iter().flat_map(|supply| supply.charges.items());
+        let pump = self.pump.iter().flat_map(|pump| {
+            let once = pump.once.iter().map(|(_, item)| item);
+            let hose = pump.hose.iter().map(|hose| &hose.item);
+            std::iter::once(&pump.item).chain(once).chain(hose)
+        });
+        let hired = charges
+            .chain(pump)
+            .chain(self.buggy.iter().map(|buggy| &buggy.item))
+            .map(|at| (at.value.as_str(), at.place));
+        named
+            .chain(roles)
+            .chain(hired)
+            .chain(self.surfaces.items_named())
     }
 }

@@ -1,8 +1,12 @@
 //! The keys of a price book: what each is, its default, an example.
 
+mod hire;
 mod stock;
+mod surfaces;
 
+pub use hire::{BUGGY, HOSE, PUMP, RETURNED, WINTER};
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
+pub use surfaces::{COLOR, FINISH, SEALER};
 
 use crate::input::business::tables::field;
 use crate::reading::FieldTable;
@@ -75,6 +79,27 @@ pub const BOOK: FieldTable = FieldTable {
             "{micro: {item: fiber, by: plant}}",
         ),
         field(
+            "finishes",
+            "keys by finish",
+            "",
+            "what a finish takes beside its hours, and what the customer reads of it",
+            "{stamped slate: {says: stamped like split slate, hours: 7 hours per 100 sq ft}}",
+        ),
+        field(
+            "colors",
+            "keys by color",
+            "",
+            "colors all through the concrete",
+            "{sandstone: {item: color sandstone, dose: 3% of cement}}",
+        ),
+        field(
+            "sealers",
+            "keys by sealer",
+            "",
+            "what is put on weeks after the pour",
+            "{wet look: {item: sealer by the pail, coverage: 250 sq ft per gal}}",
+        ),
+        field(
             "disposal",
             "keys by material",
             "",
@@ -87,6 +112,20 @@ pub const BOOK: FieldTable = FieldTable {
             "",
             "how the plant sells concrete",
             "{sold in: 1/4 cu yd, truck: 9 cu yd}",
+        ),
+        field(
+            "pump",
+            "keys",
+            "",
+            "how a pump is hired; without it, one trip a pour of what `use` names",
+            "{item: line pump, rate: 20 cu yd per hour}",
+        ),
+        field(
+            "buggy",
+            "keys",
+            "",
+            "how a power buggy is hired",
+            "{item: power buggy, width: 36 in}",
         ),
         field(
             "use",

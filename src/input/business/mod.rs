@@ -5,6 +5,7 @@ mod kinds;
 mod lists;
 mod numbers;
 mod policy;
+mod retarder;
 pub mod tables;
 
 use std::collections::BTreeMap;

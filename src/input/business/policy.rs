@@ -52,6 +52,12 @@ pub struct OrderPolicy {
     pub stake_spacing: At<Length>,
     pub chair_area: At<Amount>,
     pub compound_coverage: At<Amount>,
+    /// A form deeper than this has a rate and an item of its own.
+    pub deep_form_over: At<Length>,
+    pub retarder_width: At<Length>,
+    pub retarder_lap: At<Length>,
+    /// How deep the owner's tool cuts, where it is known.
+    pub groove: Option<At<Length>>,
 }
 
 #[derive(Clone, Debug)]
@@ -162,7 +168,13 @@ pub(super) fn order(
         .and_then(|at| divisor(at, problems));
     let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
+    let deep_form_over = fields.usual("deep form over", problems);
+    let (retarder_width, retarder_lap) = super::retarder::read(&fields, problems)?;
+    let groove = fields
+        .read("groove depth", problems)
+        .and_then(|at| above_zero(at, &Length::ZERO, problems));
     Some(OrderPolicy {
+        groove,
         allowance: allowance?,
         thickness_allowance: thickness_allowance?,
         smallest_allowance: smallest_allowance?,
@@ -170,6 +182,9 @@ pub(super) fn order(
         stake_spacing: stake_spacing?,
         chair_area: chair_area?,
         compound_coverage: compound_coverage?,
+        deep_form_over: deep_form_over?,
+        retarder_width,
+        retarder_lap,
     })
 }
 

@@ -253,7 +253,13 @@ pub const TAX: FieldTable = FieldTable {
 
 /// What a kind and a slab can both say.
 pub const SLAB_VALUES: &[Field] = &[
-    field("thickness", "length", "", "of the concrete", "4 in"),
+    field(
+        "thickness",
+        "length",
+        "",
+        "of the concrete; `4 in to 6 in north` where one end is thicker",
+        "4 in",
+    ),
     field("mix", "name", "", "a mix of the price book", "exterior"),
     field(
         "base",
@@ -279,6 +285,34 @@ pub const SLAB_VALUES: &[Field] = &[
     ),
     field("finish", "name", "broom", "of the surface", "broom"),
     field(
+        "border",
+        "width of a finish",
+        "none",
+        "a band of another finish along the open edges",
+        "12 in of washed pebbles",
+    ),
+    field(
+        "color",
+        "name",
+        "the finish's",
+        "a color of the price book, all through the concrete; or none",
+        "sandstone",
+    ),
+    field(
+        "seal",
+        "name",
+        "the finish's",
+        "a sealer of the price book, put on later; or none",
+        "wet look",
+    ),
+    field(
+        "curing",
+        "word",
+        "the finish's, else compound",
+        "compound (sprayed on), cover (laid over it), wet or none",
+        "wet",
+    ),
+    field(
         "joints",
         "length",
         "none",
@@ -291,6 +325,20 @@ pub const SLAB_VALUES: &[Field] = &[
         "level",
         "so that water runs off",
         "1/4 in per ft",
+    ),
+    field(
+        "thickened",
+        "edges",
+        "none",
+        "edges that go deeper, with the whole depth",
+        "all open, 12 in wide, 12 in deep",
+    ),
+    field(
+        "vapor retarder",
+        "yes or no",
+        "no",
+        "a sheet under the slab",
+        "yes",
     ),
 ];
 

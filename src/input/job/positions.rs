@@ -137,7 +137,7 @@ fn put(slabs: &mut [(Slab, SlabWritten)], i: usize, touch: Touch, problems: &mut
 }
 
 /// The straight side that looks that way and lies farthest out; the longest of several.
-fn outermost(outline: &Outline, edge: Compass) -> Option<(usize, Side)> {
+pub(super) fn outermost(outline: &Outline, edge: Compass) -> Option<(usize, Side)> {
     let facing = match edge {
         Compass::North => Facing::North,
         Compass::East => Facing::East,
@@ -245,7 +245,7 @@ fn between(mine: &Slab, theirs: &Slab) -> (EdgeKind, EdgeKind) {
 }
 
 /// The parts of a slab's edge, with this stretch of one side made another kind.
-fn divided(
+pub(super) fn divided(
     parts: &[EdgePart],
     number: usize,
     side: &Side,

@@ -1,9 +1,12 @@
 //! Looks up every name of a takeoff: kinds, mixes, bars, finishes, positions.
 
+mod flight;
 mod names;
 mod pours;
+mod sections;
 mod shape;
 mod slab;
+mod surface;
 
 use names::known_in_unit;
 use pours::pours;
@@ -32,6 +35,8 @@ pub fn resolve(
     }
     let placements = pours(&written.pours, &mut slabs, problems);
     positions::place(&mut slabs, problems);
+    sections::placed(&mut slabs, problems);
+    super::arranged::check(&written.arranged, book, problems);
     let extras = written.extras.iter().chain(
         written
             .options
@@ -55,6 +60,7 @@ pub fn resolve(
         quoted: written.quoted,
         exposure: written.exposure,
         access: written.access,
+        arranged: written.arranged,
         difficulty: written.difficulty,
         slabs: slabs.into_iter().map(|(slab, _)| slab).collect(),
         placements,

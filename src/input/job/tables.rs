@@ -1,10 +1,12 @@
 //! The keys of a takeoff: what each is, its default, an example.
 
 mod lists;
+mod sections;
 mod site;
 mod slab;
 
 pub use lists::{CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
+pub use sections::{STEPS, THICKENED};
 pub use site::{ACCESS, CUSTOMER, PLACEMENT};
 pub use slab::{EDGES, SLAB};
 
@@ -77,6 +79,27 @@ pub const JOB: FieldTable = FieldTable {
             "chute",
             "how concrete reaches the slab",
             "{by: wheelbarrow, distance: 85 ft, gate: 42 in}",
+        ),
+        field(
+            "zone",
+            "name",
+            "",
+            "the part of town, where the plant charges for it",
+            "north",
+        ),
+        field(
+            "hold back",
+            "cubic yards",
+            "",
+            "of the last load of each pour, until you call for it",
+            "1 1/2 cu yd",
+        ),
+        field(
+            "permit",
+            "word or name",
+            "not said",
+            "`customer` takes it out, `none` is asked for, or the item of the book that we pay",
+            "town permit",
         ),
         field(
             "difficulty",

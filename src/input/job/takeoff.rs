@@ -3,7 +3,7 @@
 
 use std::str::FromStr;
 
-use super::{EdgePart, OptionGroup};
+use super::{Arranged, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
@@ -20,6 +20,7 @@ pub struct Takeoff {
     pub quoted: Option<Day>,
     pub exposure: At<Exposure>,
     pub access: Access,
+    pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<Slab>,
     pub placements: Vec<Placement>,
@@ -128,6 +129,7 @@ pub struct Slab {
     pub outline: Outline,
     /// As a size, when it was given as one.
     pub size: Option<At<SizePhrase>>,
+    /// Of the thin end where the slab is not even.
     pub thickness: At<Length>,
     pub mix: At<String>,
     pub base: Option<Base>,
@@ -135,9 +137,16 @@ pub struct Slab {
     pub mesh: Option<At<String>>,
     pub fiber: Option<At<String>>,
     pub finish: At<String>,
+    pub border: Option<Border>,
+    /// All through the concrete.
+    pub color: Option<At<String>>,
+    /// Put on when it has hardened.
+    pub seal: Option<At<String>>,
+    pub curing: At<crate::input::book::Curing>,
     /// Longest side of a panel; none where no joints are cut.
     pub joints: Option<At<Length>>,
     pub fall: Option<Fall>,
+    pub sections: super::Sections,
     pub edges: Vec<EdgePart>,
     /// Nobody said where it lies.
     pub stands_alone: bool,
@@ -153,6 +162,13 @@ pub struct Slab {
 pub struct Base {
     pub depth: At<Length>,
     pub material: At<String>,
+}
+
+/// A band of another finish along the open edges.
+#[derive(Clone, Debug)]
+pub struct Border {
+    pub width: At<Length>,
+    pub finish: At<String>,
 }
 
 #[derive(Clone, Debug)]
@@ -172,28 +188,8 @@ pub struct Fall {
 #[derive(Clone, Debug)]
 pub struct Placement {
     pub day: Option<At<Day>>,
-}
-
-#[derive(Clone, Debug)]
-pub struct Removal {
-    pub name: At<String>,
-    pub size: At<SizePhrase>,
-    pub material: RemovalMaterial,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum RemovalMaterial {
-    Concrete,
-    Soil,
-}
-
-impl RemovalMaterial {
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Concrete => "concrete",
-            Self::Soil => "soil",
-        }
-    }
+    /// Where it is not that of the job.
+    pub access: Option<Access>,
 }
 
 /// Any item of the book, or a lump.

@@ -1,35 +1,46 @@
 //! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
 
-use crate::input::phrases::{BarsPhrase, BasePhrase, FallPhrase};
+use super::Thickened;
+use crate::input::book::Curing;
+use crate::input::phrases::{BarsPhrase, BasePhrase, BorderPhrase, FallPhrase, ThicknessPhrase};
 use crate::reading::{At, Fields, Problems};
 use crate::values::Length;
 
 #[derive(Clone, Debug, Default)]
 pub struct SlabValues {
-    pub thickness: Option<At<Length>>,
+    pub thickness: Option<At<ThicknessPhrase>>,
     pub mix: Option<At<String>>,
     pub base: Option<At<BasePhrase>>,
     pub bars: Option<At<BarsPhrase>>,
     pub mesh: Option<At<String>>,
     pub fiber: Option<At<String>>,
     pub finish: Option<At<String>>,
+    pub border: Option<At<BorderPhrase>>,
+    pub color: Option<At<String>>,
+    pub seal: Option<At<String>>,
+    pub curing: Option<At<Curing>>,
     /// `Some(None)` is an explicit `none`.
     pub joints: Option<At<Option<Length>>>,
     pub fall: Option<At<FallPhrase>>,
+    /// `Some(None)` is an explicit `none`.
+    pub thickened: Option<At<Option<Thickened>>>,
+    pub retarder: Option<At<bool>>,
 }
 
 impl SlabValues {
     pub fn read(fields: &Fields<'_>, problems: &mut Problems) -> Self {
         Self {
-            thickness: fields
-                .text("thickness", problems)
-                .and_then(|text| positive(&text, problems)),
+            thickness: fields.read("thickness", problems),
             mix: fields.text("mix", problems),
             base: fields.read("base", problems),
             bars: fields.read("bars", problems),
             mesh: fields.text("mesh", problems),
             fiber: fields.text("fiber", problems),
             finish: fields.text("finish", problems),
+            border: fields.read("border", problems),
+            color: fields.text("color", problems),
+            seal: fields.text("seal", problems),
+            curing: fields.read("curing", problems),
             joints: fields.text("joints", problems).and_then(|text| {
                 if text.value == "none" {
                     return Some(At {
@@ -43,6 +54,10 @@ impl SlabValues {
                 })
             }),
             fall: fields.read("fall", problems),
+            thickened: fields
+                .node("thickened")
+                .and_then(|node| super::written::thickened(node, problems)),
+            retarder: fields.yes("vapor retarder", problems),
         }
     }
 
@@ -62,8 +77,24 @@ impl SlabValues {
             mesh: pick(self.mesh, usual.mesh.as_ref(), "mesh", &mut taken),
             fiber: pick(self.fiber, usual.fiber.as_ref(), "fiber", &mut taken),
             finish: pick(self.finish, usual.finish.as_ref(), "finish", &mut taken),
+            border: pick(self.border, usual.border.as_ref(), "border", &mut taken),
+            color: pick(self.color, usual.color.as_ref(), "color", &mut taken),
+            seal: pick(self.seal, usual.seal.as_ref(), "seal", &mut taken),
+            curing: pick(self.curing, usual.curing.as_ref(), "curing", &mut taken),
             joints: pick(self.joints, usual.joints.as_ref(), "joints", &mut taken),
             fall: pick(self.fall, usual.fall.as_ref(), "fall", &mut taken),
+            thickened: pick(
+                self.thickened,
+                usual.thickened.as_ref(),
+                "thickened",
+                &mut taken,
+            ),
+            retarder: pick(
+                self.retarder,
+                usual.retarder.as_ref(),
+                "vapor retarder",
+                &mut taken,
+            ),
         };
         (merged, taken)
     }

@@ -1,13 +1,18 @@
 //! A takeoff exactly as written, before any name is looked up.
 
+mod access;
 mod lists;
 mod options;
 mod read;
+mod removal;
+mod sections;
 
 pub use read::read;
+pub use sections::{SectionsWritten, StepsWritten, thickened};
 
 use super::options::OptionGroup;
-use super::takeoff::{Access, Customer, Exposure, Extra, Photo, Removal, SetTo};
+use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
+use super::{Arranged, Removal};
 use super::{EdgeKind, SlabValues};
 use crate::input::phrases::{BesidePhrase, Compass, LegPhrase, SizePhrase};
 use crate::reading::{At, Place};
@@ -23,6 +28,7 @@ pub struct JobWritten {
     pub quoted: Option<Day>,
     pub exposure: At<Exposure>,
     pub access: Access,
+    pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<SlabWritten>,
     pub pours: Vec<PourWritten>,
@@ -46,6 +52,7 @@ pub struct SlabWritten {
     pub beside: Option<At<BesidePhrase>>,
     pub on: Option<At<BesidePhrase>>,
     pub values: SlabValues,
+    pub sections: SectionsWritten,
 }
 
 #[derive(Clone, Debug)]
@@ -59,4 +66,5 @@ pub enum ShapeWritten {
 pub struct PourWritten {
     pub day: At<Day>,
     pub slabs: Vec<At<String>>,
+    pub access: Option<Access>,
 }

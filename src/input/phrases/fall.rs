@@ -2,6 +2,7 @@
 
 use std::str::FromStr;
 
+use crate::geometry::Facing;
 use crate::values::{Length, Unreadable};
 
 /// The four sides a fall or an edge may be named by.
@@ -23,6 +24,17 @@ impl Compass {
             Self::South => "south",
             Self::West => "west",
         }
+    }
+
+    /// Whether a side that looks there is meant.
+    pub const fn looks(self, facing: Facing) -> bool {
+        matches!(
+            (self, facing),
+            (Self::North, Facing::North)
+                | (Self::East, Facing::East)
+                | (Self::South, Facing::South)
+                | (Self::West, Facing::West)
+        )
     }
 
     pub const fn opposite(self) -> Self {

@@ -1,7 +1,7 @@
 //! The stages of a job: the crew comes, and comes again, for each of them.
 
 use super::TaskHours;
-use crate::trade::term::sum;
+use crate::trade::term::{number, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
@@ -44,6 +44,8 @@ impl Stage {
     fn of(task: &str) -> Self {
         const BEGINNINGS: &[(&str, Stage)] = &[
             ("break out", Stage::Remove),
+            ("take up", Stage::Remove),
+            ("saw cut", Stage::Remove),
             ("dig", Stage::Remove),
             ("place by", Stage::Place),
             ("finish ", Stage::Place),
@@ -90,6 +92,20 @@ pub(super) fn hours(tasks: &[TaskHours]) -> Vec<StageHours> {
     stages.collect()
 }
 
+/// A stage that takes visits, though the hours of its work are counted elsewhere.
+pub(super) fn without_hours(stage: Stage) -> StageHours {
+    StageHours {
+        stage,
+        worked: Quantity::by(
+            "no task of its own",
+            format!("hours to {}", stage.name()),
+            Unit::Hour,
+            number(0),
+        ),
+        days: None,
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -102,7 +118,9 @@ mod tests {
         }
 
         case("break out concrete", Stage::Remove);
-        case("dig", Stage::Remove);
+        case("take up pavers", Stage::Remove);
+        case("saw cut", Stage::Remove);
+        case("dig with machine", Stage::Remove);
         case("form curved", Stage::Form);
         case("bars", Stage::Form);
         case("place by pump", Stage::Place);

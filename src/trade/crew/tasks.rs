@@ -3,19 +3,20 @@
 use rust_decimal::Decimal;
 
 use super::Work;
+use super::surfaces::{finish_task, sealing};
 use crate::input::book::Rules;
-use crate::input::job::{ExtraWhat, RemovalMaterial};
+use crate::input::job::{ExtraWhat, Method};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
-use crate::trade::measure::{RemovalQuantities, SlabQuantities};
+use crate::trade::measure::{SlabQuantities, faces};
 use crate::trade::order::{ConcreteOrder, Section};
-use crate::trade::term::{number, of};
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
 pub(super) enum TaskName {
     Rated(String),
-    /// Hours that come with an item of the book.
+    /// Hours that come with an item, a finish or a sealer of the book.
     Item(String, At<Ratio>),
 }
 
@@ -28,27 +29,9 @@ impl TaskName {
 }
 
 /// Every task that may occur, with its work in each part of the job.
-#[expect(
-    clippy::too_many_lines,
-    reason = "a list of tasks, in the order of the work"
-)]
 pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
     let mut tasks: Vec<(TaskName, Vec<(Section, Quantity)>)> = Vec::new();
-    let removed = |material: RemovalMaterial, what: &dyn Fn(&RemovalQuantities) -> Quantity| {
-        work.removals
-            .iter()
-            .filter(|one| one.material == material)
-            .map(|one| (Section::Removal, what(one)))
-            .collect::<Vec<_>>()
-    };
-    tasks.push((
-        TaskName::Rated("break out concrete".into()),
-        removed(RemovalMaterial::Concrete, &|one| one.area.clone()),
-    ));
-    tasks.push((
-        TaskName::Rated("dig".into()),
-        removed(RemovalMaterial::Soil, &|one| one.solid.clone()),
-    ));
+    tasks.extend(super::removal::tasks(work, rules));
     let slabs = |fits: &dyn Fn(usize, &SlabQuantities) -> Option<Quantity>| {
         work.slabs
             .iter()
@@ -60,6 +43,11 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("base".into()),
         slabs(&|_, slab| slab.base.clone()),
     ));
+    let bought = |i: usize| work.takeoff.slabs[i].sections.fill().is_some();
+    let fill = slabs(&|i, slab| slab.fill().filter(|_| bought(i)).cloned());
+    if let Some((_, base)) = tasks.last_mut() {
+        base.extend(fill);
+    }
     // A step is formed and finished as one piece of work, by its own rate.
     tasks.push((
         TaskName::Rated("form straight".into()),
@@ -70,53 +58,57 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         slabs(&|_, slab| (!slab.is_step).then(|| slab.edges.curved.clone())),
     ));
     tasks.push((
+        TaskName::Rated("form deep".into()),
+        slabs(&|_, slab| (!slab.is_step).then(|| slab.edges.deep.clone())),
+    ));
+    tasks.push((
+        TaskName::Rated("vapor retarder".into()),
+        slabs(&|_, slab| slab.retarder.as_ref().map(|_| slab.area.clone())),
+    ));
+    tasks.push((
         TaskName::Rated("bars".into()),
-        slabs(&|_, slab| slab.bars.as_ref().map(|bars| bars.placed.clone())),
+        slabs(&|_, slab| steel(slab)),
     ));
     tasks.push((
         TaskName::Rated("mesh".into()),
         slabs(&|_, slab| slab.mesh.as_ref().map(|_| slab.area.clone())),
     ));
-    let placed = format!("place by {}", work.takeoff.access.by.value.name());
-    let ordered = work.orders.iter().flat_map(|order| {
-        let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
-        let one_slab = order.shares.len() == 1;
-        order.shares.iter().map(move |(section, share)| {
-            let part = if one_slab || net.is_zero() {
-                order.order.clone()
-            } else {
-                share_of(order, *share, net)
-            };
-            (*section, part)
-        })
-    });
-    tasks.push((TaskName::Rated(placed), ordered.collect()));
-    let mut finishes: Vec<&String> = work
-        .takeoff
-        .slabs
-        .iter()
-        .map(|slab| &slab.finish.value)
-        .collect();
-    finishes.sort();
+    for (method, name) in Method::ALL {
+        let ordered = work
+            .orders
+            .iter()
+            .filter(|order| order.by == method)
+            .flat_map(placed);
+        let task = TaskName::Rated(format!("place by {name}"));
+        tasks.push((task, ordered.collect()));
+    }
+    let faces = faces(work.takeoff, work.slabs);
+    let mut finishes: Vec<&str> = faces.iter().map(|face| face.finish).collect();
+    finishes.sort_unstable();
     finishes.dedup();
     for finish in finishes {
         tasks.push((
-            TaskName::Rated(format!("finish {finish}")),
-            slabs(&|i, slab| {
-                (!slab.is_step && work.takeoff.slabs[i].finish.value == *finish)
-                    .then(|| slab.area.clone())
-            }),
+            finish_task(finish, rules),
+            faces
+                .iter()
+                .filter(|face| !work.slabs[face.slab].is_step && face.finish == finish)
+                .map(|face| (Section::Slab(face.slab), face.area.clone()))
+                .collect(),
         ));
     }
     let one = Quantity::by("each step", "step", Unit::Piece, number(1));
     tasks.push((
         TaskName::Rated("step".into()),
-        slabs(&|_, slab| slab.is_step.then(|| one.clone())),
+        slabs(&|_, slab| match &slab.steps {
+            Some(steps) => Some(steps.risers.clone()),
+            None => slab.is_step.then(|| one.clone()),
+        }),
     ));
     tasks.push((
         TaskName::Rated("cure, strip and clean".into()),
-        slabs(&|_, slab| Some(slab.area.clone())),
+        slabs(&|_, slab| Some(slab.surface())),
     ));
+    tasks.extend(sealing(work, rules));
     for extra in work.extras {
         let ExtraWhat::Item(amount) = &extra.what else {
             continue;
@@ -136,6 +128,35 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         }
     }
     tasks
+}
+
+/// Feet of bars placed in a slab, those along its edges too.
+fn steel(slab: &SlabQuantities) -> Option<Quantity> {
+    let all: Vec<&Quantity> = slab.steel().map(|bars| &bars.placed).collect();
+    match all[..] {
+        [] => None,
+        [one] => Some(one.clone()),
+        _ => Some(Quantity::by(
+            "in the slab and along its edges",
+            "bars placed",
+            Unit::Foot,
+            sum(all),
+        )),
+    }
+}
+
+/// What of an order is placed in each slab.
+fn placed(order: &ConcreteOrder) -> impl Iterator<Item = (Section, Quantity)> {
+    let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
+    let one_slab = order.shares.len() == 1;
+    order.shares.iter().map(move |(section, share)| {
+        let part = if one_slab || net.is_zero() {
+            order.order.clone()
+        } else {
+            share_of(order, *share, net)
+        };
+        (*section, part)
+    })
 }
 
 /// A slab's part of an order, by its net concrete.

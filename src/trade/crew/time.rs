@@ -1,10 +1,10 @@
 //! From hours of work to trips, crew days and the hours that are charged.
 
-use super::stages::{self, StageHours};
+use super::stages::{self, Stage, StageHours};
 use super::{Crew, TaskHours};
 use crate::input::business::{Charge, CrewPolicy, DayCount, DayRule};
 use crate::trade::order::List;
-use crate::trade::term::{Term, of, sum};
+use crate::trade::term::{Term, largest, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
@@ -68,6 +68,20 @@ impl Day {
         )
     }
 
+    /// The trips of the job, and every visit after the pour.
+    fn all_trips(&self, worked: &Quantity, returns: Option<&Quantity>) -> Quantity {
+        let Some(returns) = returns else {
+            return self.trips(worked, "trips".into());
+        };
+        let work = of(worked) / (of(&self.people) * self.for_work());
+        Quantity::by(
+            "hours ÷ (people × a day without travel and set-up), up to a whole one, and every visit after the pour",
+            "trips",
+            Unit::Trip,
+            work.whole() + returns,
+        )
+    }
+
     fn days(&self, hours: impl Into<Term>, name: String) -> Quantity {
         let days = hours.into() / (of(&self.people) * &self.hours);
         let days = match &self.step {
@@ -83,7 +97,7 @@ impl Day {
     }
 }
 
-pub(super) fn time(tasks: Vec<TaskHours>, list: &List<'_>) -> Crew {
+pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &List<'_>) -> Crew {
     let policy = list.ways.crew;
     let day = Day::of(policy);
     let worked = list.sets.settle(Quantity::by(
@@ -93,9 +107,13 @@ pub(super) fn time(tasks: Vec<TaskHours>, list: &List<'_>) -> Crew {
         sum(tasks.iter().map(|task| &task.hours)),
     ));
     let mut stages = stages::hours(&tasks);
+    let by_the_stage = policy.day_count.value == DayCount::ByStage;
+    if by_the_stage && returns.is_some() && stages.iter().all(|one| one.stage != Stage::Return) {
+        stages.push(stages::without_hours(Stage::Return));
+    }
     let trips = list.sets.settle(match policy.day_count.value {
-        DayCount::ByTheJob => day.trips(&worked, "trips".into()),
-        DayCount::ByStage => by_stage(&day, &mut stages, list),
+        DayCount::ByTheJob => day.all_trips(&worked, returns.as_ref()),
+        DayCount::ByStage => by_stage(&day, &mut stages, &mut returns, list),
     });
     let travel = list.sets.settle(Quantity::by(
         "trips × people × travel",
@@ -153,6 +171,7 @@ pub(super) fn time(tasks: Vec<TaskHours>, list: &List<'_>) -> Crew {
         stages,
         worked,
         trips,
+        returns,
         travel,
         set_up,
         hours,
@@ -162,13 +181,33 @@ pub(super) fn time(tasks: Vec<TaskHours>, list: &List<'_>) -> Crew {
 }
 
 /// Every stage is a visit of its own: its trips and its days go up by themselves.
-fn by_stage(day: &Day, stages: &mut [StageHours], list: &List<'_>) -> Quantity {
+///
+/// The crew comes back at least as often as finishes and sealers ask.
+fn by_stage(
+    day: &Day,
+    stages: &mut [StageHours],
+    returns: &mut Option<Quantity>,
+    list: &List<'_>,
+) -> Quantity {
     let mut trips = Vec::new();
     for one in &mut *stages {
         let name = one.stage.name();
-        let visits = list
-            .sets
-            .settle(day.trips(&one.worked, format!("trips to {name}")));
+        let visits = match &returns {
+            Some(returns) if one.stage == Stage::Return => {
+                let by_hours = day.trips(&one.worked, "trips by the hours to return".into());
+                Quantity::by(
+                    "the larger of what its hours take and what finishes and sealers ask for",
+                    format!("trips to {name}"),
+                    Unit::Trip,
+                    largest(vec![of(&by_hours), of(returns)]),
+                )
+            }
+            Some(_) | None => day.trips(&one.worked, format!("trips to {name}")),
+        };
+        let visits = list.sets.settle(visits);
+        if returns.is_some() && one.stage == Stage::Return {
+            *returns = Some(visits.clone());
+        }
         let mut hours = of(&one.worked) + of(&visits) * &day.people * &day.travel;
         if let Some(set_up) = &day.set_up {
             hours = hours + of(&visits) * &day.people * set_up;

@@ -70,21 +70,7 @@ pub(super) fn measure(
         Unit::Foot,
         sum(&both),
     ));
-    let per_foot = Quantity::new(
-        "weight of a foot",
-        Amount::new(bars.bar.weight_per_foot(), Unit::Pound),
-        Working::Plan {
-            how: format!("{} bar", bars.bar),
-            of: Vec::new(),
-            rule: "ASTM A615, nominal weight (as restated)",
-        },
-    );
-    let weight = Quantity::by(
-        "feet × pounds a foot",
-        format!("{} bar weight", slab.key),
-        Unit::Pound,
-        of(&placed) * &per_foot,
-    );
+    let weight = weigh(bars.bar, &placed, format!("{} bar weight", slab.key));
     let mut runs = east_west;
     for run in north_south {
         match runs.iter_mut().find(|known| known.length == run.length) {
@@ -99,6 +85,24 @@ pub(super) fn measure(
         placed,
         weight,
     })
+}
+
+pub(super) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
+    let per_foot = Quantity::new(
+        "weight of a foot",
+        Amount::new(bar.weight_per_foot(), Unit::Pound),
+        Working::Plan {
+            how: format!("{bar} bar"),
+            of: Vec::new(),
+            rule: "ASTM A615, nominal weight (as restated)",
+        },
+    );
+    Quantity::by(
+        "feet × pounds a foot",
+        name,
+        Unit::Pound,
+        of(placed) * &per_foot,
+    )
 }
 
 /// The owner's rule: so many bar diameters.

@@ -2,10 +2,13 @@
 
 use rust_decimal_macros::dec;
 
+use super::{StepQuantities, ThickenedQuantities};
+use crate::input::business::OrderPolicy;
 use crate::input::job::{Base, Slab};
 use crate::input::phrases::SizePhrase;
 use crate::reading::At;
-use crate::trade::term::{number, of};
+use crate::trade::sets::Sets;
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
@@ -74,16 +77,67 @@ pub(super) fn area(slab: &Slab) -> Quantity {
     }
 }
 
+/// Of an even slab as written, else the mean of its two ends: exact for rectangles.
+pub(super) fn thickness(slab: &Slab, sets: Sets<'_>) -> Quantity {
+    let thin = Quantity::inches("thickness", &slab.thickness);
+    match &slab.sections.thick_end {
+        None => thin,
+        Some(end) => sets.settle(Quantity::by(
+            "the mean of thin and thick end; exact for rectangles",
+            format!("{} mean thickness", slab.key),
+            Unit::Inch,
+            (of(&thin) + &Quantity::inches("thick end", &end.thickness)) / number(2),
+        )),
+    }
+}
+
 /// Square feet × inches ÷ 324 is cubic yards: 27 cubic feet to the yard times 12
 /// inches to the foot. One division, last, so that whole numbers stay exact.
-pub(super) fn volume(slab: &Slab, area: &Quantity) -> Quantity {
-    let thickness = Quantity::inches("thickness", &slab.thickness);
+pub(super) fn volume(slab: &Slab, area: &Quantity, thickness: &Quantity) -> Quantity {
+    let is_all = slab.sections.thickened.is_none() && slab.sections.steps.is_none();
+    let what = if is_all { "concrete" } else { "flat concrete" };
     Quantity::by(
         "sq ft × in ÷ 324 = cu yd: 27 cu ft × 12 in",
+        format!("{} {what}", slab.key),
+        Unit::CubicYard,
+        of(area) * thickness / number(dec!(324)),
+    )
+}
+
+/// The slab with its thickened edges and its steps; none where there is only the slab.
+pub(super) fn whole(
+    slab: &Slab,
+    flat: &Quantity,
+    thickened: Option<&ThickenedQuantities>,
+    steps: Option<&StepQuantities>,
+) -> Option<Quantity> {
+    if thickened.is_none() && steps.is_none() {
+        return None;
+    }
+    let parts = [
+        Some(flat),
+        thickened.map(|edge| &edge.concrete),
+        steps.and_then(|steps| steps.concrete.as_ref()),
+    ];
+    Some(Quantity::by(
+        "slab, thickened edges and steps",
         format!("{} concrete", slab.key),
         Unit::CubicYard,
-        of(area) * &thickness / number(dec!(324)),
-    )
+        sum(parts.into_iter().flatten()),
+    ))
+}
+
+/// Strips of sheet that lap: area × width ÷ (width − lap).
+pub(super) fn retarder(slab: &Slab, policy: &OrderPolicy, area: &Quantity) -> Option<Quantity> {
+    slab.sections.retarder.as_ref()?;
+    let width = Quantity::feet("sheet width", &policy.retarder_width);
+    let lap = Quantity::feet("sheet lap", &policy.retarder_lap);
+    Some(Quantity::by(
+        "area × width ÷ (width − lap); laps of 6 in at least (IBC 1910.1, from a copy)",
+        format!("{} vapor retarder", slab.key),
+        Unit::SquareFoot,
+        of(area) * &width / (of(&width) - &lap),
+    ))
 }
 
 /// Compacted, under the slab and no wider.

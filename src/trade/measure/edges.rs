@@ -9,8 +9,10 @@ use crate::values::{Amount, Length, Unit};
 
 #[derive(Clone, Debug)]
 pub struct EdgeQuantities {
-    /// Straight edge that needs a form.
+    /// Straight edge that needs a form; a deep one is counted apart.
     pub straight: Quantity,
+    /// Straight edge that needs a form deeper than the owner's limit.
+    pub deep: Quantity,
     /// Curved edge that needs a form.
     pub curved: Quantity,
     /// Edge that needs an isolation strip.
@@ -21,7 +23,19 @@ pub struct EdgeQuantities {
     pub by_kind: Vec<(EdgeKind, Quantity)>,
 }
 
-pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
+impl EdgeQuantities {
+    /// The open edge, where there is any.
+    pub fn open(&self) -> Option<&Quantity> {
+        let open = self
+            .by_kind
+            .iter()
+            .find(|(kind, _)| *kind == EdgeKind::Open);
+        open.map(|(_, length)| length)
+    }
+}
+
+pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) -> EdgeQuantities {
+    let is_deep = |part: &EdgePart| deep_over.is_some_and(|limit| limit < slab.edge_depth(part));
     let parts: Vec<(EdgePart, bool, Quantity)> = slab
         .edges
         .iter()
@@ -29,7 +43,7 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
             (
                 *part,
                 slab.outline.sides()[part.side].is_straight(),
-                stretch(slab, part),
+                along(slab, part.side, part.stretch),
             )
         })
         .collect();
@@ -51,7 +65,10 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
         .filter(|(kind, _)| parts.iter().any(|(part, ..)| part.kind == *kind));
     EdgeQuantities {
         straight: named("straight form", &|part, straight| {
-            part.kind.has_form() && straight
+            part.kind.has_form() && straight && !is_deep(part)
+        }),
+        deep: named("deep form", &|part, straight| {
+            part.kind.has_form() && straight && is_deep(part)
         }),
         curved: named("curved form", &|part, straight| {
             part.kind.has_form() && !straight
@@ -73,10 +90,11 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> EdgeQuantities {
     }
 }
 
-fn stretch(slab: &Slab, part: &EdgePart) -> Quantity {
-    let side = slab.outline.sides()[part.side];
+/// Feet of a side, or of a stretch of it.
+pub(super) fn along(slab: &Slab, side: usize, stretch: Option<(Length, Length)>) -> Quantity {
+    let side = slab.outline.sides()[side];
     let name = side_name(slab, &side);
-    let (value, how) = match part.stretch {
+    let (value, how) = match stretch {
         Some((from, to)) => {
             let length: Length = to - from;
             (length.feet(), format!("part of the {name}"))

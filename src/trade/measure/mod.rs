@@ -7,20 +7,28 @@
 mod bars;
 mod concrete;
 mod edges;
+mod faces;
 mod joints;
 mod mesh;
 mod removal;
+mod steps;
+mod thickened;
 
 pub use bars::{BarQuantities, Run, lap};
 pub use edges::EdgeQuantities;
+pub use faces::{BorderQuantities, Face, faces};
 pub use joints::JointQuantities;
-pub use removal::RemovalQuantities;
+pub use removal::{RemovalQuantities, SawCut};
+pub use steps::StepQuantities;
+pub use thickened::ThickenedQuantities;
 
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Takeoff};
 use crate::trade::Quantity;
 use crate::trade::sets::Sets;
+use crate::trade::term::of;
+use crate::values::Unit;
 
 /// Everything measured of one slab.
 #[derive(Clone, Debug)]
@@ -28,12 +36,68 @@ pub struct SlabQuantities {
     pub area: Quantity,
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
+    /// Where one end is thicker than the other.
+    pub mean_thickness: Option<Quantity>,
+    /// Of the slab alone, where there is more to it.
+    pub flat: Option<Quantity>,
     pub base: Option<Quantity>,
     pub bars: Option<BarQuantities>,
     pub mesh: Option<Quantity>,
     pub joints: Option<JointQuantities>,
+    pub thickened: Option<ThickenedQuantities>,
+    pub steps: Option<StepQuantities>,
+    /// Square feet of sheet, laps included.
+    pub retarder: Option<Quantity>,
+    pub border: Option<BorderQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
+}
+
+impl SlabQuantities {
+    /// All bars to cut: those of the slab, and those along its thickened edges.
+    pub fn steel(&self) -> impl Iterator<Item = &BarQuantities> {
+        let edge = self.thickened.as_ref().and_then(|edge| edge.bars.as_ref());
+        self.bars.iter().chain(edge)
+    }
+
+    /// What there is of it beyond an even slab, in the order it is shown.
+    pub fn sections(&self) -> Vec<Quantity> {
+        let first = self.mean_thickness.iter().chain(&self.flat);
+        let mut all: Vec<Quantity> = first.cloned().collect();
+        if let Some(edge) = &self.thickened {
+            all.extend([edge.length.clone(), edge.strip.clone()]);
+            all.extend(edge.taper.clone());
+            all.push(edge.concrete.clone());
+            all.extend(edge.core.clone());
+        }
+        if let Some(steps) = &self.steps {
+            all.push(steps.risers.clone());
+            all.extend(steps.concrete.clone());
+            all.push(steps.riser_form.clone());
+            all.extend(steps.side_form.clone());
+            all.push(steps.face.clone());
+        }
+        all.extend(self.retarder.clone());
+        all
+    }
+
+    /// Compacted, inside the walls of a stoop.
+    pub fn fill(&self) -> Option<&Quantity> {
+        self.thickened.as_ref().and_then(|edge| edge.core.as_ref())
+    }
+
+    /// What is cured: the slab, and the faces of its steps.
+    pub fn surface(&self) -> Quantity {
+        match &self.steps {
+            None => self.area.clone(),
+            Some(steps) => Quantity::by(
+                "slab and steps",
+                "surface",
+                Unit::SquareFoot,
+                of(&self.area) + &steps.face,
+            ),
+        }
+    }
 }
 
 /// Measures every slab, in the order of the takeoff.
@@ -58,9 +122,19 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
     let area = sets.settle(concrete::area(slab));
+    let thickness = concrete::thickness(slab, sets);
+    let thickened = thickened::measure(slab, &area, &thickness, (policy, rules), sets);
+    let steps = steps::measure(slab, sets);
+    // Deep forms are told apart only where the book has a rate for them.
+    let deep_over = (rules.rates.get("form deep")).map(|_| policy.deep_form_over.value);
+    let flat = sets.settle(concrete::volume(slab, &area, &thickness));
+    let whole = concrete::whole(slab, &flat, thickened.as_ref(), steps.as_ref());
+    let edges = edges::measure(slab, deep_over, sets);
     SlabQuantities {
-        edges: edges::measure(slab, sets),
-        concrete: sets.settle(concrete::volume(slab, &area)),
+        border: faces::border(slab, edges.open(), &area, sets),
+        edges,
+        flat: whole.is_some().then(|| flat.clone()),
+        concrete: whole.map_or(flat, |whole| sets.settle(whole)),
         base: slab
             .base
             .as_ref()
@@ -68,7 +142,11 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         bars: bars::measure(slab, policy, rules, sets),
         mesh: mesh::measure(slab, policy, rules, &area).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),
-        is_step: slab.on.is_some() || slab.kind == "step",
+        is_step: (slab.on.is_some() || slab.kind == "step") && steps.is_none(),
+        retarder: concrete::retarder(slab, policy, &area).map(|sheet| sets.settle(sheet)),
+        mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),
+        thickened,
+        steps,
         area,
     }
 }

@@ -2,68 +2,40 @@
 
 use rust_decimal_macros::dec;
 
-use crate::input::job::{Removal, RemovalMaterial};
+use crate::geometry::Outline;
+use crate::input::job::{Breaking, Removal, RemovalMaterial};
 use crate::input::phrases::SizePhrase;
 use crate::reading::At;
 use crate::trade::sets::Sets;
 use crate::trade::term::{number, of};
-use crate::trade::working::Quantity;
-use crate::values::{Length, Unit};
+use crate::trade::working::{Quantity, Working};
+use crate::values::{Amount, Length, Unit};
 
 #[derive(Clone, Debug)]
 pub struct RemovalQuantities {
     pub material: RemovalMaterial,
+    pub breaking: Breaking,
+    /// The rate it goes by.
+    pub task: &'static str,
+    /// Nothing of it is hauled.
+    pub stays: bool,
     pub area: Quantity,
     /// Cubic yards in place.
     pub solid: Quantity,
+    pub saw_cut: Option<SawCut>,
+}
+
+/// A cut through the whole depth.
+#[derive(Clone, Debug)]
+pub struct SawCut {
+    pub length: Quantity,
+    /// Square feet the blade goes through.
+    pub face: Quantity,
 }
 
 pub(super) fn measure(removal: &Removal, sets: Sets<'_>) -> RemovalQuantities {
     let name = &removal.name.value;
-    let place = removal.size.place;
-    let feet = |what: &str, value: Length| Quantity::feet(what, &At { value, place });
-    let inches = |value: Length| Quantity::inches("depth", &At { value, place });
-    let (area, depth) = match removal.size.value {
-        SizePhrase::Block {
-            length,
-            width,
-            depth,
-        } => {
-            let term = of(&feet("length", length)) * &feet("width", width);
-            (
-                Quantity::by(
-                    "length times width",
-                    format!("{name} area"),
-                    Unit::SquareFoot,
-                    term,
-                ),
-                inches(depth),
-            )
-        }
-        SizePhrase::AreaDeep { square_feet, depth } => (
-            Quantity::given(format!("{name} area"), square_feet, place),
-            inches(depth),
-        ),
-        SizePhrase::Rectangle {
-            east_west,
-            north_south,
-        } => {
-            let term = of(&feet("length", east_west)) * &feet("width", north_south);
-            (
-                Quantity::by(
-                    "length times width",
-                    format!("{name} area"),
-                    Unit::SquareFoot,
-                    term,
-                ),
-                inches(Length::ZERO),
-            )
-        }
-        SizePhrase::Circle { .. } => (
-            Quantity::by("", format!("{name} area"), Unit::SquareFoot, number(0)),
-            inches(Length::ZERO),
-        ),
-    };
+    let (area, depth) = area(removal);
     let area = sets.settle(area);
     let solid = Quantity::by(
         "sq ft × in ÷ 324 = cu yd, in place",
@@ -71,9 +43,72 @@ pub(super) fn measure(removal: &Removal, sets: Sets<'_>) -> RemovalQuantities {
         Unit::CubicYard,
         of(&area) * &depth / number(dec!(324)),
     );
+    let saw_cut = removal.saw_cut.as_ref().map(|cut| {
+        let length = Quantity::feet(format!("{name} saw cut, as written"), cut);
+        let length = sets.settle(Quantity::by(
+            "as the takeoff says",
+            format!("{name} saw cut"),
+            Unit::Foot,
+            of(&length),
+        ));
+        let face = sets.settle(Quantity::by(
+            "length × depth ÷ 12",
+            format!("{name} sawn face"),
+            Unit::SquareFoot,
+            of(&length) * &depth / number(dec!(12)),
+        ));
+        SawCut { length, face }
+    });
     RemovalQuantities {
         material: removal.material,
+        breaking: removal.breaking,
+        task: removal.task(),
+        stays: removal.stays,
         area,
         solid: sets.settle(solid),
+        saw_cut,
+    }
+}
+
+/// The area as measured, and the depth.
+fn area(removal: &Removal) -> (Quantity, Quantity) {
+    let name = format!("{} area", removal.name.value);
+    let place = removal.size.place;
+    let feet = |what: &str, value: Length| Quantity::feet(what, &At { value, place });
+    let inches = |value: Length| Quantity::inches("depth", &At { value, place });
+    // Reading has seen to it that the depth stands in the size or beside it.
+    let beside = removal.depth.as_ref().map_or_else(
+        || inches(Length::ZERO),
+        |depth| Quantity::inches("depth", depth),
+    );
+    let rectangle = |name: String, length: Length, width: Length| {
+        Quantity::by(
+            "length times width",
+            name,
+            Unit::SquareFoot,
+            of(&feet("length", length)) * &feet("width", width),
+        )
+    };
+    match removal.size.value {
+        SizePhrase::Block {
+            length,
+            width,
+            depth,
+        } => (rectangle(name, length, width), inches(depth)),
+        SizePhrase::AreaDeep { square_feet, depth } => {
+            (Quantity::given(name, square_feet, place), inches(depth))
+        }
+        SizePhrase::Rectangle {
+            east_west,
+            north_south,
+        } => (rectangle(name, east_west, north_south), beside),
+        SizePhrase::Circle { diameter } => {
+            let how = format!("circle of {diameter}: 3.1416 × radius × radius");
+            let round = Amount::new(Outline::circle(diameter).area(), Unit::SquareFoot);
+            (
+                Quantity::new(name, round, Working::Shape { how, place }),
+                beside,
+            )
+        }
     }
 }

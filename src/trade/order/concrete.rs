@@ -1,28 +1,36 @@
-//! Ready-mix: one order for each mix of each pour, its loads, and what the plant charges beside it.
+//! Ready-mix: one order for each mix and color of each pour, its loads, and what the plant charges beside it.
 
+mod charges;
 mod fees;
 mod loads;
+mod standing;
+mod waits;
 
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use fees::fees;
-use loads::{loads, short, standing};
+use loads::{loads, short};
+use standing::standing;
+pub use waits::OnCall;
 
 use super::{List, Missing, Section};
 use crate::input::book::Supply;
-use crate::input::job::{Method, Takeoff};
+use crate::input::job::{Method, Slab, Takeoff};
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::term::{largest, number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
-/// What is ordered of one mix for one pour.
+/// What is ordered of one mix in one color for one pour.
 #[derive(Clone, Debug)]
 pub struct ConcreteOrder {
     pub placement: usize,
     pub mix: At<String>,
+    pub color: Option<At<String>>,
+    /// How it is placed.
+    pub by: Method,
     pub net: Quantity,
     pub order: Quantity,
     /// Yards on each truck, in turn; the last takes the rest.
@@ -31,7 +39,44 @@ pub struct ConcreteOrder {
     pub short: Quantity,
     /// Minutes past the free ones.
     pub standing: Quantity,
+    /// Where a part of the last load waits for a call.
+    pub on_call: Option<OnCall>,
+    /// What comes back and is charged, where the plant charges for it.
+    pub back: Option<Quantity>,
     pub shares: Vec<(Section, Decimal)>,
+}
+
+impl ConcreteOrder {
+    /// Whether this slab is poured from it.
+    pub fn takes(&self, slab: &Slab) -> bool {
+        slab.placement == self.placement
+            && slab.mix.value == self.mix.value
+            && named(slab.color.as_ref()) == named(self.color.as_ref())
+    }
+
+    /// Its mix, and its color where it has one.
+    pub fn called(&self) -> String {
+        called(&self.mix, self.color.as_ref())
+    }
+
+    /// What nothing that is bought leads to.
+    pub(super) fn roots(&self) -> Vec<Quantity> {
+        let waits = self.on_call.iter();
+        waits
+            .flat_map(|call| [call.waits.clone(), call.firm.clone()])
+            .collect()
+    }
+}
+
+fn called(mix: &At<String>, color: Option<&At<String>>) -> String {
+    match named(color) {
+        Some(color) => format!("{} {color}", mix.value),
+        None => mix.value.clone(),
+    }
+}
+
+fn named(color: Option<&At<String>>) -> Option<&str> {
+    color.map(|color| color.value.as_str())
 }
 
 pub(super) fn orders(
@@ -45,10 +90,12 @@ pub(super) fn orders(
     };
     let mut groups: Vec<(usize, At<String>, Vec<usize>)> = Vec::new();
     for (i, slab) in takeoff.slabs.iter().enumerate() {
-        match groups
-            .iter_mut()
-            .find(|(placement, mix, _)| *placement == slab.placement && mix.value == slab.mix.value)
-        {
+        match groups.iter_mut().find(|(placement, mix, members)| {
+            let color = takeoff.slabs[members[0]].color.as_ref();
+            *placement == slab.placement
+                && mix.value == slab.mix.value
+                && named(color) == named(slab.color.as_ref())
+        }) {
             Some((.., members)) => members.push(i),
             None => groups.push((slab.placement, slab.mix.clone(), vec![i])),
         }
@@ -58,12 +105,14 @@ pub(super) fn orders(
     let several = 1 < takeoff.placements.len();
     let mut orders = Vec::new();
     for (placement, mix, members) in groups {
+        let color = takeoff.slabs[members[0]].color.clone();
+        let ordered = format!("{} order", called(&mix, color.as_ref()));
         let name = if several {
-            format!("{} order, pour {}", mix.value, placement + 1)
+            format!("{ordered}, pour {}", placement + 1)
         } else {
-            format!("{} order", mix.value)
+            ordered
         };
-        let prime = primed.contains(&(placement, mix.value.clone()));
+        let prime = primed.contains(&members[0]);
         let order = order(
             &name, placement, mix, &members, prime, takeoff, slabs, supply, list,
         );
@@ -84,7 +133,8 @@ pub(super) fn orders(
         }
         orders.push(order);
     }
-    fees(&orders, supply, list);
+    waits::hold_back(&mut orders, takeoff, supply, list);
+    fees(&orders, takeoff, supply, list);
     orders
 }
 
@@ -92,26 +142,26 @@ fn name_of_need(order: &ConcreteOrder) -> String {
     order.order.name().to_owned()
 }
 
-/// The pump's prime is lost once a pour, and belongs to its largest order.
+/// The pump's prime is lost once a pour, and belongs to its largest order: the first slab of each such.
 fn primed(
     groups: &[(usize, At<String>, Vec<usize>)],
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
-) -> Vec<(usize, String)> {
-    if takeoff.access.by.value != Method::Pump {
-        return Vec::new();
-    }
+) -> Vec<usize> {
     let yards = |members: &[usize]| {
         members
             .iter()
             .map(|&i| slabs[i].concrete.value())
             .sum::<Decimal>()
     };
-    let mut found: Vec<(usize, String)> = Vec::new();
+    let mut found: Vec<usize> = Vec::new();
     for placement in 0..takeoff.placements.len() {
+        if !takeoff.access_of(placement).is_by(Method::Pump) {
+            continue;
+        }
         let of_pour = groups.iter().filter(|(p, ..)| *p == placement);
-        if let Some((_, mix, _)) = of_pour.max_by_key(|(.., members)| yards(members)) {
-            found.push((placement, mix.value.clone()));
+        if let Some((.., members)) = of_pour.max_by_key(|(.., members)| yards(members)) {
+            found.push(members[0]);
         }
     }
     found
@@ -134,8 +184,14 @@ fn order(
 ) -> ConcreteOrder {
     const RULE: &str = "net + the largest of percent, too deep a base, and the least; up to how the plant sells, once";
     let policy = list.ways.order;
+    let color = takeoff.slabs[members[0]].color.clone();
     let net = list.sets.settle(Quantity::by(
-        "slabs added up",
+        match color {
+            Some(_) => {
+                "slabs of this color added up; another color is another order, with its own loads"
+            }
+            None => "slabs added up",
+        },
         format!("{name} net"),
         Unit::CubicYard,
         sum(members.iter().map(|&i| &slabs[i].concrete)),
@@ -166,13 +222,12 @@ fn order(
     ));
     let step = Quantity::given("sold in", supply.sold_in.value, supply.sold_in.place);
     let mut gross = of(&net) + &allowance;
-    if prime {
-        gross = gross
-            + &Quantity::given(
-                "pump prime",
-                supply.pump_prime.value,
-                supply.pump_prime.place,
-            );
+    let prime = prime.then(|| {
+        let prime = &supply.pump_prime;
+        Quantity::given("pump prime", prime.value, prime.place)
+    });
+    if let Some(prime) = &prime {
+        gross = gross + prime;
     }
     let mut ordered = gross.up_to(&step);
     if ordered.value() < supply.smallest.value.value {
@@ -185,11 +240,16 @@ fn order(
     let order = list
         .sets
         .settle(Quantity::by(RULE, name, Unit::CubicYard, ordered));
-    let loads = loads(order.value(), supply.truck.value.value);
-    let standing = standing(name, &order, &loads, takeoff, supply, list);
+    let loads = loads(order.value(), supply);
+    let by = takeoff.access_of(placement).by.value;
+    let standing = standing(name, &order, &loads, by, supply, list);
     ConcreteOrder {
         placement,
         mix,
+        color,
+        by,
+        on_call: None,
+        back: waits::back(name, &order, &net, prime.as_ref(), supply, list),
         net,
         short: short(name, &order, &loads, supply),
         standing,

@@ -1,13 +1,15 @@
 //! What the slabs need beside concrete: steel, fiber, base, forms, strip, curing compound.
 
 mod loose;
+mod sections;
 mod steel;
 
 use rust_decimal_macros::dec;
 
+use super::finishes::cured_by;
 use super::{ConcreteOrder, List, Section};
-use crate::input::book::Role;
-use crate::input::job::{Method, Takeoff};
+use crate::input::book::{Curing, Role};
+use crate::input::job::Takeoff;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
@@ -31,14 +33,8 @@ pub(super) fn list(
             .map(|(i, slab)| (Section::Slab(i), what(slab)))
             .collect::<Vec<_>>()
     };
-    let formed = each(&|slab| {
-        Quantity::by(
-            "straight and curved",
-            "formed edge",
-            Unit::Foot,
-            of(&slab.edges.straight) + &slab.edges.curved,
-        )
-    });
+    let apart = list.ways.rules.roles.contains_key(&Role::DeepForms);
+    let formed = each(&|slab| sections::formed(slab, apart));
     list.buy_role(
         Role::Forms,
         "form boards",
@@ -46,6 +42,7 @@ pub(super) fn list(
         &formed,
         None,
     );
+    sections::deep_forms(slabs, list);
     stakes(slabs, list);
     let strip = each(&|slab| slab.edges.strip.clone());
     list.buy_role(
@@ -62,9 +59,10 @@ pub(super) fn list(
             "area ÷ coverage",
             "curing compound",
             Unit::Gallon,
-            of(&slab.area) / &coverage,
+            of(&slab.surface()) / &coverage,
         )
     });
+    let compound = cured_by(Curing::Compound, takeoff, compound);
     list.buy_role(
         Role::CuringCompound,
         "curing compound",
@@ -72,23 +70,8 @@ pub(super) fn list(
         &compound,
         None,
     );
-    if takeoff.access.by.value == Method::Pump {
-        for (placement, _) in takeoff.placements.iter().enumerate() {
-            let once = Quantity::by(
-                "once a pour",
-                format!("pump, pour {}", placement + 1),
-                Unit::Trip,
-                number(1),
-            );
-            list.buy_role(
-                Role::Pump,
-                &format!("pump, pour {}", placement + 1),
-                "once a pour",
-                &[(Section::Whole, once)],
-                Some(placement),
-            );
-        }
-    }
+    sections::retarder(slabs, list);
+    super::pump::list(takeoff, orders, list);
 }
 
 /// One at each end of a form and between, no farther apart than the owner says.

@@ -2,17 +2,18 @@
 
 use rust_decimal_macros::dec;
 
-use super::{List, MATERIALS, Missing, Section};
+use super::{List, Missing, Section};
+use crate::input::job::RemovalMaterial;
 use crate::trade::measure::RemovalQuantities;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
 pub(super) fn list(removals: &[RemovalQuantities], list: &mut List<'_>) {
-    for material in MATERIALS {
+    for material in RemovalMaterial::ALL {
         let solids: Vec<&Quantity> = removals
             .iter()
-            .filter(|one| one.material == material)
+            .filter(|one| one.material == material && !one.stays)
             .map(|one| &one.solid)
             .collect();
         if solids.is_empty() {

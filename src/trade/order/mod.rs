@@ -5,25 +5,30 @@
 
 mod concrete;
 mod extras;
+mod finishes;
 mod goods;
 mod haul;
+mod machines;
+mod permit;
+mod pump;
+mod sawing;
 mod sticks;
 
-pub use concrete::ConcreteOrder;
+pub use concrete::{ConcreteOrder, OnCall};
 pub use sticks::{CutPlan, cut_plan};
 
 use rust_decimal::Decimal;
 
 use crate::input::book::{Class, ItemKey, Role, Rules};
 use crate::input::business::{CrewPolicy, OrderPolicy};
-use crate::input::job::{Choice, Extra, RemovalMaterial, Takeoff};
+use crate::input::job::{Choice, Extra, Takeoff};
 use crate::reading::At;
 use crate::trade::crew::{self, Crew};
 use crate::trade::measure::{self, RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
-use crate::trade::term::{number, of, sum};
+use crate::trade::term::{largest, of, sum};
 use crate::trade::working::Quantity;
-use crate::values::Money;
+use crate::values::{Amount, Day, Money};
 
 /// Something to be paid for, in the amount that is really bought.
 #[derive(Clone, Debug)]
@@ -77,6 +82,8 @@ pub struct Ways<'a> {
     pub rules: &'a Rules,
     pub order: &'a OrderPolicy,
     pub crew: &'a CrewPolicy,
+    /// The day of each pour, said or counted from the day of the quote.
+    pub pours: &'a [Day],
 }
 
 /// Everything the job needs when the customer chooses this.
@@ -96,8 +103,11 @@ pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
     };
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
+    finishes::list(takeoff, &slabs, &orders, &mut list);
+    sawing::list(&removals, &mut list);
     haul::list(&removals, &mut list);
     extras::list(&extras, &mut list);
+    permit::list(takeoff, &mut list);
     let work = crew::Work {
         takeoff,
         slabs: &slabs,
@@ -106,6 +116,8 @@ pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
         extras: &extras,
     };
     let crew = crew::crew(&work, &mut list);
+    machines::buggies(takeoff, &orders, &crew, &mut list);
+    machines::breaker(&removals, &crew, &mut list);
     let mut missing = list.missing;
     missing.sort();
     missing.dedup();
@@ -128,6 +140,7 @@ impl JobNeeds {
             .map(|need| need.quantity.clone())
             .collect();
         roots.extend(self.crew.roots());
+        roots.extend(self.orders.iter().flat_map(ConcreteOrder::roots));
         for slab in &self.slabs {
             roots.extend([
                 slab.area.clone(),
@@ -136,10 +149,16 @@ impl JobNeeds {
                 slab.edges.curved.clone(),
                 slab.edges.strip.clone(),
             ]);
+            roots.push(slab.edges.deep.clone());
+            roots.extend(slab.sections());
             roots.extend(
-                slab.bars
-                    .iter()
+                slab.steel()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
+            );
+            roots.extend(
+                slab.border
+                    .iter()
+                    .flat_map(|border| [border.area.clone(), border.inside.clone()]),
             );
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
         }
@@ -186,14 +205,16 @@ impl List<'_> {
             whole.up_to(
                 Quantity::new(
                     "sold in",
-                    crate::values::Amount::new(selling.step, selling.unit),
+                    Amount::new(selling.step, selling.unit),
                     crate::trade::Working::Given(selling.place),
                 )
                 .as_term(),
             )
         };
         let bought = if stepped.value() < selling.smallest {
-            number(selling.smallest)
+            let smallest = Amount::new(selling.smallest, selling.unit);
+            let smallest = Quantity::given("at least", smallest, selling.place);
+            largest(vec![stepped, of(&smallest)])
         } else {
             stepped
         };
@@ -210,6 +231,23 @@ impl List<'_> {
             placement,
             shares,
         });
+    }
+
+    /// Buys `much` for these parts of the job.
+    pub fn buy_for(
+        &mut self,
+        item: &At<ItemKey>,
+        name: &str,
+        rule: &'static str,
+        much: Quantity,
+        placement: Option<usize>,
+        shares: Vec<(Section, Decimal)>,
+    ) {
+        let before = self.needs.len();
+        self.buy(item, name, rule, &[(Section::Whole, much)], placement);
+        if let Some(need) = self.needs.get_mut(before) {
+            need.shares = shares;
+        }
     }
 
     /// The item that stands for `role`; none when it is not charged or not known, which is noted.
@@ -255,7 +293,3 @@ impl List<'_> {
         rate
     }
 }
-
-/// Removal materials in a fixed order.
-pub(super) const MATERIALS: [RemovalMaterial; 2] =
-    [RemovalMaterial::Concrete, RemovalMaterial::Soil];

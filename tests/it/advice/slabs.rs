@@ -60,12 +60,19 @@ fn panels_are_nearly_square() {
 
 #[test]
 fn the_groove_is_a_quarter_deep() {
-    Files::new().says("groove-depth", "`1 in` deep; a 3/4 in groove", "quarter");
-    Files::new()
-        .job(SIZE, "size: 16 ft x 16 ft, thickness: 6 in")
-        .says("groove-depth", "`1 1/2 in`", "UFGS");
-    Files::new()
-        .job(SIZE, "size: 8 ft x 8 ft")
+    // Nobody knows the tool.
+    Files::new().silent("groove-depth");
+    let tool = |depth: &str| {
+        let order = format!("order:\n  groove depth: {depth}");
+        Files::new().business("order:", &order)
+    };
+    tool("3/4 in").says("groove-depth", "`1 in` deep in `4 in`", "quarter");
+    tool("1 in").silent("groove-depth");
+    let thick = tool("1 in").job(SIZE, "size: 16 ft x 16 ft, thickness: 6 in");
+    thick.says("groove-depth", "`1 1/2 in`", "UFGS");
+    // One panel has no joint.
+    thick
+        .job("size: 16 ft x 16 ft", "size: 8 ft x 8 ft")
         .silent("groove-depth");
 }
 

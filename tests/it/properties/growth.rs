@@ -71,6 +71,36 @@ fn thicker_never_orders_less() {
     }
 }
 
+/// A strip is never more than the slab it lies in, and never makes the concrete less.
+#[test]
+fn a_thickened_edge_only_adds() {
+    let shop = Shop::new(BUSINESS, BOOK);
+    let mut found = 0;
+    for seed in 0..120 {
+        let mut job = jobs::job(seed);
+        let with = shop.offer(&job.text());
+        for (i, slab) in job.slabs.iter_mut().enumerate() {
+            let edge = &with.quoted().needs.slabs[i];
+            let Some(thickened) = &edge.thickened else {
+                continue;
+            };
+            found += 1;
+            slab.thickened = None;
+            assert!(Decimal::ZERO <= thickened.strip.value(), "seed {seed}");
+            assert!(thickened.strip.value() < edge.area.value(), "seed {seed}");
+        }
+        let without = shop.offer(&job.text());
+        let net = |offer: &Offer| -> Vec<Decimal> {
+            let slabs = offer.quoted().needs.slabs.iter();
+            slabs.map(|slab| slab.concrete.value()).collect()
+        };
+        for (with, without) in net(&with).iter().zip(net(&without)) {
+            assert!(without <= *with, "seed {seed}");
+        }
+    }
+    assert!(20 < found, "only {found} slabs had thickened edges");
+}
+
 /// Every price of the book in turn, raised by a tenth and a cent.
 #[test]
 fn a_dearer_item_never_lowers_the_cost() {

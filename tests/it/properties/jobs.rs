@@ -65,6 +65,8 @@ pub struct Slab {
     pub shape: Shape,
     /// Eighths of an inch.
     pub thickness: u64,
+    /// Which edges go deeper, and how far inside they slope up, in inches.
+    pub thickened: Option<(&'static str, u64)>,
 }
 
 #[derive(Clone, Debug)]
@@ -167,6 +169,9 @@ fn slab(number: u64, dice: &mut Dice) -> Slab {
         kind,
         shape,
         thickness: dice.between(28, 64),
+        thickened: dice
+            .one_in(3)
+            .then(|| (dice.pick(&["all", "all open"]), dice.between(0, 2))),
     }
 }
 
@@ -209,9 +214,18 @@ impl Slab {
                 format!("outline: [{}]", legs.join(", "))
             }
         };
+        let thickened = self.thickened.map(|(edges, taper)| {
+            let taper = match taper {
+                0 => String::new(),
+                inches => format!(", taper: {inches} in"),
+            };
+            format!(", thickened: {{edges: {edges}, width: 3 in, depth: 20 in{taper}}}")
+        });
         format!(
-            "{}: {{kind: {}, thickness: {thickness}, {shape}}}",
-            self.key, self.kind
+            "{}: {{kind: {}, thickness: {thickness}, {shape}{}}}",
+            self.key,
+            self.kind,
+            thickened.unwrap_or_default()
         )
     }
 }

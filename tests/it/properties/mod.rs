@@ -1,5 +1,6 @@
 //! What holds for every job, tried on a few hundred random ones.
 
+mod books;
 mod calculator;
 mod growth;
 mod jobs;

@@ -48,6 +48,8 @@ fn measured(offer: &Offer) -> Vec<(String, Decimal)> {
             slab.mesh.as_ref(),
             slab.bars.as_ref().map(|bars| &bars.placed),
             slab.joints.as_ref().map(|joints| &joints.length),
+            slab.thickened.as_ref().map(|edge| &edge.strip),
+            slab.thickened.as_ref().map(|edge| &edge.concrete),
         ]
     });
     let mut all: Vec<_> = slabs

@@ -37,12 +37,34 @@ fn with_another_firm_too() {
     }
 }
 
+/// Finishes, colors, sealers, and visits after the pour.
+#[test]
+fn with_every_surface_too() {
+    let book = include_str!("../../golden/takeoff/stamped-and-sealed/input/book.yaml");
+    let job = include_str!("../../golden/takeoff/stamped-and-sealed/input/job.yaml");
+    let business = with(BUSINESS, &[("finish: trowel", "finish: broom")]);
+    let shop = Shop::new(&business, book);
+    let job = job.replace(
+        "kind: slab",
+        "kind: walk, base: none, border: 8 in of broom",
+    );
+    follow(0, &job, &shop.offer(&job));
+    let two = with(
+        &job,
+        &[(
+            "pour: 2026-06-15",
+            "pour: [{day: 2026-06-15, slabs: [patio, walk]}, {day: 2026-07-06, slabs: [landing, shed slab]}]\ndifficulty: 113%",
+        )],
+    );
+    follow(1, &two, &shop.offer(&two));
+}
+
 #[test]
 fn a_pocket_calculator_comes_to_the_printed_amount() {
     each(0..60, |seed, job, offer| follow(seed, &job.text(), offer));
 }
 
-fn follow(seed: u64, job: &str, offer: &Offer) {
+pub(super) fn follow(seed: u64, job: &str, offer: &Offer) {
     let mut followed = 0;
     for quantity in reachable(offer) {
         if !matches!(quantity.working(), Working::Rule { .. }) {

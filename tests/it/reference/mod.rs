@@ -8,4 +8,5 @@
 mod concrete;
 mod earth;
 mod money;
+mod sections;
 mod steel;

@@ -4,7 +4,7 @@ use super::block::Block;
 use super::falls;
 use super::frame::Frame;
 use super::scale::Scale;
-use super::sheet::{Layer, SOFT, Sheet, TINT, centered, point};
+use super::sheet::{Layer, PALE, SOFT, Sheet, TINT, centered, point};
 use super::slabs;
 use super::view::{PanelView, PlanView, SlabView};
 use crate::press::drawing::Point;
@@ -20,7 +20,8 @@ pub(super) fn draw_inside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
             .into_iter()
             .find(|b| b.wide + 4.0 < frame.width() && b.tall + 2.0 < frame.height())
         {
-            kept.write(sheet, frame.middle(), None);
+            let over_treads = (!step.treads.is_empty()).then_some(PALE);
+            kept.write(sheet, frame.middle(), over_treads);
         }
     }
     for slab in slabs {
@@ -62,8 +63,8 @@ pub(super) fn draw_beside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
         let blocks = [block.clone(), block.name_only()];
         let free = |(block, at): &(&Block, Point)| {
             let wanted = block.frame(*at);
-            // A step lies on a slab, so it may be named on the slab.
-            if slab.is_step {
+            // A step lies on a slab, so it may be named on the slab; a flight lies beside one.
+            if slab.is_step && slab.treads.is_empty() {
                 !wanted.overlaps_any(&sheet.marks) && !wanted.overlaps_any(&sheet.lines)
             } else {
                 sheet.is_free(&wanted)
@@ -85,7 +86,11 @@ pub(super) fn draw_beside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
             .or(places.first())
             .copied();
         if let Some((block, at)) = place {
-            block.clone().write(sheet, at, slab.is_step.then_some(TINT));
+            block.clone().write(
+                sheet,
+                at,
+                (slab.is_step && slab.treads.is_empty()).then_some(TINT),
+            );
         }
     }
 }

@@ -13,6 +13,10 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
         let places: Vec<Point> = polygon(&slab.outline, scale);
         if slab.is_step {
             sheet.draw(Layer::Step, sheet::outlined(&places, Some(PALE), 1.3));
+            for (from, to) in &slab.treads {
+                let ends = [scale.place(*from), scale.place(*to)];
+                sheet.line(Layer::Step, &ends, INK, 0.7, SOLID);
+            }
             sheet.marks.push(extent(&slab.outline, scale).grown(1.5));
         } else {
             sheet.draw(Layer::Fill, sheet::filled(&places, TINT));

@@ -31,6 +31,8 @@ pub struct SlabView {
     pub outline: Outline,
     /// Drawn on top of the slabs, in a darker fill, without dimensions.
     pub is_step: bool,
+    /// Lines between the treads of a flight.
+    pub treads: Vec<(Point, Point)>,
     /// Contraction joints.
     pub joints: Vec<(Point, Point)>,
     /// Sides, or parts of them, that are not open.

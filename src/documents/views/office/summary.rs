@@ -50,7 +50,7 @@ pub fn summary(
             format!(
                 "{} of {}, {loads} (net {})",
                 order.order.amount(),
-                order.mix.value,
+                order.called(),
                 short(order.net.amount())
             ),
         );

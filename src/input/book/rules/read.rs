@@ -1,13 +1,17 @@
 //! Reads the rules of buying; what cannot be read is reported and left out.
 
+mod charges;
+mod hire;
 mod stock;
 mod supply;
+mod surfaces;
 mod words;
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use stock::{bars, base, disposal, fiber, mesh, mix};
 use supply::supply;
+use surfaces::{color, finish, sealer};
 
 use super::{Role, Rules};
 use crate::input::book::{ItemKey, rates};
@@ -66,9 +70,39 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         &mut rules.disposal,
         &mut rules.broken,
     );
+    each(
+        book,
+        "finishes",
+        problems,
+        finish,
+        &mut rules.surfaces.finishes,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "colors",
+        problems,
+        color,
+        &mut rules.surfaces.colors,
+        &mut rules.broken,
+    );
+    each(
+        book,
+        "sealers",
+        problems,
+        sealer,
+        &mut rules.surfaces.sealers,
+        &mut rules.broken,
+    );
     rules.supply = book
         .required("supply", problems)
         .and_then(|node| supply(node, problems));
+    rules.pump = book
+        .node("pump")
+        .and_then(|node| hire::pump(node, problems));
+    rules.buggy = book
+        .node("buggy")
+        .and_then(|node| hire::buggy(node, problems));
     if let Some(node) = book.required("use", problems) {
         rules.roles = roles(node, problems);
     }

@@ -23,6 +23,13 @@ pub const MIX: FieldTable = FieldTable {
             "blended (Type IL), ordinary (Type I or II) or early (Type III)",
             "blended",
         ),
+        field(
+            "cement content",
+            "rate",
+            "",
+            "in each yard; colors go by it",
+            "564 lb per cu yd",
+        ),
     ],
 };
 
@@ -168,7 +175,7 @@ pub const SUPPLY: FieldTable = FieldTable {
             "free time",
             "rate",
             "1000 min per cu yd",
-            "minutes to unload without charge",
+            "minutes to unload without charge, per cu yd or per load",
             "5 min per cu yd",
         ),
         field(
@@ -177,6 +184,55 @@ pub const SUPPLY: FieldTable = FieldTable {
             "0 cu yd",
             "lost in the line, once a placement",
             "1/4 cu yd",
+        ),
+        field(
+            "loads",
+            "words",
+            "in turn",
+            "how trucks are filled: in turn, or evened",
+            "evened",
+        ),
+        field(
+            "fees",
+            "list of names",
+            "",
+            "items charged with every order; the unit of each says how: load, cu yd, or trip (once a pour)",
+            "[fuel]",
+        ),
+        field(
+            "zones",
+            "keys by zone",
+            "",
+            "an item for each part of town that a takeoff may name, counted the same way",
+            "{north: north zone}",
+        ),
+        field(
+            "saturday",
+            "name",
+            "",
+            "the item charged when the takeoff sets the pour on a Saturday",
+            "Saturday opening",
+        ),
+        field(
+            "winter",
+            "keys",
+            "",
+            "the item charged in a part of the year",
+            "{item: winter heat, during: 11-01 to 03-31}",
+        ),
+        field(
+            "on call",
+            "name",
+            "",
+            "the item charged when the last truck waits for your call",
+            "load on call",
+        ),
+        field(
+            "returned",
+            "keys",
+            "",
+            "the item charged for what comes back when nothing is lost",
+            "{item: returned concrete, over: 1 cu yd}",
         ),
     ],
 };

@@ -49,6 +49,34 @@ pub const ORDER: FieldTable = FieldTable {
             "slab cured by a gallon",
             "200 sq ft",
         ),
+        field(
+            "deep form over",
+            "length",
+            "8 in",
+            "deeper forms go by the rate `form deep`, if the book has it",
+            "8 in",
+        ),
+        field(
+            "retarder width",
+            "length",
+            "10 ft",
+            "of a sheet of vapor retarder",
+            "10 ft",
+        ),
+        field(
+            "retarder lap",
+            "length",
+            "6 in",
+            "where two sheets meet",
+            "6 in",
+        ),
+        field(
+            "groove depth",
+            "length",
+            "",
+            "how deep your groover or saw cuts; you are told where a slab asks for more",
+            "1 in",
+        ),
     ],
 };
 

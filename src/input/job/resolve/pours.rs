@@ -43,12 +43,16 @@ pub(super) fn pours(
         }
     }
     if written.is_empty() {
-        return vec![Placement { day: None }];
+        return vec![Placement {
+            day: None,
+            access: None,
+        }];
     }
     written
         .iter()
         .map(|pour| Placement {
             day: Some(pour.day.clone()),
+            access: pour.access.clone(),
         })
         .collect()
 }

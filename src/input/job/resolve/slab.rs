@@ -1,7 +1,9 @@
 //! One slab with every name known: its kind, mix, base, steel and finish.
 
 use super::names::{kind, known};
+use super::sections::sections;
 use super::shape::{edges, outline, shape_place};
+use super::surface::{Said, fits, surface};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::sanity;
@@ -22,7 +24,7 @@ pub(super) fn slab(
 ) -> Option<Slab> {
     let key = &written.key.value;
     let kind = kind(written, business, problems)?;
-    let (values, usual) = written.values.clone().or(&business.kinds[&kind].values);
+    let (values, mut usual) = written.values.clone().or(&business.kinds[&kind].values);
     let outline = outline(&written.shape, problems);
     let missing = |what: &str, problems: &mut Problems| {
         let message = format!("`{key}` has no {what}, and neither has its kind `{kind}`");
@@ -136,13 +138,37 @@ pub(super) fn slab(
         value: "broom".to_owned(),
         place: written.key.place,
     });
+    let surface = surface(
+        Said {
+            border: values.border,
+            color: values.color,
+            seal: values.seal,
+            curing: values.curing,
+        },
+        &finish.value,
+        mix.as_ref(),
+        written.key.place,
+        book,
+        problems,
+    );
     let outline = outline?;
-    if let Some(thickness) = &thickness {
-        sanity::thickness(key, thickness, problems);
-    }
+    let sections = thickness.map(|thickness| {
+        let (thickened, retarder) = (values.thickened, values.retarder);
+        let rules = &book.rules;
+        sections(
+            written, &thickness, thickened, retarder, &outline, rules, problems,
+        )
+    });
     sanity::area(key, &outline, shape_place(&written.shape), problems);
     if !mesh_known || !fiber_known {
         return None;
+    }
+    let (thickness, sections) = sections?;
+    // A solid stoop is as thick as its steps are high, whatever is usual.
+    usual.retain(|key| *key != "thickness" || !sections.is_solid());
+    let surface = surface?;
+    if let Some(border) = &surface.border {
+        fits(border, &outline, problems);
     }
     Some(Slab {
         key: key.clone(),
@@ -155,13 +181,17 @@ pub(super) fn slab(
         } else {
             None
         },
-        thickness: thickness?,
+        thickness,
         mix: mix?,
         base: base?,
         bars: bars?,
         mesh,
         fiber,
         finish,
+        border: surface.border,
+        color: surface.color,
+        seal: surface.seal,
+        curing: surface.curing,
         joints: values.joints.and_then(|joints| {
             joints.value.map(|value| At {
                 value,
@@ -178,6 +208,7 @@ pub(super) fn slab(
                 toward,
             }),
         }),
+        sections,
         stands_alone: written.on.is_none() && written.beside.is_none(),
         on: written.on.as_ref().map(|on| on.value.slab.clone()),
         usual,

@@ -51,5 +51,12 @@ pub const PLACEMENT: FieldTable = FieldTable {
             "what is poured",
             "[patio, walk]",
         ),
+        field(
+            "access",
+            "word or keys",
+            "that of the job",
+            "how concrete reaches the slabs of this pour",
+            "{by: pump, distance: 120 ft}",
+        ),
     ],
 };

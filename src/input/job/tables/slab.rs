@@ -47,6 +47,20 @@ const OWN: &[Field] = &[
         "patio, north edge, 10 ft from west end",
     ),
     field(
+        "steps",
+        "flight of steps",
+        "none",
+        "that leads down from an edge, of one piece with the slab",
+        "3 risers of 7 in, 12 in treads, 5 ft wide, from south edge",
+    ),
+    field(
+        "stoop",
+        "words",
+        "on the ground",
+        "`solid`, or walls around fill; as high as its steps",
+        "filled, 8 in walls",
+    ),
+    field(
         "called",
         "text",
         "its key",

@@ -1,10 +1,9 @@
-//! The lists of a takeoff: removals, extras, overrides.
+//! The lists of a takeoff: extras, overrides, and how any list is read.
 
 use crate::input::book::{Class, class_named};
 use crate::input::job::tables;
-use crate::input::job::takeoff::{ExtraWhat, Photo, Removal, RemovalMaterial, SetTo};
-use crate::input::phrases::SizePhrase;
-use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
+use crate::input::job::takeoff::{ExtraWhat, Photo, SetTo};
+use crate::reading::{At, Entry, Fields, Node, Problems};
 use crate::values::Amount;
 
 pub(super) fn list<T>(
@@ -21,52 +20,6 @@ pub(super) fn list<T>(
         .into_iter()
         .filter_map(|(name, node)| read(name, node, problems))
         .collect()
-}
-
-pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) -> Option<Removal> {
-    let (size, material) = if node.is_map() {
-        let fields = node.fields(&tables::REMOVAL, problems)?;
-        let size = fields.need("size", problems);
-        let of = fields.text("of", problems);
-        let material = match of.as_ref().map(|at| at.value.as_str()) {
-            None | Some("concrete") => RemovalMaterial::Concrete,
-            Some("soil") => RemovalMaterial::Soil,
-            Some(other) => {
-                let place = of.as_ref().map_or(node.place, |at| at.place);
-                problems.push(
-                    Problem::new("unknown-word", format!("`of` is not `{other}`"))
-                        .at(place)
-                        .help("write `concrete` or `soil`"),
-                );
-                return None;
-            }
-        };
-        (size?, material)
-    } else {
-        (
-            At {
-                value: node.read::<SizePhrase>(problems)?,
-                place: node.place,
-            },
-            RemovalMaterial::Concrete,
-        )
-    };
-    if matches!(
-        size.value,
-        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. }
-    ) {
-        problems.push(
-            Problem::new("bad-size", "a removal needs its depth too")
-                .at(size.place)
-                .help("write, for example, `22 ft x 3 ft x 4 in`"),
-        );
-        return None;
-    }
-    Some(Removal {
-        name,
-        size,
-        material,
-    })
 }
 
 pub(super) fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWhat> {

@@ -1,13 +1,15 @@
 //! Reads a takeoff; what cannot be read is reported and left out.
 
-use super::lists::{extra_what, list, photos, removal, set, texts};
+use super::access::{access, way};
+use super::lists::{extra_what, list, photos, set, texts};
 use super::options::option_group;
-use super::{JobWritten, PourWritten, ShapeWritten, SlabWritten};
+use super::removal::removal;
+use super::{JobWritten, PourWritten, SectionsWritten, ShapeWritten, SlabWritten};
 use crate::input::job::options::{MOST, OptionGroup};
-use crate::input::job::takeoff::{Access, Customer, Extra, Method};
+use crate::input::job::takeoff::{Customer, Extra};
 use crate::input::job::{EdgeKind, SlabValues, tables};
 use crate::input::phrases::{Compass, LegPhrase, SizePhrase};
-use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
+use crate::reading::{At, Entry, Node, Problem, Problems};
 
 /// Reads a takeoff; what cannot be read is reported and left out.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
@@ -36,6 +38,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
         .unwrap_or_default();
     let exposure = fields.usual("exposure", problems);
     let access = access(&fields, problems);
+    let arranged = crate::input::job::arranged::read(&fields, problems);
     let difficulty = fields.read("difficulty", problems);
     let removals = list(&fields, "remove", problems, removal);
     let extras = list(&fields, "extra", problems, |name, node, problems| {
@@ -91,6 +94,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
         quoted,
         exposure: exposure?,
         access: access?,
+        arranged,
         difficulty,
         slabs: slabs?,
         pours,
@@ -156,10 +160,12 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
             beside: None,
             on: None,
             values: SlabValues::default(),
+            sections: SectionsWritten::default(),
         });
     }
     let fields = entry.node.fields(&tables::SLAB, problems)?;
     let values = SlabValues::read(&fields, problems);
+    let sections = SectionsWritten::read(&fields, problems);
     let kind = fields.text("kind", problems);
     let called = fields.text("called", problems).map(|at| at.value);
     let edges = fields
@@ -204,6 +210,7 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         beside,
         on,
         values,
+        sections,
     })
 }
 
@@ -245,6 +252,7 @@ fn pours(node: &Node, problems: &mut Problems) -> Vec<PourWritten> {
                     place: node.place,
                 },
                 slabs: Vec::new(),
+                access: None,
             })
             .into_iter()
             .collect();
@@ -259,41 +267,10 @@ fn pours(node: &Node, problems: &mut Problems) -> Vec<PourWritten> {
             .required("slabs", problems)
             .map(|node| texts(node, problems))
             .unwrap_or_default();
+        let access = fields.node("access").and_then(|node| way(node, problems));
         if let Some(day) = day {
-            found.push(PourWritten { day, slabs });
+            found.push(PourWritten { day, slabs, access });
         }
     }
     found
-}
-
-fn access(job: &Fields<'_>, problems: &mut Problems) -> Option<Access> {
-    match job.node("access") {
-        None => Some(Access {
-            by: At {
-                value: Method::Chute,
-                place: job.heading(),
-            },
-            distance: None,
-            gate: None,
-        }),
-        Some(node) if node.is_map() => {
-            let fields = node.fields(&tables::ACCESS, problems)?;
-            let by = fields.usual("by", problems);
-            let distance = fields.read("distance", problems);
-            let gate = fields.read("gate", problems);
-            Some(Access {
-                by: by?,
-                distance,
-                gate,
-            })
-        }
-        Some(node) => node.read(problems).map(|by| Access {
-            by: At {
-                value: by,
-                place: node.place,
-            },
-            distance: None,
-            gate: None,
-        }),
-    }
 }

@@ -2,15 +2,25 @@
 
 use rust_decimal::Decimal;
 
-use crate::input::book::{ShortCount, Supply};
-use crate::input::job::Takeoff;
-use crate::trade::order::List;
-use crate::trade::term::{Term, number, of};
+use crate::input::book::{Filling, ShortCount, Supply};
+use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
-use crate::values::{Amount, Unit};
+use crate::values::{Amount, Unit, rounding};
 
-/// Full trucks in turn, and the rest on the last.
-pub(super) fn loads(order: Decimal, truck: Decimal) -> Vec<Decimal> {
+/// Full trucks in turn, and the rest on the last; or all about the same, in steps the plant sells.
+pub(super) fn loads(order: Decimal, supply: &Supply) -> Vec<Decimal> {
+    let full = supply.truck.value.value;
+    let truck = match supply.filling {
+        Filling::InTurn => full,
+        Filling::Evened => {
+            let trucks = rounding::round_up_to(order / full, Decimal::ONE).max(Decimal::ONE);
+            rounding::round_up_to(order / trucks, supply.sold_in.value.value).min(full)
+        }
+    };
+    filled(order, truck)
+}
+
+fn filled(order: Decimal, truck: Decimal) -> Vec<Decimal> {
     let mut rest = order;
     let mut loads = Vec::new();
     while Decimal::ZERO < rest {
@@ -19,6 +29,23 @@ pub(super) fn loads(order: Decimal, truck: Decimal) -> Vec<Decimal> {
         rest -= load;
     }
     loads
+}
+
+/// One load, by its yards.
+pub(super) fn load(yards: Decimal, order: &Quantity, supply: &Supply) -> Quantity {
+    let how = match supply.filling {
+        Filling::InTurn => "trucks filled in turn",
+        Filling::Evened => "trucks filled evenly",
+    };
+    Quantity::new(
+        "load",
+        Amount::new(yards, Unit::CubicYard),
+        Working::Plan {
+            how: how.to_owned(),
+            of: vec![order.clone()],
+            rule: "",
+        },
+    )
 }
 
 /// What makes loads short, by the supplier's way of counting.
@@ -45,20 +72,9 @@ pub(super) fn short(name: &str, order: &Quantity, loads: &[Decimal], supply: &Su
             number(Decimal::from(short.len())),
         );
     }
-    let load = |yards: Decimal| {
-        of(&Quantity::new(
-            "load",
-            Amount::new(yards, Unit::CubicYard),
-            Working::Plan {
-                how: "trucks filled in turn".to_owned(),
-                of: vec![order.clone()],
-                rule: "",
-            },
-        ))
-    };
     let missing = short
         .into_iter()
-        .map(|yards| of(&under) - load(yards))
+        .map(|yards| of(&under) - of(&load(yards, order, supply)))
         .reduce(|a, b| a + b);
     Quantity::by(
         "yards missing on each load below the limit",
@@ -66,66 +82,6 @@ pub(super) fn short(name: &str, order: &Quantity, loads: &[Decimal], supply: &Su
         Unit::CubicYard,
         missing.unwrap_or_else(|| number(0)),
     )
-}
-
-/// Minutes each truck stands past its free ones, whole minutes a truck.
-pub(super) fn standing(
-    name: &str,
-    order: &Quantity,
-    loads: &[Decimal],
-    takeoff: &Takeoff,
-    supply: &Supply,
-    list: &mut List<'_>,
-) -> Quantity {
-    let method = takeoff.access.by.value.name();
-    let name = format!("{name} standing");
-    let Some(rate) = list.rate(&format!("unload by {method}")) else {
-        return Quantity::by("", name, Unit::Minute, number(0));
-    };
-    let per_yard = Quantity::given(
-        format!("unload by {method}"),
-        Amount::new(rate.value.much.value / rate.value.per.value, Unit::Minute),
-        rate.place,
-    );
-    let free = Quantity::given(
-        "free time",
-        Amount::new(
-            supply.free_time.value.much.value / supply.free_time.value.per.value,
-            Unit::Minute,
-        ),
-        supply.free_time.place,
-    );
-    if per_yard.value() <= free.value() {
-        return Quantity::by(
-            "unloading stays within the free minutes",
-            name,
-            Unit::Minute,
-            number(0),
-        );
-    }
-    let truck = |yards: &Decimal| {
-        let load = Quantity::new(
-            "load",
-            Amount::new(*yards, Unit::CubicYard),
-            Working::Plan {
-                how: "trucks filled in turn".to_owned(),
-                of: vec![order.clone()],
-                rule: "",
-            },
-        );
-        (of(&load) * (of(&per_yard) - &free)).whole()
-    };
-    let minutes: Term = loads
-        .iter()
-        .map(truck)
-        .reduce(|a, b| a + b)
-        .unwrap_or_else(|| number(0));
-    list.sets.settle(Quantity::by(
-        "each truck: yards × (minutes to unload − free minutes), up to a whole minute",
-        name,
-        Unit::Minute,
-        minutes,
-    ))
 }
 
 #[cfg(test)]
@@ -136,8 +92,8 @@ mod tests {
 
     #[test]
     fn trucks_are_filled_in_turn() {
-        assert_eq!(loads(dec!(7.5), dec!(4)), [dec!(4), dec!(3.5)]);
-        assert_eq!(loads(dec!(18), dec!(9)), [dec!(9), dec!(9)]);
-        assert_eq!(loads(dec!(0), dec!(9)), Vec::<Decimal>::new());
+        assert_eq!(filled(dec!(7.5), dec!(4)), [dec!(4), dec!(3.5)]);
+        assert_eq!(filled(dec!(18), dec!(9)), [dec!(9), dec!(9)]);
+        assert_eq!(filled(dec!(0), dec!(9)), Vec::<Decimal>::new());
     }
 }

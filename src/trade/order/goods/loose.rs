@@ -13,10 +13,7 @@ use crate::values::{Amount, Unit};
 /// The plant adds fiber to a whole order; the crew adds whole bags.
 pub(super) fn fiber(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List<'_>) {
     for order in orders {
-        let members = takeoff
-            .slabs
-            .iter()
-            .filter(|slab| slab.placement == order.placement && slab.mix.value == order.mix.value);
+        let members = takeoff.slabs.iter().filter(|slab| order.takes(slab));
         let mut names: Vec<&String> = members
             .filter_map(|slab| slab.fiber.as_ref().map(|fiber| &fiber.value))
             .collect();
@@ -67,30 +64,33 @@ pub(super) fn fiber(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List
 pub(super) fn base(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     let mut by_material: BTreeMap<String, Vec<(Section, Quantity)>> = BTreeMap::new();
     for (i, (slab, measured)) in takeoff.slabs.iter().zip(slabs).enumerate() {
-        let (Some(base), Some(compacted)) = (&slab.base, &measured.base) else {
-            continue;
-        };
-        let Some(stock) = list.ways.rules.bases.get(&base.material.value) else {
-            continue;
-        };
-        let factor = Quantity::given(
-            "delivered for each compacted yard",
-            Amount::new(
-                stock.delivered.value.much.value / stock.delivered.value.per.value,
+        let base = slab.base.as_ref().zip(measured.base.as_ref());
+        let base = base.map(|(base, compacted)| (&base.material.value, compacted));
+        // The fill of a stoop is bought like a base.
+        let fill = slab.sections.fill().zip(measured.fill());
+        for (material, compacted) in base.into_iter().chain(fill) {
+            let Some(stock) = list.ways.rules.bases.get(material) else {
+                continue;
+            };
+            let factor = Quantity::given(
+                "delivered for each compacted yard",
+                Amount::new(
+                    stock.delivered.value.much.value / stock.delivered.value.per.value,
+                    stock.delivered.value.much.unit,
+                ),
+                stock.delivered.place,
+            );
+            let delivered = Quantity::by(
+                "compacted × delivered for each",
+                format!("{} {material}", slab.key),
                 stock.delivered.value.much.unit,
-            ),
-            stock.delivered.place,
-        );
-        let delivered = Quantity::by(
-            "compacted × delivered for each",
-            format!("{} {}", slab.key, base.material.value),
-            stock.delivered.value.much.unit,
-            of(compacted) * &factor,
-        );
-        by_material
-            .entry(base.material.value.clone())
-            .or_default()
-            .push((Section::Slab(i), delivered));
+                of(compacted) * &factor,
+            );
+            by_material
+                .entry(material.clone())
+                .or_default()
+                .push((Section::Slab(i), delivered));
+        }
     }
     for (material, parts) in by_material {
         if let Some(stock) = list.ways.rules.bases.get(&material).cloned() {

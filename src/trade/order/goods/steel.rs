@@ -17,7 +17,7 @@ use crate::values::{Amount, Unit};
 pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
     let mut sizes: Vec<Bar> = slabs
         .iter()
-        .filter_map(|slab| slab.bars.as_ref().map(|bars| bars.bar))
+        .flat_map(|slab| slab.steel().map(|bars| bars.bar))
         .collect();
     sizes.sort();
     sizes.dedup();
@@ -26,11 +26,9 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
             continue;
         };
         let of_size = || {
-            slabs.iter().enumerate().filter_map(move |(i, slab)| {
-                slab.bars
-                    .as_ref()
-                    .filter(|bars| bars.bar == bar)
-                    .map(|bars| (i, bars))
+            slabs.iter().enumerate().flat_map(move |(i, slab)| {
+                let of_bar = slab.steel().filter(move |bars| bars.bar == bar);
+                of_bar.map(move |bars| (i, bars))
             })
         };
         let runs: Vec<Run> = of_size().flat_map(|(_, bars)| bars.runs.clone()).collect();

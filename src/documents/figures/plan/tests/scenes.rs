@@ -202,6 +202,7 @@ fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
         name: name.into(),
         note: note.into(),
         is_step: false,
+        treads: Vec::new(),
         joints: layout.lines,
         edges: Vec::new(),
         fall: Some(South),

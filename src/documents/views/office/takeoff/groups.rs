@@ -28,7 +28,10 @@ pub fn groups(sheet: &Sheet<'_>) -> Vec<Group> {
         part: "removal",
         title: "Removal".into(),
         quantities: removed
-            .flat_map(|one| [one.area.clone(), one.solid.clone()])
+            .flat_map(|one| {
+                let cut = one.saw_cut.iter().map(|cut| cut.length.clone());
+                [one.area.clone(), one.solid.clone()].into_iter().chain(cut)
+            })
             .collect(),
         notes: Vec::new(),
     });
@@ -72,21 +75,31 @@ fn of_order(sheet: &Sheet<'_>, order: &ConcreteOrder) -> Group {
         order.short.clone(),
         order.standing.clone(),
     ]);
+    let call = order.on_call.iter();
+    quantities.extend(call.flat_map(|call| [call.firm.clone(), call.waits.clone()]));
+    quantities.extend(order.back.clone());
     let loads: Vec<String> = order
         .loads
         .iter()
         .map(|yards| rounding::to_places(*yards, 4).normalize().to_string())
         .collect();
     let trucks = if loads.len() == 1 { "load" } else { "loads" };
+    let mut notes = vec![format!(
+        "{} {trucks}: {} cu yd",
+        loads.len(),
+        loads.join(" + ")
+    )];
+    notes.extend(order.on_call.as_ref().map(|call| {
+        format!(
+            "of the last load {} waits until you call for it",
+            call.waits.amount()
+        )
+    }));
     Group {
         part: "order",
         title: format!("Concrete: {}", order.order.name()),
         quantities,
-        notes: vec![format!(
-            "{} {trucks}: {} cu yd",
-            loads.len(),
-            loads.join(" + ")
-        )],
+        notes,
     }
 }
 

@@ -1,6 +1,7 @@
 //! Every quantity of the job, part by part; with its working where that is asked for.
 
 mod groups;
+mod sections;
 mod slab;
 
 pub use groups::{Group, groups};

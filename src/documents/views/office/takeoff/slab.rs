@@ -1,6 +1,6 @@
 //! The quantities of one slab.
 
-use super::Group;
+use super::{Group, sections};
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Slab};
 use crate::trade::measure::{BarQuantities, SlabQuantities};
@@ -12,16 +12,24 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
     quantities.extend([
         found.edges.straight.clone(),
         found.edges.curved.clone(),
+        found.edges.deep.clone(),
         found.edges.strip.clone(),
-        found.concrete.clone(),
     ]);
+    quantities.extend(found.sections());
+    quantities.push(found.concrete.clone());
     quantities.extend(found.base.clone());
     let mut notes = Vec::new();
     if let (Some(bars), Some(found)) = (&slab.bars, &found.bars) {
         quantities.extend([found.placed.clone(), found.weight.clone()]);
         notes.extend(runs(found, bars));
     }
+    if let Some(edge) = found.thickened.as_ref().and_then(|edge| edge.bars.as_ref()) {
+        quantities.extend([edge.placed.clone(), edge.weight.clone()]);
+    }
     quantities.extend(found.mesh.clone());
+    if let Some(border) = &found.border {
+        quantities.extend([border.area.clone(), border.inside.clone()]);
+    }
     if let Some(joints) = &found.joints {
         quantities.push(joints.length.clone());
         let (columns, rows) = (joints.panels.columns.len(), joints.panels.rows.len());
@@ -81,9 +89,17 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
         .iter()
         .filter_map(|key| {
             let value = match *key {
-                "thickness" => slab.thickness.value.to_string(),
+                "thickness" => sections::thickness(slab),
+                "thickened" => sections::thickened(slab)?,
+                "vapor retarder" => slab.sections.retarder.as_ref().map(|_| "yes".into())?,
                 "mix" => slab.mix.value.clone(),
                 "finish" => slab.finish.value.clone(),
+                "border" => {
+                    let border = slab.border.as_ref()?;
+                    format!("{} of {}", border.width.value, border.finish.value)
+                }
+                "color" => slab.color.as_ref()?.value.clone(),
+                "seal" => slab.seal.as_ref()?.value.clone(),
                 "base" => {
                     let base = slab.base.as_ref()?;
                     format!("{} of {}", base.depth.value, base.material.value)

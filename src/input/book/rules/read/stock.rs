@@ -22,7 +22,10 @@ pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
         &["blended", "ordinary", "early"],
         problems,
     );
+    let cement_content = super::words::per_yard(fields.read("cement content", problems), problems)
+        .and_then(|at| super::words::pounds(at, "cement content", problems));
     Some(Mix {
+        cement_content,
         item: item?,
         strength: strength?,
         air: air?,

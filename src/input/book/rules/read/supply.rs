@@ -1,7 +1,8 @@
 //! Reads how the plant sells concrete.
 
-use super::words::{per_yard, word, yards};
-use crate::input::book::rules::{ShortCount, ShortLoad, Supply};
+use super::charges::charges;
+use super::words::{per_yard_or_load, word, yards};
+use crate::input::book::rules::{Filling, ShortCount, ShortLoad, Supply};
 use crate::input::book::tables;
 use crate::reading::{Node, Problem, Problems};
 
@@ -11,10 +12,12 @@ pub(super) fn supply(node: &Node, problems: &mut Problems) -> Option<Supply> {
     let smallest = yards(&fields, "smallest order", problems);
     let truck = yards(&fields, "truck", problems);
     let pump_prime = yards(&fields, "pump prime", problems);
-    let free_time = per_yard(fields.usual("free time", problems), problems);
+    let free_time = per_yard_or_load(fields.usual("free time", problems), problems);
     let short_load = fields
         .node("short load")
         .and_then(|node| short_load(node, problems));
+    let filling = word(&fields, "loads", &["in turn", "evened"], problems);
+    let charges = charges(&fields, problems);
     let truck = truck?;
     if truck.value.value.is_zero() {
         problems.push(
@@ -31,6 +34,12 @@ pub(super) fn supply(node: &Node, problems: &mut Problems) -> Option<Supply> {
         short_load,
         free_time: free_time?,
         pump_prime: pump_prime?,
+        filling: if filling?.value == "evened" {
+            Filling::Evened
+        } else {
+            Filling::InTurn
+        },
+        charges,
     })
 }
 

@@ -29,6 +29,40 @@ pub(super) fn per_yard(ratio: Option<At<Ratio>>, problems: &mut Problems) -> Opt
     None
 }
 
+/// So many pounds, and more than none.
+pub(super) fn pounds(at: At<Ratio>, key: &str, problems: &mut Problems) -> Option<At<Ratio>> {
+    let much = &at.value.much;
+    if much.unit == Unit::Pound && !much.value.is_zero() {
+        return Some(at);
+    }
+    problems.push(
+        Problem::new("wrong-unit", format!("`{key}` is measured in lb per cu yd"))
+            .at(at.place)
+            .help("write the pounds of cement in a yard, for example `564 lb per cu yd`"),
+    );
+    None
+}
+
+/// Minutes, for each cubic yard or for each load.
+pub(super) fn per_yard_or_load(
+    ratio: Option<At<Ratio>>,
+    problems: &mut Problems,
+) -> Option<At<Ratio>> {
+    let ratio = ratio?;
+    if matches!(ratio.value.per.unit, Unit::CubicYard | Unit::Load) {
+        return Some(ratio);
+    }
+    problems.push(
+        Problem::new(
+            "wrong-unit",
+            "this is given for each cubic yard or for each load",
+        )
+        .at(ratio.place)
+        .help("end it with `per cu yd` or `per load`"),
+    );
+    None
+}
+
 pub(super) fn at_least(
     at: At<Length>,
     least: Length,

@@ -1,0 +1,44 @@
+//! Does another truck come for very little?
+
+use rust_decimal::Decimal;
+use rust_decimal_macros::dec;
+
+use super::Case;
+use crate::input::book::Supply;
+use crate::reading::Problem;
+use crate::tables::Source;
+use crate::trade::order::ConcreteOrder;
+use crate::values::{Amount, Unit};
+
+/// Yards that hardly deserve a truck; common practice, no source.
+const LITTLE: Decimal = dec!(0.5);
+
+pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
+    let Some(supply) = &case.book.rules.supply else {
+        return Vec::new();
+    };
+    let orders = case.offer.quoted().needs.orders.iter();
+    orders.filter_map(|order| answer(supply, order)).collect()
+}
+
+fn answer(supply: &Supply, order: &ConcreteOrder) -> Option<Problem> {
+    let trucks = order.loads.len();
+    let fewer = Decimal::from(trucks.checked_sub(1).filter(|fewer| 0 < *fewer)?);
+    let beyond = order.order.value() - fewer * supply.truck.value.value;
+    if LITTLE < beyond {
+        return None;
+    }
+    let yards = Amount::new(beyond, Unit::CubicYard);
+    let message = format!(
+        "truck {trucks} of `{}` comes for the last `{yards}`",
+        order.order.name()
+    );
+    Some(
+        Problem::new("barely-a-load", message)
+            .at(order.mix.place)
+            .help(format!(
+                "{yards} less would save a truck; look at the allowance, or set the order with your reason ({})",
+                Source::PRACTICE
+            )),
+    )
+}

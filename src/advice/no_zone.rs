@@ -1,0 +1,23 @@
+//! Does the plant charge by zones, and the job name none?
+
+use super::Case;
+use crate::reading::Problem;
+
+pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
+    let supply = case.book.rules.supply.as_ref();
+    let zones: Vec<&str> = supply
+        .iter()
+        .flat_map(|supply| supply.charges.zones.keys().map(String::as_str))
+        .collect();
+    if zones.is_empty() || case.takeoff.arranged.zone.is_some() {
+        return Vec::new();
+    }
+    let problem = Problem::new("no-zone", "this job names no zone, and the plant has zones")
+        .at(case.takeoff.place)
+        .help(format!(
+            "write `zone: {}` if the job lies in one; they are {}",
+            zones[0],
+            zones.join(", ")
+        ));
+    vec![problem]
+}

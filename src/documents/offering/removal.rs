@@ -1,0 +1,83 @@
+//! What we take out, in the customer's words.
+
+use super::phrases::{capital, length, sides};
+use crate::input::job::{Permit, Removal, Takeoff};
+use crate::input::phrases::SizePhrase;
+
+pub(super) fn removed(takeoff: &Takeoff) -> String {
+    let (stays, goes): (Vec<&Removal>, Vec<&Removal>) =
+        takeoff.removals.iter().partition(|one| one.stays);
+    let group = |of: &[&Removal], end: &str| {
+        let texts: Vec<String> = of.iter().map(|one| said(one)).collect();
+        (!texts.is_empty()).then(|| format!("{}; {end}", texts.join("; ")))
+    };
+    let groups = [
+        group(&goes, "hauled away"),
+        group(&stays, "kept on your land"),
+    ];
+    let mut sentences: Vec<String> = groups.into_iter().flatten().collect();
+    for later in sentences.iter_mut().skip(1) {
+        *later = capital(later);
+    }
+    sentences.join(". ")
+}
+
+fn said(removal: &Removal) -> String {
+    let name = &removal.name.value;
+    let text = match removal.size.value {
+        SizePhrase::Block {
+            length: long,
+            width,
+            ..
+        } => format!("{name}, {}", sides(long, width)),
+        SizePhrase::AreaDeep { depth, .. } => format!("{name}, {} deep", length(depth)),
+        SizePhrase::Rectangle {
+            east_west,
+            north_south,
+        } => format!("{name}, {}", sides(east_west, north_south)),
+        SizePhrase::Circle { diameter } => format!("{name}, {} across", length(diameter)),
+    };
+    match &removal.saw_cut {
+        Some(cut) => format!("{text}, sawn along {}", length(cut.value)),
+        None => text,
+    }
+}
+
+/// Said where the permit is in the price.
+pub(super) fn permit(takeoff: &Takeoff) -> String {
+    match &takeoff.arranged.permit {
+        Permit::Item(_) => "taken out by us, in the price".to_owned(),
+        Permit::Unsaid | Permit::None | Permit::Customer => String::new(),
+    }
+}
+
+/// What is not included, once it is known who takes out the permit.
+pub(super) fn without_permit(takeoff: &Takeoff, mut lines: Vec<String>) -> Vec<String> {
+    match &takeoff.arranged.permit {
+        Permit::Unsaid => {}
+        Permit::None | Permit::Item(_) => lines.retain(|line| !speaks_of_it(line)),
+        Permit::Customer => {
+            lines.retain(|line| !speaks_of_it(line));
+            lines.push("The permit, which you take out before we start".to_owned());
+        }
+    }
+    lines
+}
+
+fn speaks_of_it(line: &str) -> bool {
+    let mut words = line.split(|c: char| !c.is_alphabetic());
+    words.any(|word| matches!(word.to_lowercase().as_str(), "permit" | "permits"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_lines_about_permits_speak_of_permits() {
+        assert!(speaks_of_it("Town permit, if one is asked for"));
+        assert!(speaks_of_it("Permits and inspections"));
+        assert!(!speaks_of_it("What the town permitted before"));
+        assert!(!speaks_of_it("Rock, roots or soft soil below the base"));
+    }
+}

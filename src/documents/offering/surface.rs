@@ -1,0 +1,131 @@
+//! What a customer reads of finishes, colors, sealers and curing: the owner's words, no item, no dose.
+
+use super::phrases::{list, printed};
+use super::{Offering, english};
+use crate::documents::views::quote::Term;
+use crate::input::book::{Curing, Sealer};
+use crate::input::job::{Border, EdgeKind, Slab};
+use crate::input::phrases::Dose;
+
+/// `stamped like split slate`, or the finish by its name; and its border.
+pub(super) fn finish(of: Offering<'_>, slab: &Slab) -> String {
+    let says = |name: &String| {
+        let entry = of.rules.surfaces.finishes.get(name);
+        printed(entry.and_then(|one| one.says.as_ref()).unwrap_or(name))
+    };
+    let whole = says(&slab.finish.value);
+    let open = |_: &&Border| slab.edges.iter().any(|part| part.kind == EdgeKind::Open);
+    match slab.border.as_ref().filter(open) {
+        None => whole,
+        Some(border) => format!(
+            "{whole}, with a border of {}\u{a0}in along the open edges: {}",
+            printed(&border.width.value.in_inches().number()),
+            says(&border.finish.value)
+        ),
+    }
+}
+
+pub(super) fn color(of: Offering<'_>, slab: &Slab) -> Option<String> {
+    let name = &slab.color.as_ref()?.value;
+    let entry = of.rules.surfaces.colors.get(name);
+    let says = entry.and_then(|one| one.says.as_ref()).unwrap_or(name);
+    Some(format!("{}, all through the concrete", printed(says)))
+}
+
+pub(super) fn seal(of: Offering<'_>, slab: &Slab) -> Option<String> {
+    let name = &slab.seal.as_ref()?.value;
+    let sealer = of.rules.surfaces.sealers.get(name)?;
+    let says = printed(sealer.says.as_ref().unwrap_or(name));
+    let coats = match coats(sealer) {
+        1 => String::new(),
+        coats => format!(", {coats}\u{a0}coats"),
+    };
+    let days = sealer.after.value.0;
+    let when = match days {
+        0 => String::new(),
+        1 => ", a\u{a0}day after the pour or later".to_owned(),
+        days => format!(", {days}\u{a0}days after the pour or later"),
+    };
+    Some(format!("{says}{coats}{when}"))
+}
+
+fn coats(sealer: &Sealer) -> u32 {
+    match sealer.coverage.as_ref().map(|dose| dose.value) {
+        Some(Dose::Area { coats, .. } | Dose::Coverage { coats, .. }) => coats,
+        Some(Dose::Edge(_) | Dose::Yard(_) | Dose::Cement(_) | Dose::Pour(_)) | None => 1,
+    }
+}
+
+/// `curing coat on, `, as far as it is true; with the slabs where they differ.
+pub(super) fn cured(of: Offering<'_>) -> String {
+    let slabs = &of.takeoff.slabs;
+    let ways = [
+        (Curing::Compound, "curing coat on"),
+        (Curing::Cover, "covered while it cures"),
+        (Curing::Wet, "kept wet while it cures"),
+    ];
+    let said = ways.into_iter().filter_map(|(way, words)| {
+        let so = slabs.iter().filter(|slab| slab.curing.value == way);
+        let names: Vec<String> = so.map(|slab| slab.called.clone()).collect();
+        match names.len() {
+            0 => None,
+            all if all == slabs.len() => Some(format!("{words}, ")),
+            _ => Some(format!("{words} ({}), ", list(&names))),
+        }
+    });
+    said.collect()
+}
+
+fn any(of: Offering<'_>, way: Curing) -> bool {
+    of.takeoff.slabs.iter().any(|slab| slab.curing.value == way)
+}
+
+/// What to do and to leave, as far as this job has it.
+pub(super) fn care(of: Offering<'_>) -> Vec<Term> {
+    let slabs = &of.takeoff.slabs;
+    let mut pairs = Vec::new();
+    if any(of, Curing::Compound) {
+        pairs.push(english::CURING_COAT);
+    }
+    if any(of, Curing::Cover) {
+        pairs.push(english::COVER);
+    }
+    if slabs.iter().any(|slab| slab.color.is_some()) {
+        pairs.push(english::COLOR);
+    }
+    if slabs.iter().any(|slab| slab.seal.is_some()) {
+        pairs.push(english::SEALED);
+    }
+    pairs.extend(english::CARE);
+    english::terms(&pairs)
+}
+
+/// One kind sentence on cracks, and one on color where there is any.
+pub(super) fn kind_word(of: Offering<'_>) -> String {
+    if of.takeoff.slabs.iter().any(|slab| slab.color.is_some()) {
+        format!("{} {}", english::KIND_WORD, english::KIND_WORD_COLOR)
+    } else {
+        english::KIND_WORD.to_owned()
+    }
+}
+
+/// Said where the firm does seal, and this job neither has it nor offers it.
+pub(super) fn not_sealed(of: Offering<'_>, said: &[String]) -> Option<String> {
+    let options = of.takeoff.options.iter().flat_map(|group| &group.options);
+    let spoken_of = said
+        .iter()
+        .chain(options.map(|option| &option.title))
+        .any(|text| text.to_lowercase().contains("seal"));
+    let sealed = of.takeoff.slabs.iter().any(|slab| slab.seal.is_some());
+    let seals = !of.rules.surfaces.sealers.is_empty();
+    (seals && !sealed && !spoken_of).then(|| "Sealing the concrete".to_owned())
+}
+
+/// The day the last sealer of the job waits for; none where nothing is sealed.
+pub(super) fn seal_day(of: Offering<'_>) -> Option<u32> {
+    let sealers = of.takeoff.slabs.iter().filter_map(|slab| {
+        let name = &slab.seal.as_ref()?.value;
+        of.rules.surfaces.sealers.get(name)
+    });
+    sealers.map(|sealer| sealer.after.value.0.max(1)).max()
+}

@@ -1,0 +1,100 @@
+//! What is arranged around a job: the plant's zone, yards that wait for a call, the permit.
+
+use crate::input::book::PriceBook;
+use crate::reading::{At, Fields, Problem, Problems, suggest};
+use crate::values::{Amount, Unit};
+
+#[derive(Clone, Debug)]
+pub struct Arranged {
+    /// A zone of the price book.
+    pub zone: Option<At<String>>,
+    /// Yards of the last load of each pour that wait for a call.
+    pub hold_back: Option<At<Amount>>,
+    pub permit: Permit,
+}
+
+/// Who takes out the permit.
+#[derive(Clone, Debug)]
+pub enum Permit {
+    /// Nothing is said: what the business usually says about permits holds.
+    Unsaid,
+    /// None is asked for.
+    None,
+    Customer,
+    /// We do, for an item of the book.
+    Item(At<String>),
+}
+
+pub(super) fn read(job: &Fields<'_>, problems: &mut Problems) -> Arranged {
+    let permit = job.text("permit", problems);
+    Arranged {
+        zone: job.text("zone", problems),
+        hold_back: job
+            .read("hold back", problems)
+            .and_then(|at| crate::input::expect_unit(at, Unit::CubicYard, "hold back", problems)),
+        permit: match permit {
+            None => Permit::Unsaid,
+            Some(word) => match word.value.as_str() {
+                "none" | "no" => Permit::None,
+                "customer" => Permit::Customer,
+                _ => Permit::Item(word),
+            },
+        },
+    }
+}
+
+/// Looks up the names.
+pub(super) fn check(arranged: &Arranged, book: &PriceBook, problems: &mut Problems) {
+    if let Some(zone) = &arranged.zone {
+        let zones: Vec<&str> = book
+            .rules
+            .supply
+            .iter()
+            .flat_map(|supply| supply.charges.zones.keys().map(String::as_str))
+            .collect();
+        if book.rules.supply.is_some() && !zones.contains(&zone.value.as_str()) {
+            let message = format!("price book has no zone `{}`", zone.value);
+            let problem = Problem::new("unknown-name", message).at(zone.place);
+            problems.push(match suggest::closest(&zone.value, zones.iter().copied()) {
+                Some(near) => problem.help(format!("did you mean `{near}`?")),
+                None if zones.is_empty() => {
+                    problem.help("take the line out, or write `zones` under `supply` of the book")
+                }
+                None => problem.help(format!("it has {}", zones.join(", "))),
+            });
+        }
+    }
+    if let Permit::Item(name) = &arranged.permit
+        && !book.broken.contains(&name.value)
+    {
+        permit(name, book, problems);
+    }
+}
+
+fn permit(name: &At<String>, book: &PriceBook, problems: &mut Problems) {
+    let Some(item) = book.items.get(&name.value) else {
+        let message = format!("price book has no item `{}`", name.value);
+        let problem = Problem::new("unknown-price-item", message).at(name.place);
+        let words = ["customer", "none"].into_iter();
+        let known = words.chain(book.items.keys().map(String::as_str));
+        problems.push(match suggest::closest(&name.value, known) {
+            Some(near) => problem.help(format!("did you mean `{near}`?")),
+            None => problem.help(
+                "write `customer` if they take it out, `none` if none is asked for, or an item of the book",
+            ),
+        });
+        return;
+    };
+    if !matches!(item.selling.unit, Unit::Lump | Unit::Piece | Unit::Trip) {
+        let message = format!(
+            "`{}` is priced by the {}, which cannot count a permit",
+            name.value, item.selling.unit
+        );
+        problems.push(
+            Problem::new("wrong-unit", message)
+                .at(name.place)
+                .also(item.place, "the item")
+                .help("give the item the unit `lump`, or name another item"),
+        );
+    }
+}

@@ -1,0 +1,232 @@
+//! Cross sections and steps of a slab, once its outline is known and, later, its place.
+
+use super::names::known;
+use crate::geometry::{Outline, rim};
+use crate::input::book::Rules;
+use crate::input::job::sanity;
+use crate::input::job::sections::{Sections, ThickEnd, Thickened};
+use crate::input::job::takeoff::Slab;
+use crate::input::job::written::SlabWritten;
+use crate::input::phrases::{EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, ThicknessPhrase};
+use crate::reading::{At, Problem, Problems};
+use crate::values::Length;
+
+/// Deeper than this is a foundation wall.
+const DEEPEST: Length = Length::inches_whole(48);
+
+/// The thickness of the slab (of its thin end, or of a solid stoop) and what it is beyond that.
+pub(super) fn sections(
+    written: &SlabWritten,
+    thickness: &At<ThicknessPhrase>,
+    thickened: Option<At<Option<Thickened>>>,
+    retarder: Option<At<bool>>,
+    outline: &Outline,
+    rules: &Rules,
+    problems: &mut Problems,
+) -> (At<Length>, Sections) {
+    let place = thickness.place;
+    let key = &written.key.value;
+    let mut thin = At {
+        value: thickness.value.thin,
+        place,
+    };
+    sanity::thickness(key, &thin, problems);
+    let thick_end = thickness.value.thick.map(|(thick, toward)| ThickEnd {
+        thickness: At {
+            value: thick,
+            place,
+        },
+        toward,
+    });
+    if let Some(end) = &thick_end {
+        sanity::thickness(key, &end.thickness, problems);
+    }
+    let mut thickened = thickened.and_then(|at| at.value);
+    if let Some(edge) = &thickened {
+        named_sides(key, edge, outline, problems);
+    }
+    if let Some(stoop) = &written.sections.stoop {
+        known_fill(stoop, rules, problems);
+        let walls = stoop_walls(written, stoop, &mut thin, problems);
+        match (&thickened, walls) {
+            (Some(edge), Some(_)) => problems.push(
+                Problem::new(
+                    "stoop-and-thickened",
+                    format!("`{key}` has both walls of a stoop and thickened edges"),
+                )
+                .at(stoop.place)
+                .also(edge.width.place, "the thickened edges")
+                .help("keep one of the two; `thickened: none` undoes what the kind says"),
+            ),
+            (None, Some(walls)) => thickened = Some(walls),
+            (_, None) => {}
+        }
+    }
+    let solid = matches!(
+        &written.sections.stoop,
+        Some(At {
+            value: StoopPhrase::Solid,
+            ..
+        })
+    );
+    let sections = Sections {
+        thick_end: thick_end.filter(|_| !solid),
+        thickened,
+        retarder: retarder.filter(|at| at.value).map(|at| at.map(drop)),
+        steps: None,
+        stoop: written.sections.stoop.clone(),
+    };
+    (thin, sections)
+}
+
+fn known_fill(stoop: &At<StoopPhrase>, rules: &Rules, problems: &mut Problems) {
+    if let StoopPhrase::Filled {
+        with: Some(with), ..
+    } = &stoop.value
+    {
+        let material = At {
+            value: with.clone(),
+            place: stoop.place,
+        };
+        known(
+            &material,
+            rules.bases.keys(),
+            "base",
+            &rules.broken,
+            problems,
+        );
+    }
+}
+
+/// A solid stoop is as thick as its steps are high; walls around fill are a thickened edge as deep.
+fn stoop_walls(
+    written: &SlabWritten,
+    stoop: &At<StoopPhrase>,
+    thickness: &mut At<Length>,
+    problems: &mut Problems,
+) -> Option<Thickened> {
+    let walls = match &stoop.value {
+        StoopPhrase::None => return None,
+        StoopPhrase::Solid => None,
+        StoopPhrase::Filled { walls, .. } => Some(*walls),
+    };
+    let Some(steps) = &written.sections.steps else {
+        problems.push(
+            Problem::new(
+                "stoop-without-steps",
+                format!("nothing says how high the stoop `{}` is", written.key.value),
+            )
+            .at(stoop.place)
+            .help("add its steps, for example `steps: 2 risers of 7 in, 12 in treads, south edge`"),
+        );
+        return None;
+    };
+    let height = At {
+        value: steps.rise.value * i64::from(steps.risers.value),
+        place: steps.rise.place,
+    };
+    let Some(walls) = walls else {
+        *thickness = height;
+        return None;
+    };
+    Some(Thickened {
+        sort: EdgeSort::Thickened,
+        edges: At {
+            value: EdgesPhrase::All,
+            place: stoop.place,
+        },
+        width: At {
+            value: walls,
+            place: stoop.place,
+        },
+        depth: height,
+        taper: None,
+        bars: None,
+    })
+}
+
+fn named_sides(key: &str, edge: &Thickened, outline: &Outline, problems: &mut Problems) {
+    let EdgesPhrase::Named(names) = &edge.edges.value else {
+        return;
+    };
+    let missing = names
+        .iter()
+        .filter(|name| !outline.sides().iter().any(|side| name.means(side)));
+    for name in missing {
+        let what = match name {
+            EdgeName::Looking(compass) => format!("no straight {} side", compass.name()),
+            EdgeName::Number(number) => format!("no side {number}"),
+        };
+        problems.push(
+            Problem::new("no-such-edge", format!("`{key}` has {what}"))
+                .at(edge.edges.place)
+                .help("name a side it has, or write `all` or `all open`"),
+        );
+    }
+}
+
+/// What can be said only when every slab has its place: flights on their edges, room for thick edges.
+pub(super) fn placed(slabs: &mut [(Slab, SlabWritten)], problems: &mut Problems) {
+    for (slab, written) in slabs {
+        if let Some(steps) = &written.sections.steps {
+            slab.sections.steps = super::flight::flight(slab, steps, problems);
+        }
+        room(slab, problems);
+    }
+}
+
+fn room(slab: &Slab, problems: &mut Problems) {
+    let Some(thickened) = &slab.sections.thickened else {
+        return;
+    };
+    let (key, depth) = (&slab.key, &thickened.depth);
+    if depth.value <= slab.thickest() {
+        let edge = if slab.sections.is_filled() {
+            format!("the walls of `{key}` are")
+        } else {
+            format!("the thickened edge of `{key}` is")
+        };
+        let message = format!(
+            "{edge} `{}` deep in all, no deeper than the slab",
+            depth.value
+        );
+        problems.push(
+            Problem::new("edge-too-shallow", message)
+                .at(depth.place)
+                .also(slab.thickness.place, "the slab's thickness")
+                .help("the depth is the whole of it, from the top of the slab down"),
+        );
+    }
+    if DEEPEST < depth.value {
+        problems.push(
+            Problem::new(
+                "absurd-thickness",
+                format!("the edge of `{key}` would be {} deep", depth.value),
+            )
+            .at(depth.place)
+            .help("depth is in inches, for example `12 in`"),
+        );
+    }
+    let strips = slab.thickened_strips();
+    let taper = thickened.taper.as_ref().map_or(Length::ZERO, |at| at.value);
+    let width = thickened.width.value + taper;
+    let what = if slab.sections.is_filled() {
+        "walls"
+    } else {
+        "edges"
+    };
+    if rim::too_wide(&slab.outline, &strips, width).is_some() {
+        problems.push(
+            Problem::new(
+                "edge-too-wide",
+                format!("there is no room in `{key}` for {what} `{width}` wide"),
+            )
+            .at(thickened.width.place)
+            .help(if slab.sections.is_filled() {
+                "make the walls thinner, or write `stoop: solid`"
+            } else {
+                "where thick edges meet, give the whole slab that thickness"
+            }),
+        );
+    }
+}

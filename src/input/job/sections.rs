@@ -1,0 +1,162 @@
+//! What a slab is beyond one even thickness: a thick end, thickened edges, a sheet below, steps.
+
+use super::EdgePart;
+use super::takeoff::Slab;
+use crate::geometry::{Point, rim::Strip};
+use crate::input::phrases::{Compass, EdgeBars, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase};
+use crate::reading::At;
+use crate::values::Length;
+
+/// Everything a slab may have beyond one even thickness.
+#[derive(Clone, Debug, Default)]
+pub struct Sections {
+    pub thick_end: Option<ThickEnd>,
+    pub thickened: Option<Thickened>,
+    /// Where a vapor retarder was asked for.
+    pub retarder: Option<At<()>>,
+    pub steps: Option<Steps>,
+    pub stoop: Option<At<StoopPhrase>>,
+}
+
+/// The thick end of a slab whose `thickness` is that of its thin end.
+#[derive(Clone, Debug)]
+pub struct ThickEnd {
+    pub thickness: At<Length>,
+    pub toward: Option<Compass>,
+}
+
+/// Edges that go deeper than the slab.
+#[derive(Clone, Debug)]
+pub struct Thickened {
+    pub sort: EdgeSort,
+    pub edges: At<EdgesPhrase>,
+    /// At the bottom; square inside unless there is a taper.
+    pub width: At<Length>,
+    /// From the top of the slab to the bottom of the edge.
+    pub depth: At<Length>,
+    /// How far inside the bottom has come up to the slab.
+    pub taper: Option<At<Length>>,
+    pub bars: Option<At<EdgeBars>>,
+}
+
+/// A flight that leads down from an edge, made of one piece with it.
+#[derive(Clone, Debug)]
+pub struct Steps {
+    /// The step up onto the slab counts.
+    pub risers: At<u32>,
+    pub rise: At<Length>,
+    /// None where the only riser is the slab's own edge.
+    pub tread: Option<At<Length>>,
+    pub width: At<Length>,
+    pub edge: Compass,
+    /// Where it meets the edge, on the site; the way down is to the right of the way from one to the other.
+    pub top: (Point, Point),
+    /// From bottom to top, as measured.
+    pub total: Option<At<Length>>,
+}
+
+impl Sections {
+    /// Whether walls hold fill below the slab.
+    pub fn is_filled(&self) -> bool {
+        let stoop = self.stoop.as_ref().map(|stoop| &stoop.value);
+        matches!(stoop, Some(StoopPhrase::Filled { .. }))
+    }
+
+    /// Whether the slab is one block down to the foot of its steps.
+    pub fn is_solid(&self) -> bool {
+        let stoop = self.stoop.as_ref().map(|stoop| &stoop.value);
+        matches!(stoop, Some(StoopPhrase::Solid))
+    }
+
+    /// The bought material inside the walls of a stoop.
+    pub fn fill(&self) -> Option<&String> {
+        match &self.stoop.as_ref()?.value {
+            StoopPhrase::Filled { with, .. } => with.as_ref(),
+            StoopPhrase::None | StoopPhrase::Solid => None,
+        }
+    }
+
+    /// Whether the slab is raised as high as its steps.
+    pub fn is_stoop(&self) -> bool {
+        let stoop = self.stoop.as_ref().map(|stoop| &stoop.value);
+        matches!(stoop, Some(StoopPhrase::Solid | StoopPhrase::Filled { .. }))
+    }
+}
+
+impl Steps {
+    /// From the ground to the top.
+    pub fn height(&self) -> Length {
+        self.rise.value * i64::from(self.risers.value)
+    }
+
+    /// Steps below the slab's own edge.
+    pub fn treads(&self) -> u32 {
+        self.risers.value - 1
+    }
+}
+
+impl Slab {
+    /// The thickest place of the slab, its thickened edges aside.
+    pub fn thickest(&self) -> Length {
+        self.sections
+            .thick_end
+            .as_ref()
+            .map_or(self.thickness.value, |end| end.thickness.value)
+    }
+
+    /// From the top to the bottom of this edge.
+    pub fn edge_depth(&self, part: &EdgePart) -> Length {
+        let thick = self.thickened_strips().iter().any(|strip| {
+            strip.side == part.side && (strip.stretch.is_none() || strip.stretch == part.stretch)
+        });
+        match &self.sections.thickened {
+            Some(edge) if thick => edge.depth.value,
+            _ => self.thickest(),
+        }
+    }
+
+    /// Stretches of edge that are thickened.
+    pub fn thickened_strips(&self) -> Vec<Strip> {
+        let Some(thickened) = &self.sections.thickened else {
+            return Vec::new();
+        };
+        let sides = self.outline.sides();
+        let whole = self.edges.iter().map(|part| part.side);
+        match &thickened.edges.value {
+            EdgesPhrase::All => sides_once(whole),
+            EdgesPhrase::AllOpen => self
+                .edges
+                .iter()
+                .filter(|part| part.kind == super::EdgeKind::Open)
+                .map(|part| Strip {
+                    side: part.side,
+                    stretch: part.stretch,
+                })
+                .collect(),
+            EdgesPhrase::Named(names) => {
+                sides_once(whole.filter(|&side| names.iter().any(|name| name.means(&sides[side]))))
+            }
+        }
+    }
+}
+
+fn sides_once(sides: impl Iterator<Item = usize>) -> Vec<Strip> {
+    let mut found: Vec<usize> = sides.collect();
+    found.sort_unstable();
+    found.dedup();
+    let whole = |side| Strip {
+        side,
+        stretch: None,
+    };
+    found.into_iter().map(whole).collect()
+}
+
+impl EdgeName {
+    /// Whether this side is meant.
+    pub fn means(self, side: &crate::geometry::Side) -> bool {
+        match self {
+            Self::Number(number) => side.leg + 1 == number,
+            Self::Looking(compass) => side.is_straight() && compass.looks(side.facing()),
+        }
+    }
+}

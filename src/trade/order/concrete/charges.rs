@@ -1,0 +1,124 @@
+//! Zone, Saturday, winter, fuel: what the plant adds to an order, by the unit of the item.
+
+use super::ConcreteOrder;
+use crate::input::book::{ItemKey, Supply};
+use crate::input::job::Takeoff;
+use crate::reading::At;
+use crate::trade::order::List;
+use crate::trade::term::{Term, number, of};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
+
+/// What an order is charged by: its loads, its yards, or once a pour.
+pub(super) struct Counted<'a> {
+    pub order: &'a ConcreteOrder,
+    pub loads: &'a Quantity,
+    /// The order that carries what is charged once a pour.
+    pub first: bool,
+}
+
+pub(super) fn charges(
+    counted: &Counted<'_>,
+    takeoff: &Takeoff,
+    supply: &Supply,
+    list: &mut List<'_>,
+) {
+    let order = counted.order;
+    for item in &supply.charges.fees {
+        charge(counted, item, &item.value, "with every order", list);
+    }
+    let zone = takeoff.arranged.zone.as_ref();
+    if let Some(zone) = zone
+        && let Some(item) = supply.charges.zones.get(&zone.value)
+    {
+        let what = format!("zone {}", zone.value);
+        charge(
+            counted,
+            item,
+            &what,
+            "as far as the zone of the takeoff",
+            list,
+        );
+    }
+    // A day that was only counted from the day of the quote is not a Saturday yet.
+    let day = takeoff.placements.get(order.placement);
+    let day = day.and_then(|pour| pour.day.as_ref());
+    if let Some(item) = &supply.charges.saturday
+        && day.is_some_and(|day| day.value.is_saturday())
+    {
+        charge(counted, item, "Saturday", "the pour is on a Saturday", list);
+    }
+    if let Some(winter) = &supply.charges.winter
+        && let Some(day) = list.ways.pours.get(order.placement)
+        && winter.during.value.holds(*day)
+    {
+        charge(
+            counted,
+            &winter.item,
+            "winter",
+            "the pour is in the plant's winter",
+            list,
+        );
+    }
+    if let (Some(item), Some(held)) = (&supply.charges.on_call, &order.on_call) {
+        let unit = unit(item, list);
+        let much = if unit == Unit::CubicYard {
+            of(&held.waits)
+        } else {
+            number(1)
+        };
+        buy(
+            order,
+            item,
+            "call",
+            "the last truck waits for a call",
+            much,
+            list,
+        );
+    }
+    if let (Some(returned), Some(back)) = (&supply.charges.returned, &order.back) {
+        let unit = unit(&returned.item, list);
+        let much = if unit == Unit::CubicYard {
+            of(back)
+        } else {
+            number(1)
+        };
+        let rule = "what comes back when nothing is lost, as the plant charges it";
+        buy(order, &returned.item, "returned", rule, much, list);
+    }
+}
+
+fn charge(
+    counted: &Counted<'_>,
+    item: &At<ItemKey>,
+    what: &str,
+    rule: &'static str,
+    list: &mut List<'_>,
+) {
+    let much = match unit(item, list) {
+        Unit::Load => of(counted.loads),
+        Unit::CubicYard => of(&counted.order.order),
+        _ if counted.first => number(1),
+        _ => return,
+    };
+    buy(counted.order, item, what, rule, much, list);
+}
+
+fn unit(item: &At<ItemKey>, list: &List<'_>) -> Unit {
+    let selling = list.ways.rules.selling.get(&item.value);
+    selling.map_or(Unit::Trip, |selling| selling.unit)
+}
+
+fn buy(
+    order: &ConcreteOrder,
+    item: &At<ItemKey>,
+    what: &str,
+    rule: &'static str,
+    much: Term,
+    list: &mut List<'_>,
+) {
+    let name = format!("{} {what}", order.order.name());
+    let much = Quantity::by(rule, &name, unit(item, list), much);
+    let (placement, shares) = (Some(order.placement), order.shares.clone());
+    list.buy_for(item, &name, rule, much, placement, shares);
+}

@@ -1,0 +1,78 @@
+//! What thickened edges and steps need: deep forms, boards for risers, a sheet under the slab.
+
+use crate::input::book::Role;
+use crate::trade::measure::SlabQuantities;
+use crate::trade::order::{List, Section};
+use crate::trade::term::{Term, of};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
+
+/// Edges and risers that take an ordinary board; deep ones too where the book has no other.
+pub(super) fn formed(slab: &SlabQuantities, deep_apart: bool) -> Quantity {
+    let mut term = of(&slab.edges.straight) + &slab.edges.curved;
+    let mut rule = "straight and curved";
+    if !deep_apart && let Some(deep) = deep(slab) {
+        term = term + deep;
+        rule = "straight, curved and deep";
+    }
+    if let Some(steps) = &slab.steps {
+        term = term + &steps.riser_form;
+        rule = "edges and risers";
+    }
+    Quantity::by(rule, "formed edge", Unit::Foot, term)
+}
+
+/// Edges deeper than an ordinary board, and the sides of steps.
+fn deep(slab: &SlabQuantities) -> Option<Term> {
+    let sides = slab
+        .steps
+        .as_ref()
+        .and_then(|steps| steps.side_form.as_ref());
+    match (slab.edges.deep.value().is_zero(), sides) {
+        (true, None) => None,
+        (false, None) => Some(of(&slab.edges.deep)),
+        (true, Some(sides)) => Some(of(sides)),
+        (false, Some(sides)) => Some(of(&slab.edges.deep) + sides),
+    }
+}
+
+pub(super) fn deep_forms(slabs: &[SlabQuantities], list: &mut List<'_>) {
+    if !list.ways.rules.roles.contains_key(&Role::DeepForms) {
+        return;
+    }
+    let parts: Vec<(Section, Quantity)> = slabs
+        .iter()
+        .enumerate()
+        .filter_map(|(i, slab)| {
+            let deep = Quantity::by(
+                "deep edges and the sides of steps",
+                "deep form",
+                Unit::Foot,
+                deep(slab)?,
+            );
+            Some((Section::Slab(i), deep))
+        })
+        .collect();
+    list.buy_role(
+        Role::DeepForms,
+        "deep form boards",
+        "edges deeper than an ordinary board, and the sides of steps",
+        &parts,
+        None,
+    );
+}
+
+pub(super) fn retarder(slabs: &[SlabQuantities], list: &mut List<'_>) {
+    let parts: Vec<(Section, Quantity)> = slabs
+        .iter()
+        .enumerate()
+        .filter_map(|(i, slab)| Some((Section::Slab(i), slab.retarder.clone()?)))
+        .collect();
+    list.buy_role(
+        Role::VaporRetarder,
+        "vapor retarder",
+        "slabs added up, laps included",
+        &parts,
+        None,
+    );
+}

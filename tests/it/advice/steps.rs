@@ -1,0 +1,89 @@
+//! Questions about steps and deep forms.
+
+use super::{Files, SIZE};
+
+/// A patio with a flight to the south.
+fn flight(steps: &str) -> Files {
+    Files::new().job(SIZE, &format!("size: 24 ft x 16 ft, steps: {{{steps}}}"))
+}
+
+#[test]
+fn a_riser_can_be_climbed() {
+    let tall = flight("risers: 2, rise: 7 13/16 in, tread: 12 in, from: south");
+    assert_eq!(
+        tall.says("tall-riser", "`7 13/16 in` at `patio`", "as restated"),
+        "7 13/16 in"
+    );
+    flight("risers: 2, rise: 7 3/4 in, tread: 12 in, from: south").silent("tall-riser");
+    // A slab upon the patio is one step.
+    let step = |thick: &str| {
+        Files::new().job(
+            "{north: house}}",
+            &format!("{{north: house}}}}\n  step: {{size: 5 ft x 3 ft, on: \"patio, north edge, 8 ft from west end\", thickness: {thick}}}"),
+        )
+    };
+    step("8 in").says("tall-riser", "`8 in` at `step`", "local codes");
+    step("7 in").silent("tall-riser");
+}
+
+#[test]
+fn a_tread_holds_a_foot() {
+    let shallow = flight("risers: 2, rise: 7 in, tread: 9 7/8 in, from: south");
+    shallow.says("shallow-tread", "`9 7/8 in`", "deeper");
+    flight("risers: 2, rise: 7 in, tread: 10 in, from: south").silent("shallow-tread");
+}
+
+#[test]
+fn risers_are_alike() {
+    let steps = |total: &str| {
+        flight(&format!(
+            "risers: 3, rise: 7 in, tread: 12 in, from: south, in all: {total}"
+        ))
+    };
+    steps("21 in").silent("uneven-risers");
+    steps("21 3/8 in").silent("uneven-risers");
+    assert_eq!(
+        steps("21 7/16 in").says("uneven-risers", "would be `7 7/16 in`", "3/8 in"),
+        "21 7/16 in"
+    );
+    steps("20 9/16 in").says("uneven-risers", "would be `6 9/16 in`", "");
+    steps("24 in").says("uneven-risers", "would be `10 in`", "3 risers of 8 in");
+    steps("14 in").says("uneven-risers", "no room for one of them", "");
+}
+
+#[test]
+fn four_risers_may_want_a_rail() {
+    let steps = |risers: u32| {
+        flight(&format!(
+            "risers: {risers}, rise: 6 in, tread: 12 in, from: south"
+        ))
+    };
+    steps(3).silent("handrail");
+    assert_eq!(
+        steps(4).says("handrail", "4 risers", "from memory, not checked"),
+        "4"
+    );
+}
+
+#[test]
+fn deep_forms_have_a_rate() {
+    let deep = |depth: &str| {
+        Files::new().job(
+            SIZE,
+            &format!(
+                "size: 24 ft x 16 ft, thickened: {{edges: all open, width: 12 in, depth: {depth}}}"
+            ),
+        )
+    };
+    let none = deep("12 in");
+    assert_eq!(
+        none.says("deep-form-rate", "are `1 ft` deep", "form deep"),
+        "12 in"
+    );
+    none.book(
+        "  form curved:",
+        "  form deep: 14 hours per 100 ft\n  form curved:",
+    )
+    .silent("deep-form-rate");
+    deep("8 in").silent("deep-form-rate");
+}

@@ -1,0 +1,107 @@
+//! Questions about the day, the trucks and the way to the slab.
+
+use super::{EXPOSURE, Files, SIZE};
+
+const FAR_BANK: &str = include_str!("../../../price-books/far-bank.yaml");
+
+#[test]
+fn the_plant_may_be_closed_on_a_sunday_or_a_holiday() {
+    let on = |day: &str| Files::new().job("2026-05-01", day);
+    assert_eq!(
+        on("2026-05-03").says("closed-day", "a Sunday", "ask the plant"),
+        "2026-05-03"
+    );
+    on("2026-05-25").says("closed-day", "Memorial Day", "5 U.S.C. 6103");
+    // Independence Day of 2026 is a Saturday, and Friday is kept.
+    on("2026-07-03").says("closed-day", "Independence Day", "restated");
+    on("2026-07-02").silent("closed-day");
+    on("2026-05-02").silent("closed-day");
+}
+
+#[test]
+fn two_mixes_on_one_day() {
+    let two = Files::new()
+        .book(
+            "mixes:\n",
+            "mixes:\n  inside: {item: ready-mix 4000 air, strength: 4000 psi, air: 6%}\n",
+        )
+        .job(
+            EXPOSURE,
+            "exposure: frost\nslabs:\n  slab: {size: 10 ft x 10 ft, mix: inside, edges: {north: house}}",
+        );
+    let two = two.job("\nslabs:\n  patio", "\n  patio");
+    assert_eq!(
+        two.says("two-mixes", "`inside` and `exterior`", "common practice"),
+        "exterior"
+    );
+    two.job(", mix: inside", "").silent("two-mixes");
+}
+
+#[test]
+fn a_buggy_needs_its_width() {
+    let gate = |gate: &str| {
+        let access = format!("exposure: frost\naccess: {{by: buggy, gate: {gate}}}");
+        Files::new().job(EXPOSURE, &access)
+    };
+    assert_eq!(
+        gate("35 1/2 in").says("narrow-gate", "`36 in` wide", "common practice"),
+        "35 1/2 in"
+    );
+    gate("36 in").silent("narrow-gate");
+    // The far bank says how wide its buggy is.
+    let far = |width: &str| Files {
+        book: FAR_BANK.to_owned(),
+        ..gate(width)
+    };
+    far("31 in").says("narrow-gate", "`32 in` wide", "wheelbarrow");
+    far("32 in").silent("narrow-gate");
+    gate("30 in")
+        .job("by: buggy", "by: wheelbarrow")
+        .silent("narrow-gate");
+}
+
+#[test]
+fn standing_trucks_are_told() {
+    Files::new().silent("standing-time");
+    // 5.25 cu yd: 11 − 5 minutes a yard, at 2.50.
+    let slow = Files::new().job(EXPOSURE, "exposure: frost\naccess: wheelbarrow");
+    assert_eq!(
+        slow.says("standing-time", "`32 min` past", "in the price"),
+        "wheelbarrow"
+    );
+    slow.clone()
+        .book("standing time: standing time", "standing time: none")
+        .silent("standing-time");
+}
+
+#[test]
+fn a_truck_for_very_little() {
+    // 9.5 of 9 cu yd to a truck; 9.75 is worth a second one.
+    let set = |yards: &str| {
+        let set = format!(
+            "exposure: frost\nset: {{exterior order: {{to: {yards}, because: measured again}}}}"
+        );
+        Files::new().job(EXPOSURE, &set)
+    };
+    set("9.5").says(
+        "barely-a-load",
+        "truck 2 of `exterior order` comes for the last `0.5 cu yd`",
+        "0.5 cu yd less",
+    );
+    set("9.75").silent("barely-a-load");
+    set("9").silent("barely-a-load");
+    Files::new().silent("barely-a-load");
+}
+
+#[test]
+fn zones_are_asked_for_where_there_are_any() {
+    let far = |size: &str| Files {
+        book: FAR_BANK.to_owned(),
+        ..Files::new().job(SIZE, size)
+    };
+    far(SIZE).says("no-zone", "names no zone", "hill road, north shore");
+    far(SIZE)
+        .job(EXPOSURE, "exposure: frost\nzone: hill road")
+        .silent("no-zone");
+    Files::new().silent("no-zone");
+}

@@ -1,0 +1,125 @@
+//! What the customer reads of a surface, and what the owner hears of a finish nobody knows.
+
+use flatwork::costing::offer;
+use flatwork::documents::offering::{self, Offering};
+use flatwork::reading::Problems;
+
+use super::{BOOK, job, lot, lot_with};
+use crate::support::{BUSINESS, Desk, desk, with};
+
+/// Everything the customer's view says, as one text.
+pub(super) fn words(desk: &Desk) -> String {
+    let offer = desk.offer();
+    let quoted = desk.takeoff.quoted.unwrap();
+    let view = offering::view(Offering {
+        takeoff: &desk.takeoff,
+        business: &desk.business,
+        rules: &desk.book.rules,
+        offer: &offer,
+        quoted,
+        pour: desk.days[0].day,
+        photos: &[],
+    });
+    serde_json::to_string(&view).unwrap().replace('\u{a0}', " ")
+}
+
+#[test]
+fn the_customer_reads_the_owners_words_and_no_item() {
+    let desk = lot(", finish: stamped slate");
+    let said = words(&desk);
+    for expected in [
+        "stamped like split slate, rounded edges",
+        "sandstone, all through the concrete",
+        "a clear sealer with some shine, 2 coats, 28 days after the pour or later",
+        "covered while it cures, forms out",
+        "Sealed surface.",
+        "a sample shows the kind of color",
+    ] {
+        assert!(said.contains(expected), "no `{expected}` in {said}");
+    }
+    for hidden in [
+        "release powder",
+        "Release powder",
+        "5447",
+        "pail",
+        "Stamp set",
+        "564",
+        "3%",
+        "of cement",
+        "stamped slate",
+        "wet look",
+        "Curing coat",
+    ] {
+        assert!(!said.contains(hidden), "`{hidden}` in {said}");
+    }
+}
+
+/// The figure says in words from which day the slab may be sealed.
+fn seal_day(desk: &Desk) -> String {
+    let offer = desk.offer();
+    let figures = offering::figures(
+        Offering {
+            takeoff: &desk.takeoff,
+            business: &desk.business,
+            rules: &desk.book.rules,
+            offer: &offer,
+            quoted: desk.takeoff.quoted.unwrap(),
+            pour: desk.days[0].day,
+            photos: &[],
+        },
+        flatwork::press::drawing::Rgb(0, 0, 0),
+    );
+    let words = &figures["cure"].alternative;
+    let at = words.find("Seal it").expect("a bar for sealing");
+    words[at..].split('.').next().unwrap().to_owned()
+}
+
+#[test]
+fn the_timeline_waits_as_long_as_the_sealer() {
+    let seal = ", seal: wet look, curing: none";
+    assert!(seal_day(&lot("")).contains("28"), "{}", seal_day(&lot("")));
+    assert!(seal_day(&lot(seal)).contains("28"));
+    let slow = with(BOOK, &[("wet look: {", "wet look: {after: 42 days, ")]);
+    assert!(seal_day(&lot_with(seal, &slow)).contains("42"));
+    assert!(seal_day(&lot_with("", &slow)).contains("28"));
+}
+
+#[test]
+fn sealing_is_excluded_only_where_the_firm_seals_and_this_job_does_not() {
+    let line = "Sealing the concrete";
+    assert!(words(&lot("")).contains(line));
+    assert!(!words(&lot(", seal: wet look, curing: none")).contains(line));
+    let none = with(BOOK, &[("sealers:", "disposal: {}\nsealers:")]);
+    let start = none.find("sealers:").unwrap();
+    let end = none.find("supply:").unwrap();
+    let none = format!("{}{}", &none[..start], &none[end..]);
+    let none = with(&none, &[("    seal: wet look\n", "")]);
+    assert!(!words(&lot_with("", &none)).contains(line));
+    // An option that speaks of it says enough.
+    let offered = format!(
+        "{}options:\n  - Clear Sealer: {{add: [sealer: 5 gal]}}\n",
+        job("")
+    );
+    assert!(!words(&desk(&offered, BUSINESS, BOOK)).contains(line));
+}
+
+#[test]
+fn an_unknown_finish_hears_of_its_neighbours() {
+    let desk = lot(", finish: stamped slat");
+    let mut problems = Problems::default();
+    let found = offer(
+        &desk.takeoff,
+        &desk.book,
+        &desk.business,
+        &desk.days,
+        &mut problems,
+    );
+    assert!(found.is_none());
+    let helps: Vec<_> = problems.iter().filter_map(|one| one.help.clone()).collect();
+    assert!(
+        helps
+            .iter()
+            .any(|help| help.starts_with("did you mean the finish `stamped slate`?")),
+        "{helps:?}"
+    );
+}
