@@ -59,12 +59,7 @@ fn shown(margin: Decimal, floor: Decimal) -> Decimal {
 
 /// What the customer takes, in the owner's words.
 fn chosen(case: Case<'_>, choice: &Choice) -> String {
-    let picks = choice.0.iter().zip(&case.takeoff.options);
-    let titles: Vec<String> = picks
-        .filter_map(|(pick, group)| {
-            let option = group.options.get(pick.checked_sub(1)?)?;
-            Some(format!("`{}`", option.title))
-        })
-        .collect();
+    let taken = choice.taken(&case.takeoff.options).into_iter();
+    let titles: Vec<String> = taken.map(|option| format!("`{}`", option.title)).collect();
     titles.join(" and ")
 }

@@ -10,6 +10,7 @@ mod air;
 mod barely_a_load;
 mod border;
 mod closed_day;
+mod closing_error;
 mod coat;
 mod colors;
 mod deep_forms;
@@ -28,6 +29,7 @@ mod no_zone;
 mod panel_shape;
 mod promised;
 mod risers;
+mod set_with_option;
 mod sets;
 mod short_load;
 mod spacing;
@@ -35,9 +37,12 @@ mod stale;
 mod standing;
 mod steel_room;
 mod strength;
+mod tax_tells;
 mod treads;
 mod two_mixes;
 mod vehicle;
+
+use std::sync::Arc;
 
 use crate::costing::{Offer, Prices};
 use crate::input::book::{Mix, PriceBook};
@@ -63,7 +68,7 @@ impl<'a> Case<'a> {
     /// Every slab with what was measured of it.
     fn slabs(self) -> impl Iterator<Item = (&'a Slab, &'a SlabQuantities)> {
         let measured = &self.offer.quoted().needs.slabs;
-        self.takeoff.slabs.iter().zip(measured)
+        self.takeoff.slabs.iter().map(Arc::as_ref).zip(measured)
     }
 
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {
@@ -83,6 +88,7 @@ pub fn advice(case: Case<'_>) -> Vec<Problem> {
 type Question = fn(Case<'_>) -> Vec<Problem>;
 
 const QUESTIONS: &[Question] = &[
+    closing_error::ask,
     spacing::ask,
     no_joints::ask,
     panel_shape::ask,
@@ -107,6 +113,7 @@ const QUESTIONS: &[Question] = &[
     closed_day::ask,
     two_mixes::ask,
     sets::ask,
+    set_with_option::ask,
     stale::ask,
     promised::ask,
     holds::ask,
@@ -117,6 +124,7 @@ const QUESTIONS: &[Question] = &[
     minimum::ask,
     margin::ask,
     deposit::ask,
+    tax_tells::ask,
 ];
 
 /// Ends every help that touches safety or structure.

@@ -3,7 +3,7 @@
 use super::{Cause, LineItem, Side};
 use crate::input::book::Class;
 use crate::input::business::{PricePolicy, TaxBase, TaxRule};
-use crate::input::phrases::Profit;
+use crate::input::phrases::{ContingencyBase, Profit};
 use crate::reading::At;
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::Quantity;
@@ -35,17 +35,13 @@ pub fn estimate(
             of(&direct) * &overhead,
         ),
     );
-    let contingency = Quantity::percent("contingency", &policy.contingency);
+    let contingency = contingency(&lines, policy, &direct);
     add(
         &mut lines,
         Cause::Contingency,
         Side::Indirect,
         "Contingency",
-        Quantity::money(
-            "percent of direct cost",
-            "contingency",
-            of(&direct) * &contingency,
-        ),
+        contingency,
     );
     let cost = subtotal(&lines, "cost", &[Side::Direct, Side::Indirect]);
     match fixed {
@@ -74,6 +70,30 @@ pub fn estimate(
         sales_tax(&mut lines, tax);
     }
     lines
+}
+
+/// Of direct cost, or of direct cost and overhead.
+fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Quantity {
+    let percent = Quantity::percent("contingency", &policy.contingency);
+    match policy.contingency_on {
+        ContingencyBase::Direct => Quantity::money(
+            "percent of direct cost",
+            "contingency",
+            of(direct) * &percent,
+        ),
+        ContingencyBase::DirectAndOverhead => {
+            let base = subtotal(
+                lines,
+                "direct cost and overhead",
+                &[Side::Direct, Side::Indirect],
+            );
+            Quantity::money(
+                "percent of direct cost and overhead",
+                "contingency",
+                of(&base) * &percent,
+            )
+        }
+    }
 }
 
 fn subtotal(lines: &[LineItem], name: &str, sides: &[Side]) -> Quantity {

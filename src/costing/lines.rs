@@ -61,6 +61,26 @@ impl LineItem {
     pub fn money(&self) -> Money {
         self.amount.as_money()
     }
+
+    /// The same quantity at another price; a lump has no price, and stays.
+    pub fn at_price(&self, dated: &Dated) -> Self {
+        let Some(quantity) = self.quantity.as_ref().filter(|_| self.price.is_some()) else {
+            return self.clone();
+        };
+        Self {
+            amount: extension(quantity, &each(dated)),
+            price: Some(dated.clone()),
+            ..self.clone()
+        }
+    }
+}
+
+fn extension(quantity: &Quantity, each: &Quantity) -> Quantity {
+    Quantity::money(
+        "quantity × price, to the cent",
+        quantity.name(),
+        of(quantity) * each,
+    )
 }
 
 /// Joins every need with the price of its day; reports every price that is missing.
@@ -73,14 +93,17 @@ pub fn priced(
     needs
         .needs
         .iter()
-        .filter_map(|need| line(need, book, days, problems))
+        .filter_map(|need| {
+            let pour = need.placement.unwrap_or(needs.first_pour);
+            line(need, book, &days[pour.min(days.len() - 1)], problems)
+        })
         .collect()
 }
 
-fn line(
+pub(super) fn line(
     need: &Need,
     book: &PriceBook,
-    days: &[Prices],
+    prices: &Prices,
     problems: &mut Problems,
 ) -> Option<LineItem> {
     let cause = Cause::Need(need.quantity.name().to_owned());
@@ -119,7 +142,6 @@ fn line(
                     ));
                     return None;
                 }
-                let prices = &days[need.placement.unwrap_or(0).min(days.len() - 1)];
                 let Some(dated) = prices.get(&key.value) else {
                     let first = item
                         .dated
@@ -134,21 +156,16 @@ fn line(
                     );
                     return None;
                 };
-                let each = each(dated);
                 (
                     item.class,
                     item.is.clone(),
                     Some(dated.clone()),
                     item.taxed,
-                    each,
+                    self::each(dated),
                 )
             }
         };
-    let amount = Quantity::money(
-        "quantity × price, to the cent",
-        need.quantity.name(),
-        of(&need.quantity) * &each,
-    );
+    let amount = extension(&need.quantity, &each);
     Some(LineItem {
         cause,
         side: Side::Direct,

@@ -2,18 +2,26 @@
 //!
 //! `priced` is the last step that can fail. Nothing here knows a shape.
 
+mod buying;
+mod compare;
 mod estimate;
 mod lines;
 mod offer;
 mod payments;
 mod prices;
 mod sections;
+mod sensitivity;
 mod totals;
+mod unit_prices;
 
+pub use buying::{BuyingRule, Effect, effects};
+pub use compare::{Books, Change, Joined, Sold, books, compare, join};
 pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Side, missing, priced};
-pub use offer::{Offer, Priced, offer};
+pub use offer::{Offer, Priced, check_sets, offer};
 pub use payments::{parts, schedule};
 pub use prices::{Prices, prices};
 pub use sections::{SectionPrice, sections};
+pub use sensitivity::{Asked, Rise, Room, Sensitivity, sensitivity, together};
 pub use totals::Totals;
+pub use unit_prices::UnitCost;

@@ -2,12 +2,13 @@
 
 use std::collections::BTreeMap;
 
+use super::unit_prices::{UnitCost, unit_prices};
 use super::{LineItem, Prices, Totals, estimate, missing, priced};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::Problems;
-use crate::trade::order::{JobNeeds, Ways, needs};
+use crate::trade::order::{JobNeeds, Ways, Worked, needs};
 use crate::trade::sets;
 use crate::values::Day;
 
@@ -29,11 +30,46 @@ impl Priced {
 pub struct Offer {
     pub by_choice: BTreeMap<Choice, Priced>,
     pub as_quoted: Choice,
+    /// Of work nobody could see, in the order of the business file.
+    pub unit_prices: Vec<UnitCost>,
 }
 
 impl Offer {
     pub fn quoted(&self) -> &Priced {
         &self.by_choice[&self.as_quoted]
+    }
+
+    /// As if it were quoted with this choice made already.
+    pub fn quoted_with(self, choice: Choice) -> Self {
+        Self {
+            as_quoted: choice,
+            ..self
+        }
+    }
+}
+
+/// Reports every override that no quantity of a job answers to, without pricing it.
+pub fn check_sets(
+    takeoff: &Takeoff,
+    book: &PriceBook,
+    business: &Business,
+    pours: &[Day],
+    problems: &mut Problems,
+) {
+    let ways = ways(book, business, pours);
+    let mut worked = Worked::default();
+    let needs = choices(&takeoff.options)
+        .into_iter()
+        .map(|choice| needs(takeoff.with(&choice), ways, &mut worked).roots());
+    sets::check(&takeoff.sets, needs, problems);
+}
+
+fn ways<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Ways<'a> {
+    Ways {
+        rules: &book.rules,
+        order: &business.order,
+        crew: &business.crew,
+        pours,
     }
 }
 
@@ -46,25 +82,20 @@ pub fn offer(
     problems: &mut Problems,
 ) -> Option<Offer> {
     let pours: Vec<Day> = days.iter().map(|prices| prices.day).collect();
-    let ways = Ways {
-        rules: &book.rules,
-        order: &business.order,
-        crew: &business.crew,
-        pours: &pours,
-    };
+    let ways = ways(book, business, &pours);
     let before = problems.len();
-    let mut by_choice = BTreeMap::new();
+    let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
+    let mut worked = Worked::default();
     for choice in choices(&takeoff.options) {
-        let needs = needs(takeoff, &choice, ways);
-        if by_choice.is_empty() {
-            sets::check(&takeoff.sets, &needs.roots(), problems);
-        }
-        // A problem of the job as quoted would only be repeated by every choice.
+        let needs = needs(takeoff.with(&choice), ways, &mut worked);
         let mut found = Problems::default();
         missing(&needs, book, &mut found);
         let lines = priced(&needs, book, days, &mut found);
-        if !found.is_empty() && problems.len() == before {
-            problems.extend(found);
+        // Most problems are of the job as quoted, and would only be repeated by every choice.
+        for one in found {
+            if !problems.iter().any(|known| *known == one) {
+                problems.push(one);
+            }
         }
         by_choice.insert(
             choice,
@@ -74,8 +105,12 @@ pub fn offer(
             },
         );
     }
+    let unit_prices = unit_prices(business, book, days, problems);
+    let needs = by_choice.values().map(|priced| &priced.needs);
+    sets::check(&takeoff.sets, needs.map(JobNeeds::roots), problems);
     (problems.len() == before).then(|| Offer {
         by_choice,
         as_quoted: Choice::as_quoted(&takeoff.options),
+        unit_prices,
     })
 }

@@ -14,11 +14,7 @@ pub fn schedule(total: Money, payments: &[Payment]) -> Vec<Money> {
 
 /// A total in these shares; they always add up to it.
 pub fn parts(total: Money, shares: &[Share]) -> Vec<Money> {
-    let percent = |share: &Share| match share {
-        Share::Percent(percent) => Some(percent.number()),
-        Share::Fraction { .. } | Share::Amount(_) | Share::Rest => None,
-    };
-    let weights: Option<Vec<Decimal>> = shares.iter().map(percent).collect();
+    let weights: Option<Vec<Decimal>> = shares.iter().map(|share| share.of_one()).collect();
     if let Some(weights) = weights {
         return rounding::split(total, &weights);
     }
@@ -35,4 +31,44 @@ pub fn parts(total: Money, shares: &[Share]) -> Vec<Money> {
         .zip(parts)
         .map(|(share, part)| if *share == Share::Rest { rest } else { part })
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::reading::{FileId, Place};
+
+    #[test]
+    fn shares_alone_make_the_whole_and_the_earlier_part_takes_the_odd_cent() {
+        #[track_caller]
+        fn case(shares: &[&str], total: i64, parts: &[i64]) {
+            let place = Place {
+                file: FileId(0),
+                start: 0,
+                end: 0,
+            };
+            let payments: Vec<Payment> = shares
+                .iter()
+                .map(|share| Payment {
+                    when: String::new(),
+                    share: share.parse().unwrap(),
+                    place,
+                })
+                .collect();
+            let found: Vec<i64> = schedule(Money::cents(total), &payments)
+                .into_iter()
+                .map(Money::as_cents)
+                .collect();
+            assert_eq!(found, parts, "{shares:?}");
+        }
+        case(&["1/3", "1/3", "1/3"], 10_000, &[3334, 3333, 3333]);
+        case(&["1/2", "50%"], 101, &[51, 50]);
+        case(&["1/6", "1/3", "1/2"], 600, &[100, 200, 300]);
+        case(
+            &["10%", "40%", "40%", "10%"],
+            1_220_060,
+            &[122_006, 488_024, 488_024, 122_006],
+        );
+        case(&["1/3", "rest"], 10_000, &[3333, 6667]);
+    }
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::input::book::{Basis, Dated, ItemKey, PriceBook};
-use crate::values::Day;
+use crate::values::{Day, UnitPrice};
 
 /// The only prices costing ever sees: those of one day, for one job.
 #[derive(Clone, Debug)]
@@ -15,6 +15,17 @@ pub struct Prices {
 impl Prices {
     pub fn get(&self, item: &str) -> Option<&Dated> {
         self.by_item.get(item)
+    }
+
+    /// The same day with another price for one item; an item that has no price gets none.
+    pub fn with(&self, item: &str, price: UnitPrice) -> Self {
+        let mut other = self.clone();
+        if let Some(dated) = other.by_item.get_mut(item) {
+            dated.price = price;
+            // What an hour was made of does not make the other price.
+            dated.wage = None;
+        }
+        other
     }
 }
 

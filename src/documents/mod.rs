@@ -4,6 +4,8 @@
 //! computes a price or decides what a job needs.
 
 pub mod billing;
+mod cost;
+pub mod cost_sheet;
 pub mod error;
 pub mod figures;
 pub mod markup;
@@ -12,8 +14,11 @@ mod quote;
 pub mod template;
 pub mod views;
 
+pub use cost::cost_document;
 pub use error::DocumentError;
 pub use quote::{bill_document, quote_document, quote_document_in};
 
+#[cfg(test)]
+mod cost_tests;
 #[cfg(test)]
 mod quote_tests;

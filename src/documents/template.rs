@@ -12,6 +12,8 @@ use std::sync::OnceLock;
 pub enum Template {
     Quote,
     Bill,
+    /// For the office only.
+    Cost,
 }
 
 /// The parts of the quote, by the name they are included by.
@@ -99,6 +101,31 @@ const BILL_PARTS: [(&str, &str); 3] = [
     ("bill/table", include_str!("../../templates/bill/table.hbs")),
 ];
 
+/// The parts of the cost sheet, by the name they are included by.
+const COST_PARTS: [(&str, &str); 9] = [
+    ("cost/parts", include_str!("../../templates/cost/parts.hbs")),
+    ("cost/bars", include_str!("../../templates/cost/bars.hbs")),
+    (
+        "cost/beside",
+        include_str!("../../templates/cost/beside.hbs"),
+    ),
+    (
+        "cost/buying",
+        include_str!("../../templates/cost/buying.hbs"),
+    ),
+    (
+        "cost/choices",
+        include_str!("../../templates/cost/choices.hbs"),
+    ),
+    ("cost/head", include_str!("../../templates/cost/head.hbs")),
+    (
+        "cost/hours-and-price",
+        include_str!("../../templates/cost/hours-and-price.hbs"),
+    ),
+    ("cost/lines", include_str!("../../templates/cost/lines.hbs")),
+    ("cost/rises", include_str!("../../templates/cost/rises.hbs")),
+];
+
 /// Why a template could not be filled; line and column count from 1 where known.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TemplateError {
@@ -128,6 +155,7 @@ impl Template {
         match self {
             Self::Quote => "quote.hbs",
             Self::Bill => "bill.hbs",
+            Self::Cost => "cost.hbs",
         }
     }
 
@@ -136,6 +164,7 @@ impl Template {
         match self {
             Self::Quote => include_str!("../../templates/quote.hbs"),
             Self::Bill => include_str!("../../templates/bill.hbs"),
+            Self::Cost => include_str!("../../templates/cost.hbs"),
         }
     }
 
@@ -175,8 +204,10 @@ fn built_in() -> &'static Handlebars<'static> {
         let mut machine = Handlebars::new();
         machine.set_strict_mode(true);
         machine.register_escape_fn(escape);
-        let whole = [Template::Quote, Template::Bill].map(|one| (one.name(), one.text()));
-        for (name, text) in whole.iter().chain(&QUOTE_PARTS).chain(&BILL_PARTS) {
+        let whole =
+            [Template::Quote, Template::Bill, Template::Cost].map(|one| (one.name(), one.text()));
+        let parts = QUOTE_PARTS.iter().chain(&BILL_PARTS).chain(&COST_PARTS);
+        for (name, text) in whole.iter().chain(parts) {
             add(&mut machine, name, text).expect("the built-in templates are sound");
         }
         machine

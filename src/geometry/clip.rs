@@ -2,7 +2,7 @@
 
 use super::{Outline, Point, point};
 
-/// Twice the area of the outline's polygon inside a box.
+/// Twice the area of the outline's polygon inside a box, its holes not taken off.
 pub(super) fn doubled_area(outline: &Outline, low: Point, high: Point) -> i128 {
     let turned = |points: Vec<Point>| -> Vec<Point> {
         points.into_iter().map(|p| Point::new(-p.y, p.x)).collect()

@@ -35,6 +35,7 @@ fn folds_back(from: Point, corner: Point, to: Point) -> bool {
     from.turn(corner, to) == 0 && same_way
 }
 
+/// Whether two segments have a point in common.
 pub(super) fn touch(a: (Point, Point), b: (Point, Point)) -> bool {
     let side = |line: (Point, Point), p: Point| line.0.turn(line.1, p).signum();
     let (a0, a1) = (side(b, a.0), side(b, a.1));

@@ -4,22 +4,27 @@
 //! and length come from its formula in decimal, and where a curve has to be cut
 //! it becomes chords once, within 1/32 in. No trade and no money is known here.
 
+pub mod angle;
 pub mod arc;
 mod chords;
 mod clip;
 mod cross;
 mod grid;
+pub mod holes;
 pub mod outline;
 pub mod panels;
 pub mod point;
 pub mod rim;
 mod scan;
+mod shapes;
 pub mod side;
 mod square;
 pub mod walk;
 
+pub use angle::Angle;
+pub use holes::HoleError;
 pub use outline::Outline;
 pub use panels::{Panel, Panels, panels};
 pub use point::Point;
 pub use side::{Facing, Side};
-pub use walk::{Direction, Leg, WalkError};
+pub use walk::{ClosingError, Direction, Leg, WalkError};

@@ -1,8 +1,8 @@
-//! The outline of a slab: closed, simple, with the slab on the left of every side.
+//! The outline of a slab: closed, simple, with the slab on the left of every side, and its holes.
 
 use rust_decimal::Decimal;
 
-use super::{Leg, Point, Side, WalkError, arc, chords, cross, point, scan, walk};
+use super::{ClosingError, Leg, Point, Side, WalkError, arc, chords, cross, point, scan, walk};
 use crate::values::{Area, Length};
 
 /// A closed outline that does not cross itself, counter-clockwise.
@@ -12,6 +12,10 @@ pub struct Outline {
     /// The outline as a polygon within 1/32 in; made once, since scan lines ask often.
     chords: Vec<Point>,
     circle: Option<Length>,
+    pub(super) sector: Option<Length>,
+    /// Inside the outline, each counter-clockwise too, apart from it and from each other.
+    pub(super) holes: Vec<Outline>,
+    closing_error: ClosingError,
 }
 
 impl Outline {
@@ -46,13 +50,34 @@ impl Outline {
 
     /// The outline walked by these legs, either way round, beginning at (0, 0).
     ///
-    /// A closing error up to 1/2 in is spread over the legs. Side 0 is always leg 0;
-    /// the others follow counter-clockwise.
+    /// A closing error within `walk::closing_limit` is spread over the legs. Side 0 is
+    /// always leg 0; the others follow counter-clockwise.
     ///
     /// # Errors
     /// When the legs are not a closed outline that keeps clear of itself.
     pub fn walked(legs: &[Leg]) -> Result<Self, WalkError> {
-        let mut sides = walk::closed(legs)?;
+        let (sides, closing_error) = walk::closed(legs, None)?;
+        let outline = Self::enclosed(sides)?;
+        Ok(Self {
+            closing_error,
+            ..outline
+        })
+    }
+
+    /// The same, with a last side straight back to the start, bulged by `bulge`.
+    ///
+    /// # Errors
+    /// When the legs are not a closed outline that keeps clear of itself.
+    pub fn walked_back(legs: &[Leg], bulge: Length) -> Result<Self, WalkError> {
+        let (sides, _) = walk::closed(legs, Some(bulge))?;
+        Self::enclosed(sides)
+    }
+
+    /// The outline of these sides, which follow each other either way round.
+    ///
+    /// # Errors
+    /// When they enclose nothing, or do not keep clear of each other.
+    pub(super) fn enclosed(mut sides: Vec<Side>) -> Result<Self, WalkError> {
         let corners: Vec<Point> = sides.iter().map(|side| side.from).collect();
         if point::doubled_area(&corners) < 0 {
             sides[1..].reverse();
@@ -75,12 +100,15 @@ impl Outline {
         Ok(outline)
     }
 
-    fn of(sides: Vec<Side>, circle: Option<Length>) -> Self {
+    pub(super) fn of(sides: Vec<Side>, circle: Option<Length>) -> Self {
         let chords = chords::polygon(&sides);
         Self {
             sides,
             chords,
             circle,
+            sector: None,
+            holes: Vec::new(),
+            closing_error: ClosingError::default(),
         }
     }
 
@@ -99,7 +127,7 @@ impl Outline {
             .collect()
     }
 
-    /// Counter-clockwise.
+    /// Of the outline itself, counter-clockwise; holes have their own.
     pub fn sides(&self) -> &[Side] {
         &self.sides
     }
@@ -109,7 +137,17 @@ impl Outline {
         self.circle
     }
 
-    /// Square feet, curves by their formula.
+    /// The radius, when this is a sector of a circle.
+    pub fn is_sector(&self) -> Option<Length> {
+        self.sector
+    }
+
+    /// What was left between the last corner of the walk and the first, before it was spread.
+    pub fn closing_error(&self) -> ClosingError {
+        self.closing_error
+    }
+
+    /// Square feet, curves by their formula, holes not taken off.
     pub fn area(&self) -> Decimal {
         if let Some(diameter) = self.circle {
             return arc::circle_area(diameter.feet());
@@ -120,7 +158,7 @@ impl Outline {
         doubled.square_feet() / Decimal::TWO + bows
     }
 
-    /// Feet around, curves by their formula.
+    /// Feet around, curves by their formula, holes left out.
     pub fn perimeter(&self) -> Decimal {
         self.circle.map_or_else(
             || self.sides.iter().map(Side::length).sum(),
@@ -131,6 +169,10 @@ impl Outline {
     /// A polygon within 1/32 in of the outline, counter-clockwise.
     pub fn chords(&self) -> Vec<Point> {
         self.chords.clone()
+    }
+
+    pub(super) fn polygon(&self) -> &[Point] {
+        &self.chords
     }
 
     /// South-west and north-east corner of the box around it, curves included.
@@ -144,6 +186,9 @@ impl Outline {
             sides: self.sides.iter().map(|side| side.moved(by)).collect(),
             chords: self.chords.iter().map(|&p| p + by).collect(),
             circle: self.circle,
+            sector: self.sector,
+            holes: self.holes.iter().map(|hole| hole.moved(by)).collect(),
+            closing_error: self.closing_error,
         }
     }
 
@@ -165,12 +210,12 @@ impl Outline {
 
     /// Where the east-west line at `y` has slab on both sides, west to east.
     pub fn spans_at_y(&self, y: i64) -> Vec<(i64, i64)> {
-        scan::spans(&self.chords, y)
+        scan::spans(&self.rings(), y)
     }
 
     /// Where the north-south line at `x` has slab on both sides, south to north.
     pub fn spans_at_x(&self, x: i64) -> Vec<(i64, i64)> {
-        scan::spans_at_x(&self.chords, x)
+        scan::spans_at_x(&self.rings(), x)
     }
 }
 

@@ -6,7 +6,8 @@
 //! further until it is at most 1.25 (1.25 preferred, never over 1.5: Basham at
 //! forconstructionpros.com, seen in search excerpts only; not over 1.25: TM
 //! 5-809-12 / UFC 3-320-06A, paragraph 5-2). Lines run north-south and east-west
-//! only, whatever way the sides slant.
+//! only, whatever way the sides slant. Holes change no line of the layout; they
+//! are only left out of it.
 
 use std::collections::BTreeSet;
 
@@ -31,7 +32,7 @@ pub struct Panels {
     pub rows: Vec<Length>,
     /// Longer over shorter side of the most stretched panel.
     pub worst_ratio: Decimal,
-    /// Panels row by row, north-west first; together they are the whole slab.
+    /// Panels row by row, north-west first; together they are the whole slab less its holes.
     pub panels: Vec<Panel>,
 }
 
@@ -163,10 +164,13 @@ impl Panels {
         let (y0, y1) = reach(row, ys, west_south.y, east_north.y);
         let (low, high) = (Point::new(x0, y0), Point::new(x1, y1));
         let doubled = clip::doubled_area(outline, low, high);
-        if doubled <= 0 {
+        let open = outline.holes().iter();
+        let open: i128 = open.map(|hole| clip::doubled_area(hole, low, high)).sum();
+        if doubled <= open {
             return;
         }
-        let area = crate::values::Area::square_nanometres(doubled).square_feet() / Decimal::TWO;
+        let area =
+            crate::values::Area::square_nanometres(doubled - open).square_feet() / Decimal::TWO;
         let (wide, deep) = (column.1 - column.0, row.1 - row.0);
         let size = (Length::nanometres(wide), Length::nanometres(deep));
         self.panels.push(Panel {

@@ -1,4 +1,4 @@
-//! Where a straight line across the site lies inside a polygon.
+//! Where a straight line across the site lies inside a polygon and outside its holes.
 
 use super::Point;
 
@@ -12,24 +12,31 @@ enum Just {
 /// Spans of x where the line at `y` has slab on both sides, west to east.
 ///
 /// A line along the polygon's own edge therefore has no span there.
-pub(super) fn spans(polygon: &[Point], y: i64) -> Vec<(i64, i64)> {
+/// The first ring is the slab's own, the others are its holes; each lies inside it and apart.
+pub(super) fn spans(rings: &[&[Point]], y: i64) -> Vec<(i64, i64)> {
     common(
-        &inside(polygon, y, Just::Above),
-        &inside(polygon, y, Just::Below),
+        &inside(rings, y, Just::Above),
+        &inside(rings, y, Just::Below),
     )
 }
 
 /// The same for a line running north at `x`.
-pub(super) fn spans_at_x(polygon: &[Point], x: i64) -> Vec<(i64, i64)> {
-    let turned: Vec<Point> = polygon.iter().map(|p| Point::new(p.y, p.x)).collect();
+pub(super) fn spans_at_x(rings: &[&[Point]], x: i64) -> Vec<(i64, i64)> {
+    let turn = |ring: &&[Point]| -> Vec<Point> {
+        let points = ring.iter();
+        points.map(|p| Point::new(p.y, p.x)).collect()
+    };
+    let turned: Vec<Vec<Point>> = rings.iter().map(turn).collect();
+    let turned: Vec<&[Point]> = turned.iter().map(Vec::as_slice).collect();
     spans(&turned, x)
 }
 
-fn inside(polygon: &[Point], y: i64, just: Just) -> Vec<(i64, i64)> {
-    let next = polygon.iter().cycle().skip(1);
-    let mut crossings: Vec<i64> = polygon
-        .iter()
-        .zip(next)
+fn inside(rings: &[&[Point]], y: i64, just: Just) -> Vec<(i64, i64)> {
+    let edges = rings.iter().flat_map(|ring| {
+        let next = ring.iter().cycle().skip(1);
+        ring.iter().zip(next)
+    });
+    let mut crossings: Vec<i64> = edges
         .filter_map(|(&a, &b)| crossing(a, b, y, just))
         .collect();
     crossings.sort_unstable();
@@ -52,6 +59,9 @@ fn crossing(a: Point, b: Point, y: i64, just: Just) -> Option<i64> {
         Just::Below => low.y < y && y <= high.y,
     };
     crosses.then(|| {
+        if low.x == high.x {
+            return low.x;
+        }
         let rise = i128::from(high.y - low.y);
         let run = i128::from(high.x - low.x) * i128::from(y - low.y);
         let rounded = (2 * run + rise).div_euclid(2 * rise);

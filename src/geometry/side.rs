@@ -1,9 +1,12 @@
 //! One side of an outline: straight, or bulged into an arc.
 
-use rust_decimal::{Decimal, MathematicalOps};
+use rust_decimal::Decimal;
 
 use super::{Point, arc};
-use crate::values::{Area, Length};
+use crate::values::Length;
+
+/// To what a slanted side is measured, in nanometres.
+const GRAIN: i64 = 25;
 
 /// A side, walked with the slab on its left.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -39,10 +42,11 @@ impl Side {
         if x == 0 || y == 0 {
             return Length::nanometres(x + y).abs().feet();
         }
-        Area::square_nanometres(self.from.distance_squared(self.to))
-            .square_feet()
-            .sqrt()
-            .expect("a sum of squares is not negative")
+        // The ends were rounded to a nanometre, so a slanted side of 12 ft can come out a hair
+        // longer and ask for a stake too many. 1/64 in, 0.001 in and 1 mm are whole times 25 nm.
+        let squared = self.from.distance_squared(self.to);
+        let long = i64::try_from(squared.isqrt()).expect("coordinates are limited on reading");
+        Length::nanometres((long + GRAIN / 2) / GRAIN * GRAIN).feet()
     }
 
     /// Length along the side in feet, around the arc when it is bulged.

@@ -43,8 +43,32 @@ pub enum WalkError {
     NoArea,
 }
 
-/// A tape error this large is spread over the legs; a larger one is refused.
-pub const CLOSING_ERROR: Length = Length::sixty_fourths(32);
+/// The largest closing error that is spread over the legs of a walk this long; a larger one is refused.
+///
+/// 1/200 of the way round, but at least 1/2 in and at most 6 in: common practice, no source.
+pub fn closing_limit(walked: Length) -> Length {
+    const LEAST: Length = Length::sixty_fourths(32);
+    const MOST: Length = Length::inches_whole(6);
+    Length::nanometres(walked.as_nanometres() / 200).clamp(LEAST, MOST)
+}
+
+/// How far the walk ended from where it began, before that was spread over the legs.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct ClosingError {
+    /// Negative: west.
+    pub east: Length,
+    /// Negative: south.
+    pub north: Length,
+}
+
+impl ClosingError {
+    /// The straight way from the last corner to the first, to a nanometre.
+    pub fn distance(self) -> Length {
+        let end = Point::new(self.east.as_nanometres(), self.north.as_nanometres());
+        let squared = Point::default().distance_squared(end);
+        Length::nanometres(i64::try_from(squared.isqrt()).expect("within the closing limit"))
+    }
+}
 
 impl Direction {
     const ALL: [(&'static str, &'static str, Self); 8] = [
@@ -57,6 +81,20 @@ impl Direction {
         ("west", "w", Self::West),
         ("northwest", "nw", Self::NorthWest),
     ];
+
+    /// Eighths of a degree from east toward north.
+    pub(super) fn eighths(self) -> i32 {
+        360 * match self {
+            Self::East => 0,
+            Self::NorthEast => 1,
+            Self::North => 2,
+            Self::NorthWest => 3,
+            Self::West => 4,
+            Self::SouthWest => 5,
+            Self::South => 6,
+            Self::SouthEast => 7,
+        }
+    }
 
     /// The step east and north of a leg, diagonals rounded to a nanometre once.
     fn step(self, length: Length) -> Point {
@@ -150,15 +188,23 @@ impl fmt::Display for WalkError {
     }
 }
 
-/// The sides in walking order, closed, from (0, 0); legs of no length are left out.
-pub(super) fn closed(legs: &[Leg]) -> Result<Vec<Side>, WalkError> {
+/// The sides in walking order, closed, from (0, 0), and the error that was spread over them.
+///
+/// Legs of no length are left out. With `back` the last side goes straight back to
+/// the start, bulged by that much, and there is no error.
+pub(super) fn closed(
+    legs: &[Leg],
+    back: Option<Length>,
+) -> Result<(Vec<Side>, ClosingError), WalkError> {
     let real: Vec<(usize, &Leg)> = legs
         .iter()
         .enumerate()
         .filter(|(_, leg)| leg.length != Length::ZERO)
         .collect();
-    let bulged = real.iter().any(|(_, leg)| leg.bulge != Length::ZERO);
-    if real.len() < 2 || (real.len() == 2 && !bulged) {
+    let bulged = real.iter().any(|(_, leg)| leg.bulge != Length::ZERO)
+        || back.is_some_and(|bulge| bulge != Length::ZERO);
+    let many = real.len() + usize::from(back.is_some());
+    if many < 2 || (many == 2 && !bulged) {
         return Err(WalkError::TooFew);
     }
     for (leg, l) in &real {
@@ -171,22 +217,30 @@ pub(super) fn closed(legs: &[Leg]) -> Result<Vec<Side>, WalkError> {
         .map(|(_, l)| l.direction.step(l.length))
         .collect();
     let end = steps.iter().fold(Point::default(), |at, step| at + *step);
-    let allowed = i128::from(CLOSING_ERROR.as_nanometres());
-    if allowed * allowed < Point::default().distance_squared(end) {
-        return Err(WalkError::NotClosed {
-            east: Length::nanometres(end.x),
-            north: Length::nanometres(end.y),
-        });
+    let error = if back.is_some() {
+        Point::default()
+    } else {
+        end
+    };
+    let walked: i64 = real.iter().map(|(_, l)| l.length.as_nanometres()).sum();
+    let allowed = i128::from(closing_limit(Length::nanometres(walked)).as_nanometres());
+    let error_at = ClosingError {
+        east: Length::nanometres(error.x),
+        north: Length::nanometres(error.y),
+    };
+    if allowed * allowed < Point::default().distance_squared(error) {
+        let ClosingError { east, north } = error_at;
+        return Err(WalkError::NotClosed { east, north });
     }
-    let xs = spread(&steps.iter().map(|s| s.x).collect::<Vec<_>>(), end.x);
-    let ys = spread(&steps.iter().map(|s| s.y).collect::<Vec<_>>(), end.y);
+    let xs = spread(&steps.iter().map(|s| s.x).collect::<Vec<_>>(), error.x);
+    let ys = spread(&steps.iter().map(|s| s.y).collect::<Vec<_>>(), error.y);
     let corners: Vec<Point> = xs
         .into_iter()
         .zip(ys)
         .map(|(x, y)| Point::new(x, y))
         .collect();
     let froms = std::iter::once(Point::default()).chain(corners.iter().copied());
-    Ok(real
+    let mut sides: Vec<Side> = real
         .iter()
         .zip(froms.zip(&corners))
         .map(|((leg, l), (from, &to))| Side {
@@ -195,7 +249,22 @@ pub(super) fn closed(legs: &[Leg]) -> Result<Vec<Side>, WalkError> {
             bulge: l.bulge,
             leg: *leg,
         })
-        .collect())
+        .collect();
+    if let Some(bulge) = back
+        && end != Point::default()
+    {
+        let last = Side {
+            from: end,
+            to: Point::default(),
+            bulge,
+            leg: legs.len(),
+        };
+        if last.chord() / rust_decimal::Decimal::TWO < bulge.abs().feet() {
+            return Err(WalkError::BulgeTooDeep { leg: last.leg });
+        }
+        sides.push(last);
+    }
+    Ok((sides, error_at))
 }
 
 /// Running sums of `steps`, with `error` taken out in proportion to their size.

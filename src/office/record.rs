@@ -153,6 +153,8 @@ pub struct Quote {
 #[serde(deny_unknown_fields)]
 pub struct ChoiceGroup {
     pub question: Option<String>,
+    /// One answer has to be taken.
+    pub must_choose: bool,
     pub options: Vec<String>,
 }
 

@@ -3,13 +3,13 @@
 use std::path::{Path, PathBuf};
 
 use super::files;
-use crate::costing::{Prices, prices};
+use crate::costing::{Prices, check_sets, prices};
 use crate::documents::offering::Shown;
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
-use crate::input::job::{self, Takeoff};
+use crate::input::job::{self, LookedUp, Placement, Takeoff};
 use crate::press::photo::Photo;
-use crate::reading::{FileId, Problem, Problems, Sources, yaml};
+use crate::reading::{FileId, Place, Problem, Problems, Sources, yaml};
 use crate::values::Day;
 
 /// What lies on the desk once all three files are read without a problem.
@@ -37,6 +37,18 @@ pub fn lay_out(
     sources: &mut Sources,
     problems: &mut Problems,
 ) -> Option<Desk> {
+    let other_books: Vec<PathBuf> = other_book.into_iter().map(Path::to_path_buf).collect();
+    lay_out_each(file, on, &other_books, sources, problems)?.pop()
+}
+
+/// The same takeoff by each of these books, or by the usual one if there are none.
+pub fn lay_out_each(
+    file: &Path,
+    on: Option<Day>,
+    other_books: &[PathBuf],
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<Vec<Desk>> {
     let takeoff_text = files::read(file, sources, problems);
     let written = takeoff_text
         .and_then(|id| yaml::read(id, sources, problems))
@@ -59,34 +71,23 @@ pub fn lay_out(
     };
     let home_text = files::read(&home, sources, problems);
     let home_node = home_text.and_then(|id| yaml::read(id, sources, problems));
-    // The book is read even where the business has a slip, so that every problem shows at once.
-    let books = home_node.as_ref().map(business::books).unwrap_or_default();
+    // The books are read even where the business has a slip, so that every problem shows at once.
+    let usual = home_node.as_ref().map(business::books).unwrap_or_default();
     let business = home_node.and_then(|node| business::read(&node, problems));
     let folder = home.parent().unwrap_or(Path::new(".")).to_path_buf();
-    let usual = books.first().map(|book| folder.join(&book.value));
-    let path = other_book.map(Path::to_path_buf).or(usual)?;
-    let place = books
-        .first()
-        .map(|book| book.place)
-        .filter(|_| other_book.is_none());
-    let mut book_text = None;
-    let book = if files::exists(&path) {
-        book_text = files::read(&tidy(&path), sources, problems);
-        book_text
-            .and_then(|id| yaml::read(id, sources, problems))
-            .and_then(|node| book::read(&node, problems))
+    let paths: Vec<(PathBuf, Option<Place>)> = if other_books.is_empty() {
+        let usual = usual.first()?;
+        vec![(folder.join(&usual.value), Some(usual.place))]
     } else {
-        let problem = Problem::new(
-            "no-such-book",
-            format!("there is no price book `{}`", tidy(&path).display()),
-        )
-        .help("paths in `books` start from the folder of business.yaml");
-        problems.push(match place {
-            Some(place) => problem.at(place),
-            None => problem,
-        });
-        None
+        other_books
+            .iter()
+            .map(|book| (book.clone(), None))
+            .collect()
     };
+    let books: Vec<Option<PriceBook>> = paths
+        .iter()
+        .map(|(path, place)| read_book(path, *place, sources, problems))
+        .collect();
     let business = business?;
     if let Some(logo) = &business.firm.logo {
         own_file(&folder, &logo.value, logo.place, "logo", problems);
@@ -101,25 +102,37 @@ pub fn lay_out(
             problems,
         );
     }
-    let book = book?;
+    let books: Vec<PriceBook> = books.into_iter().collect::<Option<_>>()?;
     let name = file
         .file_stem()
         .map(|stem| stem.to_string_lossy().into_owned())
         .unwrap_or_default();
-    let laid = Laid {
-        written,
-        name: &name,
-        business,
-        book,
-        on,
-    };
-    let desk = on_desk(laid, problems)?;
-    Some(Desk {
-        file: file.to_path_buf(),
-        folder,
-        texts: [takeoff_text?, home_text?, book_text?],
-        ..desk
-    })
+    let all_read = problems.is_empty();
+    let mut found = Vec::new();
+    let mut desks = Vec::new();
+    for book in books {
+        let mut of_book = Problems::default();
+        let looked_up = job::looked_up(written.clone(), &name, &book, &business, &mut of_book);
+        if let (true, LookedUp::Mended(takeoff)) = (all_read, &looked_up) {
+            // What could not even be read may be what a `set` speaks of.
+            let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
+            let pours = pours(takeoff, quoted, &business);
+            check_sets(takeoff, &book, &business, &pours, &mut of_book);
+        }
+        found.push((book.place, of_book));
+        if let LookedUp::Whole(takeoff) = looked_up {
+            let texts = [takeoff_text?, home_text?, book.place.file];
+            let desk = desk(texts, on, *takeoff, business.clone(), book);
+            desks.push(Desk {
+                file: file.to_path_buf(),
+                folder: folder.clone(),
+                ..desk
+            });
+        }
+    }
+    let all = desks.len() == found.len();
+    report_by_book(&found, problems);
+    all.then_some(desks)
 }
 
 /// The same from texts kept in a record: takeoff, business, price book.
@@ -135,55 +148,89 @@ pub fn lay_out_again(
         .file_stem()
         .map(|stem| stem.to_string_lossy().into_owned())
         .unwrap_or_default();
-    let laid = Laid {
-        written: job::read(&job?, problems)?,
-        name: &name,
-        business: business::read(&home?, problems)?,
-        book: book::read(&book?, problems)?,
-        on: Some(on),
-    };
-    let desk = on_desk(laid, problems)?;
-    Some(Desk { texts: ids, ..desk })
+    let written = job::read(&job?, problems)?;
+    let business = business::read(&home?, problems)?;
+    let book = book::read(&book?, problems)?;
+    let takeoff = job::resolve(written, &name, &book, &business, problems)?;
+    Some(desk(ids, Some(on), takeoff, business, book))
 }
 
-/// The three files, read.
-struct Laid<'a> {
-    written: job::JobWritten,
-    name: &'a str,
+/// With the prices of every pour; the folder is the caller's to say.
+fn desk(
+    texts: [FileId; 3],
+    on: Option<Day>,
+    takeoff: Takeoff,
     business: Business,
     book: PriceBook,
-    on: Option<Day>,
-}
-
-/// Looks up every name, and the prices of every pour.
-fn on_desk(laid: Laid<'_>, problems: &mut Problems) -> Option<Desk> {
-    let Laid {
-        written,
-        name,
-        business,
-        book,
-        on,
-    } = laid;
-    let takeoff = job::resolve(written, name, &book, &business, problems)?;
+) -> Desk {
     let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
-    let lead = i64::from(business.quote.lead_time.0);
-    let pours = takeoff.placements.iter().map(|placement| {
-        placement
-            .day
-            .as_ref()
-            .map_or_else(|| quoted.plus(lead), |day| day.value)
-    });
-    let days = pours.map(|day| prices(&book, day, &takeoff.name)).collect();
-    Some(Desk {
+    let pours = pours(&takeoff, quoted, &business);
+    let days = pours
+        .into_iter()
+        .map(|day| prices(&book, day, &takeoff.name))
+        .collect();
+    Desk {
         file: PathBuf::new(),
         folder: PathBuf::new(),
-        texts: [FileId(0); 3],
+        texts,
         takeoff,
         business,
         book,
         quoted,
         days,
-    })
+    }
+}
+
+fn read_book(
+    path: &Path,
+    place: Option<Place>,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<PriceBook> {
+    if files::exists(path) {
+        return files::read(&tidy(path), sources, problems)
+            .and_then(|id| yaml::read(id, sources, problems))
+            .and_then(|node| book::read(&node, problems));
+    }
+    let problem = Problem::new(
+        "no-such-book",
+        format!("there is no price book `{}`", tidy(path).display()),
+    )
+    .help("paths in `books` start from the folder of business.yaml");
+    problems.push(match place {
+        Some(place) => problem.at(place),
+        None => problem,
+    });
+    None
+}
+
+/// Reports what was found with each of several books: what all of them have in common once,
+/// and the rest with the name of its book.
+pub fn report_by_book(found: &[(Place, Problems)], problems: &mut Problems) {
+    let everywhere = |problem: &Problem| {
+        let knows = |(_, of_book): &(Place, Problems)| of_book.iter().any(|one| one == problem);
+        found.iter().all(knows)
+    };
+    if let Some((_, first)) = found.first() {
+        problems.extend(first.iter().filter(|one| everywhere(one)).cloned());
+    }
+    for (place, of_book) in found {
+        let own = of_book.iter().filter(|one| !everywhere(one));
+        problems.extend(own.map(|one| match one.place {
+            Some(at) if at.file == place.file => one.clone(),
+            _ => one.clone().also(*place, "with the prices of this book"),
+        }));
+    }
+}
+
+/// The day of each pour, said or counted from the day of the quote.
+fn pours(takeoff: &Takeoff, quoted: Day, business: &Business) -> Vec<Day> {
+    let lead = i64::from(business.quote.lead_time.0);
+    let day = |placement: &Placement| {
+        let said = placement.day.as_ref().map(|day| day.value);
+        said.unwrap_or_else(|| quoted.plus(lead))
+    };
+    takeoff.placements.iter().map(day).collect()
 }
 
 /// The photos that the customer sees, upright and in a size for paper.
@@ -216,13 +263,7 @@ pub fn photos(desk: &Desk, problems: &mut Problems) -> Vec<Shown> {
 }
 
 /// Logos and photos lie inside the business folder, so that a copy of it is whole.
-fn own_file(
-    folder: &Path,
-    name: &str,
-    place: crate::reading::Place,
-    what: &str,
-    problems: &mut Problems,
-) {
+fn own_file(folder: &Path, name: &str, place: Place, what: &str, problems: &mut Problems) {
     let path = folder.join(name);
     if !files::exists(&path) {
         problems.push(

@@ -146,3 +146,22 @@ pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), std::io::Error> {
     }
     written
 }
+
+#[cfg(all(test, unix))]
+mod tests {
+    use std::os::unix::fs::FileTypeExt as _;
+    use std::os::unix::net::UnixListener;
+
+    use super::*;
+
+    #[test]
+    fn only_plain_files_are_replaced() {
+        let path = std::env::temp_dir().join(format!("flatwork-socket-{}", std::process::id()));
+        let socket = UnixListener::bind(&path).expect("a socket");
+        assert!(replace(&path, b"a quote").is_err());
+        let kind = fs::metadata(&path).expect("it is there").file_type();
+        assert!(kind.is_socket(), "a socket stays a socket");
+        drop(socket);
+        fs::remove_file(&path).expect("ours");
+    }
+}

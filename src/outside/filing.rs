@@ -27,6 +27,7 @@ pub fn quote(
     kinds.dedup();
     let groups = takeoff.options.iter().map(|group| ChoiceGroup {
         question: group.question.clone(),
+        must_choose: group.must_choose,
         options: group.options.iter().map(|one| one.title.clone()).collect(),
     });
     Quote {
@@ -54,7 +55,7 @@ pub fn quote(
 /// Every combination with all its lines.
 pub fn combinations(desk: &Desk, offer: &Offer) -> Vec<Combination> {
     let taken = |choice: &crate::input::job::Choice| {
-        let picks = choice.0.iter().zip(&desk.takeoff.options);
+        let picks = choice.0.iter().zip(desk.takeoff.options.iter());
         picks
             .filter_map(|(&pick, group)| Some(group.options[pick.checked_sub(1)?].title.clone()))
             .collect()

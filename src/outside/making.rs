@@ -45,7 +45,7 @@ pub fn quote_with(
         rules: &desk.book.rules,
         offer,
         quoted: desk.quoted,
-        pour: desk.days[0].day,
+        pour: desk.days[desk.takeoff.first_pour()].day,
         number,
         photos,
     };

@@ -18,7 +18,8 @@ use crate::input::job::{Extra, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
-use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Section};
+use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Section, Ways};
+use crate::trade::sets::Sets;
 use crate::trade::term::{of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
@@ -94,7 +95,14 @@ pub(super) fn crew(work: &Work<'_>, list: &mut List<'_>) -> Crew {
             TaskName::Item(_, rate) => Some(rate.clone()),
         };
         if let Some(rate) = rate {
-            tasks.push(task(name.text(), &parts, &rate, work, list));
+            let (ways, sets) = (list.ways, list.sets);
+            // What is placed is what is ordered, whatever its parts are.
+            if name.is_placing() {
+                tasks.push(task(name.text(), &parts, &rate, work, ways, sets));
+            } else {
+                let make = || task(name.text(), &parts, &rate, work, ways, sets);
+                tasks.push(list.worked.task(name.text(), &parts, make));
+            }
         }
     }
     let shares: Vec<(Section, Decimal)> = tasks
@@ -111,7 +119,8 @@ fn task(
     parts: &[(Section, Quantity)],
     rate: &At<Ratio>,
     work: &Work<'_>,
-    list: &List<'_>,
+    ways: Ways<'_>,
+    sets: Sets<'_>,
 ) -> TaskHours {
     let unit = rate.value.per.unit;
     let total = if name.starts_with("place by") {
@@ -138,19 +147,19 @@ fn task(
     let per = Quantity::given("for each", rate.value.per, rate.place);
     let mut term = of(&total) * &much / &per;
     if rate.value.much.unit == Unit::CrewHour {
-        let people = &list.ways.crew.people;
+        let people = &ways.crew.people;
         term = term * &Quantity::given("people", people.value, people.place);
     }
     let difficulty = work
         .takeoff
         .difficulty
         .as_ref()
-        .unwrap_or(&list.ways.crew.difficulty);
+        .unwrap_or(&ways.crew.difficulty);
     if difficulty.value.number() != Decimal::ONE_HUNDRED {
         term = term * &Quantity::percent("difficulty", difficulty);
     }
     // A number of hours that the owner sets is final, and not multiplied.
-    let hours = list.sets.settle(Quantity::by(
+    let hours = sets.settle(Quantity::by(
         "work × rate",
         format!("{name} hours"),
         Unit::Hour,

@@ -1,8 +1,11 @@
 //! The owner's last word: a computed quantity overruled by name.
 
+use std::collections::BTreeSet;
+
 use crate::input::job::SetTo;
 use crate::reading::{Problem, Problems, suggest};
 use crate::trade::{Quantity, Working};
+use crate::values::Unit;
 
 /// The overrides of a takeoff.
 #[derive(Clone, Copy, Debug)]
@@ -18,62 +21,83 @@ impl Sets<'_> {
     }
 }
 
-/// Reports every override that no quantity of the job answers to.
-pub fn check(sets: &[SetTo], roots: &[Quantity], problems: &mut Problems) {
-    if sets.is_empty() {
-        return;
+/// Reports every override that no quantity of any choice answers to.
+///
+/// `choices` are the roots of each, as quoted first; a quantity that only an option computes
+/// may be overruled like any other.
+pub fn check(
+    sets: &[SetTo],
+    choices: impl Iterator<Item = Vec<Quantity>>,
+    problems: &mut Problems,
+) {
+    let mut open: Vec<&SetTo> = sets.iter().collect();
+    let mut known: BTreeSet<String> = BTreeSet::new();
+    for roots in choices {
+        if open.is_empty() {
+            return;
+        }
+        let computed = below(&roots);
+        open.retain(|set| {
+            let overruled = computed
+                .iter()
+                .find(|one| is_set(one) && one.name() == set.name.value);
+            if let Some(quantity) = overruled {
+                in_its_unit(set, quantity, problems);
+            }
+            overruled.is_none()
+        });
+        if !open.is_empty() {
+            known.extend(computed.iter().map(|one| one.name().to_owned()));
+        }
     }
-    let mut computed: Vec<Quantity> = Vec::new();
-    let mut seen = std::collections::BTreeSet::new();
+    for set in open {
+        problems.push(unanswered(set, &known));
+    }
+}
+
+/// Every quantity below these, each name once; once more where it is set.
+fn below(roots: &[Quantity]) -> Vec<Quantity> {
+    let (mut seen, mut computed) = (BTreeSet::new(), Vec::new());
     for root in roots {
         gather(root, &mut seen, &mut computed);
     }
-    for set in sets {
-        let Some(quantity) = computed
-            .iter()
-            .find(|quantity| quantity.name() == set.name.value)
-        else {
-            let problem = Problem::new(
-                "unknown-quantity",
-                format!("this job computes no `{}`", set.name.value),
-            )
-            .at(set.name.place);
-            let names = computed.iter().map(Quantity::name);
-            problems.push(match suggest::closest(&set.name.value, names) {
-                Some(near) => problem.help(format!("did you mean `{near}`?")),
-                None => problem.help("`flatwork takeoff` lists every quantity by its name"),
-            });
-            continue;
-        };
-        // Some only restate others, and are computed after every override has been looked up.
-        let same = |known: &&Quantity| known.name() == set.name.value;
-        if !computed.iter().filter(same).any(is_set) {
-            let message = format!(
-                "`{}` only follows from other quantities and cannot be set by itself",
-                set.name.value
-            );
-            problems.push(
-                Problem::new("cannot-set", message)
-                    .at(set.name.place)
-                    .help("set one of the quantities it is made of; `flatwork explain` shows them"),
-            );
-            continue;
-        }
-        let (unit, written) = (quantity.amount().unit, set.to.value.unit);
-        if written != crate::values::Unit::Plain && written != unit {
-            let message = format!(
-                "`{}` is in {}, not in {}",
-                set.name.value,
-                unit.plural(),
-                written.plural()
-            );
-            problems.push(
-                Problem::new("wrong-unit", message)
-                    .at(set.to.place)
-                    .help(format!("write the number alone, or in {}", unit.plural())),
-            );
-        }
+    computed
+}
+
+fn unanswered(set: &SetTo, known: &BTreeSet<String>) -> Problem {
+    let name = &set.name.value;
+    // Some only restate others, and are computed after every override has been looked up.
+    if known.contains(name) {
+        let message =
+            format!("`{name}` only follows from other quantities and cannot be set by itself");
+        return Problem::new("cannot-set", message)
+            .at(set.name.place)
+            .help("set one of the quantities it is made of; `flatwork explain` shows them");
     }
+    let message = format!("this job computes no `{name}`");
+    let problem = Problem::new("unknown-quantity", message).at(set.name.place);
+    match suggest::closest(name, known.iter().map(String::as_str)) {
+        Some(near) => problem.help(format!("did you mean `{near}`?")),
+        None => problem.help("`flatwork takeoff` lists every quantity by its name"),
+    }
+}
+
+fn in_its_unit(set: &SetTo, quantity: &Quantity, problems: &mut Problems) {
+    let (unit, written) = (quantity.amount().unit, set.to.value.unit);
+    if written == Unit::Plain || written == unit {
+        return;
+    }
+    let message = format!(
+        "`{}` is in {}, not in {}",
+        set.name.value,
+        unit.plural(),
+        written.plural()
+    );
+    problems.push(
+        Problem::new("wrong-unit", message)
+            .at(set.to.place)
+            .help(format!("write the number alone, or in {}", unit.plural())),
+    );
 }
 
 fn is_set(quantity: &Quantity) -> bool {
@@ -81,11 +105,7 @@ fn is_set(quantity: &Quantity) -> bool {
 }
 
 /// Every computed quantity below `quantity`, each name once; once more where it is set.
-fn gather(
-    quantity: &Quantity,
-    seen: &mut std::collections::BTreeSet<(String, bool)>,
-    computed: &mut Vec<Quantity>,
-) {
+fn gather(quantity: &Quantity, seen: &mut BTreeSet<(String, bool)>, computed: &mut Vec<Quantity>) {
     let key = (quantity.name().to_owned(), is_set(quantity));
     if matches!(quantity.working(), Working::Given(_)) || !seen.insert(key) {
         return;

@@ -112,6 +112,24 @@ impl Term {
         self.up_to(number(1))
     }
 
+    /// What was there before the last step up, or before the smallest sale, where there was one.
+    pub(super) fn before_step(&self) -> Option<Decimal> {
+        match &self.form {
+            Form::Up { what, .. } => Some(what.value),
+            Form::Largest(terms) => match terms.as_slice() {
+                [
+                    what,
+                    Self {
+                        form: Form::Of(least),
+                        ..
+                    },
+                ] if least.name() == "at least" => Some(what.before_step().unwrap_or(what.value)),
+                _ => None,
+            },
+            Form::Of(_) | Form::Number | Form::Both(..) | Form::Sum(_) | Form::Cents(_) => None,
+        }
+    }
+
     /// In whole cents.
     pub fn cents(self) -> Self {
         Self {

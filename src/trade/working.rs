@@ -148,6 +148,17 @@ impl Quantity {
         }
     }
 
+    /// What was needed before it went up to a whole step; none where it did not, or was set.
+    pub fn before_step(&self) -> Option<Decimal> {
+        match &self.0.working {
+            Working::Rule { term, .. } => term.before_step(),
+            Working::Given(_)
+            | Working::Shape { .. }
+            | Working::Plan { .. }
+            | Working::Set { .. } => None,
+        }
+    }
+
     /// The quantities this one was made of, in the order they are shown.
     pub fn parts(&self) -> Vec<Self> {
         match &self.0.working {

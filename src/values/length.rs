@@ -60,6 +60,12 @@ impl Length {
         Self(self.0.abs())
     }
 
+    /// To the nearest eighth of an inch, for showing what no tape tells finer.
+    pub fn to_the_eighth(self) -> Self {
+        let eighths = super::rounding::to_places(self.inches() * dec!(8), 0);
+        Self(i64::try_from(eighths).expect("lengths are limited on reading") * (INCH / 8))
+    }
+
     pub const fn half(self) -> Self {
         Self(self.0 / 2)
     }

@@ -6,9 +6,11 @@ use super::Money;
 
 /// Rounds to whole cents, half a cent away from zero: 1.005 becomes 1.01.
 ///
-/// `Decimal::round_dp` would give 1.00, since it rounds half to even.
+/// `Decimal::round_dp` would give 1.00, since it rounds half to even. Nine places are
+/// kept first: inches as decimal feet end in a rounded digit, and half a cent must not
+/// turn on the order in which four sides were added.
 pub fn to_cents(amount: Decimal) -> Money {
-    let cents = to_places(amount * Decimal::ONE_HUNDRED, 0);
+    let cents = to_places(to_places(amount, 9) * Decimal::ONE_HUNDRED, 0);
     Money::cents(
         i64::try_from(cents)
             .expect("prices and quantities are limited to twelve digits on reading"),
@@ -38,6 +40,11 @@ pub fn round_up_to(number: Decimal, step: Decimal) -> Decimal {
     let steps = to_places(number / step, 9).ceil();
     // Drops the digits a fraction like 1/3 leaves behind: three thirds are one.
     to_places(steps * step, 9).normalize()
+}
+
+/// The whole number at or below, where more than there is would be a false promise.
+pub fn whole_below(number: Decimal) -> Decimal {
+    number.floor()
 }
 
 /// The number cut to nine places, before whole pieces are counted.
@@ -89,6 +96,9 @@ mod tests {
         assert_eq!(to_cents(dec!(1.005)), Money::cents(101));
         assert_eq!(to_cents(dec!(-1.005)), Money::cents(-101));
         assert_eq!(to_cents(dec!(2.675)), Money::cents(268));
+        // 95 ft 11 3/4 in at 0.72 a foot, its sides added the other way.
+        let feet = dec!(95.97916666666666666666666666);
+        assert_eq!(to_cents(feet * dec!(0.72)), Money::cents(6911));
     }
 
     #[test]

@@ -1,11 +1,17 @@
-//! How long a quote takes: estimates and PDFs a second in the library, and one whole process.
+//! How long a quote takes: estimates and PDFs a second in the library, one whole process, and a
+//! job of 40 slabs with 64 combinations.
+
+mod crowd;
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use flatwork::costing::{self, Offer};
+use flatwork::documents::views::office::Sheet;
 use flatwork::documents::{
+    cost_document,
+    cost_sheet::cost_sheet,
     offering::{self, Offering},
     quote_document,
 };
@@ -17,9 +23,10 @@ fn takeoff() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("demo-quotes/garden-patio.yaml")
 }
 
-fn laid_out() -> Desk {
+fn laid_out() -> (Desk, Sources) {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    desk::lay_out(&takeoff(), None, None, &mut sources, &mut problems).expect("the demo is right")
+    let desk = desk::lay_out(&takeoff(), None, None, &mut sources, &mut problems);
+    (desk.expect("the demo is right"), sources)
 }
 
 /// Measured, ordered and priced in every combination; the files are read already.
@@ -31,7 +38,7 @@ fn priced(desk: &Desk) -> Offer {
         &desk.days,
         &mut Problems::default(),
     )
-    .expect("the demo has every price")
+    .expect("every price is there")
 }
 
 fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
@@ -50,8 +57,23 @@ fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
     pdf::write(&document)
 }
 
+/// The office's sheet, with every rise priced anew; advice is left out.
+fn cost_printed(desk: &Desk, offer: &Offer, sources: &Sources) -> Vec<u8> {
+    let sheet = Sheet {
+        takeoff: &desk.takeoff,
+        business: &desk.business,
+        book: &desk.book,
+        quoted: desk.quoted,
+        days: &desk.days,
+        offer,
+        sources,
+    };
+    let (view, figures) = cost_sheet(&sheet, &[], Look::default().accent);
+    pdf::write(&cost_document(&view, &figures).expect("the demo can be set"))
+}
+
 fn quote(criterion: &mut Criterion) {
-    let desk = laid_out();
+    let (desk, sources) = laid_out();
     let offer = priced(&desk);
     let each = u64::try_from(offer.by_choice.len()).expect("at most 64");
     let mut group = criterion.benchmark_group("garden-patio");
@@ -60,6 +82,9 @@ fn quote(criterion: &mut Criterion) {
     group.bench_function("estimates", |bencher| bencher.iter(|| priced(&desk)));
     group.throughput(Throughput::Elements(1));
     group.bench_function("pdf", |bencher| bencher.iter(|| printed(&desk, &offer)));
+    group.bench_function("cost sheet", |bencher| {
+        bencher.iter(|| cost_printed(&desk, &offer, &sources));
+    });
     let out = Path::new(env!("CARGO_TARGET_TMPDIR")).join("bench.pdf");
     group.bench_function("whole process", |bencher| {
         bencher.iter(|| {
@@ -76,5 +101,34 @@ fn quote(criterion: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, quote);
+/// Reads and resolves a job of 40 slabs, and prices it once and in all its combinations.
+fn many_slabs(criterion: &mut Criterion) {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("crowd");
+    let shop = Path::new(env!("CARGO_MANIFEST_DIR")).join("demo-quotes/business.yaml");
+    let book = Path::new(env!("CARGO_MANIFEST_DIR")).join("price-books/river-road.yaml");
+    std::fs::create_dir_all(folder.join("quotes")).expect("a folder");
+    std::fs::create_dir_all(folder.join("price-books")).expect("a folder");
+    std::fs::copy(shop, folder.join("quotes/business.yaml")).expect("a copy");
+    std::fs::copy(book, folder.join("price-books/river-road.yaml")).expect("a copy");
+    let file = folder.join("quotes/crowd.yaml");
+    std::fs::write(&file, crowd::job(40)).expect("a takeoff");
+    let read = || {
+        let (mut sources, mut problems) = (Sources::default(), Problems::default());
+        let desk = desk::lay_out(&file, None, None, &mut sources, &mut problems);
+        desk.unwrap_or_else(|| panic!("{problems:#?}"))
+    };
+    let desk = read();
+    let mut alone = read();
+    alone.takeoff.options = [].into();
+    alone.takeoff.otherwise.clear();
+    assert_eq!(priced(&desk).by_choice.len(), 64);
+    let mut group = criterion.benchmark_group("40 slabs");
+    group.sample_size(20);
+    group.bench_function("read and resolved", |bencher| bencher.iter(read));
+    group.bench_function("one estimate", |bencher| bencher.iter(|| priced(&alone)));
+    group.bench_function("64 combinations", |bencher| bencher.iter(|| priced(&desk)));
+    group.finish();
+}
+
+criterion_group!(benches, quote, many_slabs);
 criterion_main!(benches);

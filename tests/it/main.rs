@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod advice;
+mod cost_sheet;
 mod defaults;
 mod docs;
 mod errors;
@@ -12,6 +13,7 @@ mod pdf;
 mod photos;
 mod properties;
 mod quote;
+mod quote_shapes;
 mod records;
 mod reference;
 mod reference_tables;
@@ -20,3 +22,4 @@ mod supply;
 mod support;
 mod surfaces;
 mod tidy;
+mod what_if;

@@ -73,7 +73,7 @@ impl Shop {
     }
 
     #[track_caller]
-    fn takeoff(&self, job: &str) -> (Takeoff, Vec<Prices>) {
+    pub fn takeoff(&self, job: &str) -> (Takeoff, Vec<Prices>) {
         let takeoff = read(job, |node, problems| {
             let written = job::read(node, problems)?;
             job::resolve(written, "job", &self.book, &self.business, problems)

@@ -22,6 +22,7 @@ fn policy(profit: Profit) -> PricePolicy {
     PricePolicy {
         overhead: at(Percent::new(dec!(0))),
         contingency: at(Percent::new(dec!(0))),
+        contingency_on: ContingencyBase::Direct,
         profit: at(profit),
         minimum: at(Money::ZERO),
         round_up_to: at(Money::cents(1)),
@@ -43,6 +44,22 @@ fn cost(cents: i64) -> Vec<LineItem> {
         taxed: true,
         shares: Vec::new(),
     }]
+}
+
+/// 10 % overhead and 5 % contingency on 100.00: 5.00 of direct cost, 5.50 of cost and overhead.
+#[test]
+fn contingency_bears_on_overhead_where_the_owner_says_so() {
+    #[track_caller]
+    fn case(on: ContingencyBase, cost_after: i64) {
+        let mut policy = policy(Profit::Markup(Percent::new(dec!(0))));
+        policy.overhead = at(Percent::new(dec!(10)));
+        policy.contingency = at(Percent::new(dec!(5)));
+        policy.contingency_on = on;
+        let totals = Totals::of(&estimate(cost(10000), &policy, None));
+        assert_eq!(totals.cost, Money::cents(cost_after), "{on:?}");
+    }
+    case(ContingencyBase::Direct, 11500);
+    case(ContingencyBase::DirectAndOverhead, 11550);
 }
 
 /// Cost $75 at a margin of 25 %, cost $70 at 30 %: the prices of mathondemand.com

@@ -6,3 +6,4 @@
 pub mod cure;
 pub mod parts;
 pub mod plan;
+pub mod rise;

@@ -6,13 +6,14 @@
 //!
 //! | element | holds | attributes |
 //! |---|---|---|
-//! | `document` | `head`, `foot`, `pages`, `body` | |
+//! | `document` | `band`, `head`, `foot`, `pages`, `body` | |
+//! | `band` | words on ink at the head of every page, in place of the accent mark | `beside` |
 //! | `head`, `foot`, `pages` | running words; `Page {n} of {m}` | `foot page="first"` |
 //! | `h1` (once) `h2` `h3` | words | `style` `gap` |
 //! | `p` | words | `style` `ink` `gap` `keep="with-next"` |
 //! | `ul` | `li` | |
 //! | `dl` | `dt`, `dd` in turn | `width` `voice` `gap` |
-//! | `table` | `col`, then `thead`, `tbody` of `tr` of `th`, `td` | `head="beside-title"`; `col width align voice`; `tr kind="total"` |
+//! | `table` | `col`, then `thead`, `tbody` of `tr` of `th`, `td` | `head="beside-title"` `rows="close"`; `col width align voice`; `tr kind` `group`, `sum` or `total` |
 //! | `section` | blocks | `rule` |
 //! | `columns` | `column`s of blocks | `column span` of 12 |
 //! | `flows` | blocks, in two flows | |
@@ -35,7 +36,8 @@ mod table;
 
 pub use error::{MarkupError, Wrong};
 
-use crate::press::layout::block::Flow;
+use crate::press::layout::block::{Band, Flow};
+use crate::press::text::Rich;
 use node::Element;
 
 /// Reads a whole document.
@@ -51,6 +53,13 @@ pub fn read(text: &str) -> Result<Flow, MarkupError> {
     let mut flow = Flow::default();
     for part in root.children()? {
         match part.name() {
+            "band" => {
+                part.allow(&["beside"])?;
+                flow.band = Some(Band {
+                    words: inline::rich(part)?,
+                    beside: Rich::plain(part.attribute("beside").unwrap_or_default()),
+                });
+            }
             "head" => {
                 part.allow(&[])?;
                 flow.running_head = Some(inline::rich(part)?);

@@ -16,16 +16,22 @@ const VOICES: [(&str, CellVoice); 3] = [
     ("bold", CellVoice::Bold),
     ("soft", CellVoice::Soft),
 ];
-const KINDS: [(&str, RowKind); 2] = [("plain", RowKind::Plain), ("total", RowKind::Total)];
+const KINDS: [(&str, RowKind); 4] = [
+    ("plain", RowKind::Plain),
+    ("group", RowKind::Group),
+    ("sum", RowKind::Sum),
+    ("total", RowKind::Total),
+];
 
 pub(super) fn read(element: Element<'_>) -> Result<Block, MarkupError> {
-    element.allow(&["id", "head"])?;
+    element.allow(&["id", "head", "rows"])?;
     let mut table = Table {
         head_beside_title: element.choice(
             "head",
             &[("beside-title", true), ("above", false)],
             false,
         )?,
+        close: element.choice("rows", &[("close", true), ("apart", false)], false)?,
         ..Table::default()
     };
     for child in element.children()? {

@@ -32,13 +32,12 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
     })
 }
 
-/// The slowest mix of the job decides.
+/// The slowest mix decides, whatever is chosen.
 fn of_job(of: Offering<'_>) -> Timeline {
     let policy = &of.business.cure;
-    let cements = of
-        .takeoff
-        .slabs
-        .iter()
+    let jobs = std::iter::once(of.takeoff).chain(of.takeoff.otherwise.values());
+    let cements = jobs
+        .flat_map(|job| &job.slabs)
         .filter_map(|slab| of.rules.mixes.get(&slab.mix.value))
         .map(|mix| match mix.cement.value.as_str() {
             "early" => Cement::HighEarly,

@@ -7,11 +7,15 @@ pub const KIND_WORD: &str = "Concrete shrinks as it dries and no two loads match
 pub const ACCEPT_HEADING: &str = "Yes, please go ahead";
 pub const ACCEPT: &str = "I accept this quote.";
 pub const ACCEPT_WITH_CHOICES: &str = "I accept this quote with the choices ticked above.";
+pub const ACCEPT_WITH_ONE_OF_EACH: &str = "I accept this quote with the choices ticked above. Where one must be ticked and none is, the first one counts.";
 pub const CURE_HEADING: &str = "While your concrete cures";
 pub const CURE_LEAD: &str = "It hardens for weeks, faster when it is warm. Count from the day of the pour; if in doubt, wait the longer time.";
 pub const DEFERRAL: &str = "Local codes, the concrete supplier and licensed professionals decide wherever they say otherwise; nothing here is engineering or legal advice.";
 pub const RAIN: &str = "Rain or frost may move a day, not the price.";
 pub const CHOICES_LEAD: &str = "The work is complete and sound without any of these.";
+pub const CHOICES_LEAD_SOME: &str = "Please tick one where it says so; the first of them is in the total. The work is complete and sound without any of the others.";
+pub const CHOICES_LEAD_ALL: &str = "Please tick one of each; the first is in the total.";
+pub const AS_QUOTED: &str = "as quoted";
 
 pub const KIND_WORD_COLOR: &str = "Color mixed into concrete lightens as it dries and differs a little from load to load; a sample shows the kind of color, not the exact shade.";
 

@@ -6,9 +6,11 @@
 mod access;
 mod around;
 pub(super) use around::short;
+mod choices;
 mod cure;
 mod english;
 mod money;
+mod openings;
 mod phrases;
 mod plan;
 mod removal;
@@ -64,6 +66,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         .unwrap_or_else(|| around::title(of.takeoff));
     let customer = &of.takeoff.customer;
     let has_choices = !of.takeoff.options.is_empty();
+    let must_choose = of.takeoff.options.iter().any(|group| group.must_choose);
     QuoteView {
         file: FileFacts {
             title: match of.number {
@@ -96,10 +99,10 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         when_we_come: around::when(of),
         not_included: around::not_included(of),
         payments: money::payments(of, &totals),
-        choices: has_choices.then(|| money::choices(of)),
-        combinations: money::combinations(of),
+        choices: has_choices.then(|| choices::choices(of)),
+        combinations: choices::combinations(of),
         assumptions: around::assumptions(of),
-        unit_prices: money::unit_prices(of.business),
+        unit_prices: money::unit_prices(of),
         promises: of
             .business
             .promises
@@ -112,16 +115,16 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         },
         acceptance: Acceptance {
             heading: english::ACCEPT_HEADING.to_owned(),
-            sentence: if has_choices {
-                english::ACCEPT_WITH_CHOICES
-            } else {
-                english::ACCEPT
+            sentence: match (has_choices, must_choose) {
+                (_, true) => english::ACCEPT_WITH_ONE_OF_EACH,
+                (true, false) => english::ACCEPT_WITH_CHOICES,
+                (false, false) => english::ACCEPT,
             }
             .to_owned(),
-            total_label: if has_choices {
-                "Total without choices"
-            } else {
-                "Total"
+            total_label: match (has_choices, must_choose) {
+                (_, true) => "Total as quoted",
+                (true, false) => "Total without choices",
+                (false, false) => "Total",
             }
             .to_owned(),
             total: totals.total.to_string(),

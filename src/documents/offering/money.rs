@@ -1,20 +1,11 @@
-//! Totals, payments, choices and unit prices, as printed.
+//! Totals, payments and unit prices, as printed.
 
-use super::around::short;
-use super::phrases::capital;
-use super::{Offering, english};
+use super::Offering;
 use crate::costing::{Cause, Side, Totals, schedule};
-use crate::documents::views::quote::{
-    ChoiceGroup, ChoiceItem, Choices, CombinationAmount, CombinationRow, Combinations, Payment,
-    Payments, UnitPrice,
-};
-use crate::input::business::{Business, TaxBase};
-use crate::input::job::{Choice, OptionGroup};
+use crate::documents::views::quote::{Payment, Payments, UnitPrice};
+use crate::input::business::TaxBase;
 use crate::input::phrases::Share;
 use crate::values::{Money, rounding};
-
-/// The most columns the table of combinations has.
-const COLUMNS: usize = 4;
 
 /// `Total, including 6% sales tax of $690.60`.
 pub(super) fn tax_sentence(of: Offering<'_>) -> String {
@@ -81,170 +72,10 @@ pub(super) fn payments(of: Offering<'_>, totals: &Totals) -> Payments {
     }
 }
 
-/// The total when exactly this is taken.
-fn total(of: Offering<'_>, choice: &Choice) -> Money {
-    of.offer.by_choice[choice].totals().total
-}
-
-pub(super) fn choices(of: Offering<'_>) -> Choices {
-    let quoted = total(of, &of.offer.as_quoted);
-    let group = |number: usize, group: &OptionGroup| ChoiceGroup {
-        question: group.question.as_ref().map_or_else(
-            || "One more thing:".to_owned(),
-            |question| format!("{question}:"),
-        ),
-        how_many: if group.options.len() == 1 {
-            "tick or leave"
-        } else {
-            "tick one at most"
-        }
-        .to_owned(),
-        only_one: 1 < group.options.len(),
-        items: group
-            .options
-            .iter()
-            .enumerate()
-            .map(|(i, option)| {
-                let mut choice = of.offer.as_quoted.clone();
-                choice.0[number] = i + 1;
-                let with = total(of, &choice);
-                let adds = with - quoted;
-                let sign = if adds < Money::ZERO { "−" } else { "+" };
-                let size = if adds < Money::ZERO { -adds } else { adds };
-                ChoiceItem {
-                    title: option.title.clone(),
-                    description: option.says.clone().unwrap_or_default(),
-                    adds: format!("{sign}\u{a0}{}", size.plain()),
-                    new_total: with.plain(),
-                }
-            })
-            .collect(),
-    };
-    let taxed = if of
-        .offer
-        .quoted()
-        .lines
-        .iter()
-        .any(|line| line.side == Side::Tax)
-    {
-        " Prices include tax."
-    } else {
-        ""
-    };
-    Choices {
-        lead: format!("{}{taxed}", english::CHOICES_LEAD),
-        groups: of
-            .takeoff
-            .options
-            .iter()
-            .enumerate()
-            .map(|(i, one)| group(i, one))
-            .collect(),
-    }
-}
-
-/// Every total at once, where there is more than one question; the last question runs across.
-pub(super) fn combinations(of: Offering<'_>) -> Option<Combinations> {
-    let groups = &of.takeoff.options;
-    let (last, others) = groups.split_last()?;
-    if others.is_empty() {
-        return None;
-    }
-    let across = last.options.len() < COLUMNS;
-    let named = if across { others } else { groups.as_slice() };
-    let rows = crate::input::job::choices(named).into_iter().map(|row| {
-        let columns: Vec<Choice> = if across {
-            (0..=last.options.len())
-                .map(|pick| Choice([row.0.clone(), vec![pick]].concat()))
-                .collect()
-        } else {
-            vec![row.clone()]
-        };
-        let amounts = columns.iter().map(|choice| {
-            let as_quoted = *choice == of.offer.as_quoted;
-            let total = total(of, choice);
-            CombinationAmount {
-                text: if as_quoted {
-                    total.to_string()
-                } else {
-                    total.plain()
-                },
-                as_quoted,
-            }
-        });
-        CombinationRow {
-            name: row_name(named, &row),
-            amounts: amounts.collect(),
-        }
-    });
-    let heads = if across {
-        (0..=last.options.len())
-            .map(|pick| head(last, pick))
-            .collect()
-    } else {
-        vec![String::new()]
-    };
-    let taxed = of
-        .offer
-        .quoted()
-        .lines
-        .iter()
-        .any(|line| line.side == Side::Tax);
-    Some(Combinations {
-        note: if taxed { "tax included" } else { "" }.to_owned(),
-        heads,
-        rows: rows.collect(),
-    })
-}
-
-fn row_name(groups: &[OptionGroup], row: &Choice) -> String {
-    let taken: Vec<String> = row
-        .0
-        .iter()
-        .zip(groups)
-        .filter_map(|(&pick, group)| pick.checked_sub(1).map(|i| short(&group.options[i].title)))
-        .collect();
-    match (taken.is_empty(), groups) {
-        (false, _) => taken.join(" + "),
-        (true, [only]) => without(only),
-        (true, _) => "None of these".to_owned(),
-    }
-}
-
-fn without(group: &OptionGroup) -> String {
-    let noun = match &group.question {
-        Some(question) => question
-            .split_whitespace()
-            .next()
-            .unwrap_or("choice")
-            .trim_matches(',')
-            .to_lowercase(),
-        None => few_words(&group.options[0].title),
-    };
-    format!("No {noun}")
-}
-
-fn head(group: &OptionGroup, pick: usize) -> String {
-    match pick.checked_sub(1) {
-        None => capital(&without(group)).replacen("No ", "no ", 1),
-        Some(i) => format!("with {}", few_words(&group.options[i].title)),
-    }
-}
-
-/// Two words are enough for the head of a column.
-fn few_words(title: &str) -> String {
-    short(title)
-        .split_whitespace()
-        .take(2)
-        .collect::<Vec<_>>()
-        .join(" ")
-        .to_lowercase()
-}
-
 /// What hidden ground costs, before tax and with the tax on the sale.
-pub(super) fn unit_prices(business: &Business) -> Vec<UnitPrice> {
+pub(super) fn unit_prices(of: Offering<'_>) -> Vec<UnitPrice> {
     let taxes = || {
-        business
+        of.business
             .price
             .taxes
             .iter()
@@ -256,14 +87,15 @@ pub(super) fn unit_prices(business: &Business) -> Vec<UnitPrice> {
                 .map(|tax| rounding::to_cents(price.dollars() * tax.rate.value.fraction()))
                 .sum()
     };
-    business
+    of.business
         .unforeseen
         .iter()
-        .map(|one| UnitPrice {
+        .zip(&of.offer.unit_prices)
+        .map(|(one, cost)| UnitPrice {
             work: one.what.clone(),
             unit: format!("per {}", one.per),
-            price: one.price.plain(),
-            with_tax: with_tax(one.price).plain(),
+            price: cost.price.plain(),
+            with_tax: with_tax(cost.price).plain(),
         })
         .collect()
 }

@@ -2,8 +2,9 @@
 
 use rust_decimal::Decimal;
 
+use crate::geometry::{Angle, Outline};
 use crate::input::job::Slab;
-use crate::input::phrases::SizePhrase;
+use crate::input::phrases::{ShapePhrase, SizePhrase};
 use crate::values::{Amount, Length, Unit, rounding};
 
 /// `4 in` with an unbroken space, and fractions as one sign: `½ in`, `24 ft`.
@@ -47,18 +48,56 @@ fn signs(text: &str) -> String {
     words.join(" ")
 }
 
-/// `24 × 20 ft`, or with inches where a side has them; `12 ft across`.
+/// `24 × 20 ft`, or with inches where a side has them; `12 ft across`; other shapes by their name too.
 pub fn size(slab: &Slab) -> String {
-    if let Some(size) = &slab.size
-        && let SizePhrase::Circle { diameter } = size.value
-    {
-        return format!("{} across", length(diameter));
-    }
-    let (low, high) = slab.outline.bounds();
-    sides(
+    size_of(slab.size.as_ref().map(|size| size.value), &slab.outline)
+}
+
+/// A size as it was given, else the box around the outline.
+pub(super) fn size_of(size: Option<SizePhrase>, outline: &Outline) -> String {
+    let across = |diameter| format!("{} across", length(diameter));
+    let (low, high) = outline.bounds();
+    let both = sides(
         Length::nanometres(high.x - low.x),
         Length::nanometres(high.y - low.y),
-    )
+    );
+    match size {
+        Some(SizePhrase::Circle { diameter }) => across(diameter),
+        Some(SizePhrase::Shape(shape)) => match shape {
+            ShapePhrase::RightTriangle { .. } | ShapePhrase::Triangle { .. } => {
+                format!("{both} (triangle)")
+            }
+            ShapePhrase::Trapezoid { .. } => format!("{both} (trapezoid)"),
+            ShapePhrase::Ring { outside, inside } => {
+                let open = length(inside);
+                format!("{} ({open} of it open in the middle)", across(outside))
+            }
+            ShapePhrase::Sector { radius, angle, .. } => match angle {
+                Angle::HALF => format!("{} (half circle)", across(radius * 2)),
+                Angle::QUARTER => format!("{both} (quarter circle)"),
+                _ => format!("{angle} of a circle {}", across(radius * 2)),
+            },
+        },
+        Some(
+            SizePhrase::Rectangle { .. } | SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. },
+        )
+        | None => both,
+    }
+}
+
+/// Whether a size says the whole shape; of the others the area says more.
+pub(super) fn is_plain(size: SizePhrase) -> bool {
+    match size {
+        SizePhrase::Shape(shape) => match shape {
+            ShapePhrase::RightTriangle { .. } | ShapePhrase::Ring { .. } => true,
+            ShapePhrase::Sector { angle, .. } => angle == Angle::HALF || angle == Angle::QUARTER,
+            ShapePhrase::Triangle { .. } | ShapePhrase::Trapezoid { .. } => false,
+        },
+        SizePhrase::Rectangle { .. }
+        | SizePhrase::Circle { .. }
+        | SizePhrase::Block { .. }
+        | SizePhrase::AreaDeep { .. } => true,
+    }
 }
 
 /// Two sides; the unit once where both are whole feet.

@@ -1,7 +1,7 @@
 //! The plan of this job: slabs, joints, edges and falls as the takeoff has them.
 
 use super::phrases::{area, capital, length, sides, size};
-use super::{Offering, sections};
+use super::{Offering, openings, sections};
 use crate::documents::figures::plan::{self, EdgeView, PanelView, PlanView, SlabView};
 use crate::geometry::{Direction, Outline};
 use crate::input::job::{EdgeKind, Slab};
@@ -24,8 +24,8 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
         let slabs = of.takeoff.slabs.iter();
         slabs.filter(|slab| slab.on.is_none() && !slab.sections.is_stoop())
     };
-    let thickness =
-        one_for_all(flat().map(sections::thickness)).map(|thickness| format!("{thickness} thick"));
+    let thickness = one_for_all(flat().map(|slab| sections::thickness(slab)))
+        .map(|thickness| format!("{thickness} thick"));
     let slope =
         one_for_all(flat().filter_map(|slab| slab.fall.as_ref().map(|fall| fall.rise.value)))
             .map(|rise| format!("{} per ft", length(rise)));
@@ -92,6 +92,7 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
                     .collect()
             })
             .unwrap_or_default(),
+        openings: openings::drawn(slab),
     }
 }
 
@@ -113,6 +114,7 @@ fn flight(slab: &Slab) -> Option<SlabView> {
         edges: Vec::new(),
         fall: None,
         panels: Vec::new(),
+        openings: Vec::new(),
     })
 }
 
@@ -130,7 +132,16 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
         Length::nanometres(i64::try_from(nanometres).expect("no side is over 1,000 ft by far"))
     };
     let (from, to) = part.stretch.unwrap_or_else(|| (Length::ZERO, whole()));
-    let kind = match part.kind {
+    EdgeView {
+        side: part.side,
+        from,
+        to,
+        kind: kind(part.kind),
+    }
+}
+
+pub(super) fn kind(kind: EdgeKind) -> plan::EdgeKind {
+    match kind {
         EdgeKind::Open => plan::EdgeKind::Open,
         EdgeKind::House => plan::EdgeKind::House,
         EdgeKind::Existing => plan::EdgeKind::Existing,
@@ -138,12 +149,6 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
         EdgeKind::Isolated => plan::EdgeKind::Isolated,
         EdgeKind::Joined => plan::EdgeKind::Joined,
         EdgeKind::Bulkhead => plan::EdgeKind::Bulkhead,
-    };
-    EdgeView {
-        side: part.side,
-        from,
-        to,
-        kind,
     }
 }
 

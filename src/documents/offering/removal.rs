@@ -1,6 +1,6 @@
 //! What we take out, in the customer's words.
 
-use super::phrases::{capital, length, sides};
+use super::phrases::{capital, length, sides, size_of};
 use crate::input::job::{Permit, Removal, Takeoff};
 use crate::input::phrases::SizePhrase;
 
@@ -36,6 +36,10 @@ fn said(removal: &Removal) -> String {
             north_south,
         } => format!("{name}, {}", sides(east_west, north_south)),
         SizePhrase::Circle { diameter } => format!("{name}, {} across", length(diameter)),
+        SizePhrase::Shape(shape) => shape.outline().map_or_else(
+            |_| name.clone(),
+            |outline| format!("{name}, {}", size_of(Some(removal.size.value), &outline)),
+        ),
     };
     match &removal.saw_cut {
         Some(cut) => format!("{text}, sawn along {}", length(cut.value)),

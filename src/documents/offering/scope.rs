@@ -1,6 +1,6 @@
 //! What we will do, made from the takeoff.
 
-use super::phrases::{area, length, list, size};
+use super::phrases::{area, is_plain, length, list, size};
 use super::{Offering, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
@@ -57,6 +57,7 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     );
     add("Finish", finish(of, slabs));
     add("Seal", each(takeoff, |slab| surface::seal(of, slab)));
+    add("Included", included(takeoff));
     add("Clean up", clean_up(of));
     terms
 }
@@ -95,7 +96,7 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
         .slabs
         .iter()
         .filter(|slab| is_flat(slab))
-        .map(thick)
+        .map(|slab| thick(slab))
         .collect();
     thicknesses.sort();
     thicknesses.dedup();
@@ -131,10 +132,12 @@ fn thick(slab: &Slab) -> (Length, Length, String) {
 
 /// A shape with its own plan is said by its area, a plain one by its size.
 fn one(slab: &Slab, measured: &SlabQuantities) -> String {
-    if slab.size.is_some() {
-        format!("{} {}", slab.called, size(slab))
+    let around = super::openings::around(slab);
+    if slab.size.as_ref().is_some_and(|size| is_plain(size.value)) {
+        format!("{} {}{around}", slab.called, size(slab))
     } else {
-        format!("{} of {}", slab.called, area(measured.area.value()))
+        let area = area(measured.area.value());
+        format!("{} of {area}{around}", slab.called)
     }
 }
 
@@ -178,6 +181,17 @@ fn finish(of: Offering<'_>, slabs: &[SlabQuantities]) -> String {
         format!("; joints {} deep, as drawn", length(depth))
     });
     format!("{finishes}, rounded edges{joints}")
+}
+
+/// What the first answer of a question adds, where one has to be taken; in the words of its title.
+fn included(takeoff: &Takeoff) -> String {
+    let musts = takeoff.options.iter().filter(|group| group.must_choose);
+    let first = musts.filter_map(|group| group.options.first());
+    let titles: Vec<&str> = first
+        .filter(|option| !option.add.is_empty())
+        .map(|option| option.title.as_str())
+        .collect();
+    titles.join("; ")
 }
 
 fn clean_up(of: Offering<'_>) -> String {

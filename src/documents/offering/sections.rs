@@ -141,7 +141,7 @@ pub(super) fn assumptions(takeoff: &Takeoff) -> Vec<String> {
 /// Nobody has priced a rail.
 pub(super) fn not_included(takeoff: &Takeoff) -> Option<String> {
     let has_steps = |slab: &Slab| slab.sections.steps.is_some();
-    let any = takeoff.slabs.iter().any(has_steps);
+    let any = takeoff.slabs.iter().any(|slab| has_steps(slab));
     any.then(|| "Handrails at the steps".to_owned())
 }
 

@@ -1,6 +1,6 @@
 //! The quote's pages: complete, inside the margins, nothing on top of anything else.
 
-mod reach;
+pub(super) mod reach;
 mod stress;
 
 use self::reach::{all_words, check_pages};

@@ -263,3 +263,66 @@ fn directions_are_read_as_people_write_them() {
         Err("bad-direction")
     );
 }
+
+#[test]
+fn a_closing_error_is_remembered_and_larger_ones_need_a_longer_walk() {
+    let walk = |feet: &str, short: &str| {
+        Outline::walked(&[
+            leg(East, feet),
+            leg(North, "12 ft"),
+            leg(West, short),
+            leg(South, "12 ft"),
+        ])
+    };
+    // 1/200 of 72 ft less 2 in is 4.31 in.
+    let spread = walk("24 ft", "23 ft 10 in").unwrap();
+    assert_eq!(spread.closing_error().east, Length::inches_whole(2));
+    assert_eq!(spread.closing_error().distance(), Length::inches_whole(2));
+    assert_eq!(
+        spread.moved(Point::new(1, 1)).closing_error(),
+        spread.closing_error()
+    );
+    assert!(walk("24 ft", "23 ft 7 3/4 in").is_ok());
+    assert!(walk("24 ft", "23 ft 7 1/2 in").is_err());
+    // Never over 6 in, however far the walk was, and 1/2 in however short.
+    assert!(walk("240 ft", "239 ft 6 in").is_ok());
+    assert!(walk("240 ft", "239 ft 5 15/16 in").is_err());
+    let limit = |feet: i64| walk::closing_limit(Length::feet_whole(feet));
+    assert_eq!(
+        [limit(4), limit(100), limit(800)].map(Length::inches),
+        [dec!(0.5), dec!(6), dec!(6)]
+    );
+}
+
+#[test]
+fn the_way_back_to_the_start_needs_no_measure() {
+    let legs = [leg(East, "12 ft"), leg(North, "9 ft")];
+    let triangle = Outline::walked_back(&legs, Length::ZERO).unwrap();
+    assert_eq!(triangle.area(), dec!(54));
+    assert_eq!(triangle.perimeter(), dec!(36));
+    assert_eq!(triangle.sides()[2].leg, 2);
+    assert_eq!(triangle.closing_error(), ClosingError::default());
+    let bulged = Outline::walked_back(&legs, Length::inches_whole(6)).unwrap();
+    assert!(triangle.area() < bulged.area());
+    let deep = Outline::walked_back(&legs, Length::feet_whole(8));
+    assert_eq!(deep, Err(WalkError::BulgeTooDeep { leg: 2 }));
+    let short = Outline::walked_back(&legs[..1], Length::ZERO);
+    assert_eq!(short, Err(WalkError::TooFew));
+}
+
+/// Ends are rounded to a nanometre, and a hair over 12 ft would take a stake more.
+#[test]
+fn a_slanted_side_is_as_long_as_it_was_measured() {
+    for length in ["12 ft", "9 ft", "7 ft 3 1/4 in", "3 m", "10 ft 1/64 in"] {
+        let legs = [
+            leg(NorthWest, length),
+            leg(SouthWest, length),
+            leg(Direction::SouthEast, length),
+            leg(Direction::NorthEast, length),
+        ];
+        let outline = Outline::walked(&legs).unwrap();
+        for side in outline.sides() {
+            assert_eq!(side.length(), legs[0].length.feet(), "{length}");
+        }
+    }
+}

@@ -1,8 +1,10 @@
-//! Lists of the business file: payments, sentences, prices for the unforeseen.
+//! Lists of the business file: payments, sentences.
 
-use crate::input::phrases::{Ratio, Share};
+use rust_decimal::Decimal;
+
+use crate::input::phrases::Share;
 use crate::reading::{At, Node, Place, Problem, Problems};
-use crate::values::{Money, Percent, rounding};
+use crate::values::{Percent, rounding};
 
 /// One payment of the schedule.
 #[derive(Clone, Debug)]
@@ -10,15 +12,6 @@ pub struct Payment {
     pub when: String,
     pub share: Share,
     pub place: Place,
-}
-
-/// A unit price for what nobody could see, before tax.
-#[derive(Clone, Debug)]
-pub struct Unforeseen {
-    pub what: String,
-    /// As people read it: `cu yd`.
-    pub per: String,
-    pub price: Money,
 }
 
 pub(super) fn texts(node: &Node, key: &str, problems: &mut Problems) -> Vec<String> {
@@ -56,7 +49,7 @@ pub(super) fn payments(node: &Node, problems: &mut Problems) -> Vec<Payment> {
     payments
 }
 
-/// Percents make 100; anything else needs one `rest`, so that the parts always make the whole.
+/// Percents make 100, or shares the whole; anything else needs one `rest`, so that the parts always do.
 fn check_whole(payments: &[Payment], place: Place, problems: &mut Problems) {
     let rests = payments.iter().filter(|p| p.share == Share::Rest).count();
     if 1 < rests {
@@ -82,12 +75,17 @@ fn check_whole(payments: &[Payment], place: Place, problems: &mut Problems) {
     let all_percent = payments
         .iter()
         .all(|p| matches!(p.share, Share::Percent(_)));
+    let shares: Option<Decimal> = payments.iter().map(|p| p.share.of_one()).sum();
+    // Three thirds are the whole, though no decimal is a third.
+    let whole = shares.is_some_and(|sum| rounding::to_nine_places(sum) == Decimal::ONE);
     if rests == 0
         && !payments.is_empty()
-        && !(all_percent && sum.number() == rust_decimal::Decimal::ONE_HUNDRED)
+        && !(whole && (!all_percent || sum.number() == Decimal::ONE_HUNDRED))
     {
         let message = if all_percent {
             format!("the payments make {sum}, not 100%")
+        } else if shares.is_some() {
+            "the shares of the payments do not make the whole".to_owned()
         } else {
             "the payments leave no `rest`".to_owned()
         };
@@ -97,27 +95,4 @@ fn check_whole(payments: &[Payment], place: Place, problems: &mut Problems) {
                 .help("let them make 100%, or write `rest` for the last one"),
         );
     }
-}
-
-pub(super) fn unforeseen(node: &Node, problems: &mut Problems) -> Vec<Unforeseen> {
-    let mut found = Vec::new();
-    for (what, price) in crate::input::named_items(node, "`unforeseen`", problems) {
-        let Some(ratio) = price.read::<Ratio>(problems) else {
-            continue;
-        };
-        if ratio.much.unit != crate::values::Unit::Plain {
-            problems.push(
-                Problem::new("bad-amount", "a price for the unforeseen is in dollars")
-                    .at(price.place)
-                    .help("write, for example, `150.00 per cu yd`"),
-            );
-            continue;
-        }
-        found.push(Unforeseen {
-            what: what.value,
-            per: ratio.per.unit.symbol().to_owned(),
-            price: rounding::to_cents(ratio.much.value),
-        });
-    }
-    found
 }

@@ -7,17 +7,20 @@ mod numbers;
 mod policy;
 mod retarder;
 pub mod tables;
+mod unforeseen;
 
 use std::collections::BTreeMap;
 
 pub use firm::Firm;
 pub use kinds::Kind;
-pub use lists::{Payment, Unforeseen};
+pub use lists::Payment;
 pub use numbers::{Invoices, Numbers};
 pub use policy::{
     Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
     QuotePolicy, TaxBase, TaxRule,
 };
+
+pub use unforeseen::{Unforeseen, UnforeseenPrice};
 
 use crate::reading::{At, Node, Place, Problem, Problems};
 
@@ -98,7 +101,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
     let (not_included, terms) = (texts("not included"), texts("terms"));
     let unforeseen = fields
         .node("unforeseen")
-        .map(|node| lists::unforeseen(node, problems))
+        .map(|node| unforeseen::unforeseen(node, problems))
         .unwrap_or_default();
     let numbers = numbers::read(fields.node("numbers"), fields.heading(), problems);
     let invoices = numbers::invoices(fields.node("invoices"), fields.heading(), problems);

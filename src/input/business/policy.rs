@@ -8,7 +8,7 @@ pub use crew::{Charge, CrewPolicy, DayCount, DayRule, LaborLines};
 use rust_decimal::Decimal;
 
 use super::tables;
-use crate::input::phrases::{Days, Profit};
+use crate::input::phrases::{Contingency, ContingencyBase, Days, Profit};
 use crate::reading::{At, FieldTable, Fields, Node, Place, Problem, Problems};
 use crate::values::{Amount, Length, Money, Percent, Unit};
 
@@ -17,6 +17,7 @@ use crate::values::{Amount, Length, Money, Percent, Unit};
 pub struct PricePolicy {
     pub overhead: At<Percent>,
     pub contingency: At<Percent>,
+    pub contingency_on: ContingencyBase,
     pub profit: At<Profit>,
     pub minimum: At<Money>,
     pub round_up_to: At<Money>,
@@ -58,6 +59,8 @@ pub struct OrderPolicy {
     pub retarder_lap: At<Length>,
     /// How deep the owner's tool cuts, where it is known.
     pub groove: Option<At<Length>>,
+    /// Smaller openings are formed, but taken off nothing.
+    pub smallest_opening: At<Amount>,
 }
 
 #[derive(Clone, Debug)]
@@ -88,13 +91,14 @@ pub struct CurePolicy {
 pub(super) fn price(node: &Node, problems: &mut Problems) -> Option<PricePolicy> {
     let fields = node.fields(&tables::PRICE, problems)?;
     let overhead = fields.usual("overhead", problems);
-    let contingency = fields.usual("contingency", problems);
+    let contingency: Option<At<Contingency>> = fields.usual("contingency", problems);
     let profit = fields.need("profit", problems);
     let minimum = fields.usual("minimum job", problems);
     let round_up_to: Option<At<Money>> = fields.usual("round up to", problems);
     let margin_floor = fields.usual("margin floor", problems);
     let taxes = match fields.node("tax") {
         None => Vec::new(),
+        Some(node) if node.text("`tax`", &mut Problems::default()) == Some("none") => Vec::new(),
         Some(node) if node.is_list() => node
             .items("`tax`", problems)
             .into_iter()
@@ -102,9 +106,14 @@ pub(super) fn price(node: &Node, problems: &mut Problems) -> Option<PricePolicy>
             .collect(),
         Some(node) => tax(node, problems).into_iter().collect(),
     };
+    let contingency = contingency?;
     Some(PricePolicy {
         overhead: overhead?,
-        contingency: contingency?,
+        contingency: At {
+            value: contingency.value.percent,
+            place: contingency.place,
+        },
+        contingency_on: contingency.value.on,
         profit: profit?,
         minimum: minimum?,
         round_up_to: round_up_to?,
@@ -173,6 +182,7 @@ pub(super) fn order(
     let groove = fields
         .read("groove depth", problems)
         .and_then(|at| above_zero(at, &Length::ZERO, problems));
+    let smallest_opening = in_unit(&fields, "smallest opening", Unit::SquareFoot, problems);
     Some(OrderPolicy {
         groove,
         allowance: allowance?,
@@ -185,6 +195,7 @@ pub(super) fn order(
         deep_form_over: deep_form_over?,
         retarder_width,
         retarder_lap,
+        smallest_opening: smallest_opening?,
     })
 }
 

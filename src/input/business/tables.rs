@@ -4,7 +4,7 @@
 
 mod policy;
 
-pub use policy::{CREW, CURE, ORDER, QUOTE};
+pub use policy::{CREW, CURE, ORDER, QUOTE, UNFORESEEN};
 
 use crate::reading::{Field, FieldTable};
 
@@ -124,7 +124,7 @@ pub const BUSINESS: FieldTable = FieldTable {
             "unforeseen",
             "list of prices",
             "",
-            "unit prices for what nobody could see",
+            "unit prices for what nobody could see, in dollars or made of items",
             "[Soft soil out: 150.00 per cu yd]",
         ),
         field(
@@ -189,7 +189,7 @@ pub const PRICE: FieldTable = FieldTable {
             "contingency",
             "percent",
             "0%",
-            "of direct cost, for what goes wrong",
+            "of direct cost, for what goes wrong; or `3% of cost and overhead`",
             "3%",
         ),
         field(
@@ -222,8 +222,8 @@ pub const PRICE: FieldTable = FieldTable {
         ),
         field(
             "tax",
-            "one tax, or a list",
-            "",
+            "none, one tax, or a list",
+            "none",
             "`on` is none, sale, materials or purchases",
             "{on: sale, rate: 6%, name: sales tax}",
         ),

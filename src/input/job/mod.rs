@@ -2,6 +2,7 @@
 
 mod access;
 mod arranged;
+mod ask;
 mod edge;
 mod options;
 mod positions;
@@ -15,14 +16,15 @@ mod values;
 mod written;
 
 pub use arranged::{Arranged, Permit};
+pub use ask::choose;
 pub use edge::{EdgeKind, EdgePart};
-pub use options::{Choice, OptionGroup, OptionItem, choices};
+pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};
-pub use resolve::resolve;
+pub use resolve::{LookedUp, looked_up, resolve};
 pub use sections::{Sections, Steps, ThickEnd, Thickened};
 pub use takeoff::{
-    Access, Bars, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Placement,
-    SetTo, Slab, Takeoff,
+    Access, Bars, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Opening,
+    Placement, SetTo, Slab, Takeoff,
 };
 pub use values::SlabValues;
-pub use written::{JobWritten, SlabWritten, read};
+pub use written::{JobWritten, OpeningWritten, SlabWritten, read};

@@ -1,5 +1,7 @@
 //! Where slabs lie on the site, and which stretches of edge they share.
 
+use std::collections::BTreeSet;
+
 use super::edge::{EdgeKind, EdgePart};
 use super::takeoff::Slab;
 use super::written::SlabWritten;
@@ -11,8 +13,24 @@ use crate::values::Length;
 /// Room between slabs that nobody placed, so that the plan shows them apart.
 const GAP: Length = Length::feet_whole(6);
 
-/// Moves every slab to its place and shares the edges where two touch.
-pub(super) fn place(slabs: &mut [(Slab, SlabWritten)], problems: &mut Problems) {
+/// Where two slabs touch; a strip between them is counted once, on the slab that was placed.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Contact {
+    /// The slab that was placed, and its side.
+    placed: (usize, usize),
+    /// The slab it was placed against, and its side.
+    base: (usize, usize),
+    /// Two positions along the edge (x or y).
+    stretch: (i64, i64),
+}
+
+/// Moves every slab to its place; answers where two share an edge, in the order they were placed.
+pub(super) fn place(
+    slabs: &mut [(Slab, SlabWritten)],
+    unsure: &BTreeSet<String>,
+    problems: &mut Problems,
+) -> Vec<Contact> {
+    let mut contacts = Vec::new();
     let mut done: Vec<bool> = slabs
         .iter()
         .map(|(_, written)| reference(written).is_none())
@@ -27,7 +45,7 @@ pub(super) fn place(slabs: &mut [(Slab, SlabWritten)], problems: &mut Problems) 
         } else {
             Touch::Beside
         };
-        put(slabs, i, touch, problems);
+        contacts.extend(put(slabs, i, touch, problems));
         done[i] = true;
     }
     for (i, (_, written)) in slabs.iter().enumerate() {
@@ -35,6 +53,9 @@ pub(super) fn place(slabs: &mut [(Slab, SlabWritten)], problems: &mut Problems) 
             continue;
         };
         let name = &reference.value.slab;
+        if unsure.contains(name) {
+            continue;
+        }
         problems.push(if target(slabs, i).is_some() {
             Problem::new(
                 "positions-in-a-circle",
@@ -51,6 +72,7 @@ pub(super) fn place(slabs: &mut [(Slab, SlabWritten)], problems: &mut Problems) 
                 .help("name a slab of this takeoff")
         });
     }
+    contacts
 }
 
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -59,7 +81,8 @@ enum Touch {
     On,
 }
 
-fn reference(written: &SlabWritten) -> Option<&At<BesidePhrase>> {
+/// What the slab was placed by.
+pub(super) fn reference(written: &SlabWritten) -> Option<&At<BesidePhrase>> {
     written.on.as_ref().or(written.beside.as_ref())
 }
 
@@ -83,11 +106,14 @@ fn lay_in_a_row(slabs: &mut [(Slab, SlabWritten)], free: &[bool]) {
     }
 }
 
-fn put(slabs: &mut [(Slab, SlabWritten)], i: usize, touch: Touch, problems: &mut Problems) {
-    let Some(reference) = reference(&slabs[i].1).cloned() else {
-        return;
-    };
-    let Some(base) = target(slabs, i) else { return };
+fn put(
+    slabs: &mut [(Slab, SlabWritten)],
+    i: usize,
+    touch: Touch,
+    problems: &mut Problems,
+) -> Option<Contact> {
+    let reference = reference(&slabs[i].1).cloned()?;
+    let base = target(slabs, i)?;
     let phrase = &reference.value;
     let own = if touch == Touch::On {
         phrase.edge
@@ -105,7 +131,7 @@ fn put(slabs: &mut [(Slab, SlabWritten)], i: usize, touch: Touch, problems: &mut
             .at(reference.place)
             .help("name an edge that is straight, or leave the position out"),
         );
-        return;
+        return None;
     };
     let by = shift(&their_side, &my_side, phrase);
     slabs[i].0.outline = slabs[i].0.outline.moved(by);
@@ -123,17 +149,13 @@ fn put(slabs: &mut [(Slab, SlabWritten)], i: usize, touch: Touch, problems: &mut
             .at(reference.place)
             .help("check the distance from the end of the edge"),
         );
-        return;
+        return None;
     };
-    if touch == Touch::Beside {
-        join(
-            slabs,
-            (i, my_number),
-            (base, their_number),
-            &my_side,
-            &stretch,
-        );
-    }
+    (touch == Touch::Beside).then_some(Contact {
+        placed: (i, my_number),
+        base: (base, their_number),
+        stretch,
+    })
 }
 
 /// The straight side that looks that way and lies farthest out; the longest of several.
@@ -201,35 +223,35 @@ fn overlap(theirs: &Side, mine: &Side, edge: Compass) -> Option<(i64, i64)> {
     (low < high).then_some((low, high))
 }
 
-/// Both slabs learn of the shared stretch; a strip between them is counted once, on the slab that was placed.
-fn join(
-    slabs: &mut [(Slab, SlabWritten)],
-    (i, mine): (usize, usize),
-    (base, theirs): (usize, usize),
-    my_side: &Side,
-    stretch: &(i64, i64),
-) {
-    let my_kind = slabs[i]
-        .0
-        .edges
+/// The edges of every slab, where those that are there share them; a slab that is left out is none.
+pub(super) fn shared(slabs: &[Option<&Slab>], contacts: &[Contact]) -> Vec<Vec<EdgePart>> {
+    let mut edges: Vec<Vec<EdgePart>> = slabs
         .iter()
-        .find(|part| part.side == mine)
-        .map_or(EdgeKind::Open, |part| part.kind);
-    let (kind, their_kind) = if my_kind == EdgeKind::Open {
-        between(&slabs[i].0, &slabs[base].0)
-    } else {
-        (my_kind, EdgeKind::Joined)
-    };
-    let their_side = slabs[base].0.outline.sides()[theirs];
-    slabs[i].0.edges = divided(&slabs[i].0.edges, mine, my_side, stretch, kind);
-    let edges = divided(
-        &slabs[base].0.edges,
-        theirs,
-        &their_side,
-        stretch,
-        their_kind,
-    );
-    slabs[base].0.edges = edges;
+        .map(|slab| slab.map(|slab| slab.edges.clone()).unwrap_or_default())
+        .collect();
+    for contact in contacts {
+        let ((i, mine), (base, theirs)) = (contact.placed, contact.base);
+        let (Some(slab), Some(other)) = (slabs[i], slabs[base]) else {
+            continue;
+        };
+        let own = edges[i].iter().find(|part| part.side == mine);
+        let own = own.map_or(EdgeKind::Open, |part| part.kind);
+        let (kind, their_kind) = if own == EdgeKind::Open {
+            between(slab, other)
+        } else {
+            (own, EdgeKind::Joined)
+        };
+        let (side, their_side) = (slab.outline.sides()[mine], other.outline.sides()[theirs]);
+        edges[i] = divided(&edges[i], mine, &side, &contact.stretch, kind);
+        edges[base] = divided(
+            &edges[base],
+            theirs,
+            &their_side,
+            &contact.stretch,
+            their_kind,
+        );
+    }
+    edges
 }
 
 /// What two touching slabs are to each other: one piece when poured together of one mix, else

@@ -1,13 +1,19 @@
 //! Looks up every name of a takeoff: kinds, mixes, bars, finishes, positions.
 
+mod asked;
+mod chosen;
 mod flight;
 mod names;
+mod openings;
 mod pours;
 mod sections;
 mod shape;
 mod slab;
 mod surface;
 
+use std::collections::{BTreeMap, BTreeSet};
+
+use chosen::{Site, chosen};
 use names::known_in_unit;
 use pours::pours;
 
@@ -26,16 +32,48 @@ pub fn resolve(
     business: &Business,
     problems: &mut Problems,
 ) -> Option<Takeoff> {
+    match looked_up(written, file_name, book, business, problems) {
+        LookedUp::Whole(takeoff) => Some(*takeoff),
+        LookedUp::Mended(_) | LookedUp::Broken => None,
+    }
+}
+
+/// How far a job could be looked up.
+pub enum LookedUp {
+    Whole(Box<Takeoff>),
+    /// Some names are read as what was probably meant: good for more questions, not for a price.
+    Mended(Box<Takeoff>),
+    Broken,
+}
+
+/// The same, and with slips in some names still what the rest makes.
+pub fn looked_up(
+    written: JobWritten,
+    file_name: &str,
+    book: &PriceBook,
+    business: &Business,
+    problems: &mut Problems,
+) -> LookedUp {
     let before = problems.len();
     let mut slabs: Vec<(Slab, SlabWritten)> = Vec::new();
+    let mut unsure: BTreeSet<String> = written.unread;
     for slab in written.slabs {
         if let Some(resolved) = slab::slab(&slab, book, business, problems) {
             slabs.push((resolved, slab));
+        } else {
+            unsure.insert(slab.key.value);
         }
     }
-    let placements = pours(&written.pours, &mut slabs, problems);
-    positions::place(&mut slabs, problems);
-    sections::placed(&mut slabs, problems);
+    let after_slabs = problems.len();
+    let placements = pours(&written.pours, &mut slabs, &unsure, problems);
+    let contacts = positions::place(&mut slabs, &unsure, problems);
+    let named = asked::Named {
+        slabs: slabs.iter().map(|(slab, _)| slab.key.as_str()).collect(),
+        removals: &written.removals,
+        extras: &written.extras,
+        unsure: &unsure,
+    };
+    asked::check(&written.options, &named, problems);
     super::arranged::check(&written.arranged, book, problems);
     let extras = written.extras.iter().chain(
         written
@@ -48,10 +86,7 @@ pub fn resolve(
             known_in_unit(&extra.name, amount, book, problems);
         }
     }
-    if problems.len() != before {
-        return None;
-    }
-    Some(Takeoff {
+    let job = Takeoff {
         place: written.place,
         name: written.name.unwrap_or_else(|| file_name.to_owned()),
         title: written.title,
@@ -62,15 +97,33 @@ pub fn resolve(
         access: written.access,
         arranged: written.arranged,
         difficulty: written.difficulty,
-        slabs: slabs.into_iter().map(|(slab, _)| slab).collect(),
+        slabs: Vec::new(),
         placements,
         removals: written.removals,
         extras: written.extras,
+        added: Vec::new(),
         sets: written.sets,
         fixed_price: written.fixed_price,
-        options: written.options,
+        options: written.options.into(),
+        otherwise: BTreeMap::new(),
         assumptions: written.assumptions,
         not_included: written.not_included,
         photos: written.photos,
-    })
+    };
+    let site = Site {
+        slabs,
+        contacts,
+        incomplete: !unsure.is_empty(),
+        book,
+        business,
+    };
+    let incomplete = site.incomplete;
+    match chosen(&job, &site, problems) {
+        Some(job) if problems.len() == before => LookedUp::Whole(Box::new(job)),
+        // With any other slip it is not known what else would be computed.
+        Some(job) if problems.len() == after_slabs && !incomplete => {
+            LookedUp::Mended(Box::new(job))
+        }
+        _ => LookedUp::Broken,
+    }
 }

@@ -5,10 +5,10 @@ mod sections;
 mod site;
 mod slab;
 
-pub use lists::{CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
+pub use lists::{CHANGE, CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
 pub use sections::{STEPS, THICKENED};
 pub use site::{ACCESS, CUSTOMER, PLACEMENT};
-pub use slab::{EDGES, SLAB};
+pub use slab::{EDGES, OPENING, SLAB};
 
 use crate::input::business::tables::field;
 use crate::reading::FieldTable;

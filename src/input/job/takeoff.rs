@@ -1,9 +1,11 @@
 //! A job whose every name is known: mixes, kinds, bars. It has no prices, so the
 //! same one can be priced for any day, from any book.
 
+use std::collections::BTreeMap;
 use std::str::FromStr;
+use std::sync::Arc;
 
-use super::{Arranged, EdgePart, OptionGroup, Removal};
+use super::{Arranged, Choice, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
@@ -22,16 +24,38 @@ pub struct Takeoff {
     pub access: Access,
     pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
-    pub slabs: Vec<Slab>,
+    pub slabs: Vec<Arc<Slab>>,
     pub placements: Vec<Placement>,
     pub removals: Vec<Removal>,
     pub extras: Vec<Extra>,
+    /// What the options that are taken add.
+    pub added: Vec<Extra>,
     pub sets: Vec<SetTo>,
     pub fixed_price: Option<At<Money>>,
-    pub options: Vec<OptionGroup>,
+    pub options: Arc<[OptionGroup]>,
+    /// The job with every other choice than as quoted.
+    pub otherwise: BTreeMap<Choice, Takeoff>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
     pub photos: Vec<Photo>,
+}
+
+impl Takeoff {
+    /// The job when this is chosen.
+    pub fn with(&self, choice: &Choice) -> &Self {
+        self.otherwise.get(choice).unwrap_or(self)
+    }
+
+    /// The pours that have a slab, each with its number; a choice may leave one without.
+    pub fn pours(&self) -> impl Iterator<Item = (usize, &Placement)> {
+        let placements = self.placements.iter().enumerate();
+        placements.filter(|(i, _)| self.slabs.iter().any(|slab| slab.placement == *i))
+    }
+
+    /// The number of the first of them; what serves the whole job is bought for its day.
+    pub fn first_pour(&self) -> usize {
+        self.pours().next().map_or(0, |(number, _)| number)
+    }
 }
 
 #[derive(Clone, Debug)]
@@ -127,6 +151,8 @@ pub struct Slab {
     pub kind: String,
     /// On the site: x east, y north.
     pub outline: Outline,
+    /// Where its size, its sides or its corners stand.
+    pub outline_place: Place,
     /// As a size, when it was given as one.
     pub size: Option<At<SizePhrase>>,
     /// Of the thin end where the slab is not even.
@@ -148,6 +174,8 @@ pub struct Slab {
     pub fall: Option<Fall>,
     pub sections: super::Sections,
     pub edges: Vec<EdgePart>,
+    /// One for each of the outline's holes, in their order.
+    pub openings: Vec<Opening>,
     /// Nobody said where it lies.
     pub stands_alone: bool,
     /// The slab it stands on.
@@ -156,6 +184,18 @@ pub struct Slab {
     pub usual: Vec<&'static str>,
     /// Number of its pour in `Takeoff::placements`.
     pub placement: usize,
+}
+
+/// What is left open in a slab.
+#[derive(Clone, Debug)]
+pub struct Opening {
+    pub name: At<String>,
+    /// As a size, when it was given as one.
+    pub size: Option<At<SizePhrase>>,
+    /// Of the sides of its hole.
+    pub edges: Vec<EdgePart>,
+    /// The middle of a ring: part of the slab's own shape, and taken off however small it is.
+    pub of_ring: bool,
 }
 
 #[derive(Clone, Debug)]

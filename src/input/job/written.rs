@@ -2,19 +2,25 @@
 
 mod access;
 mod lists;
+mod openings;
 mod options;
 mod read;
 mod removal;
 mod sections;
+mod shape;
 
 pub use read::read;
 pub use sections::{SectionsWritten, StepsWritten, thickened};
+
+use std::collections::BTreeSet;
 
 use super::options::OptionGroup;
 use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
 use super::{Arranged, Removal};
 use super::{EdgeKind, SlabValues};
-use crate::input::phrases::{BesidePhrase, Compass, LegPhrase, SizePhrase};
+use crate::input::phrases::{
+    BesidePhrase, Compass, CornerPhrase, LegPhrase, SizePhrase, SpotPhrase,
+};
 use crate::reading::{At, Place};
 use crate::values::{Day, Money, Percent};
 
@@ -31,6 +37,8 @@ pub struct JobWritten {
     pub arranged: Arranged,
     pub difficulty: Option<At<Percent>>,
     pub slabs: Vec<SlabWritten>,
+    /// Names of slabs that could not be read.
+    pub unread: BTreeSet<String>,
     pub pours: Vec<PourWritten>,
     pub removals: Vec<Removal>,
     pub extras: Vec<Extra>,
@@ -48,6 +56,7 @@ pub struct SlabWritten {
     pub called: Option<String>,
     pub kind: Option<At<String>>,
     pub shape: ShapeWritten,
+    pub openings: Vec<OpeningWritten>,
     pub edges: Vec<(Compass, EdgeKind)>,
     pub beside: Option<At<BesidePhrase>>,
     pub on: Option<At<BesidePhrase>>,
@@ -59,6 +68,16 @@ pub struct SlabWritten {
 pub enum ShapeWritten {
     Size(At<SizePhrase>),
     Walked(Vec<At<LegPhrase>>, Place),
+    Cornered(Vec<At<CornerPhrase>>, Place),
+}
+
+/// Something in a slab that is left open.
+#[derive(Clone, Debug)]
+pub struct OpeningWritten {
+    pub name: At<String>,
+    pub shape: ShapeWritten,
+    pub at: At<SpotPhrase>,
+    pub edge: EdgeKind,
 }
 
 /// One day, and the slabs poured on it; none named means all that no other pour names.

@@ -2,14 +2,36 @@
 
 use std::str::FromStr;
 
+use super::side::Along;
 use crate::geometry::{Direction, Leg};
-use crate::input::job::EdgeKind;
 use crate::values::{Length, Unreadable};
 
 #[derive(Clone, Debug)]
 pub struct LegPhrase {
-    pub leg: Leg,
-    pub against: Option<EdgeKind>,
+    pub way: Way,
+    pub along: Along,
+}
+
+/// Where a side goes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Way {
+    Toward(Direction, Length),
+    /// Straight to the first corner, however far that is.
+    BackToStart,
+}
+
+impl LegPhrase {
+    /// The leg to walk; none for the way back, whose length follows from the others.
+    pub fn leg(&self) -> Option<Leg> {
+        match self.way {
+            Way::Toward(direction, length) => Some(Leg {
+                direction,
+                length,
+                bulge: self.along.bulge,
+            }),
+            Way::BackToStart => None,
+        }
+    }
 }
 
 impl FromStr for LegPhrase {
@@ -18,27 +40,15 @@ impl FromStr for LegPhrase {
     fn from_str(text: &str) -> Result<Self, Unreadable> {
         let mut parts = text.split(',').map(str::trim);
         let first = parts.next().unwrap_or_default();
-        let (direction, length) = first.split_once(' ').ok_or_else(|| refuse(text))?;
-        let direction: Direction = direction.parse()?;
-        let length = super::size::positive(length)?;
-        let mut bulge = Length::ZERO;
-        let mut against = None;
-        for part in parts {
-            if let Some(inward) = part.strip_prefix("bulge in ") {
-                bulge = -super::size::positive(inward)?;
-            } else if let Some(outward) = part.strip_prefix("bulge ") {
-                bulge = super::size::positive(outward)?;
-            } else {
-                against = Some(part.strip_prefix("against ").unwrap_or(part).parse()?);
-            }
-        }
+        let way = if first == "back to start" {
+            Way::BackToStart
+        } else {
+            let (direction, length) = first.split_once(' ').ok_or_else(|| refuse(text))?;
+            Way::Toward(direction.parse()?, super::size::positive(length)?)
+        };
         Ok(Self {
-            leg: Leg {
-                direction,
-                length,
-                bulge,
-            },
-            against,
+            way,
+            along: Along::read(parts)?,
         })
     }
 }
@@ -47,6 +57,6 @@ fn refuse(text: &str) -> Unreadable {
     Unreadable::new(
         "bad-leg",
         format!("cannot read `{text}` as a side"),
-        "write direction and length, for example `east 24 ft`, `west 16 ft, bulge 18 in` or `north 20 ft, against house`",
+        "write direction and length, for example `east 24 ft`, `west 16 ft, bulge 18 in` or `north 20 ft, against house`; the last side may be `back to start`",
     )
 }

@@ -14,6 +14,17 @@ pub enum Share {
     Rest,
 }
 
+impl Share {
+    /// The part of one that it is, where it does not depend on the total.
+    pub fn of_one(self) -> Option<Decimal> {
+        match self {
+            Self::Percent(percent) => Some(percent.fraction()),
+            Self::Fraction { top, bottom } => Some(top / bottom),
+            Self::Amount(_) | Self::Rest => None,
+        }
+    }
+}
+
 impl FromStr for Share {
     type Err = Unreadable;
 

@@ -2,6 +2,7 @@
 
 use std::str::FromStr;
 
+use super::ShapePhrase;
 use crate::values::{Amount, Length, Unit, Unreadable};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,6 +20,7 @@ pub enum SizePhrase {
         width: Length,
         depth: Length,
     },
+    Shape(ShapePhrase),
     /// An area measured elsewhere, and a depth.
     AreaDeep {
         square_feet: Amount,
@@ -34,7 +36,7 @@ impl FromStr for SizePhrase {
             Unreadable::new(
                 "bad-size",
                 format!("cannot read `{text}` as a size"),
-                "write `12 ft x 15 ft`, `circle 12 ft`, or for removal `22 ft x 3 ft x 4 in`",
+                "write `12 ft x 15 ft` or `circle 12 ft`; also triangle, trapezoid, ring, sector, half circle or quarter circle, and for removal `22 ft x 3 ft x 4 in`",
             )
         };
         let text = text.trim();
@@ -42,6 +44,9 @@ impl FromStr for SizePhrase {
             return Ok(Self::Circle {
                 diameter: positive(diameter)?,
             });
+        }
+        if let Some(shape) = ShapePhrase::read(text) {
+            return shape.map(Self::Shape);
         }
         let by = text.replace(" by ", " x ");
         // No unit of length has an x in it, so `12'x15'` reads as well as `12 ft x 15 ft`.

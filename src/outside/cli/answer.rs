@@ -206,6 +206,19 @@ fn choice(quote: &Quote, with: &[String], problems: &mut Problems) -> Option<Vec
             ),
         }
     }
+    for (group, chosen) in quote.choices.iter().zip(&chosen) {
+        if group.must_choose && !chosen {
+            let question = group.question.as_deref().unwrap_or("one of these");
+            let options: Vec<String> = group.options.iter().map(|one| format!("`{one}`")).collect();
+            problems.push(
+                Problem::new(
+                    "choice-missing",
+                    format!("`{question}` has to be answered before the job can be signed"),
+                )
+                .help(format!("`--with` one of {}", options.join(", "))),
+            );
+        }
+    }
     (problems.len() == before).then_some(choice)
 }
 

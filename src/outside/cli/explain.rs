@@ -2,13 +2,15 @@
 
 use std::process::ExitCode;
 
-use super::{Job, with_sheet};
+use super::{Chosen, Job, with_sheet};
 use crate::documents::views::office;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     #[command(flatten)]
     job: Job,
+    #[command(flatten)]
+    chosen: Chosen,
     /// A line of the cost by its number, such as 3; or any name: labor, price, total, patio area
     #[arg(required = true)]
     line: Vec<String>,
@@ -16,7 +18,7 @@ pub(super) struct Arguments {
 
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
     let line = arguments.line.join(" ");
-    with_sheet(&arguments.job, |sheet, problems| {
+    with_sheet(&arguments.job, &arguments.chosen, |sheet, problems| {
         office::explain::text(sheet, &line, problems)
     })
 }

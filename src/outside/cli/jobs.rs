@@ -3,14 +3,12 @@
 use std::collections::BTreeMap;
 use std::process::ExitCode;
 
-use serde_json::json;
-
 use super::target::{In, Target, shown};
 use super::{Format, say};
 use crate::documents::views::office::ledger::{self, Line};
 use crate::office::account::Account;
 use crate::outside::cabinet::{self, Row};
-use crate::outside::files;
+use crate::outside::{exports, files};
 use crate::reading::{Problems, Sources};
 use crate::values::Day;
 
@@ -24,7 +22,7 @@ pub(super) struct Overview {
     /// Only jobs in this state: quoted, expired, postponed, signed, paid, declined, withdrawn, cancelled
     #[arg(long, value_name = "STATE")]
     state: Option<String>,
-    /// Text to read, or JSON for other programs
+    /// Text to read, or JSON or CSV for the bookkeeper
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }
@@ -43,25 +41,9 @@ pub(super) fn jobs(arguments: &Overview) -> ExitCode {
             .collect();
         match arguments.format {
             Format::Text => ledger::overview(&lines),
-            Format::Json => {
-                let lines: Vec<serde_json::Value> = lines.iter().map(exported).collect();
-                format!("{:#}\n", serde_json::Value::Array(lines))
-            }
+            Format::Json => exports::ledger::jobs_json(&lines),
+            Format::Csv => exports::ledger::jobs_csv(&lines),
         }
-    })
-}
-
-fn exported(line: &Line) -> serde_json::Value {
-    json!({
-        "number": line.number,
-        "customer": line.customer,
-        "state": line.state,
-        "next": line.next,
-        "days_left": line.days_left,
-        "total": line.total.dollars().to_string(),
-        "billed": line.billed.dollars().to_string(),
-        "paid": line.paid.dollars().to_string(),
-        "owed": line.owed.dollars().to_string(),
     })
 }
 
@@ -71,7 +53,12 @@ pub(super) fn owed(arguments: &Overview) -> ExitCode {
             .iter()
             .map(|(number, row)| (number.clone(), Account::replay(&row.records)))
             .collect();
-        ledger::owed(&accounts, today)
+        let open = ledger::open(&accounts, today);
+        match arguments.format {
+            Format::Text => ledger::owed(&open),
+            Format::Json => exports::ledger::owed_json(&open),
+            Format::Csv => exports::ledger::owed_csv(&open),
+        }
     })
 }
 

@@ -8,6 +8,7 @@ mod explain;
 mod issue;
 mod jobs;
 mod money;
+mod paper;
 mod quote;
 mod sheet;
 mod takeoff;
@@ -21,7 +22,7 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
 
-use sheet::with_sheet;
+use sheet::{Chosen, with_sheet, with_sheets};
 
 use super::cabinet::NotFiled;
 use super::desk::{self, Desk};
@@ -100,6 +101,7 @@ struct Job {
 enum Format {
     Text,
     Json,
+    Csv,
 }
 
 /// Exit status: 0 fine, 1 problems found in the input, 2 could not run.
@@ -176,16 +178,23 @@ fn with_file(
     job: &Job,
     work: impl FnOnce(&Desk, &Sources, &mut Problems) -> Option<ExitCode>,
 ) -> ExitCode {
+    let books: Vec<PathBuf> = job.book.iter().cloned().collect();
+    with_desks(file, job.on, &books, |desks, sources, problems| {
+        work(&desks[0], sources, problems)
+    })
+}
+
+/// The same by each of several books; there is always a desk.
+fn with_desks(
+    file: &Path,
+    on: Option<Day>,
+    books: &[PathBuf],
+    work: impl FnOnce(&[Desk], &Sources, &mut Problems) -> Option<ExitCode>,
+) -> ExitCode {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let desk = desk::lay_out(
-        file,
-        job.on,
-        job.book.as_deref(),
-        &mut sources,
-        &mut problems,
-    );
-    let done = match desk {
-        Some(desk) if problems.is_empty() => work(&desk, &sources, &mut problems),
+    let desks = desk::lay_out_each(file, on, books, &mut sources, &mut problems);
+    let done = match desks {
+        Some(desks) if problems.is_empty() => work(&desks, &sources, &mut problems),
         _ => None,
     };
     if problems.is_empty() {

@@ -3,12 +3,12 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::{COULD_NOT_RUN, Job, issue, say, with_desk};
+use super::{Job, issue, paper, say, with_desk};
 use crate::advice::{Case, advice};
 use crate::costing;
 use crate::documents::views::office;
-use crate::outside::{files, making};
-use crate::reading::{Problem, Problems, caret};
+use crate::outside::making;
+use crate::reading::caret;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -48,11 +48,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             days: &desk.days,
             quoted: desk.quoted,
         });
-        let path = arguments
-            .output
-            .clone()
-            .unwrap_or_else(|| desk.file.with_extension("pdf"));
-        refuse_inputs(&path, desk, problems)?;
+        let path = paper::destination(&desk.file, arguments.output.as_ref(), "pdf", problems)?;
         let plan = issue::Plan {
             revise: arguments.revise.as_deref(),
             another: arguments.another,
@@ -68,14 +64,10 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             )
         };
         if !arguments.dry_run
-            && let Err(error) = files::replace(&path, &pdf)
+            && let Err(status) = paper::put(&path, &pdf)
         {
-            eprintln!("cannot write `{}`: {error}", path.display());
-            eprintln!(
-                "  help: close it where it is open and look at the folder's permissions; an older file is as it was"
-            );
             say(&filed);
-            return Some(ExitCode::from(COULD_NOT_RUN));
+            return Some(status);
         }
         for one in &found {
             say(&format!("{}\n", caret::show(one, "advice", sources)));
@@ -94,29 +86,4 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
         }
         Some(ExitCode::SUCCESS)
     })
-}
-
-/// The PDF never lands on one of the files it is made from.
-fn refuse_inputs(
-    path: &std::path::Path,
-    desk: &crate::outside::desk::Desk,
-    problems: &mut Problems,
-) -> Option<()> {
-    let yaml = path.extension().is_some_and(|ending| {
-        ending.eq_ignore_ascii_case("yaml") || ending.eq_ignore_ascii_case("yml")
-    });
-    if yaml || files::same(path, &desk.file) {
-        problems.push(
-            Problem::new(
-                "output-is-input",
-                format!(
-                    "`{}` is a file you wrote, not a place for the PDF",
-                    path.display()
-                ),
-            )
-            .help("give `-o` a name that ends in .pdf"),
-        );
-        return None;
-    }
-    Some(())
 }

@@ -2,7 +2,7 @@
 
 use std::process::ExitCode;
 
-use super::{Format, Job, with_sheet};
+use super::{Chosen, Format, Job, with_sheet};
 use crate::documents::views::office;
 use crate::outside::exports;
 
@@ -10,19 +10,22 @@ use crate::outside::exports;
 pub(super) struct Arguments {
     #[command(flatten)]
     job: Job,
+    #[command(flatten)]
+    chosen: Chosen,
     /// Adds how each quantity came about, and where its figures were written
     #[arg(long)]
     explain: bool,
-    /// Text to read, or JSON for other programs; JSON always explains
+    /// Text to read, or JSON or CSV for other programs; these always explain
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }
 
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
-    with_sheet(&arguments.job, |sheet, _| {
+    with_sheet(&arguments.job, &arguments.chosen, |sheet, _| {
         Some(match arguments.format {
             Format::Text => office::takeoff::text(sheet, arguments.explain),
             Format::Json => exports::takeoff::json(sheet),
+            Format::Csv => exports::takeoff::csv(sheet),
         })
     })
 }

@@ -1,11 +1,12 @@
-//! `flatwork cost --format json`: the lines, the totals they make, every choice.
+//! `flatwork cost` for other programs: the lines, the totals they make, every choice.
 
 use serde_json::{Value, json};
 
+use super::table::{Cell, head, or_nothing, written};
 use super::{decimal, money};
 use crate::costing::{LineItem, Totals, schedule, sections};
 use crate::documents::views::office::{Sheet, cause, every, numbered, side};
-use crate::input::book::Basis;
+use crate::input::book::{Basis, Dated};
 use crate::trade::Working;
 use crate::trade::crew::StageHours;
 
@@ -34,12 +35,59 @@ pub fn json(sheet: &Sheet<'_>) -> String {
     format!("{value:#}\n")
 }
 
-fn line(number: usize, line: &LineItem) -> Value {
-    let quantity = line.quantity.as_ref();
-    let held = line.price.as_ref().and_then(|dated| match &dated.basis {
+/// The lines as CSV, by the same names as in JSON.
+pub fn csv(sheet: &Sheet<'_>) -> String {
+    let names = head(&[
+        "number",
+        "cause",
+        "title",
+        "class",
+        "side",
+        "quantity",
+        "unit",
+        "price",
+        "price_from",
+        "held_until",
+        "amount",
+        "working",
+    ]);
+    let rows = numbered(&sheet.offer.quoted().lines)
+        .into_iter()
+        .map(|(number, line)| {
+            let quantity = line.quantity.as_ref();
+            let price = line.price.as_ref();
+            vec![
+                Cell::count(number),
+                Cell::text(cause(&line.cause)),
+                Cell::text(line.title.as_str()),
+                or_nothing(line.class, |class| Cell::text(class.name())),
+                Cell::text(side(line.side)),
+                or_nothing(quantity, |quantity| Cell::decimal(quantity.value())),
+                or_nothing(quantity, |quantity| {
+                    Cell::text(quantity.amount().unit.symbol())
+                }),
+                or_nothing(price, |dated| {
+                    Cell::Number(dated.price.dollars().to_string())
+                }),
+                or_nothing(price, |dated| Cell::text(dated.from.to_string())),
+                or_nothing(price.and_then(held_until), Cell::text),
+                Cell::money(line.money()),
+                Cell::text(line.amount.shown()),
+            ]
+        });
+    written(&names, rows.collect())
+}
+
+fn held_until(dated: &Dated) -> Option<String> {
+    match &dated.basis {
         Basis::Held { until, .. } => Some(until.to_string()),
         Basis::Listed => None,
-    });
+    }
+}
+
+fn line(number: usize, line: &LineItem) -> Value {
+    let quantity = line.quantity.as_ref();
+    let held = line.price.as_ref().and_then(held_until);
     json!({
         "number": number,
         "cause": cause(&line.cause),
@@ -56,7 +104,7 @@ fn line(number: usize, line: &LineItem) -> Value {
     })
 }
 
-fn totals(totals: &Totals) -> Value {
+pub(super) fn totals(totals: &Totals) -> Value {
     json!({
         "direct": money(totals.direct),
         "cost": money(totals.cost),

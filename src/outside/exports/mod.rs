@@ -1,6 +1,9 @@
-//! JSON for other programs: decimals as strings, never floats.
+//! JSON and CSV for other programs: decimals as strings, never floats.
 
+pub mod books;
 pub mod cost;
+pub mod ledger;
+mod table;
 pub mod takeoff;
 
 use rust_decimal::Decimal;

@@ -1,8 +1,9 @@
-//! `flatwork takeoff --format json`: every quantity with its working and its places.
+//! `flatwork takeoff` for other programs: every quantity with its working and its places.
 
 use serde_json::{Value, json};
 
 use super::decimal;
+use super::table::{Cell, head, or_nothing, written};
 use crate::documents::views::office::Sheet;
 use crate::documents::views::office::takeoff::{Group, groups};
 use crate::trade::Quantity;
@@ -16,6 +17,29 @@ pub fn json(sheet: &Sheet<'_>) -> String {
         "groups": groups,
     });
     format!("{value:#}\n")
+}
+
+/// The quantities as CSV, by the same names as in JSON; `part` and `title` are their group's.
+pub fn csv(sheet: &Sheet<'_>) -> String {
+    let names = head(&[
+        "part", "title", "name", "amount", "unit", "working", "rule", "at",
+    ]);
+    let groups = groups(sheet);
+    let rows = groups.iter().flat_map(|group| {
+        group.quantities.iter().map(|quantity| {
+            vec![
+                Cell::text(group.part),
+                Cell::text(group.title.as_str()),
+                Cell::text(quantity.name()),
+                Cell::decimal(quantity.value()),
+                Cell::text(quantity.amount().unit.symbol()),
+                Cell::text(quantity.shown()),
+                Cell::text(quantity.rule()),
+                or_nothing(quantity.place(), |place| Cell::text(sheet.line_of(place))),
+            ]
+        })
+    });
+    written(&names, rows.collect())
 }
 
 fn group(sheet: &Sheet<'_>, group: &Group) -> Value {

@@ -6,6 +6,8 @@ use crate::press::text::Rich;
 /// A whole document before layout.
 #[derive(Clone, Debug, Default)]
 pub struct Flow {
+    /// At the head of every page, in place of the accent mark.
+    pub band: Option<Band>,
     /// Beside the accent mark on every page after the first.
     pub running_head: Option<Rich>,
     /// At the left of the foot of the first page, and of all later ones.
@@ -14,6 +16,14 @@ pub struct Flow {
     /// At the right of the foot: `Page {n} of {m}`.
     pub page_number: Option<String>,
     pub blocks: Vec<Block>,
+}
+
+/// White words on a band of ink: says whose the page is.
+#[derive(Clone, Debug)]
+pub struct Band {
+    pub words: Rich,
+    /// At the right end.
+    pub beside: Rich,
 }
 
 #[derive(Clone, Debug)]
@@ -125,6 +135,8 @@ pub struct Table {
     pub rows: Vec<Row>,
     /// Put the head on the line of the section's title just above, where there is room.
     pub head_beside_title: bool,
+    /// Notes in rows without white between them, as the office wants them.
+    pub close: bool,
 }
 
 #[derive(Clone, Copy, Debug)]
@@ -159,6 +171,10 @@ pub struct Row {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum RowKind {
     Plain,
+    /// The first row of a group: a little white above it.
+    Group,
+    /// Bold, with white above it and no rule.
+    Sum,
     /// Bold, a rule above it, never parted from the row above.
     Total,
 }

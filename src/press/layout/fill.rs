@@ -31,18 +31,18 @@ pub(super) struct Filled {
     pub unused: Vec<Range<usize>>,
 }
 
-/// Sets all pieces; the first page starts at the top margin, later ones under the running head.
-pub(super) fn fill(pieces: Vec<Piece>) -> Result<Filled, LayoutError> {
+/// Sets all pieces; the first page starts at the first `top`, later ones at the second.
+pub(super) fn fill(pieces: Vec<Piece>, [first, later]: [f32; 2]) -> Result<Filled, LayoutError> {
     let mut filled = Filled::default();
     let mut flow = VecDeque::from(pieces);
-    let mut top = grid::TOP;
+    let mut top = first;
     loop {
         filled.pages.push(Vec::new());
         filled.column(&mut flow, top, true)?;
         if flow.is_empty() {
             break;
         }
-        top = grid::UNDER_HEAD;
+        top = later;
     }
     filled.settled.page_count = filled.pages.len();
     Ok(filled)

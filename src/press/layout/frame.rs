@@ -1,11 +1,11 @@
-//! What stands on every page: the accent mark, the running head, the foot.
+//! What stands on every page: the accent mark or a band, the running head, the foot.
 
-use super::block::{Flow, Inking};
+use super::block::{Band, Flow, Inking};
 use super::build::Builder;
 use super::error::LayoutError;
 use super::mark::{layout, rectangle};
 use super::style::{Style, grid};
-use crate::press::drawing::{Path, Point};
+use crate::press::drawing::{Path, Point, Rgb};
 use crate::press::page::{Ink, Mark, Owner};
 use crate::press::text::Rich;
 
@@ -22,18 +22,10 @@ pub(super) fn frame(
     page: usize,
     count: usize,
 ) -> Result<(Vec<Mark>, Vec<Mark>), LayoutError> {
-    let mut before = vec![layout(Ink::Path(Path {
-        steps: rectangle(
-            Point {
-                x: grid::LEFT,
-                y: 33.0,
-            },
-            32.0,
-            4.0,
-        ),
-        stroke: None,
-        fill: Some(builder.look.accent),
-    }))];
+    let mut before = match &flow.band {
+        Some(words) => band(builder, words)?,
+        None => vec![block(32.0, 4.0, builder.look.accent)],
+    };
     let mut after = Vec::new();
     let words = if page == 0 {
         &flow.first_foot
@@ -46,14 +38,27 @@ pub(super) fn frame(
             y: HEAD_BASELINE,
         };
         let width = grid::RIGHT - grid::LEFT;
-        before.extend(running(builder, head, at, width, Owner::Header)?);
+        before.extend(running(
+            builder,
+            head,
+            at,
+            width,
+            Owner::Header,
+            Inking::Ink,
+        )?);
     }
     if let Some(words) = words {
         let at = Point {
             x: grid::LEFT,
             y: FOOT_BASELINE,
         };
-        after.extend(running(builder, words, at, FOOT_WIDTH, Owner::Footer)?);
+        // Under a band the foot is a warning too.
+        let ink = if flow.band.is_some() {
+            Inking::Ink
+        } else {
+            Inking::Soft
+        };
+        after.extend(running(builder, words, at, FOOT_WIDTH, Owner::Footer, ink)?);
     }
     if let Some(number) = &flow.page_number {
         let words = number
@@ -72,6 +77,44 @@ pub(super) fn frame(
     Ok((before, after))
 }
 
+/// A block of colour at the head of the page.
+fn block(width: f32, height: f32, color: Rgb) -> Mark {
+    let corner = Point {
+        x: grid::LEFT,
+        y: 33.0,
+    };
+    layout(Ink::Path(Path {
+        steps: rectangle(corner, width, height),
+        stroke: None,
+        fill: Some(color),
+    }))
+}
+
+/// White words on ink, at either end of the band.
+fn band(builder: &Builder<'_>, band: &Band) -> Result<Vec<Mark>, LayoutError> {
+    const HEIGHT: f32 = 18.0;
+    const INSIDE: f32 = 8.0;
+    let width = grid::RIGHT - grid::LEFT;
+    let mut marks = vec![block(width, HEIGHT, builder.look.ink)];
+    let mut manner = builder.manner(Style::Body, Inking::Ink).bold();
+    manner.color = Rgb(255, 255, 255);
+    let mut room = width - 2.0 * INSIDE;
+    for (words, at_right) in [(&band.words, false), (&band.beside, true)] {
+        let set = builder.lines(words, manner, room)?;
+        for line in set.into_iter().take(1) {
+            room -= line.width + grid::GUTTER;
+            let x = if at_right {
+                grid::RIGHT - INSIDE - line.width
+            } else {
+                grid::LEFT + INSIDE
+            };
+            let at = Point { x, y: 45.3 };
+            marks.extend(builder.line(line, manner, at, Owner::Header));
+        }
+    }
+    Ok(marks)
+}
+
 /// The first line of running words; what does not fit on it is left off.
 fn running(
     builder: &Builder<'_>,
@@ -79,11 +122,8 @@ fn running(
     at: Point,
     width: f32,
     owner: Owner,
+    ink: Inking,
 ) -> Result<Vec<Mark>, LayoutError> {
-    let ink = match owner {
-        Owner::Footer => Inking::Soft,
-        Owner::Header | Owner::Layout | Owner::Node(_) => Inking::Ink,
-    };
     let manner = builder.manner(Style::Note, ink);
     let set = builder.lines(words, manner, width)?;
     Ok(set

@@ -40,7 +40,12 @@ pub fn paginate(
             width: grid::RIGHT - grid::LEFT,
         };
         let pieces = builder.blocks(place, &flow.blocks)?;
-        let filled = fill(pieces)?;
+        let tops = match (&flow.band, &flow.running_head) {
+            (Some(_), None) => [grid::UNDER_BAND; 2],
+            (Some(_), Some(_)) => [grid::UNDER_BAND, grid::UNDER_HEAD],
+            (None, _) => [grid::TOP, grid::UNDER_HEAD],
+        };
+        let filled = fill(pieces, tops)?;
         if filled.settled == settled {
             for name in wanted(flow, &settled) {
                 if !settled.pages.contains_key(&name) {

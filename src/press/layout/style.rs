@@ -101,6 +101,8 @@ pub mod grid {
     pub const TOP: f32 = 48.0;
     /// Where the body of a page ends; the foot stands a line below.
     pub const BOTTOM: f32 = 732.0;
+    /// Top of the body under a band.
+    pub const UNDER_BAND: f32 = 60.0;
     /// Top of the body under a running head.
     pub const UNDER_HEAD: f32 = 72.0;
     pub const FOOT: f32 = 744.0;

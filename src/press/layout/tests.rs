@@ -120,6 +120,7 @@ fn table(rows: usize) -> Block {
         head: Some(vec![Rich::plain("what"), Rich::plain("amount")]),
         rows: all,
         head_beside_title: false,
+        close: false,
     })
 }
 

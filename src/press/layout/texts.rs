@@ -51,6 +51,9 @@ type Fits = BTreeMap<String, usize>;
 
 /// Shows every rich text of a document to `look`; with `fits`, only what is on its pages.
 pub(super) fn each<'a>(flow: &'a Flow, fits: Option<&Fits>, look: &mut dyn FnMut(&'a Rich)) {
+    if let Some(band) = &flow.band {
+        all([&band.words, &band.beside], look);
+    }
     for text in [&flow.running_head, &flow.first_foot, &flow.foot]
         .into_iter()
         .flatten()

@@ -52,6 +52,7 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
             .takeoff
             .slabs
             .iter()
+            .map(AsRef::as_ref)
             .filter(|slab| slab.placement == pour)
             .collect();
         let finishes = faces

@@ -10,7 +10,7 @@ use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{SlabQuantities, faces};
 use crate::trade::order::{ConcreteOrder, Section};
-use crate::trade::term::{number, of, sum};
+use crate::trade::term::{number, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
@@ -25,6 +25,10 @@ impl TaskName {
         match self {
             Self::Rated(name) | Self::Item(name, _) => name,
         }
+    }
+
+    pub(super) fn is_placing(&self) -> bool {
+        matches!(self, Self::Rated(name) if name.starts_with("place by"))
     }
 }
 
@@ -159,31 +163,16 @@ fn placed(order: &ConcreteOrder) -> impl Iterator<Item = (Section, Quantity)> {
     })
 }
 
-/// A slab's part of an order, by its net concrete.
+/// A slab's part of an order, by its net concrete; it only says where hours belong.
 fn share_of(order: &ConcreteOrder, share: Decimal, net: Decimal) -> Quantity {
-    let part = Amount::new(share, Unit::CubicYard);
-    let slab = Quantity::new(
-        "net",
-        part,
-        Working::Plan {
-            how: "this slab's concrete".into(),
-            of: Vec::new(),
-            rule: "",
-        },
-    );
-    let whole = Quantity::new(
-        "net of the order",
-        Amount::new(net, Unit::CubicYard),
-        Working::Plan {
-            how: "all slabs of the order".into(),
-            of: vec![order.net.clone()],
-            rule: "",
-        },
-    );
-    Quantity::by(
-        "the order, by net concrete",
+    let part = order.order.value() * share / net;
+    Quantity::new(
         "ordered",
-        Unit::CubicYard,
-        of(&order.order) * &slab / &whole,
+        Amount::new(part, Unit::CubicYard),
+        Working::Plan {
+            how: String::new(),
+            of: Vec::new(),
+            rule: "the order, by net concrete",
+        },
     )
 }

@@ -170,7 +170,14 @@ fn feet(slab: &Slab, what: &str, runs: &[Run], lap: &At<Length>, bars: &Bars) ->
                 "bar",
                 run.length.in_feet(),
                 Working::Plan {
-                    how: format!("slab less cover at both ends: {}", run.length),
+                    how: if slab.outline.holes().is_empty() {
+                        format!("slab less cover at both ends: {}", run.length)
+                    } else {
+                        format!(
+                            "slab or its part beside an opening, less cover at both ends: {}",
+                            run.length
+                        )
+                    },
                     of: vec![spacing.clone()],
                     rule: "",
                 },
@@ -197,8 +204,13 @@ fn feet(slab: &Slab, what: &str, runs: &[Run], lap: &At<Length>, bars: &Bars) ->
         .sum::<Decimal>()
         + Decimal::from(splices) * lap.value();
     let (longest, shortest) = (runs[0].length, runs[runs.len() - 1].length);
+    let cut = if slab.outline.holes().is_empty() {
+        "cut to the outline"
+    } else {
+        "cut to the outline and at openings"
+    };
     let how = format!(
-        "{count} bars from {shortest} to {longest}, cut to the outline, and {splices} laps of {}",
+        "{count} bars from {shortest} to {longest}, {cut}, and {splices} laps of {}",
         lap.amount()
     );
     Quantity::new(

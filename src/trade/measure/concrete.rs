@@ -1,81 +1,14 @@
-//! Area of a slab, its concrete, its base: volumes before any allowance.
+//! Concrete of a slab and its base: volumes before any allowance.
 
 use rust_decimal_macros::dec;
 
 use super::{StepQuantities, ThickenedQuantities};
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Base, Slab};
-use crate::input::phrases::SizePhrase;
-use crate::reading::At;
 use crate::trade::sets::Sets;
 use crate::trade::term::{number, of, sum};
-use crate::trade::working::{Quantity, Working};
-use crate::values::{Amount, Unit};
-
-/// Rectangles multiply, circles go by their formula, walked outlines by their corners and curves.
-pub(super) fn area(slab: &Slab) -> Quantity {
-    let name = format!("{} area", slab.key);
-    match &slab.size {
-        Some(At {
-            value:
-                SizePhrase::Rectangle {
-                    east_west,
-                    north_south,
-                },
-            place,
-        }) => {
-            let east_west = Quantity::feet(
-                "east-west",
-                &At {
-                    value: *east_west,
-                    place: *place,
-                },
-            );
-            let north_south = Quantity::feet(
-                "north-south",
-                &At {
-                    value: *north_south,
-                    place: *place,
-                },
-            );
-            Quantity::by(
-                "length times width",
-                name,
-                Unit::SquareFoot,
-                of(&east_west) * &north_south,
-            )
-        }
-        Some(At {
-            value: SizePhrase::Circle { diameter },
-            place,
-        }) => {
-            let how = format!("circle of {diameter}: 3.1416 × radius × radius");
-            Quantity::new(
-                name,
-                Amount::new(slab.outline.area(), Unit::SquareFoot),
-                Working::Shape { how, place: *place },
-            )
-        }
-        _ => {
-            let sides = slab.outline.sides();
-            let curved = sides.iter().filter(|side| !side.is_straight()).count();
-            let curves = match curved {
-                0 => String::new(),
-                1 => ", one of them curved".to_owned(),
-                n => format!(", {n} of them curved"),
-            };
-            let how = format!("outline of {} sides{curves}", sides.len());
-            Quantity::new(
-                name,
-                Amount::new(slab.outline.area(), Unit::SquareFoot),
-                Working::Shape {
-                    how,
-                    place: slab.place,
-                },
-            )
-        }
-    }
-}
+use crate::trade::working::Quantity;
+use crate::values::Unit;
 
 /// Of an even slab as written, else the mean of its two ends: exact for rectangles.
 pub(super) fn thickness(slab: &Slab, sets: Sets<'_>) -> Quantity {

@@ -1,7 +1,8 @@
 //! Edges by what stands beyond them: forms here, isolation strip there.
 
-use crate::geometry::{Facing, Side};
+use crate::geometry::{Facing, Outline, Side};
 use crate::input::job::{EdgeKind, EdgePart, Slab};
+use crate::reading::Place;
 use crate::trade::sets::Sets;
 use crate::trade::term::sum;
 use crate::trade::working::{Quantity, Working};
@@ -17,42 +18,58 @@ pub struct EdgeQuantities {
     pub curved: Quantity,
     /// Edge that needs an isolation strip.
     pub strip: Quantity,
-    /// Separate pieces of form, for the stakes.
+    /// Separate pieces of form with two ends, for the stakes.
     pub formed: Vec<Quantity>,
+    /// Forms that close on themselves, for the stakes.
+    pub rings: Vec<Quantity>,
     /// Feet of each kind of edge that occurs.
     pub by_kind: Vec<(EdgeKind, Quantity)>,
+    outer_open: Option<Quantity>,
 }
 
 impl EdgeQuantities {
-    /// The open edge, where there is any.
+    /// The open edge of the slab itself, where there is any; openings have their own.
     pub fn open(&self) -> Option<&Quantity> {
-        let open = self
-            .by_kind
-            .iter()
-            .find(|(kind, _)| *kind == EdgeKind::Open);
-        open.map(|(_, length)| length)
+        self.outer_open.as_ref()
     }
 }
 
+/// A stretch of edge of one kind.
+struct Stretch {
+    kind: EdgeKind,
+    is_straight: bool,
+    is_ring: bool,
+    is_own: bool,
+    depth: Length,
+    length: Quantity,
+}
+
+/// The edge of the slab itself, or of an opening in it.
+struct Ring<'a> {
+    name: String,
+    outline: &'a Outline,
+    edges: &'a [EdgePart],
+    place: Place,
+    slab: &'a Slab,
+    is_own: bool,
+}
+
 pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) -> EdgeQuantities {
-    let is_deep = |part: &EdgePart| deep_over.is_some_and(|limit| limit < slab.edge_depth(part));
-    let parts: Vec<(EdgePart, bool, Quantity)> = slab
-        .edges
-        .iter()
-        .map(|part| {
-            (
-                *part,
-                slab.outline.sides()[part.side].is_straight(),
-                along(slab, part.side, part.stretch),
-            )
-        })
-        .collect();
-    let named = |what: &str, fits: &dyn Fn(&EdgePart, bool) -> bool| {
-        let fitting: Vec<&Quantity> = parts
-            .iter()
-            .filter(|(part, straight, _)| fits(part, *straight))
-            .map(|(.., length)| length)
-            .collect();
+    let openings = slab.openings.iter().zip(slab.outline.holes());
+    let openings = openings.map(|(opening, outline)| Ring {
+        name: format!("{} {}", slab.key, opening.name.value),
+        outline,
+        edges: &opening.edges,
+        place: opening.name.place,
+        slab,
+        is_own: false,
+    });
+    let rings = std::iter::once(Ring::of(slab)).chain(openings);
+    let parts: Vec<Stretch> = rings.flat_map(|ring| ring.stretches()).collect();
+    let is_deep = |part: &Stretch| deep_over.is_some_and(|limit| limit < part.depth);
+    let named = |what: &str, fits: &dyn Fn(&Stretch) -> bool| {
+        let fitting = parts.iter().filter(|part| fits(part));
+        let fitting: Vec<&Quantity> = fitting.map(|part| &part.length).collect();
         sets.settle(Quantity::by(
             "sides added up",
             format!("{} {what}", slab.key),
@@ -60,60 +77,135 @@ pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) ->
             sum(fitting),
         ))
     };
-    let by_kind = EdgeKind::ALL
-        .into_iter()
-        .filter(|(kind, _)| parts.iter().any(|(part, ..)| part.kind == *kind));
-    EdgeQuantities {
-        straight: named("straight form", &|part, straight| {
-            part.kind.has_form() && straight && !is_deep(part)
-        }),
-        deep: named("deep form", &|part, straight| {
-            part.kind.has_form() && straight && is_deep(part)
-        }),
-        curved: named("curved form", &|part, straight| {
-            part.kind.has_form() && !straight
-        }),
-        strip: named("isolation strip", &|part, _| part.kind.has_strip()),
-        formed: parts
+    let formed = |is_ring: bool| -> Vec<Quantity> {
+        parts
             .iter()
-            .filter(|(part, ..)| part.kind.has_form())
-            .map(|(.., length)| length.clone())
-            .collect(),
-        by_kind: by_kind
-            .map(|(kind, name)| {
-                (
-                    kind,
-                    named(&format!("{name} edge"), &|part, _| part.kind == kind),
-                )
-            })
-            .collect(),
+            .filter(|part| part.kind.has_form() && part.is_ring == is_ring)
+            .map(|part| part.length.clone())
+            .collect()
+    };
+    let by_kind: Vec<(EdgeKind, Quantity)> = EdgeKind::ALL
+        .into_iter()
+        .filter(|(kind, _)| parts.iter().any(|part| part.kind == *kind))
+        .map(|(kind, name)| {
+            (
+                kind,
+                named(&format!("{name} edge"), &|part| part.kind == kind),
+            )
+        })
+        .collect();
+    let is_open = |part: &Stretch| part.kind == EdgeKind::Open;
+    let outer_open = if parts.iter().any(|part| is_open(part) && !part.is_own) {
+        let outer = parts.iter().any(|part| is_open(part) && part.is_own);
+        outer.then(|| named("outer open edge", &|part| is_open(part) && part.is_own))
+    } else {
+        let open = by_kind.iter().find(|(kind, _)| *kind == EdgeKind::Open);
+        open.map(|(_, length)| length.clone())
+    };
+    EdgeQuantities {
+        straight: named("straight form", &|part| {
+            part.kind.has_form() && part.is_straight && !is_deep(part)
+        }),
+        deep: named("deep form", &|part| {
+            part.kind.has_form() && part.is_straight && is_deep(part)
+        }),
+        curved: named("curved form", &|part| {
+            part.kind.has_form() && !part.is_straight
+        }),
+        strip: named("isolation strip", &|part| part.kind.has_strip()),
+        formed: formed(false),
+        rings: formed(true),
+        by_kind,
+        outer_open,
     }
 }
 
-/// Feet of a side, or of a stretch of it.
+/// Feet of a side of the slab itself, or of a stretch of it.
 pub(super) fn along(slab: &Slab, side: usize, stretch: Option<(Length, Length)>) -> Quantity {
-    let side = slab.outline.sides()[side];
-    let name = side_name(slab, &side);
-    let (value, how) = match stretch {
-        Some((from, to)) => {
-            let length: Length = to - from;
-            (length.feet(), format!("part of the {name}"))
-        }
-        None if side.is_straight() => (side.length(), format!("the {name}")),
-        None => (side.length(), format!("the {name}, along its curve")),
-    };
-    Quantity::new(
-        format!("{} {name}", slab.key),
-        Amount::new(value, Unit::Foot),
-        Working::Shape {
-            how,
+    Ring::of(slab).along(side, stretch)
+}
+
+impl<'a> Ring<'a> {
+    fn of(slab: &'a Slab) -> Self {
+        Ring {
+            name: slab.key.clone(),
+            outline: &slab.outline,
+            edges: &slab.edges,
             place: slab.place,
-        },
-    )
+            slab,
+            is_own: true,
+        }
+    }
+
+    /// How deep a form here is; the edges of an opening are not thickened.
+    fn depth(&self, part: &EdgePart) -> Length {
+        if self.is_own {
+            self.slab.edge_depth(part)
+        } else {
+            self.slab.thickest()
+        }
+    }
+
+    /// A circle is one stretch without ends, any other outline one for each part of its sides.
+    fn stretches(&self) -> Vec<Stretch> {
+        if self.outline.is_circle().is_some()
+            && let Some(first) = self.edges.first()
+            && self.edges.iter().all(|part| part.kind == first.kind)
+        {
+            let length = Quantity::new(
+                format!("{} circle", self.name),
+                Amount::new(self.outline.perimeter(), Unit::Foot),
+                Working::Shape {
+                    how: "all round the circle".to_owned(),
+                    place: self.place,
+                },
+            );
+            return vec![Stretch {
+                kind: first.kind,
+                is_straight: false,
+                is_ring: true,
+                is_own: self.is_own,
+                depth: self.depth(first),
+                length,
+            }];
+        }
+        let parts = self.edges.iter();
+        parts
+            .map(|part| Stretch {
+                kind: part.kind,
+                is_straight: self.outline.sides()[part.side].is_straight(),
+                is_ring: false,
+                is_own: self.is_own,
+                depth: self.depth(part),
+                length: self.along(part.side, part.stretch),
+            })
+            .collect()
+    }
+
+    fn along(&self, side: usize, stretch: Option<(Length, Length)>) -> Quantity {
+        let side = self.outline.sides()[side];
+        let name = side_name(self.outline, &side);
+        let (value, how) = match stretch {
+            Some((from, to)) => {
+                let length: Length = to - from;
+                (length.feet(), format!("part of the {name}"))
+            }
+            None if side.is_straight() => (side.length(), format!("the {name}")),
+            None => (side.length(), format!("the {name}, along its curve")),
+        };
+        Quantity::new(
+            format!("{} {name}", self.name),
+            Amount::new(value, Unit::Foot),
+            Working::Shape {
+                how,
+                place: self.place,
+            },
+        )
+    }
 }
 
 /// As the owner would point at it: a rectangle's by where it looks, a walked one by its number.
-fn side_name(slab: &Slab, side: &Side) -> String {
+fn side_name(outline: &Outline, side: &Side) -> String {
     let looks = match side.facing() {
         Facing::North => "north side",
         Facing::East => "east side",
@@ -121,9 +213,9 @@ fn side_name(slab: &Slab, side: &Side) -> String {
         Facing::West => "west side",
         Facing::Slanted => "slanted side",
     };
-    match slab.outline.is_rectangle() {
+    match outline.is_rectangle() {
         Some(_) => looks.to_owned(),
-        None if slab.outline.is_circle().is_some() => "half of the circle".to_owned(),
+        None if outline.is_circle().is_some() => "half of the circle".to_owned(),
         None => format!("side {}", side.leg + 1),
     }
 }

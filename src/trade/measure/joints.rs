@@ -1,5 +1,7 @@
 //! Contraction joints: even panels, no side longer than the owner's limit.
 
+use std::sync::Arc;
+
 use crate::geometry::{Panels, panels};
 use crate::input::job::Slab;
 use crate::trade::sets::Sets;
@@ -8,7 +10,8 @@ use crate::values::{Amount, Unit};
 
 #[derive(Clone, Debug)]
 pub struct JointQuantities {
-    pub panels: Panels,
+    /// Shared by every choice that leaves the slab alone.
+    pub panels: Arc<Panels>,
     pub length: Quantity,
 }
 
@@ -31,5 +34,8 @@ pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> Option<JointQuantities> {
         Amount::new(panels.length, Unit::Foot),
         working,
     ));
-    Some(JointQuantities { panels, length })
+    Some(JointQuantities {
+        panels: Arc::new(panels),
+        length,
+    })
 }

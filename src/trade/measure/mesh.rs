@@ -1,4 +1,6 @@
 //! Welded wire: strip by strip on rectangles, else area over what a sheet covers net.
+//!
+//! On a rectangle with openings whole sheets are laid and cut out, so none is saved.
 
 use rust_decimal::Decimal;
 

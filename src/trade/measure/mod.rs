@@ -4,6 +4,7 @@
 //! names its source; `tables/SOURCES.md` lists the clauses. No price and no
 //! supplier is known here, and nothing here can fail.
 
+mod area;
 mod bars;
 mod concrete;
 mod edges;
@@ -14,6 +15,7 @@ mod removal;
 mod steps;
 mod thickened;
 
+pub use area::OpeningQuantities;
 pub use bars::{BarQuantities, Run, lap};
 pub use edges::EdgeQuantities;
 pub use faces::{BorderQuantities, Face, faces};
@@ -21,6 +23,9 @@ pub use joints::JointQuantities;
 pub use removal::{RemovalQuantities, SawCut};
 pub use steps::StepQuantities;
 pub use thickened::ThickenedQuantities;
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
@@ -34,6 +39,8 @@ use crate::values::Unit;
 #[derive(Clone, Debug)]
 pub struct SlabQuantities {
     pub area: Quantity,
+    /// What is left open, in the order of the outline's holes.
+    pub openings: Vec<OpeningQuantities>,
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
     /// Where one end is thicker than the other.
@@ -51,6 +58,29 @@ pub struct SlabQuantities {
     pub border: Option<BorderQuantities>,
     /// Formed and finished as one piece of work.
     pub is_step: bool,
+}
+
+/// What was measured so far: a slab that several choices share is measured once.
+#[derive(Debug, Default)]
+pub struct Measured(BTreeMap<*const Slab, (Arc<Slab>, SlabQuantities)>);
+
+impl Measured {
+    /// Measures every slab, in the order of the takeoff.
+    pub fn slabs(
+        &mut self,
+        takeoff: &Takeoff,
+        policy: &OrderPolicy,
+        rules: &Rules,
+    ) -> Vec<SlabQuantities> {
+        let sets = Sets(&takeoff.sets);
+        let slabs = takeoff.slabs.iter().map(|one| {
+            let known = self.0.entry(Arc::as_ptr(one));
+            let (_, found) =
+                known.or_insert_with(|| (Arc::clone(one), slab(one, policy, rules, sets)));
+            found.clone()
+        });
+        slabs.collect()
+    }
 }
 
 impl SlabQuantities {
@@ -100,16 +130,6 @@ impl SlabQuantities {
     }
 }
 
-/// Measures every slab, in the order of the takeoff.
-pub fn slabs(takeoff: &Takeoff, policy: &OrderPolicy, rules: &Rules) -> Vec<SlabQuantities> {
-    let sets = Sets(&takeoff.sets);
-    takeoff
-        .slabs
-        .iter()
-        .map(|slab| self::slab(slab, policy, rules, sets))
-        .collect()
-}
-
 /// Measures every removal, in the order of the takeoff.
 pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
     let sets = Sets(&takeoff.sets);
@@ -121,7 +141,8 @@ pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
 }
 
 fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
-    let area = sets.settle(concrete::area(slab));
+    let openings = area::openings(slab, policy, sets);
+    let area = sets.settle(area::of_slab(slab, &openings, sets));
     let thickness = concrete::thickness(slab, sets);
     let thickened = thickened::measure(slab, &area, &thickness, (policy, rules), sets);
     let steps = steps::measure(slab, sets);
@@ -147,6 +168,7 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),
         thickened,
         steps,
+        openings,
         area,
     }
 }

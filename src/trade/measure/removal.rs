@@ -110,5 +110,14 @@ fn area(removal: &Removal) -> (Quantity, Quantity) {
                 beside,
             )
         }
+        SizePhrase::Shape(shape) => {
+            let outline = shape
+                .outline()
+                .expect("a shape that encloses nothing is refused on reading");
+            (
+                super::area::less_holes(&name, &removal.size, &outline),
+                beside,
+            )
+        }
     }
 }

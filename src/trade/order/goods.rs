@@ -25,7 +25,7 @@ pub(super) fn list(
     loose::base(takeoff, slabs, list);
     steel::bars(slabs, list);
     steel::mesh(takeoff, slabs, list);
-    steel::chairs(slabs, list);
+    steel::chairs(takeoff, slabs, list);
     let each = |what: &dyn Fn(&SlabQuantities) -> Quantity| {
         slabs
             .iter()
@@ -34,7 +34,9 @@ pub(super) fn list(
             .collect::<Vec<_>>()
     };
     let apart = list.ways.rules.roles.contains_key(&Role::DeepForms);
-    let formed = each(&|slab| sections::formed(slab, apart));
+    let formed = list.worked.each("formed edge", takeoff, slabs, |_, slab| {
+        Some(sections::formed(slab, apart))
+    });
     list.buy_role(
         Role::Forms,
         "form boards",
@@ -43,7 +45,7 @@ pub(super) fn list(
         None,
     );
     sections::deep_forms(slabs, list);
-    stakes(slabs, list);
+    stakes(takeoff, slabs, list);
     let strip = each(&|slab| slab.edges.strip.clone());
     list.buy_role(
         Role::IsolationStrip,
@@ -54,14 +56,16 @@ pub(super) fn list(
     );
     let coverage = &list.ways.order.compound_coverage;
     let coverage = Quantity::given("coverage of a gallon", coverage.value, coverage.place);
-    let compound = each(&|slab| {
-        Quantity::by(
-            "area ÷ coverage",
-            "curing compound",
-            Unit::Gallon,
-            of(&slab.surface()) / &coverage,
-        )
-    });
+    let compound = list
+        .worked
+        .each("curing compound", takeoff, slabs, |_, slab| {
+            Some(Quantity::by(
+                "area ÷ coverage",
+                "curing compound",
+                Unit::Gallon,
+                of(&slab.surface()) / &coverage,
+            ))
+        });
     let compound = cured_by(Curing::Compound, takeoff, compound);
     list.buy_role(
         Role::CuringCompound,
@@ -75,10 +79,10 @@ pub(super) fn list(
 }
 
 /// One at each end of a form and between, no farther apart than the owner says.
-fn stakes(slabs: &[SlabQuantities], list: &mut List<'_>) {
+fn stakes(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     let spacing = Quantity::feet("stake spacing", &list.ways.order.stake_spacing);
     let count = |slab: &SlabQuantities| {
-        let pieces: Vec<Quantity> = slab
+        let mut pieces: Vec<Quantity> = slab
             .edges
             .formed
             .iter()
@@ -91,6 +95,15 @@ fn stakes(slabs: &[SlabQuantities], list: &mut List<'_>) {
                 )
             })
             .collect();
+        // A form that closes on itself has no end: its last stake is its first.
+        pieces.extend(slab.edges.rings.iter().map(|length| {
+            Quantity::by(
+                "length ÷ spacing up to a whole one, all round",
+                "stakes",
+                Unit::Piece,
+                (of(length) / &spacing).whole(),
+            )
+        }));
         Quantity::by(
             "pieces of form added up",
             "stakes",
@@ -98,11 +111,9 @@ fn stakes(slabs: &[SlabQuantities], list: &mut List<'_>) {
             sum(&pieces),
         )
     };
-    let parts: Vec<(Section, Quantity)> = slabs
-        .iter()
-        .enumerate()
-        .map(|(i, slab)| (Section::Slab(i), count(slab)))
-        .collect();
+    let parts = list
+        .worked
+        .each("stakes", takeoff, slabs, |_, slab| Some(count(slab)));
     list.buy_role(
         Role::Stakes,
         "stakes",

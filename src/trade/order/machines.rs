@@ -38,7 +38,7 @@ pub(super) fn buggies(
         Unit::CubicYard,
         sum(orders.iter().filter(by_buggy).map(|order| &order.order)),
     );
-    for placement in 0..takeoff.placements.len() {
+    for (placement, _) in takeoff.pours() {
         let of_pour: Vec<&ConcreteOrder> = orders
             .iter()
             .filter(by_buggy)

@@ -13,15 +13,17 @@ mod permit;
 mod pump;
 mod sawing;
 mod sticks;
+mod worked;
 
 pub use concrete::{ConcreteOrder, OnCall};
 pub use sticks::{CutPlan, cut_plan};
+pub use worked::Worked;
 
 use rust_decimal::Decimal;
 
-use crate::input::book::{Class, ItemKey, Role, Rules};
+use crate::input::book::{Class, ItemKey, Role, Rules, Selling};
 use crate::input::business::{CrewPolicy, OrderPolicy};
-use crate::input::job::{Choice, Extra, Takeoff};
+use crate::input::job::{Extra, Takeoff};
 use crate::reading::At;
 use crate::trade::crew::{self, Crew};
 use crate::trade::measure::{self, RemovalQuantities, SlabQuantities};
@@ -74,6 +76,8 @@ pub struct JobNeeds {
     pub crew: Crew,
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
+    /// The pour for whose day it is bought what serves the whole job.
+    pub first_pour: usize,
 }
 
 /// The rules and policies a job is figured with.
@@ -86,20 +90,17 @@ pub struct Ways<'a> {
     pub pours: &'a [Day],
 }
 
-/// Everything the job needs when the customer chooses this.
-pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
-    let slabs = measure::slabs(takeoff, ways.order, ways.rules);
+/// Everything the job needs as it stands; what is worked out for other choices of it serves again.
+pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, worked: &mut Worked) -> JobNeeds {
+    let slabs = worked.measured.slabs(takeoff, ways.order, ways.rules);
     let removals = measure::removals(takeoff);
-    let extras: Vec<&Extra> = takeoff
-        .extras
-        .iter()
-        .chain(choice.extras(&takeoff.options))
-        .collect();
+    let extras: Vec<&Extra> = takeoff.extras.iter().chain(&takeoff.added).collect();
     let mut list = List {
         ways,
         sets: Sets(&takeoff.sets),
         needs: Vec::new(),
         missing: Vec::new(),
+        worked,
     };
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
@@ -128,6 +129,7 @@ pub fn needs(takeoff: &Takeoff, choice: &Choice, ways: Ways<'_>) -> JobNeeds {
         crew,
         needs: list.needs,
         missing,
+        first_pour: takeoff.first_pour(),
     }
 }
 
@@ -151,6 +153,7 @@ impl JobNeeds {
             ]);
             roots.push(slab.edges.deep.clone());
             roots.extend(slab.sections());
+            roots.extend(slab.openings.iter().map(|opening| opening.area.clone()));
             roots.extend(
                 slab.steel()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
@@ -172,6 +175,7 @@ pub(super) struct List<'a> {
     pub sets: Sets<'a>,
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
+    pub worked: &'a mut Worked,
 }
 
 impl List<'_> {
@@ -184,9 +188,10 @@ impl List<'_> {
         parts: &[(Section, Quantity)],
         placement: Option<usize>,
     ) {
-        let parts: Vec<&(Section, Quantity)> = parts
+        let parts: Vec<(Section, Quantity)> = parts
             .iter()
             .filter(|(_, part)| !part.value().is_zero())
+            .cloned()
             .collect();
         let Some(selling) = self.ways.rules.selling.get(&item.value) else {
             return;
@@ -194,33 +199,10 @@ impl List<'_> {
         if parts.is_empty() {
             return;
         }
-        let whole = if let [(_, one)] = parts[..] {
-            of(one)
-        } else {
-            sum(parts.iter().map(|(_, part)| part))
-        };
-        let stepped = if selling.step.is_zero() {
-            whole
-        } else {
-            whole.up_to(
-                Quantity::new(
-                    "sold in",
-                    Amount::new(selling.step, selling.unit),
-                    crate::trade::Working::Given(selling.place),
-                )
-                .as_term(),
-            )
-        };
-        let bought = if stepped.value() < selling.smallest {
-            let smallest = Amount::new(selling.smallest, selling.unit);
-            let smallest = Quantity::given("at least", smallest, selling.place);
-            largest(vec![stepped, of(&smallest)])
-        } else {
-            stepped
-        };
-        let quantity = self
-            .sets
-            .settle(Quantity::by(rule, name, selling.unit, bought));
+        let sets = self.sets;
+        let quantity = self.worked.bought((&item.value, name), &parts, || {
+            sets.settle(bought(name, rule, selling, &parts))
+        });
         let shares = parts
             .iter()
             .map(|(section, part)| (*section, part.value()))
@@ -292,4 +274,38 @@ impl List<'_> {
         }
         rate
     }
+}
+
+/// All parts together, then up to how the item is sold.
+fn bought(
+    name: &str,
+    rule: &'static str,
+    selling: &Selling,
+    parts: &[(Section, Quantity)],
+) -> Quantity {
+    let whole = if let [(_, one)] = parts {
+        of(one)
+    } else {
+        sum(parts.iter().map(|(_, part)| part))
+    };
+    let stepped = if selling.step.is_zero() {
+        whole
+    } else {
+        whole.up_to(
+            Quantity::new(
+                "sold in",
+                Amount::new(selling.step, selling.unit),
+                crate::trade::Working::Given(selling.place),
+            )
+            .as_term(),
+        )
+    };
+    let bought = if stepped.value() < selling.smallest {
+        let smallest = Amount::new(selling.smallest, selling.unit);
+        let smallest = Quantity::given("at least", smallest, selling.place);
+        largest(vec![stepped, of(&smallest)])
+    } else {
+        stepped
+    };
+    Quantity::by(rule, name, selling.unit, bought)
 }

@@ -11,7 +11,7 @@ use crate::values::{Amount, Unit};
 
 /// A pump for every pour that is placed by one.
 pub(super) fn list(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List<'_>) {
-    for placement in 0..takeoff.placements.len() {
+    for (placement, _) in takeoff.pours() {
         if !takeoff.access_of(placement).is_by(Method::Pump) {
             continue;
         }

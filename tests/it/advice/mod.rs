@@ -1,6 +1,8 @@
 //! Each question of advice, once where it has something to say and once where it has not.
 
 mod money;
+mod options;
+mod shapes;
 mod slabs;
 mod steps;
 mod supply;

@@ -130,3 +130,21 @@ fn the_deposit_keeps_to_the_cap() {
         .business("deposit cap: 33%", "deposit limit: 100.00")
         .says("large-deposit", "your cap is $100.00", "lawyer");
 }
+
+#[test]
+fn a_tax_on_materials_tells_what_they_are_of_the_price() {
+    let sale = "{on: sale, rate: 6%, name: sales tax}";
+    let materials = Files::new().business(sale, "{on: materials, rate: 6%, name: sales tax}");
+    assert_eq!(
+        materials.says(
+            "tax-tells-materials",
+            "divided by `6%`",
+            "ask who does your books"
+        ),
+        "6%"
+    );
+    Files::new().silent("tax-tells-materials");
+    Files::new()
+        .business(sale, "{on: purchases, rate: 6%, name: sales tax}")
+        .silent("tax-tells-materials");
+}

@@ -4,6 +4,8 @@ mod books;
 mod calculator;
 mod growth;
 mod jobs;
+mod options;
+mod shapes;
 mod symmetry;
 mod totals;
 mod workings;

@@ -12,7 +12,7 @@ use crate::support::reachable;
 const CLOSE: Decimal = Decimal::from_parts(1, 0, 0, false, 6);
 
 /// Names and values of what is bought and what it costs.
-fn bought(offer: &Offer) -> Vec<Vec<(String, String, i64)>> {
+pub fn bought(offer: &Offer) -> Vec<Vec<(String, String, i64)>> {
     let lines = offer.by_choice.values().map(|priced| {
         let mut lines: Vec<_> = priced
             .lines
@@ -36,7 +36,7 @@ fn bought(offer: &Offer) -> Vec<Vec<(String, String, i64)>> {
 }
 
 /// Areas, volumes, edges, steel and joints of each slab by its key.
-fn measured(offer: &Offer) -> Vec<(String, Decimal)> {
+pub fn measured(offer: &Offer) -> Vec<(String, Decimal)> {
     let slabs = offer.quoted().needs.slabs.iter().flat_map(|slab| {
         [
             Some(&slab.area),
@@ -61,7 +61,7 @@ fn measured(offer: &Offer) -> Vec<(String, Decimal)> {
 }
 
 #[track_caller]
-fn close(one: &[(String, Decimal)], other: &[(String, Decimal)], text: &str) {
+pub fn close(one: &[(String, Decimal)], other: &[(String, Decimal)], text: &str) {
     assert_eq!(one.len(), other.len(), "{text}");
     for (one, other) in one.iter().zip(other) {
         let near = one.0 == other.0 && (one.1 - other.1).abs() <= CLOSE;

@@ -9,4 +9,5 @@ mod concrete;
 mod earth;
 mod money;
 mod sections;
+mod shapes;
 mod steel;

@@ -11,7 +11,7 @@ mod frame;
 mod key;
 #[cfg(test)]
 mod laws;
-pub(super) mod pen;
+pub mod pen;
 mod words;
 
 use crate::press::drawing::{Drawing, Rgb, Size};

@@ -2,9 +2,10 @@
 
 use super::lengths;
 use super::scale::Scale;
+use super::slants;
 use super::view::{EdgeKind, PlanView, SlabView};
 use super::words::PlanWords;
-use crate::geometry::{Direction, Facing};
+use crate::geometry::{Direction, Facing, Point};
 use crate::values::Length;
 
 pub(super) fn text(view: &PlanView, scale: Scale) -> String {
@@ -23,8 +24,15 @@ fn of_slab(slab: &SlabView, view: &PlanView) -> String {
     if !slab.note.is_empty() {
         parts.push(slab.note.clone());
     }
+    for side in slants::slanted(slab) {
+        let long = lengths::spoken(lengths::of_side(side));
+        parts.push(format!("{} {long}", words.slanted));
+    }
+    for opening in &slab.openings {
+        parts.push(format!("{}: {}", words.left_open, opening.said()));
+    }
     for side in slab.outline.sides().iter().filter(|s| !s.is_straight()) {
-        if slab.outline.is_circle().is_none() {
+        if slab.outline.is_circle().is_none() && slab.outline.is_sector().is_none() {
             let rise = lengths::spoken(side.bulge.abs());
             parts.push(format!(
                 "{} {} {rise}",
@@ -67,13 +75,28 @@ fn size(slab: &SlabView, words: &PlanWords) -> String {
         return format!("{} {wide} {}", words.circle, words.across);
     }
     let corners = slab.outline.sides().iter().map(|side| side.from);
-    let (xs, ys): (Vec<i64>, Vec<i64>) = corners.map(|p| (p.x, p.y)).unzip();
+    let (low, high) = slab.outline.bounds();
+    let ends: Vec<Point> = match slab.outline.is_sector() {
+        Some(_) => vec![low, high],
+        None => corners.collect(),
+    };
+    let (xs, ys): (Vec<i64>, Vec<i64>) = ends.iter().map(|p| (p.x, p.y)).unzip();
     let across = |all: &[i64]| {
         let most = all.iter().max().copied().unwrap_or(0);
         let least = all.iter().min().copied().unwrap_or(0);
         lengths::spoken(Length::nanometres(most - least))
     };
-    format!("{} {} {}", across(&xs), words.by, across(&ys))
+    let both = format!("{} {} {}", across(&xs), words.by, across(&ys));
+    if let Some(radius) = slab.outline.is_sector() {
+        let radius = lengths::spoken(radius);
+        return format!("{} {radius}, {both}", words.part_of_circle);
+    }
+    match slab.outline.sides() {
+        [a, b, c] if [a, b, c].iter().all(|side| side.is_straight()) => {
+            format!("{} {both}", words.triangle)
+        }
+        _ => both,
+    }
 }
 
 fn panel_sizes(slab: &SlabView, words: &PlanWords) -> String {

@@ -10,7 +10,10 @@ use crate::geometry::Side;
 use crate::press::drawing::{Anchor, Point};
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
-    let round = |slab: &&SlabView| slab.outline.is_circle().is_none() && !slab.is_step;
+    let round = |slab: &&SlabView| {
+        let by_radius = slab.outline.is_circle().or(slab.outline.is_sector());
+        by_radius.is_none() && !slab.is_step
+    };
     for slab in view.slabs.iter().filter(round) {
         let bulged = slab.outline.sides().iter().filter(|s| !s.is_straight());
         for side in bulged {

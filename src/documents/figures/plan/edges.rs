@@ -66,7 +66,7 @@ fn plain(edges: &[&EdgeView], long: f32, scale: Scale) -> Vec<(f32, f32)> {
     kept
 }
 
-fn strip(sheet: &mut Sheet, part: &[Point], accent: Rgb) {
+pub(super) fn strip(sheet: &mut Sheet, part: &[Point], accent: Rgb) {
     sheet.line(Layer::Strip, part, WHITE, 3.2, SOLID);
     sheet.line(Layer::Strip, part, accent, 3.2, STRIP);
 }

@@ -2,6 +2,7 @@
 
 use super::edges::{self, Slope};
 use super::frame::{Frame, width_of};
+use super::openings;
 use super::scale::Scale;
 use super::sheet::{
     self, BULKHEAD, INK, JOINT, Layer, PALE, SOLID, STRIP, Sheet, TINT, WHITE, centered, point,
@@ -15,6 +16,9 @@ const SWATCH: f32 = 32.0;
 /// Where the words begin: one column and its gutter.
 const WORDS: f32 = 44.0;
 const SIZE: f32 = 8.0;
+
+/// The longest list of openings the key takes.
+const LONGEST_ROW: f32 = 200.0;
 
 /// From the end of the scale bar to its unit: half of the last number, and a space.
 const BESIDE: f32 = 13.0;
@@ -30,6 +34,7 @@ enum Sample {
     House,
     Existing,
     Curb,
+    Open,
     Nothing,
 }
 
@@ -44,6 +49,10 @@ impl Key {
         let has = |kind: EdgeKind| {
             let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
             edges.any(|edge| edge.kind == kind)
+        };
+        let around = |kind: EdgeKind| {
+            let mut openings = view.slabs.iter().flat_map(|slab| &slab.openings);
+            openings.any(|opening| opening.kind == kind)
         };
         let said = |first: &str, then: &str| {
             if then.is_empty() {
@@ -70,7 +79,7 @@ impl Key {
                 words.joint.to_owned(),
             ),
             (
-                strips.into_iter().any(has),
+                strips.into_iter().any(|kind| has(kind) || around(kind)),
                 Sample::Strip,
                 words.strip.to_owned(),
             ),
@@ -86,11 +95,16 @@ impl Key {
             ),
             (has(EdgeKind::House), Sample::House, words.wall.to_owned()),
             (
-                has(EdgeKind::Existing),
+                has(EdgeKind::Existing) || around(EdgeKind::Existing),
                 Sample::Existing,
                 words.existing.to_owned(),
             ),
             (has(EdgeKind::Curb), Sample::Curb, words.curb.to_owned()),
+            (
+                view.slabs.iter().any(|slab| !slab.openings.is_empty()),
+                Sample::Open,
+                left_open(view, sheet),
+            ),
             (view.unplaced, Sample::Nothing, words.unplaced.to_owned()),
         ];
         let shown = rows.into_iter().filter(|(shown, _, _)| *shown);
@@ -118,6 +132,23 @@ impl Key {
             top += ROW;
         }
     }
+}
+
+/// `left open: tree well, 3 × 3 ft`; where a row would be too long only the names, or how many.
+fn left_open(view: &PlanView, sheet: &Sheet) -> String {
+    let unnamed = openings::unnamed(sheet, view);
+    if unnamed.is_empty() {
+        return view.words.left_open.to_owned();
+    }
+    let said: Vec<String> = unnamed.iter().map(|opening| opening.said()).collect();
+    let names: Vec<&str> = unnamed.iter().map(|one| one.name.as_str()).collect();
+    let row = |list: String| format!("{}: {list}", view.words.left_open);
+    let rows = [row(said.join("; ")), row(names.join(", "))];
+    let fits = |row: &String| width_of(row, Face::Regular, SIZE) <= LONGEST_ROW;
+    rows.into_iter().find(fits).unwrap_or_else(|| {
+        let many = view.slabs.iter().map(|slab| slab.openings.len());
+        format!("{} {}", many.sum::<usize>(), view.words.places_left_open)
+    })
 }
 
 fn indent(sample: Sample) -> f32 {
@@ -170,6 +201,10 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
                 sheet::outlined(&sheet::corners(&band), Some(PALE), 0.5),
             );
         }
+        Sample::Open => sheet.draw(
+            Layer::Key,
+            sheet::outlined(&sheet::corners(&inner), Some(WHITE), 1.0),
+        ),
         Sample::Nothing => {}
     }
     sheet.marks.push(frame);

@@ -3,6 +3,7 @@
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
+use crate::geometry::Side;
 use crate::values::{Length, rounding};
 
 const EIGHTHS: [&str; 8] = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
@@ -29,6 +30,13 @@ pub(super) fn dimension(length: Length) -> String {
 /// The same rounding, as it is said aloud: `22 ft`, `6 ft 3 1/2 in`.
 pub(super) fn spoken(length: Length) -> String {
     Length::sixty_fourths(eighths(length) * 8).to_string()
+}
+
+/// A side's length along it, which may be no whole nanometre.
+pub(super) fn of_side(side: &Side) -> Length {
+    let foot = Decimal::from(Length::feet_whole(1).as_nanometres());
+    let long = rounding::to_places(side.length() * foot, 0).to_i64();
+    Length::nanometres(long.expect("lengths are limited on reading"))
 }
 
 fn eighths(length: Length) -> i64 {

@@ -17,16 +17,18 @@ mod key;
 mod labels;
 mod lengths;
 mod names;
+mod openings;
 mod rows;
 mod scale;
 mod sheet;
 mod slabs;
+mod slants;
 #[cfg(test)]
 mod tests;
 pub mod view;
 pub mod words;
 
-pub use view::{EdgeKind, EdgeView, PanelView, PlanView, SlabView, side_by_side};
+pub use view::{EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side};
 pub use words::{ENGLISH, PlanWords};
 
 use crate::press::drawing::{Drawing, Size};
@@ -57,9 +59,11 @@ pub fn plan(view: &PlanView) -> Drawing {
 fn drawn(view: &PlanView, scale: Scale) -> (Sheet, key::Key) {
     let mut sheet = Sheet::default();
     slabs::draw(&mut sheet, view, scale);
+    openings::draw(&mut sheet, view, scale);
     house::draw(&mut sheet, view, scale);
     bows::draw(&mut sheet, view, scale);
     names::draw_inside(&mut sheet, view, scale);
+    slants::draw(&mut sheet, view, scale);
     dimensions::draw(&mut sheet, view, scale);
     names::draw_beside(&mut sheet, view, scale);
     let key = key::Key::of(view, &sheet);

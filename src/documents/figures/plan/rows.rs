@@ -62,6 +62,10 @@ impl Row {
 
     /// Corners seen from this row, in order along it, each once, the outermost of those in line.
     pub fn stops(self, slab: &SlabView, scale: Scale) -> Vec<Stop> {
+        // A sector is measured whole: its radii say the rest.
+        if slab.outline.is_sector().is_some() {
+            return self.ends(slab, scale);
+        }
         let seen = slab.outline.sides().iter().filter(|side| self.sees(side));
         let mut stops: Vec<Stop> = seen
             .flat_map(|side| [side.from, side.to])
@@ -83,6 +87,12 @@ impl Row {
             let middle = f32::midpoint(stops[0].out, stops[1].out);
             for stop in &mut stops {
                 stop.out = middle;
+            }
+        }
+        if slab.outline.is_sector().is_some() {
+            stops = [low, high].map(|p| self.stop(p, scale)).to_vec();
+            for stop in &mut stops {
+                stop.out = self.base(slab, scale);
             }
         }
         stops.sort_by(|a, b| a.site.cmp(&b.site).then(b.out.total_cmp(&a.out)));

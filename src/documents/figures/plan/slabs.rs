@@ -36,7 +36,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
 
 /// Dots along the chord of a bulged side, where the dimension of the bow begins.
 fn chords(sheet: &mut Sheet, slab: &SlabView, scale: Scale) {
-    if slab.outline.is_circle().is_some() {
+    if slab.outline.is_circle().is_some() || slab.outline.is_sector().is_some() {
         return;
     }
     for side in slab.outline.sides().iter().filter(|s| !s.is_straight()) {
@@ -59,7 +59,10 @@ pub(super) fn extent(outline: &Outline, scale: Scale) -> Frame {
 }
 
 /// The slab as boxes: strips between its corners, thin ones where it slants or bows.
-fn bands(outline: &Outline, scale: Scale) -> Vec<Frame> {
+///
+/// What is left open in it counts as slab: no dimension and no other slab's name stands there.
+pub(super) fn bands(outline: &Outline, scale: Scale) -> Vec<Frame> {
+    let outline = outline.without_holes();
     let mut ys: Vec<i64> = outline.chords().iter().map(|p| p.y).collect();
     ys.sort_unstable();
     ys.dedup();

@@ -19,7 +19,13 @@ fn words_of(drawing: &Drawing) -> Vec<&Words> {
 
 fn is_rectangular_slab(shape: &Shape) -> bool {
     match shape {
-        Shape::Path(path) => path.fill == Some(sheet::TINT) && path.steps.len() == 5,
+        Shape::Path(path) => {
+            let upright = points_of(shape);
+            let upright = upright
+                .windows(2)
+                .all(|p| (p[0].x - p[1].x).abs().min((p[0].y - p[1].y).abs()) < 0.01);
+            path.fill == Some(sheet::TINT) && path.steps.len() == 5 && upright
+        }
         Shape::Clipped { .. } | Shape::Words(_) | Shape::Picture { .. } => false,
     }
 }
@@ -153,6 +159,72 @@ fn a_known_site_is_drawn_and_told() {
          Walk: 22 ft by 4 ft; 88 sq ft; 4 joints, panels of 4.4 × 4 ft; water runs south, ¼ in per ft. \
          Step: 6 ft by 3 ft; 6 × 3 ft."
     );
+}
+
+#[test]
+fn other_shapes_and_openings_are_drawn_and_told() {
+    let drawn = |name: &str| {
+        let (_, view) = scenes::odd().into_iter().find(|(n, _)| *n == name).unwrap();
+        plan(&view)
+    };
+    let says = |drawing: &Drawing, text: &str| {
+        assert!(words_of(drawing).iter().any(|w| w.text == text), "{text}");
+    };
+    let told = |drawing: &Drawing, text: &str| {
+        let alternative = &drawing.alternative;
+        assert!(alternative.contains(text), "{text} is not in {alternative}");
+    };
+    let openings = drawn("openings");
+    says(&openings, "Fire pit");
+    says(
+        &openings,
+        "left open: Tree well, 2 × 2 ft; Post, 1 ft across",
+    );
+    told(
+        &openings,
+        "left open: Tree well, 2 × 2 ft; left open: Fire pit, 6 ft across",
+    );
+    let triangles = drawn("triangles");
+    says(&triangles, "15′-0″");
+    told(
+        &triangles,
+        "triangle 12 ft by 9 ft; 54 sq ft; a slanted side of 15 ft",
+    );
+    let ring = drawn("ring");
+    says(&ring, "Open");
+    told(&ring, "circle 20 ft across");
+    let sectors = drawn("sectors");
+    says(&sectors, "12′-0″");
+    told(&sectors, "part of a circle of radius 12 ft");
+    for (name, view) in scenes::odd() {
+        check(name, &plan(&view));
+    }
+}
+
+/// Nothing that is written stands on an opening, but for what the opening says itself.
+#[test]
+fn openings_are_kept_clear() {
+    for (name, view) in scenes::odd() {
+        let drawing = plan(&view);
+        let holes: Vec<Frame> = drawing
+            .shapes
+            .iter()
+            .filter(|shape| matches!(shape, Shape::Path(path) if path.fill == Some(sheet::WHITE) && 9 < path.steps.len()))
+            .map(frame_of)
+            .collect();
+        for words in words_of(&drawing) {
+            let own = view.slabs.iter().flat_map(|slab| &slab.openings);
+            let mut own = own.flat_map(|opening| [&opening.name, &opening.size]);
+            let over = holes
+                .iter()
+                .any(|hole| hole.grown(-4.0).overlaps(&Frame::of(words)));
+            assert!(
+                !over || own.any(|text| *text == words.text),
+                "{name}: `{}`",
+                words.text
+            );
+        }
+    }
 }
 
 #[test]

@@ -40,6 +40,27 @@ pub struct SlabView {
     /// Which way water runs.
     pub fall: Option<Direction>,
     pub panels: Vec<PanelView>,
+    /// What is left open in it; its outline has a hole for each.
+    pub openings: Vec<OpeningView>,
+}
+
+/// Something left open in a slab.
+#[derive(Clone, Debug)]
+pub struct OpeningView {
+    pub name: String,
+    /// For example `3 × 3 ft`.
+    pub size: String,
+    /// In site coordinates.
+    pub outline: Outline,
+    /// What stands in it: open is a form, anything else a strip around it.
+    pub kind: EdgeKind,
+}
+
+impl OpeningView {
+    /// `tree well, 3 × 3 ft`.
+    pub fn said(&self) -> String {
+        format!("{}, {}", self.name, self.size)
+    }
 }
 
 /// A part of a side, measured along it from where it begins, counter-clockwise.

@@ -185,8 +185,41 @@ pub fn overview(lines: &[Line]) -> String {
 /// Days after the due day at which what is owed grows a class older.
 const AGES: [i64; 3] = [30, 60, 90];
 
+/// An invoice that is not paid in full.
+#[derive(Clone, Debug)]
+pub struct Due {
+    pub invoice: String,
+    pub customer: String,
+    pub billed: Day,
+    pub due: Day,
+    /// Days since it was due; below zero before.
+    pub days_over: i64,
+    pub open: Money,
+}
+
+/// Every invoice that is not paid in full, by number.
+pub fn open(jobs: &BTreeMap<String, Account<'_>>, today: Day) -> Vec<Due> {
+    let of_job = |(number, account): (&String, &Account<'_>)| -> Vec<Due> {
+        let Some((_, quote)) = account.quote() else {
+            return Vec::new();
+        };
+        let open = account.invoices.iter();
+        open.filter(|billed| Money::ZERO < billed.open())
+            .map(|billed| Due {
+                invoice: format!("{number}-{}", billed.invoice.invoice),
+                customer: quote.customer.clone(),
+                billed: billed.day,
+                due: billed.invoice.due.0,
+                days_over: today.days_since(billed.invoice.due.0),
+                open: billed.open(),
+            })
+            .collect()
+    };
+    jobs.iter().flat_map(of_job).collect()
+}
+
 /// What is owed, by how long it has been due.
-pub fn owed(jobs: &BTreeMap<String, Account<'_>>, today: Day) -> String {
+pub fn owed(open: &[Due]) -> String {
     let mut rows = vec![
         [
             "invoice", "customer", "due", "not due", "1 to 30", "31 to 60", "61 to 90", "older",
@@ -195,32 +228,22 @@ pub fn owed(jobs: &BTreeMap<String, Account<'_>>, today: Day) -> String {
         .to_vec(),
     ];
     let mut sums = [Money::ZERO; 5];
-    for (number, account) in jobs {
-        let customer = account
-            .quote()
-            .map(|(_, quote)| quote.customer.clone())
-            .unwrap_or_default();
-        for billed in &account.invoices {
-            let open = billed.open();
-            if open <= Money::ZERO {
-                continue;
+    for one in open {
+        let class = age(one.days_over);
+        sums[class] = sums[class] + one.open;
+        let mut row = vec![
+            one.invoice.clone(),
+            one.customer.clone(),
+            one.due.to_string(),
+        ];
+        row.extend((0..5).map(|i| {
+            if i == class {
+                one.open.plain()
+            } else {
+                String::new()
             }
-            let class = age(today.days_since(billed.invoice.due.0));
-            sums[class] = sums[class] + open;
-            let mut row = vec![
-                format!("{number}-{}", billed.invoice.invoice),
-                customer.clone(),
-                billed.invoice.due.0.to_string(),
-            ];
-            row.extend((0..5).map(|i| {
-                if i == class {
-                    open.plain()
-                } else {
-                    String::new()
-                }
-            }));
-            rows.push(row);
-        }
+        }));
+        rows.push(row);
     }
     if rows.len() == 1 {
         return "Nothing is owed.\n".to_owned();

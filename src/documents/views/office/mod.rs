@@ -3,12 +3,14 @@
 //! Nothing of this ever reaches a customer. Numbers come from costing and trade;
 //! totals are sums over lines and nothing is computed a second time.
 
+pub mod books;
 pub mod columns;
 pub mod cost;
 pub mod explain;
 pub mod ledger;
 mod margin;
 mod origin;
+pub mod rise;
 mod summary;
 pub mod takeoff;
 mod wrap;
@@ -93,14 +95,17 @@ impl Sheet<'_> {
         }
     }
 
+    /// What is taken that the job as quoted does not have, where the sheet is about another choice.
+    pub fn chosen(&self) -> Option<String> {
+        let shown = &self.offer.as_quoted;
+        let quoted = Choice::as_quoted(&self.takeoff.options);
+        (*shown != quoted).then(|| self.taken(shown).join(" + "))
+    }
+
     /// The titles of what a choice takes.
     pub fn taken(&self, choice: &Choice) -> Vec<&str> {
-        let picks = choice.0.iter().zip(&self.takeoff.options);
-        picks
-            .filter_map(|(&pick, group)| {
-                pick.checked_sub(1).map(|i| group.options[i].title.as_str())
-            })
-            .collect()
+        let taken = choice.taken(&self.takeoff.options).into_iter();
+        taken.map(|option| option.title.as_str()).collect()
     }
 }
 
@@ -134,7 +139,7 @@ fn keep(found: &mut Vec<Quantity>, quantity: Quantity) {
 }
 
 /// The unit that goes with a number.
-fn unit(amount: Amount) -> String {
+pub fn unit(amount: Amount) -> String {
     if amount.value == Decimal::ONE {
         amount.unit.symbol().to_owned()
     } else {

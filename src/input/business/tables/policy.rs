@@ -77,6 +77,13 @@ pub const ORDER: FieldTable = FieldTable {
             "how deep your groover or saw cuts; you are told where a slab asks for more",
             "1 in",
         ),
+        field(
+            "smallest opening",
+            "square feet",
+            "2 sq ft",
+            "a smaller opening is formed, but not taken off the area",
+            "2 sq ft",
+        ),
     ],
 };
 
@@ -127,6 +134,21 @@ pub const CREW: FieldTable = FieldTable {
             "100%",
             "multiplies every task except travel",
             "110%",
+        ),
+    ],
+};
+
+/// A unit price that is made of what the work takes.
+pub const UNFORESEEN: FieldTable = FieldTable {
+    name: "a price for the unforeseen",
+    fields: &[
+        field("per", "unit", "", "what the price is for", "cu yd"),
+        field(
+            "of",
+            "keys by item",
+            "",
+            "how much of which item of the price book, or of which purpose under its `use`, one takes; overhead, contingency and profit are added as for the job",
+            "{ready-mix: 1 cu yd, labor: 1.2 hours}",
         ),
     ],
 };

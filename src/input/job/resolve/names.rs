@@ -7,6 +7,9 @@ use crate::reading::{At, Problem, Problems, suggest};
 use crate::values::Unit;
 
 /// A slab's kind is what `kind` says, else its name, else the last word of its name that is a kind.
+///
+/// A slip is reported and read as the kind that was probably meant, so that what follows from it
+/// can be looked at too; nothing is priced by it.
 pub(super) fn kind(
     written: &SlabWritten,
     business: &Business,
@@ -31,7 +34,8 @@ pub(super) fn kind(
         format!("business.yaml has no kind of slab `{}`", name.value),
     )
     .at(name.place);
-    problems.push(match suggest::closest(&name.value, names.iter().copied()) {
+    let near = suggest::closest(&name.value, names.iter().copied());
+    problems.push(match near {
         Some(near) => problem.help(format!(
             "did you mean `{near}`? Its kinds are {}",
             names.join(", ")
@@ -42,7 +46,25 @@ pub(super) fn kind(
             names.join(", ")
         )),
     });
-    None
+    near.map(str::to_owned)
+}
+
+/// The name, or the one that was probably meant by it, which is reported like any unknown one.
+pub(super) fn meant<'a>(
+    name: At<String>,
+    names: impl Iterator<Item = &'a String> + Clone,
+    what: &str,
+    broken: &std::collections::BTreeSet<String>,
+    problems: &mut Problems,
+) -> Option<At<String>> {
+    if known(&name, names.clone(), what, broken, problems) {
+        return Some(name);
+    }
+    let near = suggest::closest(&name.value, names.map(String::as_str))?;
+    (!broken.contains(&name.value)).then(|| At {
+        value: near.to_owned(),
+        place: name.place,
+    })
 }
 
 pub(super) fn known<'a>(

@@ -1,5 +1,7 @@
 //! Which slab is poured on which day.
 
+use std::collections::BTreeSet;
+
 use crate::input::job::takeoff::{Placement, Slab};
 use crate::input::job::written::{PourWritten, SlabWritten};
 use crate::reading::{Problem, Problems};
@@ -8,6 +10,7 @@ use crate::reading::{Problem, Problems};
 pub(super) fn pours(
     written: &[PourWritten],
     slabs: &mut [(Slab, SlabWritten)],
+    unsure: &BTreeSet<String>,
     problems: &mut Problems,
 ) -> Vec<Placement> {
     let mut named = vec![None; slabs.len()];
@@ -20,6 +23,7 @@ pub(super) fn pours(
                         .help("name it in one pour only"),
                 ),
                 Some(i) => named[i] = Some(number),
+                None if unsure.contains(&name.value) => {}
                 None => problems.push(
                     Problem::new(
                         "unknown-slab",

@@ -166,13 +166,11 @@ fn named_sides(key: &str, edge: &Thickened, outline: &Outline, problems: &mut Pr
 }
 
 /// What can be said only when every slab has its place: flights on their edges, room for thick edges.
-pub(super) fn placed(slabs: &mut [(Slab, SlabWritten)], problems: &mut Problems) {
-    for (slab, written) in slabs {
-        if let Some(steps) = &written.sections.steps {
-            slab.sections.steps = super::flight::flight(slab, steps, problems);
-        }
-        room(slab, problems);
+pub(super) fn placed(slab: &mut Slab, written: &SlabWritten, problems: &mut Problems) {
+    if let Some(steps) = &written.sections.steps {
+        slab.sections.steps = super::flight::flight(slab, steps, problems);
     }
+    room(slab, problems);
 }
 
 fn room(slab: &Slab, problems: &mut Problems) {

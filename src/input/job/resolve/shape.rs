@@ -3,36 +3,72 @@
 use crate::geometry::{Facing, Leg, Outline, WalkError};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
 use crate::input::job::{EdgeKind, EdgePart};
-use crate::input::phrases::{Compass, SizePhrase};
-use crate::reading::{Place, Problem, Problems};
+use crate::input::phrases::{Compass, CornerPhrase, LegPhrase, SizePhrase, Way};
+use crate::reading::{At, Place, Problem, Problems};
 use crate::values::Length;
 
 pub(super) fn shape_place(shape: &ShapeWritten) -> Place {
     match shape {
         ShapeWritten::Size(size) => size.place,
-        ShapeWritten::Walked(_, place) => *place,
+        ShapeWritten::Walked(_, place) | ShapeWritten::Cornered(_, place) => *place,
     }
 }
 
 pub(super) fn outline(shape: &ShapeWritten, problems: &mut Problems) -> Option<Outline> {
-    let (legs, place) = match shape {
-        ShapeWritten::Size(size) => match size.value {
-            SizePhrase::Rectangle {
-                east_west,
-                north_south,
-            } => return Some(Outline::rectangle(east_west, north_south)),
-            SizePhrase::Circle { diameter } => return Some(Outline::circle(diameter)),
-            SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => return None,
+    let (error, sides, place) = match shape {
+        ShapeWritten::Size(size) => match sized(size.value) {
+            Ok(outline) => return Some(outline),
+            Err(error) => (error, Vec::new(), size.place),
         },
-        ShapeWritten::Walked(legs, place) => (legs, *place),
+        ShapeWritten::Walked(legs, place) => match walked(legs) {
+            Ok(outline) => return Some(outline),
+            Err(error) => (error, legs.iter().map(|leg| leg.place).collect(), *place),
+        },
+        ShapeWritten::Cornered(corners, place) => match cornered(corners) {
+            Ok(outline) => return Some(outline),
+            Err(error) => (error, corners.iter().map(|at| at.place).collect(), *place),
+        },
     };
-    let walked: Vec<Leg> = legs.iter().map(|leg| leg.value.leg).collect();
-    let error = match Outline::walked(&walked) {
-        Ok(outline) => return Some(outline),
-        Err(error) => error,
-    };
-    let leg_place = |i: usize| legs.get(i).map_or(place, |leg| leg.place);
-    problems.push(match error {
+    problems.push(wrong(&error, &sides, place));
+    None
+}
+
+/// Lengths are above zero and sides make their triangle: the phrase has been refused before otherwise.
+fn sized(size: SizePhrase) -> Result<Outline, WalkError> {
+    Ok(match size {
+        SizePhrase::Rectangle {
+            east_west,
+            north_south,
+        } => Outline::rectangle(east_west, north_south),
+        SizePhrase::Circle { diameter } => Outline::circle(diameter),
+        SizePhrase::Shape(shape) => shape.outline()?,
+        // A slab and an opening have no depth in their size.
+        SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => return Err(WalkError::NoArea),
+    })
+}
+
+fn walked(legs: &[At<LegPhrase>]) -> Result<Outline, WalkError> {
+    let walked: Vec<Leg> = legs.iter().filter_map(|leg| leg.value.leg()).collect();
+    match legs.last() {
+        Some(last) if last.value.way == Way::BackToStart => {
+            Outline::walked_back(&walked, last.value.along.bulge)
+        }
+        _ => Outline::walked(&walked),
+    }
+}
+
+fn cornered(corners: &[At<CornerPhrase>]) -> Result<Outline, WalkError> {
+    let corners = corners.iter();
+    let corners: Vec<_> = corners
+        .map(|corner| (corner.value.at, corner.value.along.bulge))
+        .collect();
+    Outline::cornered(&corners)
+}
+
+/// What is wrong with these sides, at the side that is wrong.
+fn wrong(error: &WalkError, sides: &[Place], place: Place) -> Problem {
+    let leg_place = |i: usize| sides.get(i).copied().unwrap_or(place);
+    match *error {
         WalkError::TooFew => {
             Problem::new("outline-too-short", "an outline needs at least three sides")
                 .at(place)
@@ -45,9 +81,9 @@ pub(super) fn outline(shape: &ShapeWritten, problems: &mut Problems) -> Option<O
                 apart(east, north)
             ),
         )
-        .at(leg_place(legs.len().saturating_sub(1)))
+        .at(leg_place(sides.len().saturating_sub(1)))
         .help(
-            "check each side against your notes; the last one must come back to the first corner",
+            "check each side against your notes; the last one must come back to the first corner, or be written `back to start`",
         ),
         WalkError::Crosses { first, second } => Problem::new(
             "outline-crosses",
@@ -55,7 +91,7 @@ pub(super) fn outline(shape: &ShapeWritten, problems: &mut Problems) -> Option<O
         )
         .at(leg_place(second))
         .also(leg_place(first), "the other side")
-        .help("check the directions and the lengths of these two sides"),
+        .help("check the directions and the lengths of these two sides, or the order of the corners"),
         WalkError::BulgeTooDeep { leg } => Problem::new(
             "bulge-too-deep",
             "this bulge is deeper than half a circle",
@@ -65,8 +101,7 @@ pub(super) fn outline(shape: &ShapeWritten, problems: &mut Problems) -> Option<O
         WalkError::NoArea => Problem::new("outline-flat", "this outline encloses nothing")
             .at(place)
             .help("give sides in at least two directions"),
-    });
-    None
+    }
 }
 
 fn apart(east: Length, north: Length) -> String {
@@ -84,6 +119,15 @@ fn apart(east: Length, north: Length) -> String {
         .flatten()
         .collect();
     parts.join(" and ")
+}
+
+/// What a side itself says it stands against.
+pub(super) fn against(shape: &ShapeWritten, leg: usize) -> Option<EdgeKind> {
+    match shape {
+        ShapeWritten::Size(_) => None,
+        ShapeWritten::Walked(legs, _) => legs.get(leg)?.value.along.against,
+        ShapeWritten::Cornered(corners, _) => corners.get(leg)?.value.along.against,
+    }
 }
 
 /// One part a side: what a leg says wins over what `edges` says of its direction.
@@ -113,13 +157,7 @@ pub(super) fn edges(
             .find(|(compass, _)| *compass == side)
             .map(|(_, kind)| *kind)
     };
-    let leg_says = |leg: usize| {
-        if let ShapeWritten::Walked(legs, _) = &written.shape {
-            legs.get(leg).and_then(|leg| leg.value.against)
-        } else {
-            None
-        }
-    };
+    let leg_says = |leg: usize| against(&written.shape, leg);
     let sides = outline.sides().iter().enumerate();
     sides
         .map(|(i, side)| EdgePart {

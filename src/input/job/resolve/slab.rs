@@ -1,6 +1,7 @@
 //! One slab with every name known: its kind, mix, base, steel and finish.
 
-use super::names::{kind, known};
+use super::names::{kind, known, meant};
+use super::openings::openings;
 use super::sections::sections;
 use super::shape::{edges, outline, shape_place};
 use super::surface::{Said, fits, surface};
@@ -23,10 +24,15 @@ pub(super) fn slab(
     problems: &mut Problems,
 ) -> Option<Slab> {
     let key = &written.key.value;
-    let kind = kind(written, business, problems)?;
-    let (values, mut usual) = written.values.clone().or(&business.kinds[&kind].values);
+    // Without a kind, what the slab says itself is looked up all the same.
+    let kind = kind(written, business, problems);
+    let (values, mut usual) = match &kind {
+        Some(kind) => written.values.clone().or(&business.kinds[kind].values),
+        None => (written.values.clone(), Vec::new()),
+    };
     let outline = outline(&written.shape, problems);
     let missing = |what: &str, problems: &mut Problems| {
+        let Some(kind) = &kind else { return };
         let message = format!("`{key}` has no {what}, and neither has its kind `{kind}`");
         problems.push(
             Problem::new("no-usual-value", message)
@@ -44,8 +50,8 @@ pub(super) fn slab(
         missing("mix", problems);
         None
     });
-    let mix = mix.filter(|mix| {
-        known(
+    let mix = mix.and_then(|mix| {
+        meant(
             mix,
             book.rules.mixes.keys(),
             "mix",
@@ -159,7 +165,9 @@ pub(super) fn slab(
             written, &thickness, thickened, retarder, &outline, rules, problems,
         )
     });
+    let (outline, openings) = openings(written, outline, problems)?;
     sanity::area(key, &outline, shape_place(&written.shape), problems);
+    let edges = edges(written, &outline, problems);
     if !mesh_known || !fiber_known {
         return None;
     }
@@ -174,8 +182,10 @@ pub(super) fn slab(
         key: key.clone(),
         place: written.key.place,
         called: written.called.clone().unwrap_or_else(|| key.clone()),
-        edges: edges(written, &outline, problems),
+        edges,
         outline,
+        outline_place: shape_place(&written.shape),
+        openings,
         size: if let ShapeWritten::Size(size) = &written.shape {
             Some(size.clone())
         } else {
@@ -212,7 +222,7 @@ pub(super) fn slab(
         stands_alone: written.on.is_none() && written.beside.is_none(),
         on: written.on.as_ref().map(|on| on.value.slab.clone()),
         usual,
-        kind,
+        kind: kind?,
         placement: 0,
     })
 }

@@ -1,6 +1,6 @@
 //! The keys of the lists: removals, extras, overrides, options.
 
-use crate::input::business::tables::field;
+use crate::input::business::tables::{SLAB_VALUES, field};
 use crate::reading::FieldTable;
 
 pub const REMOVAL: FieldTable = FieldTable {
@@ -91,6 +91,20 @@ pub const OPTION: FieldTable = FieldTable {
             "[clear sealer: 540 sq ft]",
         ),
         field(
+            "change",
+            "keys by slab",
+            "",
+            "slabs that are made otherwise: any value a slab and a kind can both have",
+            "{patio: {finish: stamped, thickness: 5 in}}",
+        ),
+        field(
+            "drop",
+            "list of names",
+            "",
+            "slabs, removals and extras that are left out",
+            "[walk, old walk, topsoil]",
+        ),
+        field(
             "says",
             "text",
             "",
@@ -98,6 +112,12 @@ pub const OPTION: FieldTable = FieldTable {
             "Keeps out water and salt",
         ),
     ],
+};
+
+/// A slab in `change`; a kind says what each key means.
+pub const CHANGE: FieldTable = FieldTable {
+    name: "a changed slab",
+    fields: SLAB_VALUES,
 };
 
 pub const CHOOSE_ONE: FieldTable = FieldTable {
@@ -116,6 +136,13 @@ pub const CHOOSE_ONE: FieldTable = FieldTable {
             "",
             "at most one is taken",
             "[Pebble border: {add: [pebble border: 60 ft]}]",
+        ),
+        field(
+            "must choose",
+            "yes or no",
+            "no",
+            "one has to be taken; the first is counted in the job as quoted",
+            "yes",
         ),
     ],
 };

@@ -8,7 +8,7 @@ const OWN: &[Field] = &[
         "size",
         "size",
         "",
-        "east-west x north-south, or `circle` and a diameter",
+        "east-west x north-south, or `circle` and a diameter, or another shape by name",
         "12 ft x 15 ft",
     ),
     field(
@@ -17,6 +17,20 @@ const OWN: &[Field] = &[
         "",
         "the sides as walked with the tape",
         "[east 24 ft, south 12 ft, west 24 ft, north 12 ft]",
+    ),
+    field(
+        "corners",
+        "list of positions",
+        "",
+        "each corner so far east and so far north of one fixed point",
+        "[[0 ft, 0 ft], [24 ft, 0 ft], [18 ft, 12 ft]]",
+    ),
+    field(
+        "cut out",
+        "list",
+        "",
+        "what is left open in it, each with a name",
+        "[tree well: {size: 3 ft x 3 ft, at: 6 ft from west and 4 ft from north}]",
     ),
     field(
         "kind",
@@ -102,5 +116,28 @@ pub const EDGES: FieldTable = FieldTable {
         field("east", "kind of edge", "open", "the same", "open"),
         field("south", "kind of edge", "open", "the same", "open"),
         field("west", "kind of edge", "open", "the same", "open"),
+    ],
+};
+
+pub const OPENING: FieldTable = FieldTable {
+    name: "an opening",
+    fields: &[
+        OWN[0],
+        OWN[1],
+        OWN[2],
+        field(
+            "at",
+            "place",
+            "",
+            "from two sides of the slab to the nearest sides of the opening",
+            "6 ft from west and 4 ft from north",
+        ),
+        field(
+            "edge",
+            "kind of edge",
+            "open",
+            "what stands in it: open is a form; existing concrete, house, curb or isolated is a strip",
+            "existing concrete",
+        ),
     ],
 };

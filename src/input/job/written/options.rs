@@ -1,31 +1,15 @@
 //! The options of a takeoff: single ones, and groups of which one is chosen.
 
-use super::lists::{extra_what, list};
-use crate::input::job::options::{OptionGroup, OptionItem};
-use crate::input::job::tables;
+use super::lists::{extra_what, list, texts};
+use crate::input::job::options::{Change, OptionGroup, OptionItem};
 use crate::input::job::takeoff::Extra;
-use crate::reading::{At, Node, Problem, Problems, Value};
+use crate::input::job::{SlabValues, tables};
+use crate::reading::{At, Entry, Fields, Node, Problem, Problems, Value};
 
 pub(super) fn option_group(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
-    let is_group = matches!(&node.value, Value::Map(entries) if entries.iter().any(|entry| entry.key == "choose one" || entry.key == "from"));
-    if is_group {
-        let fields = node.fields(&tables::CHOOSE_ONE, problems)?;
-        let question = fields
-            .required("choose one", problems)
-            .and_then(|_| fields.text("choose one", problems));
-        let options = list(&fields, "from", problems, option_item);
-        if options.is_empty() {
-            problems.push(
-                Problem::new("no-options", "this group has nothing to choose from")
-                    .at(node.place)
-                    .help("list the options under `from`"),
-            );
-        }
-        return Some(OptionGroup {
-            question: Some(question?.value),
-            options,
-            place: node.place,
-        });
+    let own = |entry: &Entry| tables::CHOOSE_ONE.field(&entry.key).is_some();
+    if matches!(&node.value, Value::Map(entries) if entries.iter().any(own)) {
+        return choose_one(node, problems);
     }
     let entries = node.entries("each option", problems);
     let [entry] = entries[..] else {
@@ -46,24 +30,104 @@ pub(super) fn option_group(node: &Node, problems: &mut Problems) -> Option<Optio
     let option = option_item(name, &entry.node, problems)?;
     Some(OptionGroup {
         question: None,
+        must_choose: false,
         options: vec![option],
         place: node.place,
     })
 }
 
+fn choose_one(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
+    let fields = node.fields(&tables::CHOOSE_ONE, problems)?;
+    let question = fields
+        .required("choose one", problems)
+        .and_then(|_| fields.text("choose one", problems));
+    let must_choose = fields.yes("must choose", problems);
+    let before = problems.len();
+    let options = list(&fields, "from", problems, option_item);
+    if options.is_empty() && problems.len() == before {
+        problems.push(
+            Problem::new("no-options", "this group has nothing to choose from")
+                .at(node.place)
+                .help("list the options under `from`"),
+        );
+    }
+    if let Some(must) = must_choose.as_ref().filter(|must| must.value)
+        && options.len() == 1
+        && problems.len() == before
+    {
+        problems.push(
+            Problem::new("no-choice", "one has to be chosen, and there is only one")
+                .at(must.place)
+                .help("add another under `from`, or write this one into the job itself"),
+        );
+    }
+    Some(OptionGroup {
+        question: Some(question?.value),
+        must_choose: must_choose.is_some_and(|must| must.value),
+        options,
+        place: node.place,
+    })
+}
+
 fn option_item(name: At<String>, node: &Node, problems: &mut Problems) -> Option<OptionItem> {
+    let before = problems.len();
     let fields = node.fields(&tables::OPTION, problems)?;
     let says = fields.text("says", problems).map(|at| at.value);
-    fields.required("add", problems)?;
     let add = list(&fields, "add", problems, |name, node, problems| {
         Some(Extra {
             what: extra_what(node, problems)?,
             name,
         })
     });
+    let change = changes(&fields, problems);
+    let drop = fields
+        .node("drop")
+        .map(|node| texts(node, problems))
+        .unwrap_or_default();
+    let unchanged = change.iter().all(|change| change.keys.is_empty());
+    if add.is_empty() && unchanged && drop.is_empty() && problems.len() == before {
+        let message = format!("`{}` changes nothing of the job", name.value);
+        problems.push(Problem::new("empty-option", message).at(name.place).help(
+            "say what it brings: `add` items, `change` values of slabs, or `drop` what is left out",
+        ));
+    }
     Some(OptionItem {
         title: name.value,
         says,
+        place: name.place,
         add,
+        change,
+        drop,
     })
+}
+
+fn changes(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Change> {
+    let Some(node) = fields.node("change") else {
+        return Vec::new();
+    };
+    let entries = node.entries("`change`", problems).into_iter();
+    entries
+        .filter_map(|entry| {
+            let fields = entry.node.fields(&tables::CHANGE, problems)?;
+            Some(Change {
+                slab: At {
+                    value: entry.key.clone(),
+                    place: entry.key_place,
+                },
+                keys: keys(&entry.node),
+                values: SlabValues::read(&fields, problems),
+            })
+        })
+        .collect()
+}
+
+fn keys(node: &Node) -> Vec<At<String>> {
+    let Value::Map(entries) = &node.value else {
+        return Vec::new();
+    };
+    let key = |entry: &Entry| At {
+        value: entry.key.clone(),
+        place: entry.key_place,
+    };
+    entries.iter().map(key).collect()
 }

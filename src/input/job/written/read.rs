@@ -1,15 +1,19 @@
 //! Reads a takeoff; what cannot be read is reported and left out.
 
+use std::collections::BTreeSet;
+
 use super::access::{access, way};
 use super::lists::{extra_what, list, photos, set, texts};
+use super::openings::opening;
 use super::options::option_group;
 use super::removal::removal;
-use super::{JobWritten, PourWritten, SectionsWritten, ShapeWritten, SlabWritten};
-use crate::input::job::options::{MOST, OptionGroup};
+use super::shape::{flat, shape};
+use super::{JobWritten, PourWritten, SectionsWritten, SlabWritten};
+use crate::input::job::options::{MOST, OptionGroup, count};
 use crate::input::job::takeoff::{Customer, Extra};
 use crate::input::job::{EdgeKind, SlabValues, tables};
-use crate::input::phrases::{Compass, LegPhrase, SizePhrase};
-use crate::reading::{At, Entry, Node, Problem, Problems};
+use crate::input::phrases::{Compass, SizePhrase};
+use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
 
 /// Reads a takeoff; what cannot be read is reported and left out.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
@@ -18,16 +22,9 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
     let customer = fields
         .required("customer", problems)
         .and_then(|node| customer(node, problems));
-    let slabs: Option<Vec<SlabWritten>> = fields.required("slabs", problems).map(|node| {
-        let entries = node.entries("`slabs`", problems);
-        if entries.is_empty() && node.is_map() {
-            let problem = Problem::new("no-slabs", "this job has no slab").at(node.heading);
-            problems
-                .push(problem.help("name one under `slabs`, for example `patio: 12 ft x 15 ft`"));
-        }
-        let slabs = entries.into_iter();
-        slabs.filter_map(|entry| slab(entry, problems)).collect()
-    });
+    let slabs = fields
+        .required("slabs", problems)
+        .map(|node| slabs(node, problems));
     let name = fields.text("job", problems).map(|at| at.value);
     let title = fields.text("title", problems).map(|at| at.value);
     let measured = fields.read("measured", problems).map(|at| at.value);
@@ -66,15 +63,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
                 .collect()
         })
         .unwrap_or_default();
-    let combinations = options
-        .iter()
-        .map(|group| group.options.len() + 1)
-        .product::<usize>();
-    if MOST < combinations {
-        let place = fields.node("options").map_or(node.place, |node| node.place);
-        let message = format!("these options make {combinations} combinations, and each is priced");
-        problems.push(Problem::new("too-many-options", message).at(place).help(format!("{MOST} at most: put those that exclude each other under `choose one`, or make a second quote")));
-    }
+    few_enough(&options, &fields, problems);
     let mut texts = |key: &str| {
         fields
             .node(key)
@@ -85,6 +74,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
     let photos = photos(&fields, problems);
     let _ = fields.text("notes", problems);
     let plain = |list: Vec<At<String>>| list.into_iter().map(|at| at.value).collect();
+    let slabs = slabs?;
     Some(JobWritten {
         place: fields.heading(),
         name,
@@ -96,7 +86,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
         access: access?,
         arranged,
         difficulty,
-        slabs: slabs?,
+        slabs: slabs.0,
+        unread: slabs.1,
         pours,
         removals,
         extras,
@@ -107,6 +98,42 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
         not_included: plain(not_included),
         photos,
     })
+}
+
+/// The slabs, and the names of those that could not be read.
+fn slabs(node: &Node, problems: &mut Problems) -> (Vec<SlabWritten>, BTreeSet<String>) {
+    let (mut read, mut unread) = (Vec::new(), BTreeSet::new());
+    let entries = node.entries("`slabs`", problems);
+    if entries.is_empty() && node.is_map() {
+        let problem = Problem::new("no-slabs", "this job has no slab").at(node.heading);
+        problems.push(problem.help("name one under `slabs`, for example `patio: 12 ft x 15 ft`"));
+    }
+    for entry in entries {
+        match slab(entry, problems) {
+            Some(slab) => read.push(slab),
+            None => {
+                unread.insert(entry.key.clone());
+            }
+        }
+    }
+    (read, unread)
+}
+
+/// Every combination is priced and printed, so there is a most.
+fn few_enough(options: &[OptionGroup], fields: &Fields<'_>, problems: &mut Problems) {
+    let combinations = count(options);
+    if combinations <= MOST {
+        return;
+    }
+    let many = match combinations {
+        usize::MAX => "far too many".to_owned(),
+        combinations => combinations.to_string(),
+    };
+    let place = fields
+        .node("options")
+        .map_or(fields.heading(), |node| node.place);
+    let message = format!("these options make {many} combinations, and each is priced");
+    problems.push(Problem::new("too-many-options", message).at(place).help(format!("{MOST} at most: put those that exclude each other under `choose one`, or make a second quote")));
 }
 
 fn customer(node: &Node, problems: &mut Problems) -> Option<Customer> {
@@ -156,6 +183,7 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
             called: None,
             kind: None,
             shape,
+            openings: Vec::new(),
             edges: Vec::new(),
             beside: None,
             on: None,
@@ -174,58 +202,20 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         .unwrap_or_default();
     let beside = fields.read("beside", problems);
     let on = fields.read("on", problems);
-    let shape = match (fields.node("size"), fields.node("outline")) {
-        (Some(_), Some(outline)) => {
-            problems.push(
-                Problem::new("two-shapes", "this slab has both a `size` and an `outline`")
-                    .at(outline.place)
-                    .help("keep the one you measured"),
-            );
-            None
-        }
-        (None, Some(outline)) => {
-            let sides = outline.items("`outline`", problems);
-            let legs: Vec<Option<At<LegPhrase>>> = sides
-                .iter()
-                .map(|side| {
-                    side.read(problems).map(|value| At {
-                        value,
-                        place: side.place,
-                    })
-                })
-                .collect();
-            let legs: Option<Vec<At<LegPhrase>>> = legs.into_iter().collect();
-            legs.map(|legs| ShapeWritten::Walked(legs, outline.place))
-        }
-        (_, None) => fields
-            .need("size", problems)
-            .and_then(|size| flat(size, problems)),
-    };
+    let openings = list(&fields, "cut out", problems, opening);
+    let shape = shape(&fields, "this slab", problems);
     Some(SlabWritten {
         key,
         called,
         kind,
         shape: shape?,
+        openings,
         edges,
         beside,
         on,
         values,
         sections,
     })
-}
-
-/// A slab's size has no depth in it; its thickness has a key of its own.
-fn flat(size: At<SizePhrase>, problems: &mut Problems) -> Option<ShapeWritten> {
-    match size.value {
-        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } => Some(ShapeWritten::Size(size)),
-        SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => {
-            let problem =
-                Problem::new("bad-size", "a slab's size is length and width only").at(size.place);
-            problems
-                .push(problem.help("write `size: 12 ft x 15 ft` and, below it, `thickness: 4 in`"));
-            None
-        }
-    }
 }
 
 fn edges(node: &Node, problems: &mut Problems) -> Vec<(Compass, EdgeKind)> {

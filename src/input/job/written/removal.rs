@@ -82,7 +82,7 @@ pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) ->
 fn has_depth(size: &At<SizePhrase>, depth: Option<&At<Length>>, problems: &mut Problems) -> bool {
     let in_size = match size.value {
         SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => true,
-        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } => false,
+        SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } | SizePhrase::Shape(_) => false,
     };
     match (in_size, depth) {
         (true, None) | (false, Some(_)) => true,

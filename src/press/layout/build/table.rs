@@ -37,7 +37,10 @@ impl Builder<'_> {
         }
         let group = self.node(Role::TableBody, Some(node));
         for (at, row) in table.rows.iter().enumerate() {
-            let mut piece = self.row(group, place, &columns, row)?;
+            let mut piece = self.row(group, place, &columns, row, table.close)?;
+            if at == 0 {
+                piece.before = HALF;
+            }
             // A total row is never parted from the row above.
             piece.keep_next = table
                 .rows
@@ -95,7 +98,7 @@ impl Builder<'_> {
     fn widest(&self, table: &Table, at: usize, spec: TableColumn) -> Result<f32, LayoutError> {
         let mut widest = 0.0_f32;
         for (cell, kind) in Self::cells(table, at) {
-            let manner = self.cell_manner(spec.voice, kind);
+            let manner = self.cell_manner(spec.voice, kind, table.close);
             for line in self.lines(cell, manner, f32::INFINITY)? {
                 widest = widest.max(line.width);
             }
@@ -106,7 +109,8 @@ impl Builder<'_> {
     fn places(&self, table: &Table, at: usize, spec: TableColumn) -> Result<f32, LayoutError> {
         let mut widest = 0.0_f32;
         for (cell, kind) in Self::cells(table, at) {
-            widest = widest.max(self.behind_point(cell, self.cell_manner(spec.voice, kind))?);
+            widest = widest
+                .max(self.behind_point(cell, self.cell_manner(spec.voice, kind, table.close))?);
         }
         Ok(widest)
     }
@@ -120,15 +124,16 @@ impl Builder<'_> {
         Ok(behind.first().map_or(0.0, |line| line.width))
     }
 
-    fn cell_manner(&self, voice: CellVoice, kind: RowKind) -> Manner {
+    fn cell_manner(&self, voice: CellVoice, kind: RowKind, close: bool) -> Manner {
+        let style = if close { Style::Note } else { Style::Body };
         let manner = match voice {
-            CellVoice::Plain => self.manner(Style::Body, Inking::Ink),
-            CellVoice::Bold => self.manner(Style::Body, Inking::Ink).bold(),
+            CellVoice::Plain => self.manner(style, Inking::Ink),
+            CellVoice::Bold => self.manner(style, Inking::Ink).bold(),
             CellVoice::Soft => self.manner(Style::Note, Inking::Soft),
         };
         match kind {
-            RowKind::Plain => manner,
-            RowKind::Total => manner.bold(),
+            RowKind::Plain | RowKind::Group => manner,
+            RowKind::Sum | RowKind::Total => manner.bold(),
         }
     }
 
@@ -164,6 +169,7 @@ impl Builder<'_> {
         place: Place,
         columns: &[Set],
         row: &Row,
+        close: bool,
     ) -> Result<Piece, LayoutError> {
         let node = self.node(Role::TableRow, Some(group));
         let mut solid = Solid {
@@ -194,7 +200,7 @@ impl Builder<'_> {
                 Role::DataCell
             };
             let owner = Owner::Node(self.node(role, Some(node)));
-            let manner = self.cell_manner(column.spec.voice, row.kind);
+            let manner = self.cell_manner(column.spec.voice, row.kind, close);
             let slack = match column.spec.align {
                 Align::Decimal => column.places - self.behind_point(cell, manner)?,
                 Align::Left | Align::Right => 0.0,
@@ -202,7 +208,12 @@ impl Builder<'_> {
             let set = self.lines(cell, manner, column.limit(columns))?;
             self.stack(&mut solid, set, manner, column, slack, owner);
         }
-        Ok(Piece::new(Body::Solid(solid)).after(HALF))
+        let white = match row.kind {
+            RowKind::Plain if close => 0.0,
+            RowKind::Group | RowKind::Sum if close => HALF * 2.0 / 3.0,
+            RowKind::Plain | RowKind::Group | RowKind::Sum | RowKind::Total => HALF,
+        };
+        Ok(Piece::new(Body::Solid(solid)).after(white))
     }
 
     /// Sets a cell's lines into a row, which grows to hold them.

@@ -30,7 +30,7 @@ pub(super) fn hold_back(
     if back.value().is_zero() {
         return;
     }
-    for placement in 0..takeoff.placements.len() {
+    for (placement, _) in takeoff.pours() {
         let largest = orders
             .iter_mut()
             .filter(|order| order.placement == placement)

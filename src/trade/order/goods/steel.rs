@@ -8,7 +8,6 @@ use crate::input::book::Role;
 use crate::input::job::Takeoff;
 use crate::tables::bars::Bar;
 use crate::trade::measure::{Run, SlabQuantities, lap};
-use crate::trade::order::sticks::cut_plan;
 use crate::trade::order::{List, Section};
 use crate::trade::term::of;
 use crate::trade::working::{Quantity, Working};
@@ -32,7 +31,7 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
             })
         };
         let runs: Vec<Run> = of_size().flat_map(|(_, bars)| bars.runs.clone()).collect();
-        let plan = cut_plan(&runs, stock.stock.value, lap(bar, &stock));
+        let plan = list.worked.plan(&runs, stock.stock.value, lap(bar, &stock));
         let how = format!(
             "{} whole sticks of {}, and {} pieces cut from {} more; never fewer than {}",
             plan.full, stock.stock.value, plan.pieces, plan.cut, plan.least
@@ -90,26 +89,19 @@ pub(super) fn mesh(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<
 }
 
 /// Steel stands on chairs; mesh laid on the ground and pulled up does not end in the middle.
-pub(super) fn chairs(slabs: &[SlabQuantities], list: &mut List<'_>) {
+pub(super) fn chairs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     let area = &list.ways.order.chair_area;
     let each = Quantity::given("area held by a chair", area.value, area.place);
-    let steel = slabs
-        .iter()
-        .enumerate()
-        .filter(|(_, slab)| slab.bars.is_some() || slab.mesh.is_some());
-    let parts: Vec<(Section, Quantity)> = steel
-        .map(|(i, slab)| {
-            (
-                Section::Slab(i),
-                Quantity::by(
-                    "area ÷ area held by a chair",
-                    "chairs",
-                    Unit::Piece,
-                    (of(&slab.area) / &each).whole(),
-                ),
+    let parts = list.worked.each("chairs", takeoff, slabs, |_, slab| {
+        (slab.bars.is_some() || slab.mesh.is_some()).then(|| {
+            Quantity::by(
+                "area ÷ area held by a chair",
+                "chairs",
+                Unit::Piece,
+                (of(&slab.area) / &each).whole(),
             )
         })
-        .collect();
+    });
     list.buy_role(
         Role::Chairs,
         "chairs",

@@ -1,7 +1,7 @@
 //! Sites to draw.
 
 use crate::documents::figures::plan::{
-    ENGLISH, EdgeKind, EdgeView, PanelView, PlanView, SlabView, side_by_side,
+    ENGLISH, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side,
 };
 use crate::geometry::Direction::{East, North, South, West};
 use crate::geometry::{Direction, Leg, Outline, Point, panels};
@@ -42,6 +42,76 @@ pub fn all() -> Vec<(&'static str, PlanView)> {
         ("pads", pads()),
         ("z-shape", z_shape()),
     ]
+}
+
+/// Triangles, trapezoids, sectors, rings, and slabs with openings.
+pub fn odd() -> Vec<(&'static str, PlanView)> {
+    let angle = |text: &str| text.parse().unwrap();
+    let triangle = Outline::right_triangle(feet(12), feet(9), Direction::SouthWest).unwrap();
+    let three = Outline::triangle([feet(9), feet(13), feet(15)]).unwrap();
+    let trapezoid = Outline::trapezoid(feet(20), feet(14), feet(8), None).unwrap();
+    let sector = Outline::sector(feet(12), angle("75 degrees"), South)
+        .unwrap()
+        .moved(at(30, 12));
+    let large = Outline::sector(feet(9), angle("240 degrees"), Direction::NorthEast).unwrap();
+    let mut open = slab("Patio", "400 sq ft", rectangle(24, 18), 10);
+    cut(
+        &mut open,
+        "Tree well",
+        "2 × 2 ft",
+        &rectangle(2, 2).moved(at(3, 3)),
+    );
+    cut(
+        &mut open,
+        "Fire pit",
+        "6 ft across",
+        &Outline::circle(feet(6)).moved(at(12, 8)),
+    );
+    cut(
+        &mut open,
+        "Post",
+        "1 ft across",
+        &Outline::circle(feet(1)).moved(at(21, 2)),
+    );
+    open.openings[2].kind = EdgeKind::Existing;
+    let mut ring = slab("Ring", "264 sq ft", Outline::circle(feet(20)), 10);
+    cut(
+        &mut ring,
+        "Open",
+        "8 ft across",
+        &Outline::circle(feet(8)).moved(at(6, 6)),
+    );
+    vec![
+        (
+            "triangles",
+            view(vec![
+                slab("Corner", "54 sq ft", triangle, 8),
+                slab("Three", "58 sq ft", three.moved(at(20, 0)), 8),
+            ]),
+        ),
+        (
+            "sectors",
+            view(vec![
+                slab("Long", "136 sq ft", trapezoid, 8),
+                slab("Fan", "94 sq ft", sector, 8),
+                slab("Big", "170 sq ft", large.moved(at(55, 8)), 8),
+            ]),
+        ),
+        ("openings", view(vec![house(open, 2, 24)])),
+        ("ring", view(vec![ring])),
+    ]
+}
+
+fn cut(slab: &mut SlabView, name: &str, size: &str, hole: &Outline) {
+    slab.outline = slab.outline.clone().with_hole(hole.clone()).unwrap();
+    let longest = feet(10);
+    slab.joints = panels(&slab.outline, longest).lines;
+    slab.openings.push(OpeningView {
+        name: name.into(),
+        size: size.into(),
+        outline: hole.clone(),
+        kind: EdgeKind::Open,
+    });
 }
 
 /// Slabs of many sizes against a house, each with a walk at its east side.
@@ -216,6 +286,7 @@ fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
             })
             .collect(),
         outline,
+        openings: Vec::new(),
     }
 }
 

@@ -1,6 +1,6 @@
 //! What stands beside the lines: hours, the price by parts, every choice, what the owner set.
 
-use crate::costing::sections;
+use crate::costing::{Side, sections};
 use crate::documents::views::office::columns::{Stand, set};
 use crate::documents::views::office::wrap::wrapped;
 use crate::documents::views::office::{Sheet, every, margin};
@@ -76,7 +76,7 @@ pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<String> {
 
 /// Every combination of options, against the job as quoted.
 pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<String> {
-    if sheet.offer.by_choice.len() < 2 {
+    if sheet.offer.by_choice.len() < 2 || sheet.chosen().is_some() {
         return Vec::new();
     }
     let floor = sheet.business.price.margin_floor.value.number();
@@ -100,10 +100,10 @@ pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<String> {
                 Some(number) if number < floor => "below floor".into(),
                 _ => String::new(),
             },
-            if taken.is_empty() {
-                "nothing, as quoted".into()
-            } else {
-                taken.join(" + ")
+            match (taken.is_empty(), *choice == sheet.offer.as_quoted) {
+                (true, _) => "nothing, as quoted".into(),
+                (false, true) => format!("{}, as quoted", taken.join(" + ")),
+                (false, false) => taken.join(" + "),
             },
         ]
     }));
@@ -144,6 +144,36 @@ pub(super) fn overruled(sheet: &Sheet<'_>) -> Vec<String> {
     }
     if !out.is_empty() {
         out.insert(0, "SET BY YOU".to_owned());
+    }
+    out
+}
+
+/// Unit prices that are made of items, with what each is made of.
+pub(super) fn unforeseen(sheet: &Sheet<'_>) -> Vec<String> {
+    let all = sheet.business.unforeseen.iter();
+    let mut out = Vec::new();
+    for (one, cost) in all.zip(&sheet.offer.unit_prices) {
+        if cost.lines.is_empty() {
+            continue;
+        }
+        let text = format!("{}, per {}: {} before tax", one.what, one.per, cost.price);
+        out.extend(wrapped("", "    ", &text));
+        let rows: Vec<Vec<String>> = cost
+            .lines
+            .iter()
+            .filter(|line| line.side != Side::Tax)
+            .map(|line| {
+                vec![
+                    format!("    {}", line.title),
+                    line.money().plain(),
+                    line.amount.shown(),
+                ]
+            })
+            .collect();
+        out.extend(set(&[Stand::Left, Stand::Right, Stand::Left], &rows));
+    }
+    if !out.is_empty() {
+        out.insert(0, "UNFORESEEN WORK, priced from its cost".to_owned());
     }
     out
 }

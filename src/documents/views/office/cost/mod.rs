@@ -4,7 +4,7 @@ mod beside;
 mod lines;
 
 use super::{Sheet, margin};
-use beside::{choices, hours, overruled, parts};
+use beside::{choices, hours, overruled, parts, unforeseen};
 use lines::lines;
 
 /// The whole sheet.
@@ -16,6 +16,7 @@ pub fn text(sheet: &Sheet<'_>) -> String {
         parts(sheet),
         choices(sheet),
         overruled(sheet),
+        unforeseen(sheet),
     ] {
         if !block.is_empty() {
             out.push(String::new());
@@ -59,6 +60,7 @@ fn heading(sheet: &Sheet<'_>) -> Vec<String> {
         format!("Cost {}, {held}", totals.cost),
         format!("Quoted {}; price book {}", sheet.quoted, sheet.book.name),
     ];
+    out.extend(sheet.chosen().map(|taken| format!("With {taken}")));
     out.extend(pours(sheet));
     if let Some(fixed) = &sheet.takeoff.fixed_price {
         out.push(format!(

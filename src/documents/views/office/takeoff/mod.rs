@@ -13,10 +13,12 @@ use crate::trade::{Quantity, Working};
 
 /// The whole list; `explained` adds how each quantity came about.
 pub fn text(sheet: &Sheet<'_>, explained: bool) -> String {
-    let options = if sheet.takeoff.options.is_empty() {
-        ""
-    } else {
-        " as quoted, without any option"
+    let options = &sheet.takeoff.options;
+    let options = match (sheet.chosen(), sheet.taken(&sheet.offer.as_quoted)) {
+        (Some(chosen), _) => format!(" with {chosen}"),
+        (None, _) if options.is_empty() => String::new(),
+        (None, taken) if taken.is_empty() => " as quoted, without any option".to_owned(),
+        (None, taken) => format!(" as quoted, with {}", taken.join(" + ")),
     };
     let mut out = vec![format!(
         "{}, for {}: every quantity{options}",
@@ -83,7 +85,7 @@ fn explanation(sheet: &Sheet<'_>, quantity: &Quantity) -> Vec<String> {
 }
 
 /// Behind a quantity that only passes another one on, that other one.
-fn substance(quantity: &Quantity) -> Quantity {
+pub fn substance(quantity: &Quantity) -> Quantity {
     match (quantity.working(), &quantity.parts()[..]) {
         (Working::Rule { .. }, [part]) if part.amount() == quantity.amount() => substance(part),
         _ => quantity.clone(),

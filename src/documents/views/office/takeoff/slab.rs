@@ -8,6 +8,7 @@ use crate::trade::measure::{BarQuantities, SlabQuantities};
 /// One slab: its quantities, and its bars, panels and usual values in words.
 pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Group {
     let mut quantities = vec![found.area.clone()];
+    quantities.extend(found.openings.iter().map(|opening| opening.area.clone()));
     quantities.extend(found.edges.by_kind.iter().map(|(_, edge)| edge.clone()));
     quantities.extend([
         found.edges.straight.clone(),
@@ -43,6 +44,7 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
             count(rows, "row"),
         ));
     }
+    notes.extend(too_small(sheet, slab, found));
     notes.extend(usual(sheet, slab));
     let pour = match sheet.takeoff.placements.len() {
         1 => String::new(),
@@ -54,6 +56,22 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
         quantities,
         notes,
     }
+}
+
+/// Openings that are formed, but taken off nothing.
+fn too_small(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Option<String> {
+    let openings = slab.openings.iter().zip(&found.openings);
+    let names: Vec<&str> = openings
+        .filter(|(_, found)| !found.is_taken_off)
+        .map(|(opening, _)| opening.name.value.as_str())
+        .collect();
+    let limit = sheet.business.order.smallest_opening.value;
+    (!names.is_empty()).then(|| {
+        format!(
+            "formed, but under {limit}, so not taken off the area: {}",
+            names.join(", ")
+        )
+    })
 }
 
 /// The bars to cut, those spliced of equally many sticks together.

@@ -1,0 +1,191 @@
+//! Two estimates of one job: every cause of their difference; the changes add up to it by construction.
+
+use super::{Cause, LineItem, Priced, Prices, Side, estimate};
+use crate::input::book::{Class, Dated, PriceBook};
+use crate::input::business::PricePolicy;
+use crate::reading::At;
+use crate::trade::order::{Need, NeedItem};
+use crate::trade::working::Quantity;
+use crate::values::{Amount, Money, UnitPrice};
+
+/// How much of a thing, and at which price if it has one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Sold {
+    pub quantity: Amount,
+    pub price: Option<UnitPrice>,
+}
+
+impl Sold {
+    fn of(line: &LineItem) -> Option<Self> {
+        line.quantity.as_ref().map(|quantity| Self {
+            quantity: quantity.amount(),
+            price: line.price.as_ref().map(|dated| dated.price),
+        })
+    }
+}
+
+/// One cause in several estimates: what it comes to in each.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Joined {
+    pub cause: Cause,
+    /// In the words of the first estimate that has it.
+    pub title: String,
+    pub class: Option<Class>,
+    pub side: Side,
+    pub amounts: Vec<Money>,
+    /// Of the first line with this cause, where it is something bought.
+    pub sold: Vec<Option<Sold>>,
+}
+
+/// One cause in an old and a new estimate.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Change {
+    pub cause: Cause,
+    pub title: String,
+    pub class: Option<Class>,
+    pub side: Side,
+    pub old: Money,
+    pub new: Money,
+    pub old_sold: Option<Sold>,
+    pub new_sold: Option<Sold>,
+}
+
+impl Change {
+    pub fn by(&self) -> Money {
+        self.new - self.old
+    }
+}
+
+/// Outer join of estimates on the cause, class by class; a cause that is missing comes to nothing.
+///
+/// Where the owner fixed a price, what profit, minimum and rounding would have been is
+/// one cause with it.
+pub fn join(estimates: &[&[LineItem]]) -> Vec<Joined> {
+    let fixed = |lines: &&[LineItem]| lines.iter().any(|line| line.cause == Cause::Fixed);
+    let any_fixed = estimates.iter().any(fixed);
+    let mut joined: Vec<Joined> = Vec::new();
+    for (i, lines) in estimates.iter().enumerate() {
+        for line in *lines {
+            let cause = match &line.cause {
+                Cause::Profit | Cause::Minimum | Cause::Rounding if any_fixed => Cause::Fixed,
+                cause => cause.clone(),
+            };
+            let at = joined.iter().position(|one| one.cause == cause);
+            let at = at.unwrap_or_else(|| {
+                joined.push(Joined {
+                    cause,
+                    title: line.title.clone(),
+                    class: line.class,
+                    side: line.side,
+                    amounts: vec![Money::ZERO; estimates.len()],
+                    sold: vec![None; estimates.len()],
+                });
+                joined.len() - 1
+            });
+            let one = &mut joined[at];
+            one.amounts[i] = one.amounts[i] + line.money();
+            one.sold[i] = one.sold[i].or_else(|| Sold::of(line));
+        }
+    }
+    joined.sort_by_key(|one| (one.side, one.class));
+    joined
+}
+
+/// What changed from an old estimate to a new one, cause by cause; unchanged ones are left out.
+pub fn compare(old: &[LineItem], new: &[LineItem]) -> Vec<Change> {
+    join(&[old, new])
+        .into_iter()
+        .map(|one| Change {
+            old: one.amounts[0],
+            new: one.amounts[1],
+            old_sold: one.sold[0],
+            new_sold: one.sold[1],
+            cause: one.cause,
+            title: one.title,
+            class: one.class,
+            side: one.side,
+        })
+        .filter(|change| change.old != change.new)
+        .collect()
+}
+
+/// Why one takeoff costs something else by another price book, in the order it is told.
+#[derive(Clone, Debug)]
+pub struct Books {
+    /// Other prices for what the first book makes you buy.
+    pub prices: Vec<Change>,
+    /// Other rules of buying, at the prices of the second book.
+    pub rules: Vec<Change>,
+    /// Overhead, contingency, profit, minimum, rounding and tax, which follow.
+    pub added: Vec<Change>,
+}
+
+impl Books {
+    pub fn all(&self) -> impl Iterator<Item = &Change> {
+        self.prices.iter().chain(&self.rules).chain(&self.added)
+    }
+}
+
+/// Compares the job by two books; `days` are the prices of the second one.
+///
+/// Between the two stands the first book's shopping list at the second book's prices. A
+/// thing the second book does not sell, or sells by another unit, has no second price:
+/// its whole change belongs to the rules.
+pub fn books(
+    old: &Priced,
+    new: &Priced,
+    book: &PriceBook,
+    days: &[Prices],
+    policy: &PricePolicy,
+    fixed: Option<&At<Money>>,
+) -> Books {
+    let between = old.needs.needs.iter().zip(&old.lines).map(|(need, line)| {
+        let price = second_price(need, line, new, book, days);
+        price.map_or_else(|| line.clone(), |dated| line.at_price(dated))
+    });
+    let between = estimate(between.collect(), policy, fixed);
+    let (old_direct, old_added) = parted(&old.lines);
+    let (between, _) = parted(&between);
+    let (new_direct, new_added) = parted(&new.lines);
+    Books {
+        prices: compare(&old_direct, &between),
+        rules: compare(&between, &new_direct),
+        added: compare(&old_added, &new_added),
+    }
+}
+
+/// Direct cost, and what is added to it.
+fn parted(lines: &[LineItem]) -> (Vec<LineItem>, Vec<LineItem>) {
+    lines
+        .iter()
+        .cloned()
+        .partition(|line| line.side == Side::Direct)
+}
+
+/// What the second book asks for the same need, else for the item of the same name.
+fn second_price<'a>(
+    need: &Need,
+    line: &LineItem,
+    new: &'a Priced,
+    book: &PriceBook,
+    days: &'a [Prices],
+) -> Option<&'a Dated> {
+    let NeedItem::Item(key) = &need.item else {
+        return None;
+    };
+    let unit = |line: &LineItem| line.quantity.as_ref().map(Quantity::amount).map(|a| a.unit);
+    let same = new
+        .lines
+        .iter()
+        .find(|other| other.cause == line.cause && unit(other) == unit(line));
+    same.and_then(|line| line.price.as_ref()).or_else(|| {
+        let item = book.items.get(&key.value)?;
+        let day = need.placement.unwrap_or(0).min(days.len() - 1);
+        days[day]
+            .get(&key.value)
+            .filter(|_| Some(item.selling.unit) == unit(line))
+    })
+}
+
+#[cfg(test)]
+mod tests;

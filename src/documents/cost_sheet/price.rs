@@ -1,0 +1,91 @@
+//! From cost to price: every step with its share of the price before tax.
+
+use rust_decimal::Decimal;
+
+use super::lines::heading;
+use crate::costing::{Cause, LineItem, Side};
+use crate::documents::views::cost::PriceRow;
+use crate::documents::views::office::Sheet;
+use crate::input::book::Class;
+use crate::input::phrases::{ContingencyBase, Profit};
+use crate::values::{Money, rounding};
+
+/// Classes, direct cost, what is added to it, cost, what is added to that, price, tax, total.
+pub(super) fn price(sheet: &Sheet<'_>) -> Vec<PriceRow> {
+    let quoted = sheet.offer.quoted();
+    let totals = quoted.totals();
+    let whole = totals.price.dollars();
+    let row = |kind: &str, label: &str, amount: Money, shared: bool| PriceRow {
+        kind: kind.to_owned(),
+        label: label.to_owned(),
+        amount: amount.plain(),
+        share: if shared && !whole.is_zero() {
+            let share = amount.dollars() / whole * Decimal::ONE_HUNDRED;
+            format!("{}%", rounding::with_places(share, 1))
+        } else {
+            String::new()
+        },
+    };
+    let of_side = |side: Side| quoted.lines.iter().filter(move |line| line.side == side);
+    let mut rows = Vec::new();
+    for class in Class::ALL {
+        let of_class: Vec<Money> = of_side(Side::Direct)
+            .filter(|line| line.class == Some(class))
+            .map(LineItem::money)
+            .collect();
+        if !of_class.is_empty() {
+            rows.push(row(
+                "plain",
+                heading(class),
+                of_class.into_iter().sum(),
+                true,
+            ));
+        }
+    }
+    rows.push(row("sum", "Direct cost", totals.direct, true));
+    rows.extend(
+        of_side(Side::Indirect).map(|line| row("plain", &label(sheet, line), line.money(), true)),
+    );
+    rows.push(row("sum", "Our cost", totals.cost, true));
+    rows.extend(
+        of_side(Side::Price).map(|line| row("plain", &label(sheet, line), line.money(), true)),
+    );
+    rows.push(row("sum", "Price before tax", totals.price, true));
+    rows.extend(
+        of_side(Side::Tax).map(|line| row("plain", &label(sheet, line), line.money(), false)),
+    );
+    rows.push(row("sum", "Total on the quote", totals.total, false));
+    rows
+}
+
+/// What a line is, and by which percentage.
+fn label(sheet: &Sheet<'_>, line: &LineItem) -> String {
+    let policy = &sheet.business.price;
+    match &line.cause {
+        Cause::Overhead => format!("{}, {} of direct cost", line.title, policy.overhead.value),
+        Cause::Contingency => format!(
+            "{}, {} of {}",
+            line.title,
+            policy.contingency.value,
+            match policy.contingency_on {
+                ContingencyBase::Direct => "direct cost",
+                ContingencyBase::DirectAndOverhead => "cost and overhead",
+            }
+        ),
+        Cause::Profit => match policy.profit.value {
+            Profit::Markup(percent) => format!("{}, {percent} on cost", line.title),
+            Profit::Margin(percent) => format!("{}, {percent} of price", line.title),
+        },
+        Cause::Rounding => format!("Rounded up to the next {}", policy.round_up_to.value),
+        Cause::Tax(name) => {
+            let tax = policy.taxes.iter().find(|tax| tax.name == *name);
+            tax.map_or_else(
+                || line.title.clone(),
+                |tax| format!("{}, {}", line.title, tax.rate.value),
+            )
+        }
+        Cause::Need(_) | Cause::PurchaseTax(_) | Cause::Minimum | Cause::Fixed => {
+            line.title.clone()
+        }
+    }
+}

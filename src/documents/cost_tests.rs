@@ -1,0 +1,114 @@
+//! The cost sheet's pages: complete, inside the margins, nothing on top of anything else, and
+//! marked for the office.
+
+use std::fmt::Write as _;
+
+use super::cost_document;
+use super::cost_sheet::cost_sheet;
+use super::quote_tests::reach::{all_words, check_pages};
+use super::views::office::Sheet;
+use crate::advice::{Case, advice};
+use crate::costing::{Prices, offer, prices};
+use crate::input::{book, business, job};
+use crate::press::drawing::Rgb;
+use crate::press::page::{Document, Ink};
+use crate::reading::{Problems, Sources, yaml};
+use crate::values::Day;
+
+const BUSINESS: &str = include_str!("../../demo-quotes/business.yaml");
+const BOOK: &str = include_str!("../../price-books/river-road.yaml");
+const PATIO: &str = include_str!("../../demo-quotes/garden-patio.yaml");
+const WALK: &str = include_str!("../../demo-quotes/front-walk.yaml");
+
+fn pages(takeoff: &str) -> Document {
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let mut node = |name: &str, text: &str| {
+        let id = sources.add(name, text.to_owned());
+        yaml::read(id, &sources, &mut Problems::default()).expect("sound YAML")
+    };
+    let nodes = [node("b", BUSINESS), node("p", BOOK), node("j", takeoff)];
+    let business = business::read(&nodes[0], &mut problems).expect("a business");
+    let book = book::read(&nodes[1], &mut problems).expect("a book");
+    let written = job::read(&nodes[2], &mut problems).expect("a takeoff");
+    let takeoff = job::resolve(written, "job", &book, &business, &mut problems);
+    let takeoff = takeoff.expect("a takeoff");
+    let quoted: Day = "2026-05-04".parse().expect("a day");
+    let days: Vec<Prices> = takeoff
+        .placements
+        .iter()
+        .map(|_| prices(&book, quoted, &takeoff.name))
+        .collect();
+    let offer = offer(&takeoff, &book, &business, &days, &mut problems);
+    assert!(problems.is_empty(), "{problems:?}");
+    let sheet = Sheet {
+        takeoff: &takeoff,
+        business: &business,
+        book: &book,
+        quoted,
+        days: &days,
+        offer: &offer.expect("an offer"),
+        sources: &sources,
+    };
+    let found = advice(Case {
+        takeoff: &takeoff,
+        business: &business,
+        book: &book,
+        offer: sheet.offer,
+        days: &days,
+        quoted,
+    });
+    let (view, figures) = cost_sheet(&sheet, &found, Rgb(0, 0, 0));
+    cost_document(&view, &figures).unwrap_or_else(|error| panic!("{error}"))
+}
+
+/// The words of one page.
+fn words(document: &Document, page: usize) -> String {
+    let runs = document.pages[page].marks.iter();
+    runs.filter_map(|mark| match &mark.ink {
+        Ink::Glyphs(run) => Some(run.glyphs.iter().map(|glyph| glyph.text.as_str())),
+        Ink::Path(_) | Ink::Clipped { .. } | Ink::Picture { .. } => None,
+    })
+    .flatten()
+    .collect()
+}
+
+#[test]
+fn every_page_says_twice_whose_it_is() {
+    for takeoff in [PATIO, WALK] {
+        let document = pages(takeoff);
+        assert_eq!(document.pages.len(), 2);
+        check_pages("cost sheet", &document);
+        for page in 0..document.pages.len() {
+            let words = words(&document, page).replace('\u{a0}', " ");
+            let count = words.matches("not for the customer").count();
+            assert_eq!(count, 2, "{words}");
+        }
+        assert!(!all_words(&document).contains("555-0142"), "no letterhead");
+    }
+}
+
+#[test]
+fn long_names_and_many_choices_go_on_over_pages() {
+    let (mut lumps, mut options) = (String::new(), String::new());
+    for i in 1..=30 {
+        let name = "a thing with a name that is much too long for its column";
+        let _ = writeln!(lumps, "  - {name}, number {i}: {{cost: 1234567.89}}");
+    }
+    for i in 1..=5 {
+        let name = "A long and rather wordy choice that nobody needs";
+        let _ = writeln!(
+            options,
+            "  - {name}, number {i}:\n      add: [clear sealer: {i}00 sq ft]"
+        );
+    }
+    let job = format!(
+        "customer: Ira Sample\nslabs: {{walk: 28 ft x 4 ft, patio: {{size: 100 ft x 90 ft}}}}\nextra:\n{lumps}options:\n{options}"
+    );
+    let document = pages(&job);
+    assert!(3 < document.pages.len());
+    check_pages("long", &document);
+    let words = all_words(&document);
+    for expected in ["number 30", "37,037,036.70", "Every choice"] {
+        assert!(words.contains(expected), "{expected}");
+    }
+}

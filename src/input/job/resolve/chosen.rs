@@ -1,0 +1,256 @@
+//! The job with every choice: which slabs it has, how they are made, what is left out.
+//!
+//! Whatever a choice leaves alone is one and the same slab in all of them, so that
+//! it is measured once.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
+
+use super::{sections, slab};
+use crate::input::book::PriceBook;
+use crate::input::business::Business;
+use crate::input::job::EdgePart;
+use crate::input::job::options::{Change, Choice, MOST, OptionItem, choices, count};
+use crate::input::job::positions::{self, Contact};
+use crate::input::job::takeoff::{Slab, Takeoff};
+use crate::input::job::written::SlabWritten;
+use crate::reading::{At, Problem, Problems};
+
+/// The slabs as measured, each at its place, before any edge is shared.
+pub(super) struct Site<'a> {
+    pub slabs: Vec<(Slab, SlabWritten)>,
+    pub contacts: Vec<Contact>,
+    /// Some slabs are missing here, since they have a problem of their own.
+    pub incomplete: bool,
+    pub book: &'a PriceBook,
+    pub business: &'a Business,
+}
+
+/// The slabs that were made so far.
+struct Made<'a> {
+    site: &'a Site<'a>,
+    /// For each slab, its versions.
+    versions: Vec<Vec<Version<'a>>>,
+}
+
+/// One slab with the values that some options give it.
+struct Version<'a> {
+    changes: Vec<&'a Change>,
+    /// None where these values make no slab.
+    slab: Option<Slab>,
+    /// The same with the edges of different neighbors, before steps are laid on them.
+    made: Vec<(Vec<EdgePart>, Arc<Slab>)>,
+}
+
+/// `job` as quoted, and with every other choice; what no choice can be is reported.
+pub(super) fn chosen(job: &Takeoff, site: &Site<'_>, problems: &mut Problems) -> Option<Takeoff> {
+    let groups = Arc::clone(&job.options);
+    let all = if count(&groups) <= MOST {
+        choices(&groups)
+    } else {
+        vec![Choice::as_quoted(&groups)]
+    };
+    let mut made = Made {
+        site,
+        versions: site
+            .slabs
+            .iter()
+            .map(|(slab, _)| vec![Version::as_measured(slab)])
+            .collect(),
+    };
+    let mut jobs: BTreeMap<Choice, Takeoff> = BTreeMap::new();
+    // Many choices meet the same slip.
+    let mut found = Problems::default();
+    for choice in all {
+        let taken = choice.taken(&groups);
+        if let Some(slabs) = made.slabs(&taken, &mut found) {
+            jobs.insert(choice, with(job, slabs, &taken));
+        }
+    }
+    let mut told: Vec<Problem> = Vec::new();
+    for problem in found {
+        if !told.contains(&problem) {
+            told.push(problem);
+        }
+    }
+    problems.extend(told);
+    let quoted = jobs.remove(&Choice::as_quoted(&groups))?;
+    Some(Takeoff {
+        otherwise: jobs,
+        ..quoted
+    })
+}
+
+/// The job with these slabs, less what is dropped, and with what is added.
+fn with(job: &Takeoff, slabs: Vec<Arc<Slab>>, taken: &[&OptionItem]) -> Takeoff {
+    let dropped = dropped(taken);
+    let mut job = job.clone();
+    job.slabs = slabs;
+    job.removals
+        .retain(|one| !dropped.contains(one.name.value.as_str()));
+    job.extras
+        .retain(|one| !dropped.contains(one.name.value.as_str()));
+    job.added = taken
+        .iter()
+        .flat_map(|option| option.add.iter().cloned())
+        .collect();
+    job
+}
+
+fn dropped<'a>(taken: &[&'a OptionItem]) -> BTreeSet<&'a str> {
+    let names = taken.iter().flat_map(|option| &option.drop);
+    names.map(|name| name.value.as_str()).collect()
+}
+
+impl<'a> Made<'a> {
+    /// The slabs when these options are taken; none if they cannot be.
+    fn slabs(
+        &mut self,
+        taken: &[&'a OptionItem],
+        problems: &mut Problems,
+    ) -> Option<Vec<Arc<Slab>>> {
+        let dropped = dropped(taken);
+        let sound = self.placed(taken, &dropped, problems);
+        let mut numbers: Vec<Option<usize>> = Vec::new();
+        for (i, (slab, _)) in self.site.slabs.iter().enumerate() {
+            if dropped.contains(slab.key.as_str()) {
+                numbers.push(None);
+            } else {
+                let changes = taken
+                    .iter()
+                    .flat_map(|option| &option.change)
+                    .filter(|change| change.slab.value == slab.key);
+                numbers.push(Some(self.version(i, changes.collect(), problems)));
+            }
+        }
+        let versions = &self.versions;
+        let here: Vec<Option<&Slab>> = numbers
+            .iter()
+            .enumerate()
+            .map(|(i, number)| number.and_then(|number| versions[i][number].slab.as_ref()))
+            .collect();
+        let wanted = numbers.iter().flatten().count();
+        if !sound || here.iter().flatten().count() != wanted {
+            return None;
+        }
+        let edges = positions::shared(&here, &self.site.contacts);
+        let numbered = numbers.into_iter().zip(edges).enumerate();
+        Some(
+            numbered
+                .filter_map(|(i, (number, edges))| {
+                    let version = &mut self.versions[i][number?];
+                    let known = version.made.iter().find(|(known, _)| *known == edges);
+                    if let Some((_, known)) = known {
+                        return Some(Arc::clone(known));
+                    }
+                    let mut slab = Slab {
+                        edges: edges.clone(),
+                        ..version.slab.clone()?
+                    };
+                    sections::placed(&mut slab, &self.site.slabs[i].1, problems);
+                    let slab = Arc::new(slab);
+                    version.made.push((edges, Arc::clone(&slab)));
+                    Some(slab)
+                })
+                .collect(),
+        )
+    }
+
+    /// Whether a slab is left, and none was placed by one that is dropped.
+    fn placed(
+        &self,
+        taken: &[&OptionItem],
+        dropped: &BTreeSet<&str>,
+        problems: &mut Problems,
+    ) -> bool {
+        let before = problems.len();
+        let is_dropped = |name: &str| dropped.contains(name);
+        let left = self
+            .site
+            .slabs
+            .iter()
+            .filter(|(slab, _)| !is_dropped(&slab.key));
+        if left.clone().next().is_none() {
+            let keys = || self.site.slabs.iter().map(|(slab, _)| &slab.key);
+            let drops = taken.iter().filter_map(|option| {
+                let of_slab = |name: &&At<String>| keys().any(|key| *key == name.value);
+                Some((&option.title, option.drop.iter().find(of_slab)?))
+            });
+            let drops: Vec<(&String, &At<String>)> = drops.collect();
+            let Some((_, last)) = drops.last().filter(|_| !self.site.incomplete) else {
+                return false;
+            };
+            let titles: Vec<String> = drops
+                .iter()
+                .map(|(title, _)| format!("`{title}`"))
+                .collect();
+            let message = format!("with {} no slab is left", titles.join(" and "));
+            problems.push(Problem::new("nothing-left", message).at(last.place).help("keep one slab in every choice; what excludes each other belongs under one `choose one`"));
+        }
+        for (slab, written) in left {
+            let Some(reference) = positions::reference(written) else {
+                continue;
+            };
+            let mut drops = taken.iter().flat_map(|option| &option.drop);
+            let Some(drop) = drops.find(|name| name.value == reference.value.slab) else {
+                continue;
+            };
+            let word = if written.on.is_some() { "on" } else { "beside" };
+            let message = format!(
+                "`{}` lies {word} `{}`, which is dropped here",
+                slab.key, drop.value
+            );
+            problems.push(
+                Problem::new("placed-by-dropped", message)
+                    .at(drop.place)
+                    .also(reference.place, "its place is said here")
+                    .help(format!(
+                        "drop `{}` too, or say where it lies without `{}`",
+                        slab.key, drop.value
+                    )),
+            );
+        }
+        problems.len() == before
+    }
+
+    /// The number of the version of slab `i` that these changes make.
+    fn version(&mut self, i: usize, changes: Vec<&'a Change>, problems: &mut Problems) -> usize {
+        let same = |version: &Version<'_>| {
+            version.changes.len() == changes.len()
+                && version
+                    .changes
+                    .iter()
+                    .zip(&changes)
+                    .all(|(one, other)| std::ptr::eq(*one, *other))
+        };
+        if let Some(known) = self.versions[i].iter().position(same) {
+            return known;
+        }
+        let (measured, written) = &self.site.slabs[i];
+        let mut written = written.clone();
+        for change in &changes {
+            written.values = change.values.clone().or(&written.values).0;
+        }
+        let made = slab::slab(&written, self.site.book, self.site.business, problems);
+        self.versions[i].push(Version {
+            changes,
+            slab: made.map(|slab| Slab {
+                outline: measured.outline.clone(),
+                placement: measured.placement,
+                ..slab
+            }),
+            made: Vec::new(),
+        });
+        self.versions[i].len() - 1
+    }
+}
+
+impl Version<'_> {
+    fn as_measured(slab: &Slab) -> Self {
+        Self {
+            changes: Vec::new(),
+            slab: Some(slab.clone()),
+            made: Vec::new(),
+        }
+    }
+}

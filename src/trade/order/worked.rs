@@ -1,0 +1,104 @@
+//! What was worked out once serves every choice that has the same slabs.
+//!
+//! Most choices leave most of the job alone. A quantity of the same parts by the same
+//! name is then the very same quantity, and not computed again.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use super::Section;
+use super::sticks::{CutPlan, cut_plan};
+use crate::input::job::{Slab, Takeoff};
+use crate::trade::crew::TaskHours;
+use crate::trade::measure::{Measured, Run, SlabQuantities};
+use crate::trade::working::Quantity;
+use crate::values::Length;
+
+/// What the choices of one takeoff, priced by the same rules, have in common.
+#[derive(Debug, Default)]
+pub struct Worked {
+    /// Keeps every slab it has seen, so that their addresses tell them apart.
+    pub measured: Measured,
+    parts: BTreeMap<(&'static str, *const Slab), Option<Quantity>>,
+    bought: BTreeMap<String, Vec<(Parts, Quantity)>>,
+    tasks: BTreeMap<String, Vec<(Parts, TaskHours)>>,
+    plans: Vec<(Vec<Run>, [Length; 2], CutPlan)>,
+}
+
+type Parts = Vec<(Section, Quantity)>;
+
+impl Worked {
+    /// One quantity of each slab that has it; `what` is its name here.
+    pub fn each(
+        &mut self,
+        what: &'static str,
+        takeoff: &Takeoff,
+        slabs: &[SlabQuantities],
+        make: impl Fn(&Slab, &SlabQuantities) -> Option<Quantity>,
+    ) -> Vec<(Section, Quantity)> {
+        let slabs = takeoff.slabs.iter().zip(slabs).enumerate();
+        slabs
+            .filter_map(|(i, (slab, measured))| {
+                let known = self.parts.entry((what, Arc::as_ptr(slab)));
+                let part = known.or_insert_with(|| make(slab, measured));
+                part.clone().map(|part| (Section::Slab(i), part))
+            })
+            .collect()
+    }
+
+    /// What is bought of an item by this name for these parts.
+    pub(super) fn bought(
+        &mut self,
+        (item, name): (&str, &str),
+        parts: &[(Section, Quantity)],
+        make: impl FnOnce() -> Quantity,
+    ) -> Quantity {
+        once(&mut self.bought, &format!("{item}, {name}"), parts, make)
+    }
+
+    /// The task of this name with these parts.
+    pub(in crate::trade) fn task(
+        &mut self,
+        name: &str,
+        parts: &[(Section, Quantity)],
+        make: impl FnOnce() -> TaskHours,
+    ) -> TaskHours {
+        once(&mut self.tasks, name, parts, make)
+    }
+
+    pub fn plan(&mut self, runs: &[Run], stock: Length, lap: Length) -> CutPlan {
+        let same = |(known, lengths, _): &&(Vec<Run>, [Length; 2], CutPlan)| {
+            known == runs && *lengths == [stock, lap]
+        };
+        if let Some((.., plan)) = self.plans.iter().find(same) {
+            return plan.clone();
+        }
+        let plan = cut_plan(runs, stock, lap);
+        self.plans.push((runs.to_vec(), [stock, lap], plan.clone()));
+        plan
+    }
+}
+
+fn once<T: Clone>(
+    known: &mut BTreeMap<String, Vec<(Parts, T)>>,
+    name: &str,
+    parts: &[(Section, Quantity)],
+    make: impl FnOnce() -> T,
+) -> T {
+    let same = |(before, _): &&(Parts, T)| {
+        before.len() == parts.len()
+            && before
+                .iter()
+                .zip(parts)
+                .all(|(one, other)| one.0 == other.0 && one.1.is(&other.1))
+    };
+    if let Some(found) = known.get(name)
+        && let Some((_, value)) = found.iter().find(same)
+    {
+        return value.clone();
+    }
+    let value = make();
+    let before = known.entry(name.to_owned()).or_default();
+    before.push((parts.to_vec(), value.clone()));
+    value
+}

@@ -1,0 +1,21 @@
+//! Advice on what customers may choose.
+
+use super::{EXPOSURE, Files};
+
+#[test]
+fn a_set_figure_that_an_option_would_change() {
+    let option = |option: &str| {
+        let set = "exposure: frost\nset:\n  finish broom hours: {to: 14, because: two people}\noptions:\n";
+        Files::new().job(EXPOSURE, &format!("{set}  - Step: {{{option}}}"))
+    };
+    let step = "change: {patio: {finish: trowel}}, add: [clear sealer: 10 sq ft]";
+    option(step).silent("set-with-option");
+    option("add: [clear sealer: 10 sq ft]").silent("set-with-option");
+    let walk = option("drop: [walk]").job("slabs:\n", "slabs:\n  walk: 20 ft x 4 ft\n");
+    let said = walk.says(
+        "set-with-option",
+        "with `Step` it would be computed as 9.22 hours and not as 11.14 hours",
+        "off by the difference",
+    );
+    assert_eq!(said, "14");
+}
