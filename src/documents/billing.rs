@@ -10,7 +10,7 @@ use super::views::bill::{AmountRow, BillView};
 use super::views::quote::{FileFacts, Term};
 use crate::input::business::Business;
 use crate::office::account::Account;
-use crate::office::record::{Bills, Credit, Figures, Invoice};
+use crate::office::record::{Bills, Credit, Figures, Invoice, Quote};
 use crate::press::drawing::{Drawing, Rgb};
 use crate::values::{Day, Money};
 
@@ -120,24 +120,32 @@ pub fn figures(of: Billing<'_>, invoice: &Invoice, accent: Rgb) -> BTreeMap<Stri
     BTreeMap::from([("parts".to_owned(), bar(&parts, accent))])
 }
 
+/// What the file says of itself.
+pub(super) fn facts(of: Billing<'_>, word: &str, name: &str) -> Option<FileFacts> {
+    let (_, quote) = of.account.quote()?;
+    Some(FileFacts {
+        title: format!("{word} {name}, {}", of.business.firm.name),
+        subject: quote.title.clone(),
+        language: "en-US".to_owned(),
+        created: of.day.noon(),
+    })
+}
+
+/// Name and address.
+pub(super) fn customer(quote: &Quote) -> String {
+    let parts = [Some(quote.customer.as_str()), quote.address.as_deref()];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
 fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillView> {
     let (_, quote) = of.account.quote()?;
     let day = of.day.long();
     Some(BillView {
-        file: FileFacts {
-            title: format!("{word} {name}, {}", of.business.firm.name),
-            subject: quote.title.clone(),
-            language: "en-US".to_owned(),
-            created: of.day.noon(),
-        },
+        file: facts(of, word, name)?,
         firm: offering::firm(of.business),
         heading: heading.to_owned(),
         word: word.to_owned(),
-        customer: [Some(quote.customer.as_str()), quote.address.as_deref()]
-            .into_iter()
-            .flatten()
-            .collect::<Vec<_>>()
-            .join(", "),
+        customer: customer(quote),
         number: format!("{name}, {day}"),
         running_head: format!("{word} {name}, {day}"),
         amount: String::new(),
@@ -154,7 +162,7 @@ fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillV
 }
 
 /// `6% sales tax of $344.76`, as far as the record says.
-fn taxes(figures: &Figures) -> String {
+pub(super) fn taxes(figures: &Figures) -> String {
     let taxes: Vec<String> = figures
         .taxes
         .iter()
@@ -164,7 +172,7 @@ fn taxes(figures: &Figures) -> String {
     taxes.join(" and ")
 }
 
-fn row(what: impl Into<String>, amount: String, is_total: bool) -> AmountRow {
+pub(super) fn row(what: impl Into<String>, amount: String, is_total: bool) -> AmountRow {
     AmountRow {
         what: what.into(),
         amount,
@@ -200,7 +208,7 @@ fn agreed(of: Billing<'_>) -> Option<Vec<AmountRow>> {
         accepted.contract.total.0.plain(),
         true,
     ));
-    let changes = of.account.changes.iter().filter(|one| one.accepted);
+    let changes = of.account.changes.iter().filter(|one| one.is_accepted());
     for one in changes {
         rows.push(row(
             format!("Change {}: {}", one.change.change, one.change.title),
@@ -214,7 +222,7 @@ fn agreed(of: Billing<'_>) -> Option<Vec<AmountRow>> {
 }
 
 /// `+ 1,314.40`.
-fn signs(amount: Money) -> String {
+pub(super) fn signs(amount: Money) -> String {
     if amount < Money::ZERO {
         format!("\u{2212}\u{a0}{}", (-amount).plain())
     } else {

@@ -4,6 +4,7 @@
 //! computes a price or decides what a job needs.
 
 pub mod billing;
+pub mod change;
 mod cost;
 pub mod cost_sheet;
 pub mod error;

@@ -12,6 +12,7 @@ use std::sync::OnceLock;
 pub enum Template {
     Quote,
     Bill,
+    Change,
     /// For the office only.
     Cost,
 }
@@ -101,6 +102,22 @@ const BILL_PARTS: [(&str, &str); 3] = [
     ("bill/table", include_str!("../../templates/bill/table.hbs")),
 ];
 
+/// The parts of a change order; its head is that of an invoice.
+const CHANGE_PARTS: [(&str, &str); 3] = [
+    (
+        "change/acceptance",
+        include_str!("../../templates/change/acceptance.hbs"),
+    ),
+    (
+        "change/sums",
+        include_str!("../../templates/change/sums.hbs"),
+    ),
+    (
+        "change/work",
+        include_str!("../../templates/change/work.hbs"),
+    ),
+];
+
 /// The parts of the cost sheet, by the name they are included by.
 const COST_PARTS: [(&str, &str); 9] = [
     ("cost/parts", include_str!("../../templates/cost/parts.hbs")),
@@ -155,6 +172,7 @@ impl Template {
         match self {
             Self::Quote => "quote.hbs",
             Self::Bill => "bill.hbs",
+            Self::Change => "change.hbs",
             Self::Cost => "cost.hbs",
         }
     }
@@ -164,6 +182,7 @@ impl Template {
         match self {
             Self::Quote => include_str!("../../templates/quote.hbs"),
             Self::Bill => include_str!("../../templates/bill.hbs"),
+            Self::Change => include_str!("../../templates/change.hbs"),
             Self::Cost => include_str!("../../templates/cost.hbs"),
         }
     }
@@ -204,9 +223,15 @@ fn built_in() -> &'static Handlebars<'static> {
         let mut machine = Handlebars::new();
         machine.set_strict_mode(true);
         machine.register_escape_fn(escape);
-        let whole =
-            [Template::Quote, Template::Bill, Template::Cost].map(|one| (one.name(), one.text()));
-        let parts = QUOTE_PARTS.iter().chain(&BILL_PARTS).chain(&COST_PARTS);
+        let whole = [
+            Template::Quote,
+            Template::Bill,
+            Template::Change,
+            Template::Cost,
+        ]
+        .map(|one| (one.name(), one.text()));
+        let bills = BILL_PARTS.iter().chain(&CHANGE_PARTS);
+        let parts = QUOTE_PARTS.iter().chain(bills).chain(&COST_PARTS);
         for (name, text) in whole.iter().chain(parts) {
             add(&mut machine, name, text).expect("the built-in templates are sound");
         }

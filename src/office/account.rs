@@ -1,6 +1,8 @@
 //! The state of a job, replayed from its records: what is promised, billed, paid, owed.
 
-use super::record::{Accepted, Change, Credit, Figures, Invoice, Payment, Quote, Record, What};
+use super::record::{
+    Accepted, Bills, Change, Credit, Figures, Invoice, Payment, Quote, Record, What,
+};
 use crate::values::{Day, Money};
 
 /// Everything that follows from the records of one job.
@@ -47,12 +49,33 @@ pub enum Answer<'a> {
 pub struct ChangeState<'a> {
     pub day: Day,
     pub change: &'a Change,
-    pub accepted: bool,
+    pub answer: ChangeAnswer,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ChangeAnswer {
+    None,
+    Declined,
+    /// By the record of this place.
+    Accepted(u32),
+}
+
+impl ChangeState<'_> {
+    pub fn is_accepted(&self) -> bool {
+        matches!(self.answer, ChangeAnswer::Accepted(_))
+    }
+
+    /// Whether it still waits for the customer.
+    pub fn waits(&self) -> bool {
+        self.answer == ChangeAnswer::None
+    }
 }
 
 /// An invoice and what became of it.
 #[derive(Clone, Debug)]
 pub struct Billed<'a> {
+    /// Of its record.
+    pub place: u32,
     pub day: Day,
     pub invoice: &'a Invoice,
     pub voided: bool,
@@ -117,7 +140,11 @@ impl<'a> Account<'a> {
                     };
                 }
             }
-            What::Declined { because } => self.answer = Answer::Declined { because },
+            What::Declined {
+                change: Some(change),
+                ..
+            } => self.answer_change(*change, ChangeAnswer::Declined),
+            What::Declined { because, .. } => self.answer = Answer::Declined { because },
             What::Withdrawn { because } => self.answer = Answer::Withdrawn { because },
             What::Postponed { because, until } => {
                 self.answer = Answer::Postponed {
@@ -128,18 +155,13 @@ impl<'a> Account<'a> {
             What::Change(change) => self.changes.push(ChangeState {
                 day,
                 change,
-                accepted: false,
+                answer: ChangeAnswer::None,
             }),
             What::ChangeAccepted { change, .. } => {
-                let found = self
-                    .changes
-                    .iter_mut()
-                    .find(|one| one.change.change == *change);
-                if let Some(found) = found {
-                    found.accepted = true;
-                }
+                self.answer_change(*change, ChangeAnswer::Accepted(record.place));
             }
             What::Invoice(invoice) => self.invoices.push(Billed {
+                place: record.place,
                 day,
                 invoice,
                 voided: false,
@@ -171,6 +193,13 @@ impl<'a> Account<'a> {
                 }
             }
             What::Refunded(payment) => self.refunds.push((day, payment)),
+        }
+    }
+
+    fn answer_change(&mut self, number: u32, answer: ChangeAnswer) {
+        let mut changes = self.changes.iter_mut();
+        if let Some(found) = changes.find(|one| one.change.change == number) {
+            found.answer = answer;
         }
     }
 
@@ -218,10 +247,16 @@ impl<'a> Account<'a> {
     /// What was signed, changes included.
     pub fn contract(&self) -> Option<Figures> {
         let (_, accepted) = self.accepted()?;
-        let signed = self.changes.iter().filter(|one| one.accepted);
+        let signed = self.changes.iter().filter(|one| one.is_accepted());
         Some(signed.fold(accepted.contract.clone(), |sum, one| {
             sum.plus(&one.change.figures)
         }))
+    }
+
+    /// The last final invoice that is not void.
+    pub fn last_final(&self) -> Option<&Billed<'a>> {
+        let mut kept = self.invoices.iter().filter(|one| !one.voided);
+        kept.rfind(|one| one.invoice.bills == Bills::Final)
     }
 
     /// Every invoice that is not void, credits not taken off: a credit forgives, and what it

@@ -4,6 +4,12 @@
 //! says which rules made its figures; it holds the texts it was made from, so that they can be
 //! made again.
 
+mod bills;
+
+pub use bills::{
+    Bills, Change, ChangeLine, ChangeWork, Credit, Invoice, InvoiceLine, Payment, WorkLine,
+};
+
 use serde::{Deserialize, Serialize};
 
 use super::chain;
@@ -48,6 +54,8 @@ pub enum What {
     },
     Declined {
         because: String,
+        /// Only this change order, the job goes on.
+        change: Option<u32>,
     },
     Withdrawn {
         because: String,
@@ -186,7 +194,7 @@ pub struct TaxAmount {
 }
 
 /// One line of a cost or a price, with its working in words.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Line {
     pub cause: String,
@@ -244,83 +252,6 @@ pub struct Accepted {
     pub contract: Figures,
     /// The last day on which the customer may cancel, where the owner's law gives one.
     pub cancel_until: Option<Day>,
-}
-
-/// More or less work than was signed.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Change {
-    pub change: u32,
-    pub title: String,
-    pub lines: Vec<ChangeLine>,
-    pub figures: Figures,
-    /// Working days more, or fewer.
-    pub days: i32,
-    pub inputs: Vec<Input>,
-    pub pdf: Option<Pdf>,
-}
-
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct ChangeLine {
-    pub says: String,
-    pub price: Cents,
-}
-
-/// A bill.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Invoice {
-    pub invoice: u32,
-    pub bills: Bills,
-    pub lines: Vec<InvoiceLine>,
-    pub figures: Figures,
-    pub due: Day,
-    /// The business as it was, word for word.
-    pub inputs: Vec<Input>,
-    pub pdf: Option<Pdf>,
-}
-
-/// What an invoice is for.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", deny_unknown_fields)]
-pub enum Bills {
-    /// A payment of the schedule, from 0.
-    Stage(usize),
-    /// Contract and changes, less what was billed.
-    Final,
-}
-
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct InvoiceLine {
-    pub says: String,
-    pub price: Cents,
-}
-
-/// Less owed than was billed.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Credit {
-    pub credit: u32,
-    pub invoice: u32,
-    pub because: String,
-    pub figures: Figures,
-    /// The business as it was, word for word.
-    pub inputs: Vec<Input>,
-    pub pdf: Option<Pdf>,
-}
-
-/// Money that came in, or went back.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Payment {
-    pub payment: u32,
-    pub amount: Cents,
-    /// `check 1042`, `card`, `cash` and the like.
-    pub how: String,
-    /// The invoice it was meant for; none goes to the oldest first.
-    pub invoice: Option<u32>,
 }
 
 impl Record {

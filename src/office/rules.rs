@@ -1,6 +1,6 @@
 //! What may happen next to a job, and what to do instead where it may not.
 
-use super::account::{Account, Answer};
+use super::account::{Account, Answer, ChangeAnswer};
 use super::record::{Bills, Credit, Payment, What};
 use crate::values::{Day, Money};
 
@@ -44,6 +44,13 @@ pub fn may(
                 )),
                 _ => Ok(()),
             }
+        }
+        What::Declined {
+            change: Some(change),
+            ..
+        } => {
+            in_force(account, number)?;
+            waiting(account, number, *change)
         }
         What::Declined { .. } | What::Withdrawn { .. } | What::Postponed { .. } => {
             unanswered(account, number, "this")
@@ -138,7 +145,7 @@ fn closed(account: &Account<'_>) -> &'static str {
 }
 
 /// A job under contract.
-fn signed(account: &Account<'_>, number: &str, what: &What) -> Result<(), Refusal> {
+fn in_force(account: &Account<'_>, number: &str) -> Result<(), Refusal> {
     if account.accepted().is_none() {
         return Err(refuse(
             "not-accepted",
@@ -146,11 +153,45 @@ fn signed(account: &Account<'_>, number: &str, what: &What) -> Result<(), Refusa
             format!("when it is signed: `flatwork accept {number} --by NAME`"),
         ));
     }
+    Ok(())
+}
+
+/// A change order that nobody has answered yet.
+fn waiting(account: &Account<'_>, number: &str, change: u32) -> Result<(), Refusal> {
+    let mut changes = account.changes.iter();
+    let found = changes.find(|one| one.change.change == change);
+    match found.map(|one| one.answer) {
+        Some(ChangeAnswer::None) => Ok(()),
+        Some(ChangeAnswer::Accepted(_)) => Err(refuse(
+            "change-accepted-already",
+            format!("change {change} of {number} was accepted already"),
+            "a further change is a change order of its own",
+        )),
+        Some(ChangeAnswer::Declined) => Err(refuse(
+            "change-declined-already",
+            format!("change {change} of {number} was declined"),
+            format!("write it once more: `flatwork change {number} FILE`"),
+        )),
+        None => Err(refuse(
+            "no-such-change",
+            format!("{number} has no change {change}"),
+            format!("write it first: `flatwork change {number} FILE`"),
+        )),
+    }
+}
+
+/// What only a job under contract can have.
+fn signed(account: &Account<'_>, number: &str, what: &What) -> Result<(), Refusal> {
+    in_force(account, number)?;
     match what {
         What::Invoice(invoice) => {
             let mut kept = account.invoices.iter().filter(|one| !one.voided);
-            let again = kept.find(|one| {
-                one.invoice.bills == invoice.bills || one.invoice.bills == Bills::Final
+            // What is left after a final invoice, such as a late change, is a final invoice too.
+            let again = kept.find(|one| match invoice.bills {
+                Bills::Final => false,
+                Bills::Stage(_) => {
+                    one.invoice.bills == invoice.bills || one.invoice.bills == Bills::Final
+                }
             });
             match again {
                 None => Ok(()),
@@ -167,25 +208,7 @@ fn signed(account: &Account<'_>, number: &str, what: &What) -> Result<(), Refusa
                 )),
             }
         }
-        What::ChangeAccepted { change, .. } => {
-            let found = account
-                .changes
-                .iter()
-                .find(|one| one.change.change == *change);
-            match found {
-                Some(found) if !found.accepted => Ok(()),
-                Some(_) => Err(refuse(
-                    "change-accepted-already",
-                    format!("change {change} of {number} was accepted already"),
-                    "a further change is a change order of its own",
-                )),
-                None => Err(refuse(
-                    "no-such-change",
-                    format!("{number} has no change {change}"),
-                    format!("write it first: `flatwork change {number} FILE`"),
-                )),
-            }
-        }
+        What::ChangeAccepted { change, .. } => waiting(account, number, *change),
         _ => Ok(()),
     }
 }

@@ -79,7 +79,7 @@ fn figures(priced: &Priced) -> Figures {
     Figures::of(priced.totals().price, taxes.collect())
 }
 
-fn lines(priced: &Priced) -> Vec<Line> {
+pub fn lines(priced: &Priced) -> Vec<Line> {
     let mut needs = priced.needs.needs.iter();
     let lines = priced.lines.iter();
     lines.map(|one| line(one, needs.next())).collect()

@@ -1,6 +1,7 @@
 //! The outside world: files, the clock, the command line.
 
 pub mod cabinet;
+pub mod changing;
 pub mod cli;
 pub mod desk;
 pub mod exports;

@@ -1,10 +1,11 @@
-//! From the records of a job to the bytes of an invoice or a credit.
+//! From the records of a job to the bytes of an invoice, a credit or a change order.
 
 use crate::documents::billing::{self, Billing};
+use crate::documents::change::{self, change_document};
 use crate::documents::{DocumentError, bill_document};
 use crate::input::business::Business;
 use crate::office::account::Account;
-use crate::office::record::{Credit, Invoice};
+use crate::office::record::{Change, Credit, Invoice};
 use crate::press::layout::style::Look;
 use crate::press::page::Document;
 use crate::press::pdf;
@@ -51,6 +52,25 @@ pub fn credit(
         bill_document(&view, &std::collections::BTreeMap::new()),
         problems,
     )
+}
+
+/// The change order as a PDF.
+pub fn change(
+    number: &str,
+    day: Day,
+    account: &Account<'_>,
+    change: &Change,
+    business: &Business,
+    problems: &mut Problems,
+) -> Option<Vec<u8>> {
+    let of = Billing {
+        number,
+        day,
+        account,
+        business,
+    };
+    let view = change::change(of, change)?;
+    written(change_document(&view), problems)
 }
 
 fn written(document: Result<Document, DocumentError>, problems: &mut Problems) -> Option<Vec<u8>> {

@@ -2,6 +2,7 @@
 
 use super::Billing;
 use crate::documents::views::bill::BillRow;
+use crate::office::account::ChangeAnswer;
 use crate::office::billing::stages;
 use crate::office::record::{Bills, Figures, Invoice};
 use crate::values::Money;
@@ -66,13 +67,18 @@ fn parts(of: Billing<'_>, invoice: &Invoice) -> Option<Vec<Part>> {
             })
     };
     let last = invoice.bills == Bills::Final;
+    // A final invoice before this one has billed every stage, and every change signed until then.
+    let ended = of.account.last_final().map(|one| one.place);
     let mut parts: Vec<Part> = quote
         .payments
         .iter()
         .zip(agreed)
         .enumerate()
         .map(|(i, (stage, agreed))| {
-            let before = billed(&Bills::Stage(i));
+            let before = match ended {
+                Some(_) => agreed.clone(),
+                None => billed(&Bills::Stage(i)),
+            };
             let this = if last {
                 agreed.less(&before)
             } else if invoice.bills == Bills::Stage(i) {
@@ -90,19 +96,28 @@ fn parts(of: Billing<'_>, invoice: &Invoice) -> Option<Vec<Part>> {
             }
         })
         .collect();
-    let changes = of.account.changes.iter().filter(|one| one.accepted);
-    parts.extend(changes.map(|one| Part {
-        mark: format!("C{}", one.change.change),
-        what: one.change.title.clone(),
-        share: String::new(),
-        agreed: one.change.figures.clone(),
-        before: Figures::default(),
-        this: if last {
-            one.change.figures.clone()
-        } else {
-            Figures::default()
-        },
-    }));
+    for one in &of.account.changes {
+        let ChangeAnswer::Accepted(place) = one.answer else {
+            continue;
+        };
+        let agreed = one.change.figures.clone();
+        let before = match ended {
+            Some(ended) if place < ended => agreed.clone(),
+            Some(_) | None => Figures::default(),
+        };
+        parts.push(Part {
+            mark: format!("C{}", one.change.change),
+            what: one.change.title.clone(),
+            share: String::new(),
+            this: if last {
+                agreed.less(&before)
+            } else {
+                Figures::default()
+            },
+            agreed,
+            before,
+        });
+    }
     Some(parts)
 }
 
@@ -118,7 +133,7 @@ fn shown(
         if money.is_zero() {
             "\u{2013}".to_owned()
         } else {
-            money.plain()
+            money.plain().replace('-', "\u{2212}")
         }
     };
     BillRow {

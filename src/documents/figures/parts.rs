@@ -57,12 +57,20 @@ pub fn bar(parts: &[Part; 3], accent: Rgb) -> Drawing {
         if 0.0 < part.share {
             // The last part's words end with the bar, where there is no room at its start.
             let at_end = i == 2;
-            let x = if at_end { WIDTH } else { left };
+            // Words that do not fit beside those before them stand further along their part.
+            let along = left.max(said_until);
+            let x = if at_end {
+                WIDTH
+            } else if along + ROOM <= right {
+                along
+            } else {
+                left
+            };
             let anchor = if at_end { Anchor::End } else { Anchor::Start };
             let free = if at_end {
                 said_until <= WIDTH - ROOM
             } else {
-                said_until <= left
+                said_until <= x
             };
             if free {
                 let mut name = words(part.name.clone(), at(x, 9.0), 8.5);
@@ -73,7 +81,7 @@ pub fn bar(parts: &[Part; 3], accent: Rgb) -> Drawing {
                     amount.face = Face::Bold;
                 }
                 shapes.extend([Shape::Words(name), Shape::Words(amount)]);
-                said_until = left + ROOM;
+                said_until = x + ROOM;
             }
         }
         left = right;

@@ -20,7 +20,9 @@ mod surface;
 
 use std::collections::BTreeMap;
 
-use super::views::quote::{Acceptance, Cure, FileFacts, Firm, Headed, PhotoView, QuoteView, Total};
+use super::views::quote::{
+    Acceptance, Cure, FileFacts, Firm, Headed, PhotoView, QuoteView, Term, Total,
+};
 use crate::costing::{Offer, Totals};
 use crate::input::business::Business;
 use crate::input::job::Takeoff;
@@ -142,6 +144,25 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         cancellation: None,
         photos: photos(of),
     }
+}
+
+/// What will be done, for a part of a job; what has no slab is broken out or nothing to describe.
+pub fn work(of: Offering<'_>) -> Vec<Term> {
+    let told = |word: &str| !of.takeoff.slabs.is_empty() || word == "Permit" || word == "Remove";
+    let terms = scope::scope(of).into_iter();
+    terms
+        .filter(|term| told(&term.word))
+        .map(|term| Term {
+            // A part of a job comes without a drawing.
+            text: term.text.replace(", as drawn", ""),
+            ..term
+        })
+        .collect()
+}
+
+/// Names as a title: `Walk and landing`.
+pub fn named(names: &[String]) -> String {
+    phrases::capital(&phrases::list(names))
 }
 
 /// The figures of the quote, by the names its template uses.

@@ -27,4 +27,4 @@ pub use takeoff::{
     Placement, SetTo, Slab, Takeoff,
 };
 pub use values::SlabValues;
-pub use written::{JobWritten, OpeningWritten, SlabWritten, read};
+pub use written::{JobWritten, OpeningWritten, SlabWritten, read, read_for};

@@ -41,6 +41,15 @@ pub(super) struct Close {
 }
 
 #[derive(Debug, clap::Args)]
+pub(super) struct Decline {
+    #[command(flatten)]
+    close: Close,
+    /// Only the change order of this number; the job goes on
+    #[arg(long, value_name = "CHANGE")]
+    change: Option<u32>,
+}
+
+#[derive(Debug, clap::Args)]
 pub(super) struct Postpone {
     #[command(flatten)]
     close: Close,
@@ -66,8 +75,15 @@ fn change_accepted(arguments: &Accept, case: &Case<'_>, change: u32) -> Entry {
         .quote()
         .map(|(_, quote)| quote.customer.clone());
     let by = arguments.by.clone().or(customer).unwrap_or_default();
+    let mut said = format!("change {change} of {} accepted by {by}\n", case.number);
+    let mut changes = case.account.changes.iter();
+    let found = changes.find(|one| one.change.change == change);
+    if let (Some(found), Some(contract)) = (found, case.account.contract()) {
+        let sum = contract.plus(&found.change.figures);
+        said.push_str(&format!("agreed now  {}\n", told(&sum)));
+    }
     Entry {
-        said: format!("change {change} of {} accepted by {by}\n", case.number),
+        said,
         what: What::ChangeAccepted {
             change,
             by,
@@ -134,7 +150,7 @@ fn accepted(
 }
 
 /// `$12,900.20, of it $730.20 sales tax`.
-fn told(figures: &Figures) -> String {
+pub(super) fn told(figures: &Figures) -> String {
     let taxes: Vec<String> = figures
         .taxes
         .iter()
@@ -222,8 +238,16 @@ fn choice(quote: &Quote, with: &[String], problems: &mut Problems) -> Option<Vec
     (problems.len() == before).then_some(choice)
 }
 
-pub(super) fn decline(arguments: &Close) -> ExitCode {
-    closed(arguments, "declined", |because| What::Declined { because })
+pub(super) fn decline(arguments: &Decline) -> ExitCode {
+    let change = arguments.change;
+    let word = match change {
+        Some(change) => format!("change {change} declined"),
+        None => "declined".to_owned(),
+    };
+    closed(&arguments.close, &word, |because| What::Declined {
+        because,
+        change,
+    })
 }
 
 pub(super) fn withdraw(arguments: &Close) -> ExitCode {

@@ -63,11 +63,7 @@ fn billed(
 ) -> Option<Entry> {
     let (number, account) = (case.number, case.account);
     let Some((_, accepted)) = account.accepted() else {
-        problems.push(
-            Problem::new("not-accepted", format!("{number} has not been accepted")).help(format!(
-                "when it is signed: `flatwork accept {number} --by NAME`"
-            )),
-        );
+        problems.push(super::not_accepted(number));
         return None;
     };
     let (_, quote) = account.quote()?;
@@ -188,7 +184,7 @@ fn last(case: &Case<'_>, problems: &mut Problems) -> Option<(Bills, Vec<InvoiceL
         says: "Work as agreed".to_owned(),
         price: accepted.contract.price,
     }];
-    let signed = account.changes.iter().filter(|one| one.accepted);
+    let signed = account.changes.iter().filter(|one| one.is_accepted());
     lines.extend(signed.map(|one| InvoiceLine {
         says: format!("Change {}: {}", one.change.change, one.change.title),
         price: one.change.figures.price,

@@ -2,6 +2,7 @@
 
 mod answer;
 mod bill;
+mod change;
 mod check;
 mod cost;
 mod explain;
@@ -55,13 +56,15 @@ enum Command {
     /// Records that a quote, or a change order, was accepted
     Accept(answer::Accept),
     /// Records that the customer said no
-    Decline(answer::Close),
+    Decline(answer::Decline),
     /// Takes back a quote that nobody has answered
     Withdraw(answer::Close),
     /// Records that the customer wants to wait
     Postpone(answer::Postpone),
     /// Records that the customer cancelled after signing
     Cancel(answer::Close),
+    /// Writes a change order to a signed job: work or prices added or taken off
+    Change(change::Arguments),
     /// Bills a payment of the schedule, or with --final what is left
     Invoice(bill::Bill),
     /// Takes an invoice back as if it had never gone out
@@ -133,6 +136,7 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
         Command::Withdraw(arguments) => answer::withdraw(&arguments),
         Command::Postpone(arguments) => answer::postpone(&arguments),
         Command::Cancel(arguments) => answer::cancel(&arguments),
+        Command::Change(arguments) => change::run(&arguments),
         Command::Invoice(arguments) => bill::invoice(&arguments),
         Command::Void(arguments) => bill::void(&arguments),
         Command::Credit(arguments) => bill::credit(&arguments),
@@ -220,6 +224,13 @@ fn held(folder: &Path, problems: &mut Problems) -> Option<Held> {
             );
         })
         .ok()
+}
+
+/// What a job needs a signature for.
+fn not_accepted(number: &str) -> Problem {
+    Problem::new("not-accepted", format!("{number} has not been accepted")).help(format!(
+        "when it is signed: `flatwork accept {number} --by NAME`"
+    ))
 }
 
 /// What the office's rules say against it.

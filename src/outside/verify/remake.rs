@@ -7,10 +7,10 @@ use crate::costing;
 use crate::office::account::Account;
 use crate::office::chain::hash;
 use crate::office::name::Name;
-use crate::office::record::{Combination, Input, Pdf, Quote, RULES, What};
+use crate::office::record::{Change, Combination, Input, Pdf, Quote, RULES, What};
 use crate::outside::cabinet::{self, PROGRAM, Row};
 use crate::outside::files::records;
-use crate::outside::{desk, filing, home, making, paper};
+use crate::outside::{changing, desk, filing, home, making, paper};
 use crate::reading::{Problems, Sources};
 use crate::values::{Day, Money};
 
@@ -18,6 +18,7 @@ use crate::values::{Day, Money};
 #[derive(Debug)]
 pub struct Remade {
     pub combinations: Option<Vec<Combination>>,
+    pub change: Option<Box<Change>>,
     pub pdf: Option<Vec<u8>>,
 }
 
@@ -39,6 +40,10 @@ pub(super) fn record(home: &Path, row: &Row, at: usize, name: &Name, report: &mu
     if let (Some(remade), What::Quote(quote)) = (&remade, &record.what) {
         report.figures += 1;
         figures(name, quote, remade, report);
+    }
+    if let (Some(remade), What::Change(change)) = (&remade, &record.what) {
+        report.figures += 1;
+        change_figures(name, change, remade.change.as_deref(), report);
     }
     // Another version of the program may set a line elsewhere; then only the hash counts.
     let again = remade
@@ -96,6 +101,27 @@ fn figures(name: &Name, quote: &Quote, remade: &Remade, report: &mut Report) {
     }
 }
 
+/// The change's total, to the cent, and every line of it.
+fn change_figures(name: &Name, kept: &Change, now: Option<&Change>, report: &mut Report) {
+    let Some(now) = now else {
+        report.faults.push(format!(
+            "{name} can no longer be worked out from the texts it keeps"
+        ));
+        return;
+    };
+    let apart: Money = now.figures.total.0 - kept.figures.total.0;
+    if !apart.is_zero() {
+        report.faults.push(format!(
+            "{name} comes to {} now, {apart} from what it says",
+            now.figures.total.0
+        ));
+    } else if (&kept.lines, &kept.work, kept.days) != (&now.lines, &now.work, now.days) {
+        report
+            .faults
+            .push(format!("{name} says other lines than its texts make"));
+    }
+}
+
 /// The PDF is there, is the one of the record, and comes out the same once more.
 fn pages(home: &Path, name: &Name, pdf: &Pdf, again: Option<Vec<u8>>, report: &mut Report) {
     let same_again = again.as_ref().map(|bytes| hash(bytes) == pdf.sha256);
@@ -141,6 +167,7 @@ fn remade(home: &Path, row: &Row, at: usize) -> Remade {
     let business = |problems: &mut Problems| home::kept(inputs(&record.what).first()?, problems);
     let nothing = Remade {
         combinations: None,
+        change: None,
         pdf: None,
     };
     match &record.what {
@@ -159,8 +186,8 @@ fn remade(home: &Path, row: &Row, at: usize) -> Remade {
             });
             Remade { pdf, ..nothing }
         }
-        What::Change(_)
-        | What::Accepted(_)
+        What::Change(change) => changed(change, number, day, &account, &mut problems),
+        What::Accepted(_)
         | What::Cancelled { .. }
         | What::Declined { .. }
         | What::Withdrawn { .. }
@@ -170,6 +197,35 @@ fn remade(home: &Path, row: &Row, at: usize) -> Remade {
         | What::Paid(_)
         | What::Returned { .. }
         | What::Refunded(_) => nothing,
+    }
+}
+
+fn changed(
+    change: &Change,
+    number: &str,
+    day: Day,
+    account: &Account<'_>,
+    problems: &mut Problems,
+) -> Remade {
+    let mut sources = Sources::default();
+    let laid = <&[Input; 3]>::try_from(&change.inputs[..])
+        .ok()
+        .zip(account.quote())
+        .and_then(|(texts, (_, quote))| {
+            changing::lay_out_again(texts, quote, day, &mut sources, problems)
+        });
+    let Some(laid) = laid else {
+        return Remade {
+            combinations: None,
+            change: None,
+            pdf: None,
+        };
+    };
+    let again = laid.record(change.change, &sources);
+    Remade {
+        combinations: None,
+        pdf: paper::change(number, day, account, &again, &laid.business, problems),
+        change: Some(Box::new(again)),
     }
 }
 
@@ -203,6 +259,7 @@ fn quoted(
     let made = making::quote(&desk, &offer, Some(&shown), problems);
     Some(Remade {
         combinations: Some(combinations),
+        change: None,
         pdf: made.map(|made| made.pdf),
     })
 }

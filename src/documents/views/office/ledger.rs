@@ -94,7 +94,7 @@ fn under_contract(account: &Account<'_>, today: Day) -> (&'static str, String) {
             ),
         );
     }
-    if let Some(waiting) = account.changes.iter().find(|one| !one.accepted) {
+    if let Some(waiting) = account.changes.iter().find(|one| one.waits()) {
         return (
             "signed",
             format!("change {} waits for a signature", waiting.change.change),

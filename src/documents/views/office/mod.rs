@@ -4,6 +4,7 @@
 //! totals are sums over lines and nothing is computed a second time.
 
 pub mod books;
+pub mod change;
 pub mod columns;
 pub mod cost;
 pub mod explain;
