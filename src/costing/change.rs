@@ -53,13 +53,7 @@ pub fn book_for_deductions(book: &PriceBook) -> PriceBook {
         supply.charges.zones.clear();
         supply.charges.saturday = None;
     }
-    for role in [
-        Role::ShortLoad,
-        Role::Delivery,
-        Role::Standing,
-        Role::Pump,
-        Role::Trip,
-    ] {
+    for role in [Role::Delivery, Role::Standing, Role::Pump, Role::Trip] {
         if let Some(item) = own.rules.roles.get_mut(&role) {
             item.value = None;
         }

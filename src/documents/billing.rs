@@ -1,6 +1,9 @@
 //! From the records of a job to its invoice: plain words and finished strings.
 
+mod receipt;
 mod rows;
+
+pub use receipt::{receipt, refund};
 
 use std::collections::BTreeMap;
 
@@ -49,6 +52,7 @@ pub fn invoice(of: Billing<'_>, invoice: &Invoice) -> Option<BillView> {
     view.pay_by = format!("Please pay by {}", invoice.due.0.long());
     view.has_bar = true;
     (view.rows, view.sums) = rows::rows(of, invoice)?;
+    "Agreed and changed".clone_into(&mut view.agreed_heading);
     view.agreed = agreed(of)?;
     view.paid = paid(of, invoice);
     view.how_to_pay = vec![Term {
@@ -154,6 +158,7 @@ fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillV
         has_bar: false,
         rows: Vec::new(),
         sums: Vec::new(),
+        agreed_heading: "What it changes".to_owned(),
         agreed: Vec::new(),
         paid: Vec::new(),
         how_to_pay: Vec::new(),
@@ -243,10 +248,7 @@ fn paid(of: Billing<'_>, invoice: &Invoice) -> Vec<AmountRow> {
         })
         .collect();
     rows.push(row("Paid so far", of.account.paid().plain(), true));
-    let open = of.account.owed();
-    if Money::ZERO < open {
-        rows.push(row("Billed before and still open", open.plain(), false));
-    }
+    rows.extend(still(of.account));
     rows.push(row("This invoice", invoice.figures.total.0.plain(), false));
     let contract = of.account.contract().unwrap_or_default();
     let left = contract.total.0 - of.account.billed().total.0 - invoice.figures.total.0;
@@ -254,6 +256,21 @@ fn paid(of: Billing<'_>, invoice: &Invoice) -> Vec<AmountRow> {
         rows.push(row("Billed later", left.plain(), false));
     }
     rows.push(row("The agreed total", contract.total.0.to_string(), true));
+    rows
+}
+
+/// What is billed and not paid, or paid and not billed; and what was forgiven.
+fn still(account: &Account<'_>) -> Vec<AmountRow> {
+    let (open, credited) = (account.owed(), account.credited());
+    let mut rows = Vec::new();
+    if Money::ZERO < open {
+        rows.push(row("Billed and still open", open.plain(), false));
+    } else if open < Money::ZERO {
+        rows.push(row("Of it paid ahead", signs(open), false));
+    }
+    if !credited.is_zero() {
+        rows.push(row("Taken off by a credit", credited.plain(), false));
+    }
     rows
 }
 

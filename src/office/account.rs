@@ -228,6 +228,24 @@ impl<'a> Account<'a> {
         }
     }
 
+    /// The job with one payment more.
+    pub fn with_payment<'b>(&self, day: Day, payment: &'b Payment) -> Account<'b>
+    where
+        'a: 'b,
+    {
+        let mut after: Account<'b> = self.clone();
+        after.payments.push(Received {
+            day,
+            payment,
+            returned: false,
+        });
+        for billed in &mut after.invoices {
+            billed.paid = Money::ZERO;
+        }
+        after.share_out();
+        after
+    }
+
     /// The quote that counts.
     pub fn quote(&self) -> Option<(Day, &'a Quote)> {
         self.quotes.last().copied()

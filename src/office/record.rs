@@ -111,6 +111,7 @@ impl What {
             Self::Change(change) => change.pdf.as_ref(),
             Self::Invoice(invoice) => invoice.pdf.as_ref(),
             Self::Credit(credit) => credit.pdf.as_ref(),
+            Self::Paid(payment) | Self::Refunded(payment) => payment.pdf.as_ref(),
             Self::Accepted(_)
             | Self::Cancelled { .. }
             | Self::Declined { .. }
@@ -118,9 +119,7 @@ impl What {
             | Self::Postponed { .. }
             | Self::ChangeAccepted { .. }
             | Self::Voided { .. }
-            | Self::Paid(_)
-            | Self::Returned { .. }
-            | Self::Refunded(_) => None,
+            | Self::Returned { .. } => None,
         }
     }
 }
@@ -316,6 +315,8 @@ mod tests {
                 amount: Cents(Money::cents(-281_960)),
                 how: "check \"1042\"\n".into(),
                 invoice: None,
+                inputs: Vec::new(),
+                pdf: None,
             }),
         };
         let text = record.to_text();

@@ -1,11 +1,12 @@
-//! From the records of a job to the bytes of an invoice, a credit or a change order.
+//! From the records of a job to the bytes of an invoice, a credit, a receipt or a change order.
 
 use crate::documents::billing::{self, Billing};
 use crate::documents::change::{self, change_document};
+use crate::documents::views::bill::BillView;
 use crate::documents::{DocumentError, bill_document};
 use crate::input::business::Business;
 use crate::office::account::Account;
-use crate::office::record::{Change, Credit, Invoice};
+use crate::office::record::{Change, Credit, Invoice, Payment};
 use crate::press::layout::style::Look;
 use crate::press::page::Document;
 use crate::press::pdf;
@@ -47,11 +48,7 @@ pub fn credit(
         account,
         business,
     };
-    let view = billing::credit(of, credit)?;
-    written(
-        bill_document(&view, &std::collections::BTreeMap::new()),
-        problems,
-    )
+    plain(&billing::credit(of, credit)?, problems)
 }
 
 /// The change order as a PDF.
@@ -71,6 +68,48 @@ pub fn change(
     };
     let view = change::change(of, change)?;
     written(change_document(&view), problems)
+}
+
+/// The receipt for a payment as a PDF.
+pub fn receipt(
+    number: &str,
+    day: Day,
+    account: &Account<'_>,
+    payment: &Payment,
+    business: &Business,
+    problems: &mut Problems,
+) -> Option<Vec<u8>> {
+    let of = Billing {
+        number,
+        day,
+        account,
+        business,
+    };
+    plain(&billing::receipt(of, payment)?, problems)
+}
+
+/// The receipt for money paid back as a PDF.
+pub fn refund(
+    number: &str,
+    day: Day,
+    account: &Account<'_>,
+    refund: &Payment,
+    business: &Business,
+    problems: &mut Problems,
+) -> Option<Vec<u8>> {
+    let of = Billing {
+        number,
+        day,
+        account,
+        business,
+    };
+    plain(&billing::refund(of, refund)?, problems)
+}
+
+/// A page without a figure.
+fn plain(view: &BillView, problems: &mut Problems) -> Option<Vec<u8>> {
+    let none = std::collections::BTreeMap::new();
+    written(bill_document(view, &none), problems)
 }
 
 fn written(document: Result<Document, DocumentError>, problems: &mut Problems) -> Option<Vec<u8>> {

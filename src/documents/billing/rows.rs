@@ -41,6 +41,10 @@ pub(super) fn rows(of: Billing<'_>, invoice: &Invoice) -> Option<(Vec<BillRow>, 
         whole(&|part| &part.before),
         whole(&|part| &part.this),
     ];
+    debug_assert_eq!(
+        sums[2], invoice.figures,
+        "the rows of an invoice make what it asks"
+    );
     let sums: Vec<&Figures> = sums.iter().collect();
     let mut below = vec![shown(("", "Subtotal", ""), &sums, |one| one.price.0, true)];
     for tax in &sums[0].taxes {

@@ -28,6 +28,8 @@ pub struct BillView {
     pub rows: Vec<BillRow>,
     /// Subtotal, each tax, total.
     pub sums: Vec<BillRow>,
+    /// "Agreed and changed", "What it pays"
+    pub agreed_heading: String,
     pub agreed: Vec<AmountRow>,
     pub paid: Vec<AmountRow>,
     pub how_to_pay: Vec<Term>,

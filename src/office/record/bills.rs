@@ -108,4 +108,8 @@ pub struct Payment {
     pub how: String,
     /// The invoice it was meant for; none goes to the oldest first.
     pub invoice: Option<u32>,
+    /// The business as it was, word for word.
+    pub inputs: Vec<Input>,
+    /// The receipt.
+    pub pdf: Option<Pdf>,
 }

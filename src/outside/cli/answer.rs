@@ -75,15 +75,18 @@ fn change_accepted(arguments: &Accept, case: &Case<'_>, change: u32) -> Entry {
         .quote()
         .map(|(_, quote)| quote.customer.clone());
     let by = arguments.by.clone().or(customer).unwrap_or_default();
-    let mut said = format!("change {change} of {} accepted by {by}\n", case.number);
+    let mut said = vec![format!(
+        "change {change} of {} accepted by {by}",
+        case.number
+    )];
     let mut changes = case.account.changes.iter();
     let found = changes.find(|one| one.change.change == change);
     if let (Some(found), Some(contract)) = (found, case.account.contract()) {
         let sum = contract.plus(&found.change.figures);
-        said.push_str(&format!("agreed now  {}\n", told(&sum)));
+        said.push(format!("agreed now  {}", told(&sum)));
     }
     Entry {
-        said,
+        said: said.join("\n") + "\n",
         what: What::ChangeAccepted {
             change,
             by,

@@ -4,9 +4,8 @@ use std::process::ExitCode;
 
 use super::target::{Case, Entry, Target};
 use crate::office::billing::{self, share_of};
-use crate::office::chain::hash;
-use crate::office::name::{Event, Name};
-use crate::office::record::{Bills, Credit, Figures, Invoice, InvoiceLine, Pdf, What};
+use crate::office::name::Event;
+use crate::office::record::{Bills, Credit, Figures, Invoice, InvoiceLine, What};
 use crate::office::text;
 use crate::outside::{home, paper};
 use crate::reading::{Problem, Problems, Sources};
@@ -113,15 +112,7 @@ fn billed(
         &business,
         problems,
     )?;
-    let stem = Name {
-        number: crate::input::phrases::Number::written(number)?,
-        place: account.places + 1,
-        event: Event::Invoice,
-    };
-    invoice.pdf = Some(Pdf {
-        name: format!("{stem}.pdf"),
-        sha256: hash(&made),
-    });
+    invoice.pdf = Some(case.pdf(Event::Invoice, &made)?);
     Some(Entry {
         said: format!(
             "invoice     {number}-{count}, {}, due {}\n",
@@ -267,15 +258,7 @@ pub(super) fn credit(arguments: &Less) -> ExitCode {
                 &business,
                 problems,
             )?;
-            let stem = Name {
-                number: crate::input::phrases::Number::written(case.number)?,
-                place: case.account.places + 1,
-                event: Event::Credit,
-            };
-            credit.pdf = Some(Pdf {
-                name: format!("{stem}.pdf"),
-                sha256: hash(&made),
-            });
+            credit.pdf = Some(case.pdf(Event::Credit, &made)?);
             return Some(Entry {
                 said: format!(
                     "credit      {} off invoice {}-{}: {}\n",

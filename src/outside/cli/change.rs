@@ -6,9 +6,8 @@ use std::process::ExitCode;
 use super::answer::told;
 use super::target::{Case, Entry, Target};
 use crate::documents::views::office::change as office;
-use crate::office::chain::hash;
-use crate::office::name::{Event, Name};
-use crate::office::record::{Pdf, What};
+use crate::office::name::Event;
+use crate::office::record::What;
 use crate::outside::{changing, paper};
 use crate::reading::{Problems, Sources};
 
@@ -53,15 +52,7 @@ fn changed(
     let count = account.changes.iter().map(|one| one.change.change).max();
     let mut change = laid.record(count.unwrap_or(0) + 1, sources);
     let made = paper::change(number, case.day, account, &change, &laid.business, problems)?;
-    let stem = Name {
-        number: crate::input::phrases::Number::written(number)?,
-        place: account.places + 1,
-        event: Event::Change,
-    };
-    change.pdf = Some(Pdf {
-        name: format!("{stem}.pdf"),
-        sha256: hash(&made),
-    });
+    change.pdf = Some(case.pdf(Event::Change, &made)?);
     let after = before.plus(&change.figures);
     let said = format!(
         "{}agreed      {} with this change\nnext        when it is signed: `flatwork accept {number} --change {}`\n",

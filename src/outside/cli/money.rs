@@ -3,9 +3,14 @@
 use std::process::ExitCode;
 
 use super::target::{Case, Entry, Target};
+use crate::input::business::Business;
+use crate::office::account::Account;
+use crate::office::name::Event;
 use crate::office::record::{Payment, What};
 use crate::office::text::Cents;
-use crate::values::Money;
+use crate::outside::{home, paper};
+use crate::reading::{Problems, Sources};
+use crate::values::{Day, Money};
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Pay {
@@ -34,33 +39,82 @@ pub(super) struct Back {
 }
 
 pub(super) fn pay(arguments: &Pay) -> ExitCode {
-    arguments.target.record(false, |case, _, _| {
-        let owed = case.account.owed();
-        let left = owed - arguments.amount;
+    arguments.target.record(false, |case, sources, problems| {
+        let left = case.account.owed() - arguments.amount;
         let left = if left < Money::ZERO {
             format!("{} more than is billed so far", -left)
         } else {
             format!("{left} of what is billed is still open")
         };
-        Some(Entry {
-            said: format!(
-                "paid        {} to {}; {left}\n",
-                arguments.amount, case.number
-            ),
-            what: What::Paid(payment(arguments, received(case))),
-            pdf: None,
-        })
+        let before = case.account.payments.len();
+        let said = format!(
+            "paid        {} to {}; {left}\n",
+            arguments.amount, case.number
+        );
+        let paper = Paper {
+            event: Event::Paid,
+            make: paper::receipt,
+            what: What::Paid,
+        };
+        entry(arguments, case, before, said, &paper, sources, problems)
     })
 }
 
 pub(super) fn refund(arguments: &Pay) -> ExitCode {
-    arguments.target.record(false, |case, _, _| {
-        let count = u32::try_from(case.account.refunds.len()).ok()?;
-        Some(Entry {
-            said: format!("refunded    {} of {}\n", arguments.amount, case.number),
-            what: What::Refunded(payment(arguments, count)),
-            pdf: None,
-        })
+    arguments.target.record(false, |case, sources, problems| {
+        let before = case.account.refunds.len();
+        let said = format!("refunded    {} of {}\n", arguments.amount, case.number);
+        let paper = Paper {
+            event: Event::Refunded,
+            make: paper::refund,
+            what: What::Refunded,
+        };
+        entry(arguments, case, before, said, &paper, sources, problems)
+    })
+}
+
+/// Sets the page of a payment.
+type Receipt = fn(&str, Day, &Account<'_>, &Payment, &Business, &mut Problems) -> Option<Vec<u8>>;
+
+/// Which receipt is written.
+struct Paper {
+    event: Event,
+    make: Receipt,
+    what: fn(Payment) -> What,
+}
+
+/// The payment on record, with its receipt.
+fn entry(
+    arguments: &Pay,
+    case: &Case<'_>,
+    before: usize,
+    said: String,
+    paper: &Paper,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<Entry> {
+    let (business, input) = home::business(&case.home, sources, problems)?;
+    let mut payment = Payment {
+        payment: u32::try_from(before).ok()? + 1,
+        amount: Cents(arguments.amount),
+        how: arguments.how.clone(),
+        invoice: arguments.invoice,
+        inputs: vec![input],
+        pdf: None,
+    };
+    let made = (paper.make)(
+        case.number,
+        case.day,
+        case.account,
+        &payment,
+        &business,
+        problems,
+    )?;
+    payment.pdf = Some(case.pdf(paper.event, &made)?);
+    Some(Entry {
+        what: (paper.what)(payment),
+        pdf: Some(made),
+        said,
     })
 }
 
@@ -78,17 +132,4 @@ pub(super) fn returned(arguments: &Back) -> ExitCode {
             pdf: None,
         })
     })
-}
-
-fn received(case: &Case<'_>) -> u32 {
-    u32::try_from(case.account.payments.len()).expect("no job has that many payments")
-}
-
-fn payment(arguments: &Pay, before: u32) -> Payment {
-    Payment {
-        payment: before + 1,
-        amount: Cents(arguments.amount),
-        how: arguments.how.clone(),
-        invoice: arguments.invoice,
-    }
 }

@@ -4,8 +4,11 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use super::{PROBLEMS, held, say};
+use crate::input::phrases::Number;
 use crate::office::account::Account;
-use crate::office::record::What;
+use crate::office::chain::hash;
+use crate::office::name::{Event, Name};
+use crate::office::record::{Pdf, What};
 use crate::office::rules;
 use crate::outside::cabinet::{self, Row};
 use crate::outside::{files, home};
@@ -49,6 +52,21 @@ pub(super) struct Case<'a> {
     /// The business folder.
     pub home: PathBuf,
     pub account: &'a Account<'a>,
+}
+
+impl Case<'_> {
+    /// The PDF of the next record, when that is of this event.
+    pub(super) fn pdf(&self, event: Event, bytes: &[u8]) -> Option<Pdf> {
+        let stem = Name {
+            number: Number::written(self.number)?,
+            place: self.account.places + 1,
+            event,
+        };
+        Some(Pdf {
+            name: format!("{stem}.pdf"),
+            sha256: hash(bytes),
+        })
+    }
 }
 
 /// What is to be recorded, its PDF if it has one, and what the terminal says of it.

@@ -58,6 +58,7 @@ fn inputs(what: &What) -> &[Input] {
         What::Change(change) => &change.inputs,
         What::Invoice(invoice) => &invoice.inputs,
         What::Credit(credit) => &credit.inputs,
+        What::Paid(payment) | What::Refunded(payment) => &payment.inputs,
         What::Accepted(_)
         | What::Cancelled { .. }
         | What::Declined { .. }
@@ -65,9 +66,7 @@ fn inputs(what: &What) -> &[Input] {
         | What::Postponed { .. }
         | What::ChangeAccepted { .. }
         | What::Voided { .. }
-        | What::Paid(_)
-        | What::Returned { .. }
-        | What::Refunded(_) => &[],
+        | What::Returned { .. } => &[],
     }
 }
 
@@ -186,6 +185,20 @@ fn remade(home: &Path, row: &Row, at: usize) -> Remade {
             });
             Remade { pdf, ..nothing }
         }
+        What::Paid(payment) => {
+            let business = business(&mut problems);
+            let pdf = business.and_then(|business| {
+                paper::receipt(number, day, &account, payment, &business, &mut problems)
+            });
+            Remade { pdf, ..nothing }
+        }
+        What::Refunded(refund) => {
+            let business = business(&mut problems);
+            let pdf = business.and_then(|business| {
+                paper::refund(number, day, &account, refund, &business, &mut problems)
+            });
+            Remade { pdf, ..nothing }
+        }
         What::Change(change) => changed(change, number, day, &account, &mut problems),
         What::Accepted(_)
         | What::Cancelled { .. }
@@ -194,9 +207,7 @@ fn remade(home: &Path, row: &Row, at: usize) -> Remade {
         | What::Postponed { .. }
         | What::ChangeAccepted { .. }
         | What::Voided { .. }
-        | What::Paid(_)
-        | What::Returned { .. }
-        | What::Refunded(_) => nothing,
+        | What::Returned { .. } => nothing,
     }
 }
 

@@ -25,6 +25,12 @@ fn record(firm: &Firm, name: &str) -> serde_json::Value {
     serde_json::from_str(&text).unwrap()
 }
 
+/// What a screen reader says of the page of this record.
+fn spoken(firm: &Firm, name: &str) -> String {
+    let bytes = std::fs::read(firm.path(&format!("records/{name}.pdf"))).unwrap();
+    crate::pdf::spoken(&bytes).join("\n")
+}
+
 #[test]
 fn a_change_is_priced_by_the_book_of_its_day() {
     #[track_caller]
@@ -117,6 +123,22 @@ fn a_signed_change_is_agreed_and_billed_at_the_end() {
     firm.done("invoice 2026-0041 --final --on 2026-06-22");
     let billed = record(&firm, "2026-0041.10.invoice");
     assert_eq!(billed["what"]["figures"]["total"], "1588.09");
+    // In its table the first change was billed before, and the third is billed now.
+    let page = spoken(&firm, "2026-0041.10.invoice");
+    let row = |mark: &str| -> Vec<&str> {
+        let cells = page
+            .lines()
+            .map(str::trim)
+            .filter_map(|line| line.strip_prefix('"'));
+        let cells = cells.map(|cell| cell.trim_end_matches('"').trim());
+        cells
+            .skip_while(|cell| *cell != mark)
+            .skip(2)
+            .take(5)
+            .collect()
+    };
+    assert_eq!(row("C1"), ["1,498.20", "1,498.20", "–", "1,498.20", "–"]);
+    assert_eq!(row("C3"), ["1,498.20", "–", "1,498.20", "1,498.20", "–"]);
     firm.refused(
         "invoice 2026-0041 --stage 1 --on 2026-06-22",
         "billed-already",
@@ -132,8 +154,7 @@ fn the_customer_reads_no_cost_and_no_item_of_the_book() {
         &format!("change: A landing\nadd: {SLAB}\nlines: [Downspout moved: 85.00]\n"),
     );
     firm.done("change 2026-0041 change.yaml --on 2026-06-12");
-    let bytes = std::fs::read(firm.path("records/2026-0041.03.change.pdf")).unwrap();
-    let page = crate::pdf::spoken(&bytes).join("\n");
+    let page = spoken(&firm, "2026-0041.03.change");
     for shown in [
         "Change 1: A landing",
         "landing 20 × 10 ft, 4 in thick",

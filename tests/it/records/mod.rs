@@ -3,6 +3,7 @@
 mod changes;
 mod choosing;
 mod crowd;
+mod receipts;
 mod refusals;
 mod story;
 
