@@ -6,6 +6,7 @@
 mod access;
 mod around;
 pub(super) use around::short;
+mod cancellation;
 mod choices;
 mod cure;
 mod english;
@@ -141,7 +142,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         safety: english::terms(english::SAFETY),
         terms: paragraphs(&of.business.terms),
         deferral: english::DEFERRAL.to_owned(),
-        cancellation: None,
+        cancellation: cancellation::cancellation(of.business),
         photos: photos(of),
     }
 }

@@ -105,6 +105,19 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         .unwrap_or_default();
     let numbers = numbers::read(fields.node("numbers"), fields.heading(), problems);
     let invoices = numbers::invoices(fields.node("invoices"), fields.heading(), problems);
+    let cancellation = quote.as_ref().and_then(|quote| quote.cancellation);
+    if let (Some(firm), Some(place)) = (&firm, cancellation)
+        && firm.address.is_none()
+    {
+        problems.push(
+            Problem::new(
+                "no-address",
+                "a customer who cancels has to know where to send the notice",
+            )
+            .at(place)
+            .help("write the `address` of the firm, which the law's form names"),
+        );
+    }
     Some(Business {
         place: fields.heading(),
         firm: firm?,

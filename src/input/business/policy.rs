@@ -71,8 +71,8 @@ pub struct QuotePolicy {
     pub stale_after: At<Days>,
     pub deposit_cap: At<Percent>,
     pub deposit_limit: At<Money>,
-    /// Whether the owner's customers have a right to cancel in the days after signing.
-    pub cancellation: bool,
+    /// Where the owner says that customers have a right to cancel in the days after signing.
+    pub cancellation: Option<Place>,
 }
 
 #[derive(Clone, Debug)]
@@ -222,7 +222,7 @@ pub(super) fn quote(
         stale_after: stale_after?,
         deposit_cap: deposit_cap?,
         deposit_limit: deposit_limit?,
-        cancellation: cancellation.is_some_and(|yes| yes.value),
+        cancellation: cancellation.filter(|yes| yes.value).map(|yes| yes.place),
     })
 }
 

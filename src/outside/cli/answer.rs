@@ -109,7 +109,7 @@ fn accepted(
     let cancel_until = business
         .quote
         .cancellation
-        .then(|| cancellation::last_day(case.day));
+        .map(|_| cancellation::last_day(case.day));
     let by = arguments
         .by
         .clone()
@@ -131,6 +131,11 @@ fn accepted(
     if let Some(day) = cancel_until {
         said.push(format!(
             "may cancel  until midnight of {}; check your state's law",
+            day.long()
+        ));
+        said.push(format!(
+            "write       {} and {} on both forms before you hand them over",
+            case.day.long(),
             day.long()
         ));
         if quote.pours.iter().any(|pour| pour.0 <= day) {

@@ -83,9 +83,14 @@ pub(super) fn issue(
         });
     }
     super::filed(cabinet::file(&held, &record, Some(&made.pdf)), problems)?;
+    let forms = if desk.business.quote.cancellation.is_some() {
+        "at signing  write both dates on both cancellation forms; check your state's law\n"
+    } else {
+        ""
+    };
     Some(Issued {
         said: format!(
-            "issued      {shown}, on record as {}\n",
+            "issued      {shown}, on record as {}\n{forms}",
             place(&folder, &stem)
         ),
         pdf: made.pdf,
