@@ -6,6 +6,7 @@ use std::process::ExitCode;
 use super::target::{In, Target, shown};
 use super::{Format, say};
 use crate::documents::views::office::ledger::{self, Line};
+use crate::documents::views::office::win_rate;
 use crate::office::account::Account;
 use crate::outside::cabinet::{self, Row};
 use crate::outside::{exports, files};
@@ -19,16 +20,39 @@ pub(super) struct Overview {
     /// As of this day; else today
     #[arg(long, value_name = "DATE", value_parser = super::day)]
     on: Option<Day>,
-    /// Only jobs in this state: quoted, expired, postponed, signed, paid, declined, withdrawn, cancelled
-    #[arg(long, value_name = "STATE")]
-    state: Option<String>,
     /// Text to read, or JSON or CSV for the bookkeeper
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }
 
-pub(super) fn jobs(arguments: &Overview) -> ExitCode {
-    with_rows(arguments, |rows, today| {
+/// The overview, or how many quotes became jobs.
+#[derive(Debug, clap::Args)]
+pub(super) struct Jobs {
+    #[command(flatten)]
+    overview: Overview,
+    /// Only jobs in this state: quoted, expired, postponed, signed, paid, declined, withdrawn, cancelled
+    #[arg(long, value_name = "STATE", conflicts_with = "win_rate")]
+    state: Option<String>,
+    /// How many quotes became jobs, by kind of work
+    #[arg(long)]
+    win_rate: bool,
+}
+
+pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
+    let format = arguments.overview.format;
+    with_rows(&arguments.overview, |rows, today| {
+        if arguments.win_rate {
+            let accounts: Vec<Account<'_>> = rows
+                .values()
+                .map(|row| Account::replay(&row.records))
+                .collect();
+            let rates = win_rate::rates(&accounts, today);
+            return match format {
+                Format::Text => win_rate::text(&rates),
+                Format::Json => exports::ledger::win_rate_json(&rates),
+                Format::Csv => exports::ledger::win_rate_csv(&rates),
+            };
+        }
         let lines: Vec<Line> = rows
             .iter()
             .filter_map(|(number, row)| ledger::line(number, &Account::replay(&row.records), today))
@@ -39,7 +63,7 @@ pub(super) fn jobs(arguments: &Overview) -> ExitCode {
                     .is_none_or(|state| line.state == state)
             })
             .collect();
-        match arguments.format {
+        match format {
             Format::Text => ledger::overview(&lines),
             Format::Json => exports::ledger::jobs_json(&lines),
             Format::Csv => exports::ledger::jobs_csv(&lines),

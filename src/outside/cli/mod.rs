@@ -77,8 +77,8 @@ enum Command {
     Returned(money::Back),
     /// Records money paid back to the customer
     Refund(money::Pay),
-    /// Shows every job on record: state, next step, billed, paid, owed
-    Jobs(jobs::Overview),
+    /// Shows every job on record: state, next step, billed, paid, owed; or how many quotes were won
+    Jobs(jobs::Jobs),
     /// Shows what is owed, by how long it has been due
     Owed(jobs::Overview),
     /// Shows everything that happened to one job

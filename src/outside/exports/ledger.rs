@@ -2,9 +2,10 @@
 
 use serde_json::{Value, json};
 
-use super::money;
 use super::table::{Cell, head, or_nothing, written};
+use super::{decimal, money};
 use crate::documents::views::office::ledger::{Due, Line};
+use crate::documents::views::office::win_rate::Tally;
 
 /// The overview as JSON, indented, ending in a line break.
 pub fn jobs_json(lines: &[Line]) -> String {
@@ -79,6 +80,48 @@ pub fn owed_csv(open: &[Due]) -> String {
             Cell::text(one.due.to_string()),
             Cell::decimal(one.days_over.into()),
             Cell::money(one.open),
+        ]
+    });
+    written(&names, rows.collect())
+}
+
+/// Quotes won by kind of work, as JSON.
+pub fn win_rate_json(rates: &[(String, Tally)]) -> String {
+    let rates = rates.iter().map(|(kind, tally)| {
+        json!({
+            "kind": kind,
+            "quoted": tally.quoted(),
+            "won": tally.won,
+            "lost": tally.lost,
+            "open": tally.open,
+            "withdrawn": tally.withdrawn,
+            "percent": tally.percent().map(decimal),
+        })
+    });
+    format!("{:#}\n", Value::Array(rates.collect()))
+}
+
+/// Quotes won by kind of work, as CSV, by the same names.
+pub fn win_rate_csv(rates: &[(String, Tally)]) -> String {
+    let names = head(&[
+        "kind",
+        "quoted",
+        "won",
+        "lost",
+        "open",
+        "withdrawn",
+        "percent",
+    ]);
+    let count = |number: u32| Cell::decimal(number.into());
+    let rows = rates.iter().map(|(kind, tally)| {
+        vec![
+            Cell::text(kind.as_str()),
+            count(tally.quoted()),
+            count(tally.won),
+            count(tally.lost),
+            count(tally.open),
+            count(tally.withdrawn),
+            or_nothing(tally.percent(), Cell::decimal),
         ]
     });
     written(&names, rows.collect())

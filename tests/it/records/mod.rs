@@ -1,5 +1,6 @@
 //! Jobs from signature to last payment, through the commands, on a folder of their own.
 
+mod books;
 mod cancelling;
 mod changes;
 mod choosing;

@@ -14,6 +14,7 @@ mod origin;
 pub mod rise;
 mod summary;
 pub mod takeoff;
+pub mod win_rate;
 mod wrap;
 
 pub use margin::margin;
