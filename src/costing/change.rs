@@ -44,8 +44,8 @@ pub fn business_for_changes(business: &Business, comes_again: bool) -> Business 
     own
 }
 
-/// The book as it prices work that is left out: the trucks and the pump come all the same.
-pub fn book_for_deductions(book: &PriceBook) -> PriceBook {
+/// The book as it prices work for which no truck and no pump comes, or comes less.
+pub fn book_without_trucks(book: &PriceBook) -> PriceBook {
     let mut own = book.clone();
     if let Some(supply) = &mut own.rules.supply {
         supply.short_load = None;

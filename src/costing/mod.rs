@@ -16,7 +16,7 @@ mod totals;
 mod unit_prices;
 
 pub use buying::{BuyingRule, Effect, effects};
-pub use change::{ChangePrice, Way, book_for_deductions, business_for_changes, change_price};
+pub use change::{ChangePrice, Way, book_without_trucks, business_for_changes, change_price};
 pub use compare::{Books, Change, Joined, Sold, books, compare, join};
 pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Side, missing, priced};

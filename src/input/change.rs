@@ -52,6 +52,13 @@ pub const CHANGE: FieldTable = FieldTable {
             "{title: No topsoil, extra: [topsoil: 1 cu yd]}",
         ),
         field(
+            "same truck",
+            "yes or no",
+            "no",
+            "the concrete of `add` comes with a load of the job, so that no truck and no short load is counted",
+            "yes",
+        ),
+        field(
             "lines",
             "list of amounts",
             "",
@@ -80,6 +87,8 @@ pub struct ChangeWritten {
     pub because: Option<String>,
     pub days: i32,
     pub priced: Option<Day>,
+    /// Added concrete comes with a load of the job.
+    pub same_truck: bool,
     pub add: Option<Box<JobWritten>>,
     pub deduct: Option<Box<JobWritten>>,
     pub lines: Vec<PriceLine>,
@@ -102,6 +111,7 @@ pub fn read(customer: &Customer, node: &Node, problems: &mut Problems) -> Option
     let because = fields.text("because", problems).map(|at| at.value);
     let days = days(&fields, problems);
     let priced = fields.read("priced", problems).map(|at| at.value);
+    let same_truck = fields.yes("same truck", problems);
     let add = part("add", customer, &fields, problems);
     let deduct = part("deduct", customer, &fields, problems);
     let lines: Vec<PriceLine> = fields
@@ -126,6 +136,7 @@ pub fn read(customer: &Customer, node: &Node, problems: &mut Problems) -> Option
         because,
         days: days?,
         priced,
+        same_truck: same_truck.is_some_and(|yes| yes.value),
         add,
         deduct,
         lines,

@@ -130,6 +130,10 @@ impl<'a> Account<'a> {
             What::Quote(quote) => {
                 self.quotes.push((day, quote));
                 self.answer = Answer::None;
+                // A revision after a cancelled contract does not take up its changes.
+                for one in &mut self.changes {
+                    one.answer = ChangeAnswer::Declined;
+                }
             }
             What::Accepted(accepted) => self.answer = Answer::Accepted { day, accepted },
             What::Cancelled { refund_by, .. } => {

@@ -124,7 +124,11 @@ fn unanswered(account: &Account<'_>, number: &str, what: &str) -> Result<(), Ref
                 "`flatwork change {number} FILE` adds or takes off work; `flatwork cancel {number}` ends it"
             ),
         )),
-        Answer::Declined { .. } | Answer::Withdrawn { .. } if what == "a revision" => Ok(()),
+        Answer::Declined { .. } | Answer::Withdrawn { .. } | Answer::Cancelled { .. }
+            if what == "a revision" =>
+        {
+            Ok(())
+        }
         Answer::Declined { .. } | Answer::Withdrawn { .. } | Answer::Cancelled { .. } => {
             Err(refuse(
                 "already-closed",

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use super::files;
 use crate::costing::{
-    self, ChangePrice, Offer, Prices, Way, book_for_deductions, business_for_changes, change_price,
+    self, ChangePrice, Offer, Prices, Way, book_without_trucks, business_for_changes, change_price,
     prices,
 };
 use crate::documents::offering::{self, Offering};
@@ -113,6 +113,7 @@ fn laid(
         because,
         days,
         priced,
+        same_truck,
         add,
         deduct,
         lines,
@@ -120,9 +121,11 @@ fn laid(
     let priced = priced.unwrap_or(day);
     let comes_again = business_for_changes(&business, 0 < days);
     let stays = business_for_changes(&business, false);
-    let less = book_for_deductions(&book);
+    // What is left out saves no truck.
+    let less = book_without_trucks(&book);
+    let more = if same_truck { &less } else { &book };
     let ways = [
-        (Way::Added, add, &comes_again, &book),
+        (Way::Added, add, &comes_again, more),
         (Way::Deducted, deduct, &stays, &less),
     ];
     let parts: Vec<Option<Part>> = ways

@@ -54,6 +54,9 @@ fn a_change_is_priced_by_the_book_of_its_day() {
     // A day more brings 2 people x half an hour of travel: 1 hour, 50.00 x 1.32.
     let longer = format!("change: A landing\ndays: 1\nadd: {SLAB}\n");
     case("change-longer", &longer, "1564.20", "93.85", "1658.05");
+    // It comes with the main load: 62.50 x 1.32 less.
+    let with = format!("change: A landing\nsame truck: yes\nadd: {SLAB}\n");
+    case("change-with", &with, "1415.70", "84.94", "1500.64");
     // The truck comes all the same: no short load is saved.
     let less = format!("change: No landing\ndeduct: {SLAB}\n");
     case("change-less", &less, "-1415.70", "-84.94", "-1500.64");
@@ -143,6 +146,34 @@ fn a_signed_change_is_agreed_and_billed_at_the_end() {
         "invoice 2026-0041 --stage 1 --on 2026-06-22",
         "billed-already",
     );
+    assert!(firm.done("verify").contains("all sound"));
+}
+
+#[test]
+fn a_change_ends_with_its_contract() {
+    let firm = signed("change-ended");
+    write(&firm, "change: A landing\nlines: [More: 100.00]\n");
+    firm.done("change 2026-0041 change.yaml --on 2026-05-13");
+    firm.done("accept 2026-0041 --change 1 --on 2026-05-13");
+    let total = |firm: &Firm| {
+        let jobs = firm.done("jobs --format json --on 2026-05-20");
+        let jobs: serde_json::Value = serde_json::from_str(&jobs).unwrap();
+        jobs[0]["total"].as_str().unwrap().to_owned()
+    };
+    let changed = total(&firm);
+    firm.done("cancel 2026-0041 --because 'changed mind' --on 2026-05-14");
+    firm.done("quote one.yaml --revise 2026-0041 --on 2026-05-15");
+    let quoted = total(&firm);
+    firm.done("accept 2026-0041 --on 2026-05-16");
+    assert_ne!(changed, quoted);
+    assert_eq!(total(&firm), quoted);
+    firm.done("change 2026-0041 change.yaml --on 2026-05-17");
+    assert!(
+        firm.records()
+            .contains(&"2026-0041.08.change.pdf".to_owned())
+    );
+    let page = spoken(&firm, "2026-0041.08.change");
+    assert!(page.contains("Change 2: A landing"), "{page}");
     assert!(firm.done("verify").contains("all sound"));
 }
 
