@@ -1,7 +1,6 @@
 //! Does a slab that usually meets a house, a curb or a walk say what it meets?
 
 use super::{Case, DECIDES};
-use crate::input::job::EdgeKind;
 use crate::reading::Problem;
 use crate::tables::joints::ISOLATION;
 use crate::tables::{Read, Source};
@@ -14,10 +13,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let slabs = case.takeoff.slabs.iter();
     let free = slabs.filter(|slab| {
         MEETS_SOMETHING.contains(&slab.kind.as_str())
-            && slab
-                .edges
-                .iter()
-                .all(|part| matches!(part.kind, EdgeKind::Open | EdgeKind::Bulkhead))
+            && slab.edges.iter().all(|part| part.kind.has_form())
     });
     let answers = free.map(|slab| {
         let message = format!("no edge of `{}` meets a house, a curb or other concrete", slab.key);

@@ -9,29 +9,40 @@ mod aggregate;
 mod air;
 mod barely_a_load;
 mod border;
+mod box_load;
+mod box_place;
 mod closed_day;
 mod closing_error;
 mod coat;
 mod colors;
 mod deep_forms;
 mod deposit;
+mod dowel_grip;
+mod dowel_size;
+mod dowels_unused;
 mod even_risers;
+mod from_house;
 mod groove;
 mod handrail;
 mod hard_trowel;
 mod holds;
 mod isolation;
 mod margin;
+mod mesh_roll;
 mod minimum;
 mod narrow_gate;
 mod no_joints;
 mod no_zone;
 mod panel_shape;
+mod pinned_both_ways;
 mod promised;
+mod public_walk;
 mod risers;
 mod set_with_option;
 mod sets;
 mod short_load;
+mod siding;
+mod site;
 mod spacing;
 mod stale;
 mod standing;
@@ -102,13 +113,24 @@ const QUESTIONS: &[Question] = &[
     aggregate::ask,
     steel_room::ask,
     vehicle::ask,
+    mesh_roll::ask,
     isolation::ask,
+    from_house::ask,
+    siding::ask,
+    public_walk::ask,
+    box_load::ask,
+    box_place::ask,
+    dowel_grip::ask,
+    dowel_size::ask,
+    dowels_unused::ask,
+    pinned_both_ways::ask,
     risers::ask,
     treads::ask,
     even_risers::ask,
     handrail::ask,
     deep_forms::ask,
     access::ask,
+    site::ask,
     narrow_gate::ask,
     closed_day::ask,
     two_mixes::ask,

@@ -1,4 +1,4 @@
-//! Does the plant charge by zones, and the job name none?
+//! Does the plant charge by zones, and the job name none? A zone without a charge is where the other jobs lie.
 
 use super::Case;
 use crate::reading::Problem;
@@ -9,7 +9,8 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         .iter()
         .flat_map(|supply| supply.charges.zones.keys().map(String::as_str))
         .collect();
-    if zones.is_empty() || case.takeoff.arranged.zone.is_some() {
+    let usual = supply.is_some_and(|supply| supply.charges.zones.values().any(Option::is_none));
+    if zones.is_empty() || usual || case.takeoff.arranged.zone.is_some() {
         return Vec::new();
     }
     let problem = Problem::new("no-zone", "this job names no zone, and the plant has zones")

@@ -14,13 +14,16 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let answers = case.takeoff.slabs.iter().filter_map(|slab| {
         let bars = slab.bars.as_ref()?;
         let (thickness, above) = (slab.thickness.value, top_cover(slab.thickness.value));
-        let below = thickness - above - bars.bar.diameter() * 2;
+        let crossing = bars.layers().fold(Length::ZERO, |sum, layer| sum + layer.bar.diameter());
+        let below = thickness - above - crossing;
+        let sizes: Vec<String> = bars.sizes().iter().map(ToString::to_string).collect();
         (below < BELOW).then(|| {
             let left = below.max(Length::ZERO);
             let left = if left == Length::ZERO { "nothing".to_owned() } else { format!("`{left}`") };
             let message = format!(
-                "crossing {} bars with {above} above them leave {left} below in `{}`, `{thickness}` thick",
-                bars.bar, slab.key
+                "{}{} bars with {above} above them leave {left} below in `{}`, `{thickness}` thick",
+                if bars.layers().count() == 1 { "" } else { "crossing " },
+                sizes.join(" and "), slab.key
             );
             Problem::new("no-room-for-bars", message)
                 .at(slab.thickness.place)

@@ -19,14 +19,26 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
                 ),
                 slab.place,
             ),
-            Some(bars) if WIDEST < bars.spacing.value => (
-                format!(
-                    "vehicles park on `{}`, and its bars are `{}` apart",
-                    slab.key, bars.spacing.value
-                ),
-                bars.spacing.place,
-            ),
-            _ => return None,
+            Some(bars) => {
+                let widest = bars.layers().max_by_key(|layer| layer.spacing.value)?;
+                let spacing = &widest.spacing;
+                if WIDEST < spacing.value {
+                    let message = format!(
+                        "vehicles park on `{}`, and its bars are `{}` apart",
+                        slab.key, spacing.value
+                    );
+                    (message, spacing.place)
+                } else if bars.layers().count() == 1 && slab.mesh.is_none() {
+                    let message = format!(
+                        "vehicles park on `{}`, and its bars run one way only",
+                        slab.key
+                    );
+                    (message, spacing.place)
+                } else {
+                    return None;
+                }
+            }
+            None => return None,
         };
         let help = format!(
             "write bars 2 ft or less apart each way ({}); {DECIDES}",

@@ -83,12 +83,12 @@ pub fn credit(of: Billing<'_>, credit: &Credit) -> Option<BillView> {
     } else {
         format!("Taken off what you owe, including {taxes}")
     };
-    view.pay_by.clone_from(&credit.because);
+    view.pay_by = offering::named(std::slice::from_ref(&credit.because));
     let owed = of.account.owed();
     let left = owed - credit.figures.total.0;
     view.agreed = vec![
         row("Owed before", owed.plain(), false),
-        row("This credit", (-credit.figures.total.0).plain(), false),
+        row("This credit", signs(-credit.figures.total.0), false),
         row(
             if left < Money::ZERO {
                 "To your credit"

@@ -22,13 +22,13 @@ impl Outline {
         if meet(&self.chords(), &hole.chords()) {
             return Err(HoleError::MeetsOutline);
         }
-        if !self.without_holes().holds(hole.chords()[0]) {
+        if !self.without_holes().holds_point(hole.chords()[0]) {
             return Err(HoleError::Outside);
         }
         let clash = self.holes.iter().position(|other| {
             meet(&other.chords(), &hole.chords())
-                || other.holds(hole.chords()[0])
-                || hole.holds(other.chords()[0])
+                || other.holds_point(hole.chords()[0])
+                || hole.holds_point(other.chords()[0])
         });
         if let Some(other) = clash {
             return Err(HoleError::MeetsHole(other));
@@ -50,7 +50,7 @@ impl Outline {
     }
 
     /// Whether a place off every side is inside: so it is when the line through it has slab there.
-    fn holds(&self, place: Point) -> bool {
+    fn holds_point(&self, place: Point) -> bool {
         let spans = self.spans_at_y(place.y);
         spans
             .iter()

@@ -20,6 +20,7 @@ mod shapes;
 pub mod side;
 mod square;
 pub mod walk;
+mod within;
 
 pub use angle::Angle;
 pub use holes::HoleError;

@@ -135,7 +135,8 @@ pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), std::io::Error> {
         return Err(std::io::Error::other("it is no plain file"));
     }
     let mut name = path.file_name().unwrap_or_default().to_os_string();
-    name.push(".writing");
+    // Its own name for each program, since two may write the same quote at once.
+    name.push(format!(".{}.writing", std::process::id()));
     let beside = path.with_file_name(name);
     let written = fs::File::create(&beside)
         .and_then(|mut file| file.write_all(bytes).and_then(|()| file.sync_all()))

@@ -3,13 +3,28 @@
 //! Sources: forty diameters is the customary field rule of the trade (common
 //! practice, no source). It is not a "Class B" splice of ACI 318, which for a
 //! no. 4 bar at 4,000 psi is about 49 diameters: whoever prints a lap says
-//! which rule it is. The mesh lap is that of ACI 318-19 section 25.5.4, from
+//! which rule it is. The formula of the simplified development length was seen
+//! restated for ACI 318-11 Table 12.2.2. The mesh lap is that of ACI 318-19 section 25.5.4, from
 //! memory.
 
 use rust_decimal::Decimal;
+use rust_decimal_macros::dec;
 
 use super::bars::Bar;
 use crate::values::{Length, rounding};
+
+/// A class B splice is so many times the development length (as a wall manual restates ACI 318-11).
+pub const CLASS_B: Decimal = dec!(1.3);
+/// Inches; from memory.
+pub const CLASS_B_LEAST: Decimal = dec!(12);
+
+/// What the root of the strength is multiplied by in the simplified development length.
+///
+/// `ld = fy db / (25 root f'c)`, 20 above no. 6, for uncoated bars with the spacing and cover
+/// the table asks for and normal-weight concrete.
+pub fn class_b_divisor(bar: Bar) -> Decimal {
+    if bar <= Bar::No6 { dec!(25) } else { dec!(20) }
+}
 
 /// The customary lap of bars: forty diameters.
 pub fn forty_diameters(bar: Bar) -> Length {

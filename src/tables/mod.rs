@@ -9,14 +9,17 @@
 pub mod aggregate;
 pub mod air;
 pub mod bars;
+pub mod box_loads;
 pub mod bulking;
 pub mod cover;
 pub mod coverage;
 pub mod density;
+pub mod dowels;
 pub mod holidays;
 pub mod joints;
 pub mod laps;
 pub mod mesh;
+pub mod slopes;
 pub mod source;
 pub mod steps;
 pub mod strength;

@@ -1,6 +1,7 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
 mod removal;
+mod set;
 mod stages;
 mod surfaces;
 mod tasks;
@@ -82,7 +83,10 @@ pub(super) struct Work<'a> {
 
 pub(super) fn crew(work: &Work<'_>, list: &mut List<'_>) -> Crew {
     let mut tasks: Vec<TaskHours> = Vec::new();
-    for (name, parts) in tasks::listed(work, list.ways.rules) {
+    for (name, parts) in tasks::listed(work, list.ways.rules)
+        .into_iter()
+        .chain(set::listed(work, list.ways))
+    {
         let parts: Vec<(Section, Quantity)> = parts
             .into_iter()
             .filter(|(_, part)| !part.value().is_zero())

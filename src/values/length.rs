@@ -56,6 +56,12 @@ impl Length {
         Decimal::from(self.0) / Decimal::from(INCH)
     }
 
+    /// The shortest length that is not below so many inches.
+    pub fn inches_up(inches: Decimal) -> Self {
+        let nanometres = (inches * Decimal::from(INCH)).ceil();
+        Self(i64::try_from(nanometres).expect("measures are limited on reading"))
+    }
+
     pub const fn abs(self) -> Self {
         Self(self.0.abs())
     }

@@ -99,6 +99,11 @@ mod tests {
         // 95 ft 11 3/4 in at 0.72 a foot, its sides added the other way.
         let feet = dec!(95.97916666666666666666666666);
         assert_eq!(to_cents(feet * dec!(0.72)), Money::cents(6911));
+        // 127 11/12 sq ft at 1.14: 145.825 in truth, a hair less in 28 digits.
+        assert_eq!(
+            to_cents(dec!(1535) / dec!(12) * dec!(1.14)),
+            Money::cents(14583)
+        );
     }
 
     #[test]

@@ -40,6 +40,7 @@ units! {
     Pound "lb" "lb" ["pound", "pounds", "lbs"];
     Ton "ton" "ton" ["tons"];
     Gallon "gal" "gal" ["gallon", "gallons"];
+    Milliliter "ml" "ml" ["milliliter", "milliliters"];
     Piece "piece" "pieces" ["each", "ea"];
     Bag "bag" "bags" [];
     Sheet "sheet" "sheets" [];

@@ -10,7 +10,9 @@ use flatwork::values::{Day, Unit};
 use rust_decimal::Decimal;
 
 pub const BUSINESS: &str = include_str!("../../demo-quotes/business.yaml");
-pub const BOOK: &str = include_str!("../../price-books/river-road.yaml");
+/// River Road with few of its goods, so that a test can add its own.
+pub const BOOK: &str = include_str!("small-book.yaml");
+pub const RIVER_ROAD: &str = include_str!("../../price-books/river-road.yaml");
 pub const FAR_BANK: &str = include_str!("../../price-books/far-bank.yaml");
 
 /// A business and its price book, read once for many jobs.

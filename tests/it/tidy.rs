@@ -81,7 +81,7 @@ const WORDS: &[(&str, &[&str], &str)] = &[
     (".round(", &["src/values/"], ROUNDING),
     (".rescale(", &["src/values/"], ROUNDING),
     (".trunc(", &["src/values/"], ROUNDING),
-    (".ceil(", &["src/values/", LAP_TIED], ROUNDING),
+    (".ceil(", &["src/values/"], ROUNDING),
     (".floor(", &["src/values/"], ROUNDING),
     ("f32", FLOAT_ROOMS, FLOATS),
     ("f64", FLOAT_ROOMS, FLOATS),
@@ -96,9 +96,6 @@ const WORDS: &[(&str, &[&str], &str)] = &[
     ("dbg!", &[], UNDONE),
     (".unwrap()", &[], "`expect` says why it holds"),
 ];
-
-/// A lap in whole nanometres, the grain of a length: no quantity is rounded by it.
-const LAP_TIED: &str = "src/trade/measure/bars.rs";
 
 /// Pages are drawn in floats; the two curves leave their files as days, psi or two decimals.
 const FLOAT_ROOMS: &[&str] = &[

@@ -50,15 +50,18 @@ def compare(name, theirs, job):
             check(f"{label}, {key}", value, D(said.get(key, "-1")))
         if taken:
             continue
-        printed = sorted((line["title"], D(line["amount"])) for line in theirs["lines"])
-        check("lines", sorted((title, value) for title, _, value in lines), printed)
-        bought = {line["title"]: line["quantity"] for line in theirs["lines"]}
-        for title, quantity, value in lines:
-            amounts = [D(x["amount"]) for x in theirs["lines"] if x["title"] == title]
-            check(f"{title}, amount", True, value in amounts)
-            if quantity is not None and bought.get(title) is not None:
-                same = abs(D(bought[title]) - quantity) < D("0.000001")
-                check(f"{title}, quantity {quantity:f} and {bought[title]}", True, same)
+        # Lines of one title are told apart by their quantity and their amount.
+        mine = sorted((title, value, much) for title, much, value in lines)
+        their = [(x["title"], D(x["amount"]), x["quantity"]) for x in theirs["lines"]]
+        their = sorted((title, value, D(much) if much else None) for title, value, much in their)
+        check("number of lines", [line[0] for line in mine], [line[0] for line in their])
+        for (title, value, much), (_, said_value, said_much) in zip(mine, their):
+            check(f"{title}, amount", value, said_value)
+            if much is not None and said_much is not None:
+                same = abs(said_much - much) < D("0.000001")
+                check(f"{title}, quantity {much:f} and {said_much:f}", True, same)
+        parts = [D(part["price"]) for part in theirs["sections"]]
+        check("parts of the job add up to the price", totals["price"], sum(parts))
         for key, value in totals.items():
             check(f"quoted {key}", value, D(theirs["totals"][key]))
         parts = [D(part["amount"]) for part in theirs["payments"]]

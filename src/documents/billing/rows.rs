@@ -1,6 +1,7 @@
 //! The table of an invoice: stage by stage what is agreed, billed before, billed now, left.
 
 use super::Billing;
+use crate::documents::offering;
 use crate::documents::views::bill::BillRow;
 use crate::office::account::ChangeAnswer;
 use crate::office::billing::stages;
@@ -53,7 +54,8 @@ pub(super) fn rows(of: Billing<'_>, invoice: &Invoice) -> Option<(Vec<BillRow>, 
             let of_name = one.taxes.iter().filter(|tax| tax.name == name);
             of_name.map(|tax| tax.amount.0).sum()
         };
-        below.push(shown(("", &tax.name, ""), &sums, amount, false));
+        let title = offering::named(std::slice::from_ref(&tax.name));
+        below.push(shown(("", &title, ""), &sums, amount, false));
     }
     below.push(shown(("", "Total", ""), &sums, |one| one.total.0, true));
     Some((rows, below))

@@ -84,6 +84,10 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     }
     lines.extend(sections::not_included(takeoff));
     lines.push("Grass seed and plants".to_owned());
+    lines.extend(super::set::not_included(of));
+    lines.extend(super::site::not_included(of));
+    let alone = takeoff.left_alone.iter();
+    lines.extend(alone.map(|what| format!("Left as it is: {what}")));
     let mut lines: Vec<String> = lines.iter().map(|line| printed(line)).collect();
     if !takeoff.options.is_empty() {
         lines.push("What you may choose on page\u{a0}{page:choices}".to_owned());
@@ -101,5 +105,6 @@ pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     lines.extend(of.takeoff.assumptions.iter().cloned());
     lines.extend(sections::assumptions(of.takeoff));
     lines.extend(super::access::sentences(of));
+    lines.extend(super::site::assumptions(of));
     lines.iter().map(|line| printed(line)).collect()
 }

@@ -23,10 +23,7 @@ pub const CURING_COAT: (&str, &str) = (
     "Curing coat.",
     "We spray one on. Leave it alone: no washing and no scrubbing for 28 days.",
 );
-pub const COVER: (&str, &str) = (
-    "Cover.",
-    "It holds the water in while the concrete hardens. Leave it in place until we take it off.",
-);
+pub const COVER: (&str, &str) = ("Cover.", "Leave it in place until we take it off.");
 pub const COLOR: (&str, &str) = (
     "Color.",
     "Dark and cloudy while it dries; it settles over some weeks. Ask us before you scrub a white film.",

@@ -9,6 +9,7 @@ pub(super) use around::short;
 mod cancellation;
 mod choices;
 mod cure;
+mod dowels;
 mod english;
 mod money;
 mod openings;
@@ -17,6 +18,8 @@ mod plan;
 mod removal;
 mod scope;
 mod sections;
+mod set;
+mod site;
 mod surface;
 
 use std::collections::BTreeMap;
@@ -116,6 +119,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             heading: english::KIND_HEADING.to_owned(),
             text: surface::kind_word(of),
         },
+        releases: site::releases(of),
         acceptance: Acceptance {
             heading: english::ACCEPT_HEADING.to_owned(),
             sentence: match (has_choices, must_choose) {

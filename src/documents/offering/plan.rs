@@ -2,9 +2,11 @@
 
 use super::phrases::{area, capital, length, sides, size};
 use super::{Offering, openings, sections};
-use crate::documents::figures::plan::{self, EdgeView, PanelView, PlanView, SlabView};
+use crate::documents::figures::plan::{
+    self, BoxView, Crossed, EdgeView, PanelView, PlanView, SlabView,
+};
 use crate::geometry::{Direction, Outline};
-use crate::input::job::{EdgeKind, Slab};
+use crate::input::job::{EdgeKind, Pin, Slab};
 use crate::input::phrases::Compass;
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::measure::SlabQuantities;
@@ -17,7 +19,7 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
         .slabs
         .iter()
         .zip(measured)
-        .flat_map(|(slab, measured)| [Some(view(slab, measured)), flight(slab)])
+        .flat_map(|(slab, measured)| [Some(view(of, slab, measured)), flight(slab)])
         .flatten()
         .collect();
     let flat = || {
@@ -50,7 +52,7 @@ fn one_for_all<T: PartialEq>(mut values: impl Iterator<Item = T>) -> Option<T> {
     values.all(|value| value == first).then_some(first)
 }
 
-fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
+fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
     let panels = measured.joints.as_ref().map(|joints| &joints.panels);
     SlabView {
         name: capital(&slab.called),
@@ -61,6 +63,7 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
         },
         outline: slab.outline.clone(),
         is_step: slab.on.is_some(),
+        boxes: boxes(of, slab),
         treads: Vec::new(),
         joints: panels
             .map(|panels| panels.lines.clone())
@@ -96,6 +99,28 @@ fn view(slab: &Slab, measured: &SlabQuantities) -> SlabView {
     }
 }
 
+/// Boxes whose place is known; those of one name share a number.
+fn boxes(of: Offering<'_>, slab: &Slab) -> Vec<BoxView> {
+    let all = of.takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
+    let mut names: Vec<&str> = Vec::new();
+    for one in all.filter(|one| one.middle.is_some()) {
+        if !names.contains(&one.called.as_str()) {
+            names.push(&one.called);
+        }
+    }
+    let boxes = slab.boxes.iter().filter_map(|one| {
+        let middle = one.middle.as_ref()?.value;
+        let stock = of.rules.boxes.get(&one.stock.value)?;
+        let number = names.iter().position(|name| *name == one.called)? + 1;
+        Some(BoxView {
+            number,
+            name: one.called.clone(),
+            outline: stock.opening.value.around(middle, Length::ZERO),
+        })
+    });
+    boxes.collect()
+}
+
 /// Steps that lead down from a slab, as one more thing on the plan.
 fn flight(slab: &Slab) -> Option<SlabView> {
     let found = sections::flight(slab)?;
@@ -109,6 +134,7 @@ fn flight(slab: &Slab) -> Option<SlabView> {
         note: format!("{risers} risers"),
         outline: Outline::rectangle(wide, tall).moved(found.low),
         is_step: true,
+        boxes: Vec::new(),
         treads: found.treads,
         joints: Vec::new(),
         edges: Vec::new(),
@@ -137,6 +163,11 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
         from,
         to,
         kind: kind(part.kind),
+        crossed: match part.kind.pin() {
+            None => Crossed::Nothing,
+            Some(Pin::Dowels) => Crossed::Dowels,
+            Some(Pin::Ties) => Crossed::Ties,
+        },
     }
 }
 
@@ -144,11 +175,15 @@ pub(super) fn kind(kind: EdgeKind) -> plan::EdgeKind {
     match kind {
         EdgeKind::Open => plan::EdgeKind::Open,
         EdgeKind::House => plan::EdgeKind::House,
-        EdgeKind::Existing => plan::EdgeKind::Existing,
+        EdgeKind::Existing | EdgeKind::DoweledExisting | EdgeKind::TiedExisting => {
+            plan::EdgeKind::Existing
+        }
         EdgeKind::Curb => plan::EdgeKind::Curb,
         EdgeKind::Isolated => plan::EdgeKind::Isolated,
         EdgeKind::Joined => plan::EdgeKind::Joined,
-        EdgeKind::Bulkhead => plan::EdgeKind::Bulkhead,
+        EdgeKind::Bulkhead | EdgeKind::DoweledBulkhead | EdgeKind::TiedBulkhead => {
+            plan::EdgeKind::Bulkhead
+        }
     }
 }
 

@@ -50,14 +50,20 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     add("Color", each(takeoff, |slab| surface::color(of, slab)));
     add("Steel", each(takeoff, steel));
     add(
+        "Dowels",
+        each(takeoff, |slab| super::dowels::across(of, slab)),
+    );
+    add(
         "Fiber",
         each(takeoff, |slab| {
             slab.fiber.as_ref().map(|_| "fiber in the mix".to_owned())
         }),
     );
+    add("Set", super::set::scope(of));
     add("Finish", finish(of, slabs));
     add("Seal", each(takeoff, |slab| surface::seal(of, slab)));
     add("Included", included(takeoff));
+    add("Site", super::site::scope(of));
     add("Clean up", clean_up(of));
     terms
 }
@@ -153,13 +159,7 @@ fn mix(mix: &Mix) -> String {
 }
 
 fn steel(slab: &Slab) -> Option<String> {
-    let bars = slab.bars.as_ref().map(|bars| {
-        format!(
-            "{} bars every {}, both ways",
-            length(bars.bar.diameter()),
-            length(bars.spacing.value)
-        )
-    });
+    let bars = slab.bars.as_ref().map(super::dowels::bars);
     let mesh = slab.mesh.as_ref().map(|_| "welded wire mesh".to_owned());
     let both: Vec<String> = [bars, mesh].into_iter().flatten().collect();
     (!both.is_empty()).then(|| both.join(" and "))

@@ -5,7 +5,7 @@ mod stress;
 
 use self::reach::{all_words, check_pages};
 use self::stress::stress_views;
-use super::views::quote::QuoteView;
+use super::views::quote::{QuoteView, Term};
 use super::{quote_document, quote_document_in};
 use crate::press::drawing::{Drawing, Path, Point, Rgb, Shape, Size, Step, Stroke};
 use crate::press::layout::style::Look;
@@ -69,6 +69,22 @@ fn the_sample_is_three_pages() {
             "{expected} in {plain}"
         );
     }
+}
+
+#[test]
+fn each_release_has_a_line_for_initials_before_the_signature() {
+    let mut view = QuoteView::sample();
+    let count = |view: &QuoteView| all_words(&pages(view)).matches("Initials").count();
+    assert_eq!(count(&view), 0);
+    let release = |word: &str| Term {
+        word: word.into(),
+        text: "Our truck stands on it.".into(),
+    };
+    view.releases = vec![release("Driveway"), release("Septic tank")];
+    assert_eq!(count(&view), 2);
+    let words = all_words(&pages(&view));
+    let at = |text: &str| words.find(text).expect(text);
+    assert!(at("Please initial") < at("Septic tank.") && at("Septic tank.") < at("Signature"));
 }
 
 #[test]

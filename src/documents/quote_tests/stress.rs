@@ -68,6 +68,13 @@ fn long_scope(view: &mut QuoteView) {
 }
 
 fn many_options(view: &mut QuoteView) {
+    view.releases = ["Driveway", "Walk", "Lawn", "Septic tank", "Sprinklers"]
+        .map(|word| Term {
+            word: word.into(),
+            text: "Our truck drives over it. What breaks under its weight is not ours to mend."
+                .into(),
+        })
+        .to_vec();
     let choices = view.choices.as_mut().expect("the sample has choices");
     choices.groups = (0..5)
         .map(|group| ChoiceGroup {

@@ -44,6 +44,8 @@ pub struct QuoteView {
     pub promises: Vec<String>,
     /// The kind words just before signing, on cracks and color.
     pub kind_word: Headed,
+    /// What the customer initials before signing: "Driveway": "Our truck stands on it. …"
+    pub releases: Vec<Term>,
     pub acceptance: Acceptance,
     pub cure: Cure,
     pub care: Vec<Term>,

@@ -91,6 +91,7 @@ impl QuoteView {
                        should one ever worry you, call, and we will come and look at it with you."
                     .into(),
             },
+            releases: Vec::new(),
             acceptance: Acceptance {
                 heading: "Yes, please go ahead".into(),
                 sentence: "I accept this quote with the choices ticked above.".into(),

@@ -1,20 +1,26 @@
 //! The price book: one supplier world, its items, dated prices, and rules of buying.
 
+mod boxes;
 mod item;
 mod rates;
 mod rules;
+mod site;
+mod steel;
 pub mod tables;
 
 use std::collections::{BTreeMap, BTreeSet};
 
+pub use boxes::{BoxStock, StandsFor};
 pub(in crate::input) use item::class_named;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    BarStock, BaseStock, BuggyHire, Charges, Color, Curing, Dumping, FiberBy, FiberStock, Filling,
-    Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Sealer, Selling, ShortCount,
-    ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
+    Adhesive, BarStock, BaseStock, BuggyHire, Charges, Color, Curing, DowelStock, Dumping, FiberBy,
+    FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Sealer,
+    Selling, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
 };
+
+pub use site::{SiteRule, work_unit};
 
 use crate::reading::{At, Node, Place, Problem, Problems};
 use crate::values::{Day, UnitPrice};
@@ -63,6 +69,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
         .iter()
         .map(|(key, item)| (key.clone(), item.selling.clone()))
         .collect();
+    steel::check(&rules, problems);
     rules::check(&rules, problems);
     let knows = |key: &str| items.contains_key(key) || broken.contains(key);
     let holds = fields

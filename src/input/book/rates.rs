@@ -32,11 +32,16 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("vapor retarder", Unit::SquareFoot),
     ("bars", Unit::Foot),
     ("mesh", Unit::SquareFoot),
+    ("drill holes", Unit::Piece),
     ("place by chute", Unit::CubicYard),
     ("place by wheelbarrow", Unit::CubicYard),
     ("place by buggy", Unit::CubicYard),
     ("place by pump", Unit::CubicYard),
     ("step", Unit::Piece),
+    ("set box", Unit::Piece),
+    ("set lid", Unit::Piece),
+    ("adjust box", Unit::Piece),
+    ("come back", Unit::Trip),
     ("cure, strip and clean", Unit::SquareFoot),
     ("unload by chute", Unit::CubicYard),
     ("unload by wheelbarrow", Unit::CubicYard),
@@ -52,6 +57,8 @@ pub fn rates_help(task: &str) -> String {
         .map_or(Unit::SquareFoot, |(_, unit)| *unit);
     if task.starts_with("unload") {
         format!("6 min per {per}")
+    } else if task == "drill holes" {
+        format!("0.2 hours per {per}")
     } else {
         match per {
             Unit::SquareFoot | Unit::Foot => format!("4 hours per 100 {per}"),

@@ -5,12 +5,14 @@ use std::collections::{BTreeMap, BTreeSet};
 use rust_decimal::Decimal;
 
 mod charges;
+pub(super) mod dowels;
 mod hire;
 mod read;
 mod surfaces;
 mod units;
 
 pub use charges::{Charges, Returned, Winter};
+pub use dowels::{Adhesive, DowelStock};
 pub use hire::{BuggyHire, Hose, PumpHire};
 pub(super) use read::read;
 pub(super) use surfaces::check;
@@ -19,7 +21,7 @@ pub(super) use units::{check as check_units, check_purposes};
 
 use super::ItemKey;
 use super::rates::Rates;
-use crate::input::phrases::Ratio;
+use crate::input::phrases::{LapPhrase, Ratio};
 use crate::reading::{At, Place};
 use crate::values::{Amount, Length, Percent, Unit};
 
@@ -31,8 +33,11 @@ pub struct Rules {
     pub bars: BTreeMap<String, BarStock>,
     pub mesh: BTreeMap<String, MeshStock>,
     pub fiber: BTreeMap<String, FiberStock>,
+    pub dowels: BTreeMap<String, DowelStock>,
     pub surfaces: Surfaces,
     pub disposal: BTreeMap<String, Dumping>,
+    pub boxes: BTreeMap<String, super::BoxStock>,
+    pub site: BTreeMap<crate::input::site::Question, super::SiteRule>,
     pub supply: Option<Supply>,
     pub pump: Option<PumpHire>,
     pub buggy: Option<BuggyHire>,
@@ -79,8 +84,9 @@ pub struct BaseStock {
 pub struct BarStock {
     pub item: At<ItemKey>,
     pub stock: At<Length>,
-    /// In bar diameters.
-    pub lap: At<Amount>,
+    pub lap: At<LapPhrase>,
+    /// Thousands of psi at which the bar yields.
+    pub grade: At<Amount>,
 }
 
 #[derive(Clone, Debug)]
@@ -163,6 +169,7 @@ pub enum Role {
     VaporRetarder,
     CuringCover,
     Chairs,
+    TieWire,
     ShortLoad,
     Delivery,
     Standing,
@@ -184,6 +191,7 @@ impl Role {
         (Self::VaporRetarder, "vapor retarder", Unit::SquareFoot),
         (Self::CuringCover, "curing cover", Unit::SquareFoot),
         (Self::Chairs, "chairs", Unit::Piece),
+        (Self::TieWire, "tie wire", Unit::Pound),
         (Self::ShortLoad, "short load", Unit::CubicYard),
         (Self::Delivery, "delivery", Unit::Load),
         (Self::Standing, "standing time", Unit::Minute),
@@ -203,6 +211,13 @@ impl Role {
 }
 
 impl Rules {
+    /// Whether mesh is sold in rolls, which its item's unit says.
+    pub fn is_roll(&self, mesh: &MeshStock) -> bool {
+        self.selling
+            .get(&mesh.item.value)
+            .is_some_and(|selling| selling.unit == Unit::Roll)
+    }
+
     /// Every item the rules name, with the place of the name.
     pub fn items_named(&self) -> impl Iterator<Item = (&str, Place)> {
         let mixes = self.mixes.values().map(|mix| &mix.item);
@@ -232,9 +247,15 @@ impl Rules {
             .chain(pump)
             .chain(self.buggy.iter().map(|buggy| &buggy.item))
             .map(|at| (at.value.as_str(), at.place));
+        let boxes = self.boxes.values().flat_map(super::BoxStock::items);
+        let site = self.site.values().filter_map(|rule| rule.item.as_ref());
+        let site = site.map(|at| (at.value.as_str(), at.place));
         named
             .chain(roles)
             .chain(hired)
+            .chain(dowels::items_named(&self.dowels))
             .chain(self.surfaces.items_named())
+            .chain(boxes)
+            .chain(site)
     }
 }

@@ -1,10 +1,14 @@
 //! The keys of a price book: what each is, its default, an example.
 
+mod dowel;
 mod hire;
+mod set;
 mod stock;
 mod surfaces;
 
+pub use dowel::DOWEL;
 pub use hire::{BUGGY, HOSE, PUMP, RETURNED, WINTER};
+pub use set::{BOX_STOCK, SITE_RULE};
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
 pub use surfaces::{COLOR, FINISH, SEALER};
 
@@ -79,6 +83,13 @@ pub const BOOK: FieldTable = FieldTable {
             "{micro: {item: fiber, by: plant}}",
         ),
         field(
+            "dowels",
+            "keys by kind",
+            "",
+            "bars across an edge, by the name you give them",
+            "{smooth: {item: dowel 1/2 in, bar: 1/2 in smooth}}",
+        ),
+        field(
             "finishes",
             "keys by finish",
             "",
@@ -105,6 +116,20 @@ pub const BOOK: FieldTable = FieldTable {
             "",
             "where concrete and soil go",
             "{soil: {item: dump soil, loose: 1.25, load: 10 cu yd}}",
+        ),
+        field(
+            "boxes",
+            "keys by box",
+            "",
+            "boxes and covers set in slabs",
+            "{cleanout: {item: cleanout cover, opening: 8 in round, rated: 20800 lb}}",
+        ),
+        field(
+            "site",
+            "keys by question",
+            "",
+            "what the answers about a site cost",
+            "{walls to cover: {item: masking film, hours: 2 hours per 100 ft}}",
         ),
         field(
             "supply",

@@ -45,6 +45,7 @@ pub struct Business {
     pub terms: Vec<String>,
     pub numbers: Numbers,
     pub invoices: Invoices,
+    pub site: crate::input::site::SitePolicy,
 }
 
 /// The price books a business names, whatever else is wrong with it; nothing is reported.
@@ -118,6 +119,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
             .help("write the `address` of the firm, which the law's form names"),
         );
     }
+    let site = crate::input::site::policy(fields.node("site"), problems);
     Some(Business {
         place: fields.heading(),
         firm: firm?,
@@ -136,5 +138,6 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         terms,
         numbers: numbers?,
         invoices: invoices?,
+        site,
     })
 }

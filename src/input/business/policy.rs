@@ -8,7 +8,7 @@ pub use crew::{Charge, CrewPolicy, DayCount, DayRule, LaborLines};
 use rust_decimal::Decimal;
 
 use super::tables;
-use crate::input::phrases::{Contingency, ContingencyBase, Days, Profit};
+use crate::input::phrases::{Contingency, ContingencyBase, Days, Profit, Ratio};
 use crate::reading::{At, FieldTable, Fields, Node, Place, Problem, Problems};
 use crate::values::{Amount, Length, Money, Percent, Unit};
 
@@ -53,6 +53,10 @@ pub struct OrderPolicy {
     pub stake_spacing: At<Length>,
     pub chair_area: At<Amount>,
     pub compound_coverage: At<Amount>,
+    pub crossings_tied: At<Percent>,
+    pub wire_for_a_tie: At<Length>,
+    /// Pounds a foot.
+    pub tie_wire: At<Ratio>,
     /// A form deeper than this has a rate and an item of its own.
     pub deep_form_over: At<Length>,
     pub retarder_width: At<Length>,
@@ -177,6 +181,11 @@ pub(super) fn order(
         .and_then(|at| divisor(at, problems));
     let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
+    let crossings_tied = fields.usual("crossings tied", problems);
+    let wire_for_a_tie = fields.usual("wire for a tie", problems);
+    let tie_wire = fields
+        .usual("tie wire", problems)
+        .and_then(|at| pounds_a_foot(at, problems));
     let deep_form_over = fields.usual("deep form over", problems);
     let (retarder_width, retarder_lap) = super::retarder::read(&fields, problems)?;
     let groove = fields
@@ -192,11 +201,28 @@ pub(super) fn order(
         stake_spacing: stake_spacing?,
         chair_area: chair_area?,
         compound_coverage: compound_coverage?,
+        crossings_tied: crossings_tied?,
+        wire_for_a_tie: wire_for_a_tie?,
+        tie_wire: tie_wire?,
         deep_form_over: deep_form_over?,
         retarder_width,
         retarder_lap,
         smallest_opening: smallest_opening?,
     })
+}
+
+fn pounds_a_foot(at: At<Ratio>, problems: &mut Problems) -> Option<At<Ratio>> {
+    if (at.value.much.unit, at.value.per.unit) == (Unit::Pound, Unit::Foot) {
+        return Some(at);
+    }
+    problems.push(
+        Problem::new("wrong-unit", "tie wire is given in pounds for so many feet")
+            .at(at.place)
+            .help(
+                "write what your roll weighs and how long it is, for example `3.5 lb per 336 ft`",
+            ),
+    );
+    None
 }
 
 pub(super) fn quote(

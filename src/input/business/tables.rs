@@ -2,8 +2,11 @@
 //!
 //! These tables feed the reader, the suggestions, the schema and the guide.
 
+mod office;
 mod policy;
 
+pub use crate::input::site::tables::USUAL_SITE;
+pub use office::{INVOICES, NUMBERS};
 pub use policy::{CREW, CURE, ORDER, QUOTE, UNFORESEEN};
 
 use crate::reading::{Field, FieldTable};
@@ -133,6 +136,13 @@ pub const BUSINESS: FieldTable = FieldTable {
             "",
             "your terms",
             "[Invoices are due in 10 days.]",
+        ),
+        field(
+            "site",
+            "keys by question",
+            "",
+            "usual answers about a site, and which questions are asked",
+            "{washout: on site, ask: [overhead wires]}",
         ),
     ],
 };
@@ -272,10 +282,24 @@ pub const SLAB_VALUES: &[Field] = &[
         "bars",
         "bar at spacing",
         "none",
-        "both ways",
+        "both ways; or each by itself, `no. 4 at 12 in east-west and no. 3 at 18 in north-south`",
         "no. 3 at 18 in",
     ),
     field("mesh", "style", "none", "welded wire", "6x6 W1.4/W1.4"),
+    field(
+        "dowels",
+        "name, at spacing",
+        "the book's only smooth kind",
+        "across its doweled edges",
+        "smooth at 24 in",
+    ),
+    field(
+        "ties",
+        "name, at spacing",
+        "the book's only deformed kind",
+        "across its tied edges",
+        "no. 4 ties",
+    ),
     field(
         "fiber",
         "name",
@@ -345,44 +369,4 @@ pub const SLAB_VALUES: &[Field] = &[
 pub const KIND: FieldTable = FieldTable {
     name: "a kind of slab",
     fields: SLAB_VALUES,
-};
-
-pub const NUMBERS: FieldTable = FieldTable {
-    name: "`numbers`",
-    fields: &[
-        field(
-            "pattern",
-            "pattern",
-            "YYYY-0000",
-            "YYYY or YY is the year, the zeros are counted; letters in front make a series for another person or machine",
-            "B-YYYY-0000",
-        ),
-        field(
-            "start",
-            "number",
-            "1",
-            "the first number of a row that has none yet",
-            "41",
-        ),
-    ],
-};
-
-pub const INVOICES: FieldTable = FieldTable {
-    name: "`invoices`",
-    fields: &[
-        field(
-            "due",
-            "days",
-            "10 days",
-            "from the invoice to the day it is due",
-            "10 days",
-        ),
-        field(
-            "how to pay",
-            "list of sentences",
-            "",
-            "what the customer reads; the first word is in bold",
-            "[\"Check to Larkspur Flatwork, 4 Kiln Yard, Quillhaven.\"]",
-        ),
-    ],
 };

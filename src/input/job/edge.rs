@@ -21,10 +21,36 @@ pub enum EdgeKind {
     Joined,
     /// The end of a pour: a form, and a construction joint.
     Bulkhead,
+    /// Dowels that slide, through the strip to concrete that stays.
+    DoweledExisting,
+    /// Bars bonded into concrete that stays; no strip.
+    TiedExisting,
+    /// A bulkhead crossed by dowels that slide.
+    DoweledBulkhead,
+    /// A bulkhead crossed by deformed bars.
+    TiedBulkhead,
+}
+
+/// Bars across an edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Pin {
+    /// They carry a load across and let the slab move.
+    Dowels,
+    /// They hold both sides together.
+    Ties,
+}
+
+impl Pin {
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Dowels => "dowels",
+            Self::Ties => "ties",
+        }
+    }
 }
 
 impl EdgeKind {
-    pub const ALL: [(Self, &'static str); 7] = [
+    pub const ALL: [(Self, &'static str); 11] = [
         (Self::Open, "open"),
         (Self::House, "house"),
         (Self::Existing, "existing concrete"),
@@ -32,17 +58,44 @@ impl EdgeKind {
         (Self::Isolated, "isolated"),
         (Self::Joined, "joined"),
         (Self::Bulkhead, "bulkhead"),
+        (Self::DoweledExisting, "doweled existing concrete"),
+        (Self::TiedExisting, "tied existing concrete"),
+        (Self::DoweledBulkhead, "doweled bulkhead"),
+        (Self::TiedBulkhead, "tied bulkhead"),
     ];
 
     pub const fn has_form(self) -> bool {
-        matches!(self, Self::Open | Self::Bulkhead)
+        matches!(
+            self,
+            Self::Open | Self::Bulkhead | Self::DoweledBulkhead | Self::TiedBulkhead
+        )
     }
 
     pub const fn has_strip(self) -> bool {
         matches!(
             self,
-            Self::House | Self::Existing | Self::Curb | Self::Isolated
+            Self::House | Self::Existing | Self::DoweledExisting | Self::Curb | Self::Isolated
         )
+    }
+
+    /// Whether bars cross it, and which.
+    pub const fn pin(self) -> Option<Pin> {
+        match self {
+            Self::DoweledExisting | Self::DoweledBulkhead => Some(Pin::Dowels),
+            Self::TiedExisting | Self::TiedBulkhead => Some(Pin::Ties),
+            Self::Open
+            | Self::House
+            | Self::Existing
+            | Self::Curb
+            | Self::Isolated
+            | Self::Joined
+            | Self::Bulkhead => None,
+        }
+    }
+
+    /// Whether a hole is drilled for each bar.
+    pub const fn is_drilled(self) -> bool {
+        matches!(self, Self::DoweledExisting | Self::TiedExisting)
     }
 }
 
@@ -53,9 +106,10 @@ impl FromStr for EdgeKind {
         let text = text.trim();
         let text = text.strip_prefix("against ").unwrap_or(text);
         let text = text.strip_prefix("the ").unwrap_or(text);
+        let plain = crossed_first(text);
         Self::ALL
             .into_iter()
-            .find(|(_, name)| *name == text)
+            .find(|(_, name)| *name == plain)
             .map(|(kind, _)| kind)
             .ok_or_else(|| {
                 let names: Vec<&str> = Self::ALL.iter().map(|(_, name)| *name).collect();
@@ -68,6 +122,19 @@ impl FromStr for EdgeKind {
     }
 }
 
+/// `existing concrete, doweled` said as `doweled existing concrete`.
+fn crossed_first(text: &str) -> String {
+    let text = text.replace("dowelled", "doweled");
+    for how in ["doweled", "tied"] {
+        if let Some(edge) = text.strip_suffix(how)
+            && !edge.trim().is_empty()
+        {
+            return format!("{how} {}", edge.trim().trim_end_matches(',').trim());
+        }
+    }
+    text
+}
+
 /// A stretch of one side of the outline.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct EdgePart {
@@ -76,4 +143,42 @@ pub struct EdgePart {
     pub kind: EdgeKind,
     /// Along the side from its first corner; whole sides when `None`.
     pub stretch: Option<(Length, Length)>,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn reads_what_crosses_an_edge_before_or_after_it() {
+        #[track_caller]
+        fn case(text: &str, kind: EdgeKind) {
+            assert_eq!(text.parse(), Ok(kind), "{text}");
+        }
+        case("existing concrete", EdgeKind::Existing);
+        case(
+            "against existing concrete, doweled",
+            EdgeKind::DoweledExisting,
+        );
+        case("doweled existing concrete", EdgeKind::DoweledExisting);
+        case("existing concrete, dowelled", EdgeKind::DoweledExisting);
+        case("the existing concrete tied", EdgeKind::TiedExisting);
+        case("bulkhead, tied", EdgeKind::TiedBulkhead);
+        for (kind, name) in EdgeKind::ALL {
+            case(name, kind);
+        }
+        for text in ["doweled", "tied", "house, doweled", "doweled house"] {
+            let refused = text.parse::<EdgeKind>().map_err(|e| e.code);
+            assert_eq!(refused, Err("unknown-edge"), "{text}");
+        }
+    }
+
+    #[test]
+    fn a_dowel_keeps_the_strip_and_a_tie_does_not() {
+        assert!(EdgeKind::DoweledExisting.has_strip());
+        assert!(!EdgeKind::TiedExisting.has_strip());
+        for kind in [EdgeKind::DoweledBulkhead, EdgeKind::TiedBulkhead] {
+            assert!(kind.has_form() && !kind.has_strip() && !kind.is_drilled());
+        }
+    }
 }

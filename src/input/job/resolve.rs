@@ -1,7 +1,9 @@
 //! Looks up every name of a takeoff: kinds, mixes, bars, finishes, positions.
 
 mod asked;
+mod boxes;
 mod chosen;
+mod dowels;
 mod flight;
 mod names;
 mod openings;
@@ -9,6 +11,7 @@ mod pours;
 mod sections;
 mod shape;
 mod slab;
+mod steel;
 mod surface;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -74,6 +77,7 @@ pub fn looked_up(
         unsure: &unsure,
     };
     asked::check(&written.options, &named, problems);
+    boxes::resolve(&mut slabs, book, problems);
     super::arranged::check(&written.arranged, book, problems);
     let extras = written.extras.iter().chain(
         written
@@ -108,6 +112,8 @@ pub fn looked_up(
         otherwise: BTreeMap::new(),
         assumptions: written.assumptions,
         not_included: written.not_included,
+        left_alone: written.left_alone,
+        site: crate::input::site::or_usual(written.site, &business.site.usual),
         photos: written.photos,
     };
     let site = Site {

@@ -1,10 +1,13 @@
 //! The keys of a takeoff: what each is, its default, an example.
 
+mod boxes;
 mod lists;
 mod sections;
 mod site;
 mod slab;
 
+pub use crate::input::site::tables::SITE;
+pub use boxes::BOX;
 pub use lists::{CHANGE, CHOOSE_ONE, LUMP, OPTION, REMOVAL, SET};
 pub use sections::{STEPS, THICKENED};
 pub use site::{ACCESS, CUSTOMER, PLACEMENT};
@@ -156,6 +159,20 @@ pub const JOB: FieldTable = FieldTable {
             "",
             "what this quote does not contain, beside the usual",
             "[Grass seed]",
+        ),
+        field(
+            "left alone",
+            "list",
+            "",
+            "what stays as it is; told to the customer as not included",
+            "[light post base]",
+        ),
+        field(
+            "site",
+            "keys by question",
+            "the usual of business.yaml",
+            "what was asked about the site",
+            "{overhead wires: 16 ft}",
         ),
         field(
             "photos",

@@ -5,11 +5,10 @@ use std::collections::BTreeMap;
 use std::str::FromStr;
 use std::sync::Arc;
 
-use super::{Arranged, Choice, EdgePart, OptionGroup, Removal};
+use super::{Arranged, Bars, Choice, Dowels, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Place};
-use crate::tables::bars::Bar;
 use crate::values::{Amount, Day, Length, Money, Percent, Unreadable};
 
 #[derive(Clone, Debug)]
@@ -37,6 +36,10 @@ pub struct Takeoff {
     pub otherwise: BTreeMap<Choice, Takeoff>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
+    /// What stays as it is.
+    pub left_alone: Vec<String>,
+    /// Answers of the takeoff, then the usual ones.
+    pub site: crate::input::site::SiteAnswers,
     pub photos: Vec<Photo>,
 }
 
@@ -161,6 +164,10 @@ pub struct Slab {
     pub base: Option<Base>,
     pub bars: Option<Bars>,
     pub mesh: Option<At<String>>,
+    /// Across its doweled edges.
+    pub dowels: Option<Dowels>,
+    /// Across its tied edges.
+    pub ties: Option<Dowels>,
     pub fiber: Option<At<String>>,
     pub finish: At<String>,
     pub border: Option<Border>,
@@ -176,6 +183,8 @@ pub struct Slab {
     pub edges: Vec<EdgePart>,
     /// One for each of the outline's holes, in their order.
     pub openings: Vec<Opening>,
+    pub boxes: Vec<super::SetBox>,
+    pub around: super::Around,
     /// Nobody said where it lies.
     pub stands_alone: bool,
     /// The slab it stands on.
@@ -209,12 +218,6 @@ pub struct Base {
 pub struct Border {
     pub width: At<Length>,
     pub finish: At<String>,
-}
-
-#[derive(Clone, Debug)]
-pub struct Bars {
-    pub bar: Bar,
-    pub spacing: At<Length>,
 }
 
 #[derive(Clone, Debug)]

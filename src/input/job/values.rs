@@ -2,7 +2,9 @@
 
 use super::Thickened;
 use crate::input::book::Curing;
-use crate::input::phrases::{BarsPhrase, BasePhrase, BorderPhrase, FallPhrase, ThicknessPhrase};
+use crate::input::phrases::{
+    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, ThicknessPhrase,
+};
 use crate::reading::{At, Fields, Problems};
 use crate::values::Length;
 
@@ -13,6 +15,8 @@ pub struct SlabValues {
     pub base: Option<At<BasePhrase>>,
     pub bars: Option<At<BarsPhrase>>,
     pub mesh: Option<At<String>>,
+    pub dowels: Option<At<DowelsPhrase>>,
+    pub ties: Option<At<DowelsPhrase>>,
     pub fiber: Option<At<String>>,
     pub finish: Option<At<String>>,
     pub border: Option<At<BorderPhrase>>,
@@ -35,6 +39,8 @@ impl SlabValues {
             base: fields.read("base", problems),
             bars: fields.read("bars", problems),
             mesh: fields.text("mesh", problems),
+            dowels: fields.read("dowels", problems),
+            ties: fields.read("ties", problems),
             fiber: fields.text("fiber", problems),
             finish: fields.text("finish", problems),
             border: fields.read("border", problems),
@@ -75,6 +81,8 @@ impl SlabValues {
             base: pick(self.base, usual.base.as_ref(), "base", &mut taken),
             bars: pick(self.bars, usual.bars.as_ref(), "bars", &mut taken),
             mesh: pick(self.mesh, usual.mesh.as_ref(), "mesh", &mut taken),
+            dowels: pick(self.dowels, usual.dowels.as_ref(), "dowels", &mut taken),
+            ties: pick(self.ties, usual.ties.as_ref(), "ties", &mut taken),
             fiber: pick(self.fiber, usual.fiber.as_ref(), "fiber", &mut taken),
             finish: pick(self.finish, usual.finish.as_ref(), "finish", &mut taken),
             border: pick(self.border, usual.border.as_ref(), "border", &mut taken),

@@ -47,6 +47,8 @@ pub struct JobWritten {
     pub options: Vec<OptionGroup>,
     pub assumptions: Vec<String>,
     pub not_included: Vec<String>,
+    pub left_alone: Vec<String>,
+    pub site: crate::input::site::SiteAnswers,
     pub photos: Vec<Photo>,
 }
 
@@ -61,6 +63,8 @@ pub struct SlabWritten {
     pub beside: Option<At<BesidePhrase>>,
     pub on: Option<At<BesidePhrase>>,
     pub values: SlabValues,
+    pub boxes: Vec<super::BoxWritten>,
+    pub around: super::Around,
     pub sections: SectionsWritten,
 }
 

@@ -60,3 +60,26 @@ fn refuse(text: &str) -> Unreadable {
         "write direction and length, for example `east 24 ft`, `west 16 ft, bulge 18 in` or `north 20 ft, against house`; the last side may be `back to start`",
     )
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::input::job::EdgeKind;
+
+    #[test]
+    fn the_comma_of_a_doweled_edge_belongs_to_it() {
+        let against = |text: &str| text.parse::<LegPhrase>().unwrap().along.against;
+        let doweled = Some(EdgeKind::DoweledExisting);
+        assert_eq!(
+            against("east 8 ft, against existing concrete, doweled"),
+            doweled
+        );
+        assert_eq!(
+            against("east 8 ft, existing concrete, doweled, bulge 3 in"),
+            doweled
+        );
+        assert_eq!(against("east 8 ft, against house"), Some(EdgeKind::House));
+        assert_eq!(against("east 8 ft"), None);
+        assert!("east 8 ft, doweled".parse::<LegPhrase>().is_err());
+    }
+}

@@ -1,15 +1,34 @@
-//! `6 ft from west, 4 ft from north`: where an opening lies in its slab.
+//! `6 ft from west and 4 ft from north`: where an opening or a box lies in its slab.
 
 use std::str::FromStr;
 
 use super::Compass;
+use crate::geometry::Point;
 use crate::values::{Length, Unreadable};
 
-/// From two sides of the slab to the nearest sides of the opening.
+/// From the outermost sides of the slab to the nearest sides of an opening, or to the middle of a box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct SpotPhrase {
     pub east_west: (Length, Compass),
     pub north_south: (Length, Compass),
+}
+
+impl SpotPhrase {
+    /// The place in a slab whose box has these corners.
+    pub fn within(self, low: Point, high: Point) -> Point {
+        let (across, along) = (self.east_west, self.north_south);
+        let x = if across.1 == Compass::East {
+            high.x - across.0.as_nanometres()
+        } else {
+            low.x + across.0.as_nanometres()
+        };
+        let y = if along.1 == Compass::North {
+            high.y - along.0.as_nanometres()
+        } else {
+            low.y + along.0.as_nanometres()
+        };
+        Point::new(x, y)
+    }
 }
 
 impl FromStr for SpotPhrase {
@@ -44,7 +63,7 @@ fn one(part: &str, text: &str) -> Result<(Length, Compass), Unreadable> {
 fn refuse(text: &str) -> Unreadable {
     Unreadable::new(
         "bad-spot",
-        format!("cannot read `{text}` as the place of an opening"),
+        format!("cannot read `{text}` as a place in the slab"),
         "write how far it is from two sides of the slab, for example `6 ft from west and 4 ft from north`",
     )
 }
@@ -72,5 +91,15 @@ mod tests {
         assert_eq!(code("6 ft west, 4 ft north"), "bad-spot");
         assert_eq!(code("6 ft from west, 4 from north"), "length-without-unit");
         assert_eq!(code("6 ft from west, 4 ft from house"), "bad-direction");
+    }
+    #[test]
+    fn a_place_is_counted_from_the_sides_that_were_named() {
+        let feet = |feet| Length::feet_whole(feet).as_nanometres();
+        let (low, high) = (Point::new(0, 0), Point::new(feet(10), feet(8)));
+        let place = |text: &str| text.parse::<SpotPhrase>().unwrap().within(low, high);
+        let west_south = place("4 ft from west and 3 ft from south");
+        assert_eq!(west_south, Point::new(feet(4), feet(3)));
+        let north_east = place("3 ft from north, 4 ft from east");
+        assert_eq!(north_east, Point::new(feet(6), feet(5)));
     }
 }

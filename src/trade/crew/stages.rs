@@ -52,6 +52,10 @@ impl Stage {
             ("step", Stage::Place),
             ("cure", Stage::Strip),
             ("seal", Stage::Return),
+            ("site backfill", Stage::Strip),
+            ("site washout", Stage::Place),
+            ("set lid", Stage::Return),
+            ("come back", Stage::Return),
         ];
         BEGINNINGS
             .iter()

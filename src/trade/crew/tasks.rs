@@ -32,6 +32,9 @@ impl TaskName {
     }
 }
 
+/// How much of a task a slab takes.
+type Measured = fn(&SlabQuantities) -> Option<Quantity>;
+
 /// Every task that may occur, with its work in each part of the job.
 pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
     let mut tasks: Vec<(TaskName, Vec<(Section, Quantity)>)> = Vec::new();
@@ -69,14 +72,15 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         TaskName::Rated("vapor retarder".into()),
         slabs(&|_, slab| slab.retarder.as_ref().map(|_| slab.area.clone())),
     ));
-    tasks.push((
-        TaskName::Rated("bars".into()),
-        slabs(&|_, slab| steel(slab)),
-    ));
-    tasks.push((
-        TaskName::Rated("mesh".into()),
-        slabs(&|_, slab| slab.mesh.as_ref().map(|_| slab.area.clone())),
-    ));
+    let mesh = |slab: &SlabQuantities| slab.mesh.as_ref().map(|_| slab.area.clone());
+    let set: [(&str, Measured); 3] = [
+        ("bars", steel),
+        ("mesh", mesh),
+        ("drill holes", SlabQuantities::holes),
+    ];
+    for (name, what) in set {
+        tasks.push((TaskName::Rated(name.into()), slabs(&|_, slab| what(slab))));
+    }
     for (method, name) in Method::ALL {
         let ordered = work
             .orders

@@ -1,13 +1,13 @@
-//! Bars both ways: counted across the slab, clipped to its outline, lapped where a stick is too short.
+//! Bars: counted across the slab, clipped to its outline, lapped where a stick is too short.
 
 use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
+use super::lap;
 use crate::input::book::{BarStock, Rules};
 use crate::input::business::OrderPolicy;
-use crate::input::job::{Bars, Slab};
-use crate::reading::At;
+use crate::input::job::{Layer, Slab};
 use crate::tables::bars::Bar;
 use crate::trade::sets::Sets;
 use crate::trade::term::{Term, number, of, sum};
@@ -17,11 +17,11 @@ use crate::values::{Amount, Length, Unit};
 /// Shorter pieces are left out.
 const SHORTEST: Length = Length::inches_whole(6);
 
-/// Steel of one slab.
+/// Bars of one size in one slab.
 #[derive(Clone, Debug)]
 pub struct BarQuantities {
     pub bar: Bar,
-    /// Every run, both ways, longest first: its length and how many there are.
+    /// Every run, all ways, longest first: its length and how many there are.
     pub runs: Vec<Run>,
     /// Feet in place, laps included.
     pub placed: Quantity,
@@ -35,58 +35,23 @@ pub struct Run {
     pub count: u32,
     /// Sticks spliced into each.
     pub pieces: u32,
+    /// How far its sticks overlap.
+    pub lap: Length,
 }
 
-pub(super) fn measure(
-    slab: &Slab,
-    policy: &OrderPolicy,
-    rules: &Rules,
-    sets: Sets<'_>,
-) -> Option<BarQuantities> {
-    let bars = slab.bars.as_ref()?;
-    let stock = rules.bars.get(&bars.bar.to_string())?;
-    let lap = lap(bars.bar, stock);
-    let cover = policy.cover.value;
-    let (low, high) = slab.outline.bounds();
-    let east_west = lines(low.y, high.y, bars, cover)
-        .into_iter()
-        .flat_map(|y| slab.outline.spans_at_y(y));
-    let north_south = lines(low.x, high.x, bars, cover)
-        .into_iter()
-        .flat_map(|x| slab.outline.spans_at_x(x));
-    let east_west: Vec<Run> = runs(east_west, cover, stock, lap);
-    let north_south: Vec<Run> = runs(north_south, cover, stock, lap);
-    let lap_at = At {
-        value: lap,
-        place: stock.lap.place,
-    };
-    let both = [
-        feet(slab, "bars east-west", &east_west, &lap_at, bars),
-        feet(slab, "bars north-south", &north_south, &lap_at, bars),
-    ];
-    let placed = sets.settle(Quantity::by(
-        "both ways, laps included",
-        format!("{} bars", slab.key),
-        Unit::Foot,
-        sum(&both),
-    ));
-    let weight = weigh(bars.bar, &placed, format!("{} bar weight", slab.key));
-    let mut runs = east_west;
-    for run in north_south {
-        match runs.iter_mut().find(|known| known.length == run.length) {
-            Some(known) => known.count += run.count,
-            None => runs.push(run),
+impl Run {
+    /// So many bars of one length, spliced where a stick is shorter.
+    pub fn of(length: Length, count: u32, stick: Length, lap: Length) -> Self {
+        Self {
+            length,
+            count,
+            pieces: crate::tables::laps::pieces_in_run(length, stick, lap).unwrap_or(1),
+            lap,
         }
     }
-    runs.sort_by_key(|run| std::cmp::Reverse(run.length));
-    Some(BarQuantities {
-        bar: bars.bar,
-        runs,
-        placed,
-        weight,
-    })
 }
 
+/// Pounds follow from feet in place.
 pub(super) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
     let per_foot = Quantity::new(
         "weight of a foot",
@@ -105,22 +70,75 @@ pub(super) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
     )
 }
 
-/// The owner's rule: so many bar diameters.
-pub fn lap(bar: Bar, stock: &BarStock) -> Length {
-    let nanometres = Decimal::from(bar.diameter().as_nanometres()) * stock.lap.value.value;
-    Length::nanometres(
-        i64::try_from(nanometres.ceil()).expect("a lap is far below the longest length"),
-    )
+/// The bars of a slab, each size by itself.
+pub(super) fn measure(
+    slab: &Slab,
+    policy: &OrderPolicy,
+    rules: &Rules,
+    sets: Sets<'_>,
+) -> Vec<BarQuantities> {
+    let Some(bars) = &slab.bars else {
+        return Vec::new();
+    };
+    let sizes = bars.sizes();
+    let of_size = |bar: Bar| {
+        let stock = rules.bars.get(&bar.to_string())?;
+        let lap = lap::lap(&slab.key, bar, stock, rules.mixes.get(&slab.mix.value)?);
+        let cover = policy.cover.value;
+        let ways = [
+            (&bars.east_west, "east-west", true),
+            (&bars.north_south, "north-south", false),
+        ];
+        let mut runs: Vec<Run> = Vec::new();
+        let mut feet: Vec<Quantity> = Vec::new();
+        for (layer, way, level) in ways {
+            let Some(layer) = layer.as_ref().filter(|layer| layer.bar == bar) else {
+                continue;
+            };
+            let found = counted(slab, layer, level, cover, (stock, &lap));
+            feet.push(in_place(slab, way, &found, &lap, layer));
+            for run in found {
+                match runs.iter_mut().find(|known| known.length == run.length) {
+                    Some(known) => known.count += run.count,
+                    None => runs.push(run),
+                }
+            }
+        }
+        runs.sort_by_key(|run| std::cmp::Reverse(run.length));
+        let which = if sizes.len() == 1 {
+            slab.key.clone()
+        } else {
+            format!("{} {bar}", slab.key)
+        };
+        let rule = if feet.len() == 1 {
+            "one way, laps included"
+        } else {
+            "both ways, laps included"
+        };
+        let placed = sets.settle(Quantity::by(
+            rule,
+            format!("{which} bars"),
+            Unit::Foot,
+            sum(&feet),
+        ));
+        Some(BarQuantities {
+            bar,
+            runs,
+            weight: weigh(bar, &placed, format!("{which} bar weight")),
+            placed,
+        })
+    };
+    sizes.iter().filter_map(|bar| of_size(*bar)).collect()
 }
 
 /// Where bars lie across a width: spacing is a maximum, so one more than the
 /// gaps that fit, evenly spread between the covers.
-fn lines(low: i64, high: i64, bars: &Bars, cover: Length) -> Vec<i64> {
+pub(super) fn lines(low: i64, high: i64, spacing: Length, cover: Length) -> Vec<i64> {
     let usable = high - low - 2 * cover.as_nanometres();
     if usable <= 0 {
         return vec![i64::midpoint(low, high)];
     }
-    let spacing = bars.spacing.value.as_nanometres();
+    let spacing = spacing.as_nanometres();
     let gaps = (usable + spacing - 1) / spacing;
     (0..=gaps)
         .map(|i| {
@@ -131,39 +149,65 @@ fn lines(low: i64, high: i64, bars: &Bars, cover: Length) -> Vec<i64> {
         .collect()
 }
 
-fn runs(
-    spans: impl Iterator<Item = (i64, i64)>,
+/// The bars of a layer, line by line: where the line lies, and where each bar begins and ends.
+pub(super) fn laid(
+    slab: &Slab,
+    layer: &Layer,
+    level: bool,
     cover: Length,
-    stock: &BarStock,
-    lap: Length,
-) -> Vec<Run> {
-    let mut counted: BTreeMap<i64, u32> = BTreeMap::new();
-    for (from, to) in spans {
-        let length = to - from - 2 * cover.as_nanometres();
-        if SHORTEST.as_nanometres() <= length {
-            *counted.entry(length).or_default() += 1;
-        }
-    }
-    let pieces = |length: Length| {
-        crate::tables::laps::pieces_in_run(length, stock.stock.value, lap).unwrap_or(1)
+) -> Vec<(i64, Vec<(i64, i64)>)> {
+    let (low, high) = slab.outline.bounds();
+    let (from, to) = if level {
+        (low.y, high.y)
+    } else {
+        (low.x, high.x)
     };
-    counted
+    let inward = cover.as_nanometres();
+    lines(from, to, layer.spacing.value, cover)
         .into_iter()
-        .rev()
-        .map(|(length, count)| Run {
-            length: Length::nanometres(length),
-            count,
-            pieces: pieces(Length::nanometres(length)),
+        .map(|at| {
+            let spans = if level {
+                slab.outline.spans_at_y(at)
+            } else {
+                slab.outline.spans_at_x(at)
+            };
+            let bars = spans
+                .into_iter()
+                .map(|(from, to)| (from + inward, to - inward))
+                .filter(|(from, to)| SHORTEST.as_nanometres() <= to - from);
+            (at, bars.collect())
         })
         .collect()
 }
 
+fn counted(
+    slab: &Slab,
+    layer: &Layer,
+    level: bool,
+    cover: Length,
+    (stock, lap): (&BarStock, &Quantity),
+) -> Vec<Run> {
+    let mut counted: BTreeMap<i64, u32> = BTreeMap::new();
+    for (from, to) in laid(slab, layer, level, cover)
+        .into_iter()
+        .flat_map(|(_, bars)| bars)
+    {
+        *counted.entry(to - from).or_default() += 1;
+    }
+    let lap = lap::as_length(lap);
+    counted
+        .into_iter()
+        .rev()
+        .map(|(length, count)| Run::of(Length::nanometres(length), count, stock.stock.value, lap))
+        .collect()
+}
+
 /// Feet of one direction: bars times length, and a lap for each splice.
-fn feet(slab: &Slab, what: &str, runs: &[Run], lap: &At<Length>, bars: &Bars) -> Quantity {
-    const RULE: &str = "bars = gaps up to a whole one + 1; a lap for each splice, in bar diameters as the book says";
-    let name = format!("{} {what}", slab.key);
-    let lap = Quantity::feet("lap", lap);
-    let spacing = Quantity::inches("bar spacing", &bars.spacing);
+fn in_place(slab: &Slab, way: &str, runs: &[Run], lap: &Quantity, layer: &Layer) -> Quantity {
+    const RULE: &str = "bars = gaps up to a whole one + 1; a lap for each splice";
+    let name = format!("{} bars {way}", slab.key);
+    let spacing = Quantity::inches("bar spacing", &layer.spacing);
+    let laps = |splices: u32| number(splices) * lap / number(12);
     if runs.len() <= 3 {
         let term = |run: &Run| {
             let length = Quantity::new(
@@ -186,7 +230,7 @@ fn feet(slab: &Slab, what: &str, runs: &[Run], lap: &At<Length>, bars: &Bars) ->
             if run.pieces == 1 {
                 placed
             } else {
-                placed + number(run.count * (run.pieces - 1)) * &lap
+                placed + laps(run.count * (run.pieces - 1))
             }
         };
         let total = runs
@@ -202,7 +246,7 @@ fn feet(slab: &Slab, what: &str, runs: &[Run], lap: &At<Length>, bars: &Bars) ->
         .iter()
         .map(|run| run.length.feet() * Decimal::from(run.count))
         .sum::<Decimal>()
-        + Decimal::from(splices) * lap.value();
+        + laps(splices).value();
     let (longest, shortest) = (runs[0].length, runs[runs.len() - 1].length);
     let cut = if slab.outline.holes().is_empty() {
         "cut to the outline"
@@ -218,7 +262,7 @@ fn feet(slab: &Slab, what: &str, runs: &[Run], lap: &At<Length>, bars: &Bars) ->
         Amount::new(total, Unit::Foot),
         Working::Plan {
             how,
-            of: vec![spacing, lap],
+            of: vec![spacing, lap.clone()],
             rule: RULE,
         },
     )

@@ -22,6 +22,8 @@ pub struct EdgeQuantities {
     pub formed: Vec<Quantity>,
     /// Forms that close on themselves, for the stakes.
     pub rings: Vec<Quantity>,
+    /// Edges that bars cross, piece by piece.
+    pub pinned: Vec<(EdgeKind, Quantity)>,
     /// Feet of each kind of edge that occurs.
     pub by_kind: Vec<(EdgeKind, Quantity)>,
     outer_open: Option<Quantity>,
@@ -115,6 +117,11 @@ pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) ->
         strip: named("isolation strip", &|part| part.kind.has_strip()),
         formed: formed(false),
         rings: formed(true),
+        pinned: parts
+            .iter()
+            .filter(|part| part.kind.pin().is_some())
+            .map(|part| (part.kind, part.length.clone()))
+            .collect(),
         by_kind,
         outer_open,
     }

@@ -44,11 +44,15 @@ pub fn faces<'a>(takeoff: &'a Takeoff, slabs: &[SlabQuantities]) -> Vec<Face<'a>
             edge,
         };
         let (Some(wish), Some(border)) = (&slab.border, &measured.border) else {
+            let mut formed = of(&measured.edges.straight) + &measured.edges.curved;
+            if !measured.edges.deep.value().is_zero() {
+                formed = formed + &measured.edges.deep;
+            }
             let edge = Quantity::by(
-                "straight and curved",
+                "straight, curved and deep",
                 format!("{} formed edge", slab.key),
                 Unit::Foot,
-                of(&measured.edges.straight) + &measured.edges.curved,
+                formed,
             );
             faces.push(face(
                 slab.key.clone(),

@@ -6,17 +6,23 @@
 
 mod area;
 mod bars;
+mod boxes;
 mod concrete;
+mod crossings;
+mod dowels;
 mod edges;
 mod faces;
 mod joints;
+mod lap;
 mod mesh;
 mod removal;
 mod steps;
 mod thickened;
 
 pub use area::OpeningQuantities;
-pub use bars::{BarQuantities, Run, lap};
+pub use bars::{BarQuantities, Run};
+pub use boxes::BoxQuantities;
+pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
 pub use faces::{BorderQuantities, Face, faces};
 pub use joints::JointQuantities;
@@ -32,7 +38,7 @@ use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Takeoff};
 use crate::trade::Quantity;
 use crate::trade::sets::Sets;
-use crate::trade::term::of;
+use crate::trade::term::{of, sum};
 use crate::values::Unit;
 
 /// Everything measured of one slab.
@@ -48,9 +54,15 @@ pub struct SlabQuantities {
     /// Of the slab alone, where there is more to it.
     pub flat: Option<Quantity>,
     pub base: Option<Quantity>,
-    pub bars: Option<BarQuantities>,
+    /// Each size by itself.
+    pub bars: Vec<BarQuantities>,
+    /// Where bars of both ways cross, and may be tied.
+    pub crossings: Option<Quantity>,
     pub mesh: Option<Quantity>,
+    /// Bars across its edges, each kind by itself.
+    pub dowels: Vec<DowelQuantities>,
     pub joints: Option<JointQuantities>,
+    pub boxes: Vec<BoxQuantities>,
     pub thickened: Option<ThickenedQuantities>,
     pub steps: Option<StepQuantities>,
     /// Square feet of sheet, laps included.
@@ -84,6 +96,20 @@ impl Measured {
 }
 
 impl SlabQuantities {
+    /// Holes drilled for dowels and ties.
+    pub fn holes(&self) -> Option<Quantity> {
+        match &self.dowels[..] {
+            [] => None,
+            [one] => Some(one.holes.clone()),
+            all => Some(Quantity::by(
+                "dowels and ties",
+                "holes of the slab",
+                Unit::Piece,
+                sum(all.iter().map(|dowels| &dowels.holes)),
+            )),
+        }
+    }
+
     /// All bars to cut: those of the slab, and those along its thickened edges.
     pub fn steel(&self) -> impl Iterator<Item = &BarQuantities> {
         let edge = self.thickened.as_ref().and_then(|edge| edge.bars.as_ref());
@@ -148,10 +174,13 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
     let steps = steps::measure(slab, sets);
     // Deep forms are told apart only where the book has a rate for them.
     let deep_over = (rules.rates.get("form deep")).map(|_| policy.deep_form_over.value);
-    let flat = sets.settle(concrete::volume(slab, &area, &thickness));
+    let boxes = boxes::measure(slab, &thickness, (policy, rules), sets);
+    let flat = concrete::volume(slab, &area, &thickness);
+    let flat = sets.settle(boxes::less(slab, flat, &boxes));
     let whole = concrete::whole(slab, &flat, thickened.as_ref(), steps.as_ref());
     let edges = edges::measure(slab, deep_over, sets);
     SlabQuantities {
+        dowels: dowels::measure(slab, &edges, rules, sets),
         border: faces::border(slab, edges.open(), &area, sets),
         edges,
         flat: whole.is_some().then(|| flat.clone()),
@@ -161,8 +190,10 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
             .as_ref()
             .map(|base| sets.settle(concrete::base(slab, base, &area))),
         bars: bars::measure(slab, policy, rules, sets),
-        mesh: mesh::measure(slab, policy, rules, &area).map(|mesh| sets.settle(mesh)),
+        crossings: crossings::measure(slab, policy, sets),
+        mesh: mesh::measure(slab, policy, rules, &area, sets).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),
+        boxes,
         is_step: (slab.on.is_some() || slab.kind == "step") && steps.is_none(),
         retarder: concrete::retarder(slab, policy, &area).map(|sheet| sets.settle(sheet)),
         mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),

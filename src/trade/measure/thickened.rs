@@ -3,15 +3,14 @@
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
-use super::bars::{lap, weigh};
+use super::bars::weigh;
+use super::lap;
 use super::{BarQuantities, Run, edges};
 use crate::geometry::rim::{self, Corners, Strip};
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Thickened};
 use crate::input::phrases::Compass;
-use crate::reading::At;
-use crate::tables::laps::pieces_in_run;
 use crate::trade::sets::Sets;
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::{Quantity, Working};
@@ -191,7 +190,8 @@ fn bars(
     let wanted = thickened.bars.as_ref()?;
     let (bar, count) = (wanted.value.bar, wanted.value.count);
     let stock = rules.bars.get(&bar.to_string())?;
-    let splice = lap(bar, stock);
+    let lap = lap::lap(&slab.key, bar, stock, rules.mixes.get(&slab.mix.value)?);
+    let splice = lap::as_length(&lap);
     let covered = policy.cover.value * 2;
     let mut runs: Vec<Run> = Vec::new();
     let mut long: Vec<&Quantity> = Vec::new();
@@ -204,14 +204,9 @@ fn bars(
             continue;
         }
         long.push(length);
-        let pieces = pieces_in_run(run, stock.stock.value, splice).unwrap_or(1);
         match runs.iter_mut().find(|known| known.length == run) {
             Some(known) => known.count += count,
-            None => runs.push(Run {
-                length: run,
-                count,
-                pieces,
-            }),
+            None => runs.push(Run::of(run, count, stock.stock.value, splice)),
         }
     }
     runs.sort_by_key(|run| std::cmp::Reverse(run.length));
@@ -225,14 +220,7 @@ fn bars(
     let ends = number(Decimal::from(2 * long.len()));
     let mut placed = of(&each) * (sum(long) - ends * &cover);
     if splices != 0 {
-        let lap = Quantity::feet(
-            "lap",
-            &At {
-                value: splice,
-                place: stock.lap.place,
-            },
-        );
-        placed = placed + number(splices) * &lap;
+        placed = placed + number(splices) * &lap / number(12);
     }
     let placed = sets.settle(Quantity::by(
         "bars × (sides less cover at both ends), and a lap for each splice",

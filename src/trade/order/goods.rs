@@ -1,5 +1,6 @@
 //! What the slabs need beside concrete: steel, fiber, base, forms, strip, curing compound.
 
+mod dowels;
 mod loose;
 mod sections;
 mod steel;
@@ -26,6 +27,8 @@ pub(super) fn list(
     steel::bars(slabs, list);
     steel::mesh(takeoff, slabs, list);
     steel::chairs(takeoff, slabs, list);
+    steel::tie_wire(takeoff, slabs, list);
+    dowels::list(slabs, list);
     let each = |what: &dyn Fn(&SlabQuantities) -> Quantity| {
         slabs
             .iter()
@@ -46,7 +49,8 @@ pub(super) fn list(
     );
     sections::deep_forms(slabs, list);
     stakes(takeoff, slabs, list);
-    let strip = each(&|slab| slab.edges.strip.clone());
+    let mut strip = each(&|slab| slab.edges.strip.clone());
+    strip.extend(super::boxes::strips(slabs));
     list.buy_role(
         Role::IsolationStrip,
         "isolation strip",

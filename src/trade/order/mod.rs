@@ -3,6 +3,7 @@
 //! Allowance is figured once and rounding up happens once, for everything that
 //! is bought together. No price is known here.
 
+pub(super) mod boxes;
 mod concrete;
 mod extras;
 mod finishes;
@@ -12,6 +13,7 @@ mod machines;
 mod permit;
 mod pump;
 mod sawing;
+pub(super) mod site;
 mod sticks;
 mod worked;
 
@@ -26,7 +28,7 @@ use crate::input::business::{CrewPolicy, OrderPolicy};
 use crate::input::job::{Extra, Takeoff};
 use crate::reading::At;
 use crate::trade::crew::{self, Crew};
-use crate::trade::measure::{self, RemovalQuantities, SlabQuantities};
+use crate::trade::measure::{self, BoxQuantities, RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
 use crate::trade::term::{largest, of, sum};
 use crate::trade::working::Quantity;
@@ -104,9 +106,11 @@ pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, worked: &mut Worked) -> JobNeeds
     };
     let orders = concrete::orders(takeoff, &slabs, &mut list);
     goods::list(takeoff, &slabs, &orders, &mut list);
+    boxes::list(takeoff, &mut list);
     finishes::list(takeoff, &slabs, &orders, &mut list);
     sawing::list(&removals, &mut list);
     haul::list(&removals, &mut list);
+    site::list(takeoff, &slabs, &mut list);
     extras::list(&extras, &mut list);
     permit::list(takeoff, &mut list);
     let work = crew::Work {
@@ -158,12 +162,17 @@ impl JobNeeds {
                 slab.steel()
                     .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
             );
+            for dowels in &slab.dowels {
+                roots.extend([dowels.count.clone(), dowels.holes.clone()]);
+                roots.extend(dowels.adhesive.clone());
+            }
             roots.extend(
                 slab.border
                     .iter()
                     .flat_map(|border| [border.area.clone(), border.inside.clone()]),
             );
             roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
+            roots.extend(slab.boxes.iter().flat_map(BoxQuantities::all));
         }
         roots
     }

@@ -22,7 +22,7 @@ pub struct Worked {
     parts: BTreeMap<(&'static str, *const Slab), Option<Quantity>>,
     bought: BTreeMap<String, Vec<(Parts, Quantity)>>,
     tasks: BTreeMap<String, Vec<(Parts, TaskHours)>>,
-    plans: Vec<(Vec<Run>, [Length; 2], CutPlan)>,
+    plans: Vec<(Vec<Run>, Length, CutPlan)>,
 }
 
 type Parts = Vec<(Section, Quantity)>;
@@ -66,15 +66,14 @@ impl Worked {
         once(&mut self.tasks, name, parts, make)
     }
 
-    pub fn plan(&mut self, runs: &[Run], stock: Length, lap: Length) -> CutPlan {
-        let same = |(known, lengths, _): &&(Vec<Run>, [Length; 2], CutPlan)| {
-            known == runs && *lengths == [stock, lap]
-        };
+    pub fn plan(&mut self, runs: &[Run], stock: Length) -> CutPlan {
+        let same =
+            |(known, length, _): &&(Vec<Run>, Length, CutPlan)| known == runs && *length == stock;
         if let Some((.., plan)) = self.plans.iter().find(same) {
             return plan.clone();
         }
-        let plan = cut_plan(runs, stock, lap);
-        self.plans.push((runs.to_vec(), [stock, lap], plan.clone()));
+        let plan = cut_plan(runs, stock);
+        self.plans.push((runs.to_vec(), stock, plan.clone()));
         plan
     }
 }

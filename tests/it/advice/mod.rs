@@ -3,7 +3,9 @@
 mod money;
 mod options;
 mod shapes;
+mod site;
 mod slabs;
+mod steel;
 mod steps;
 mod supply;
 mod surfaces;
@@ -14,7 +16,7 @@ use flatwork::input::{book, business, job};
 use flatwork::reading::{Problem, Problems, Sources, yaml};
 
 const BUSINESS: &str = include_str!("../../../demo-quotes/business.yaml");
-const BOOK: &str = include_str!("../../../price-books/river-road.yaml");
+const BOOK: &str = crate::support::BOOK;
 
 /// A patio that no question has anything to say about.
 const PATIO: &str = "\

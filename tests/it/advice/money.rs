@@ -131,6 +131,36 @@ fn the_deposit_keeps_to_the_cap() {
         .says("large-deposit", "your cap is $100.00", "lawyer");
 }
 
+/// Where the law asks for the lesser of 10 % and $1,000 (California, B&P 7159, as secondary pages
+/// restate it): $50,000 allows $1,000 and not $5,000, $10,000 allows $1,000, $9,999.90 $999.99.
+#[test]
+fn the_lesser_of_two_caps_counts() {
+    let sold = |price: &str, first: &str| {
+        Files::new()
+            .job(EXPOSURE, &format!("exposure: frost\nprice: {price}"))
+            .business("{on: sale, rate: 6%, name: sales tax}", "{on: none}")
+            .business(
+                "deposit cap: 33%",
+                "deposit cap: 10%\n  deposit limit: 1000.00",
+            )
+            .business("- When you sign: 10%", &format!("- When you sign: {first}"))
+    };
+    sold("50000.00", "2%").silent("large-deposit");
+    sold("50000.00", "10%").says(
+        "large-deposit",
+        "asks for $5,000.00; your cap is $1,000.00",
+        "law",
+    );
+    sold("10000.00", "10%").silent("large-deposit");
+    sold("10000.10", "10%").says(
+        "large-deposit",
+        "asks for $1,000.01; your cap is $1,000.00",
+        "law",
+    );
+    sold("9999.90", "10%").silent("large-deposit");
+    sold("9999.90", "10.01%").says("large-deposit", "your cap is 10% of $9,999.90", "law");
+}
+
 #[test]
 fn a_tax_on_materials_tells_what_they_are_of_the_price() {
     let sale = "{on: sale, rate: 6%, name: sales tax}";

@@ -104,4 +104,9 @@ fn zones_are_asked_for_where_there_are_any() {
         .job(EXPOSURE, "exposure: frost\nzone: hill road")
         .silent("no-zone");
     Files::new().silent("no-zone");
+    // A zone without a charge is where the other jobs lie.
+    let mut town = far(SIZE);
+    town.book = town.book.replacen("zones: {", "zones: {town: none, ", 1);
+    assert_ne!(town.book, FAR_BANK);
+    town.silent("no-zone");
 }

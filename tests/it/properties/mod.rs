@@ -1,11 +1,13 @@
 //! What holds for every job, tried on a few hundred random ones.
 
 mod books;
+mod boxes;
 mod calculator;
 mod growth;
 mod jobs;
 mod options;
 mod shapes;
+mod steel;
 mod symmetry;
 mod totals;
 mod workings;

@@ -46,7 +46,7 @@ pub fn measured(offer: &Offer) -> Vec<(String, Decimal)> {
             Some(&slab.edges.strip),
             slab.base.as_ref(),
             slab.mesh.as_ref(),
-            slab.bars.as_ref().map(|bars| &bars.placed),
+            slab.bars.first().map(|bars| &bars.placed),
             slab.joints.as_ref().map(|joints| &joints.length),
             slab.thickened.as_ref().map(|edge| &edge.strip),
             slab.thickened.as_ref().map(|edge| &edge.concrete),

@@ -6,6 +6,7 @@
 //! come out.
 
 mod concrete;
+mod dowels;
 mod earth;
 mod money;
 mod sections;

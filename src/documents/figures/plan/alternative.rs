@@ -3,7 +3,7 @@
 use super::lengths;
 use super::scale::Scale;
 use super::slants;
-use super::view::{EdgeKind, PlanView, SlabView};
+use super::view::{Crossed, EdgeKind, PlanView, SlabView};
 use super::words::PlanWords;
 use crate::geometry::{Direction, Facing, Point};
 use crate::values::Length;
@@ -45,7 +45,12 @@ fn of_slab(slab: &SlabView, view: &PlanView) -> String {
         let word = words.beside.iter().find(|(kind, _)| *kind == edge.kind);
         if let (Some((_, word)), Some(side)) = (word, slab.outline.sides().get(edge.side)) {
             debug_assert!(edge.kind != EdgeKind::Open);
-            parts.push(format!("{word} {}", on_side(side.facing(), words)));
+            let crossed = match edge.crossed {
+                Crossed::Nothing => String::new(),
+                Crossed::Dowels => format!(" {}", words.with_dowels),
+                Crossed::Ties => format!(" {}", words.with_ties),
+            };
+            parts.push(format!("{word}{crossed} {}", on_side(side.facing(), words)));
         }
     }
     if !slab.joints.is_empty() {
@@ -56,6 +61,13 @@ fn of_slab(slab: &SlabView, view: &PlanView) -> String {
             words.joints_many
         };
         parts.push(format!("{many} {word}{}", panel_sizes(slab, words)));
+    }
+    if !slab.boxes.is_empty() {
+        let boxes = slab.boxes.iter();
+        let all: Vec<String> = boxes
+            .map(|one| format!("{} {}", one.number, one.name))
+            .collect();
+        parts.push(format!("{}: {}", words.set_in_it, all.join(", ")));
     }
     if let Some(fall) = slab.fall {
         let way = words.directions[order(fall)];

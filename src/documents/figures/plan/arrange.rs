@@ -81,6 +81,7 @@ fn placed(sheet: &Sheet, key: &Key, view: &PlanView, scale: Scale, height: f32) 
         0.0 <= frame.left
             && frame.right <= WIDTH
             && 0.0 <= frame.top
+            && frame.bottom <= height
             && sheet.is_free(&frame.grown(GAP / 2.0))
     };
     let stacked = |left: f32, bottom: f32| {
@@ -117,10 +118,7 @@ fn placed(sheet: &Sheet, key: &Key, view: &PlanView, scale: Scale, height: f32) 
         .find_map(|(key, bar)| {
             let clear = |frame: &Frame| {
                 let room = frame.grown(8.0);
-                free(frame)
-                    && frame.bottom <= height
-                    && !room.overlaps(&key)
-                    && !room.overlaps(&bar)
+                free(frame) && !room.overlaps(&key) && !room.overlaps(&bar)
             };
             let north = north_places(&key, &bar, height).find(clear)?;
             Some(Places { key, bar, north })

@@ -1,12 +1,13 @@
 //! What stands at the edges: strips, the house, concrete that stays, construction joints.
 
 use super::frame::Frame;
+use super::pins;
 use super::scale::Scale;
 use super::sheet::{
     self, BULKHEAD, DOTS, INK, Layer, PALE, SOFT, SOLID, STRIP, Sheet, WHITE, point,
 };
 use super::slabs;
-use super::view::{EdgeKind, EdgeView, SlabView};
+use super::view::{Crossed, EdgeKind, EdgeView, SlabView};
 use crate::geometry::Side;
 use crate::press::drawing::{Path, Point, Rgb, Shape, Stroke};
 
@@ -33,13 +34,18 @@ pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale
             match edge.kind {
                 EdgeKind::Open => {}
                 EdgeKind::House | EdgeKind::Existing | EdgeKind::Curb => {
-                    strip(sheet, &part, accent);
+                    // Where ties hold both sides together there is no strip.
+                    if edge.crossed != Crossed::Ties {
+                        strip(sheet, &part, accent);
+                    }
                     beyond(sheet, &part, edge.kind, meets(slab, index));
                 }
                 EdgeKind::Isolated => strip(sheet, &part, accent),
                 EdgeKind::Joined => sheet.line(Layer::Joint, &part, SOFT, 0.7, DOTS),
                 EdgeKind::Bulkhead => sheet.line(Layer::Joint, &part, INK, 1.0, BULKHEAD),
             }
+            let over_strip = edge.kind != EdgeKind::Bulkhead && edge.crossed == Crossed::Dowels;
+            pins::draw(sheet, Layer::Strip, &part, edge.crossed, over_strip);
         }
     }
 }

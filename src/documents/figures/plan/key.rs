@@ -1,14 +1,16 @@
 //! The key, the scale bar and the north arrow, as blocks that look for a free corner.
 
+use super::boxes;
 use super::edges::{self, Slope};
 use super::frame::{Frame, width_of};
 use super::openings;
+use super::pins;
 use super::scale::Scale;
 use super::sheet::{
     self, BULKHEAD, INK, JOINT, Layer, PALE, SOLID, STRIP, Sheet, TINT, WHITE, centered, point,
     words,
 };
-use super::view::{EdgeKind, PlanView};
+use super::view::{Crossed, EdgeKind, PlanView};
 use crate::press::drawing::{Face, Shape};
 
 const ROW: f32 = 15.0;
@@ -35,6 +37,9 @@ enum Sample {
     Existing,
     Curb,
     Open,
+    Box(usize),
+    Dowels,
+    Ties,
     Nothing,
 }
 
@@ -67,6 +72,14 @@ impl Key {
             EdgeKind::Curb,
             EdgeKind::Isolated,
         ];
+        let crossed = |by: Crossed| {
+            let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
+            edges.any(|edge| edge.crossed == by)
+        };
+        let strip = |kind: EdgeKind| {
+            let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
+            edges.any(|edge| edge.kind == kind && edge.crossed != Crossed::Ties)
+        };
         let rows = [
             (
                 true,
@@ -79,7 +92,7 @@ impl Key {
                 words.joint.to_owned(),
             ),
             (
-                strips.into_iter().any(|kind| has(kind) || around(kind)),
+                strips.into_iter().any(|kind| strip(kind) || around(kind)),
                 Sample::Strip,
                 words.strip.to_owned(),
             ),
@@ -105,12 +118,20 @@ impl Key {
                 Sample::Open,
                 left_open(view, sheet),
             ),
+            (
+                crossed(Crossed::Dowels),
+                Sample::Dowels,
+                words.doweled.to_owned(),
+            ),
+            (crossed(Crossed::Ties), Sample::Ties, words.tied.to_owned()),
             (view.unplaced, Sample::Nothing, words.unplaced.to_owned()),
         ];
         let shown = rows.into_iter().filter(|(shown, _, _)| *shown);
-        Self {
-            rows: shown.map(|(_, sample, text)| (sample, text)).collect(),
-        }
+        let mut rows: Vec<(Sample, String)> =
+            shown.map(|(_, sample, text)| (sample, text)).collect();
+        let boxes = boxes::numbered(view).into_iter();
+        rows.extend(boxes.map(|(number, name)| (Sample::Box(number), name)));
+        Self { rows }
     }
 
     pub fn size(&self) -> (f32, f32) {
@@ -205,6 +226,31 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
             Layer::Key,
             sheet::outlined(&sheet::corners(&inner), Some(WHITE), 1.0),
         ),
+        Sample::Box(number) => {
+            let middle = frame.middle();
+            let small = Frame::at(frame.left, middle.y - 3.0, 6.0, 6.0);
+            let shape = sheet::outlined(&sheet::corners(&small), Some(WHITE), 0.9);
+            sheet.draw(Layer::Key, shape);
+            let at = point(small.right + 7.0, middle.y + boxes::SIZE * 0.35);
+            let mut words = centered(number.to_string(), at, boxes::SIZE);
+            words.face = Face::Bold;
+            sheet.draw(Layer::Key, Shape::Words(words));
+        }
+        Sample::Dowels | Sample::Ties => {
+            let crossed = if sample == Sample::Dowels {
+                Crossed::Dowels
+            } else {
+                Crossed::Ties
+            };
+            sheet.line(Layer::Key, &line, INK, 1.3, SOLID);
+            pins::draw(
+                sheet,
+                Layer::Key,
+                &line,
+                crossed,
+                crossed == Crossed::Dowels,
+            );
+        }
         Sample::Nothing => {}
     }
     sheet.marks.push(frame);

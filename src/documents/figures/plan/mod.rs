@@ -8,6 +8,7 @@ mod alternative;
 mod arrange;
 mod block;
 mod bows;
+mod boxes;
 mod dimensions;
 mod edges;
 mod falls;
@@ -18,6 +19,7 @@ mod labels;
 mod lengths;
 mod names;
 mod openings;
+mod pins;
 mod rows;
 mod scale;
 mod sheet;
@@ -28,7 +30,9 @@ mod tests;
 pub mod view;
 pub mod words;
 
-pub use view::{EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side};
+pub use view::{
+    BoxView, Crossed, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side,
+};
 pub use words::{ENGLISH, PlanWords};
 
 use crate::press::drawing::{Drawing, Size};
@@ -62,6 +66,7 @@ fn drawn(view: &PlanView, scale: Scale) -> (Sheet, key::Key) {
     openings::draw(&mut sheet, view, scale);
     house::draw(&mut sheet, view, scale);
     bows::draw(&mut sheet, view, scale);
+    boxes::draw(&mut sheet, view, scale);
     names::draw_inside(&mut sheet, view, scale);
     slants::draw(&mut sheet, view, scale);
     dimensions::draw(&mut sheet, view, scale);

@@ -1,5 +1,6 @@
 //! Plans of common jobs: nothing overlaps, everything is inside, the numbers are said.
 
+mod boxes;
 mod scenes;
 
 use super::frame::Frame;
@@ -57,6 +58,7 @@ fn points_of(shape: &Shape) -> Vec<Point> {
 fn common_sites_overlap_nothing_and_lie_inside() {
     for (name, view) in scenes::all() {
         check(name, &plan(&view));
+        check(name, &plan(&boxes::with_boxes(view)));
     }
 }
 
@@ -251,4 +253,54 @@ fn a_site_of_a_thousand_feet_is_still_drawn() {
         drawing.alternative
     );
     check("a thousand feet", &drawing);
+}
+
+/// A stroke of 4 points for every 9 of the edge, and words for who cannot see them.
+#[test]
+fn doweled_edges_are_drawn_and_told() {
+    let view = scenes::doweled();
+    let strokes = |view: &PlanView| {
+        let drawing = plan(view);
+        let paths = drawing
+            .shapes
+            .iter()
+            .filter(|shape| matches!(shape, Shape::Path(_)));
+        let short = paths.filter(|shape| {
+            let frame = frame_of(shape);
+            let sides = [frame.width(), frame.height()];
+            let long = |side: f32| (side - 4.0).abs() < 0.01 || (side - 8.0).abs() < 0.01;
+            let crosses = sides.into_iter().any(long) && sides.into_iter().any(|side| side < 0.01);
+            crosses && matches!(shape, Shape::Path(path) if path.stroke.is_some())
+        });
+        short.count()
+    };
+    let mut bare = view.clone();
+    for edge in &mut bare.slabs[0].edges {
+        edge.crossed = Crossed::Nothing;
+    }
+    let drawing = plan(&view);
+    let foot = SCALES
+        .iter()
+        .find(|scale| drawing.alternative.contains(scale.says))
+        .unwrap()
+        .foot;
+    let many = |feet: f32| (feet * foot / 9.0 + 0.5).floor();
+    let due = many(16.0) + many(10.0) + many(16.0);
+    // Three in each of the two samples of the key.
+    let found = f32::from(u16::try_from(strokes(&view) - strokes(&bare)).unwrap());
+    assert!(
+        (found - due - 6.0).abs() <= 3.0,
+        "{found} strokes, {due} due"
+    );
+    let told = &drawing.alternative;
+    for words in [
+        "against concrete that stays with steel dowels across it, free to slide, on the east side",
+        "against concrete that stays with steel bars that hold both sides together, on the south side",
+        "joint between two pours with steel dowels across it, free to slide, on the north side",
+    ] {
+        assert!(told.contains(words), "{told}");
+    }
+    let says = |text: &str| words_of(&drawing).iter().any(|w| w.text == text);
+    assert!(says("steel dowels across the edge, free to slide"));
+    assert!(says("steel bars that hold both sides together"));
 }

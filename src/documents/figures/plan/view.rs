@@ -31,6 +31,7 @@ pub struct SlabView {
     pub outline: Outline,
     /// Drawn on top of the slabs, in a darker fill, without dimensions.
     pub is_step: bool,
+    pub boxes: Vec<BoxView>,
     /// Lines between the treads of a flight.
     pub treads: Vec<(Point, Point)>,
     /// Contraction joints.
@@ -63,6 +64,16 @@ impl OpeningView {
     }
 }
 
+/// A box or a cover set in a slab.
+#[derive(Clone, Debug)]
+pub struct BoxView {
+    /// On the plan; boxes of one name share a number.
+    pub number: usize,
+    pub name: String,
+    /// In site coordinates.
+    pub outline: Outline,
+}
+
 /// A part of a side, measured along it from where it begins, counter-clockwise.
 ///
 /// Where two slabs are joined or meet at a bulkhead, both say so, or the other's outline is drawn solid.
@@ -73,6 +84,17 @@ pub struct EdgeView {
     pub from: Length,
     pub to: Length,
     pub kind: EdgeKind,
+    pub crossed: Crossed,
+}
+
+/// What crosses an edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Crossed {
+    Nothing,
+    /// Dowels that slide; a strip stays between.
+    Dowels,
+    /// Bars that hold; no strip is between.
+    Ties,
 }
 
 /// What stands at an edge.

@@ -58,7 +58,7 @@ pub fn summary(
     let weight: Vec<String> = needs
         .slabs
         .iter()
-        .filter_map(|slab| slab.bars.as_ref())
+        .flat_map(|slab| &slab.bars)
         .map(|bars| short(bars.weight.amount()))
         .collect();
     if !weight.is_empty() {

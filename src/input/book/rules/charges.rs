@@ -12,8 +12,8 @@ use crate::values::{Amount, Unit};
 pub struct Charges {
     /// With every order, such as fuel.
     pub fees: Vec<At<ItemKey>>,
-    /// By the part of town a takeoff names.
-    pub zones: BTreeMap<String, At<ItemKey>>,
+    /// By the part of town a takeoff names; nothing where the plant does not charge for it.
+    pub zones: BTreeMap<String, Option<At<ItemKey>>>,
     /// When the takeoff sets the pour on a Saturday.
     pub saturday: Option<At<ItemKey>>,
     pub winter: Option<Winter>,
@@ -46,7 +46,7 @@ impl Charges {
         let returned = self.returned.iter().map(|returned| &returned.item);
         self.fees
             .iter()
-            .chain(self.zones.values())
+            .chain(self.zones.values().flatten())
             .chain(&self.saturday)
             .chain(&self.on_call)
             .chain(winter)

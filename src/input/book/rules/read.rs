@@ -1,6 +1,7 @@
 //! Reads the rules of buying; what cannot be read is reported and left out.
 
 mod charges;
+mod dowels;
 mod hire;
 mod stock;
 mod supply;
@@ -64,12 +65,42 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
     );
     each(
         book,
+        "dowels",
+        problems,
+        dowels::dowels,
+        &mut rules.dowels,
+        &mut rules.broken,
+    );
+    each(
+        book,
         "disposal",
         problems,
         disposal,
         &mut rules.disposal,
         &mut rules.broken,
     );
+    on_the_surface(book, &mut rules, problems);
+    set_and_site(book, &mut rules, problems);
+    rules.supply = book
+        .required("supply", problems)
+        .and_then(|node| supply(node, problems));
+    rules.pump = book
+        .node("pump")
+        .and_then(|node| hire::pump(node, problems));
+    rules.buggy = book
+        .node("buggy")
+        .and_then(|node| hire::buggy(node, problems));
+    if let Some(node) = book.required("use", problems) {
+        rules.roles = roles(node, problems);
+    }
+    if let Some(node) = book.required("rates", problems) {
+        rules.rates = rates::read(node, problems);
+    }
+    rules
+}
+
+/// Finishes, colors and sealers.
+fn on_the_surface(book: &Fields<'_>, rules: &mut Rules, problems: &mut Problems) {
     each(
         book,
         "finishes",
@@ -94,22 +125,19 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
         &mut rules.surfaces.sealers,
         &mut rules.broken,
     );
-    rules.supply = book
-        .required("supply", problems)
-        .and_then(|node| supply(node, problems));
-    rules.pump = book
-        .node("pump")
-        .and_then(|node| hire::pump(node, problems));
-    rules.buggy = book
-        .node("buggy")
-        .and_then(|node| hire::buggy(node, problems));
-    if let Some(node) = book.required("use", problems) {
-        rules.roles = roles(node, problems);
-    }
-    if let Some(node) = book.required("rates", problems) {
-        rules.rates = rates::read(node, problems);
-    }
-    rules
+}
+
+/// Boxes set in slabs, and what the answers about a site cost.
+fn set_and_site(book: &Fields<'_>, rules: &mut Rules, problems: &mut Problems) {
+    each(
+        book,
+        "boxes",
+        problems,
+        crate::input::book::boxes::read,
+        &mut rules.boxes,
+        &mut rules.broken,
+    );
+    rules.site = crate::input::book::site::read(book, problems);
 }
 
 fn each<T>(

@@ -64,7 +64,20 @@ pub const BARS: FieldTable = FieldTable {
             "bar no. 4",
         ),
         field("stock", "length", "20 ft", "length it is sold in", "20 ft"),
-        field("lap", "bar diameters", "40", "length of a splice", "40"),
+        field(
+            "lap",
+            "bar diameters or rule",
+            "40",
+            "length of a splice: bar diameters, or `class B` of ACI 318, which is longer",
+            "class B",
+        ),
+        field(
+            "grade",
+            "number",
+            "60",
+            "60 or 40, thousands of psi at which it yields; `class B` asks",
+            "60",
+        ),
     ],
 };
 
@@ -203,8 +216,8 @@ pub const SUPPLY: FieldTable = FieldTable {
             "zones",
             "keys by zone",
             "",
-            "an item for each part of town that a takeoff may name, counted the same way",
-            "{north: north zone}",
+            "an item for each part of town that a takeoff may name, counted the same way; with a part for `none`, a job that names no zone is not asked about",
+            "{town: none, north: north zone}",
         ),
         field(
             "saturday",

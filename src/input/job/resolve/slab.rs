@@ -1,16 +1,18 @@
 //! One slab with every name known: its kind, mix, base, steel and finish.
 
+use super::dowels;
 use super::names::{kind, known, meant};
 use super::openings::openings;
 use super::sections::sections;
 use super::shape::{edges, outline, shape_place};
+use super::steel;
 use super::surface::{Said, fits, surface};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
-use crate::input::job::sanity;
-use crate::input::job::takeoff::{Bars, Base, Fall, Slab};
+use crate::input::job::takeoff::{Base, Fall, Slab};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
-use crate::input::phrases::{BarsPhrase, BasePhrase, FallPhrase};
+use crate::input::job::{Pin, sanity};
+use crate::input::phrases::{BasePhrase, FallPhrase};
 use crate::reading::{At, Problem, Problems};
 
 #[expect(
@@ -89,36 +91,7 @@ pub(super) fn slab(
         })
         | None => Some(None),
     };
-    let bars = match values.bars {
-        Some(At {
-            value: BarsPhrase::Both { bar, spacing },
-            place,
-        }) => {
-            let name = At {
-                value: bar.to_string(),
-                place,
-            };
-            known(
-                &name,
-                book.rules.bars.keys(),
-                "bar",
-                &book.rules.broken,
-                problems,
-            )
-            .then_some(Some(Bars {
-                bar,
-                spacing: At {
-                    value: spacing,
-                    place,
-                },
-            }))
-        }
-        Some(At {
-            value: BarsPhrase::None,
-            ..
-        })
-        | None => Some(None),
-    };
+    let bars = steel::bars(values.bars.as_ref(), mix.as_ref(), book, problems);
     let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
     let mesh = optional(values.mesh);
     let mesh_known = mesh.as_ref().is_none_or(|mesh| {
@@ -168,6 +141,10 @@ pub(super) fn slab(
     let (outline, openings) = openings(written, outline, problems)?;
     sanity::area(key, &outline, shape_place(&written.shape), problems);
     let edges = edges(written, &outline, problems);
+    let mut across =
+        |pin, phrase| dowels::across(pin, phrase, &edges, &written.key, book, problems);
+    let doweled = across(Pin::Dowels, values.dowels);
+    let tied = across(Pin::Ties, values.ties);
     if !mesh_known || !fiber_known {
         return None;
     }
@@ -183,6 +160,8 @@ pub(super) fn slab(
         place: written.key.place,
         called: written.called.clone().unwrap_or_else(|| key.clone()),
         edges,
+        boxes: Vec::new(),
+        around: written.around.clone(),
         outline,
         outline_place: shape_place(&written.shape),
         openings,
@@ -196,6 +175,8 @@ pub(super) fn slab(
         base: base?,
         bars: bars?,
         mesh,
+        dowels: doweled?,
+        ties: tied?,
         fiber,
         finish,
         border: surface.border,

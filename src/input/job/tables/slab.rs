@@ -81,6 +81,28 @@ const OWN: &[Field] = &[
         "what the customer reads",
         "front walk",
     ),
+    field(
+        "boxes",
+        "list",
+        "",
+        "boxes and covers set in it",
+        "[cleanout 8 in: 4 ft from west and 3 ft from south]",
+    ),
+    field(
+        "siding clearance",
+        "length",
+        "",
+        "from the finished surface up to siding",
+        "6 in",
+    ),
+    field("public", "yes or no", "no", "the public walks on it", "yes"),
+    field(
+        "cross fall",
+        "slope",
+        "its `fall`",
+        "across the way people walk",
+        "1:48",
+    ),
 ];
 
 const fn joined() -> [Field; OWN.len() + SLAB_VALUES.len()] {
@@ -110,7 +132,7 @@ pub const EDGES: FieldTable = FieldTable {
             "north",
             "kind of edge",
             "open",
-            "open, house, existing concrete, curb, isolated, joined or bulkhead",
+            "open, house, existing concrete, curb, isolated, joined or bulkhead; before the third and the last, doweled or tied",
             "house",
         ),
         field("east", "kind of edge", "open", "the same", "open"),

@@ -27,7 +27,11 @@ pub(super) fn option_group(node: &Node, problems: &mut Problems) -> Option<Optio
         value: entry.key.clone(),
         place: entry.key_place,
     };
+    let before = problems.len();
     let option = option_item(name, &entry.node, problems)?;
+    if problems.len() == before {
+        check_empty(&option, problems);
+    }
     Some(OptionGroup {
         question: None,
         must_choose: false,
@@ -51,6 +55,13 @@ fn choose_one(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
                 .help("list the options under `from`"),
         );
     }
+    // The first answer of a question that has to be answered may be the job as it is written.
+    let as_written = must_choose.as_ref().is_some_and(|must| must.value);
+    if problems.len() == before {
+        for option in options.iter().skip(usize::from(as_written)) {
+            check_empty(option, problems);
+        }
+    }
     if let Some(must) = must_choose.as_ref().filter(|must| must.value)
         && options.len() == 1
         && problems.len() == before
@@ -70,7 +81,6 @@ fn choose_one(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
 }
 
 fn option_item(name: At<String>, node: &Node, problems: &mut Problems) -> Option<OptionItem> {
-    let before = problems.len();
     let fields = node.fields(&tables::OPTION, problems)?;
     let says = fields.text("says", problems).map(|at| at.value);
     let add = list(&fields, "add", problems, |name, node, problems| {
@@ -84,13 +94,6 @@ fn option_item(name: At<String>, node: &Node, problems: &mut Problems) -> Option
         .node("drop")
         .map(|node| texts(node, problems))
         .unwrap_or_default();
-    let unchanged = change.iter().all(|change| change.keys.is_empty());
-    if add.is_empty() && unchanged && drop.is_empty() && problems.len() == before {
-        let message = format!("`{}` changes nothing of the job", name.value);
-        problems.push(Problem::new("empty-option", message).at(name.place).help(
-            "say what it brings: `add` items, `change` values of slabs, or `drop` what is left out",
-        ));
-    }
     Some(OptionItem {
         title: name.value,
         says,
@@ -99,6 +102,16 @@ fn option_item(name: At<String>, node: &Node, problems: &mut Problems) -> Option
         change,
         drop,
     })
+}
+
+fn check_empty(option: &OptionItem, problems: &mut Problems) {
+    let unchanged = option.change.iter().all(|change| change.keys.is_empty());
+    if option.add.is_empty() && unchanged && option.drop.is_empty() {
+        let message = format!("`{}` changes nothing of the job", option.title);
+        problems.push(Problem::new("empty-option", message).at(option.place).help(
+            "say what it brings: `add` items, `change` values of slabs, or `drop` what is left out; the first answer under `must choose: yes` may leave the job as it is written",
+        ));
+    }
 }
 
 fn changes(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Change> {

@@ -11,7 +11,7 @@ use super::shape::{flat, shape};
 use super::{JobWritten, PourWritten, SectionsWritten, SlabWritten};
 use crate::input::job::options::{MOST, OptionGroup, count};
 use crate::input::job::takeoff::{Customer, Extra};
-use crate::input::job::{EdgeKind, SlabValues, tables};
+use crate::input::job::{Around, EdgeKind, SlabValues, boxes, tables};
 use crate::input::phrases::{Compass, SizePhrase};
 use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
 
@@ -87,7 +87,9 @@ pub fn read_for(
             .unwrap_or_default()
     };
     let (assumptions, not_included) = (texts("assumptions"), texts("not included"));
+    let left_alone = texts("left alone");
     let photos = photos(&fields, problems);
+    let site = crate::input::site::read(fields.node("site"), &tables::SITE, problems);
     let _ = fields.text("notes", problems);
     let plain = |list: Vec<At<String>>| list.into_iter().map(|at| at.value).collect();
     let slabs = slabs?;
@@ -112,6 +114,8 @@ pub fn read_for(
         options,
         assumptions: plain(assumptions),
         not_included: plain(not_included),
+        left_alone: plain(left_alone),
+        site,
         photos,
     })
 }
@@ -204,6 +208,8 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
             beside: None,
             on: None,
             values: SlabValues::default(),
+            boxes: Vec::new(),
+            around: Around::default(),
             sections: SectionsWritten::default(),
         });
     }
@@ -216,6 +222,8 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         .node("edges")
         .map(|node| edges(node, problems))
         .unwrap_or_default();
+    let boxes = boxes::read(&fields, problems);
+    let around = Around::read(&fields, problems);
     let beside = fields.read("beside", problems);
     let on = fields.read("on", problems);
     let openings = list(&fields, "cut out", problems, opening);
@@ -230,6 +238,8 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         beside,
         on,
         values,
+        boxes,
+        around,
         sections,
     })
 }

@@ -29,7 +29,7 @@ pub(super) fn charges(
     }
     let zone = takeoff.arranged.zone.as_ref();
     if let Some(zone) = zone
-        && let Some(item) = supply.charges.zones.get(&zone.value)
+        && let Some(Some(item)) = supply.charges.zones.get(&zone.value)
     {
         let what = format!("zone {}", zone.value);
         charge(

@@ -4,12 +4,13 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use crate::input::book::Role;
+use crate::input::book::{ItemKey, Role};
 use crate::input::job::Takeoff;
+use crate::reading::At;
 use crate::tables::bars::Bar;
-use crate::trade::measure::{Run, SlabQuantities, lap};
+use crate::trade::measure::{Run, SlabQuantities};
 use crate::trade::order::{List, Section};
-use crate::trade::term::of;
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
@@ -31,10 +32,15 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
             })
         };
         let runs: Vec<Run> = of_size().flat_map(|(_, bars)| bars.runs.clone()).collect();
-        let plan = list.worked.plan(&runs, stock.stock.value, lap(bar, &stock));
+        let plan = list.worked.plan(&runs, stock.stock.value);
         let how = format!(
-            "{} whole sticks of {}, and {} pieces cut from {} more; never fewer than {}",
-            plan.full, stock.stock.value, plan.pieces, plan.cut, plan.least
+            "{} whole sticks of {}, and {} pieces cut from {} more; never fewer than {}{}",
+            plan.full,
+            stock.stock.value,
+            plan.pieces,
+            plan.cut,
+            plan.least,
+            plan.cut_list()
         );
         let placed: Vec<Quantity> = of_size().map(|(_, bars)| bars.placed.clone()).collect();
         let sticks = Quantity::new(
@@ -77,6 +83,10 @@ pub(super) fn mesh(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<
     }
     for (style, parts) in by_style {
         if let Some(stock) = list.ways.rules.mesh.get(&style).cloned() {
+            if list.ways.rules.is_roll(&stock) {
+                rolls(&stock.item, &style, &parts, list);
+                continue;
+            }
             list.buy(
                 &stock.item,
                 &format!("mesh {style}"),
@@ -88,12 +98,68 @@ pub(super) fn mesh(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<
     }
 }
 
+/// Strips of every slab come off the same rolls; whole rolls are bought once, for all of them.
+fn rolls(item: &At<ItemKey>, style: &str, parts: &[(Section, Quantity)], list: &mut List<'_>) {
+    let name = format!("mesh {style}");
+    let whole = Quantity::by(
+        "rolls of each slab added up, up to a whole one",
+        format!("rolls of {name}"),
+        Unit::Roll,
+        sum(parts.iter().map(|(_, part)| part)).whole(),
+    );
+    let before = list.needs.len();
+    list.buy(item, &name, "whole rolls", &[(Section::Whole, whole)], None);
+    if let Some(need) = list.needs.get_mut(before) {
+        need.shares = parts
+            .iter()
+            .map(|(section, part)| (*section, part.value()))
+            .collect();
+    }
+}
+
+/// Wire for the crossings that are tied; not charged where `use` names no item for it.
+pub(super) fn tie_wire(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
+    if !list.ways.rules.roles.contains_key(&Role::TieWire) {
+        return;
+    }
+    let order = list.ways.order;
+    let tied = Quantity::percent("crossings tied", &order.crossings_tied);
+    let tie = Quantity::inches("wire for a tie", &order.wire_for_a_tie);
+    let (much, per) = (order.tie_wire.value.much, order.tie_wire.value.per);
+    let weight = Quantity::given("weight of a roll", much, order.tie_wire.place);
+    let per = Quantity::given("wire on a roll", per, order.tie_wire.place);
+    let wire = |slab: &str, crossings: &Quantity| {
+        let ties = Quantity::by(
+            "crossings × share tied, up to a whole one",
+            format!("{slab} wire ties"),
+            Unit::Piece,
+            (of(crossings) * &tied).whole(),
+        );
+        Quantity::by(
+            "ties × inches ÷ 12 × pounds a foot",
+            format!("{slab} tie wire"),
+            Unit::Pound,
+            of(&ties) * &tie / number(12) * &weight / &per,
+        )
+    };
+    let parts = list.worked.each("tie wire", takeoff, slabs, |slab, found| {
+        Some(wire(&slab.key, found.crossings.as_ref()?))
+    });
+    list.buy_role(
+        Role::TieWire,
+        "tie wire",
+        "wire of each slab; common practice, no source",
+        &parts,
+        None,
+    );
+}
+
 /// Steel stands on chairs; mesh laid on the ground and pulled up does not end in the middle.
 pub(super) fn chairs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     let area = &list.ways.order.chair_area;
     let each = Quantity::given("area held by a chair", area.value, area.place);
     let parts = list.worked.each("chairs", takeoff, slabs, |_, slab| {
-        (slab.bars.is_some() || slab.mesh.is_some()).then(|| {
+        (!slab.bars.is_empty() || slab.mesh.is_some()).then(|| {
             Quantity::by(
                 "area ÷ area held by a chair",
                 "chairs",

@@ -1,7 +1,7 @@
 //! Sites to draw.
 
 use crate::documents::figures::plan::{
-    ENGLISH, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side,
+    Crossed, ENGLISH, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side,
 };
 use crate::geometry::Direction::{East, North, South, West};
 use crate::geometry::{Direction, Leg, Outline, Point, panels};
@@ -40,6 +40,7 @@ pub fn all() -> Vec<(&'static str, PlanView)> {
         ("driveway-existing", driveway()),
         ("corner-house", corner()),
         ("pads", pads()),
+        ("doweled", doweled()),
         ("z-shape", z_shape()),
     ]
 }
@@ -272,6 +273,7 @@ fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
         name: name.into(),
         note: note.into(),
         is_step: false,
+        boxes: Vec::new(),
         treads: Vec::new(),
         joints: layout.lines,
         edges: Vec::new(),
@@ -296,7 +298,25 @@ fn edge(side: usize, from: i64, to: i64, kind: EdgeKind) -> EdgeView {
         from: feet(from),
         to: feet(to),
         kind,
+        crossed: Crossed::Nothing,
     }
+}
+
+/// Doweled to old concrete on the east side, tied on the south, dowels through a bulkhead on the north.
+pub fn doweled() -> PlanView {
+    let mut apron = slab("Apron", "160 sq ft", rectangle(16, 10), 10);
+    let sides = [
+        (0, 16, EdgeKind::Existing, Crossed::Ties),
+        (1, 10, EdgeKind::Existing, Crossed::Dowels),
+        (2, 16, EdgeKind::Bulkhead, Crossed::Dowels),
+    ];
+    apron
+        .edges
+        .extend(sides.map(|(side, long, kind, crossed)| EdgeView {
+            crossed,
+            ..edge(side, 0, long, kind)
+        }));
+    view(vec![apron])
 }
 
 fn house(mut slab: SlabView, side: usize, long: i64) -> SlabView {

@@ -2,8 +2,10 @@
 
 use super::{Group, sections};
 use crate::documents::views::office::Sheet;
-use crate::input::job::{Bars, Slab};
-use crate::trade::measure::{BarQuantities, SlabQuantities};
+use crate::input::job::{Bars, Dowels, Slab};
+use crate::trade::Quantity;
+use crate::trade::measure::{BarQuantities, BoxQuantities, SlabQuantities};
+use crate::values::Unit;
 
 /// One slab: its quantities, and its bars, panels and usual values in words.
 pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Group {
@@ -20,14 +22,22 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
     quantities.push(found.concrete.clone());
     quantities.extend(found.base.clone());
     let mut notes = Vec::new();
-    if let (Some(bars), Some(found)) = (&slab.bars, &found.bars) {
+    for found in &found.bars {
         quantities.extend([found.placed.clone(), found.weight.clone()]);
-        notes.extend(runs(found, bars));
+        notes.extend(slab.bars.iter().flat_map(|bars| runs(found, bars)));
     }
     if let Some(edge) = found.thickened.as_ref().and_then(|edge| edge.bars.as_ref()) {
         quantities.extend([edge.placed.clone(), edge.weight.clone()]);
     }
-    quantities.extend(found.mesh.clone());
+    if let Some(mesh) = &found.mesh {
+        quantities.extend(strips(mesh));
+        quantities.push(mesh.clone());
+    }
+    for dowels in &found.dowels {
+        quantities.extend([dowels.count.clone(), dowels.holes.clone()]);
+        quantities.extend(dowels.adhesive.clone());
+    }
+    quantities.extend(found.boxes.iter().flat_map(BoxQuantities::all));
     if let Some(border) = &found.border {
         quantities.extend([border.area.clone(), border.inside.clone()]);
     }
@@ -87,7 +97,13 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
             None => by_sticks.push((run.pieces, vec![text])),
         }
     }
-    let spacing = bars.spacing.value;
+    let mut spacings: Vec<String> = bars
+        .layers()
+        .filter(|layer| layer.bar == found.bar)
+        .map(|layer| layer.spacing.value.to_string())
+        .collect();
+    spacings.dedup();
+    let spacing = spacings.join(" and ");
     by_sticks
         .into_iter()
         .map(|(sticks, runs)| {
@@ -98,6 +114,16 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
             format!("{} at {spacing}{spliced}: {}", found.bar, runs.join(", "))
         })
         .collect()
+}
+
+/// The counts that mesh is made of, where it lies in strips.
+fn strips(mesh: &Quantity) -> Vec<Quantity> {
+    let counts = |part: &Quantity| part.amount().unit == Unit::Plain;
+    mesh.parts().into_iter().filter(counts).collect()
+}
+
+fn pinned(dowels: &Dowels) -> String {
+    format!("{} at {}", dowels.kind.value, dowels.spacing.value)
 }
 
 /// What the takeoff did not say, and was taken from the kind.
@@ -122,11 +148,10 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                     let base = slab.base.as_ref()?;
                     format!("{} of {}", base.depth.value, base.material.value)
                 }
-                "bars" => {
-                    let bars = slab.bars.as_ref()?;
-                    format!("{} at {}", bars.bar, bars.spacing.value)
-                }
+                "bars" => slab.bars.as_ref()?.to_string(),
                 "mesh" => slab.mesh.as_ref()?.value.clone(),
+                "dowels" => pinned(slab.dowels.as_ref()?),
+                "ties" => pinned(slab.ties.as_ref()?),
                 "fiber" => slab.fiber.as_ref()?.value.clone(),
                 "joints" => slab.joints.as_ref()?.value.to_string(),
                 "fall" => format!("{} per ft", slab.fall.as_ref()?.rise.value),

@@ -28,6 +28,7 @@ pub(super) fn charges(supply: &Fields<'_>, problems: &mut Problems) -> Charges {
     if let Some(node) = supply.node("zones") {
         for zone in node.entries("`zones`", problems) {
             if let Some(item) = named(&zone.node, problems) {
+                let item = (item.value != "none").then_some(item);
                 charges.zones.insert(zone.key.clone(), item);
             }
         }

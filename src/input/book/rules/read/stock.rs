@@ -1,12 +1,15 @@
 //! Reads what is bought: mixes, bases, steel, fiber, disposal.
 
+use rust_decimal_macros::dec;
+
 use super::words::{at_least, item, per_yard, word, yards};
 use crate::input::book::rules::{
     BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix,
 };
 use crate::input::book::tables;
+use crate::input::phrases::LapPhrase;
 use crate::reading::{At, Node, Problems};
-use crate::values::{Length, Unit};
+use crate::values::{Amount, Length, Unit};
 
 pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
     let fields = node.fields(&tables::MIX, problems)?;
@@ -48,21 +51,31 @@ pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
     let fields = node.fields(&tables::BARS, problems)?;
     let item = item(&fields, problems);
     let stock: Option<At<Length>> = fields.usual("stock", problems);
-    let lap = fields
-        .usual("lap", problems)
-        .and_then(|at| crate::input::expect_unit(at, Unit::Plain, "lap", problems));
-    let stock = stock.and_then(|at| {
-        at_least(
-            at,
-            Length::feet_whole(6),
-            "a stock bar is at least 6 ft long",
-            problems,
-        )
-    });
+    let lap: Option<At<LapPhrase>> = fields.usual("lap", problems);
+    let grade = word(&fields, "grade", &["60", "40"], problems);
+    let (least, why) = match lap.as_ref().map(|lap| lap.value) {
+        Some(LapPhrase::ClassB) => (
+            10,
+            "a stock bar is at least 10 ft long where it laps by class B",
+        ),
+        Some(LapPhrase::Diameters(_)) | None => (6, "a stock bar is at least 6 ft long"),
+    };
+    let stock = stock.and_then(|at| at_least(at, Length::feet_whole(least), why, problems));
     Some(BarStock {
         item: item?,
         stock: stock?,
         lap: lap?,
+        grade: grade.map(|grade| At {
+            value: Amount::new(
+                if grade.value == "40" {
+                    dec!(40)
+                } else {
+                    dec!(60)
+                },
+                Unit::Plain,
+            ),
+            place: grade.place,
+        })?,
     })
 }
 

@@ -62,8 +62,8 @@ class Side:
 
 
 class Outline:
-    def __init__(self, sides):
-        self.sides = sides
+    def __init__(self, sides, is_round=False):
+        self.sides, self.is_round = sides, is_round
         doubled = sum(s.start[0] * s.end[1] - s.end[0] * s.start[1] for s in sides)
         self.clockwise = doubled < 0
         self.area = abs(doubled) / 2 + sum(s.bow_area() for s in sides)
@@ -98,15 +98,51 @@ class Outline:
         return min(places), max(places)
 
     def spans(self, axis, at):
-        """Stretches inside the slab on the line where coordinate `axis` is `at`."""
+        """Stretches inside the slab on the line where coordinate `axis` is `at`; on a line that
+        runs along an edge only what has slab on both sides of it."""
+        below = self.crossed(axis, lambda corner: corner[axis] < at, at)
+        above = self.crossed(axis, lambda corner: corner[axis] <= at, at)
+        both = sorted((max(a, c), min(b, d)) for a, b in below for c, d in above)
+        spans = []
+        for start, end in both:
+            if spans and spans[-1][1] == start:  # it only touches a corner there
+                spans[-1] = (spans[-1][0], end)
+            elif start < end:
+                spans.append((start, end))
+        return spans
+
+    def crossed(self, axis, is_before, at):
         corners, other, hits = self.polygon(), 1 - axis, []
         for a, b in zip(corners, corners[1:] + corners[:1]):
-            if (a[axis] <= at) != (b[axis] <= at):
+            if is_before(a) != is_before(b):
                 part = (at - a[axis]) / (b[axis] - a[axis])
                 hits.append(a[other] + part * (b[other] - a[other]))
         hits.sort()
         assert len(hits) % 2 == 0, "a line enters as often as it leaves"
         return list(zip(hits[::2], hits[1::2]))
+
+    def looks(self, side):
+        """The direction a straight side looks to, if it is one of the four."""
+        out = self.outward(side) if side.bulge == 0 else None
+        return next((name for name, step in STEPS.items() if step == out), None)
+
+    def tangents(self, side):
+        """Directions of the walk where a side begins and where it ends."""
+        along = tuple((side.end[i] - side.start[i]) / side.chord for i in (0, 1))
+        if side.bulge == 0:
+            return along, along
+        out, sign, radius = self.outward(side), 1 if side.bulge > 0 else -1, side.radius()
+        c, s = (radius - abs(side.bulge)) / radius, side.chord / 2 / radius * sign
+        return tuple(tuple(along[i] * c + out[i] * s * way for i in (0, 1)) for way in (1, -1))
+
+    def turn(self, side, after):
+        """Sine and cosine of the turn from one side to the next; outward corners are positive."""
+        a, b = self.tangents(side)[1], self.tangents(after)[0]
+        cross, dot = a[0] * b[1] - a[1] * b[0], a[0] * b[0] + a[1] * b[1]
+        return (-cross if self.clockwise else cross), dot
+
+    def is_rectangle(self):
+        return len(self.sides) == 4 and all(s.bulge == 0 and self.looks(s) for s in self.sides)
 
     def facing(self, compass):
         """The straight side that looks that way and lies farthest out; the longest of several."""
@@ -117,9 +153,9 @@ class Outline:
 
 
 def circle(diameter):
-    """Two half circles: its form is bent in two, each half with its stakes."""
+    """Two half circles."""
     top, low = (D(0), diameter / 2), (D(0), -diameter / 2)
-    return Outline([Side(low, top, diameter / 2, "open"), Side(top, low, diameter / 2, "open")])
+    return Outline([Side(low, top, diameter / 2, "open"), Side(top, low, diameter / 2, "open")], True)
 
 
 def walked(legs):
@@ -135,6 +171,7 @@ def walked(legs):
 
 
 def rectangle(east_west, north_south, kinds):
-    turns = [("east", "north", east_west), ("south", "east", north_south)]
-    turns += [("west", "south", east_west), ("north", "west", north_south)]
+    """Its sides are numbered south, east, north, west."""
+    turns = [("east", "south", east_west), ("north", "east", north_south)]
+    turns += [("west", "north", east_west), ("south", "west", north_south)]
     return walked([(go, n, D(0), kinds.get(edge, "open")) for go, edge, n in turns])

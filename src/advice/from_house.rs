@@ -1,0 +1,77 @@
+//! Does water run away from the house?
+
+use super::{Case, DECIDES};
+use crate::geometry::Facing;
+use crate::input::job::{EdgeKind, Slab};
+use crate::input::phrases::{Compass, Slope};
+use crate::reading::Problem;
+use crate::tables::slopes;
+
+pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
+    // A step sheds its water onto what it stands on.
+    let slabs = case
+        .takeoff
+        .slabs
+        .iter()
+        .filter(|slab| slab.on.is_none() && slab.kind != "step" && meets_house(slab, None));
+    slabs.filter_map(|slab| of_slab(slab)).collect()
+}
+
+fn of_slab(slab: &Slab) -> Option<Problem> {
+    let help = format!(
+        "2% or more away from the house, which 1/4 in per ft is; source: {}; {DECIDES}",
+        slopes::AWAY
+    );
+    let Some(fall) = &slab.fall else {
+        let message = format!("`{}` is level, and meets a house", slab.key);
+        return Some(
+            Problem::new("flat-at-house", message)
+                .at(slab.place)
+                .help(help),
+        );
+    };
+    if let Some(toward) = fall.toward
+        && meets_house(slab, Some(toward))
+    {
+        let message = format!("`{}` falls {} to a house", slab.key, toward.name());
+        return Some(
+            Problem::new("falls-to-house", message)
+                .at(fall.rise.place)
+                .help(help),
+        );
+    }
+    let least = Slope::percent(slopes::AWAY_FROM_HOUSE);
+    least
+        .is_steeper_than(Slope::per_foot(fall.rise.value))
+        .then(|| {
+            let message = format!(
+                "`{}` meets a house and falls only `{} per ft`",
+                slab.key, fall.rise.value
+            );
+            Problem::new("flat-at-house", message)
+                .at(fall.rise.place)
+                .help(help)
+        })
+}
+
+/// Whether a side that looks this way, or any, stands against a house.
+fn meets_house(slab: &Slab, toward: Option<Compass>) -> bool {
+    let mut walls = slab
+        .edges
+        .iter()
+        .filter(|part| part.kind == EdgeKind::House)
+        .map(|part| slab.outline.sides()[part.side].facing());
+    match toward {
+        None => walls.next().is_some(),
+        Some(toward) => walls.any(|facing| facing == looking(toward)),
+    }
+}
+
+fn looking(compass: Compass) -> Facing {
+    match compass {
+        Compass::North => Facing::North,
+        Compass::East => Facing::East,
+        Compass::South => Facing::South,
+        Compass::West => Facing::West,
+    }
+}

@@ -1,0 +1,172 @@
+//! Whether one outline lies within another.
+
+use super::{Outline, Point};
+
+impl Outline {
+    /// Whether `other` lies wholly on this outline; it may touch its edge.
+    pub fn holds(&self, other: &Outline) -> bool {
+        let corners = other.chords();
+        // A slab's corner inside the other, or that of an opening, would mean that the slab ends there.
+        let rings = std::iter::once(self).chain(self.holes());
+        let bites = rings
+            .flat_map(Outline::chords)
+            .any(|corner| inside(other, corner));
+        !bites && corners.iter().all(|&corner| self.has(corner))
+    }
+
+    /// Whether a line crosses this outline's inside, or runs into it; only for lines along the axes.
+    pub fn is_crossed_by(&self, from: Point, to: Point) -> bool {
+        let reach = |a: i64, b: i64, span: &(i64, i64)| a.min(b) < span.1 && span.0 < a.max(b);
+        if from.y == to.y {
+            let spans = self.spans_at_y(from.y);
+            return spans.iter().any(|span| reach(from.x, to.x, span));
+        }
+        let spans = self.spans_at_x(from.x);
+        spans.iter().any(|span| reach(from.y, to.y, span))
+    }
+
+    /// Whether a place lies on the outline or its edge.
+    fn has(&self, place: Point) -> bool {
+        inside(self, place) || on_edge(&self.chords(), place)
+    }
+}
+
+fn inside(outline: &Outline, place: Point) -> bool {
+    let spans = outline.spans_at_y(place.y);
+    spans
+        .iter()
+        .any(|(west, east)| *west < place.x && place.x < *east)
+}
+
+/// Within a nanometre or two: crossings are whole nanometres.
+fn on_edge(polygon: &[Point], place: Point) -> bool {
+    let next = polygon.iter().cycle().skip(1);
+    polygon.iter().zip(next).any(|(&a, &b)| {
+        let (low, high) = if a.y <= b.y { (a, b) } else { (b, a) };
+        if place.y < low.y - 2 || high.y + 2 < place.y {
+            return false;
+        }
+        let (west, east) = (a.x.min(b.x), a.x.max(b.x));
+        let rise = i128::from(high.y - low.y);
+        if rise <= 4 {
+            return west - 2 <= place.x && place.x <= east + 2;
+        }
+        let run = i128::from(high.x - low.x) * i128::from(place.y - low.y) / rise;
+        let at = i128::from(low.x) + run;
+        (at - i128::from(place.x)).abs() <= 2
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Direction::{East, North, South, West};
+    use super::super::Leg;
+    use super::*;
+    use crate::values::Length;
+
+    fn square(feet: i64) -> Outline {
+        Outline::rectangle(Length::feet_whole(feet), Length::feet_whole(feet))
+    }
+
+    fn at(outline: &Outline, east: i64, north: i64) -> Outline {
+        let foot = Length::feet_whole(1).as_nanometres();
+        outline.moved(Point::new(east * foot, north * foot))
+    }
+
+    #[test]
+    fn a_small_outline_lies_within_a_large_one_or_does_not() {
+        let (slab, small) = (square(10), square(2));
+        let round = Outline::circle(Length::feet_whole(2));
+        for one in [&small, &round] {
+            assert!(slab.holds(&at(one, 4, 4)));
+            assert!(slab.holds(&at(one, 0, 0)), "it may touch the edge");
+            assert!(slab.holds(&at(one, 8, 8)), "it may touch the edge");
+            assert!(!slab.holds(&at(one, 9, 4)));
+            assert!(!slab.holds(&at(one, -1, 4)));
+            assert!(!slab.holds(&at(one, 20, 4)));
+        }
+        assert!(!small.holds(&at(&slab, -4, -4)));
+    }
+
+    #[test]
+    fn the_notch_of_a_slab_is_outside() {
+        let leg = |direction, feet| Leg {
+            direction,
+            length: Length::feet_whole(feet),
+            bulge: Length::ZERO,
+        };
+        // Ten by ten without its south-east quarter; the walk begins at the north-west corner.
+        let legs = [
+            leg(East, 10),
+            leg(South, 5),
+            leg(West, 5),
+            leg(South, 5),
+            leg(West, 5),
+            leg(North, 10),
+        ];
+        let slab = Outline::walked(&legs).unwrap();
+        let small = square(2);
+        assert!(slab.holds(&at(&small, 1, -9)));
+        assert!(!slab.holds(&at(&small, 7, -9)));
+        assert!(!slab.holds(&at(&small, 4, -6)), "over the inner corner");
+    }
+
+    #[test]
+    fn a_slot_that_ends_under_a_square_spoils_it() {
+        let leg = |direction, inches| Leg {
+            direction,
+            length: Length::inches_whole(inches),
+            bulge: Length::ZERO,
+        };
+        // Ten feet by ten, with a slot of six inches from the east to its middle.
+        let legs = [
+            leg(East, 120),
+            leg(South, 57),
+            leg(West, 60),
+            leg(South, 6),
+            leg(East, 60),
+            leg(South, 57),
+            leg(West, 120),
+            leg(North, 120),
+        ];
+        let slab = Outline::walked(&legs).unwrap();
+        assert!(
+            !slab.holds(&at(&square(2), 4, -6)),
+            "its corners alone lie inside"
+        );
+        assert!(slab.holds(&at(&square(2), 2, -6)));
+    }
+
+    #[test]
+    fn round_slabs_hold_what_lies_inside_their_curve() {
+        let slab = Outline::circle(Length::feet_whole(10));
+        assert!(slab.holds(&at(&square(2), 4, 4)));
+        assert!(!slab.holds(&at(&square(2), 0, 0)));
+        // A small circle in the same corner of the box is outside as well.
+        let small = Outline::circle(Length::feet_whole(1));
+        assert!(!slab.holds(&small));
+    }
+
+    #[test]
+    fn nothing_lies_within_an_opening() {
+        let slab = square(10).with_hole(at(&square(2), 4, 4)).unwrap();
+        assert!(slab.holds(&at(&square(2), 1, 1)));
+        assert!(!slab.holds(&at(&square(2), 4, 4)), "in the opening");
+        assert!(!slab.holds(&at(&square(2), 3, 3)), "over its corner");
+        assert!(!slab.holds(&at(&square(4), 3, 3)), "all around it");
+    }
+
+    #[test]
+    fn a_line_crosses_or_passes() {
+        let foot = Length::feet_whole(1).as_nanometres();
+        let one = at(&square(2), 4, 4);
+        let line = |x1: i64, y1: i64, x2: i64, y2: i64| {
+            one.is_crossed_by(
+                Point::new(x1 * foot, y1 * foot),
+                Point::new(x2 * foot, y2 * foot),
+            )
+        };
+        assert!(line(0, 5, 10, 5) && line(5, 0, 5, 10) && line(10, 5, 0, 5));
+        assert!(!line(0, 7, 10, 7) && !line(7, 0, 7, 10) && !line(0, 5, 3, 5));
+    }
+}

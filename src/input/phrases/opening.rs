@@ -1,0 +1,115 @@
+//! `8 in round`, `12 in x 18 in`: the hole a box makes in a slab.
+
+use std::str::FromStr;
+
+use super::positive;
+use crate::geometry::{Outline, Point};
+use crate::values::{Length, Unreadable};
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Opening {
+    Round(Length),
+    /// East-west, then north-south.
+    Rectangle(Length, Length),
+}
+
+impl Opening {
+    /// The hole with its middle there, `margin` wider on every side.
+    pub fn around(self, middle: Point, margin: Length) -> Outline {
+        let both = margin * 2;
+        let outline = match self {
+            Self::Round(diameter) => Outline::circle(diameter + both),
+            Self::Rectangle(east_west, north_south) => {
+                Outline::rectangle(east_west + both, north_south + both)
+            }
+        };
+        let (_, high) = outline.bounds();
+        outline.moved(middle - Point::new(high.x / 2, high.y / 2))
+    }
+}
+
+impl Opening {
+    /// Whether two holes, each at its place, have ground in common; touching is not.
+    pub fn meets(self, middle: Point, other: Self, there: Point) -> bool {
+        if let (Self::Round(one), Self::Round(two)) = (self, other) {
+            // Doubled, so that half a nanometre is not lost.
+            let reach = i128::from((one + two).as_nanometres());
+            return 4 * middle.distance_squared(there) < reach * reach;
+        }
+        let (low, high) = self.around(middle, Length::ZERO).bounds();
+        let (other_low, other_high) = other.around(there, Length::ZERO).bounds();
+        low.x < other_high.x && other_low.x < high.x && low.y < other_high.y && other_low.y < high.y
+    }
+}
+
+impl FromStr for Opening {
+    type Err = Unreadable;
+
+    fn from_str(text: &str) -> Result<Self, Unreadable> {
+        let text = text.trim();
+        let round = text
+            .strip_suffix(" round")
+            .or_else(|| text.strip_prefix("circle "));
+        if let Some(diameter) = round {
+            return positive(diameter).map(Self::Round);
+        }
+        match text.split(['x', '×']).collect::<Vec<_>>()[..] {
+            [a, b] => Ok(Self::Rectangle(positive(a)?, positive(b)?)),
+            _ => Err(Unreadable::new(
+                "bad-opening",
+                format!("cannot read `{text}` as the opening of a box"),
+                "write `8 in round` or `12 in x 18 in`, east-west first",
+            )),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn reads_round_and_square_openings() {
+        let inches = Length::inches_whole;
+        assert_eq!("8 in round".parse(), Ok(Opening::Round(inches(8))));
+        assert_eq!("circle 8 in".parse(), Ok(Opening::Round(inches(8))));
+        assert_eq!(
+            "12 in x 18 in".parse(),
+            Ok(Opening::Rectangle(inches(12), inches(18)))
+        );
+        for text in ["8 in", "round", "12 in x 18 in x 4 in"] {
+            assert!(text.parse::<Opening>().is_err(), "{text}");
+        }
+    }
+
+    #[test]
+    fn round_holes_meet_by_their_distance_and_others_by_their_sides() {
+        let inches = |n: i64| Length::inches_whole(n).as_nanometres();
+        let at = |x: i64, y: i64| Point::new(inches(x), inches(y));
+        let round = Opening::Round(Length::inches_whole(8));
+        let square = Opening::Rectangle(Length::inches_whole(8), Length::inches_whole(8));
+        for (one, other, x, y, meets) in [
+            (round, round, 6, 6, false),
+            (round, round, 5, 5, true),
+            (round, round, 8, 0, false),
+            (square, square, 6, 6, true),
+            (square, round, 8, 0, false),
+            (square, round, 7, 0, true),
+        ] {
+            assert_eq!(one.meets(at(0, 0), other, at(x, y)), meets, "{x}, {y}");
+        }
+    }
+
+    #[test]
+    fn stands_around_its_middle() {
+        let middle = Point::new(1_000_000_000, 2_000_000_000);
+        for opening in [
+            Opening::Round(Length::inches_whole(8)),
+            Opening::Rectangle(Length::inches_whole(12), Length::inches_whole(18)),
+        ] {
+            let (low, high) = opening.around(middle, Length::inches_whole(2)).bounds();
+            assert_eq!(i64::midpoint(low.x, high.x), middle.x);
+            assert_eq!(i64::midpoint(low.y, high.y), middle.y);
+        }
+    }
+}

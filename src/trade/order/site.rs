@@ -1,0 +1,78 @@
+//! What the answers about the site bring: items and hours by the rules of the book.
+
+use super::{List, Section};
+use crate::input::book::{SiteRule, work_unit};
+use crate::input::job::Takeoff;
+use crate::input::site::{Question, Work};
+use crate::reading::At;
+use crate::trade::measure::SlabQuantities;
+use crate::trade::term::{number, of, sum};
+use crate::trade::working::Quantity;
+use crate::values::{Amount, Unit};
+
+/// The work of every answer that brings some and has a rule in the book.
+pub(in crate::trade) fn works(
+    takeoff: &Takeoff,
+    slabs: &[SlabQuantities],
+    rules: &crate::input::book::Rules,
+) -> Vec<(Question, SiteRule, Quantity)> {
+    let answers = takeoff.site.iter().filter_map(|(question, answer)| {
+        let rule = rules.site.get(question)?;
+        let name = format!("site {} to do", question.key());
+        let work = match answer.value.work(*question) {
+            Work::Nothing => return None,
+            Work::Once => Quantity::by("once", name, work_unit(*question), number(1)),
+            Work::Feet(length) => Quantity::feet(
+                name,
+                &At {
+                    value: length,
+                    place: answer.place,
+                },
+            ),
+            Work::FormedEdges => {
+                let edges = slabs
+                    .iter()
+                    .flat_map(|slab| [&slab.edges.straight, &slab.edges.curved]);
+                Quantity::by("edges that had a form", name, Unit::Foot, sum(edges))
+            }
+        };
+        Some((*question, rule.clone(), work))
+    });
+    answers.collect()
+}
+
+pub(super) fn list(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
+    for (question, rule, work) in works(takeoff, slabs, list.ways.rules) {
+        let Some(item) = &rule.item else { continue };
+        let name = format!("site {}", question.key());
+        let quantity = match &rule.each {
+            Some(each) => {
+                let much = Quantity::given("so much", each.value.much, each.place);
+                let per = Quantity::given("for each", each.value.per, each.place);
+                Quantity::by(
+                    "so much for each",
+                    name.clone(),
+                    each.value.much.unit,
+                    of(&work) * &much / &per,
+                )
+            }
+            None if work.amount().unit == Unit::Lump => {
+                let selling = list.ways.rules.selling.get(&item.value);
+                let unit = selling.map_or(Unit::Piece, |selling| selling.unit);
+                Quantity::new(
+                    name.clone(),
+                    Amount::new(work.value(), unit),
+                    work.working().clone(),
+                )
+            }
+            None => work,
+        };
+        list.buy(
+            item,
+            &name,
+            "what the answer brings",
+            &[(Section::Whole, quantity)],
+            None,
+        );
+    }
+}

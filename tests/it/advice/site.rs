@@ -1,0 +1,159 @@
+//! Questions about boxes, siding, water, the public, and the answers about the site.
+
+use super::{Files, SIZE};
+
+const EDGES: &str = "edges: {north: house}";
+
+fn with_box(kind: &str, box_keys: &str, place: &str) -> Files {
+    Files::new()
+        .book(
+            "items:\n",
+            "items:\n  cover: {unit: piece, class: material, prices: {2026-03-01: 40.00}}\n",
+        )
+        .book(
+            "  step: 5 hours per piece\n",
+            "  step: 5 hours per piece\n  set box: 1 hour per piece\n",
+        )
+        .book(
+            "supply:",
+            &format!(
+                "boxes: {{cleanout: {{item: cover, opening: 8 in round, {box_keys}}}}}\nsupply:"
+            ),
+        )
+        .job(
+            "patio: {size: 24 ft x 16 ft, edges: {north: house}}",
+            &format!("{kind}: {{size: 24 ft x 16 ft, {EDGES}, boxes: [cleanout: {place}]}}"),
+        )
+}
+
+/// In the middle of the north-western panel, more than a foot from any joint.
+const CLEAR: &str = "4 ft from west and 4 ft from north";
+
+#[test]
+fn wheels_ask_for_a_box_made_for_wheels() {
+    let driveway = |keys: &str| with_box("driveway", keys, CLEAR);
+    driveway("stands for: walk, rated: 20800 lb").says(
+        "box-not-for-vehicles",
+        "stands for people",
+        "made for wheels",
+    );
+    driveway("stands for: vehicle").says("box-load-unknown", "nobody says", "`design load`");
+    driveway("stands for: vehicle, design load: 22500 lb, says: Tier 22").says(
+        "box-tier",
+        "`Tier 22` is for traffic that strays",
+        "ANSI/SCTE 77 (2023), scope",
+    );
+    let sound = driveway("stands for: vehicle, rated: 20800 lb, says: H-20");
+    for code in ["box-not-for-vehicles", "box-load-unknown", "box-tier"] {
+        sound.silent(code);
+        with_box("patio", "stands for: walk", CLEAR).silent(code);
+    }
+}
+
+#[test]
+fn a_public_walk_asks_for_eight_thousand_pounds() {
+    let walk = |load: &str| {
+        with_box("walk", &format!("design load: {load}"), CLEAR).job(EDGES, "public: yes")
+    };
+    walk("7999 lb").says(
+        "box-public-walk",
+        "`7,999 lb`",
+        "ANSI/SCTE 77, table of 2013",
+    );
+    walk("8000 lb").silent("box-public-walk");
+}
+
+#[test]
+fn a_box_leaves_concrete_around_it_and_meets_the_joints() {
+    let at = |place: &str| with_box("patio", "depth: 4 in", place);
+    // Four inches of radius and six of concrete.
+    at("10 in from west and 4 ft from north").silent("box-near-edge");
+    at("9 3/4 in from west and 4 ft from north").says("box-near-edge", "`6 in`", "practice");
+    // The patio's first joint runs 8 ft from the west.
+    at("6 ft 8 in from west and 4 ft from north").silent("box-off-joint");
+    at("6 ft 9 in from west and 4 ft from north").says("box-off-joint", "`1 ft`", "practice");
+    at("7 ft 10 in from west and 4 ft from north").silent("box-off-joint");
+    with_box("patio", "depth: 4 in", CLEAR).silent("box-shallow");
+    with_box("patio", "depth: 3 in", CLEAR).says("box-shallow", "`3 in` deep", "practice");
+}
+
+#[test]
+fn siding_stays_two_inches_above_paving() {
+    let siding =
+        |clearance: &str| Files::new().job(SIZE, &format!("{SIZE}, siding clearance: {clearance}"));
+    siding("1 15/16 in").says("siding-close", "`2 in` is asked for", "R703.6.2.1");
+    siding("2 in").silent("siding-close");
+}
+
+#[test]
+fn water_runs_away_from_the_house() {
+    let fall = |fall: &str| Files::new().job(SIZE, &format!("{SIZE}, fall: {fall}"));
+    fall("1/4 in per ft north").says("falls-to-house", "falls north to a house", "R401.3");
+    fall("1/4 in per ft south").silent("falls-to-house");
+    // 2% of a foot is 0.24 in.
+    fall("0.24 in per ft").silent("flat-at-house");
+    fall("0.239 in per ft").says("flat-at-house", "only", "2% or more");
+    fall("level").says("flat-at-house", "is level", "2% or more");
+    fall("level")
+        .job(EDGES, "edges: {north: curb}")
+        .silent("flat-at-house");
+}
+
+/// 2.00% and 1:48 are within, 2.084% is not.
+#[test]
+fn a_public_walk_falls_one_in_forty_eight_across_at_most() {
+    let walk = |across: &str| {
+        Files::new().job(
+            "patio: {size: 24 ft x 16 ft, edges: {north: house}}",
+            &format!("walk: {{size: 24 ft x 5 ft, public: yes{across}}}"),
+        )
+    };
+    for fine in ["2.00%", "2.083%", "1:48", "1/4 in per ft", "1/8 in per ft"] {
+        let walk = walk(&format!(", cross fall: {fine}"));
+        walk.silent("steep-across");
+        walk.silent("flat-across");
+        walk.silent("no-cross-fall");
+    }
+    for steep in ["2.084%", "1:47.995", "3/8 in per ft"] {
+        let at = walk(&format!(", cross fall: {steep}")).says("steep-across", "1:48", "403.3");
+        assert_eq!(at, steep);
+    }
+    walk(", cross fall: 1%").says("flat-across", "too flat", "1/8 in per ft");
+    // The usual fall of a walk serves, unless it runs along it.
+    walk("").silent("no-cross-fall");
+    walk(", fall: 1/2 in per ft south").says("steep-across", "1:48", "");
+    walk(", fall: 1/2 in per ft east").says("no-cross-fall", "nobody says", "cross fall");
+    walk(", fall: level").says("no-cross-fall", "nobody says", "cross fall");
+}
+
+#[test]
+fn answers_about_the_site_are_looked_at() {
+    let site = |answers: &str| {
+        Files::new().job(
+            "exposure: frost\n",
+            &format!("exposure: frost\nsite: {{{answers}}}\n"),
+        )
+    };
+    site("overhead wires: 16 ft").says("overhead-wires", "`16 ft`", "29 CFR 1926.1408");
+    site("overhead wires: no").silent("overhead-wires");
+    site("truck over: septic tank").says("septic-tank", "septic", "practice");
+    site("truck over: driveway").silent("septic-tank");
+    site("lines marked: no").says("lines-not-marked", "not marked yet", "811");
+    site("lines marked: yes").silent("lines-not-marked");
+    site("washout: hauled").says("site-unpriced", "`washout` is ours", "under `site`");
+    site("washout: on site").silent("site-unpriced");
+}
+
+#[test]
+fn the_public_way_asks_about_a_permit() {
+    let apron = Files::new().job("patio:", "apron:");
+    apron.says(
+        "permit-to-ask",
+        "where the public passes",
+        "permit: customer",
+    );
+    apron
+        .job("exposure: frost\n", "exposure: frost\npermit: none\n")
+        .silent("permit-to-ask");
+    Files::new().silent("permit-to-ask");
+}

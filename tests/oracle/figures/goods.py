@@ -1,0 +1,184 @@
+"""What slabs need beside concrete: base, steel, forms, sheets, curing, finishes, colors, sealers."""
+
+from decimal import Decimal as D
+
+from . import steel
+from .reading import FT, NotCovered, amount, inches, known, number, percent, rate, singular, up
+from .slab import STRIP
+
+FINISH = ("says", "hours", "items", "trips", "color", "seal", "curing", "troweled")
+
+
+class Goods:
+    def goods(self):
+        self.base_and_fill()
+        self.steel()
+        self.forms()
+        self.curing()
+        self.fiber()
+        self.put_on()
+
+    def base_and_fill(self):
+        parts = {}
+        for slab in self.slabs:
+            for yards, material in (slab.base(), (slab.fill, slab.fill_of)):
+                if material:
+                    parts.setdefault(material, []).append(yards)
+        for material, yards in sorted(parts.items()):
+            rule = self.book["bases"][material]
+            known("base", rule, ("item", "delivered"))
+            factor = rate(rule["delivered"])[0]
+            self.buy(rule["item"], f"base, {material}", [n * factor for n in yards])
+
+    def steel(self):
+        cover, by_size = inches(self.order["cover"]), {}
+        self.placed = D(0)
+        for slab in self.slabs:
+            laid = []
+            if slab.value.get("bars", "none") != "none":
+                size = slab.value["bars"].split(" at ")[0]
+                laid.append((size, f"{slab.name} bars", steel.bars))
+            if slab.along and slab.along["bars"]:
+                laid.append((slab.along["bars"].split(" ", 1)[1], f"{slab.name} edge bars", None))
+            for size, name, lay in laid:
+                rule = self.book["bars"][size]
+                known(f"bars {size}", rule, ("item", "stock", "lap"))
+                stock, lap = inches(rule.get("stock", "20 ft")), steel.lap_of(size, rule)
+                if lay:
+                    runs = lay(slab, cover, stock, lap)
+                else:
+                    runs = steel.edge_bars(slab, cover, stock, lap)[1]
+                self.placed += self.set(name, steel.feet(runs, lap))
+                by_size.setdefault(size, [rule["item"], stock, lap, []])[3].extend(runs)
+        for size, (key, stock, lap, runs) in sorted(by_size.items()):
+            self.buy(key, f"{size} bars", [D(steel.sticks(runs, stock, lap))])
+        by_style = {}
+        for slab in self.slabs:
+            style = slab.value.get("mesh", "none")
+            if style != "none":
+                rule = self.book["mesh"][style]
+                sheets = steel.mesh(slab, rule, cover, self.is_roll(rule))
+                by_style.setdefault(style, []).append(self.set(f"{slab.name} mesh", sheets))
+        for style, parts in by_style.items():
+            rule = self.book["mesh"][style]
+            if self.is_roll(rule):
+                parts = [up(sum(parts), D(1))]
+            self.buy(rule["item"], f"mesh {style}", parts)
+        each = amount(self.order["chair area"])[0]
+        held = [s for s in self.slabs if "none" != s.value.get("bars", "none") or "none" != s.value.get("mesh", "none")]
+        self.role("chairs", "chairs", [up(s.area / each, D(1)) for s in held])
+
+    def is_roll(self, rule):
+        return singular(self.item(rule["item"])["unit"]) == "roll"
+
+    @property
+    def deep_limit(self):
+        """Deep forms are counted apart only where the book has a rate for them."""
+        return inches(self.order["deep form over"]) if "form deep" in self.book["rates"] else None
+
+    def forms(self):
+        """Sides of steps are deep; risers take an ordinary board; without an item all are boards."""
+        deep = [s.form(self.deep_limit)[1] + s.step_sides for s in self.slabs]
+        boards = [sum(s.form(self.deep_limit)[::2]) + s.riser_form for s in self.slabs]
+        if "deep forms" in self.book["use"]:
+            self.role("deep forms", "deep form boards", deep)
+        else:
+            boards += deep
+        self.role("forms", "form boards", boards)
+        # Common practice: each piece of form has its length over the spacing, up, and one more
+        # at its other end; a form that closes on itself has no ends.
+        gap = inches(self.order["stake spacing"]) / FT
+        pieces = [(feet, ends) for s in self.slabs for feet, ends in s.forms_apart()]
+        self.role("stakes", "stakes", [up(feet / gap, D(1)) + ends for feet, ends in pieces])
+        strip = [p.feet for s in self.slabs for p in s.pieces if p.kind in STRIP]
+        self.role("isolation strip", "isolation strip", strip)
+        wide, lap = inches(self.order["retarder width"]), inches(self.order["retarder lap"])
+        under = [s.area * wide / (wide - lap) for s in self.slabs if s.value.get("vapor retarder") == "yes"]
+        self.role("vapor retarder", "vapor retarder", under)
+
+    def curing(self):
+        coverage = amount(self.order["compound coverage"])[0]
+        way = lambda want: [s for s in self.slabs if s.curing == want]
+        self.role("curing compound", "curing compound", [(s.area + s.face) / coverage for s in way("compound")])
+        self.role("curing cover", "curing cover", [s.area for s in way("cover")])
+
+    def fiber(self):
+        for order in self.orders:
+            names = {slab.value.get("fiber", "none") for slab in order.slabs} - {"none"}
+            for name in sorted(names):
+                rule = self.book["fiber"][name]
+                known("fiber", rule, ("item", "by", "dose", "bag"))
+                much = order.total
+                if rule.get("by", "plant") == "us":
+                    dose = rate(rule.get("dose", "1 lb per cu yd"))[0]
+                    much = up(much * dose / amount(rule.get("bag", "1 lb"))[0], D(1))
+                self.buy(rule["item"], f"{name} fiber for {order.name}", [much], order.pour)
+
+    def faces(self):
+        """(slab, finish, square feet, feet of formed edge); a border takes the open edge for itself."""
+        for slab in self.slabs:
+            band, finish = slab.border()
+            edge = sum(p.feet for p in slab.formed())
+            outer = sum(p.feet for p in slab.pieces if p.kind == "open")
+            finish = finish if outer else None
+            main = slab.value.get("finish", "broom")
+            yield slab, main, slab.area - band, D(0) if finish else edge
+            if finish:
+                yield slab, finish, band, outer
+
+    def put_on(self):
+        """What finishes and sealers take, added up over all slabs and stepped once an item."""
+        parts, poured = {}, set()
+        for slab, finish, area, edge in self.faces():
+            entry = self.book.get("finishes", {}).get(finish, {})
+            known(f"finish {finish}", entry, FINISH)
+            for one in entry.get("items", []):
+                ((key, dose),) = one.items()
+                per = amount(dose.split(" per ")[1].split(",")[0])[1]
+                if per == "pour":
+                    if (slab.pour, finish, key) in poured:
+                        continue
+                    poured.add((slab.pour, finish, key))
+                much = self.dose(dose, area, edge)
+                much = self.set(f"{slab.name} {key}", much) if per != "pour" else much
+                parts.setdefault(key, []).append(much)
+        for key, much in parts.items():
+            self.buy(key, f"{key} for finishes", much)
+        colors = {}
+        for order in self.orders:
+            if order.color:
+                rule = self.book["colors"][order.color]
+                known("color", rule, ("item", "dose", "says"))
+                if rule["dose"].endswith(" of cement"):
+                    cement = rate(self.book["mixes"][order.mix]["cement content"])[0]
+                    much = order.total * cement * percent(rule["dose"].removesuffix(" of cement"))
+                else:
+                    much = order.total * rate(rule["dose"])[0]
+                colors.setdefault(rule["item"], []).append(much)
+        for key, much in colors.items():
+            self.buy(key, f"{key} for the mix", much)
+        sealed = {}
+        for slab in self.slabs:
+            if slab.seal:
+                rule = self.book["sealers"][slab.seal]
+                known("sealer", rule, ("item", "coverage", "hours", "after", "trips", "says"))
+                much = self.dose(rule["coverage"], slab.area, D(0)) if "coverage" in rule else slab.area
+                sealed.setdefault(rule["item"], []).append(much)
+        for key, much in sealed.items():
+            self.buy(key, f"{key} for sealing", much)
+
+    @staticmethod
+    def dose(text, area, edge):
+        """`3 lb per 100 sq ft`, `250 sq ft per gal, 2 coats`, `1 ft per ft`, `1 day per pour`."""
+        first, _, coats = text.partition(", ")
+        times = number(coats.split()[0]) if coats else D(1)
+        much, per = (amount(part) for part in first.split(" per "))
+        if per[1] == "sq ft":
+            return area * much[0] / per[0] * times
+        if much[1] == "sq ft":
+            return area * per[0] / much[0] * times
+        if per[1] == "ft":
+            return edge * much[0] / per[0] * times
+        if per[1] == "pour":
+            return much[0]
+        raise NotCovered(f"dose `{text}`")

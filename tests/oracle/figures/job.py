@@ -1,0 +1,176 @@
+"""One job: its files, what is bought at which price, and every combination of its options."""
+
+import datetime
+import itertools
+from decimal import Decimal as D
+from pathlib import Path
+
+from .goods import Goods
+from .labor import Labor
+from .machines import Machines
+from .orders import Orders
+from .reading import amount, cents, inches, known, load, number, percent, up
+from .removal import Removal
+from .sell import Sell
+from .slab import Slab, share_edges
+
+JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "exposure", "access", "zone"}
+JOB |= {"hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
+JOB |= {"not included", "notes", "price", "difficulty"}
+BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
+BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms"}
+BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
+BOOK |= {"finishes", "colors", "sealers", "disposal", "supply", "pump", "buggy", "use", "rates"}
+USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
+USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
+USE |= {"vapor retarder", "curing cover"}
+ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "work", "taxed"}
+ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
+ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
+ORDER |= {"compound coverage": "200 sq ft", "deep form over": "8 in"}
+ORDER |= {"retarder width": "10 ft", "retarder lap": "6 in"}
+
+
+class Job(Orders, Goods, Removal, Machines, Labor, Sell):
+    def __init__(self, takeoff, business, book, today):
+        self.job, self.business, self.book = load(takeoff), load(business), load(book)
+        known("takeoff", self.job, JOB)
+        known("business", self.business, BUSINESS)
+        known("book", self.book, BOOK)
+        known("use", self.book["use"], USE)
+        self.name = self.job.get("job", Path(takeoff).stem)
+        self.order = ORDER | self.business.get("order", {})
+        known("order", self.order, [*ORDER, "groove depth"])
+        self.crew = {"people": "2", "hours in a day": "8", "travel": "0 hours", "round days up to": "1/2"}
+        self.crew |= {"difficulty": "100%"} | self.business.get("crew", {})
+        self.slabs = [Slab(n, v, self.business["kinds"]) for n, v in self.job["slabs"].items()]
+        self.arrange_pours(self.job.get("quoted", today))
+        share_edges(self.slabs)
+        for slab in self.slabs:
+            self.surface(slab)
+
+    def arrange_pours(self, quoted):
+        """Everything is priced for the day it is needed: the pour, else the quote and the lead time."""
+        lead = self.business.get("quote", {}).get("lead time", "30 days").split()[0]
+        later = datetime.date.fromisoformat(quoted) + datetime.timedelta(days=int(lead))
+        written = self.job.get("pour")
+        self.pours = []
+        if not isinstance(written, list):
+            written = [{"day": written, "slabs": [slab.name for slab in self.slabs]}]
+        by_name = {slab.name: slab for slab in self.slabs}
+        for n, one in enumerate(written):
+            known("pour", one, ("day", "slabs", "access"))
+            access = one.get("access", self.job.get("access", "chute"))
+            access = {"by": access} if isinstance(access, str) else access
+            known("access", access, ("by", "distance", "gate"))
+            far = inches(access["distance"]) if "distance" in access else None
+            day = one["day"] or later.isoformat()
+            said = one["day"] is not None
+            self.pours.append({"day": day, "said": said, "by": access.get("by", "chute"), "distance": far})
+            for name in one["slabs"]:
+                by_name[name].pour = n
+
+    def surface(self, slab):
+        """What the slab says of color, seal and curing wins over its finish."""
+        finish = self.book.get("finishes", {}).get(slab.value.get("finish", "broom"), {})
+        said = lambda key: slab.value.get(key, finish.get(key, "none"))
+        slab.color, slab.seal = (None if said(key) == "none" else said(key) for key in ("color", "seal"))
+        slab.curing = slab.value.get("curing", finish.get("curing", "compound"))
+
+    def set(self, name, computed):
+        """The owner's figure takes the place of the computed one, and what follows uses it."""
+        chosen = self.job.get("set", {}).get(name)
+        return computed if chosen is None else amount(chosen["to"])[0]
+
+    # ---- buying
+
+    def item(self, key):
+        found = self.book["items"][key]
+        known(f"item {key}", found, ITEM)
+        return found
+
+    def price(self, key, pour):
+        """A hold beats the list from its first to its last day, both inclusive."""
+        day = self.pours[pour or 0]["day"]
+        for hold in self.book.get("holds", []):
+            ours = hold["item"] == key and hold.get("job", self.name) == self.name
+            if ours and hold.get("from", "0") <= day <= hold["until"]:
+                return D(hold["price"])
+        prices = self.item(key)["prices"]
+        found = prices[max(since for since in prices if since <= day)]
+        if isinstance(found, dict):  # wages and what is paid beside them
+            return D(found["wage"]) * (1 + percent(found["burden"]))
+        return D(found)
+
+    def buy_exactly(self, key, much, pour=None):
+        if much == 0 or key == "none":
+            return
+        item = self.item(key)
+        taxed = item.get("taxed", "yes" if item["class"] == "material" else "no") == "yes"
+        value = cents(much * self.price(key, pour))
+        self.lines.append((item.get("is", key), much, value, item["class"], taxed))
+
+    def buy(self, key, name, parts, pour=None):
+        """Added up, then once up to how the item is sold, and no less than its least."""
+        total = sum(parts, D(0))
+        if total == 0 or key == "none":
+            return
+        item = self.item(key)
+        step = number(item.get("sold in", "0"))
+        total = up(total, step) if step else total
+        self.buy_exactly(key, self.set(name, max(total, number(item.get("at least", "0")))), pour)
+
+    def role_of(self, role):
+        key = self.book["use"].get(role, "none")
+        return None if key == "none" else key
+
+    def role(self, role, name, parts, pour=None):
+        key = self.role_of(role)
+        if key and sum(parts, D(0)):
+            self.buy(key, name, parts, pour)
+
+    def extras(self, chosen):
+        """Items of the book with their own work, or lumps; work goes by what is written."""
+        for entry in itertools.chain(self.job.get("extra", []), *chosen):
+            ((key, written),) = entry.items()
+            if isinstance(written, dict):
+                known("lump", written, ("cost", "class"))
+                kind = written.get("class", "subcontract")
+                self.lines.append((key, D(1), D(written["cost"]), kind, kind == "material"))
+                continue
+            wanted = amount(written)[0]
+            self.buy(key, key, [wanted])
+            if "work" in self.item(key):
+                self.item_work.append((key, wanted, self.item(key)["work"]))
+
+    # ---- the whole
+
+    def estimate(self, chosen):
+        """Every line of one combination, then overhead to tax, as (title, quantity, amount)."""
+        self.lines, self.item_work = [], []
+        self.order_concrete()
+        self.goods()
+        self.pumps()
+        self.removals()
+        self.extras(chosen)
+        hours = self.labor()
+        self.machines(hours)
+        permit = self.job.get("permit", "none")
+        if permit not in ("none", "customer"):
+            self.buy(permit, "permit", [D(1)])
+        return self.sell()
+
+    def combinations(self):
+        """Names taken -> what they add; a choose-one group includes `as quoted`."""
+        groups = []
+        for entry in self.job.get("options", []):
+            if "choose one" in entry:
+                known("choose one", entry, ("choose one", "from"))
+                groups.append([None, *(pair for one in entry["from"] for pair in one.items())])
+            else:
+                groups.append([None, *entry.items()])
+        for taken in itertools.product(*groups):
+            taken = [pair for pair in taken if pair]
+            for name, option in taken:
+                known(f"option {name}", option, ("add", "says"))
+            yield tuple(name for name, _ in taken), [option["add"] for _, option in taken]

@@ -1,0 +1,125 @@
+"""The crew: person hours by rate, trips, days, and what is charged."""
+
+from decimal import Decimal as D
+
+from .reading import amount, known, number, percent, rate, up
+
+CREW = {"people", "hours in a day", "travel", "set up and clean up", "round days up to", "count days"}
+CREW |= {"charge", "labor lines", "difficulty"}
+# The stage of a task, by how it begins; all else is done while forming.
+STAGES = {"break out": "remove", "take up": "remove", "saw cut": "remove", "dig": "remove"}
+STAGES |= {"place by": "place", "finish ": "place", "step": "place", "cure": "strip", "seal ": "return"}
+
+
+def stage_of(task, of_item):
+    if of_item:
+        return "form"
+    return next((stage for start, stage in STAGES.items() if task.startswith(start)), "form")
+
+
+class Labor:
+    def tasks(self):
+        """(task, work, rate as written, whether it comes with an item)."""
+        slabs = self.slabs
+        flat = [s for s in slabs if not s.is_step]  # a step has one rate for forming and finish
+        work = dict(self.removing)
+        work["base"] = sum(s.base()[0] + (s.fill if s.fill_of else 0) for s in slabs)
+        straight, deep, curved = (sum(s.form(self.deep_limit)[n] for s in flat) for n in range(3))
+        work |= {"form straight": straight, "form curved": curved, "form deep": deep}
+        work["vapor retarder"] = sum(s.area for s in slabs if s.value.get("vapor retarder") == "yes")
+        work["bars"] = self.placed
+        work["mesh"] = sum(s.area for s in slabs if s.value.get("mesh", "none") != "none")
+        for order in self.orders:  # placing goes by ordered yards
+            task = f"place by {order.by}"
+            work[task] = work.get(task, D(0)) + order.total
+        finishes = {}
+        for slab, finish, area, _ in self.faces():
+            if not slab.is_step:
+                finishes[finish] = finishes.get(finish, D(0)) + area
+        work["step"] = sum(s.flight["risers"] if s.flight else D(s.is_step) for s in slabs)
+        work["cure, strip and clean"] = sum(s.area + s.face for s in slabs)
+        found = [(name, much, self.book["rates"][name], False) for name, much in work.items() if much]
+        for finish, area in finishes.items():
+            own = self.book.get("finishes", {}).get(finish, {}).get("hours")
+            if area:
+                name = f"finish {finish}"
+                found.append((name, area, own or self.book["rates"][name], False))
+        sealed = {}
+        for slab in slabs:
+            if slab.seal and "hours" in self.book["sealers"][slab.seal]:
+                sealed[slab.seal] = sealed.get(slab.seal, D(0)) + slab.area
+        for seal, area in sealed.items():
+            found.append((f"seal {seal}", area, self.book["sealers"][seal]["hours"], False))
+        return found + [(*one, True) for one in self.item_work]
+
+    def returns(self):
+        """For each pour the most trips of its finishes, and of its sealers of each day."""
+        total = D(0)
+        for pour in range(len(self.pours)):
+            used = [finish for slab, finish, *_ in self.faces() if slab.pour == pour]
+            entries = [self.book.get("finishes", {}).get(finish, {}) for finish in used]
+            total += max((number(entry.get("trips", "0")) for entry in entries), default=D(0))
+            due = {}
+            for slab in self.slabs:
+                if slab.pour == pour and slab.seal:
+                    rule = self.book["sealers"][slab.seal]
+                    day = amount(rule.get("after", "28 days"))[0]
+                    due[day] = max(due.get(day, D(0)), number(rule.get("trips", "1")))
+            total += sum(due.values())
+        return self.set("return trips", total) if total else total
+
+    def labor(self):
+        """Difficulty on every task; travel and set-up a trip; days up to a step."""
+        known("crew", self.crew, CREW)
+        people, day = D(self.crew["people"]), amount(self.crew["hours in a day"])[0]
+        travel = amount(self.crew["travel"])[0]
+        set_up = amount(self.crew.get("set up and clean up", "0 hours"))[0]
+        hard = percent(self.job.get("difficulty", self.crew["difficulty"]))
+        step = number(self.crew["round days up to"])
+        hours, stages, by_task = {}, {}, []
+        for name, much, written, of_item in self.tasks():
+            each, unit = rate(written)
+            crew_hours = people if unit.startswith("crew") else 1
+            # A set number of hours is final, and not multiplied.
+            took = self.set(f"{name} hours", much * each * crew_hours * hard)
+            by_task.append(took)
+            hours[name] = hours.get(name, D(0)) + took
+            stage = stage_of(name, of_item)
+            stages[stage] = stages.get(stage, D(0)) + took
+        worked = self.set("hours worked", sum(by_task))
+        visits = lambda n: up(n / (people * (day - travel - set_up)), D(1))
+        in_days = lambda n: up(n / (people * day), step) if step else n / (people * day)
+        returns = self.returns()
+        days = D(0)
+        if self.crew.get("count days", "by the job") == "by stage":
+            if returns:
+                stages.setdefault("return", D(0))
+            trips = D(0)
+            for stage, took in stages.items():
+                here = visits(took)
+                if stage == "return":
+                    here = max(here, returns)
+                here = self.set(f"trips to {stage}", here)
+                spent = took + here * people * (travel + set_up)
+                days += self.set(f"days to {stage}", in_days(spent))
+                trips += here
+            trips = self.set("trips", trips)
+        else:
+            trips = self.set("trips", visits(worked) + returns)
+        whole = worked + self.set("travel hours", trips * people * travel)
+        if set_up:
+            whole += self.set("set-up hours", trips * people * set_up)
+        if self.crew.get("count days", "by the job") != "by stage":
+            days = in_days(whole)
+        days = self.set("crew days", days)
+        by_days = step and self.crew.get("charge", "crew days") == "crew days"
+        charged = self.set("labor", days * people * day if by_days else whole)
+        key = self.book["use"]["labor"]
+        lines = [charged]
+        if self.crew.get("labor lines", "one") == "by task":
+            lines = [*by_task, charged - sum(by_task)]
+        for much in lines:
+            if much:
+                self.buy_exactly(key, much)
+        self.role("trip", "trips", [trips])
+        return hours

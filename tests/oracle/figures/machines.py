@@ -1,0 +1,57 @@
+"""Pump, buggy and breaker: hired for the time the crew works with them."""
+
+from decimal import Decimal as D
+
+from .reading import amount, inches, known, rate, singular
+
+ONCE = ("base charge", "travel", "prime", "washout")
+PUMP = ("item", "rate", "set up", "travel time", "hose", *ONCE)
+
+
+class Machines:
+    def pumps(self):
+        """Orders of the pour ÷ rate, set up and travel; the rest once a pour; hose by the foot."""
+        hire = self.book.get("pump")
+        for n, pour in enumerate(self.pours):
+            if pour["by"] != "pump":
+                continue
+            if hire is None:
+                self.role("pump", f"pump, pour {n + 1}", [D(1)], n)
+                continue
+            known("pump", hire, PUMP)
+            yards = sum(order.total for order in self.orders if order.pour == n)
+            hours = yards / rate(hire["rate"])[0]
+            hours += sum(amount(hire.get(key, "0 hours"))[0] for key in ("set up", "travel time"))
+            hours = self.set(f"pump time, pour {n + 1}", hours)
+            self.buy(hire["item"], f"pump hours, pour {n + 1}", [hours], n)
+            for key in ONCE:
+                if key in hire:
+                    self.buy(hire[key], f"pump {key}, pour {n + 1}", [D(1)], n)
+            hose = hire.get("hose")
+            if hose and pour["distance"] is not None:
+                known("hose", hose, ("included", "item"))
+                more = pour["distance"] - inches(hose.get("included", "0 ft"))
+                if more > 0:
+                    self.buy(hose["item"], f"pump hose, pour {n + 1}", [more / 12], n)
+
+    def hire(self, key, name, person_hours, pour=None):
+        """The crew works at once: person hours ÷ people, by the hour or by the day."""
+        time = person_hours / D(self.crew["people"])
+        if singular(self.item(key)["unit"]) == "day":
+            time /= amount(self.crew["hours in a day"])[0]
+        self.buy(key, name, [time], pour)
+
+    def machines(self, hours):
+        """A buggy for every pour placed by it, by its share of the yards; one breaker a job."""
+        buggy = self.book.get("buggy")
+        orders = [order for order in self.orders if order.by == "buggy"]
+        if buggy and orders:
+            known("buggy", buggy, ("item", "width"))
+            everything = sum(order.total for order in orders)
+            for n in sorted({order.pour for order in orders}):
+                here = sum(order.total for order in orders if order.pour == n)
+                share = hours["place by buggy"] * here / everything
+                self.hire(buggy["item"], f"buggy, pour {n + 1}", share, n)
+        key = self.role_of("breaking machine") if self.by_machine else None
+        if key:
+            self.hire(key, "breaking machine", sum(hours[task] for task in self.by_machine))

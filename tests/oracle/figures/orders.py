@@ -1,0 +1,149 @@
+"""Concrete: one order for each mix and color of a pour, its loads, and what the plant charges."""
+
+import datetime
+from decimal import Decimal as D
+
+from .reading import YARD, NotCovered, amount, inches, known, percent, rate, singular, up
+
+SUPPLY = {"sold in", "smallest order", "truck", "short load", "free time", "pump prime", "loads"}
+SUPPLY |= {"fees", "zones", "saturday", "winter", "on call", "returned"}
+
+
+class Order:
+    """What is ordered of one mix in one color for one pour."""
+
+    def __init__(self, pour, mix, color):
+        self.pour, self.mix, self.color, self.slabs = pour, mix, color, []
+
+    def net(self):
+        return sum(slab.concrete for slab in self.slabs)
+
+
+def filled(total, truck, evened, step):
+    """Trucks are filled in turn, the last takes the rest; or with about the same, in steps."""
+    if evened:
+        count = max(up(total / truck, D(1)), D(1))
+        truck = min(truck, up(total / count, step))
+    loads = []
+    while total > 0:
+        loads.append(min(total, truck))
+        total -= loads[-1]
+    return loads
+
+
+class Orders:
+    """Part of a job: it uses the book, the takeoff and the slabs of the rest."""
+
+    def order_concrete(self):
+        known("supply", self.book["supply"], SUPPLY)
+        found = {}
+        for slab in self.slabs:
+            key = (slab.pour, slab.value["mix"], slab.color)
+            found.setdefault(key, Order(*key)).slabs.append(slab)
+        self.orders = sorted(found.values(), key=lambda order: order.pour)
+        for order in self.orders:
+            self.size(order)
+        self.hold_back()
+        for order in self.orders:
+            self.charge(order)
+
+    def size(self, order):
+        """Net and the largest of three allowances, once an order, up to the plant's step."""
+        supply, policy = self.book["supply"], self.order
+        order.name = order.mix + (f" {order.color}" if order.color else "") + " order"
+        if len(self.pours) > 1:
+            order.name += f", pour {order.pour + 1}"
+        net = self.set(f"{order.name} net", order.net())
+        area = sum(slab.area for slab in order.slabs)
+        deep = area * inches(policy["thickness allowance"]) / YARD
+        least = amount(policy["smallest allowance"])[0]
+        more = max(net * percent(policy["allowance"]), deep, least)
+        more = self.set(f"{order.name} allowance", more)
+        method = self.pours[order.pour]["by"]
+        # The prime of the pump is lost once a pour; it belongs to the largest order.
+        same = [one for one in self.orders if one.pour == order.pour]
+        largest = max(same, key=lambda one: (one.net(), self.orders.index(one)))
+        prime = D(0)
+        if method == "pump" and order is largest:
+            prime = amount(supply.get("pump prime", "0 cu yd"))[0]
+        step = amount(supply.get("sold in", "1/4 cu yd"))[0]
+        total = up(net + more + prime, step)
+        total = self.set(order.name, max(total, amount(supply.get("smallest order", "0 cu yd"))[0]))
+        self.buy_exactly(self.book["mixes"][order.mix]["item"], total, order.pour)
+        order.total, order.by, order.waits = total, method, None
+        ways = {"in turn": False, "evened": True}
+        truck = amount(supply.get("truck", "10 cu yd"))[0]
+        order.loads = filled(total, truck, ways[supply.get("loads", "in turn")], step)
+        order.trucks = self.set(f"{order.name} loads", up(total / truck, D(1)))
+        order.back = D(0)
+        if "returned" in supply:
+            free = amount(supply["returned"].get("over", "0 cu yd"))[0]
+            order.back = max(total - net - prime - free, D(0))
+
+    def hold_back(self):
+        """A part of the last load of the largest order of each pour waits for a call."""
+        held = amount(self.job.get("hold back", "0 cu yd"))[0]
+        for pour in range(len(self.pours)) if held else ():
+            same = [order for order in self.orders if order.pour == pour]
+            order = max(same, key=lambda one: (one.total, self.orders.index(one)))
+            order.waits = min(held, order.loads[-1])
+
+    def short(self, order):
+        rule = self.book["supply"].get("short load")
+        if rule is None:
+            return D(0)
+        known("short load", rule, ("under", "counted", "charge"))
+        under, counted = amount(rule["under"])[0], rule.get("counted", "by truck")
+        looked = {"by truck": order.loads, "by order": [order.total], "on the last truck": order.loads[-1:]}
+        short = [under - load for load in looked[counted] if load < under]
+        return D(len(short)) if rule.get("charge", "each yard") == "flat" else sum(short, D(0))
+
+    def standing(self, order):
+        """Each truck: its minutes past the free ones, up to a whole minute."""
+        slow = rate(self.book["rates"][f"unload by {order.by}"])[0]
+        free = self.book["supply"].get("free time", "1000 min per cu yd")
+        minutes, per = rate(free)[0], amount(free.split(" per ")[1])[1]
+        if per == "load":
+            past = [load * slow - minutes for load in order.loads]
+        else:
+            past = [load * (slow - minutes) for load in order.loads]
+        return self.set(f"{order.name} standing", sum((up(p, D(1)) for p in past if p > 0), D(0)))
+
+    def charge(self, order):
+        supply, pour = self.book["supply"], self.pours[order.pour]
+        for role, much in (
+            ("delivery", order.trucks),
+            ("short load", self.short(order)),
+            ("standing time", self.standing(order)),
+        ):
+            key = self.role_of(role)
+            if key:
+                self.buy_exactly(key, much, order.pour)
+        day = datetime.date.fromisoformat(pour["day"])
+        items = [(key, key) for key in supply.get("fees", [])]
+        if "zone" in self.job:
+            items.append((supply["zones"][self.job["zone"]], f"zone {self.job['zone']}"))
+        # A day that was only counted from the day of the quote is not a Saturday yet.
+        if "saturday" in supply and pour["said"] and day.weekday() == 5:
+            items.append((supply["saturday"], "Saturday"))
+        if "winter" in supply:
+            first, last = supply["winter"]["during"].split(" to ")
+            at = pour["day"][5:]
+            if first <= at <= last if first <= last else at >= first or at <= last:
+                items.append((supply["winter"]["item"], "winter"))
+        opens = order is next(one for one in self.orders if one.pour == order.pour)
+        for key, what in items:
+            counts = {"load": order.trucks, "cu yd": order.total}
+            unit = singular(self.item(key)["unit"])
+            if unit not in counts and unit != "trip":
+                raise NotCovered(f"{what} charged by the {unit}")
+            much = counts.get(unit, D(1) if opens else D(0))
+            self.buy(key, f"{order.name} {what}", [much], order.pour)
+        if order.waits is not None and "on call" in supply:
+            key = supply["on call"]
+            by_yard = self.item(key)["unit"] == "cu yd"
+            self.buy(key, f"{order.name} call", [order.waits if by_yard else D(1)], order.pour)
+        if order.back > 0:
+            key = supply["returned"]["item"]
+            by_yard = self.item(key)["unit"] == "cu yd"
+            self.buy(key, f"{order.name} returned", [order.back if by_yard else D(1)], order.pour)

@@ -1,0 +1,73 @@
+"""From direct cost to price, tax, total and payments."""
+
+from decimal import Decimal as D
+
+from .reading import cents, known, number, percent, split, up
+
+PRICE = ("overhead", "contingency", "profit", "minimum job", "round up to", "margin floor", "tax")
+
+
+class Sell:
+    def sell(self):
+        """Overhead and contingency on direct cost; profit, minimum, rounding, tax, in this order."""
+        price = self.business["price"]
+        known("price", price, PRICE)
+        taxes = price.get("tax", [])
+        taxes = taxes if isinstance(taxes, list) else [taxes]
+        lines = [(title, quantity, value) for title, quantity, value, _, _ in self.lines]
+        paid = sum(value for *_, value, _, taxed in self.lines if taxed)
+        materials = sum(value for *_, value, kind, _ in self.lines if kind == "material")
+        for tax in (t for t in taxes if t.get("on") == "purchases"):
+            title = f"{tax.get('name', 'sales tax').capitalize()} paid on purchases"
+            lines.append((title, None, cents(paid * percent(tax["rate"]))))
+        direct = sum(value for *_, value in lines)
+        add = lambda title, value: lines.append((title, None, value)) if value else None
+        overhead = cents(direct * percent(price.get("overhead", "0%")))
+        contingency = cents(direct * percent(price.get("contingency", "0%")))
+        add("Overhead", overhead)
+        add("Contingency", contingency)
+        cost = direct + overhead + contingency
+        if "price" in self.job:
+            sale = D(self.job["price"])
+            add("Left by the fixed price", sale - cost)
+        else:
+            way, much = price["profit"].split()
+            much = percent(much)
+            profit = cents(cost * much if way == "markup" else cost / (1 - much) - cost)
+            add("Profit", profit)
+            sale = cost + profit
+            least = D(price.get("minimum job", "0"))
+            add("Up to the minimum job", max(least - sale, D(0)))
+            sale = max(sale, least)
+            rounded = up(sale, D(price.get("round up to", "0.01")))
+            add("Price rounded up", rounded - sale)
+            sale = rounded
+        total_tax = D(0)
+        for tax in taxes:
+            if tax.get("on", "none") in ("none", "purchases"):
+                continue
+            base = sale if tax["on"] == "sale" else cents(sale * materials / direct)
+            value = cents(base * percent(tax["rate"]))
+            add(tax.get("name", "sales tax").capitalize(), value)
+            total_tax += value
+        totals = {"direct": direct, "cost": cost, "price": sale}
+        totals |= {"tax": total_tax, "total": sale + total_tax}
+        return lines, totals
+
+    def payments(self, total):
+        """Percents that make 100 or shares: largest remainder. With a `rest`: each of the
+        others to the cent, and the rest takes what is left."""
+        shares = [share for entry in self.business["payments"] for share in entry.values()]
+        if "rest" not in shares:
+            weight = lambda s: percent(s) if s.endswith("%") else number(s)
+            return split(total, [weight(share) for share in shares])
+        parts = []
+        for share in shares:
+            if share == "rest":
+                parts.append(D(0))
+            elif share.endswith("%"):
+                parts.append(cents(total * percent(share)))
+            else:
+                parts.append(cents(total * number(share)) if "/" in share else D(share))
+        parts[shares.index("rest")] = total - sum(parts)
+        return parts

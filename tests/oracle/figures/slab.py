@@ -1,0 +1,375 @@
+"""One slab: its shape, its edges, its concrete, its steps and what goes deeper along them."""
+
+import functools
+from decimal import Decimal as D
+
+from . import shapes
+from .reading import FT, YARD, NotCovered, inches, known, number, up
+
+STRIP = {"house", "existing concrete", "curb", "isolated"}  # a strip, no form
+FORMED = {"open", "bulkhead"}
+USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
+USUAL |= {"curing", "joints", "fall", "thickened", "vapor retarder"}
+SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
+COMPASS = ("north", "east", "south", "west")
+OPPOSITE = {"north": "south", "south": "north", "east": "west", "west": "east"}
+
+
+class Piece:
+    """A stretch of edge: which side, where along it (inches), what stands there."""
+
+    def __init__(self, side, start, end, kind, strip=False):
+        self.side, self.start, self.end, self.kind, self.strip = side, start, end, kind, strip
+
+    @property
+    def feet(self):
+        return (self.end - self.start) / FT
+
+
+class Slab:
+    def __init__(self, name, written, kinds):
+        own = {"size": written} if isinstance(written, str) else written
+        words = [own.get("kind", name), *reversed(name.split())]
+        self.kind = next(word for word in words if word in kinds)
+        known(f"slab {name}", own, SLAB_KEYS)
+        known(f"kind {self.kind}", kinds[self.kind], USUAL)
+        self.name, self.own, self.value = name, own, {**kinds[self.kind], **own}
+        self.is_step = self.kind == "step"
+        self.pour = 0
+        if "outline" in own:
+            self.shape = shapes.walked([self.leg(text) for text in own["outline"]])
+        else:
+            self.shape = self.sized(own["size"], own.get("edges", {}))
+        self.area = self.shape.area / 144
+        self.pieces = [Piece(s, D(0), s.length(), s.kind) for s in self.shape.sides]
+        self.thin, self.thick, self.toward = self.thicknesses(self.value["thickness"])
+        self.flight = self.steps(own["steps"]) if "steps" in own else None
+        self.stoop_of(own.get("stoop"))
+
+    @staticmethod
+    def sized(size, edges):
+        words = size.split()
+        if words[0] == "circle":
+            return shapes.circle(inches(size[7:]))
+        if size.count(" x ") != 1 or not words[0][0].isdigit():
+            raise NotCovered(f"size `{size}`")
+        known("edges", edges, COMPASS)
+        east_west, north_south = size.split(" x ")
+        return shapes.rectangle(inches(east_west), inches(north_south), edges)
+
+    @staticmethod
+    def leg(text):
+        parts = [part.strip() for part in text.split(",")]
+        direction, length = parts[0].split(" ", 1)
+        if direction not in COMPASS:
+            raise NotCovered(f"leg `{text}`")
+        bulge, kind = D(0), "open"
+        for part in parts[1:]:
+            if part.startswith("bulge in "):
+                bulge = -inches(part[9:])
+            elif part.startswith("bulge "):
+                bulge = inches(part[6:])
+            elif part.startswith("against "):
+                kind = part.removeprefix("against ")
+            else:
+                kind = part
+        return direction, inches(length), bulge, kind
+
+    def thicknesses(self, text):
+        """`4 in to 6 in north`: thin and thick end, and where the thick one lies."""
+        words = text.split()
+        toward = words.pop() if words[-1] in COMPASS else None
+        thin, _, thick = " ".join(words).partition(" to ")
+        return inches(thin), inches(thick or thin), toward
+
+    def steps(self, written):
+        """A flight leads down from an edge, which is joined there and has no form."""
+        if isinstance(written, str):
+            own = {}
+            for part in written.split(", "):
+                if " risers of " in part:
+                    own["risers"], own["rise"] = part.split(" risers of ")
+                elif " riser of " in part:
+                    own["risers"], own["rise"] = part.split(" riser of ")
+                elif part.endswith((" treads", " tread")):
+                    own["tread"] = part.rsplit(" ", 1)[0]
+                elif part.endswith(" wide"):
+                    own["width"] = part[:-5]
+                elif part.endswith(" edge"):
+                    own["from"] = part.removeprefix("from ")
+                elif " from " in part:
+                    own["at"] = part
+                elif part.endswith(" in all"):
+                    own["in all"] = part
+                else:
+                    raise NotCovered(f"steps `{part}`")
+        else:
+            own = written
+        known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all"))
+        side = self.shape.facing(own["from"].removesuffix(" edge"))
+        length = side.length()
+        width = inches(own["width"]) if "width" in own else length
+        start = (length - width) / 2
+        if "at" in own:
+            distance, corner = own["at"].removesuffix(" end").split(" from ")
+            axis = 0 if side.start[1] == side.end[1] else 1
+            forward = side.start[axis] < side.end[axis]
+            from_low = corner in ("west", "south")
+            start = inches(distance) if forward == from_low else length - inches(distance) - width
+        self.cut(side, start, start + width, "joined")
+        return {
+            "risers": D(own["risers"]),
+            "rise": inches(own["rise"]),
+            "tread": inches(own.get("tread", "0 in")),
+            "width": width,
+        }
+
+    def stoop_of(self, words):
+        """Solid: as thick as its steps are high. Filled: walls of that height around fill."""
+        self.walls = self.fill_of = self.height = None
+        if words is None:
+            return
+        self.height = self.flight["risers"] * self.flight["rise"]
+        if words == "solid":
+            self.thin = self.thick = self.height
+            return
+        first, walls = words.split(", ")
+        self.fill_of = first.removeprefix("filled").removeprefix(" with ").strip() or None
+        self.walls = inches(walls.removesuffix(" walls"))
+
+    def cut(self, side, start, end, kind):
+        """Makes a stretch of one side another kind."""
+        pieces = []
+        for piece in self.pieces:
+            if piece.side is not side or piece.end <= start or end <= piece.start:
+                pieces.append(piece)
+                continue
+            low, high = max(start, piece.start), min(end, piece.end)
+            parts = [(piece.start, low, piece.kind), (low, high, kind), (high, piece.end, piece.kind)]
+            pieces += [Piece(side, a, b, k) for a, b, k in parts if a < b]
+        self.pieces = pieces
+
+    def touch(self, compass, low, high, kind):
+        """A stretch between two places on the ground, along x or y."""
+        side = self.shape.facing(compass)
+        axis = 0 if compass in ("north", "south") else 1
+        first, last = side.start[axis], side.end[axis]
+        start, end = (low - first, high - first) if first < last else (first - high, first - low)
+        self.cut(side, start, end, kind)
+
+    # ---- along the edges
+
+    @functools.cached_property
+    def along(self):
+        """What goes deeper along the edges: its pieces, width, depth, taper and bars; or None."""
+        if self.walls is not None:
+            return {"pieces": self.pieces, "width": self.walls, "depth": self.height, "taper": D(0), "bars": None}
+        own = self.value.get("thickened", "none")
+        if own == "none":
+            return None
+        if isinstance(own, str):
+            first, *rest = own.split(", ")
+            text, own = own, {"edges": first}
+            for part in rest:
+                if part.endswith(" wide"):
+                    own["width"] = part[:-5]
+                elif part.endswith(" deep"):
+                    own["depth"] = part[:-5]
+                elif part.startswith("taper "):
+                    own["taper"] = part[6:]
+                elif " no. " in part:
+                    own["bars"] = part
+                elif part not in ("turndown", "thickened"):
+                    raise NotCovered(f"thickened `{text}`")
+        known("thickened", own, ("edges", "width", "depth", "taper", "bars", "kind"))
+        edges = own["edges"]
+        names = edges if isinstance(edges, list) else edges.replace(" and ", ", ").split(", ")
+        chosen = []
+        for name in names:
+            if name == "all":
+                chosen += self.pieces
+            elif name == "all open":
+                chosen += [p for p in self.pieces if p.kind == "open"]
+            elif name.isdigit():
+                chosen += [p for p in self.pieces if p.side is self.shape.sides[int(name) - 1]]
+            else:
+                sides = [s for s in self.shape.sides if s.bulge == 0 and self.shape.looks(s) == name]
+                chosen += [p for p in self.pieces if p.side in sides]
+        return {
+            "pieces": [p for p in self.pieces if p in chosen],
+            "width": inches(own["width"]),
+            "depth": inches(own["depth"]),
+            "taper": inches(own.get("taper", "0 in")),
+            "bars": own.get("bars"),
+        }
+
+    def corners(self, chosen):
+        """(piece that ends there, piece that begins there), for every corner of the outline."""
+        sides = self.shape.sides
+        for n, side in enumerate(sides):
+            after = sides[(n + 1) % len(sides)]
+            last = max((p for p in self.pieces if p.side is side), key=lambda p: p.end)
+            first = min((p for p in self.pieces if p.side is after), key=lambda p: p.start)
+            yield side, after, last in chosen, first in chosen
+
+    @functools.cached_property
+    def strip(self):
+        """Square feet of the bottom that is at full depth, and of the slope beside it.
+
+        Each corner between two strips takes off tan(turn / 2) of a square, an inside corner adds
+        it; where a strip ends at a bare side, half of the cotangent of the inside angle; an arc
+        half of its angle.
+        """
+        chosen = self.along["pieces"]
+        length = sum(p.end - p.start for p in chosen)
+        k = D(0)
+        for side, after, here, there in self.corners(chosen):
+            cross, dot = self.shape.turn(side, after)
+            if here and there:
+                k += cross / (1 + dot)
+            elif (here or there) and cross > 0:  # beyond an inside corner it ends square
+                k += -dot / cross / 2
+        for piece in chosen:
+            if piece.side.bulge:
+                bend = piece.side.angle() * (piece.end - piece.start) / piece.side.length()
+                k += bend / 2 if piece.side.bulge > 0 else -bend / 2
+        width, taper = self.along["width"], self.along["taper"]
+        flat = length * width - k * width**2
+        slope = length * taper / 2 - k * taper * (width + taper / 3)
+        return flat / 144, slope / 144
+
+    @functools.cached_property
+    def thickened(self):
+        if self.along is None:
+            return D(0)
+        ends = {self.shape.looks(p.side) for p in self.along["pieces"]}
+        thickness = (self.thin + self.thick) / 2
+        if self.toward and ends == {self.toward}:
+            thickness = self.thick
+        elif self.toward and ends == {OPPOSITE[self.toward]}:
+            thickness = self.thin
+        return sum(self.strip) * (self.along["depth"] - thickness) / YARD
+
+    @functools.cached_property
+    def concrete(self):
+        flat = self.area * (self.thin + self.thick) / 2 / YARD
+        return flat + self.thickened + self.step_concrete
+
+    @property
+    def step_concrete(self):
+        if not self.flight:
+            return D(0)
+        f, n = self.flight, self.flight["risers"]
+        return f["width"] / FT * f["tread"] * f["rise"] * n * (n - 1) / 2 / 3888
+
+    @property
+    def riser_form(self):
+        return self.flight["risers"] * self.flight["width"] / FT if self.flight else D(0)
+
+    @property
+    def step_sides(self):
+        return 2 * (self.flight["risers"] - 1) * self.flight["tread"] / FT if self.flight else D(0)
+
+    @property
+    def face(self):
+        """Square feet of risers and of the treads below the slab."""
+        if not self.flight:
+            return D(0)
+        f, n = self.flight, self.flight["risers"]
+        return (n * f["width"] * f["rise"] + (n - 1) * f["tread"] * f["width"]) / 144
+
+    @property
+    def fill(self):
+        if self.walls is None:
+            return D(0)
+        return (self.area - self.strip[0]) * (self.height - self.thin) / YARD
+
+    def depth(self, piece):
+        """How deep the form of an edge is."""
+        deep = [self.thick]
+        if self.height is not None:
+            deep.append(self.height)
+        if self.along and piece in self.along["pieces"]:
+            deep.append(self.along["depth"])
+        return max(deep)
+
+    def formed(self):
+        return [p for p in self.pieces if p.kind in FORMED]
+
+    def forms_apart(self):
+        """(feet, 1) of each piece of form, or (feet, 0) of one that closes on itself."""
+        pieces = self.formed()
+        if self.shape.is_round and pieces:
+            return [(sum(p.feet for p in pieces), 0)]
+        return [(p.feet, 1) for p in pieces]
+
+    def form(self, limit):
+        """Feet of straight, deep and curved form; a limit of None makes nothing deep."""
+        straight = deep = curved = D(0)
+        for piece in self.formed():
+            if piece.side.bulge:
+                curved += piece.feet
+            elif limit is not None and limit < self.depth(piece):
+                deep += piece.feet
+            else:
+                straight += piece.feet
+        return straight, deep, curved
+
+    def base(self):
+        """Square feet times depth: compacted yards, of what; (0, None) without a base."""
+        text = self.value.get("base", "none")
+        if text == "none":
+            return D(0), None
+        depth, material = text.split(" of ")
+        return self.area * inches(depth) / YARD, material
+
+    def border(self):
+        """(square feet, finish) of the band along the open edges."""
+        text = self.value.get("border", "none")
+        if text == "none":
+            return D(0), None
+        width, finish = text.split(" of ")
+        width = inches(width) / FT
+        chosen = [p for p in self.pieces if p.kind == "open"]
+        square = D(0)
+        for side, after, here, there in self.corners(chosen):
+            cross, dot = self.shape.turn(side, after)
+            if here and there and dot == 0:
+                square += 1 if cross > 0 else -1
+        return sum(p.feet for p in chosen) * width - square * width**2, finish
+
+
+def share_edges(slabs):
+    """`beside` makes the shared stretch joined, with no form and no strip, or between two pours
+    or mixes a form of the first pour; of one pour, of the older slab. A strip said on the slab
+    that is placed stays, counted once. `on` leaves the slab below as it is."""
+    by_name = {slab.name: slab for slab in slabs}
+    for slab in slabs:
+        if "beside" not in slab.own:
+            continue
+        base, edge, end = (part.strip() for part in slab.own["beside"].split(","))
+        base, edge = by_name[base], edge.removesuffix(" edge")
+        distance, _, corner = end.removesuffix(" end").rpartition("from ")
+        offset = inches(distance.strip()) if distance.strip() else D(0)
+        axis = 0 if edge in ("north", "south") else 1
+        theirs, mine = base.shape.facing(edge), slab.shape.facing(OPPOSITE[edge])
+        low, high = sorted((theirs.start[axis], theirs.end[axis]))
+        my_low, my_high = sorted((mine.start[axis], mine.end[axis]))
+        if corner in ("north", "east"):
+            stop = high - offset
+            start = stop - (my_high - my_low)
+        else:
+            start = low + offset
+            stop = start + (my_high - my_low)
+        move = start - my_low
+        start, stop = max(start, low), min(stop, high)
+        if stop <= start:
+            continue
+        kind, their_kind = mine.kind, "joined"
+        if mine.kind == "open":
+            kind = "joined"
+            if (slab.pour, slab.value["mix"]) != (base.pour, base.value["mix"]):
+                first = slab.pour < base.pour
+                kind, their_kind = ("bulkhead", "joined") if first else ("joined", "bulkhead")
+        base.touch(edge, start, stop, their_kind)
+        slab.touch(OPPOSITE[edge], start - move, stop - move, kind)

@@ -1,0 +1,91 @@
+"""Bars and their cut plan, mesh, laps."""
+
+from decimal import ROUND_HALF_UP
+from decimal import Decimal as D
+
+from .reading import FT, inches, known, up
+
+
+def lap_of(size, rule):
+    """So many bar diameters; a bar's number is its diameter in eighths of an inch."""
+    return D(size.removeprefix("no. ")) / 8 * D(rule.get("lap", "40"))
+
+
+def spliced(length, stock, lap):
+    """A run longer than a stick takes (run - lap) / (stock - lap) sticks, up to a whole one."""
+    pieces = up((length - lap) / (stock - lap), D(1)) if length > stock else D(1)
+    return length, int(pieces)
+
+
+def feet(runs, lap):
+    return sum(length + (pieces - 1) * lap for length, pieces in runs) / FT
+
+
+def bars(slab, cover, stock, lap):
+    """Runs of bar as (inches, sticks spliced).
+
+    Spacing is a maximum: gaps that fit up to a whole one, evenly spread between the covers;
+    each line is clipped to the slab less the cover at both ends; under 6 in nothing is laid.
+    """
+    spacing = inches(slab.value["bars"].split(" at ")[1])
+    runs = []
+    for axis in (1, 0):
+        low, high = slab.shape.bounds(axis)
+        usable = high - low - 2 * cover
+        gaps = up(usable / spacing, D(1)) if usable > 0 else D(0)
+        places = [low + cover + usable * i / gaps for i in range(int(gaps) + 1)] if gaps else []
+        for at in places or [(low + high) / 2]:
+            for start, end in slab.shape.spans(axis, at):
+                length = (end - start - 2 * cover).quantize(D("1e-7"), ROUND_HALF_UP)
+                if length >= 6:
+                    runs.append(spliced(length, stock, lap))
+    return runs
+
+
+def edge_bars(slab, cover, stock, lap):
+    """So many bars along each stretch that goes deeper, less the cover at both ends; pieces of
+    one side that meet are one stretch, whatever stands beyond them."""
+    count, size = slab.along["bars"].split(" ", 1)
+    ends = []
+    for piece in slab.along["pieces"]:
+        if ends and ends[-1][0] is piece.side and ends[-1][2] == piece.start:
+            ends[-1][2] = piece.end
+        else:
+            ends.append([piece.side, piece.start, piece.end])
+    lengths = [end - start - 2 * cover for _, start, end in ends]
+    return size, [spliced(length, stock, lap) for length in lengths] * int(count)
+
+
+def sticks(runs, stock, lap):
+    """Longest piece first, each into the fullest stick that still holds it."""
+    whole, rests = 0, []
+    for length, pieces in runs:
+        whole += pieces - 1
+        rests.append(length - (pieces - 1) * (stock - lap))
+    left = []
+    for piece in sorted(rests, reverse=True):
+        fits = [room for room in left if room >= piece]
+        if fits:
+            left.remove(min(fits))
+            left.append(min(fits) - piece)
+        else:
+            left.append(stock - piece)
+    return whole + len(left)
+
+
+def mesh(slab, rule, cover, roll):
+    """Whole sheets: strips on a rectangle, laid the better way; never less than area over net cover.
+    Of rolls so much as is used: they become whole when those of all slabs are added up."""
+    known("mesh", rule, ("item", "width", "length", "lap"))
+    lap = inches(rule.get("lap", "6 in"))
+    width, length = inches(rule.get("width", "5 ft")) - lap, inches(rule.get("length", "10 ft")) - lap
+    by_area = slab.area * 144 / (width * length)
+    if not roll:
+        by_area = up(by_area, D(1))
+    if not slab.shape.is_rectangle():
+        return by_area
+    sides = [high - low for low, high in (slab.shape.bounds(0), slab.shape.bounds(1))]
+    count = lambda room, net: max(up((room - 2 * cover - lap) / net, D(1)), D(1))
+    along = (lambda b: (b - 2 * cover) / length) if roll else (lambda b: count(b, length))
+    ways = [count(a, width) * along(b) for a, b in (sides, sides[::-1])]
+    return max(by_area, min(ways))

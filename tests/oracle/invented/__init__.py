@@ -1,0 +1,44 @@
+"""Jobs by chance: a takeoff, a business and a price book that go together, from a number.
+
+Everything in them is invented. The same number gives the same job on every machine.
+"""
+
+import re
+
+from . import book, business, takeoff
+from .chance import Chance
+
+PLAIN = re.compile(r"[A-Za-z0-9.][A-Za-z0-9 ./%-]*[A-Za-z0-9.%]|[A-Za-z0-9]")
+
+
+def text(value):
+    """YAML in one line; a scalar is quoted only where it must be."""
+    if isinstance(value, dict):
+        return "{" + ", ".join(f"{text(key)}: {text(one)}" for key, one in value.items()) + "}"
+    if isinstance(value, list):
+        return "[" + ", ".join(text(one) for one in value) + "]"
+    value = str(value)
+    return value if PLAIN.fullmatch(value) else '"' + value.replace('"', '\\"') + '"'
+
+
+def page(value):
+    """YAML with one line for each entry of the two upper floors."""
+    lines = []
+    for key, one in value.items():
+        if isinstance(one, dict) and one:
+            lines.append(f"{text(key)}:")
+            lines += [f"  {text(name)}: {text(part)}" for name, part in one.items()]
+        elif isinstance(one, list) and one:
+            lines.append(f"{text(key)}:")
+            lines += [f"  - {text(part)}" for part in one]
+        else:
+            lines.append(f"{text(key)}: {text(one)}")
+    return "\n".join(lines) + "\n"
+
+
+def job(seed):
+    """(takeoff, business, book) as trees of text, and the features in them."""
+    chance = Chance(seed)
+    shop = book.made(chance)
+    firm = business.made(chance, shop)
+    return takeoff.made(chance, shop, firm), firm, shop, chance.features
