@@ -8,6 +8,7 @@ pub mod costing;
 pub mod documents;
 pub mod geometry;
 pub mod input;
+pub mod office;
 pub mod outside;
 pub mod press;
 pub mod reading;

@@ -3,6 +3,7 @@
 //! `priced` is the last step that can fail. Nothing here knows a shape.
 
 mod buying;
+mod change;
 mod compare;
 mod estimate;
 mod lines;
@@ -15,11 +16,12 @@ mod totals;
 mod unit_prices;
 
 pub use buying::{BuyingRule, Effect, effects};
+pub use change::{ChangePrice, Way, book_without_trucks, business_for_changes, change_price};
 pub use compare::{Books, Change, Joined, Sold, books, compare, join};
 pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Side, missing, priced};
 pub use offer::{Offer, Priced, check_sets, offer};
-pub use payments::schedule;
+pub use payments::{parts, schedule};
 pub use prices::{Prices, prices};
 pub use sections::{SectionPrice, sections};
 pub use sensitivity::{Asked, Rise, Room, Sensitivity, sensitivity, together};

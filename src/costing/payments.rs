@@ -8,11 +8,14 @@ use crate::values::{Money, rounding};
 
 /// The payments of a total; they always add up to it.
 pub fn schedule(total: Money, payments: &[Payment]) -> Vec<Money> {
-    let shares: Option<Vec<Decimal>> = payments
-        .iter()
-        .map(|payment| payment.share.of_one())
-        .collect();
-    if let Some(weights) = shares {
+    let shares: Vec<Share> = payments.iter().map(|payment| payment.share).collect();
+    parts(total, &shares)
+}
+
+/// A total in these shares; they always add up to it.
+pub fn parts(total: Money, shares: &[Share]) -> Vec<Money> {
+    let weights: Option<Vec<Decimal>> = shares.iter().map(|share| share.of_one()).collect();
+    if let Some(weights) = weights {
         return rounding::split(total, &weights);
     }
     let part = |share: Share| match share {
@@ -21,18 +24,12 @@ pub fn schedule(total: Money, payments: &[Payment]) -> Vec<Money> {
         Share::Amount(money) => money,
         Share::Rest => Money::ZERO,
     };
-    let parts: Vec<Money> = payments.iter().map(|payment| part(payment.share)).collect();
+    let parts: Vec<Money> = shares.iter().map(|share| part(*share)).collect();
     let rest = total - parts.iter().copied().sum();
-    payments
+    shares
         .iter()
         .zip(parts)
-        .map(|(payment, part)| {
-            if payment.share == Share::Rest {
-                rest
-            } else {
-                part
-            }
-        })
+        .map(|(share, part)| if *share == Share::Rest { rest } else { part })
         .collect()
 }
 

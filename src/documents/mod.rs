@@ -3,6 +3,8 @@
 //! A view holds only finished strings; a template places them; nothing here
 //! computes a price or decides what a job needs.
 
+pub mod billing;
+pub mod change;
 mod cost;
 pub mod cost_sheet;
 pub mod error;
@@ -15,7 +17,7 @@ pub mod views;
 
 pub use cost::cost_document;
 pub use error::DocumentError;
-pub use quote::{quote_document, quote_document_in};
+pub use quote::{bill_document, quote_document, quote_document_in};
 
 #[cfg(test)]
 mod cost_tests;

@@ -1,8 +1,9 @@
-//! The customer's quote: view to pages.
+//! The customer's quote, and the invoices after it: view to pages.
 
 use super::error::DocumentError;
 use super::markup;
 use super::template::Template;
+use super::views::bill::BillView;
 use super::views::quote::QuoteView;
 use crate::press::drawing::Drawing;
 use crate::press::layout::{paginate, style::Look};
@@ -37,4 +38,24 @@ pub fn quote_document_in(
         created: view.file.created,
     };
     Ok(paginate(&flow, figures, look, about)?)
+}
+
+/// The pages of an invoice or a credit; its figure is `parts`, where the view says so.
+pub fn bill_document(
+    view: &BillView,
+    figures: &BTreeMap<String, Drawing>,
+) -> Result<Document, DocumentError> {
+    let filled = Template::Bill.fill(view, None)?;
+    let flow = markup::read(&filled).map_err(|error| DocumentError::Markup {
+        template: Template::Bill.name().to_owned(),
+        error,
+    })?;
+    let about = About {
+        title: view.file.title.clone(),
+        author: view.firm.name.clone(),
+        subject: view.file.subject.clone(),
+        language: view.file.language.clone(),
+        created: view.file.created,
+    };
+    Ok(paginate(&flow, figures, &Look::default(), about)?)
 }

@@ -11,6 +11,8 @@ use std::sync::OnceLock;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Template {
     Quote,
+    Bill,
+    Change,
     /// For the office only.
     Cost,
 }
@@ -93,6 +95,29 @@ const QUOTE_PARTS: [(&str, &str); 20] = [
     ),
 ];
 
+/// The parts of an invoice.
+const BILL_PARTS: [(&str, &str); 3] = [
+    ("bill/head", include_str!("../../templates/bill/head.hbs")),
+    ("bill/sums", include_str!("../../templates/bill/sums.hbs")),
+    ("bill/table", include_str!("../../templates/bill/table.hbs")),
+];
+
+/// The parts of a change order; its head is that of an invoice.
+const CHANGE_PARTS: [(&str, &str); 3] = [
+    (
+        "change/acceptance",
+        include_str!("../../templates/change/acceptance.hbs"),
+    ),
+    (
+        "change/sums",
+        include_str!("../../templates/change/sums.hbs"),
+    ),
+    (
+        "change/work",
+        include_str!("../../templates/change/work.hbs"),
+    ),
+];
+
 /// The parts of the cost sheet, by the name they are included by.
 const COST_PARTS: [(&str, &str); 9] = [
     ("cost/parts", include_str!("../../templates/cost/parts.hbs")),
@@ -146,6 +171,8 @@ impl Template {
     pub fn name(self) -> &'static str {
         match self {
             Self::Quote => "quote.hbs",
+            Self::Bill => "bill.hbs",
+            Self::Change => "change.hbs",
             Self::Cost => "cost.hbs",
         }
     }
@@ -154,6 +181,8 @@ impl Template {
     pub fn text(self) -> &'static str {
         match self {
             Self::Quote => include_str!("../../templates/quote.hbs"),
+            Self::Bill => include_str!("../../templates/bill.hbs"),
+            Self::Change => include_str!("../../templates/change.hbs"),
             Self::Cost => include_str!("../../templates/cost.hbs"),
         }
     }
@@ -194,8 +223,16 @@ fn built_in() -> &'static Handlebars<'static> {
         let mut machine = Handlebars::new();
         machine.set_strict_mode(true);
         machine.register_escape_fn(escape);
-        let whole = [Template::Quote, Template::Cost].map(|one| (one.name(), one.text()));
-        for (name, text) in whole.iter().chain(&QUOTE_PARTS).chain(&COST_PARTS) {
+        let whole = [
+            Template::Quote,
+            Template::Bill,
+            Template::Change,
+            Template::Cost,
+        ]
+        .map(|one| (one.name(), one.text()));
+        let bills = BILL_PARTS.iter().chain(&CHANGE_PARTS);
+        let parts = QUOTE_PARTS.iter().chain(bills).chain(&COST_PARTS);
+        for (name, text) in whole.iter().chain(parts) {
             add(&mut machine, name, text).expect("the built-in templates are sound");
         }
         machine

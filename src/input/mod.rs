@@ -5,6 +5,7 @@
 
 pub mod book;
 pub mod business;
+pub mod change;
 pub mod job;
 pub mod phrases;
 pub mod site;

@@ -9,7 +9,7 @@ use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
 use crate::input::job::{self, LookedUp, Placement, Takeoff};
 use crate::press::photo::Photo;
-use crate::reading::{Place, Problem, Problems, Sources, yaml};
+use crate::reading::{FileId, Place, Problem, Problems, Sources, yaml};
 use crate::values::Day;
 
 /// What lies on the desk once all three files are read without a problem.
@@ -18,6 +18,8 @@ pub struct Desk {
     pub file: PathBuf,
     /// Where `business.yaml` lies.
     pub folder: PathBuf,
+    /// The texts everything was read from: takeoff, business, price book.
+    pub texts: [FileId; 3],
     pub takeoff: Takeoff,
     pub business: Business,
     pub book: PriceBook,
@@ -47,7 +49,8 @@ pub fn lay_out_each(
     sources: &mut Sources,
     problems: &mut Problems,
 ) -> Option<Vec<Desk>> {
-    let written = files::read(file, sources, problems)
+    let takeoff_text = files::read(file, sources, problems);
+    let written = takeoff_text
         .and_then(|id| yaml::read(id, sources, problems))
         .and_then(|node| job::read(&node, problems));
     if !files::exists(file) {
@@ -66,8 +69,8 @@ pub fn lay_out_each(
         );
         return None;
     };
-    let home_node =
-        files::read(&home, sources, problems).and_then(|id| yaml::read(id, sources, problems));
+    let home_text = files::read(&home, sources, problems);
+    let home_node = home_text.and_then(|id| yaml::read(id, sources, problems));
     // The books are read even where the business has a slip, so that every problem shows at once.
     let usual = home_node.as_ref().map(business::books).unwrap_or_default();
     let business = home_node.and_then(|node| business::read(&node, problems));
@@ -118,7 +121,13 @@ pub fn lay_out_each(
         }
         found.push((book.place, of_book));
         if let LookedUp::Whole(takeoff) = looked_up {
-            desks.push(desk(file, &folder, on, *takeoff, business.clone(), book));
+            let texts = [takeoff_text?, home_text?, book.place.file];
+            let desk = desk(texts, on, *takeoff, business.clone(), book);
+            desks.push(Desk {
+                file: file.to_path_buf(),
+                folder: folder.clone(),
+                ..desk
+            });
         }
     }
     let all = desks.len() == found.len();
@@ -126,9 +135,29 @@ pub fn lay_out_each(
     all.then_some(desks)
 }
 
+/// The same from texts kept in a record: takeoff, business, price book.
+pub fn lay_out_again(
+    texts: [(&str, &str); 3],
+    on: Day,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<Desk> {
+    let ids = texts.map(|(name, text)| sources.add(name, text.to_owned()));
+    let [job, home, book] = ids.map(|id| yaml::read(id, sources, problems));
+    let name = Path::new(texts[0].0)
+        .file_stem()
+        .map(|stem| stem.to_string_lossy().into_owned())
+        .unwrap_or_default();
+    let written = job::read(&job?, problems)?;
+    let business = business::read(&home?, problems)?;
+    let book = book::read(&book?, problems)?;
+    let takeoff = job::resolve(written, &name, &book, &business, problems)?;
+    Some(desk(ids, Some(on), takeoff, business, book))
+}
+
+/// With the prices of every pour; the folder is the caller's to say.
 fn desk(
-    file: &Path,
-    folder: &Path,
+    texts: [FileId; 3],
     on: Option<Day>,
     takeoff: Takeoff,
     business: Business,
@@ -141,8 +170,9 @@ fn desk(
         .map(|day| prices(&book, day, &takeoff.name))
         .collect();
     Desk {
-        file: file.to_path_buf(),
-        folder: folder.to_path_buf(),
+        file: PathBuf::new(),
+        folder: PathBuf::new(),
+        texts,
         takeoff,
         business,
         book,

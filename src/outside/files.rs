@@ -1,5 +1,7 @@
 //! The disk and the clock: the only place that touches them.
 
+pub mod records;
+
 use std::fs;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
@@ -19,6 +21,15 @@ pub fn business_file(takeoff: &Path) -> Option<PathBuf> {
         .map(|folder| folder.join("business.yaml"))
         .find(|file| file.is_file())?;
     Some(relative(&shown))
+}
+
+/// The nearest folder upward from `from`, itself included, that holds `business.yaml`.
+pub fn business_above(from: &Path) -> Option<PathBuf> {
+    let start = fs::canonicalize(from).ok()?;
+    let found = start
+        .ancestors()
+        .find(|folder| folder.join("business.yaml").is_file())?;
+    Some(relative(found))
 }
 
 /// A path as people would type it from here, where that is shorter.
@@ -114,19 +125,18 @@ pub fn today() -> Day {
 }
 
 /// Writes a whole file or nothing: beside it first, then in its place; an older one stays until then.
+/// A device, a pipe or a folder is never replaced by a file.
 ///
 /// # Errors
-/// When the folder cannot be written or the old file is held by another program.
+/// When the folder cannot be written, the old file is held by another program, or what is there is
+/// no plain file.
 pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), std::io::Error> {
-    // A device or a pipe is written into; a file in its place would break it for everyone.
-    if path.metadata().is_ok_and(|known| !known.is_file()) {
-        return fs::OpenOptions::new()
-            .write(true)
-            .open(path)?
-            .write_all(bytes);
+    if fs::metadata(path).is_ok_and(|there| !there.is_file()) {
+        return Err(std::io::Error::other("it is no plain file"));
     }
     let mut name = path.file_name().unwrap_or_default().to_os_string();
-    name.push(".writing");
+    // Its own name for each program, since two may write the same quote at once.
+    name.push(format!(".{}.writing", std::process::id()));
     let beside = path.with_file_name(name);
     let written = fs::File::create(&beside)
         .and_then(|mut file| file.write_all(bytes).and_then(|()| file.sync_all()))

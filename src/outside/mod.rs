@@ -1,6 +1,13 @@
 //! The outside world: files, the clock, the command line.
 
+pub mod cabinet;
+pub mod changing;
 pub mod cli;
 pub mod desk;
 pub mod exports;
 pub mod files;
+pub mod filing;
+pub mod home;
+pub mod making;
+pub mod paper;
+pub mod verify;

@@ -43,6 +43,7 @@ fn priced(desk: &Desk) -> Offer {
 
 fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
     let of = Offering {
+        number: None,
         photos: &[],
         takeoff: &desk.takeoff,
         business: &desk.business,

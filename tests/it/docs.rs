@@ -6,7 +6,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use flatwork::input::{book::tables as book, business::tables as business, job::tables as job};
+use flatwork::input::{
+    book::tables as book, business::tables as business, change, job::tables as job,
+};
 use flatwork::reading::{FieldTable, guide};
 
 const GUIDES: [&str; 2] = ["README.md", "DEVELOPERS.md"];
@@ -37,6 +39,9 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("CREW", &business::CREW),
     ("QUOTE", &business::QUOTE),
     ("UNFORESEEN", &business::UNFORESEEN),
+    ("NUMBERS", &business::NUMBERS),
+    ("INVOICES", &business::INVOICES),
+    ("CHANGE", &change::CHANGE),
     ("KIND", &business::KIND),
     ("CURE", &business::CURE),
     ("USUAL_SITE", &business::USUAL_SITE),

@@ -25,6 +25,52 @@ const UNSHOWN: &[(&str, &str)] = &[
         "picture-outside",
         "needs a link that leads out of the folder; a case is plain files",
     ),
+    ("bad-record", RECORDS),
+    ("billed-too-much", RECORDS),
+    ("change-accepted-already", RECORDS),
+    ("all-billed", RECORDS),
+    ("already-accepted", RECORDS),
+    ("already-closed", RECORDS),
+    ("billed-already", RECORDS),
+    ("bad-days", RECORDS),
+    ("change-declined-already", RECORDS),
+    ("choice-missing", RECORDS),
+    ("empty-change", RECORDS),
+    ("not-in-change", RECORDS),
+    ("untitled-work", RECORDS),
+    ("chosen-twice", RECORDS),
+    ("credit-too-high", RECORDS),
+    ("invoice-in-use", RECORDS),
+    ("invoice-void", RECORDS),
+    ("issued-already", RECORDS),
+    ("no-such-change", RECORDS),
+    ("no-such-invoice", RECORDS),
+    ("no-such-option", RECORDS),
+    ("no-such-payment", RECORDS),
+    ("no-such-quote", RECORDS),
+    ("no-such-stage", RECORDS),
+    ("not-accepted", RECORDS),
+    ("nothing-to-bill", RECORDS),
+    ("nothing-to-refund", RECORDS),
+    ("quote-expired", RECORDS),
+    ("returned-twice", RECORDS),
+    ("which-option", RECORDS),
+    (
+        "unreadable-records",
+        "needs a folder without permission, which the superuser can read all the same",
+    ),
+    (
+        "unwritable-records",
+        "needs a folder without permission, which the superuser can write all the same",
+    ),
+    (
+        "not-filed",
+        "needs a disk that fails; `records::crowd` has one",
+    ),
+    (
+        "pdf-not-filed",
+        "needs a disk that fails; `records::crowd` has one",
+    ),
     ("no-business", "every case has one; a test below has none"),
     (
         "unknown-mesh",
@@ -39,6 +85,8 @@ const UNSHOWN: &[(&str, &str)] = &[
         "caused by a quote's words, not by a reader; the page tests cause it",
     ),
 ];
+
+const RECORDS: &str = "needs a job on record; the tests of `records` cause it and look for it";
 
 fn gallery() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/errors")

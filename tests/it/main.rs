@@ -15,6 +15,7 @@ mod properties;
 mod quote;
 mod quote_shapes;
 mod quote_steel;
+mod records;
 mod reference;
 mod reference_tables;
 mod scope_words;

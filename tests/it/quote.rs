@@ -124,6 +124,7 @@ fn the_customer_never_sees_cost_margin_or_supplier() {
         )
         .unwrap();
         let of = Offering {
+            number: None,
             photos: &[],
             takeoff: &desk.takeoff,
             business: &desk.business,
@@ -196,6 +197,7 @@ fn what_is_printed_adds_up_to_what_is_printed() {
         )
         .unwrap();
         let of = Offering {
+            number: None,
             photos: &[],
             takeoff: &desk.takeoff,
             business: &desk.business,
@@ -229,4 +231,26 @@ fn what_is_printed_adds_up_to_what_is_printed() {
             );
         }
     }
+}
+
+#[test]
+fn a_quote_never_takes_the_place_of_what_is_no_file() {
+    let folder = folder("not-a-file");
+    let place = folder.join("shelf");
+    std::fs::create_dir_all(&place).unwrap();
+    let output = flatwork(&[
+        "quote",
+        DEMOS[0],
+        "--on",
+        "2026-05-04",
+        "-o",
+        place.to_str().unwrap(),
+    ]);
+    assert_eq!(output.status.code(), Some(2), "{output:?}");
+    assert!(place.is_dir());
+    let half = std::fs::read_dir(&folder).unwrap().any(|entry| {
+        let name = entry.unwrap().file_name();
+        name.to_string_lossy().ends_with(".writing")
+    });
+    assert!(!half, "nothing half written is left");
 }

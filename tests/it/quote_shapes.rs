@@ -14,6 +14,7 @@ fn poured(slabs: &str) -> (String, String) {
     let day: Day = "2026-05-04".parse().unwrap();
     let offer = desk.offer();
     let of = Offering {
+        number: None,
         takeoff: &desk.takeoff,
         business: &desk.business,
         rules: &desk.book.rules,

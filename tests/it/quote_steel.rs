@@ -24,6 +24,7 @@ fn shown(job: &str) -> (Vec<String>, String) {
     let offer = desk.offer();
     let day = "2026-05-04".parse().unwrap();
     let of = Offering {
+        number: None,
         takeoff: &desk.takeoff,
         business: &desk.business,
         rules: &desk.book.rules,

@@ -37,6 +37,7 @@ fn quote(slabs: &str) -> String {
         offer: &offer,
         quoted: "2026-05-04".parse().unwrap(),
         pour: desk.days[0].day,
+        number: None,
         photos: &[],
     };
     let view = serde_json::to_string(&offering::view(of)).unwrap();

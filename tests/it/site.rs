@@ -45,6 +45,7 @@ fn job(boxes: &str, rest: &str) -> String {
 fn view(job: &str, business: &str) -> QuoteView {
     let desk = desk(job, business, &book());
     offering::view(Offering {
+        number: None,
         takeoff: &desk.takeoff,
         business: &desk.business,
         rules: &desk.book.rules,

@@ -4,5 +4,6 @@
 //! by a floor above. Floats are at home here.
 
 pub mod cure;
+pub mod parts;
 pub mod plan;
 pub mod rise;

@@ -6,12 +6,13 @@ use super::{forms, inline, table};
 use crate::press::layout::block::{Block, Column, Inking, Rule, Section, TermVoice, Terms};
 use crate::press::layout::style::Style;
 
-const STYLES: [(&str, Style); 8] = [
+const STYLES: [(&str, Style); 9] = [
     ("amount", Style::Amount),
     ("title", Style::Title),
     ("about", Style::About),
     ("key", Style::Key),
     ("section", Style::Section),
+    ("notice", Style::Notice),
     ("body", Style::Body),
     ("note", Style::Note),
     ("small", Style::Small),

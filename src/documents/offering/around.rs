@@ -96,7 +96,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
 }
 
 /// A title up to its first comma.
-pub(super) fn short(title: &str) -> String {
+pub(in crate::documents) fn short(title: &str) -> String {
     title.split(',').next().unwrap_or(title).trim().to_owned()
 }
 

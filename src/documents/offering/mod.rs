@@ -5,6 +5,8 @@
 
 mod access;
 mod around;
+pub(super) use around::short;
+mod cancellation;
 mod choices;
 mod cure;
 mod dowels;
@@ -22,7 +24,9 @@ mod surface;
 
 use std::collections::BTreeMap;
 
-use super::views::quote::{Acceptance, Cure, FileFacts, Firm, Headed, PhotoView, QuoteView, Total};
+use super::views::quote::{
+    Acceptance, Cure, FileFacts, Firm, Headed, PhotoView, QuoteView, Term, Total,
+};
 use crate::costing::{Offer, Totals};
 use crate::input::business::Business;
 use crate::input::job::Takeoff;
@@ -40,6 +44,8 @@ pub struct Offering<'a> {
     pub quoted: Day,
     /// The first pour.
     pub pour: Day,
+    /// The number it is issued under, with its revision.
+    pub number: Option<&'a str>,
     /// Pictures of the site for the customer.
     pub photos: &'a [Shown],
 }
@@ -55,6 +61,10 @@ pub struct Shown {
 pub fn view(of: Offering<'_>) -> QuoteView {
     let totals = of.offer.quoted().totals();
     let day = of.quoted.long();
+    let quote = match of.number {
+        Some(number) => format!("{number}, {day}"),
+        None => day.clone(),
+    };
     let title = of
         .takeoff
         .title
@@ -65,7 +75,10 @@ pub fn view(of: Offering<'_>) -> QuoteView {
     let must_choose = of.takeoff.options.iter().any(|group| group.must_choose);
     QuoteView {
         file: FileFacts {
-            title: format!("Quote for {}, {}", customer.name, of.business.firm.name),
+            title: match of.number {
+                Some(number) => format!("Quote {number}, {}", of.business.firm.name),
+                None => format!("Quote for {}, {}", customer.name, of.business.firm.name),
+            },
             subject: title.clone(),
             language: "en-US".to_owned(),
             created: of.quoted.noon(),
@@ -77,8 +90,14 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             .flatten()
             .collect::<Vec<_>>()
             .join(", "),
-        quote: day.clone(),
-        running_head: format!("Quote for {}, {day}", customer.name),
+        running_head: format!(
+            "Quote {}",
+            of.number.map_or_else(
+                || format!("for {}, {day}", customer.name),
+                |number| format!("{number} for {}, {day}", customer.name)
+            )
+        ),
+        quote,
         total: total(of, &totals),
         has_plan: true,
         size_statement: None,
@@ -127,9 +146,28 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         safety: english::terms(english::SAFETY),
         terms: paragraphs(&of.business.terms),
         deferral: english::DEFERRAL.to_owned(),
-        cancellation: None,
+        cancellation: cancellation::cancellation(of.business),
         photos: photos(of),
     }
+}
+
+/// What will be done, for a part of a job; what has no slab is broken out or nothing to describe.
+pub fn work(of: Offering<'_>) -> Vec<Term> {
+    let told = |word: &str| !of.takeoff.slabs.is_empty() || word == "Permit" || word == "Remove";
+    let terms = scope::scope(of).into_iter();
+    terms
+        .filter(|term| told(&term.word))
+        .map(|term| Term {
+            // A part of a job comes without a drawing.
+            text: term.text.replace(", as drawn", ""),
+            ..term
+        })
+        .collect()
+}
+
+/// Names as a title: `Walk and landing`.
+pub fn named(names: &[String]) -> String {
+    phrases::capital(&phrases::list(names))
 }
 
 /// The figures of the quote, by the names its template uses.
@@ -167,7 +205,7 @@ fn photos(of: Offering<'_>) -> Vec<Vec<PhotoView>> {
     views.chunks(2).map(<[PhotoView]>::to_vec).collect()
 }
 
-fn firm(business: &Business) -> Firm {
+pub(super) fn firm(business: &Business) -> Firm {
     let firm = &business.firm;
     Firm {
         name: firm.name.clone(),

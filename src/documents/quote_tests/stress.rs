@@ -139,7 +139,10 @@ fn long_legal_text(view: &mut QuoteView) {
     let paragraph = view.terms[0].clone();
     view.terms = (0..24).map(|_| paragraph.clone()).collect();
     view.cancellation = Some(Cancellation {
+        statement: paragraph.clone(),
         heading: "Your right to cancel".into(),
         text: (0..6).map(|_| paragraph.clone()).collect(),
+        to: paragraph,
+        copies: vec!["First copy".into(), "Second copy".into()],
     });
 }

@@ -1,5 +1,7 @@
 //! Views: what a document says, as finished strings, one file a document.
 
+pub mod bill;
+pub mod change;
 pub mod cost;
 pub mod office;
 pub mod quote;

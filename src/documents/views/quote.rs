@@ -234,11 +234,17 @@ pub struct Cure {
     pub has_figure: bool,
 }
 
-/// The owner's cancellation notice, or the law's own text.
+/// The customer's right to cancel, in the law's own words.
 #[derive(Clone, Debug, Serialize)]
 pub struct Cancellation {
-    /// "Your right to cancel"
+    /// "You, the buyer, may cancel this transaction …": beside the signature.
+    pub statement: String,
+    /// "Notice of Cancellation"
     pub heading: String,
-    /// Paragraphs.
+    /// Paragraphs of the form.
     pub text: Vec<String>,
+    /// "To cancel this transaction, mail or deliver …"
+    pub to: String,
+    /// What each copy is for.
+    pub copies: Vec<String>,
 }

@@ -3,6 +3,7 @@
 mod firm;
 mod kinds;
 mod lists;
+mod numbers;
 mod policy;
 mod retarder;
 pub mod tables;
@@ -13,6 +14,7 @@ use std::collections::BTreeMap;
 pub use firm::Firm;
 pub use kinds::Kind;
 pub use lists::Payment;
+pub use numbers::{Invoices, Numbers};
 pub use policy::{
     Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
     QuotePolicy, TaxBase, TaxRule,
@@ -41,6 +43,8 @@ pub struct Business {
     pub not_included: Vec<String>,
     pub unforeseen: Vec<Unforeseen>,
     pub terms: Vec<String>,
+    pub numbers: Numbers,
+    pub invoices: Invoices,
     pub site: crate::input::site::SitePolicy,
 }
 
@@ -100,6 +104,21 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         .node("unforeseen")
         .map(|node| unforeseen::unforeseen(node, problems))
         .unwrap_or_default();
+    let numbers = numbers::read(fields.node("numbers"), fields.heading(), problems);
+    let invoices = numbers::invoices(fields.node("invoices"), fields.heading(), problems);
+    let cancellation = quote.as_ref().and_then(|quote| quote.cancellation);
+    if let (Some(firm), Some(place)) = (&firm, cancellation)
+        && firm.address.is_none()
+    {
+        problems.push(
+            Problem::new(
+                "no-address",
+                "a customer who cancels has to know where to send the notice",
+            )
+            .at(place)
+            .help("write the `address` of the firm, which the law's form names"),
+        );
+    }
     let site = crate::input::site::policy(fields.node("site"), problems);
     Some(Business {
         place: fields.heading(),
@@ -117,6 +136,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         not_included,
         unforeseen,
         terms,
+        numbers: numbers?,
+        invoices: invoices?,
         site,
     })
 }

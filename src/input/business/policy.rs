@@ -75,6 +75,8 @@ pub struct QuotePolicy {
     pub stale_after: At<Days>,
     pub deposit_cap: At<Percent>,
     pub deposit_limit: At<Money>,
+    /// Where the owner says that customers have a right to cancel in the days after signing.
+    pub cancellation: Option<Place>,
 }
 
 #[derive(Clone, Debug)]
@@ -238,6 +240,7 @@ pub(super) fn quote(
     );
     let deposit_cap = fields.usual("deposit cap", problems);
     let deposit_limit = fields.usual("deposit limit", problems);
+    let cancellation = fields.yes("right to cancel", problems);
     Some(QuotePolicy {
         good_for: good_for?.value,
         lead_time: lead_time?.value,
@@ -245,6 +248,7 @@ pub(super) fn quote(
         stale_after: stale_after?,
         deposit_cap: deposit_cap?,
         deposit_limit: deposit_limit?,
+        cancellation: cancellation.filter(|yes| yes.value).map(|yes| yes.place),
     })
 }
 

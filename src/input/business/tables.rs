@@ -2,9 +2,11 @@
 //!
 //! These tables feed the reader, the suggestions, the schema and the guide.
 
+mod office;
 mod policy;
 
 pub use crate::input::site::tables::USUAL_SITE;
+pub use office::{INVOICES, NUMBERS};
 pub use policy::{CREW, CURE, ORDER, QUOTE, UNFORESEEN};
 
 use crate::reading::{Field, FieldTable};
@@ -64,6 +66,20 @@ pub const BUSINESS: FieldTable = FieldTable {
             "",
             "days and limits of a quote",
             "{good for: 30 days}",
+        ),
+        field(
+            "numbers",
+            "keys",
+            "",
+            "how quotes are numbered",
+            "{pattern: YYYY-0000, start: 41}",
+        ),
+        field(
+            "invoices",
+            "keys",
+            "",
+            "how bills are made",
+            "{due: 10 days}",
         ),
         field(
             "payments",

@@ -35,4 +35,4 @@ pub use takeoff::{
     SetTo, Slab, Takeoff,
 };
 pub use values::SlabValues;
-pub use written::{JobWritten, OpeningWritten, SlabWritten, read};
+pub use written::{JobWritten, OpeningWritten, SlabWritten, read, read_for};

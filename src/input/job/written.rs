@@ -9,7 +9,7 @@ mod removal;
 mod sections;
 mod shape;
 
-pub use read::read;
+pub use read::{read, read_for};
 pub use sections::{SectionsWritten, StepsWritten, thickened};
 
 use std::collections::BTreeSet;

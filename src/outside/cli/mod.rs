@@ -1,12 +1,20 @@
 //! The command line: one file a command, nothing but wiring.
 
+mod answer;
+mod bill;
+mod change;
 mod check;
 mod cost;
 mod explain;
+mod issue;
+mod jobs;
+mod money;
 mod paper;
 mod quote;
 mod sheet;
 mod takeoff;
+mod target;
+mod verify;
 
 use std::ffi::OsString;
 use std::io::Write as _;
@@ -17,9 +25,13 @@ use clap::{Parser, Subcommand, ValueEnum};
 
 use sheet::{Chosen, with_sheet, with_sheets};
 
+use super::cabinet::NotFiled;
 use super::desk::{self, Desk};
-use crate::reading::{Problems, Sources, caret};
-use crate::values::{Day, Unreadable};
+use super::files::records::Held;
+use crate::office::name::Name;
+use crate::office::rules::Refusal;
+use crate::reading::{Problem, Problems, Sources, caret};
+use crate::values::{Day, Money, Unreadable};
 
 /// From tape measure to last payment, for small concrete flatwork crews.
 #[derive(Debug, Parser)]
@@ -41,6 +53,38 @@ enum Command {
     Explain(explain::Arguments),
     /// Holds takeoffs against published rules and your own limits
     Check(check::Arguments),
+    /// Records that a quote, or a change order, was accepted
+    Accept(answer::Accept),
+    /// Records that the customer said no
+    Decline(answer::Decline),
+    /// Takes back a quote that nobody has answered
+    Withdraw(answer::Close),
+    /// Records that the customer wants to wait
+    Postpone(answer::Postpone),
+    /// Records that the customer cancelled after signing
+    Cancel(answer::Close),
+    /// Writes a change order to a signed job: work or prices added or taken off
+    Change(change::Arguments),
+    /// Bills a payment of the schedule, or with --final what is left
+    Invoice(bill::Bill),
+    /// Takes an invoice back as if it had never gone out
+    Void(bill::Void),
+    /// Forgives a part of an invoice
+    Credit(bill::Less),
+    /// Records money that came in
+    Pay(money::Pay),
+    /// Records a payment that came back, such as a check without cover
+    Returned(money::Back),
+    /// Records money paid back to the customer
+    Refund(money::Pay),
+    /// Shows every job on record: state, next step, billed, paid, owed; or how many quotes were won
+    Jobs(jobs::Jobs),
+    /// Shows what is owed, by how long it has been due
+    Owed(jobs::Overview),
+    /// Shows everything that happened to one job
+    Statement(jobs::Statement),
+    /// Looks whether every record still says what it said
+    Verify(verify::Arguments),
 }
 
 /// What every command on a takeoff takes.
@@ -87,6 +131,22 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
         Command::Takeoff(arguments) => takeoff::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
+        Command::Accept(arguments) => answer::accept(&arguments),
+        Command::Decline(arguments) => answer::decline(&arguments),
+        Command::Withdraw(arguments) => answer::withdraw(&arguments),
+        Command::Postpone(arguments) => answer::postpone(&arguments),
+        Command::Cancel(arguments) => answer::cancel(&arguments),
+        Command::Change(arguments) => change::run(&arguments),
+        Command::Invoice(arguments) => bill::invoice(&arguments),
+        Command::Void(arguments) => bill::void(&arguments),
+        Command::Credit(arguments) => bill::credit(&arguments),
+        Command::Pay(arguments) => money::pay(&arguments),
+        Command::Returned(arguments) => money::returned(&arguments),
+        Command::Refund(arguments) => money::refund(&arguments),
+        Command::Jobs(arguments) => jobs::jobs(&arguments),
+        Command::Owed(arguments) => jobs::owed(&arguments),
+        Command::Statement(arguments) => jobs::statement(&arguments),
+        Command::Verify(arguments) => verify::run(&arguments),
     }
 }
 
@@ -98,6 +158,15 @@ fn say(text: &str) {
 fn day(text: &str) -> Result<Day, String> {
     text.parse()
         .map_err(|unreadable: Unreadable| format!("{}; {}", unreadable.message, unreadable.help))
+}
+
+/// An amount of money above zero.
+fn money(text: &str) -> Result<Money, String> {
+    match text.parse::<Money>() {
+        Ok(money) if !money.is_zero() => Ok(money),
+        Ok(_) => Err("nothing is no amount; write, for example, `1290.02`".to_owned()),
+        Err(unreadable) => Err(format!("{}; {}", unreadable.message, unreadable.help)),
+    }
 }
 
 /// Lays out the job and hands it to `work`; every problem is shown, and then nothing is written.
@@ -142,4 +211,49 @@ fn with_desks(
         if count == 1 { "problem" } else { "problems" }
     );
     ExitCode::from(PROBLEMS)
+}
+
+/// The folder of records, held against other writers.
+fn held(folder: &Path, problems: &mut Problems) -> Option<Held> {
+    Held::new(folder)
+        .map_err(|error| {
+            let message = format!("cannot write in `{}`: {error}", folder.display());
+            problems.push(
+                Problem::new("unwritable-records", message)
+                    .help("check the permissions of the folder and the room on the disk"),
+            );
+        })
+        .ok()
+}
+
+/// What a job needs a signature for.
+fn not_accepted(number: &str) -> Problem {
+    Problem::new("not-accepted", format!("{number} has not been accepted")).help(format!(
+        "when it is signed: `flatwork accept {number} --by NAME`"
+    ))
+}
+
+/// What the office's rules say against it.
+fn refused(refusal: Refusal) -> Problem {
+    Problem::new(refusal.code, refusal.message).help(refusal.help)
+}
+
+/// Says what went wrong on the way to the disk.
+fn filed(result: Result<Name, NotFiled>, problems: &mut Problems) -> Option<Name> {
+    result
+        .map_err(|not| {
+            problems.push(match not {
+                NotFiled::Record(error) => Problem::new(
+                    "not-filed",
+                    format!("the record could not be written: {error}"),
+                )
+                .help("nothing was recorded; make room on the disk or try once more"),
+                NotFiled::Pdf(name, error) => Problem::new(
+                    "pdf-not-filed",
+                    format!("{name} is on record, but its PDF could not be written: {error}"),
+                )
+                .help("make room on the disk; `flatwork verify --mend` writes the PDF again"),
+            });
+        })
+        .ok()
 }

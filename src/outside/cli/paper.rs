@@ -31,17 +31,32 @@ pub(super) fn print(
             return None;
         }
     };
+    let path = destination(takeoff, output, ending, problems)?;
+    Some(put(&path, &pdf::write(&document)).map(|()| path))
+}
+
+/// Where a PDF goes: `output`, else beside the takeoff under its own ending.
+pub(super) fn destination(
+    takeoff: &Path,
+    output: Option<&PathBuf>,
+    ending: &str,
+    problems: &mut Problems,
+) -> Option<PathBuf> {
     let beside = || takeoff.with_extension(ending);
     let path = output.cloned().unwrap_or_else(beside);
     refuse_inputs(&path, takeoff, problems)?;
-    if let Err(error) = files::replace(&path, &pdf::write(&document)) {
+    Some(path)
+}
+
+/// Writes it there; `Err` is the exit status where the disk refused it.
+pub(super) fn put(path: &Path, bytes: &[u8]) -> Result<(), ExitCode> {
+    files::replace(path, bytes).map_err(|error| {
         eprintln!("cannot write `{}`: {error}", path.display());
         eprintln!(
             "  help: close it where it is open and look at the folder's permissions; an older file is as it was"
         );
-        return Some(Err(ExitCode::from(COULD_NOT_RUN)));
-    }
-    Some(Ok(path))
+        ExitCode::from(COULD_NOT_RUN)
+    })
 }
 
 /// The PDF never lands on one of the files it is made from.

@@ -1,16 +1,13 @@
-//! `flatwork quote`: the price in the terminal, the quote as a PDF.
+//! `flatwork quote`: the price in the terminal, the quote as a PDF, and its number once it goes out.
 
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::paper::print;
-use super::{Job, say, with_desk};
+use super::{Job, issue, paper, say, with_desk};
 use crate::advice::{Case, advice};
 use crate::costing;
-use crate::documents::offering::{self, Offering};
-use crate::documents::{quote_document, views::office};
-use crate::outside::desk::photos;
-use crate::press::layout::style::Look;
+use crate::documents::views::office;
+use crate::outside::making;
 use crate::reading::caret;
 
 #[derive(Debug, clap::Args)]
@@ -20,6 +17,18 @@ pub(super) struct Arguments {
     /// Where the PDF goes; else beside the takeoff
     #[arg(short, long, value_name = "FILE")]
     output: Option<PathBuf>,
+    /// Gives the quote its number and puts it on record
+    #[arg(long)]
+    issue: bool,
+    /// Issues the quote as a revision of this number
+    #[arg(long, value_name = "NUMBER")]
+    revise: Option<String>,
+    /// Issues it even where a quote for this takeoff went out already
+    #[arg(long)]
+    another: bool,
+    /// Says what would be written, and writes nothing
+    #[arg(long)]
+    dry_run: bool,
 }
 
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
@@ -39,32 +48,27 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             days: &desk.days,
             quoted: desk.quoted,
         });
-        let before = problems.len();
-        let photos = photos(desk, problems);
-        if problems.len() != before {
-            return None;
+        let path = paper::destination(&desk.file, arguments.output.as_ref(), "pdf", problems)?;
+        let plan = issue::Plan {
+            revise: arguments.revise.as_deref(),
+            another: arguments.another,
+            dry_run: arguments.dry_run,
+        };
+        let (pdf, filed) = if arguments.issue || arguments.revise.is_some() {
+            let issued = issue::issue(desk, &offer, &plan, sources, problems)?;
+            (issued.pdf, issued.said)
+        } else {
+            (
+                making::quote(desk, &offer, None, problems)?.pdf,
+                String::new(),
+            )
+        };
+        if !arguments.dry_run
+            && let Err(status) = paper::put(&path, &pdf)
+        {
+            say(&filed);
+            return Some(status);
         }
-        let of = Offering {
-            photos: &photos,
-            takeoff: &desk.takeoff,
-            business: &desk.business,
-            rules: &desk.book.rules,
-            offer: &offer,
-            quoted: desk.quoted,
-            pour: desk.days[desk.takeoff.first_pour()].day,
-        };
-        let figures = offering::figures(of, Look::default().accent);
-        let printed = print(
-            quote_document(&offering::view(of), &figures),
-            &desk.file,
-            arguments.output.as_ref(),
-            "pdf",
-            problems,
-        )?;
-        let path = match printed {
-            Ok(path) => path,
-            Err(status) => return Some(status),
-        };
         for one in &found {
             say(&format!("{}\n", caret::show(one, "advice", sources)));
         }
@@ -76,6 +80,10 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             found.len(),
         ));
         say(&format!("quote       {}\n", path.display()));
+        say(&filed);
+        if arguments.dry_run {
+            say("nothing was written (--dry-run)\n");
+        }
         Some(ExitCode::SUCCESS)
     })
 }

@@ -2,6 +2,7 @@
 
 pub mod books;
 pub mod cost;
+pub mod ledger;
 mod table;
 pub mod takeoff;
 

@@ -14,6 +14,8 @@ pub enum Style {
     /// Restated total, key figures.
     Key,
     Section,
+    /// What a law wants read: ten points and bold.
+    Notice,
     Body,
     /// Notes and column heads.
     Note,
@@ -42,6 +44,7 @@ impl Style {
             Self::About => (15.0, 18.0, Face::Bold, 0),
             Self::Key => (17.0, 18.0, Face::Bold, 0),
             Self::Section => (11.0, 12.0, Face::Bold, 0),
+            Self::Notice => (10.0, 12.0, Face::Bold, 0),
             Self::Body => (9.5, 12.0, Face::Regular, 0),
             Self::Note => (8.5, 12.0, Face::Regular, 0),
             Self::Small => (8.0, 12.0, Face::Regular, 0),
@@ -60,9 +63,13 @@ impl Style {
         match self {
             Self::Amount => &[32.0, 26.0, 21.0],
             Self::Key => &[15.0, 12.0],
-            Self::Title | Self::About | Self::Section | Self::Body | Self::Note | Self::Small => {
-                &[]
-            }
+            Self::Title
+            | Self::About
+            | Self::Section
+            | Self::Notice
+            | Self::Body
+            | Self::Note
+            | Self::Small => &[],
         }
     }
 }

@@ -14,6 +14,11 @@ use lopdf::Object;
 
 use self::{aloud::Aloud, reader::File, sample::Sample};
 
+/// What a screen reader says of a PDF, one element or content a line.
+pub fn spoken(bytes: &[u8]) -> Vec<String> {
+    Aloud::read(&File::read(bytes)).lines
+}
+
 fn file() -> File {
     File::read(&pdf::write(&sample::document()))
 }

@@ -280,6 +280,7 @@ fn view(text: &str) -> QuoteView {
         let (takeoff, days) = shop.takeoff(text);
         let offer = shop.offer(text);
         offering::view(Offering {
+            number: None,
             takeoff: &takeoff,
             business: &shop.business,
             rules: &shop.book.rules,

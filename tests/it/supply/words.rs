@@ -17,6 +17,7 @@ fn quote(more: &str) -> QuoteView {
         offer: &offer,
         quoted: day,
         pour: day,
+        number: None,
         photos: &[],
     })
 }

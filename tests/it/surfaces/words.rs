@@ -18,6 +18,7 @@ pub(super) fn words(desk: &Desk) -> String {
         offer: &offer,
         quoted,
         pour: desk.days[0].day,
+        number: None,
         photos: &[],
     });
     serde_json::to_string(&view).unwrap().replace('\u{a0}', " ")
@@ -65,6 +66,7 @@ fn seal_day(desk: &Desk) -> String {
             offer: &offer,
             quoted: desk.takeoff.quoted.unwrap(),
             pour: desk.days[0].day,
+            number: None,
             photos: &[],
         },
         flatwork::press::drawing::Rgb(0, 0, 0),

@@ -4,14 +4,17 @@
 //! totals are sums over lines and nothing is computed a second time.
 
 pub mod books;
+pub mod change;
 pub mod columns;
 pub mod cost;
 pub mod explain;
+pub mod ledger;
 mod margin;
 mod origin;
 pub mod rise;
 mod summary;
 pub mod takeoff;
+pub mod win_rate;
 mod wrap;
 
 pub use margin::margin;

@@ -219,6 +219,13 @@ pub const QUOTE: FieldTable = FieldTable {
             "and never more than this; 0 means no such limit",
             "1000.00",
         ),
+        field(
+            "right to cancel",
+            "yes or no",
+            "no",
+            "whether your customers may cancel within three business days; check your state's law",
+            "yes",
+        ),
     ],
 };
 

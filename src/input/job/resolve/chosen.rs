@@ -170,7 +170,9 @@ impl<'a> Made<'a> {
             .slabs
             .iter()
             .filter(|(slab, _)| !is_dropped(&slab.key));
-        if left.clone().next().is_none() {
+        // Work that never had a slab, such as a part of a change order, has none to lose.
+        let never = self.site.slabs.is_empty() && !self.site.incomplete;
+        if left.clone().next().is_none() && !never {
             let keys = || self.site.slabs.iter().map(|(slab, _)| &slab.key);
             let drops = taken.iter().filter_map(|option| {
                 let of_slab = |name: &&At<String>| keys().any(|key| *key == name.value);

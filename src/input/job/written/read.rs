@@ -17,14 +17,30 @@ use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
 
 /// Reads a takeoff; what cannot be read is reported and left out.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<JobWritten> {
+    read_for(None, node, problems)
+}
+
+/// Reads work for a customer who is known already; it may have no slab.
+pub fn read_for(
+    known: Option<Customer>,
+    node: &Node,
+    problems: &mut Problems,
+) -> Option<JobWritten> {
     let fields = node.fields(&tables::JOB, problems)?;
     crate::input::format_one(&fields, problems);
-    let customer = fields
-        .required("customer", problems)
-        .and_then(|node| customer(node, problems));
-    let slabs = fields
-        .required("slabs", problems)
-        .map(|node| slabs(node, problems));
+    let may_lack_slabs = known.is_some() && fields.node("slabs").is_none();
+    let customer = known.or_else(|| {
+        fields
+            .required("customer", problems)
+            .and_then(|node| customer(node, problems))
+    });
+    let slabs = if may_lack_slabs {
+        Some((Vec::new(), BTreeSet::new()))
+    } else {
+        fields
+            .required("slabs", problems)
+            .map(|node| slabs(node, problems))
+    };
     let name = fields.text("job", problems).map(|at| at.value);
     let title = fields.text("title", problems).map(|at| at.value);
     let measured = fields.read("measured", problems).map(|at| at.value);

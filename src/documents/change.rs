@@ -1,0 +1,170 @@
+//! From a change order on record to the page that is signed.
+
+use super::billing::{Billing, facts, row, signs, taxes};
+use super::error::DocumentError;
+use super::markup;
+use super::offering;
+use super::template::Template;
+use super::views::bill::AmountRow;
+use super::views::change::{ChangeView, WorkView};
+use super::views::quote::Term;
+use crate::office::record::{Change, ChangeLine, Figures};
+use crate::press::layout::{paginate, style::Look};
+use crate::press::page::{About, Document};
+use crate::values::Money;
+
+/// The pages of a change order.
+pub fn change_document(view: &ChangeView) -> Result<Document, DocumentError> {
+    let filled = Template::Change.fill(view, None)?;
+    let flow = markup::read(&filled).map_err(|error| DocumentError::Markup {
+        template: Template::Change.name().to_owned(),
+        error,
+    })?;
+    let about = About {
+        title: view.file.title.clone(),
+        author: view.firm.name.clone(),
+        subject: view.file.subject.clone(),
+        language: view.file.language.clone(),
+        created: view.file.created,
+    };
+    let none = std::collections::BTreeMap::new();
+    Ok(paginate(&flow, &none, &Look::default(), about)?)
+}
+
+/// Everything a change order says; none where nothing was signed.
+pub fn change(of: Billing<'_>, change: &Change) -> Option<ChangeView> {
+    let (_, quote) = of.account.quote()?;
+    let (signed, _) = of.account.accepted()?;
+    let before = of.account.contract()?;
+    let after = before.plus(&change.figures);
+    let name = format!("{}-C{}", of.number, change.change);
+    let total = change.figures.total.0;
+    Some(ChangeView {
+        file: facts(of, "Change", &name)?,
+        firm: offering::firm(of.business),
+        heading: format!("Change {}: {}", change.change, change.title),
+        word: "Change".to_owned(),
+        customer: super::billing::customer(quote),
+        number: format!("{name}, {}", of.day.long()),
+        running_head: format!("Change {name}, {}", of.day.long()),
+        amount: total.max(-total).to_string(),
+        amount_sentence: sentence(&change.figures),
+        pay_by: days(change.days),
+        has_bar: false,
+        because: change.because.clone(),
+        work: change.lines.iter().filter_map(work).collect(),
+        price: price(change),
+        agreed: agreed(of, change)?,
+        billed: "A change is billed with the final invoice.".to_owned(),
+        acceptance: format!(
+            "I agree to this change. Everything else stays as we agreed on {}. The work of this change begins once both have signed.",
+            signed.long()
+        ),
+        sum: after.total.0.to_string(),
+    })
+}
+
+fn sentence(figures: &Figures) -> String {
+    let total = figures.total.0;
+    if total.is_zero() {
+        return "The agreed sum stays as it is".to_owned();
+    }
+    let less = total < Money::ZERO;
+    let including = if less {
+        taxes(&Figures::default().less(figures))
+    } else {
+        taxes(figures)
+    };
+    let including = if including.is_empty() {
+        including
+    } else {
+        format!(", including {including}")
+    };
+    if less {
+        format!("Taken off the agreed sum{including}")
+    } else {
+        format!("Added to the agreed sum{including}")
+    }
+}
+
+fn days(days: i32) -> String {
+    let count = days.unsigned_abs();
+    let word = if count == 1 { "day" } else { "days" };
+    match days.signum() {
+        0 => "No more and no fewer working days".to_owned(),
+        1 => format!("{count} working {word} more"),
+        _ => format!("{count} working {word} fewer"),
+    }
+}
+
+fn work(line: &ChangeLine) -> Option<WorkView> {
+    let terms: Vec<Term> = line
+        .work
+        .iter()
+        .map(|one| Term {
+            word: one.word.clone(),
+            text: one.text.clone(),
+        })
+        .collect();
+    let word = if line.price.0 < Money::ZERO {
+        "Left out"
+    } else {
+        "Added"
+    };
+    (!terms.is_empty()).then(|| WorkView {
+        heading: format!("{word}: {}", line.says),
+        terms,
+    })
+}
+
+/// Lines before tax, then each tax, then the total.
+fn price(change: &Change) -> Vec<AmountRow> {
+    let mut rows: Vec<AmountRow> = change
+        .lines
+        .iter()
+        .map(|line| row(line.says.as_str(), signs(line.price.0), false))
+        .collect();
+    if rows.is_empty() {
+        return rows;
+    }
+    let figures = &change.figures;
+    let taxed = figures.taxes.iter().filter(|tax| !tax.amount.0.is_zero());
+    let taxes: Vec<AmountRow> = taxed
+        .map(|tax| {
+            let name = offering::named(std::slice::from_ref(&tax.name));
+            row(name, signs(tax.amount.0), false)
+        })
+        .collect();
+    if !taxes.is_empty() && 1 < rows.len() {
+        rows.push(row("Before tax", signs(figures.price.0), true));
+    }
+    rows.extend(taxes);
+    rows.push(row("This change", signs(figures.total.0), true));
+    rows
+}
+
+/// From what was signed first to what is agreed with this change.
+fn agreed(of: Billing<'_>, change: &Change) -> Option<Vec<AmountRow>> {
+    let (day, accepted) = of.account.accepted()?;
+    let contract = of.account.contract()?;
+    let mut rows = vec![row(
+        format!("Signed {}", day.long()),
+        accepted.contract.total.0.plain(),
+        false,
+    )];
+    let signed = of.account.changes.iter().filter(|one| one.is_accepted());
+    rows.extend(signed.map(|one| {
+        row(
+            format!("Change {}: {}", one.change.change, one.change.title),
+            signs(one.change.figures.total.0),
+            false,
+        )
+    }));
+    if 1 < rows.len() {
+        rows.push(row("Agreed until now", contract.total.0.plain(), true));
+    }
+    rows.push(row("This change", signs(change.figures.total.0), false));
+    let after = contract.plus(&change.figures).total.0;
+    rows.push(row("Agreed with this change", after.to_string(), true));
+    Some(rows)
+}

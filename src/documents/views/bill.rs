@@ -1,0 +1,62 @@
+//! An invoice or a credit as finished strings.
+
+use serde::Serialize;
+
+use super::quote::{FileFacts, Firm, Term};
+
+#[derive(Clone, Debug, Serialize)]
+pub struct BillView {
+    pub file: FileFacts,
+    pub firm: Firm,
+    /// "Invoice 3 of 4: The day after the pour"
+    pub heading: String,
+    /// "Invoice", "Credit"
+    pub word: String,
+    /// "Dana Example, 18 Sample Lane, Quillhaven"
+    pub customer: String,
+    /// "2026-0041-3, June 12, 2026"
+    pub number: String,
+    /// "Invoice 2026-0041-3, June 12, 2026"
+    pub running_head: String,
+    /// "$6,090.76"
+    pub amount: String,
+    /// "Amount due, including sales tax of $344.76"
+    pub amount_sentence: String,
+    /// "Please pay by June 22, 2026"
+    pub pay_by: String,
+    pub has_bar: bool,
+    pub rows: Vec<BillRow>,
+    /// Subtotal, each tax, total.
+    pub sums: Vec<BillRow>,
+    /// "Agreed and changed", "What it pays"
+    pub agreed_heading: String,
+    pub agreed: Vec<AmountRow>,
+    pub paid: Vec<AmountRow>,
+    pub how_to_pay: Vec<Term>,
+    pub next: Vec<String>,
+}
+
+/// One row of what a bill is for; empty amounts are a dash.
+#[derive(Clone, Debug, Serialize)]
+pub struct BillRow {
+    /// "1", "C1"
+    pub mark: String,
+    /// "When you sign"
+    pub what: String,
+    /// "10%"
+    pub share: String,
+    pub agreed: String,
+    pub before: String,
+    pub now: String,
+    pub to_date: String,
+    pub left: String,
+    /// A rule stands above it.
+    pub is_total: bool,
+}
+
+#[derive(Clone, Debug, Serialize)]
+pub struct AmountRow {
+    pub what: String,
+    pub amount: String,
+    pub is_total: bool,
+}

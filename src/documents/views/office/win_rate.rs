@@ -1,0 +1,105 @@
+//! How many quotes became jobs, by kind of work.
+
+use std::collections::BTreeMap;
+
+use rust_decimal::Decimal;
+
+use super::columns::{Stand, set};
+use crate::office::account::{Account, Answer};
+use crate::values::{Day, rounding};
+
+/// Quotes of one kind of work, each counted once.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Tally {
+    /// Signed, and not cancelled since.
+    pub won: u32,
+    /// Declined, run out without an answer, or cancelled after signing.
+    pub lost: u32,
+    /// Waiting for an answer, or postponed.
+    pub open: u32,
+    /// Taken back by the owner; neither won nor lost.
+    pub withdrawn: u32,
+}
+
+impl Tally {
+    pub fn quoted(self) -> u32 {
+        self.won + self.lost + self.open + self.withdrawn
+    }
+
+    /// Won of a hundred that were won or lost, to a tenth; none while nothing is decided.
+    pub fn percent(self) -> Option<Decimal> {
+        let decided = Decimal::from(self.won + self.lost);
+        (!decided.is_zero()).then(|| {
+            rounding::to_places(Decimal::from(self.won) * Decimal::ONE_HUNDRED / decided, 1)
+        })
+    }
+
+    fn count(&mut self, account: &Account<'_>, today: Day) {
+        let expired = account
+            .quote()
+            .is_some_and(|(_, quote)| quote.good_until.0 < today);
+        match account.answer {
+            Answer::Accepted { .. } => self.won += 1,
+            Answer::Declined { .. } | Answer::Cancelled { .. } => self.lost += 1,
+            Answer::None if expired => self.lost += 1,
+            Answer::None | Answer::Postponed { .. } => self.open += 1,
+            Answer::Withdrawn { .. } => self.withdrawn += 1,
+        }
+    }
+}
+
+/// Kind by kind, and last all together; a job of two kinds counts in both, and once in all.
+pub fn rates(jobs: &[Account<'_>], today: Day) -> Vec<(String, Tally)> {
+    let mut kinds: BTreeMap<String, Tally> = BTreeMap::new();
+    let mut all = Tally::default();
+    for account in jobs {
+        let Some((_, quote)) = account.quote() else {
+            continue;
+        };
+        all.count(account, today);
+        for kind in &quote.kinds {
+            kinds.entry(kind.clone()).or_default().count(account, today);
+        }
+    }
+    let mut rates: Vec<(String, Tally)> = kinds.into_iter().collect();
+    rates.push(("all jobs".to_owned(), all));
+    rates
+}
+
+/// The table for the terminal.
+pub fn text(rates: &[(String, Tally)]) -> String {
+    let heads = [
+        "kind",
+        "quoted",
+        "won",
+        "lost",
+        "open",
+        "withdrawn",
+        "won of decided",
+    ];
+    let mut rows = vec![heads.map(str::to_owned).to_vec()];
+    rows.extend(rates.iter().map(|(kind, tally)| {
+        vec![
+            kind.clone(),
+            tally.quoted().to_string(),
+            tally.won.to_string(),
+            tally.lost.to_string(),
+            tally.open.to_string(),
+            tally.withdrawn.to_string(),
+            tally
+                .percent()
+                .map(|percent| format!("{percent}%"))
+                .unwrap_or_default(),
+        ]
+    }));
+    let stands = [
+        Stand::Left,
+        Stand::Right,
+        Stand::Right,
+        Stand::Right,
+        Stand::Right,
+        Stand::Right,
+        Stand::Right,
+    ];
+    set(&stands, &rows).join("\n") + "\n"
+}

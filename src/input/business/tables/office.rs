@@ -1,0 +1,44 @@
+//! The keys of numbers and bills.
+
+use super::field;
+use crate::reading::FieldTable;
+
+pub const NUMBERS: FieldTable = FieldTable {
+    name: "`numbers`",
+    fields: &[
+        field(
+            "pattern",
+            "pattern",
+            "YYYY-0000",
+            "YYYY or YY is the year, the zeros are counted; letters in front make a series for another person or machine",
+            "B-YYYY-0000",
+        ),
+        field(
+            "start",
+            "number",
+            "1",
+            "the first number of a row that has none yet",
+            "41",
+        ),
+    ],
+};
+
+pub const INVOICES: FieldTable = FieldTable {
+    name: "`invoices`",
+    fields: &[
+        field(
+            "due",
+            "days",
+            "10 days",
+            "from the invoice to the day it is due",
+            "10 days",
+        ),
+        field(
+            "how to pay",
+            "list of sentences",
+            "",
+            "what the customer reads; the first word is in bold",
+            "[\"Check to Larkspur Flatwork, 4 Kiln Yard, Quillhaven.\"]",
+        ),
+    ],
+};

@@ -1,0 +1,323 @@
+//! The state of a job, replayed from its records: what is promised, billed, paid, owed.
+
+use super::record::{
+    Accepted, Bills, Change, Credit, Figures, Invoice, Payment, Quote, Record, What,
+};
+use crate::values::{Day, Money};
+
+/// Everything that follows from the records of one job.
+#[derive(Clone, Debug, Default)]
+pub struct Account<'a> {
+    /// Every revision, oldest first, with its day.
+    pub quotes: Vec<(Day, &'a Quote)>,
+    pub answer: Answer<'a>,
+    pub changes: Vec<ChangeState<'a>>,
+    pub invoices: Vec<Billed<'a>>,
+    pub payments: Vec<Received<'a>>,
+    pub refunds: Vec<(Day, &'a Payment)>,
+    /// How many records there are.
+    pub places: u32,
+}
+
+/// What the customer said, or the owner for them.
+#[derive(Clone, Copy, Debug, Default)]
+pub enum Answer<'a> {
+    #[default]
+    None,
+    Postponed {
+        because: &'a str,
+        until: Option<Day>,
+    },
+    Accepted {
+        day: Day,
+        accepted: &'a Accepted,
+    },
+    Cancelled {
+        accepted: &'a Accepted,
+        refund_by: Option<Day>,
+    },
+    Declined {
+        because: &'a str,
+    },
+    Withdrawn {
+        because: &'a str,
+    },
+}
+
+/// A change order and whether it was signed.
+#[derive(Clone, Debug)]
+pub struct ChangeState<'a> {
+    pub day: Day,
+    pub change: &'a Change,
+    pub answer: ChangeAnswer,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ChangeAnswer {
+    None,
+    Declined,
+    /// By the record of this place.
+    Accepted(u32),
+}
+
+impl ChangeState<'_> {
+    pub fn is_accepted(&self) -> bool {
+        matches!(self.answer, ChangeAnswer::Accepted(_))
+    }
+
+    /// Whether it still waits for the customer.
+    pub fn waits(&self) -> bool {
+        self.answer == ChangeAnswer::None
+    }
+}
+
+/// An invoice and what became of it.
+#[derive(Clone, Debug)]
+pub struct Billed<'a> {
+    /// Of its record.
+    pub place: u32,
+    pub day: Day,
+    pub invoice: &'a Invoice,
+    pub voided: bool,
+    pub credits: Vec<&'a Credit>,
+    /// What payments have covered.
+    pub paid: Money,
+}
+
+/// A payment and whether it came back.
+#[derive(Clone, Debug)]
+pub struct Received<'a> {
+    pub day: Day,
+    pub payment: &'a Payment,
+    pub returned: bool,
+}
+
+impl Billed<'_> {
+    /// What is asked: nothing when void, less its credits.
+    pub fn asked(&self) -> Money {
+        if self.voided {
+            return Money::ZERO;
+        }
+        let credits: Money = self
+            .credits
+            .iter()
+            .map(|credit| credit.figures.total.0)
+            .sum();
+        self.invoice.figures.total.0 - credits
+    }
+
+    pub fn open(&self) -> Money {
+        self.asked() - self.paid
+    }
+}
+
+impl<'a> Account<'a> {
+    /// Reads the records in their order. What only this program writes is taken at its word;
+    /// `verify` looks for what cannot be.
+    pub fn replay(records: &'a [Record]) -> Self {
+        let mut account = Self::default();
+        for record in records {
+            account.add(record);
+        }
+        account.share_out();
+        account
+    }
+
+    fn add(&mut self, record: &'a Record) {
+        let day = record.day.0;
+        self.places = record.place;
+        match &record.what {
+            What::Quote(quote) => {
+                self.quotes.push((day, quote));
+                self.answer = Answer::None;
+                // A revision after a cancelled contract does not take up its changes.
+                for one in &mut self.changes {
+                    one.answer = ChangeAnswer::Declined;
+                }
+            }
+            What::Accepted(accepted) => self.answer = Answer::Accepted { day, accepted },
+            What::Cancelled { refund_by, .. } => {
+                if let Answer::Accepted { accepted, .. } = self.answer {
+                    self.answer = Answer::Cancelled {
+                        accepted,
+                        refund_by: refund_by.map(|day| day.0),
+                    };
+                }
+            }
+            What::Declined {
+                change: Some(change),
+                ..
+            } => self.answer_change(*change, ChangeAnswer::Declined),
+            What::Declined { because, .. } => self.answer = Answer::Declined { because },
+            What::Withdrawn { because } => self.answer = Answer::Withdrawn { because },
+            What::Postponed { because, until } => {
+                self.answer = Answer::Postponed {
+                    because,
+                    until: until.map(|day| day.0),
+                };
+            }
+            What::Change(change) => self.changes.push(ChangeState {
+                day,
+                change,
+                answer: ChangeAnswer::None,
+            }),
+            What::ChangeAccepted { change, .. } => {
+                self.answer_change(*change, ChangeAnswer::Accepted(record.place));
+            }
+            What::Invoice(invoice) => self.invoices.push(Billed {
+                place: record.place,
+                day,
+                invoice,
+                voided: false,
+                credits: Vec::new(),
+                paid: Money::ZERO,
+            }),
+            What::Voided { invoice, .. } => {
+                if let Some(billed) = self.invoice_mut(*invoice) {
+                    billed.voided = true;
+                }
+            }
+            What::Credit(credit) => {
+                if let Some(billed) = self.invoice_mut(credit.invoice) {
+                    billed.credits.push(credit);
+                }
+            }
+            What::Paid(payment) => self.payments.push(Received {
+                day,
+                payment,
+                returned: false,
+            }),
+            What::Returned { payment, .. } => {
+                let found = self
+                    .payments
+                    .iter_mut()
+                    .find(|one| one.payment.payment == *payment);
+                if let Some(found) = found {
+                    found.returned = true;
+                }
+            }
+            What::Refunded(payment) => self.refunds.push((day, payment)),
+        }
+    }
+
+    fn answer_change(&mut self, number: u32, answer: ChangeAnswer) {
+        let mut changes = self.changes.iter_mut();
+        if let Some(found) = changes.find(|one| one.change.change == number) {
+            found.answer = answer;
+        }
+    }
+
+    fn invoice_mut(&mut self, number: u32) -> Option<&mut Billed<'a>> {
+        self.invoices
+            .iter_mut()
+            .find(|one| one.invoice.invoice == number)
+    }
+
+    /// Money goes to the invoice it was meant for, then to the oldest that is open.
+    fn share_out(&mut self) {
+        let kept = self.payments.iter().filter(|one| !one.returned);
+        let kept: Vec<(Money, Option<u32>)> = kept
+            .map(|one| (one.payment.amount.0, one.payment.invoice))
+            .collect();
+        let mut loose = Money::ZERO;
+        for (amount, meant) in kept {
+            let covered = meant
+                .and_then(|number| self.invoice_mut(number))
+                .map_or(Money::ZERO, |billed| cover(billed, amount));
+            loose = loose + amount - covered;
+        }
+        loose = loose - self.refunds.iter().map(|(_, one)| one.amount.0).sum();
+        for billed in &mut self.invoices {
+            loose = loose - cover(billed, loose);
+        }
+    }
+
+    /// The job with one payment more.
+    pub fn with_payment<'b>(&self, day: Day, payment: &'b Payment) -> Account<'b>
+    where
+        'a: 'b,
+    {
+        let mut after: Account<'b> = self.clone();
+        after.payments.push(Received {
+            day,
+            payment,
+            returned: false,
+        });
+        for billed in &mut after.invoices {
+            billed.paid = Money::ZERO;
+        }
+        after.share_out();
+        after
+    }
+
+    /// The quote that counts.
+    pub fn quote(&self) -> Option<(Day, &'a Quote)> {
+        self.quotes.last().copied()
+    }
+
+    pub fn accepted(&self) -> Option<(Day, &'a Accepted)> {
+        match self.answer {
+            Answer::Accepted { day, accepted } => Some((day, accepted)),
+            Answer::None
+            | Answer::Postponed { .. }
+            | Answer::Cancelled { .. }
+            | Answer::Declined { .. }
+            | Answer::Withdrawn { .. } => None,
+        }
+    }
+
+    /// What was signed, changes included.
+    pub fn contract(&self) -> Option<Figures> {
+        let (_, accepted) = self.accepted()?;
+        let signed = self.changes.iter().filter(|one| one.is_accepted());
+        Some(signed.fold(accepted.contract.clone(), |sum, one| {
+            sum.plus(&one.change.figures)
+        }))
+    }
+
+    /// The last final invoice that is not void.
+    pub fn last_final(&self) -> Option<&Billed<'a>> {
+        let mut kept = self.invoices.iter().filter(|one| !one.voided);
+        kept.rfind(|one| one.invoice.bills == Bills::Final)
+    }
+
+    /// Every invoice that is not void, credits not taken off: a credit forgives, and what it
+    /// forgives is not billed a second time.
+    pub fn billed(&self) -> Figures {
+        self.invoices
+            .iter()
+            .filter(|one| !one.voided)
+            .fold(Figures::default(), |sum, one| {
+                sum.plus(&one.invoice.figures)
+            })
+    }
+
+    pub fn credited(&self) -> Money {
+        let kept = self.invoices.iter().filter(|one| !one.voided);
+        kept.flat_map(|one| &one.credits)
+            .map(|credit| credit.figures.total.0)
+            .sum()
+    }
+
+    pub fn paid(&self) -> Money {
+        let received: Money = self
+            .payments
+            .iter()
+            .filter(|one| !one.returned)
+            .map(|one| one.payment.amount.0)
+            .sum();
+        received - self.refunds.iter().map(|(_, one)| one.amount.0).sum()
+    }
+
+    /// Billed, neither credited nor paid; below zero when too much came in.
+    pub fn owed(&self) -> Money {
+        self.billed().total.0 - self.credited() - self.paid()
+    }
+}
+
+/// Covers what the invoice still asks, at most `amount`; answers how much that was.
+fn cover(billed: &mut Billed<'_>, amount: Money) -> Money {
+    let covered = billed.open().min(amount).max(Money::ZERO);
+    billed.paid = billed.paid + covered;
+    covered
+}

@@ -1,0 +1,108 @@
+//! The days of a customer's right to cancel (16 CFR 429, as restated; never legal advice).
+//!
+//! A business day is any calendar day except Sunday and the federal holidays (429.0(f), as
+//! quoted by a state banking division in 1998). The rule does not say whether a holiday's
+//! observed day counts; the date on the form may be later than the third day and never
+//! earlier (429.1(c), quoted second-hand), so neither the day itself nor its observed day
+//! is counted.
+
+use chrono::{Datelike, NaiveDate, Weekday};
+
+use crate::values::Day;
+
+/// The third business day after signing, at whose midnight the right ends.
+pub fn last_day(signed: Day) -> Day {
+    business_days_after(signed, 3)
+}
+
+/// Ten business days after the cancellation, to pay back what was paid (429.1(g), second-hand).
+pub fn refund_by(cancelled: Day) -> Day {
+    business_days_after(cancelled, 10)
+}
+
+fn business_days_after(day: Day, count: u32) -> Day {
+    let (mut day, mut left) = (day, count);
+    while 0 < left {
+        day = day.plus(1);
+        if counts(day) {
+            left -= 1;
+        }
+    }
+    day
+}
+
+fn counts(day: Day) -> bool {
+    let date = day.date();
+    if date.weekday() == Weekday::Sun {
+        return false;
+    }
+    // A holiday of the neighboring day may be observed on this one, across the year's end too.
+    let near = [date.year() - 1, date.year(), date.year() + 1];
+    !near
+        .into_iter()
+        .flat_map(holidays)
+        .any(|holiday| holiday == date || observed(holiday) == date)
+}
+
+/// Friday for a Saturday, Monday for a Sunday.
+fn observed(holiday: NaiveDate) -> NaiveDate {
+    match holiday.weekday() {
+        Weekday::Sat => holiday - chrono::Duration::days(1),
+        Weekday::Sun => holiday + chrono::Duration::days(1),
+        Weekday::Mon | Weekday::Tue | Weekday::Wed | Weekday::Thu | Weekday::Fri => holiday,
+    }
+}
+
+/// Federal holidays of a year, 5 USC 6103(a) (as restated).
+fn holidays(year: i32) -> Vec<NaiveDate> {
+    let date = |month, day| NaiveDate::from_ymd_opt(year, month, day);
+    let nth = |month, weekday, n| NaiveDate::from_weekday_of_month_opt(year, month, weekday, n);
+    let last_monday_of_may = nth(5, Weekday::Mon, 5).or_else(|| nth(5, Weekday::Mon, 4));
+    [
+        date(1, 1),
+        nth(1, Weekday::Mon, 3),
+        nth(2, Weekday::Mon, 3),
+        last_monday_of_may,
+        // A holiday since 2021.
+        date(6, 19).filter(|_| 2021 <= year),
+        date(7, 4),
+        nth(9, Weekday::Mon, 1),
+        nth(10, Weekday::Mon, 2),
+        date(11, 11),
+        nth(11, Weekday::Thu, 4),
+        date(12, 25),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Computed from the rule by an independent table and checked there with a public list of
+    /// holidays; the later of the two readings.
+    #[test]
+    fn the_last_day_is_never_too_early() {
+        #[track_caller]
+        fn case(signed: &str, last: &str) {
+            assert_eq!(
+                last_day(signed.parse().unwrap()).to_string(),
+                last,
+                "{signed}"
+            );
+        }
+
+        case("2026-03-02", "2026-03-05");
+        case("2026-03-04", "2026-03-07");
+        case("2026-03-05", "2026-03-09");
+        case("2026-03-06", "2026-03-10");
+        case("2026-03-07", "2026-03-11");
+        case("2026-03-08", "2026-03-11");
+        case("2026-11-25", "2026-11-30");
+        case("2026-07-02", "2026-07-08");
+        case("2026-05-22", "2026-05-27");
+        case("2026-12-31", "2027-01-05");
+    }
+}

@@ -1,0 +1,115 @@
+//! Change orders, invoices, credits and money, as records hold them.
+
+use serde::{Deserialize, Serialize};
+
+use super::{Figures, Input, Line, Pdf};
+use crate::office::text::{Cents, Day};
+
+/// More or less work than was signed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Change {
+    pub change: u32,
+    pub title: String,
+    pub because: Option<String>,
+    /// What the customer reads of it.
+    pub lines: Vec<ChangeLine>,
+    pub figures: Figures,
+    /// What it costs, for the office.
+    pub work: Vec<ChangeWork>,
+    /// Working days more, or fewer.
+    pub days: i32,
+    /// The day whose prices count where the work names no pour.
+    pub priced: Day,
+    /// The change order, the business and the price book, word for word.
+    pub inputs: Vec<Input>,
+    pub pdf: Option<Pdf>,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ChangeLine {
+    pub says: String,
+    /// Before tax; below zero where it is taken off.
+    pub price: Cents,
+    /// What will be done, or no longer done, in the words of a quote.
+    pub work: Vec<WorkLine>,
+}
+
+/// A word and what it says: `Finish` and `broom`.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct WorkLine {
+    pub word: String,
+    pub text: String,
+}
+
+/// Work that a change adds or leaves out, and every line of its price.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ChangeWork {
+    pub is_deducted: bool,
+    pub cost: Cents,
+    pub price: Cents,
+    pub lines: Vec<Line>,
+}
+
+/// A bill.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Invoice {
+    pub invoice: u32,
+    pub bills: Bills,
+    pub lines: Vec<InvoiceLine>,
+    pub figures: Figures,
+    pub due: Day,
+    /// The business as it was, word for word.
+    pub inputs: Vec<Input>,
+    pub pdf: Option<Pdf>,
+}
+
+/// What an invoice is for.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub enum Bills {
+    /// A payment of the schedule, from 0.
+    Stage(usize),
+    /// Contract and changes, less what was billed.
+    Final,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct InvoiceLine {
+    pub says: String,
+    pub price: Cents,
+}
+
+/// Less owed than was billed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Credit {
+    pub credit: u32,
+    pub invoice: u32,
+    pub because: String,
+    pub figures: Figures,
+    /// The business as it was, word for word.
+    pub inputs: Vec<Input>,
+    pub pdf: Option<Pdf>,
+}
+
+/// Money that came in, or went back.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Payment {
+    pub payment: u32,
+    pub amount: Cents,
+    /// `check 1042`, `card`, `cash` and the like.
+    pub how: String,
+    /// The invoice it was meant for; none goes to the oldest first.
+    pub invoice: Option<u32>,
+    /// The business as it was, word for word.
+    pub inputs: Vec<Input>,
+    /// The receipt.
+    pub pdf: Option<Pdf>,
+}

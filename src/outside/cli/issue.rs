@@ -1,0 +1,138 @@
+//! Issuing a quote: its number, its record, its PDF for good.
+
+use std::path::Path;
+
+use crate::costing::Offer;
+use crate::office::account::Account;
+use crate::office::chain::hash;
+use crate::office::name::{Event, Name};
+use crate::office::record::{Pdf, What};
+use crate::office::rules;
+use crate::outside::cabinet::{self, Row};
+use crate::outside::desk::Desk;
+use crate::outside::files::records::Held;
+use crate::outside::{filing, making};
+use crate::reading::{Problem, Problems, Sources};
+
+/// How a quote goes out.
+pub(super) struct Plan<'a> {
+    pub revise: Option<&'a str>,
+    pub another: bool,
+    pub dry_run: bool,
+}
+
+/// What was, or would be, issued.
+pub(super) struct Issued {
+    pub pdf: Vec<u8>,
+    /// One line for the terminal.
+    pub said: String,
+}
+
+/// Gives the quote its number and files it; what stands in the way is reported.
+pub(super) fn issue(
+    desk: &Desk,
+    offer: &Offer,
+    plan: &Plan<'_>,
+    sources: &Sources,
+    problems: &mut Problems,
+) -> Option<Issued> {
+    let folder = cabinet::folder(&desk.folder);
+    let held = super::held(&folder, problems)?;
+    let (number, row, previous) = if let Some(number) = plan.revise {
+        let row = cabinet::of_number(held.folder(), number, problems)?;
+        let previous = row.seals.last().cloned();
+        (number.to_owned(), row, previous)
+    } else {
+        if !plan.another {
+            refuse_twice(&held, desk, problems)?;
+        }
+        let (number, previous) =
+            cabinet::next_number(&held, &desk.business.numbers, desk.quoted, problems)?;
+        (number.to_string(), Row::default(), previous)
+    };
+    let revision = 1 + revisions(&row);
+    let shown = if revision == 1 {
+        number.clone()
+    } else {
+        format!("{number}, revision {revision}")
+    };
+    let made = making::quote(desk, offer, Some(&shown), problems)?;
+    let stem = Name {
+        number: crate::input::phrases::Number::written(&number)?,
+        place: row.next(),
+        event: Event::Quote,
+    };
+    let pdf = Pdf {
+        name: format!("{stem}.pdf"),
+        sha256: hash(&made.pdf),
+    };
+    let quote = filing::quote(desk, offer, &made.view, revision, pdf, sources);
+    let what = What::Quote(Box::new(quote));
+    let account = Account::replay(&row.records);
+    if plan.revise.is_some()
+        && let Err(refusal) = rules::may(&account, &number, desk.quoted, &what, false)
+    {
+        problems.push(super::refused(refusal));
+        return None;
+    }
+    let record = cabinet::record(&number, row.next(), desk.quoted, previous, what);
+    if plan.dry_run {
+        return Some(Issued {
+            pdf: made.pdf,
+            said: format!("would issue {shown}\n"),
+        });
+    }
+    super::filed(cabinet::file(&held, &record, Some(&made.pdf)), problems)?;
+    let forms = if desk.business.quote.cancellation.is_some() {
+        "at signing  write both dates on both cancellation forms; check your state's law\n"
+    } else {
+        ""
+    };
+    Some(Issued {
+        said: format!(
+            "issued      {shown}, on record as {}\n{forms}",
+            place(&folder, &stem)
+        ),
+        pdf: made.pdf,
+    })
+}
+
+fn revisions(row: &Row) -> u32 {
+    let quotes = row
+        .records
+        .iter()
+        .filter(|record| record.what.event() == Event::Quote);
+    u32::try_from(quotes.count()).expect("no job has that many revisions")
+}
+
+fn place(folder: &Path, stem: &Name) -> String {
+    folder.join(format!("{stem}.json")).display().to_string()
+}
+
+/// The same takeoff for the same customer goes out once, unless the owner says otherwise.
+fn refuse_twice(held: &Held, desk: &Desk, problems: &mut Problems) -> Option<()> {
+    let before = problems.len();
+    for (number, names) in cabinet::names(held.folder(), problems) {
+        let closed = |event| matches!(event, Event::Declined | Event::Withdrawn | Event::Cancelled);
+        if names.iter().any(|name| closed(name.event)) {
+            continue;
+        }
+        let row = cabinet::row(held.folder(), &names, problems);
+        let account = Account::replay(&row.records);
+        let Some((day, quote)) = account.quote() else {
+            continue;
+        };
+        if quote.job == desk.takeoff.name && quote.customer == desk.takeoff.customer.name {
+            problems.push(
+                Problem::new(
+                    "issued-already",
+                    format!("`{}` for {} went out on {day} as {number}", quote.job, quote.customer),
+                )
+                .help(format!(
+                    "`--revise {number}` sends a revision; `--another` makes a second quote all the same"
+                )),
+            );
+        }
+    }
+    (problems.len() == before).then_some(())
+}

@@ -1,0 +1,125 @@
+//! `flatwork jobs`, `owed`, `statement`: what stands where.
+
+use std::collections::BTreeMap;
+use std::process::ExitCode;
+
+use super::target::{In, Target, shown};
+use super::{Format, say};
+use crate::documents::views::office::ledger::{self, Line};
+use crate::documents::views::office::win_rate;
+use crate::office::account::Account;
+use crate::outside::cabinet::{self, Row};
+use crate::outside::{exports, files};
+use crate::reading::{Problems, Sources};
+use crate::values::Day;
+
+#[derive(Debug, clap::Args)]
+pub(super) struct Overview {
+    #[command(flatten)]
+    place: In,
+    /// As of this day; else today
+    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    on: Option<Day>,
+    /// Text to read, or JSON or CSV for the bookkeeper
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    format: Format,
+}
+
+/// The overview, or how many quotes became jobs.
+#[derive(Debug, clap::Args)]
+pub(super) struct Jobs {
+    #[command(flatten)]
+    overview: Overview,
+    /// Only jobs in this state: quoted, expired, postponed, signed, paid, declined, withdrawn, cancelled
+    #[arg(long, value_name = "STATE", conflicts_with = "win_rate")]
+    state: Option<String>,
+    /// How many quotes became jobs, by kind of work
+    #[arg(long)]
+    win_rate: bool,
+}
+
+pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
+    let format = arguments.overview.format;
+    with_rows(&arguments.overview, |rows, today| {
+        if arguments.win_rate {
+            let accounts: Vec<Account<'_>> = rows
+                .values()
+                .map(|row| Account::replay(&row.records))
+                .collect();
+            let rates = win_rate::rates(&accounts, today);
+            return match format {
+                Format::Text => win_rate::text(&rates),
+                Format::Json => exports::ledger::win_rate_json(&rates),
+                Format::Csv => exports::ledger::win_rate_csv(&rates),
+            };
+        }
+        let lines: Vec<Line> = rows
+            .iter()
+            .filter_map(|(number, row)| ledger::line(number, &Account::replay(&row.records), today))
+            .filter(|line| {
+                arguments
+                    .state
+                    .as_ref()
+                    .is_none_or(|state| line.state == state)
+            })
+            .collect();
+        match format {
+            Format::Text => ledger::overview(&lines),
+            Format::Json => exports::ledger::jobs_json(&lines),
+            Format::Csv => exports::ledger::jobs_csv(&lines),
+        }
+    })
+}
+
+pub(super) fn owed(arguments: &Overview) -> ExitCode {
+    with_rows(arguments, |rows, today| {
+        let accounts: BTreeMap<String, Account<'_>> = rows
+            .iter()
+            .map(|(number, row)| (number.clone(), Account::replay(&row.records)))
+            .collect();
+        let open = ledger::open(&accounts, today);
+        match arguments.format {
+            Format::Text => ledger::owed(&open),
+            Format::Json => exports::ledger::owed_json(&open),
+            Format::Csv => exports::ledger::owed_csv(&open),
+        }
+    })
+}
+
+fn with_rows(
+    arguments: &Overview,
+    show: impl FnOnce(&BTreeMap<String, Row>, Day) -> String,
+) -> ExitCode {
+    let mut problems = Problems::default();
+    let done = arguments.place.home(&mut problems).and_then(|home| {
+        let folder = cabinet::folder(&home);
+        let names = cabinet::names(&folder, &mut problems);
+        let rows: BTreeMap<String, Row> = names
+            .iter()
+            .map(|(number, names)| {
+                (
+                    number.to_string(),
+                    cabinet::row(&folder, names, &mut problems),
+                )
+            })
+            .collect();
+        if !problems.is_empty() {
+            return None;
+        }
+        say(&show(&rows, arguments.on.unwrap_or_else(files::today)));
+        Some(())
+    });
+    shown(done, &problems, &Sources::default())
+}
+
+#[derive(Debug, clap::Args)]
+pub(super) struct Statement {
+    #[command(flatten)]
+    target: Target,
+}
+
+pub(super) fn statement(arguments: &Statement) -> ExitCode {
+    arguments.target.look(|case, _| {
+        say(&ledger::statement(case.number, case.account));
+    })
+}

@@ -1,0 +1,135 @@
+//! `flatwork pay`, `returned`, `refund`: money as it comes and goes.
+
+use std::process::ExitCode;
+
+use super::target::{Case, Entry, Target};
+use crate::input::business::Business;
+use crate::office::account::Account;
+use crate::office::name::Event;
+use crate::office::record::{Payment, What};
+use crate::office::text::Cents;
+use crate::outside::{home, paper};
+use crate::reading::{Problems, Sources};
+use crate::values::{Day, Money};
+
+#[derive(Debug, clap::Args)]
+pub(super) struct Pay {
+    #[command(flatten)]
+    target: Target,
+    /// How much, as 1290.02
+    #[arg(value_name = "AMOUNT", value_parser = super::money)]
+    amount: Money,
+    /// How: check 1042, card, cash
+    #[arg(long, value_name = "WORDS", default_value = "check")]
+    how: String,
+    /// The invoice it is for: 2 for 2026-0041-2; else the oldest that is open
+    #[arg(long, value_name = "INVOICE")]
+    invoice: Option<u32>,
+}
+
+#[derive(Debug, clap::Args)]
+pub(super) struct Back {
+    #[command(flatten)]
+    target: Target,
+    /// The payment, as `flatwork statement` counts them
+    payment: u32,
+    /// Why, in a few words
+    #[arg(long, value_name = "WORDS")]
+    because: String,
+}
+
+pub(super) fn pay(arguments: &Pay) -> ExitCode {
+    arguments.target.record(false, |case, sources, problems| {
+        let left = case.account.owed() - arguments.amount;
+        let left = if left < Money::ZERO {
+            format!("{} more than is billed so far", -left)
+        } else {
+            format!("{left} of what is billed is still open")
+        };
+        let before = case.account.payments.len();
+        let said = format!(
+            "paid        {} to {}; {left}\n",
+            arguments.amount, case.number
+        );
+        let paper = Paper {
+            event: Event::Paid,
+            make: paper::receipt,
+            what: What::Paid,
+        };
+        entry(arguments, case, before, said, &paper, sources, problems)
+    })
+}
+
+pub(super) fn refund(arguments: &Pay) -> ExitCode {
+    arguments.target.record(false, |case, sources, problems| {
+        let before = case.account.refunds.len();
+        let said = format!("refunded    {} of {}\n", arguments.amount, case.number);
+        let paper = Paper {
+            event: Event::Refunded,
+            make: paper::refund,
+            what: What::Refunded,
+        };
+        entry(arguments, case, before, said, &paper, sources, problems)
+    })
+}
+
+/// Sets the page of a payment.
+type Receipt = fn(&str, Day, &Account<'_>, &Payment, &Business, &mut Problems) -> Option<Vec<u8>>;
+
+/// Which receipt is written.
+struct Paper {
+    event: Event,
+    make: Receipt,
+    what: fn(Payment) -> What,
+}
+
+/// The payment on record, with its receipt.
+fn entry(
+    arguments: &Pay,
+    case: &Case<'_>,
+    before: usize,
+    said: String,
+    paper: &Paper,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<Entry> {
+    let (business, input) = home::business(&case.home, sources, problems)?;
+    let mut payment = Payment {
+        payment: u32::try_from(before).ok()? + 1,
+        amount: Cents(arguments.amount),
+        how: arguments.how.clone(),
+        invoice: arguments.invoice,
+        inputs: vec![input],
+        pdf: None,
+    };
+    let made = (paper.make)(
+        case.number,
+        case.day,
+        case.account,
+        &payment,
+        &business,
+        problems,
+    )?;
+    payment.pdf = Some(case.pdf(paper.event, &made)?);
+    Some(Entry {
+        what: (paper.what)(payment),
+        pdf: Some(made),
+        said,
+    })
+}
+
+pub(super) fn returned(arguments: &Back) -> ExitCode {
+    arguments.target.record(false, |case, _, _| {
+        Some(Entry {
+            said: format!(
+                "returned    payment {} of {}: {}\n",
+                arguments.payment, case.number, arguments.because
+            ),
+            what: What::Returned {
+                payment: arguments.payment,
+                because: arguments.because.clone(),
+            },
+            pdf: None,
+        })
+    })
+}

@@ -1,0 +1,143 @@
+//! A quote as it is put on record: everything that proves its figures, and everything it says.
+
+use super::desk::Desk;
+use crate::costing::{LineItem, Offer, Priced, Side};
+use crate::documents::views::office::{cause, side};
+use crate::documents::views::quote::QuoteView;
+use crate::input::book::{Basis, Class};
+use crate::input::phrases::Share;
+use crate::office::chain::hash;
+use crate::office::record::{ChoiceGroup, Combination, Figures, Input, Line, Pdf, Quote, Stage};
+use crate::office::text::{Cents, Day, Number};
+use crate::reading::Sources;
+use crate::trade::order::{Need, NeedItem};
+
+/// The quote of this desk, as it goes out.
+pub fn quote(
+    desk: &Desk,
+    offer: &Offer,
+    view: &QuoteView,
+    revision: u32,
+    pdf: Pdf,
+    sources: &Sources,
+) -> Quote {
+    let (takeoff, business) = (&desk.takeoff, &desk.business);
+    let mut kinds: Vec<String> = takeoff.slabs.iter().map(|slab| slab.kind.clone()).collect();
+    kinds.sort();
+    kinds.dedup();
+    let groups = takeoff.options.iter().map(|group| ChoiceGroup {
+        question: group.question.clone(),
+        must_choose: group.must_choose,
+        options: group.options.iter().map(|one| one.title.clone()).collect(),
+    });
+    Quote {
+        revision,
+        job: takeoff.name.clone(),
+        title: view.title.clone(),
+        customer: takeoff.customer.name.clone(),
+        address: takeoff.customer.address.clone(),
+        kinds,
+        good_until: Day(desk.quoted.plus(i64::from(business.quote.good_for.0))),
+        pours: desk.days.iter().map(|prices| Day(prices.day)).collect(),
+        choices: groups.collect(),
+        as_quoted: offer.as_quoted.0.clone(),
+        combinations: combinations(desk, offer),
+        payments: payments(desk),
+        margin_floor: Number(business.price.margin_floor.value.number()),
+        deposit_cap: Number(business.quote.deposit_cap.value.number()),
+        deposit_limit: Some(Cents(business.quote.deposit_limit.value)),
+        inputs: inputs(desk, sources),
+        view: serde_json::to_value(view).expect("a view is plain data"),
+        pdf,
+    }
+}
+
+/// Every combination with all its lines.
+pub fn combinations(desk: &Desk, offer: &Offer) -> Vec<Combination> {
+    let taken = |choice: &crate::input::job::Choice| {
+        let picks = choice.0.iter().zip(desk.takeoff.options.iter());
+        picks
+            .filter_map(|(&pick, group)| Some(group.options[pick.checked_sub(1)?].title.clone()))
+            .collect()
+    };
+    let by_choice = offer.by_choice.iter();
+    by_choice
+        .map(|(choice, priced)| Combination {
+            choice: choice.0.clone(),
+            taken: taken(choice),
+            cost: Cents(priced.totals().cost),
+            figures: figures(priced),
+            lines: lines(priced),
+        })
+        .collect()
+}
+
+/// Price and taxes of one combination.
+fn figures(priced: &Priced) -> Figures {
+    let taxes = priced.lines.iter().filter(|line| line.side == Side::Tax);
+    let taxes = taxes.map(|line| (cause(&line.cause), line.money()));
+    Figures::of(priced.totals().price, taxes.collect())
+}
+
+pub fn lines(priced: &Priced) -> Vec<Line> {
+    let mut needs = priced.needs.needs.iter();
+    let lines = priced.lines.iter();
+    lines.map(|one| line(one, needs.next())).collect()
+}
+
+/// The first lines are those of the needs, in their order.
+fn line(line: &LineItem, need: Option<&Need>) -> Line {
+    let item = need
+        .filter(|_| line.class.is_some())
+        .and_then(|need| match &need.item {
+            NeedItem::Item(item) => Some(item.value.clone()),
+            NeedItem::Lump { .. } => None,
+        });
+    let quantity = line.quantity.as_ref();
+    let price = line.price.as_ref();
+    Line {
+        cause: cause(&line.cause),
+        side: side(line.side).to_owned(),
+        class: line.class.map(|class| Class::name(class).to_owned()),
+        item,
+        quantity: quantity.map(|quantity| Number(quantity.value().normalize())),
+        unit: quantity.map(|quantity| quantity.amount().unit.symbol().to_owned()),
+        price: price.map(|dated| Number(dated.price.dollars())),
+        priced: price.map(|dated| Day(dated.from)),
+        held_until: price.and_then(|dated| match &dated.basis {
+            Basis::Held { until, .. } => Some(Day(*until)),
+            Basis::Listed => None,
+        }),
+        amount: Cents(line.money()),
+        working: line.amount.shown(),
+    }
+}
+
+fn payments(desk: &Desk) -> Vec<Stage> {
+    let payments = desk.business.payments.iter();
+    payments
+        .map(|payment| Stage {
+            when: payment.when.clone(),
+            share: match payment.share {
+                Share::Percent(percent) => percent.to_string(),
+                Share::Fraction { top, bottom } => format!("{top}/{bottom}"),
+                Share::Amount(money) => money.dollars().to_string(),
+                Share::Rest => "rest".to_owned(),
+            },
+        })
+        .collect()
+}
+
+fn inputs(desk: &Desk, sources: &Sources) -> Vec<Input> {
+    let named = ["takeoff", "business", "price book"];
+    named
+        .into_iter()
+        .zip(desk.texts)
+        .map(|(what, id)| Input {
+            what: what.to_owned(),
+            name: sources.name(id).to_owned(),
+            sha256: hash(sources.text(id).as_bytes()),
+            text: sources.text(id).to_owned(),
+        })
+        .collect()
+}
