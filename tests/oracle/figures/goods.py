@@ -129,8 +129,10 @@ class Goods:
 
     def put_on(self):
         """What finishes and sealers take, added up over all slabs and stepped once an item."""
-        parts, poured = {}, set()
+        parts, poured, before = {}, set(), None
         for slab, finish, area, edge in self.faces():
+            face = f"{slab.name} border" if slab is before else slab.name
+            before = slab
             entry = self.book.get("finishes", {}).get(finish, {})
             known(f"finish {finish}", entry, FINISH)
             for one in entry.get("items", []):
@@ -141,7 +143,7 @@ class Goods:
                         continue
                     poured.add((slab.pour, finish, key))
                 much = self.dose(dose, area, edge)
-                much = self.set(f"{slab.name} {key}", much) if per != "pour" else much
+                much = self.set(f"{face} {key}", much) if per != "pour" else much
                 parts.setdefault(key, []).append(much)
         for key, much in parts.items():
             self.buy(key, f"{key} for finishes", much)

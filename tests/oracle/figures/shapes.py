@@ -3,6 +3,7 @@
 Everything is in inches, in `decimal` with 50 digits. x grows to the east, y to the north.
 """
 
+import functools
 from decimal import Decimal as D
 from decimal import getcontext
 
@@ -42,8 +43,12 @@ class Side:
         self.start, self.end, self.bulge, self.kind = start, end, bulge, kind
         self.chord = ((end[0] - start[0]) ** 2 + (end[1] - start[1]) ** 2).sqrt()
 
-    def angle(self):
+    @functools.cached_property
+    def turned(self):
         return 4 * arctan(2 * abs(self.bulge) / self.chord)
+
+    def angle(self):
+        return self.turned
 
     def radius(self):
         rise = abs(self.bulge)
@@ -73,6 +78,7 @@ class Outline:
         dx, dy = ((side.end[i] - side.start[i]) / side.chord for i in (0, 1))
         return (-dy, dx) if self.clockwise else (dy, -dx)
 
+    @functools.cached_property
     def polygon(self):
         """Corners, with every bow made chords: halved until none stands off by over 1/32 in."""
         corners = []
@@ -94,7 +100,7 @@ class Outline:
         return corners
 
     def bounds(self, axis):
-        places = [corner[axis] for corner in self.polygon()]
+        places = [corner[axis] for corner in self.polygon]
         return min(places), max(places)
 
     def spans(self, axis, at):
@@ -112,7 +118,7 @@ class Outline:
         return spans
 
     def crossed(self, axis, is_before, at):
-        corners, other, hits = self.polygon(), 1 - axis, []
+        corners, other, hits = self.polygon, 1 - axis, []
         for a, b in zip(corners, corners[1:] + corners[:1]):
             if is_before(a) != is_before(b):
                 part = (at - a[axis]) / (b[axis] - a[axis])
