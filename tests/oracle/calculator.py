@@ -22,10 +22,11 @@ class Unclear(Exception):
     pass
 
 
-def interval(text):
-    """Four places and fewer digits are exact when fewer are printed."""
+def interval(text, is_result=False):
+    """A zero at the end is not printed, so three decimals may have been rounded to four; fewer are
+    taken as exact, but a result may have been rounded however it looks."""
     value = D(text.rstrip("%").replace(",", ""))
-    rounded = "." in text and len(text.rstrip("%").split(".")[1]) >= 4
+    rounded = is_result or len(text.rstrip("%").partition(".")[2]) >= 3
     low, high = (value - HALF, value + HALF) if rounded else (value, value)
     return (low / 100, high / 100) if text.endswith("%") else (low, high)
 
@@ -131,7 +132,7 @@ def main():
             unclear += 1
             print(f"  not arithmetic: {name} = {text}")
             continue
-        a, b = interval(result)
+        a, b = interval(result, is_result=True)
         if shift:
             more = max(D("0.01"), b / 100)
             a, b = a + more, b + more

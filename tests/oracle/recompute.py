@@ -48,7 +48,7 @@ def compare(name, theirs, job):
         said = combinations.get(taken, {})
         for key, value in totals.items():
             check(f"{label}, {key}", value, D(said.get(key, "-1")))
-        if taken:
+        if taken != job.quoted_as():
             continue
         # Lines of one title are told apart by their quantity and their amount.
         mine = sorted((title, value, much) for title, much, value in lines)

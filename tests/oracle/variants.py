@@ -3,6 +3,7 @@ demos leave alone are compared too."""
 
 import shutil
 
+DEMOS = ("garden-patio", "front-walk", "carport-and-walk", "workshop-slab", "sidewalk-panels", "stone-terrace")
 MARKUP, TAX = "profit: markup 25%", "tax: {on: sale, rate: 6%, name: sales tax}"
 SET = "set:\n  finish broom hours: {to: 14, because: two people on the curve until dark}\n"
 # name, demo, file that changes (None is the takeoff), text there, text instead
@@ -42,7 +43,7 @@ CHANGES = [
 
 def all_jobs(home, room):
     """(name, takeoff) of both demos as they are, then of every variant, written into `room`."""
-    for demo in ("garden-patio", "front-walk"):
+    for demo in DEMOS:
         yield demo, home / "demo-quotes" / f"{demo}.yaml"
     for name, demo, where, old, new in CHANGES:
         place = room / name

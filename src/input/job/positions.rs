@@ -236,10 +236,13 @@ pub(super) fn shared(slabs: &[Option<&Slab>], contacts: &[Contact]) -> Vec<Vec<E
         };
         let own = edges[i].iter().find(|part| part.side == mine);
         let own = own.map_or(EdgeKind::Open, |part| part.kind);
-        let (kind, their_kind) = if own == EdgeKind::Open {
-            between(slab, other)
-        } else {
-            (own, EdgeKind::Joined)
+        let said = other.edges.iter().find(|part| part.side == theirs);
+        // Dowels through the joint are counted once, whichever of the two names them.
+        let said = said.filter(|part| part.kind.pin().is_some() && part.kind.has_form());
+        let (kind, their_kind) = match said {
+            _ if own != EdgeKind::Open => (own, EdgeKind::Joined),
+            Some(part) => (EdgeKind::Joined, part.kind),
+            None => between(slab, other),
         };
         let (side, their_side) = (slab.outline.sides()[mine], other.outline.sides()[theirs]);
         edges[i] = divided(&edges[i], mine, &side, &contact.stretch, kind);

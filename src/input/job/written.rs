@@ -19,7 +19,7 @@ use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
 use super::{Arranged, Removal};
 use super::{EdgeKind, SlabValues};
 use crate::input::phrases::{
-    BesidePhrase, Compass, CornerPhrase, LegPhrase, SizePhrase, SpotPhrase,
+    Along, BesidePhrase, Compass, CornerPhrase, LegPhrase, SizePhrase, SpotPhrase,
 };
 use crate::reading::{At, Place};
 use crate::values::{Day, Money, Percent};
@@ -73,6 +73,23 @@ pub enum ShapeWritten {
     Size(At<SizePhrase>),
     Walked(Vec<At<LegPhrase>>, Place),
     Cornered(Vec<At<CornerPhrase>>, Place),
+}
+
+impl ShapeWritten {
+    /// What its sides say they stand against, and where.
+    fn against(&self) -> Vec<(EdgeKind, Place)> {
+        fn said<T>(sides: &[At<T>], along: fn(&T) -> &Along) -> Vec<(EdgeKind, Place)> {
+            let sides = sides.iter();
+            sides
+                .filter_map(|side| Some((along(&side.value).against?, side.place)))
+                .collect()
+        }
+        match self {
+            Self::Size(_) => Vec::new(),
+            Self::Walked(legs, _) => said(legs, |leg| &leg.along),
+            Self::Cornered(corners, _) => said(corners, |corner| &corner.along),
+        }
+    }
 }
 
 /// Something in a slab that is left open.

@@ -13,7 +13,7 @@ use crate::values::{Amount, Length, Unit};
 
 /// The lap of one size of bar in one slab, in inches.
 pub(super) fn lap(slab: &str, bar: Bar, stock: &BarStock, mix: &Mix) -> Quantity {
-    let name = format!("{slab} {bar} lap length");
+    let name = |what: &str| format!("{slab} {bar} {what}");
     let diameter = Quantity::new(
         "bar diameter",
         bar.diameter().in_inches(),
@@ -25,7 +25,7 @@ pub(super) fn lap(slab: &str, bar: Bar, stock: &BarStock, mix: &Mix) -> Quantity
     );
     match stock.lap.value {
         LapPhrase::ClassB => class_b(&name, bar, &diameter, stock, mix),
-        LapPhrase::Diameters(many) => of_diameters(&name, many, &diameter, stock),
+        LapPhrase::Diameters(many) => of_diameters(name("lap length"), many, &diameter, stock),
     }
 }
 
@@ -34,10 +34,10 @@ pub(super) fn as_length(lap: &Quantity) -> Length {
     Length::inches_up(lap.value())
 }
 
-fn of_diameters(name: &str, many: Amount, diameter: &Quantity, stock: &BarStock) -> Quantity {
+fn of_diameters(name: String, many: Amount, diameter: &Quantity, stock: &BarStock) -> Quantity {
     let many = Quantity::given("lap in bar diameters", many, stock.lap.place);
     Quantity::by(
-        "bar diameters × diameter; not a class B lap, which is longer",
+        "bar diameters × diameter; the owner's rule, not class B of ACI 318",
         name,
         Unit::Inch,
         of(&many) * diameter,
@@ -45,7 +45,13 @@ fn of_diameters(name: &str, many: Amount, diameter: &Quantity, stock: &BarStock)
 }
 
 /// The simplified development length, times 1.3, up to a whole inch.
-fn class_b(name: &str, bar: Bar, diameter: &Quantity, stock: &BarStock, mix: &Mix) -> Quantity {
+fn class_b(
+    name: &dyn Fn(&str) -> String,
+    bar: Bar,
+    diameter: &Quantity,
+    stock: &BarStock,
+    mix: &Mix,
+) -> Quantity {
     let strength = Quantity::given("strength", mix.strength.value, mix.strength.place);
     let root = Quantity::new(
         "root of the strength",
@@ -66,13 +72,13 @@ fn class_b(name: &str, bar: Bar, diameter: &Quantity, stock: &BarStock, mix: &Mi
     );
     let development = Quantity::by(
         "yield × diameter ÷ (25 × root of the strength), 20 above no. 6; ACI 318 simplified, with its usual spacing and cover (formula as restated, for ACI 318-11 Table 12.2.2)",
-        format!("{bar} development length"),
+        name("development length"),
         Unit::Inch,
         of(&grade) * diameter / (number(class_b_divisor(bar)) * &root),
     );
     Quantity::by(
         "1.3 × development length, 12 in at least: class B of ACI 318 (1.3 as restated, 12 in from memory); up to a whole inch",
-        name,
+        name("lap length"),
         Unit::Inch,
         largest(vec![
             of(&development) * number(CLASS_B),
@@ -153,6 +159,14 @@ mod tests {
         let inches = |bar, psi| lap("slab", bar, &stock("class B"), &mix(psi)).value();
         assert_eq!(inches(Bar::No4, 4000), dec!(25));
         assert_eq!(inches(Bar::No4, 3000), dec!(29));
+        // Where the root is whole, so may the lap be; a trace of decimals is no inch more.
+        for (bar, psi, lap) in [
+            (Bar::No4, 3600, 26),
+            (Bar::No8, 2500, 78),
+            (Bar::No5, 2500, 39),
+        ] {
+            assert_eq!(inches(bar, psi), Decimal::from(lap), "{bar} at {psi} psi");
+        }
         // Grade 40, no. 3 at 5,000 psi: 11.03 in, so 12 in governs.
         let mild = BarStock {
             grade: at(Amount::new(dec!(40), Unit::Plain)),

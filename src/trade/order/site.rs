@@ -32,7 +32,8 @@ pub(in crate::trade) fn works(
             Work::FormedEdges => {
                 let edges = slabs
                     .iter()
-                    .flat_map(|slab| [&slab.edges.straight, &slab.edges.curved]);
+                    .flat_map(|slab| [&slab.edges.straight, &slab.edges.deep, &slab.edges.curved])
+                    .filter(|length| !length.value().is_zero());
                 Quantity::by("edges that had a form", name, Unit::Foot, sum(edges))
             }
         };

@@ -58,7 +58,7 @@ fn a_pocket_calculator_follows_steel_too() {
     }
     let wanted = [
         "patio no. 4 lap length",
-        "no. 3 development length",
+        "patio no. 3 development length",
         "slab mesh strips",
         "patio tie wire",
         "slab ties",

@@ -54,6 +54,12 @@ fn adhesive_for_smooth_dowels_that_are_grouted() {
     assert_eq!(places(net, 1), dec!(418.3));
     assert_eq!(places(net / dec!(16.387064), 2), dec!(25.53));
     assert_eq!(value(&offer, "adhesive, epoxy"), dec!(2));
+    // Naming the adhesive is enough; `bonded: no` takes it away again.
+    let said = kind.replace("bonded: yes, ", "");
+    let named = pinned(20, "doweled", &said);
+    assert_eq!(value(&named, "slab adhesive for dowels"), net);
+    let free = pinned(20, "doweled", &kind.replace("bonded: yes", "bonded: no"));
+    assert!(free.quoted().needs.slabs[0].dowels[0].adhesive.is_none());
 }
 
 /// Dowels every 4 ft into an old slab (common practice, no source), 12 in from the corners; a
@@ -74,4 +80,38 @@ fn dowels_every_four_feet_into_an_old_slab() {
     let tied = pinned(20, "tied", "bar: no. 4, adhesive: none");
     assert_eq!(value(&tied, "slab ties"), dec!(10));
     assert_eq!(value(&tied, "slab isolation strip"), dec!(0));
+}
+
+/// Through the joint between two pours they are counted once, whichever slab names them.
+#[test]
+fn dowels_through_a_bulkhead_are_counted_once() {
+    let book = with(
+        BOOK,
+        &[
+            (
+                "items:\n",
+                "items:\n  pin: {unit: piece, class: material, prices: {2026-03-01: 2.00}}\n",
+            ),
+            (
+                "\nfiber:\n",
+                "\ndowels:\n  one: {item: pin, bar: 1/2 in smooth}\n\nfiber:\n",
+            ),
+        ],
+    );
+    let bought = |first: &str, second: &str| {
+        let job = format!(
+            "customer: Ira Sample\npour:\n  - {{day: 2026-06-15, slabs: [first]}}\n  - {{day: 2026-07-06, slabs: [second]}}\nslabs:\n  first: {{kind: slab, size: 20 ft x 10 ft{first}}}\n  second: {{kind: slab, size: 20 ft x 10 ft, beside: \"first, north edge, 0 ft from west end\"{second}}}"
+        );
+        let offer = desk(&job, BUSINESS, &book).offer();
+        let forms = value(&offer, "first straight form") + value(&offer, "second straight form");
+        (value(&offer, "dowels, one"), forms)
+    };
+    let (north, south) = (
+        ", edges: {north: doweled bulkhead}",
+        ", edges: {south: doweled bulkhead}",
+    );
+    // 18 ft between the outermost, 9 spaces of 24 in; forms along three sides twice and between.
+    for (first, second) in [(north, ""), ("", south), (north, south)] {
+        assert_eq!(bought(first, second), (dec!(10), dec!(100)));
+    }
 }

@@ -90,7 +90,8 @@ class Goods:
         gap = inches(self.order["stake spacing"]) / FT
         pieces = [(feet, ends) for s in self.slabs for feet, ends in s.forms_apart()]
         self.role("stakes", "stakes", [up(feet / gap, D(1)) + ends for feet, ends in pieces])
-        strip = [p.feet for s in self.slabs for p in s.pieces if p.kind in STRIP]
+        strip = [p.feet for s in self.slabs for p in s.pieces + s.inner if p.kind in STRIP]
+        strip += [box.around for box in self.all_boxes() if box.isolated]
         self.role("isolation strip", "isolation strip", strip)
         wide, lap = inches(self.order["retarder width"]), inches(self.order["retarder lap"])
         under = [s.area * wide / (wide - lap) for s in self.slabs if s.value.get("vapor retarder") == "yes"]

@@ -1,10 +1,13 @@
 """One job: its files, what is bought at which price, and every combination of its options."""
 
+import copy
 import datetime
 import itertools
 from decimal import Decimal as D
 from pathlib import Path
 
+from .boxes import Boxes
+from .dowels import Dowels
 from .goods import Goods
 from .labor import Labor
 from .machines import Machines
@@ -12,15 +15,17 @@ from .orders import Orders
 from .reading import amount, cents, inches, known, load, number, percent, up
 from .removal import Removal
 from .sell import Sell
+from .site import Site
 from .slab import Slab, share_edges
 
 JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "exposure", "access", "zone"}
 JOB |= {"hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
-JOB |= {"not included", "notes", "price", "difficulty"}
+JOB |= {"not included", "notes", "price", "difficulty", "left alone", "site"}
 BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
-BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms"}
+BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
 BOOK |= {"finishes", "colors", "sealers", "disposal", "supply", "pump", "buggy", "use", "rates"}
+BOOK |= {"dowels", "boxes", "site"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
 USE |= {"vapor retarder", "curing cover"}
@@ -28,23 +33,29 @@ ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "work", "taxed"}
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
 ORDER |= {"compound coverage": "200 sq ft", "deep form over": "8 in"}
-ORDER |= {"retarder width": "10 ft", "retarder lap": "6 in"}
+ORDER |= {"retarder width": "10 ft", "retarder lap": "6 in", "smallest opening": "2 sq ft"}
 
 
-class Job(Orders, Goods, Removal, Machines, Labor, Sell):
+class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
     def __init__(self, takeoff, business, book, today):
         self.job, self.business, self.book = load(takeoff), load(business), load(book)
+        self.today, self.file_name = today, Path(takeoff).stem
+        self.read()
+
+    def read(self):
         known("takeoff", self.job, JOB)
         known("business", self.business, BUSINESS)
         known("book", self.book, BOOK)
         known("use", self.book["use"], USE)
-        self.name = self.job.get("job", Path(takeoff).stem)
+        self.name = self.job.get("job", self.file_name)
         self.order = ORDER | self.business.get("order", {})
         known("order", self.order, [*ORDER, "groove depth"])
         self.crew = {"people": "2", "hours in a day": "8", "travel": "0 hours", "round days up to": "1/2"}
         self.crew |= {"difficulty": "100%"} | self.business.get("crew", {})
-        self.slabs = [Slab(n, v, self.business["kinds"]) for n, v in self.job["slabs"].items()]
-        self.arrange_pours(self.job.get("quoted", today))
+        self.slabs = [
+            Slab(n, v, self.business["kinds"], self.book, self.order) for n, v in self.job["slabs"].items()
+        ]
+        self.arrange_pours(self.job.get("quoted", self.today))
         share_edges(self.slabs)
         for slab in self.slabs:
             self.surface(slab)
@@ -147,12 +158,46 @@ class Job(Orders, Goods, Removal, Machines, Labor, Sell):
 
     def estimate(self, chosen):
         """Every line of one combination, then overhead to tax, as (title, quantity, amount)."""
+        if any("change" in option or "drop" in option for option in chosen):
+            return self.written_in(chosen).estimate([])
+        return self.priced([option.get("add", []) for option in chosen])
+
+    def written_in(self, chosen):
+        """The job as if the takeoff had said what is chosen."""
+        job = copy.deepcopy(self.job)
+        for option in chosen:
+            for name, changed in option.get("change", {}).items():
+                own = job["slabs"][name]
+                own = {"size": own} if isinstance(own, str) else own
+                job["slabs"][name] = {**own, **changed}
+            job["extra"] = [*job.get("extra", []), *option.get("add", [])]
+        for name in [name for option in chosen for name in option.get("drop", [])]:
+            job["slabs"].pop(name, None)
+            for key in ("remove", "extra"):
+                job[key] = [entry for entry in job.get(key, []) if name not in entry]
+        # Without its neighbor a slab lies by itself, and a pour without slabs falls away.
+        for own in job["slabs"].values():
+            if isinstance(own, dict) and own.get("beside", "").split(",")[0] not in job["slabs"]:
+                own.pop("beside", None)
+        if isinstance(job.get("pour"), list):
+            for pour in job["pour"]:
+                pour["slabs"] = [name for name in pour["slabs"] if name in job["slabs"]]
+            job["pour"] = [pour for pour in job["pour"] if pour["slabs"]]
+        other = copy.copy(self)
+        other.job = job
+        other.read()
+        return other
+
+    def priced(self, added):
         self.lines, self.item_work = [], []
         self.order_concrete()
         self.goods()
+        self.pins()
+        self.set_boxes()
+        self.site_goods()
         self.pumps()
         self.removals()
-        self.extras(chosen)
+        self.extras(added)
         hours = self.labor()
         self.machines(hours)
         permit = self.job.get("permit", "none")
@@ -160,17 +205,25 @@ class Job(Orders, Goods, Removal, Machines, Labor, Sell):
             self.buy(permit, "permit", [D(1)])
         return self.sell()
 
-    def combinations(self):
-        """Names taken -> what they add; a choose-one group includes `as quoted`."""
-        groups = []
+    def groups(self):
+        """The choices of each question: (name, option), or None where nothing need be taken."""
         for entry in self.job.get("options", []):
             if "choose one" in entry:
-                known("choose one", entry, ("choose one", "from"))
-                groups.append([None, *(pair for one in entry["from"] for pair in one.items())])
+                known("choose one", entry, ("choose one", "from", "must choose"))
+                answers = [pair for one in entry["from"] for pair in one.items()]
+                must = entry.get("must choose") == "yes"
+                yield answers if must else [None, *answers]
             else:
-                groups.append([None, *entry.items()])
-        for taken in itertools.product(*groups):
+                yield [None, *entry.items()]
+
+    def quoted_as(self):
+        """What is taken in the job as quoted: the first answer of what must be chosen."""
+        return tuple(group[0][0] for group in self.groups() if group[0])
+
+    def combinations(self):
+        """Names taken -> the options; a choose-one group includes `as quoted`."""
+        for taken in itertools.product(*self.groups()):
             taken = [pair for pair in taken if pair]
             for name, option in taken:
-                known(f"option {name}", option, ("add", "says"))
-            yield tuple(name for name, _ in taken), [option["add"] for _, option in taken]
+                known(f"option {name}", option, ("add", "says", "change", "drop"))
+            yield tuple(name for name, _ in taken), [option for _, option in taken]

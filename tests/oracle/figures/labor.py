@@ -28,6 +28,7 @@ class Labor:
         work |= {"form straight": straight, "form curved": curved, "form deep": deep}
         work["vapor retarder"] = sum(s.area for s in slabs if s.value.get("vapor retarder") == "yes")
         work["bars"] = self.placed
+        work["drill holes"] = self.holes()
         work["mesh"] = sum(s.area for s in slabs if s.value.get("mesh", "none") != "none")
         for order in self.orders:  # placing goes by ordered yards
             task = f"place by {order.by}"
@@ -50,6 +51,7 @@ class Labor:
                 sealed[slab.seal] = sealed.get(slab.seal, D(0)) + slab.area
         for seal, area in sealed.items():
             found.append((f"seal {seal}", area, self.book["sealers"][seal]["hours"], False))
+        found += self.site_tasks() + self.box_tasks()
         return found + [(*one, True) for one in self.item_work]
 
     def returns(self):

@@ -122,7 +122,8 @@ class Orders:
         day = datetime.date.fromisoformat(pour["day"])
         items = [(key, key) for key in supply.get("fees", [])]
         if "zone" in self.job:
-            items.append((supply["zones"][self.job["zone"]], f"zone {self.job['zone']}"))
+            key = supply["zones"][self.job["zone"]]
+            items += [] if key == "none" else [(key, f"zone {self.job['zone']}")]
         # A day that was only counted from the day of the quote is not a Saturday yet.
         if "saturday" in supply and pour["said"] and day.weekday() == 5:
             items.append((supply["saturday"], "Saturday"))

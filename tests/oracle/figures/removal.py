@@ -2,7 +2,7 @@
 
 from decimal import Decimal as D
 
-from . import shapes
+from . import named
 from .reading import YARD, amount, inches, known, rate, singular, up
 
 KEYS = ("size", "depth", "of", "break", "reinforced", "saw cut", "stays")
@@ -13,7 +13,7 @@ def area_and_depth(own):
     parts = size.split(" x ")
     if size.startswith("circle "):
         first, *rest = parts
-        area = shapes.circle(inches(first[7:])).area / 144
+        area = named.circle(inches(first[7:])).area / 144
     elif amount(parts[0])[1] == "sq ft":
         first, *rest = parts
         area = amount(first)[0]

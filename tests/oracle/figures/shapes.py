@@ -1,4 +1,4 @@
-"""Plane shapes for the oracle: walked outlines with bulges, rectangles, circles.
+"""Plane outlines for the oracle: sides straight or bowed, area, lines across.
 
 Everything is in inches, in `decimal` with 50 digits. x grows to the east, y to the north.
 """
@@ -121,6 +121,16 @@ class Outline:
         assert len(hits) % 2 == 0, "a line enters as often as it leaves"
         return list(zip(hits[::2], hits[1::2]))
 
+    def over(self, axis, at):
+        """The same of an opening: also where the line runs along one of its edges."""
+        below = self.crossed(axis, lambda corner: corner[axis] < at, at)
+        return below or self.crossed(axis, lambda corner: corner[axis] <= at, at)
+
+    def moved(self, east, north):
+        move = lambda place: (place[0] + east, place[1] + north)
+        sides = [Side(move(s.start), move(s.end), s.bulge, s.kind) for s in self.sides]
+        return Outline(sides, self.is_round)
+
     def looks(self, side):
         """The direction a straight side looks to, if it is one of the four."""
         out = self.outward(side) if side.bulge == 0 else None
@@ -150,28 +160,3 @@ class Outline:
         found = [s for s in self.sides if s.bulge == 0 and self.outward(s) == want]
         reach = lambda s: s.start[0] * want[0] + s.start[1] * want[1]
         return max(found, key=lambda s: (reach(s), s.chord))
-
-
-def circle(diameter):
-    """Two half circles."""
-    top, low = (D(0), diameter / 2), (D(0), -diameter / 2)
-    return Outline([Side(low, top, diameter / 2, "open"), Side(top, low, diameter / 2, "open")], True)
-
-
-def walked(legs):
-    """Outline from (direction, inches, bulge, kind) as walked with the tape."""
-    sides, here = [], (D(0), D(0))
-    for direction, length, bulge, kind in legs:
-        dx, dy = STEPS[direction]
-        there = (here[0] + dx * length, here[1] + dy * length)
-        sides.append(Side(here, there, bulge, kind))
-        here = there
-    assert here == (0, 0), "the walk does not close"
-    return Outline(sides)
-
-
-def rectangle(east_west, north_south, kinds):
-    """Its sides are numbered south, east, north, west."""
-    turns = [("east", "south", east_west), ("north", "east", north_south)]
-    turns += [("west", "north", east_west), ("south", "west", north_south)]
-    return walked([(go, n, D(0), kinds.get(edge, "open")) for go, edge, n in turns])

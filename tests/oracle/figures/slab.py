@@ -3,16 +3,24 @@
 import functools
 from decimal import Decimal as D
 
-from . import shapes
-from .reading import FT, YARD, NotCovered, inches, known, number, up
+from . import named
+from .boxes import Box
+from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 
-STRIP = {"house", "existing concrete", "curb", "isolated"}  # a strip, no form
-FORMED = {"open", "bulkhead"}
+STRIP = {"house", "existing concrete", "doweled existing concrete", "curb", "isolated"}  # a strip, no form
+FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
-USUAL |= {"curing", "joints", "fall", "thickened", "vapor retarder"}
+USUAL |= {"curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
+SLAB_KEYS |= {"boxes", "cut out", "siding clearance", "public", "cross fall"}
 COMPASS = ("north", "east", "south", "west")
 OPPOSITE = {"north": "south", "south": "north", "east": "west", "west": "east"}
+
+
+def edge_kind(text):
+    """`existing concrete, doweled` and `doweled existing concrete` are the same."""
+    kind, _, pin = text.partition(", ")
+    return f"{pin} {kind}" if pin else kind
 
 
 class Piece:
@@ -27,7 +35,7 @@ class Piece:
 
 
 class Slab:
-    def __init__(self, name, written, kinds):
+    def __init__(self, name, written, kinds, book, order):
         own = {"size": written} if isinstance(written, str) else written
         words = [own.get("kind", name), *reversed(name.split())]
         self.kind = next(word for word in words if word in kinds)
@@ -37,31 +45,58 @@ class Slab:
         self.is_step = self.kind == "step"
         self.pour = 0
         if "outline" in own:
-            self.shape = shapes.walked([self.leg(text) for text in own["outline"]])
+            self.shape = named.walked([self.leg(text) for text in own["outline"]])
+            middle = None
         else:
-            self.shape = self.sized(own["size"], own.get("edges", {}))
-        self.area = self.shape.area / 144
+            self.shape, middle = self.sized(own["size"], own.get("edges", {}))
+        self.holes = [(middle, "open")] if middle else []
+        self.holes += [self.hole(entry) for entry in own.get("cut out", [])]
+        self.smallest = amount(order["smallest opening"])[0]
+        # The middle of a ring is taken off however small it is.
+        taken = [h.area / 144 for h, _ in self.holes if h is middle or h.area / 144 >= self.smallest]
+        self.area = self.shape.area / 144 - sum(taken)
         self.pieces = [Piece(s, D(0), s.length(), s.kind) for s in self.shape.sides]
+        self.inner = [Piece(s, D(0), s.length(), kind) for h, kind in self.holes for s in h.sides]
         self.thin, self.thick, self.toward = self.thicknesses(self.value["thickness"])
+        self.boxes = [Box(entry, book) for entry in own.get("boxes", [])]
         self.flight = self.steps(own["steps"]) if "steps" in own else None
         self.stoop_of(own.get("stoop"))
 
     @staticmethod
     def sized(size, edges):
-        words = size.split()
-        if words[0] == "circle":
-            return shapes.circle(inches(size[7:]))
-        if size.count(" x ") != 1 or not words[0][0].isdigit():
-            raise NotCovered(f"size `{size}`")
         known("edges", edges, COMPASS)
+        edges = {edge: edge_kind(kind) for edge, kind in edges.items()}
+        found = named.named(size)
+        if found:
+            if edges:
+                raise NotCovered(f"edges of `{size}`")
+            return found
         east_west, north_south = size.split(" x ")
-        return shapes.rectangle(inches(east_west), inches(north_south), edges)
+        return named.rectangle(inches(east_west), inches(north_south), edges), None
+
+    def hole(self, entry):
+        """An opening where it lies: from two sides of the slab to its own nearest sides."""
+        ((name, own),) = entry.items()
+        known(f"cut out {name}", own, ("size", "at", "edge"))
+        shape, middle = self.sized(own["size"], {})
+        if middle:
+            raise NotCovered(f"a ring in `{name}`")
+        move = [D(0), D(0)]
+        for part in own["at"].split(" and "):
+            distance, side = part.split(" from ")
+            axis = 0 if side in ("east", "west") else 1
+            (low, high), (mine, other) = self.shape.bounds(axis), shape.bounds(axis)
+            near = low + inches(distance) - mine
+            move[axis] = near if side in ("west", "south") else high - inches(distance) - other
+        return shape.moved(*move), edge_kind(own.get("edge", "open"))
 
     @staticmethod
     def leg(text):
         parts = [part.strip() for part in text.split(",")]
-        direction, length = parts[0].split(" ", 1)
-        if direction not in COMPASS:
+        direction, length = None, "0 in"
+        if parts[0] != "back to start":
+            direction, length = parts[0].split(" ", 1)
+        if direction not in (None, *COMPASS):
             raise NotCovered(f"leg `{text}`")
         bulge, kind = D(0), "open"
         for part in parts[1:]:
@@ -71,6 +106,8 @@ class Slab:
                 bulge = inches(part[6:])
             elif part.startswith("against "):
                 kind = part.removeprefix("against ")
+            elif part in ("doweled", "tied"):
+                kind = f"{part} {kind}"
             else:
                 kind = part
         return direction, inches(length), bulge, kind
@@ -253,6 +290,7 @@ class Slab:
     @functools.cached_property
     def concrete(self):
         flat = self.area * (self.thin + self.thick) / 2 / YARD
+        flat -= sum(b.displaced((self.thin + self.thick) / 2) for b in self.boxes if b.area >= self.smallest)
         return flat + self.thickened + self.step_concrete
 
     @property
@@ -294,14 +332,28 @@ class Slab:
         return max(deep)
 
     def formed(self):
-        return [p for p in self.pieces if p.kind in FORMED]
+        return [p for p in self.pieces + self.inner if p.kind in FORMED]
+
+    def spans(self, axis, at):
+        """Stretches of the slab on a line, without what is left open in it."""
+        spans = self.shape.spans(axis, at)
+        for hole, _ in self.holes:
+            for low, high in hole.over(axis, at):
+                cut = []
+                for start, end in spans:
+                    cut += [(a, b) for a, b in ((start, min(end, low)), (max(start, high), end)) if a < b]
+                spans = cut
+        return spans
 
     def forms_apart(self):
         """(feet, 1) of each piece of form, or (feet, 0) of one that closes on itself."""
         pieces = self.formed()
-        if self.shape.is_round and pieces:
-            return [(sum(p.feet for p in pieces), 0)]
-        return [(p.feet, 1) for p in pieces]
+        for shape in (self.shape, *(hole for hole, _ in self.holes)):
+            here = [p for p in pieces if p.side in shape.sides]
+            if shape.is_round and here:
+                yield sum(p.feet for p in here), 0
+            else:
+                yield from ((p.feet, 1) for p in here)
 
     def form(self, limit):
         """Feet of straight, deep and curved form; a limit of None makes nothing deep."""

@@ -35,7 +35,7 @@ def bars(slab, cover, stock, lap):
         gaps = up(usable / spacing, D(1)) if usable > 0 else D(0)
         places = [low + cover + usable * i / gaps for i in range(int(gaps) + 1)] if gaps else []
         for at in places or [(low + high) / 2]:
-            for start, end in slab.shape.spans(axis, at):
+            for start, end in slab.spans(axis, at):
                 length = (end - start - 2 * cover).quantize(D("1e-7"), ROUND_HALF_UP)
                 if length >= 6:
                     runs.append(spliced(length, stock, lap))

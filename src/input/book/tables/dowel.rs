@@ -59,7 +59,7 @@ pub const DOWEL: FieldTable = FieldTable {
         field(
             "bonded",
             "yes or no",
-            "no for smooth, yes for deformed",
+            "yes for deformed, and where `adhesive` is named",
             "whether it is set in adhesive",
             "yes",
         ),

@@ -68,7 +68,7 @@ pub const BARS: FieldTable = FieldTable {
             "lap",
             "bar diameters or rule",
             "40",
-            "length of a splice: bar diameters, or `class B` of ACI 318, which is longer",
+            "length of a splice: bar diameters, or `class B` of ACI 318, a rule by itself",
             "class B",
         ),
         field(

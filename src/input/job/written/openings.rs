@@ -4,7 +4,7 @@ use super::shape::{flat, shape};
 use super::{OpeningWritten, ShapeWritten};
 use crate::input::job::{EdgeKind, tables};
 use crate::input::phrases::SpotPhrase;
-use crate::reading::{At, Node, Problem, Problems};
+use crate::reading::{At, Node, Place, Problem, Problems};
 
 pub(super) fn opening(
     name: At<String>,
@@ -22,14 +22,13 @@ pub(super) fn opening(
     let fields = node.fields(&tables::OPENING, problems)?;
     let shape: Option<ShapeWritten> = shape(&fields, "this opening", problems);
     let edge = fields.read::<EdgeKind>("edge", problems);
-    if let Some(edge) = &edge
-        && matches!(edge.value, EdgeKind::Joined | EdgeKind::Bulkhead)
-    {
-        problems.push(
-            Problem::new("bad-opening-edge", "nothing is poured in an opening that its edge could be joined to")
-                .at(edge.place)
-                .help("leave `edge` out for a form, or write `existing concrete`, `house`, `curb` or `isolated` for a strip around what stands there"),
-        );
+    let said = edge.iter().map(|edge| (edge.value, edge.place));
+    let along = shape.iter().flat_map(ShapeWritten::against);
+    let refused: Vec<Problem> = said.chain(along).filter_map(wrong_edge).collect();
+    if !refused.is_empty() {
+        for problem in refused {
+            problems.push(problem);
+        }
         return None;
     }
     if fields.node("at").is_none() {
@@ -43,6 +42,29 @@ pub(super) fn opening(
         at: at?,
         edge: edge.map_or(EdgeKind::Open, |edge| edge.value),
     })
+}
+
+fn wrong_edge((kind, place): (EdgeKind, Place)) -> Option<Problem> {
+    let message = match kind {
+        EdgeKind::Joined
+        | EdgeKind::Bulkhead
+        | EdgeKind::DoweledBulkhead
+        | EdgeKind::TiedBulkhead => {
+            "nothing is poured in an opening that its edge could be joined to"
+        }
+        EdgeKind::DoweledExisting | EdgeKind::TiedExisting => {
+            "dowels and ties are not counted around an opening"
+        }
+        EdgeKind::Open
+        | EdgeKind::House
+        | EdgeKind::Existing
+        | EdgeKind::Curb
+        | EdgeKind::Isolated => return None,
+    };
+    let problem = Problem::new("bad-opening-edge", message).at(place).help(
+        "leave `edge` out for a form, or write `existing concrete`, `house`, `curb` or `isolated` for a strip around what stands there",
+    );
+    Some(problem)
 }
 
 fn no_spot(name: &At<String>) -> Problem {

@@ -22,6 +22,13 @@ pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) ->
     quantities.push(found.concrete.clone());
     quantities.extend(found.base.clone());
     let mut notes = Vec::new();
+    for found in found.steel() {
+        for lap in laps(&found.placed) {
+            if !quantities.iter().any(|known| known.name() == lap.name()) {
+                quantities.push(lap);
+            }
+        }
+    }
     for found in &found.bars {
         quantities.extend([found.placed.clone(), found.weight.clone()]);
         notes.extend(slab.bars.iter().flat_map(|bars| runs(found, bars)));
@@ -114,6 +121,20 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
             format!("{} at {spacing}{spliced}: {}", found.bar, runs.join(", "))
         })
         .collect()
+}
+
+/// How far bars lap, where any does, after what that is made of.
+fn laps(placed: &Quantity) -> Vec<Quantity> {
+    let is_lap = |part: &Quantity| {
+        let name = part.name();
+        name.ends_with("development length") || name.ends_with("lap length")
+    };
+    let found = placed.parts().into_iter().flat_map(|part| {
+        let mut found = laps(&part);
+        found.extend(is_lap(&part).then_some(part));
+        found
+    });
+    found.collect()
 }
 
 /// The counts that mesh is made of, where it lies in strips.

@@ -38,9 +38,12 @@ pub(super) fn dowels(node: &Node, problems: &mut Problems) -> Option<DowelStock>
         .and_then(|at: At<Length>| at_least(at, Length::sixty_fourths(1), why, problems));
     let from_ends = fields.usual("from ends", problems);
     let cap = named(&fields, "cap", problems);
-    let bonded = match fields.yes("bonded", problems) {
-        Some(said) => said.value,
-        None => bar.as_ref().is_some_and(|bar| !bar.value.is_smooth()),
+    let bonded = if let Some(said) = fields.yes("bonded", problems) {
+        said.value
+    } else {
+        // Who names an adhesive for a smooth bar sets its one end in it.
+        let named = named(&fields, "adhesive", &mut Problems::default());
+        named.is_some() || bar.as_ref().is_some_and(|bar| !bar.value.is_smooth())
     };
     let adhesive = if bonded {
         Some(adhesive(&fields, problems)?)

@@ -1,0 +1,104 @@
+"""Outlines as they are written: walked, by corners, and the shapes that have a name."""
+
+from decimal import Decimal as D
+
+from .reading import NotCovered, inches, number
+from .shapes import STEPS, Outline, Side, cosine, sine
+
+PI = D("3.1415926535897932384626433832795028841971693993751")
+# Eighths of a turn from the east, the other way round than a clock.
+EIGHTHS = {"east": 0, "northeast": 1, "north": 2, "northwest": 3, "west": 4, "southwest": 5}
+EIGHTHS |= {"south": 6, "southeast": 7}
+
+
+def circle(diameter):
+    """Two half circles."""
+    top, low = (D(0), diameter / 2), (D(0), -diameter / 2)
+    return Outline([Side(low, top, diameter / 2, "open"), Side(top, low, diameter / 2, "open")], True)
+
+
+def walked(legs):
+    """Outline from (direction, inches, bulge, kind) as walked with the tape; without a direction
+    the last goes straight back to the start."""
+    sides, here = [], (D(0), D(0))
+    for direction, length, bulge, kind in legs:
+        there = (D(0), D(0))
+        if direction:
+            dx, dy = STEPS[direction]
+            there = (here[0] + dx * length, here[1] + dy * length)
+        sides.append(Side(here, there, bulge, kind))
+        here = there
+    assert here == (0, 0), "the walk does not close"
+    return Outline(sides)
+
+
+def polygon(corners, kinds=None):
+    """Straight sides from corner to corner, counted from the first."""
+    ends = corners[1:] + corners[:1]
+    kinds = kinds or ["open"] * len(corners)
+    return Outline([Side(a, b, D(0), kind) for a, b, kind in zip(corners, ends, kinds)])
+
+
+def rectangle(east_west, north_south, kinds):
+    """Its sides are numbered south, east, north, west."""
+    turns = [("east", "south", east_west), ("north", "east", north_south)]
+    turns += [("west", "north", east_west), ("south", "west", north_south)]
+    return walked([(go, n, D(0), kinds.get(edge, "open")) for go, edge, n in turns])
+
+
+def sector(radius, degrees, toward):
+    """A piece of a disk: two straight sides and the arc, whose middle looks `toward`."""
+    middle, half = PI / 4 * EIGHTHS[toward], PI * degrees / 360
+    place = lambda turn: (radius * cosine(turn), radius * sine(turn))
+    centre, first, last = (D(0), D(0)), place(middle - half), place(middle + half)
+    bow = radius * (1 - cosine(half))
+    return Outline([Side(centre, first, D(0), "open"), Side(first, last, bow, "open"), Side(last, centre, D(0), "open")])
+
+
+def right_triangle(wide, high, square):
+    corners = {"southwest": (D(0), D(0)), "southeast": (wide, D(0)), "northeast": (wide, high), "northwest": (D(0), high)}
+    del corners[{"southwest": "northeast", "northeast": "southwest", "southeast": "northwest", "northwest": "southeast"}[square]]
+    return polygon(list(corners.values()))
+
+
+def half_circle(diameter, flat):
+    """The flat side stands at `flat`."""
+    radius = diameter / 2
+    ends = {"north": ((-radius, D(0)), (radius, D(0))), "south": ((radius, D(0)), (-radius, D(0)))}
+    ends |= {"east": ((D(0), radius), (D(0), -radius)), "west": ((D(0), -radius), (D(0), radius))}
+    a, b = ends[flat]
+    return Outline([Side(a, b, radius, "open"), Side(b, a, D(0), "open")])
+
+
+def named(size):
+    """(outline, hole or None) of a shape with a name; None when it has none."""
+    parts = [part.strip() for part in size.split(",")]
+    if size.startswith("circle "):
+        return circle(inches(size[7:])), None
+    if size.startswith("ring "):
+        outside, inside = (inches(part.removeprefix("ring ").rsplit(" ", 1)[0]) for part in parts)
+        return circle(outside), circle(inside)
+    if size.startswith("triangle ") and len(parts) == 2:
+        wide, high = parts[0].removeprefix("triangle ").split(" x ")
+        return right_triangle(inches(wide), inches(high), parts[1].removeprefix("square at ")), None
+    if size.startswith("trapezoid "):
+        south, north = (inches(part) for part in parts[0].removeprefix("trapezoid ").split(" and "))
+        high = inches(parts[1].removesuffix(" apart"))
+        shift = (south - north) / 2
+        if len(parts) > 2:
+            shift = {"square at west": D(0), "square at east": south - north}[parts[2]]
+        corners = [(D(0), D(0)), (south, D(0)), (shift + north, high), (shift, high)]
+        return polygon(corners), None
+    if size.startswith("half circle "):
+        return half_circle(inches(parts[0][12:]), parts[1].removeprefix("flat at ")), None
+    if size.startswith("quarter circle "):
+        radius = inches(parts[0].removeprefix("quarter circle ").removesuffix(" radius"))
+        square = parts[1].removeprefix("square at ")
+        toward = next(name for name, n in EIGHTHS.items() if n == (EIGHTHS[square] + 4) % 8)
+        return sector(radius, D(90), toward), None
+    if size.startswith("sector "):
+        radius = inches(parts[0].removeprefix("sector ").removesuffix(" radius"))
+        return sector(radius, number(parts[1].removesuffix(" degrees")), parts[2].removeprefix("toward ")), None
+    if size.count(" x ") != 1 or not size[0].isdigit():
+        raise NotCovered(f"size `{size}`")
+    return None
