@@ -131,6 +131,21 @@ fn only_a_box_of_two_square_feet_is_taken_off_the_concrete() {
 }
 
 #[test]
+fn a_slab_that_a_choice_changes_keeps_its_boxes() {
+    let options = "options:\n  - Smooth: {change: {driveway: {finish: trowel}}}\n";
+    let offer = Shop::new(BUSINESS, &book()).offer(&job(BOXES, options));
+    for priced in offer.by_choice.values() {
+        let bought = priced.needs.needs.iter().map(|need| need.quantity.name());
+        let of_boxes: Vec<&str> = bought.filter(|name| name.contains("box")).collect();
+        assert!(
+            of_boxes.contains(&"valve box lids set later"),
+            "{of_boxes:?}"
+        );
+    }
+    assert_eq!(offer.by_choice.len(), 2);
+}
+
+#[test]
 fn the_customer_reads_loads_and_lids_and_no_item_of_the_book() {
     let view = view(&job(BOXES, ""), BUSINESS);
     assert_eq!(

@@ -1,1 +1,80 @@
-RULES = {}
+"""Rules of the second computation, broken one at a time: some job by chance must notice each."""
+
+import contextlib
+from decimal import ROUND_FLOOR
+from decimal import Decimal as D
+from unittest import mock
+
+from figures import boxes, dowels, goods, job, labor, machines, named, orders, reading, removal, sell, site, slab, steel
+
+
+def down(value, step):
+    """Rounds a purchase down to its step instead of up."""
+    return (value / step).to_integral_value(ROUND_FLOOR) * step
+
+
+def instead(place, name, make):
+    """`place.name` replaced by `make(what it was)` for a while."""
+
+    @contextlib.contextmanager
+    def breaking():
+        with mock.patch.object(place, name, make(getattr(place, name))):
+            yield
+
+    return breaking
+
+
+def nothing(_):
+    return lambda *_, **__: None
+
+
+def more(part):
+    return lambda was: lambda *args, **names: was(*args, **names) * part
+
+
+def prop(part):
+    """A property a little larger than it is."""
+    return lambda was: property(lambda self: was.fget(self) * part)
+
+
+def cached(part):
+    return lambda was: property(lambda self: was.func(self) * part)
+
+
+RULES = {
+    "purchases go down to their step": instead(job, "up", lambda _: down),
+    "orders go down to the plant's step": instead(orders, "up", lambda _: down),
+    "half a cent is dropped": instead(job, "cents", lambda _: lambda v: reading.D(int(v * 100)) / 100),
+    "trucks are filled one yard short": instead(orders, "filled", lambda was: lambda t, truck, *a: was(t, truck - 1, *a)),
+    "nothing is charged for a short load": instead(orders.Orders, "short", lambda _: lambda *_: D(0)),
+    "nothing is charged for standing": instead(orders.Orders, "standing", lambda _: lambda *_: D(0)),
+    "the last load is never held": instead(orders.Orders, "hold_back", nothing),
+    "a tenth more in thickened edges": instead(slab.Slab, "thickened", cached(D("1.1"))),
+    "steps a tenth taller": instead(slab.Slab, "step_concrete", prop(D("1.1"))),
+    "risers need no form": instead(slab.Slab, "riser_form", prop(D(0))),
+    "a stoop is filled twice": instead(slab.Slab, "fill", prop(D(2))),
+    "a border counts its corners not at all": instead(
+        slab.Slab, "border", lambda was: lambda self: (was(self)[0] * D("1.05"), was(self)[1])
+    ),
+    "touching slabs keep both forms": instead(job, "share_edges", nothing),
+    "laps are forgotten": instead(steel, "lap_of", lambda _: lambda *_: D(1)),
+    "one stick too few": instead(steel, "sticks", lambda was: lambda *a: was(*a) - 1),
+    "one sheet too many": instead(steel, "mesh", lambda was: lambda *a: was(*a) + 1),
+    "a finish takes twice its powder": instead(goods.Goods, "dose", lambda was: staticmethod(more(2)(was))),
+    "sealing needs no trip": instead(labor.Labor, "returns", lambda _: lambda *_: D(0)),
+    "everything is done while forming": instead(labor, "stage_of", lambda _: lambda *_: "form"),
+    "soil is hauled at half its volume": instead(removal, "area_and_depth", lambda was: lambda o: (was(o)[0], was(o)[1] / 2)),
+    "a pump costs nothing": instead(machines.Machines, "pumps", nothing),
+    "a buggy comes for free": instead(machines.Machines, "machines", nothing),
+    "payments go by halves": instead(sell.Sell, "payments", lambda _: lambda self, total: [total / 2, total / 2]),
+    "boxes displace nothing": instead(boxes.Box, "displaced", lambda _: lambda *_: D(0)),
+    "boxes are set for nothing": instead(boxes.Boxes, "set_boxes", nothing),
+    "late lids need no trip": instead(boxes.Boxes, "comes_back_for_lids", lambda _: lambda *_: False),
+    "answers about the site bring nothing": instead(site.Site, "site_goods", nothing),
+    "the site takes no time": instead(site.Site, "site_tasks", lambda _: lambda *_: []),
+    "dowels cost nothing": instead(dowels.Dowels, "pins", nothing),
+    "holes drill themselves": instead(dowels.Dowels, "holes", lambda _: lambda *_: D(0)),
+    "openings are never taken off": instead(slab.Slab, "hole", lambda was: lambda *a: (was(*a)[0].moved(0, 0), "house")),
+    "a sector is a third too small": instead(named, "sector", lambda was: lambda r, *a: was(r * D("0.9"), *a)),
+    "changes of an option are not made": instead(job.Job, "written_in", lambda _: lambda self, _: self),
+}

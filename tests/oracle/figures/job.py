@@ -102,7 +102,8 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
 
     def price(self, key, pour):
         """A hold beats the list from its first to its last day, both inclusive."""
-        day = self.pours[pour or 0]["day"]
+        first = min((slab.pour for slab in self.slabs), default=0)
+        day = self.pours[first if pour is None else pour]["day"]
         for hold in self.book.get("holds", []):
             ours = hold["item"] == key and hold.get("job", self.name) == self.name
             if ours and hold.get("from", "0") <= day <= hold["until"]:
@@ -175,14 +176,13 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
             job["slabs"].pop(name, None)
             for key in ("remove", "extra"):
                 job[key] = [entry for entry in job.get(key, []) if name not in entry]
-        # Without its neighbor a slab lies by itself, and a pour without slabs falls away.
+        # Without its neighbor a slab lies by itself; a pour without slabs keeps its number.
         for own in job["slabs"].values():
             if isinstance(own, dict) and own.get("beside", "").split(",")[0] not in job["slabs"]:
                 own.pop("beside", None)
         if isinstance(job.get("pour"), list):
             for pour in job["pour"]:
                 pour["slabs"] = [name for name in pour["slabs"] if name in job["slabs"]]
-            job["pour"] = [pour for pour in job["pour"] if pour["slabs"]]
         other = copy.copy(self)
         other.job = job
         other.read()

@@ -8,6 +8,7 @@ CREW = {"people", "hours in a day", "travel", "set up and clean up", "round days
 CREW |= {"charge", "labor lines", "difficulty"}
 # The stage of a task, by how it begins; all else is done while forming.
 STAGES = {"break out": "remove", "take up": "remove", "saw cut": "remove", "dig": "remove"}
+STAGES |= {"site backfill": "strip", "site washout": "place", "set lid": "return", "come back": "return"}
 STAGES |= {"place by": "place", "finish ": "place", "step": "place", "cure": "strip", "seal ": "return"}
 
 

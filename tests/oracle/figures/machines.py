@@ -13,7 +13,7 @@ class Machines:
         """Orders of the pour ÷ rate, set up and travel; the rest once a pour; hose by the foot."""
         hire = self.book.get("pump")
         for n, pour in enumerate(self.pours):
-            if pour["by"] != "pump":
+            if pour["by"] != "pump" or not any(order.pour == n for order in self.orders):
                 continue
             if hire is None:
                 self.role("pump", f"pump, pour {n + 1}", [D(1)], n)

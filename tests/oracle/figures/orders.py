@@ -85,6 +85,8 @@ class Orders:
         held = amount(self.job.get("hold back", "0 cu yd"))[0]
         for pour in range(len(self.pours)) if held else ():
             same = [order for order in self.orders if order.pour == pour]
+            if not same:
+                continue
             order = max(same, key=lambda one: (one.total, self.orders.index(one)))
             order.waits = min(held, order.loads[-1])
 

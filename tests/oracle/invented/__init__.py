@@ -5,7 +5,7 @@ Everything in them is invented. The same number gives the same job on every mach
 
 import re
 
-from . import book, business, takeoff
+from . import around, book, business, takeoff
 from .chance import Chance
 
 PLAIN = re.compile(r"[A-Za-z0-9.][A-Za-z0-9 ./%-]*[A-Za-z0-9.%]|[A-Za-z0-9]")
@@ -41,4 +41,7 @@ def job(seed):
     chance = Chance(seed)
     shop = book.made(chance)
     firm = business.made(chance, shop)
-    return takeoff.made(chance, shop, firm), firm, shop, chance.features
+    made = takeoff.made(chance, shop, firm)
+    around.stock(chance, shop, book.item)
+    around.put(chance, made)
+    return made, firm, shop, chance.features

@@ -239,6 +239,7 @@ impl<'a> Made<'a> {
             slab: made.map(|slab| Slab {
                 outline: measured.outline.clone(),
                 placement: measured.placement,
+                boxes: measured.boxes.clone(),
                 ..slab
             }),
             made: Vec::new(),
