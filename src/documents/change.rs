@@ -11,7 +11,7 @@ use super::views::quote::Term;
 use crate::office::record::{Change, ChangeLine, Figures};
 use crate::press::layout::{paginate, style::Look};
 use crate::press::page::{About, Document};
-use crate::values::Money;
+use crate::values::{Day, Money};
 
 /// The pages of a change order.
 pub fn change_document(view: &ChangeView) -> Result<Document, DocumentError> {
@@ -55,13 +55,24 @@ pub fn change(of: Billing<'_>, change: &Change) -> Option<ChangeView> {
         work: change.lines.iter().filter_map(work).collect(),
         price: price(change),
         agreed: agreed(of, change)?,
-        billed: "A change is billed with the final invoice.".to_owned(),
-        acceptance: format!(
-            "I agree to this change. Everything else stays as we agreed on {}. The work of this change begins once both have signed.",
-            signed.long()
-        ),
+        billed: (!change.lines.is_empty())
+            .then(|| "A change is billed with the final invoice.".to_owned()),
+        acceptance: acceptance(change, signed),
         sum: after.total.0.to_string(),
     })
+}
+
+/// What is signed; a change of the time alone has no work to begin.
+fn acceptance(change: &Change, signed: Day) -> String {
+    let begins = if change.lines.is_empty() {
+        ""
+    } else {
+        " The work of this change begins once both have signed."
+    };
+    format!(
+        "I agree to this change. Everything else stays as we agreed on {}.{begins}",
+        signed.long()
+    )
 }
 
 fn sentence(figures: &Figures) -> String {

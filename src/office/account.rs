@@ -15,6 +15,8 @@ pub struct Account<'a> {
     pub invoices: Vec<Billed<'a>>,
     pub payments: Vec<Received<'a>>,
     pub refunds: Vec<(Day, &'a Payment)>,
+    /// Refunded of a payment that came back afterwards: owed, and on no invoice.
+    pub refund_owed: Money,
     /// How many records there are.
     pub places: u32,
 }
@@ -230,6 +232,13 @@ impl<'a> Account<'a> {
         for billed in &mut self.invoices {
             loose = loose - cover(billed, loose);
         }
+        // Refunded, and then the payment came back: what was paid back is owed again.
+        for billed in self.invoices.iter_mut().rev() {
+            let missing = (-loose).max(Money::ZERO).min(billed.paid);
+            billed.paid = billed.paid - missing;
+            loose = loose + missing;
+        }
+        self.refund_owed = (-loose).max(Money::ZERO);
     }
 
     /// The job with one payment more.

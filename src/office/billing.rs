@@ -81,6 +81,25 @@ pub fn stages(contract: &Figures, schedule: &[Stage]) -> Vec<Figures> {
     totals.iter().enumerate().map(stage).collect()
 }
 
+/// The owner's cap on a deposit, where `first` is above it: a share of the total, and a limit.
+pub fn broken_cap(
+    first: Money,
+    total: Money,
+    share: Decimal,
+    limit: Option<Money>,
+) -> Option<Money> {
+    let by_share = rounding::to_cents(total.dollars() * share / Decimal::ONE_HUNDRED);
+    // Parts of a whole may differ by a cent from what the share rounds to.
+    if by_share.as_cents() + 1 < first.as_cents() {
+        return Some(
+            limit
+                .filter(|limit| !limit.is_zero())
+                .map_or(by_share, |limit| by_share.min(limit)),
+        );
+    }
+    limit.filter(|limit| !limit.is_zero() && *limit < first)
+}
+
 /// An amount with the taxes it holds, in the proportions of `of`.
 pub fn share_of(of: &Figures, total: Money) -> Figures {
     let mut weights = vec![of.price.0.dollars()];
@@ -131,6 +150,36 @@ mod tests {
                 assert_eq!(whole, contract, "{cents} in {shares:?}");
             }
         }
+    }
+
+    /// A tenth, and never more than $1,000, as one state has it (as restated).
+    #[test]
+    fn a_deposit_above_the_lesser_of_two_caps_is_seen() {
+        #[track_caller]
+        fn case(first: i64, total: i64, cap: Option<i64>) {
+            let limit = Some(Money::cents(100_000));
+            let found = broken_cap(
+                Money::cents(first),
+                Money::cents(total),
+                Decimal::TEN,
+                limit,
+            );
+            assert_eq!(found, cap.map(Money::cents), "{first} of {total}");
+        }
+        case(99_999, 999_990, None);
+        case(100_010, 999_990, Some(99_999));
+        case(100_000, 1_000_000, None);
+        case(100_001, 1_000_000, Some(100_000));
+        case(100_000, 5_000_000, None);
+        case(100_001, 5_000_000, Some(100_000));
+        case(500_000, 5_000_000, Some(100_000));
+        let whole = broken_cap(
+            Money::cents(300),
+            Money::cents(300),
+            Decimal::ONE_HUNDRED,
+            Some(Money::ZERO),
+        );
+        assert_eq!(whole, None, "zero is no limit");
     }
 
     #[test]

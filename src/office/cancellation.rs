@@ -6,8 +6,9 @@
 //! earlier (429.1(c), quoted second-hand), so neither the day itself nor its observed day
 //! is counted.
 
-use chrono::{Datelike, NaiveDate, Weekday};
+use chrono::{Datelike, Weekday};
 
+use crate::tables::holidays::holiday;
 use crate::values::Day;
 
 /// The third business day after signing, at whose midnight the right ends.
@@ -32,49 +33,7 @@ fn business_days_after(day: Day, count: u32) -> Day {
 }
 
 fn counts(day: Day) -> bool {
-    let date = day.date();
-    if date.weekday() == Weekday::Sun {
-        return false;
-    }
-    // A holiday of the neighboring day may be observed on this one, across the year's end too.
-    let near = [date.year() - 1, date.year(), date.year() + 1];
-    !near
-        .into_iter()
-        .flat_map(holidays)
-        .any(|holiday| holiday == date || observed(holiday) == date)
-}
-
-/// Friday for a Saturday, Monday for a Sunday.
-fn observed(holiday: NaiveDate) -> NaiveDate {
-    match holiday.weekday() {
-        Weekday::Sat => holiday - chrono::Duration::days(1),
-        Weekday::Sun => holiday + chrono::Duration::days(1),
-        Weekday::Mon | Weekday::Tue | Weekday::Wed | Weekday::Thu | Weekday::Fri => holiday,
-    }
-}
-
-/// Federal holidays of a year, 5 USC 6103(a) (as restated).
-fn holidays(year: i32) -> Vec<NaiveDate> {
-    let date = |month, day| NaiveDate::from_ymd_opt(year, month, day);
-    let nth = |month, weekday, n| NaiveDate::from_weekday_of_month_opt(year, month, weekday, n);
-    let last_monday_of_may = nth(5, Weekday::Mon, 5).or_else(|| nth(5, Weekday::Mon, 4));
-    [
-        date(1, 1),
-        nth(1, Weekday::Mon, 3),
-        nth(2, Weekday::Mon, 3),
-        last_monday_of_may,
-        // A holiday since 2021.
-        date(6, 19).filter(|_| 2021 <= year),
-        date(7, 4),
-        nth(9, Weekday::Mon, 1),
-        nth(10, Weekday::Mon, 2),
-        date(11, 11),
-        nth(11, Weekday::Thu, 4),
-        date(12, 25),
-    ]
-    .into_iter()
-    .flatten()
-    .collect()
+    day.date().weekday() != Weekday::Sun && holiday(day).is_none()
 }
 
 #[cfg(test)]

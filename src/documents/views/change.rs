@@ -32,8 +32,8 @@ pub struct ChangeView {
     /// Lines before tax, each tax, total.
     pub price: Vec<AmountRow>,
     pub agreed: Vec<AmountRow>,
-    /// "It is billed with the final invoice."
-    pub billed: String,
+    /// "A change is billed with the final invoice."
+    pub billed: Option<String>,
     /// "I agree to this change. …"
     pub acceptance: String,
     /// "$14,214.60"

@@ -3,9 +3,9 @@
 use std::process::ExitCode;
 
 use super::target::{Case, Entry, Target};
-use crate::office::cancellation;
 use crate::office::record::{Accepted, Figures, Quote, What};
 use crate::office::text;
+use crate::office::{billing, cancellation};
 use crate::outside::home;
 use crate::reading::{Problem, Problems, Sources, suggest};
 use crate::values::Day;
@@ -121,12 +121,20 @@ fn accepted(
     )];
     let taken = combination.taken.iter();
     said.extend(taken.map(|taken| format!("with        {taken}")));
-    let first = crate::office::billing::stages(&combination.figures, &quote.payments);
+    let first = billing::stages(&combination.figures, &quote.payments);
     if let (Some(stage), Some(part)) = (quote.payments.first(), first.first()) {
         said.push(format!(
             "next        bill `{}`, {}: `flatwork invoice {}`",
             stage.when, part.total.0, case.number
         ));
+        let limit = quote.deposit_limit.map(|limit| limit.0);
+        let total = combination.figures.total.0;
+        let share = quote.deposit_cap.0;
+        if let Some(cap) = billing::broken_cap(part.total.0, total, share, limit) {
+            said.push(format!(
+                "look at     your cap on a deposit is {cap} of this contract; check your state's law"
+            ));
+        }
     }
     if let Some(day) = cancel_until {
         said.push(format!(

@@ -124,10 +124,18 @@ impl Target {
             return Some(());
         }
         let previous = row.seals.last().cloned();
+        let folder = cabinet::folder(&case.home);
+        let pdf = entry.what.pdf().map(|pdf| folder.join(&pdf.name));
         let record = cabinet::record(&self.number, row.next(), day, previous, entry.what);
         let filed = cabinet::file(&held, &record, entry.pdf.as_deref());
         let name = super::filed(filed, problems)?;
         say(&entry.said);
+        if let Some(pdf) = pdf {
+            say(&format!(
+                "paper       {}\n",
+                files::relative(&pdf).display()
+            ));
+        }
         say(&format!("on record as {name}\n"));
         Some(())
     }

@@ -45,7 +45,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
         }
     }
     say(&format!(
-        "{} records, {} PDFs; figures of {} quotes worked out again, {} PDFs made again\n",
+        "{} records, {} PDFs; figures of {} quotes and changes worked out again, {} PDFs made again\n",
         report.records, report.pdfs, report.figures, report.pages
     ));
     if left == 0 {

@@ -4,7 +4,7 @@ mod books;
 mod boxes;
 mod calculator;
 mod growth;
-mod jobs;
+pub mod jobs;
 mod options;
 mod shapes;
 mod steel;

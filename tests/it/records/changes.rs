@@ -149,6 +149,36 @@ fn a_signed_change_is_agreed_and_billed_at_the_end() {
     assert!(firm.done("verify").contains("all sound"));
 }
 
+/// 485.00 of 1,135.00 are materials: 1,498.20 x 485 / 1,135 = 640.20, of it 6%; a line has none.
+#[test]
+fn a_tax_on_materials_falls_on_the_work_and_not_on_a_line() {
+    let firm = firm("change-materials");
+    let business = std::fs::read_to_string(firm.path("business.yaml")).unwrap();
+    let business = business.replace("{on: sale, rate: 6%}", "{on: materials, rate: 6%}");
+    std::fs::write(firm.path("business.yaml"), business).unwrap();
+    firm.done("quote one.yaml --issue --on 2026-05-04");
+    firm.done("accept 2026-0041 --on 2026-05-12");
+    let change = format!("change: A landing\nadd: {SLAB}\nlines: [Gate moved: 10.00]\n");
+    write(&firm, &change);
+    firm.done("change 2026-0041 change.yaml --on 2026-06-12");
+    let figures = &record(&firm, "2026-0041.03.change")["what"]["figures"];
+    assert_eq!(figures["price"], "1508.20");
+    assert_eq!(figures["taxes"][0]["amount"], "38.41");
+}
+
+#[test]
+fn a_change_of_the_time_alone_has_no_price() {
+    let firm = signed("change-days");
+    write(&firm, "change: We need longer\ndays: 10\n");
+    let said = firm.done("change 2026-0041 change.yaml --on 2026-06-12");
+    assert!(said.contains("days        +10"), "{said}");
+    let page = spoken(&firm, "2026-0041.03.change");
+    assert!(page.contains("The agreed sum stays as it is"), "{page}");
+    assert!(page.contains("10 working days more"), "{page}");
+    assert!(!page.contains("is billed"), "{page}");
+    assert!(!page.contains("The work of this change"), "{page}");
+}
+
 #[test]
 fn a_change_ends_with_its_contract() {
     let firm = signed("change-ended");

@@ -1,4 +1,4 @@
-//! Accepting a quote in which one answer has to be chosen.
+//! Accepting a quote: what has to be chosen, and what is told of the first payment.
 
 use super::firm;
 
@@ -23,4 +23,18 @@ options:
     assert!(said.contains("`Plain`, `Boards`"), "{said}");
     let said = firm.done("accept 2026-0041 --with boards --on 2026-05-06");
     assert!(said.contains("with        Boards"), "{said}");
+}
+
+#[test]
+fn a_deposit_above_your_cap_is_told_when_it_is_signed() {
+    let firm = firm("deposit-cap");
+    let business = std::fs::read_to_string(firm.path("business.yaml")).unwrap();
+    for (cap, told) in [("30%", false), ("25%", true)] {
+        let own = business.replace("deposit cap: 33%", &format!("deposit cap: {cap}"));
+        std::fs::write(firm.path("business.yaml"), own).unwrap();
+        firm.done("quote two.yaml --issue --another --on 2026-05-04");
+        let number = if told { "2026-0042" } else { "2026-0041" };
+        let said = firm.done(&format!("accept {number} --on 2026-05-06"));
+        assert_eq!(said.contains("your cap on a deposit is"), told, "{said}");
+    }
 }

@@ -5,6 +5,7 @@ mod cancelling;
 mod changes;
 mod choosing;
 mod crowd;
+mod laws;
 mod receipts;
 mod refusals;
 mod story;

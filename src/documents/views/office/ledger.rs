@@ -197,12 +197,21 @@ pub struct Due {
     pub open: Money,
 }
 
-/// Every invoice that is not paid in full, by number.
+/// Every invoice that is not paid in full, by number, and what was refunded in vain.
 pub fn open(jobs: &BTreeMap<String, Account<'_>>, today: Day) -> Vec<Due> {
     let of_job = |(number, account): (&String, &Account<'_>)| -> Vec<Due> {
         let Some((_, quote)) = account.quote() else {
             return Vec::new();
         };
+        let refund = account.refunds.last().map(|(day, _)| Due {
+            invoice: format!("{number} refund"),
+            customer: quote.customer.clone(),
+            billed: *day,
+            due: *day,
+            days_over: today.days_since(*day),
+            open: account.refund_owed,
+        });
+        let refund = refund.filter(|one| Money::ZERO < one.open);
         let open = account.invoices.iter();
         open.filter(|billed| Money::ZERO < billed.open())
             .map(|billed| Due {
@@ -213,6 +222,7 @@ pub fn open(jobs: &BTreeMap<String, Account<'_>>, today: Day) -> Vec<Due> {
                 days_over: today.days_since(billed.invoice.due.0),
                 open: billed.open(),
             })
+            .chain(refund)
             .collect()
     };
     jobs.iter().flat_map(of_job).collect()
