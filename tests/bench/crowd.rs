@@ -43,11 +43,15 @@ fn name(i: usize) -> String {
 /// What is set in, cut out of, or made deeper along a rectangle, in turn.
 fn dress(i: usize) -> &'static str {
     match i % 5 {
-        0 => "boxes: [cleanout 8 in: 3 ft from west and 3 ft from south, gas valve: {box: valve box 12 x 18, at: 5 ft from east and 3 ft from south, lid: on order, isolated: yes}]",
+        0 => {
+            "boxes: [cleanout 8 in: 3 ft from west and 3 ft from south, gas valve: {box: valve box 12 x 18, at: 5 ft from east and 3 ft from south, lid: on order, isolated: yes}]"
+        }
         1 => "cut out: [tree well: {size: 3 ft x 3 ft, at: 4 ft from west and 3 ft from south}]",
         2 => "thickened: \"all open, 12 in wide, 12 in deep, 2 no. 4\", vapor retarder: yes",
         3 => "border: 12 in of washed pebbles, seal: satin",
-        _ => "steps: \"2 risers of 7 in, 12 in treads, 4 ft wide, from south edge\", thickness: 4 in to 6 in",
+        _ => {
+            "steps: \"2 risers of 7 in, 12 in treads, 4 ft wide, from south edge\", thickness: 4 in to 6 in"
+        }
     }
 }
 

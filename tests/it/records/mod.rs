@@ -6,6 +6,8 @@ mod changes;
 mod choosing;
 mod crowd;
 mod laws;
+mod progress;
+mod published;
 mod receipts;
 mod refusals;
 mod story;
