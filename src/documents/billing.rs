@@ -1,5 +1,6 @@
 //! From the records of a job to its invoice: plain words and finished strings.
 
+mod closing;
 mod progress;
 mod receipt;
 mod rows;
@@ -73,6 +74,7 @@ pub fn invoice(of: Billing<'_>, invoice: &Invoice) -> Option<BillView> {
             .map(|line| spoken(line)),
     );
     view.next = next(of, invoice);
+    view.closing = invoice.closing.as_ref().map(closing::page);
     Some(view)
 }
 
@@ -169,6 +171,7 @@ fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillV
         how_to_pay: Vec::new(),
         next: Vec::new(),
         progress: None,
+        closing: None,
     })
 }
 

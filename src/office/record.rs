@@ -8,7 +8,7 @@ mod bills;
 mod progress;
 
 pub use bills::{
-    Bills, Change, ChangeLine, ChangeWork, Credit, Invoice, InvoiceLine, Payment, WorkLine,
+    Bills, Change, ChangeLine, ChangeWork, Closing, Credit, Invoice, InvoiceLine, Payment, WorkLine,
 };
 pub use progress::{Progress, ProgressLine, Withheld};
 
