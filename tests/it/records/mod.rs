@@ -13,6 +13,7 @@ mod published;
 mod receipts;
 mod refusals;
 mod story;
+mod year;
 
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
