@@ -11,4 +11,5 @@ pub mod filing;
 pub mod home;
 pub mod making;
 pub mod paper;
+pub mod progress;
 pub mod verify;
