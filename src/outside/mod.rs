@@ -10,4 +10,5 @@ pub mod filing;
 pub mod home;
 pub mod making;
 pub mod paper;
+pub mod repricing;
 pub mod verify;

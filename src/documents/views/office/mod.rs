@@ -11,6 +11,8 @@ pub mod explain;
 pub mod ledger;
 mod margin;
 mod origin;
+pub mod price_book;
+pub mod reprice;
 pub mod rise;
 mod summary;
 pub mod takeoff;
