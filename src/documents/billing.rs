@@ -1,5 +1,6 @@
 //! From the records of a job to its invoice: plain words and finished strings.
 
+mod closing;
 mod receipt;
 mod rows;
 
@@ -68,6 +69,7 @@ pub fn invoice(of: Billing<'_>, invoice: &Invoice) -> Option<BillView> {
             .map(|line| spoken(line)),
     );
     view.next = next(of, invoice);
+    view.closing = invoice.closing.as_ref().map(closing::page);
     Some(view)
 }
 
@@ -163,6 +165,7 @@ fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillV
         paid: Vec::new(),
         how_to_pay: Vec::new(),
         next: Vec::new(),
+        closing: None,
     })
 }
 

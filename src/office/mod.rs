@@ -9,7 +9,7 @@ pub mod account;
 pub mod billing;
 pub mod cancellation;
 pub mod chain;
-
+pub mod late;
 pub mod name;
 pub mod record;
 pub mod rules;

@@ -7,7 +7,7 @@
 mod bills;
 
 pub use bills::{
-    Bills, Change, ChangeLine, ChangeWork, Credit, Invoice, InvoiceLine, Payment, WorkLine,
+    Bills, Change, ChangeLine, ChangeWork, Closing, Credit, Invoice, InvoiceLine, Payment, WorkLine,
 };
 
 use serde::{Deserialize, Serialize};

@@ -3,6 +3,7 @@
 pub mod cabinet;
 pub mod changing;
 pub mod cli;
+pub mod closing;
 pub mod desk;
 pub mod exports;
 pub mod files;

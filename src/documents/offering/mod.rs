@@ -13,7 +13,7 @@ mod dowels;
 mod english;
 mod money;
 mod openings;
-mod phrases;
+pub(super) mod phrases;
 mod plan;
 mod removal;
 mod scope;

@@ -34,6 +34,27 @@ pub struct BillView {
     pub paid: Vec<AmountRow>,
     pub how_to_pay: Vec<Term>,
     pub next: Vec<String>,
+    /// With a final invoice.
+    pub closing: Option<ClosingView>,
+}
+
+/// The page of the hand-over.
+#[derive(Clone, Debug, Serialize)]
+pub struct ClosingView {
+    /// "Every slab, edge, step and joint, dry and swept."
+    pub looked_at: Vec<String>,
+    /// "A 10 ft straightedge finds no dip over 1/4 in."
+    pub promises: Vec<String>,
+    /// "The lid of the gas valve is on order."
+    pub to_come: Vec<String>,
+    pub dates: Vec<DatedRow>,
+}
+
+/// "Poured" and "June 15, 2026".
+#[derive(Clone, Debug, Serialize)]
+pub struct DatedRow {
+    pub what: String,
+    pub when: String,
 }
 
 /// One row of what a bill is for; empty amounts are a dash.

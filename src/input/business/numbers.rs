@@ -4,7 +4,7 @@ use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive as _;
 
 use super::tables;
-use crate::input::phrases::{Days, Pattern};
+use crate::input::phrases::{Days, LateCharge, Pattern};
 use crate::reading::{At, Fields, Node, Place, Problem, Problems};
 use crate::values::{Amount, Unit};
 
@@ -23,6 +23,9 @@ pub struct Invoices {
     pub due: Days,
     /// Sentences for the customer, the first word in bold.
     pub how_to_pay: Vec<String>,
+    pub late_charge: Option<LateCharge>,
+    /// What the owner must not miss: so many days after the last pour.
+    pub notices: Vec<(String, Days)>,
 }
 
 pub(super) fn invoices(
@@ -39,10 +42,22 @@ pub(super) fn invoices(
         .node("how to pay")
         .map(|node| super::lists::texts(node, "how to pay", problems))
         .unwrap_or_default();
+    let notices = fields.node("notices").map(|node| notices(node, problems));
+    let late_charge: Option<At<LateCharge>> = fields.read("late charge", problems);
     Some(Invoices {
         due: due?.value,
         how_to_pay,
+        late_charge: late_charge.map(|at| at.value),
+        notices: notices.unwrap_or_default(),
     })
+}
+
+fn notices(node: &Node, problems: &mut Problems) -> Vec<(String, Days)> {
+    let named = crate::input::named_items(node, "`notices`", problems);
+    named
+        .into_iter()
+        .filter_map(|(name, days)| Some((name.value, days.read::<Days>(problems)?)))
+        .collect()
 }
 
 pub(super) fn read(

@@ -63,9 +63,27 @@ pub struct Invoice {
     pub lines: Vec<InvoiceLine>,
     pub figures: Figures,
     pub due: Day,
+    /// What the page of the hand-over says, with a final invoice.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub closing: Option<Closing>,
     /// The business as it was, word for word.
     pub inputs: Vec<Input>,
     pub pdf: Option<Pdf>,
+}
+
+/// What is still to come when a job is handed over.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Closing {
+    /// The day of the last pour.
+    pub poured: Day,
+    /// The first day for a sealer.
+    pub seal: Day,
+    pub is_sealed_by_us: bool,
+    /// What waits for its lid, as the customer reads it.
+    pub lids: Vec<String>,
+    /// Those of the business when the quote went out.
+    pub promises: Vec<String>,
 }
 
 /// What an invoice is for.

@@ -1,5 +1,6 @@
 //! `flatwork invoice`, `void`, `credit`: bills, and what takes them back.
 
+use std::fmt::Write as _;
 use std::process::ExitCode;
 
 use super::target::{Case, Entry, Target};
@@ -7,9 +8,9 @@ use crate::office::billing::{self, share_of};
 use crate::office::name::Event;
 use crate::office::record::{Bills, Credit, Figures, Invoice, InvoiceLine, What};
 use crate::office::text;
-use crate::outside::{home, paper};
+use crate::outside::{closing, home, paper};
 use crate::reading::{Problem, Problems, Sources};
-use crate::values::Money;
+use crate::values::{Day, Money};
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Bill {
@@ -21,6 +22,9 @@ pub(super) struct Bill {
     /// All that is left of contract and changes
     #[arg(long = "final")]
     last: bool,
+    /// With --final: the day of the last pour, where it was not the one planned
+    #[arg(long, value_name = "DATE", value_parser = super::day, requires = "last")]
+    poured: Option<Day>,
 }
 
 #[derive(Debug, clap::Args)]
@@ -65,7 +69,7 @@ fn billed(
         problems.push(super::not_accepted(number));
         return None;
     };
-    let (_, quote) = account.quote()?;
+    let (quoted, quote) = account.quote()?;
     let (business, input) = home::business(&case.home, sources, problems)?;
     let parts = billing::stages(&accepted.contract, &quote.payments);
     let (bills, lines, figures) = if arguments.last {
@@ -101,6 +105,10 @@ fn billed(
         lines,
         figures,
         due: text::Day(due),
+        closing: arguments
+            .last
+            .then(|| closing::closing(quote, quoted, accepted, arguments.poured))
+            .flatten(),
         inputs: vec![input],
         pdf: None,
     };
@@ -113,12 +121,23 @@ fn billed(
         problems,
     )?;
     invoice.pdf = Some(case.pdf(Event::Invoice, &made)?);
+    let mut said = format!(
+        "invoice     {number}-{count}, {}, due {}\n",
+        invoice.figures.total.0,
+        due.long()
+    );
+    if let Some(closing) = &invoice.closing {
+        for (name, days) in &business.invoices.notices {
+            let by = closing.poured.0.plus(i64::from(days.0)).long();
+            let _ = writeln!(
+                said,
+                "not later   {name}: {by}, {} days after the pour; check your state's law",
+                days.0
+            );
+        }
+    }
     Some(Entry {
-        said: format!(
-            "invoice     {number}-{count}, {}, due {}\n",
-            invoice.figures.total.0,
-            due.long()
-        ),
+        said,
         what: What::Invoice(Box::new(invoice)),
         pdf: Some(made),
     })

@@ -5,11 +5,13 @@ use std::process::ExitCode;
 
 use super::target::{In, Target, shown};
 use super::{Format, say};
+use crate::documents::views::office::late;
 use crate::documents::views::office::ledger::{self, Line};
 use crate::documents::views::office::win_rate;
 use crate::office::account::Account;
+use crate::office::late::Late;
 use crate::outside::cabinet::{self, Row};
-use crate::outside::{exports, files};
+use crate::outside::{exports, files, home};
 use crate::reading::{Problems, Sources};
 use crate::values::Day;
 
@@ -79,7 +81,13 @@ pub(super) fn owed(arguments: &Overview) -> ExitCode {
             .collect();
         let open = ledger::open(&accounts, today);
         match arguments.format {
-            Format::Text => ledger::owed(&open),
+            Format::Text => {
+                let charges: Vec<_> = accounts
+                    .iter()
+                    .flat_map(|(number, account)| charges(number, account, today))
+                    .collect();
+                ledger::owed(&open) + &late::told(&charges, today)
+            }
             Format::Json => exports::ledger::owed_json(&open),
             Format::Csv => exports::ledger::owed_csv(&open),
         }
@@ -121,5 +129,20 @@ pub(super) struct Statement {
 pub(super) fn statement(arguments: &Statement) -> ExitCode {
     arguments.target.look(|case, _| {
         say(&ledger::statement(case.number, case.account));
+        let charges = charges(case.number, case.account, case.day);
+        say(&late::told(&charges, case.day));
     })
+}
+
+/// By the terms the customer signed: those of the business file that the quote kept.
+fn charges(number: &str, account: &Account<'_>, today: Day) -> Vec<(String, Late)> {
+    let kept = account.quote().and_then(|(_, quote)| {
+        let mut inputs = quote.inputs.iter();
+        inputs.find(|input| input.what == "business")
+    });
+    // What could be read when the quote went out can be read now.
+    let business = kept.and_then(|input| home::kept(input, &mut Problems::default()));
+    let rule = business.and_then(|business| business.invoices.late_charge);
+    rule.map(|rule| late::charges(number, account, today, rule))
+        .unwrap_or_default()
 }

@@ -19,10 +19,18 @@ use crate::values::Length;
 pub struct Worked {
     /// Keeps every slab it has seen, so that their addresses tell them apart.
     pub measured: Measured,
-    parts: BTreeMap<(&'static str, *const Slab), Option<Quantity>>,
+    /// By the slab first: its address is quicker to compare than a name.
+    parts: BTreeMap<(*const Slab, &'static str), Option<Quantity>>,
     bought: BTreeMap<String, Vec<(Parts, Quantity)>>,
     tasks: BTreeMap<String, Vec<(Parts, TaskHours)>>,
-    plans: Vec<(Vec<Run>, Length, CutPlan)>,
+    plans: Vec<(Vec<Run>, Length, Arc<Planned>)>,
+}
+
+/// A cut plan, and what is said of it.
+#[derive(Debug)]
+pub struct Planned {
+    pub plan: CutPlan,
+    pub how: String,
 }
 
 type Parts = Vec<(Section, Quantity)>;
@@ -39,7 +47,7 @@ impl Worked {
         let slabs = takeoff.slabs.iter().zip(slabs).enumerate();
         slabs
             .filter_map(|(i, (slab, measured))| {
-                let known = self.parts.entry((what, Arc::as_ptr(slab)));
+                let known = self.parts.entry((Arc::as_ptr(slab), what));
                 let part = known.or_insert_with(|| make(slab, measured));
                 part.clone().map(|part| (Section::Slab(i), part))
             })
@@ -66,15 +74,26 @@ impl Worked {
         once(&mut self.tasks, name, parts, make)
     }
 
-    pub fn plan(&mut self, runs: &[Run], stock: Length) -> CutPlan {
-        let same =
-            |(known, length, _): &&(Vec<Run>, Length, CutPlan)| known == runs && *length == stock;
-        if let Some((.., plan)) = self.plans.iter().find(same) {
-            return plan.clone();
+    pub fn plan(&mut self, runs: &[Run], stock: Length) -> Arc<Planned> {
+        let same = |(known, length, _): &&(Vec<Run>, Length, Arc<Planned>)| {
+            known == runs && *length == stock
+        };
+        if let Some((.., planned)) = self.plans.iter().find(same) {
+            return Arc::clone(planned);
         }
         let plan = cut_plan(runs, stock);
-        self.plans.push((runs.to_vec(), stock, plan.clone()));
-        plan
+        let how = format!(
+            "{} whole sticks of {stock}, and {} pieces cut from {} more; never fewer than {}{}",
+            plan.full,
+            plan.pieces,
+            plan.cut,
+            plan.least,
+            plan.cut_list()
+        );
+        let planned = Arc::new(Planned { plan, how });
+        self.plans
+            .push((runs.to_vec(), stock, Arc::clone(&planned)));
+        planned
     }
 }
 

@@ -182,6 +182,7 @@ fn invoice(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
             lines: Vec::new(),
             figures,
             due: Written(day(30)),
+            closing: None,
             inputs: Vec::new(),
             pdf: None,
         }))

@@ -8,6 +8,7 @@ pub mod change;
 pub mod columns;
 pub mod cost;
 pub mod explain;
+pub mod late;
 pub mod ledger;
 mod margin;
 mod origin;

@@ -40,5 +40,19 @@ pub const INVOICES: FieldTable = FieldTable {
             "what the customer reads; the first word is in bold",
             "[\"Check to Larkspur Flatwork, 4 Kiln Yard, Quillhaven.\"]",
         ),
+        field(
+            "late charge",
+            "rate and way",
+            "",
+            "what your terms ask of an invoice past its day, simple or compound; it is shown and never billed by itself",
+            "1% a month, simple",
+        ),
+        field(
+            "notices",
+            "days by notice",
+            "",
+            "dates you must not miss, counted from the last pour; told to you with the final invoice, never to the customer",
+            "[Lien notice: 60 days]",
+        ),
     ],
 };

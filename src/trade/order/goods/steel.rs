@@ -32,22 +32,13 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
             })
         };
         let runs: Vec<Run> = of_size().flat_map(|(_, bars)| bars.runs.clone()).collect();
-        let plan = list.worked.plan(&runs, stock.stock.value);
-        let how = format!(
-            "{} whole sticks of {}, and {} pieces cut from {} more; never fewer than {}{}",
-            plan.full,
-            stock.stock.value,
-            plan.pieces,
-            plan.cut,
-            plan.least,
-            plan.cut_list()
-        );
+        let planned = list.worked.plan(&runs, stock.stock.value);
         let placed: Vec<Quantity> = of_size().map(|(_, bars)| bars.placed.clone()).collect();
         let sticks = Quantity::new(
             format!("{bar} bars"),
-            Amount::new(Decimal::from(plan.sticks()), Unit::Piece),
+            Amount::new(Decimal::from(planned.plan.sticks()), Unit::Piece),
             Working::Plan {
-                how,
+                how: planned.how.clone(),
                 of: placed,
                 rule: "longest pieces first, offcuts used again",
             },

@@ -1,0 +1,51 @@
+//! What is still to come when a job is billed to the end, from the texts the quote kept.
+
+use super::desk;
+use crate::input::job::{Choice, Lid, Takeoff};
+use crate::office::record::{Accepted, Closing, Quote};
+use crate::office::text;
+use crate::reading::{Problems, Sources};
+use crate::values::Day;
+
+/// The facts of the closing page; none where the quote's texts no longer read.
+pub fn closing(
+    quote: &Quote,
+    quoted: Day,
+    accepted: &Accepted,
+    poured: Option<Day>,
+) -> Option<Closing> {
+    let [takeoff, business, book, ..] = &quote.inputs[..] else {
+        return None;
+    };
+    let texts = [takeoff, business, book].map(|input| (input.name.as_str(), input.text.as_str()));
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let desk = desk::lay_out_again(texts, quoted, &mut sources, &mut problems)?;
+    let job = chosen(&desk.takeoff, accepted);
+    let planned = quote.pours.iter().map(|day| day.0).max()?;
+    let poured = poured.unwrap_or(planned);
+    let sealers = job.slabs.iter().filter_map(|slab| {
+        let name = &slab.seal.as_ref()?.value;
+        desk.book.rules.surfaces.sealers.get(name)
+    });
+    let ours = sealers.map(|sealer| sealer.after.value.0).max();
+    let usual = desk.business.cure.seal.0;
+    Some(Closing {
+        poured: text::Day(poured),
+        seal: text::Day(poured.plus(i64::from(ours.unwrap_or(usual)))),
+        is_sealed_by_us: ours.is_some(),
+        lids: job
+            .slabs
+            .iter()
+            .flat_map(|slab| &slab.boxes)
+            .filter(|one| one.adjust.is_none() && one.lid.value == Lid::OnOrder)
+            .map(|one| one.called.clone())
+            .collect(),
+        promises: desk.business.promises.clone(),
+    })
+}
+
+/// The takeoff with what was signed.
+fn chosen<'a>(quoted: &'a Takeoff, accepted: &Accepted) -> &'a Takeoff {
+    let choice = Choice(accepted.choice.clone());
+    quoted.otherwise.get(&choice).unwrap_or(quoted)
+}
