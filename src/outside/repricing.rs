@@ -65,7 +65,10 @@ pub fn open_jobs(folder: &Path, problems: &mut Problems) -> Vec<Found> {
 pub fn takeoffs(folder: &Path) -> Vec<PathBuf> {
     let names = records::names(folder).unwrap_or_default().into_iter();
     let mut found: Vec<PathBuf> = names
-        .filter(|name| name.ends_with(".yaml") && name != "business.yaml")
+        .filter(|name| {
+            name.strip_suffix(".yaml")
+                .is_some_and(|stem| stem != "business")
+        })
         .map(|name| folder.join(name))
         .collect();
     found.sort();
@@ -130,7 +133,7 @@ fn takeoff(file: &Path, book: Option<&Path>, question: &Question) -> Option<Outc
         good_until: old.quoted.plus(i64::from(old.business.quote.good_for.0)),
         notes: Vec::new(),
     };
-    outcome(quote, &old, new, None, question)
+    Some(outcome(quote, &old, new, None, question))
 }
 
 fn job(
@@ -191,31 +194,32 @@ fn job(
         good_until: kept.good_until.0,
         notes: Vec::new(),
     };
-    outcome(quote, &old, new, Some(Choice(choice.clone())), question)
+    let choice = Choice(choice.clone());
+    Some(outcome(quote, &old, new, Some(&choice), question))
 }
 
 fn outcome(
     mut quote: Quote,
     old: &Desk,
     mut new: Desk,
-    choice: Option<Choice>,
+    choice: Option<&Choice>,
     question: &Question,
-) -> Option<Outcome> {
+) -> Outcome {
     new.days = supposed(&new.days, &question.what_ifs);
     let mut problems = Problems::default();
     let mut offer = |desk: &Desk| {
         let (takeoff, book) = (&desk.takeoff, &desk.book);
         let offer = costing::offer(takeoff, book, &desk.business, &desk.days, &mut problems)?;
-        Some(match &choice {
+        Some(match choice {
             Some(choice) => offer.quoted_with(choice.clone()),
             None => offer,
         })
     };
     let (Some(before), Some(after)) = (offer(old), offer(&new)) else {
-        return Some(Outcome::Unpriced {
+        return Outcome::Unpriced {
             number: quote.number,
             because: first(&problems),
-        });
+        };
     };
     let found: Repriced = repriced(
         Side {
@@ -234,7 +238,7 @@ fn outcome(
     );
     quote.notes = notes(&quote, old, &new, &before);
     let floor = old.business.price.margin_floor.value;
-    Some(Outcome::Priced(Box::new((quote, floor, found))))
+    Outcome::Priced(Box::new((quote, floor, found)))
 }
 
 /// What has to be said beside the figures: holds that end too early, units that changed.

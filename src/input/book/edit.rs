@@ -72,7 +72,7 @@ pub fn set_price(
     };
     let new = format!("{}: {}", iso(day), written(price));
     let begun = |entry: &&Entry| entry.key.parse::<Day>().is_ok_and(|from| from < day);
-    let last = entries.iter().filter(begun).next_back();
+    let last = entries.iter().rfind(begun);
     let in_braces = text[place.start as usize..].starts_with('{');
     let edit = match (last, entries.first()) {
         (Some(last), _) if in_braces => insert(end(text, &last.node), format!(", {new}")),

@@ -113,6 +113,7 @@ impl Chance {
     }
 }
 
+#[expect(clippy::format_push_string, reason = "a test's text is short")]
 /// Items in braces, half in braces or in blocks, with comments, blank lines and any line break.
 fn by_chance(chance: &mut Chance) -> String {
     let mut text = REST.to_owned() + "items:   # what is sold\n";
