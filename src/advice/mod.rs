@@ -14,6 +14,7 @@ mod box_place;
 mod closed_day;
 mod closing_error;
 mod coat;
+mod cold_pour;
 mod colors;
 mod deep_forms;
 mod deposit;
@@ -33,7 +34,9 @@ mod minimum;
 mod narrow_gate;
 mod no_joints;
 mod no_zone;
+mod nothing_dug;
 mod panel_shape;
+mod past_pour;
 mod pinned_both_ways;
 mod promised;
 mod public_walk;
@@ -129,10 +132,13 @@ const QUESTIONS: &[Question] = &[
     even_risers::ask,
     handrail::ask,
     deep_forms::ask,
+    nothing_dug::ask,
     access::ask,
     site::ask,
     narrow_gate::ask,
     closed_day::ask,
+    past_pour::ask,
+    cold_pour::ask,
     two_mixes::ask,
     sets::ask,
     set_with_option::ask,

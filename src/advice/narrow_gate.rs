@@ -1,4 +1,4 @@
-//! Does the buggy go through the gate?
+//! Does the buggy, or the wheelbarrow, go through the gate?
 
 use super::Case;
 use crate::input::job::Method;
@@ -8,6 +8,9 @@ use crate::values::Length;
 
 /// Where the book does not say how wide the buggy is; common practice, no source.
 const USUAL: Length = Length::inches_whole(36);
+
+/// A barrow with room for hands; common practice, no source.
+const BARROW: Length = Length::inches_whole(30);
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let own = case.book.rules.buggy.as_ref();
@@ -35,5 +38,25 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             )),
         }
     });
-    answers.collect()
+    answers.chain(barrows(case)).collect()
+}
+
+fn barrows(case: Case<'_>) -> impl Iterator<Item = Problem> {
+    let ways = case.takeoff.ways_in().into_iter();
+    ways.filter(|way| way.is_by(Method::Wheelbarrow))
+        .filter_map(|way| way.gate.as_ref())
+        .filter(|gate| gate.value < BARROW)
+        .map(|gate| {
+            let message = format!(
+                "a wheelbarrow needs about `{}`, and `{}` is there",
+                BARROW.in_inches(),
+                gate.value.in_inches()
+            );
+            Problem::new("narrow-gate", message)
+                .at(gate.place)
+                .help(format!(
+                    "measure it again, take a panel out, or take a pump ({})",
+                    Source::PRACTICE
+                ))
+        })
 }

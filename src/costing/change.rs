@@ -3,6 +3,7 @@
 //! Work is priced as the job was, with overhead, contingency and profit, but without what a
 //! job has only once: the minimum job, the rounding of its price, and crew days filled up.
 
+use super::estimate::receipts_tax;
 use super::{Cause, Priced, Side};
 use crate::input::book::{PriceBook, Role};
 use crate::input::business::{Business, DayRule, TaxBase};
@@ -35,7 +36,9 @@ pub fn business_for_changes(business: &Business, comes_again: bool) -> Business 
     own.price.minimum.value = Money::ZERO;
     own.price.round_up_to.value = Money::ZERO;
     // One rate falls on the whole change, not on each part of it.
-    own.price.taxes.retain(|tax| tax.base != TaxBase::Sale);
+    own.price
+        .taxes
+        .retain(|tax| !matches!(tax.base, TaxBase::Sale | TaxBase::Receipts));
     own.crew.day_rule.value = DayRule::ByTheHour;
     if !comes_again {
         own.crew.travel.value.value = rust_decimal::Decimal::ZERO;
@@ -93,6 +96,10 @@ pub fn change_price(
                         tax.name.as_str(),
                         of(&price) * &rate,
                     )
+                }
+                TaxBase::Receipts => {
+                    let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
+                    receipts_tax(&price, &rate, tax)
                 }
                 TaxBase::Materials => {
                     let of_parts: Vec<Quantity> = parts

@@ -236,6 +236,7 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
             tax.name.as_str(),
             of(&price) * &rate,
         ),
+        TaxBase::Receipts => receipts_tax(&price, &rate, tax),
         TaxBase::Materials => {
             let direct = subtotal(lines, "direct cost", &[Side::Direct]);
             let materials = Quantity::money(
@@ -266,6 +267,15 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
         &capital(&tax.name),
         amount,
     );
+}
+
+/// A tax on receipts that hold the tax itself, rounded once.
+pub(super) fn receipts_tax(price: &Quantity, rate: &Quantity, tax: &TaxRule) -> Quantity {
+    Quantity::money(
+        "price before tax × rate ÷ (1 − rate), since the tax is received too",
+        tax.name.as_str(),
+        of(price) * rate / (number(1) - of(rate)),
+    )
 }
 
 fn capital(text: &str) -> String {

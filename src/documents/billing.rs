@@ -1,6 +1,7 @@
 //! From the records of a job to its invoice: plain words and finished strings.
 
 mod closing;
+mod progress;
 mod receipt;
 mod rows;
 
@@ -38,6 +39,7 @@ pub fn invoice(of: Billing<'_>, invoice: &Invoice) -> Option<BillView> {
             stage + 1,
             lower(&quote.payments.get(*stage)?.when)
         ),
+        Bills::Progress(progress) => format!("Progress to {}", progress.to.0.long()),
         Bills::Final => "Final invoice".to_owned(),
     };
     let name = format!("{}-{}", of.number, invoice.invoice);
@@ -53,6 +55,9 @@ pub fn invoice(of: Billing<'_>, invoice: &Invoice) -> Option<BillView> {
     view.pay_by = format!("Please pay by {}", invoice.due.0.long());
     view.has_bar = true;
     (view.rows, view.sums) = rows::rows(of, invoice)?;
+    if let Bills::Progress(done) = &invoice.bills {
+        view.progress = Some(progress::view(done));
+    }
     "Agreed and changed".clone_into(&mut view.agreed_heading);
     view.agreed = agreed(of)?;
     view.paid = paid(of, invoice);
@@ -165,6 +170,7 @@ fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillV
         paid: Vec::new(),
         how_to_pay: Vec::new(),
         next: Vec::new(),
+        progress: None,
         closing: None,
     })
 }
@@ -284,6 +290,9 @@ fn next(of: Billing<'_>, invoice: &Invoice) -> Vec<String> {
     };
     let later = match &invoice.bills {
         Bills::Stage(stage) => quote.payments.get(stage + 1),
+        Bills::Progress(_) => {
+            return vec!["The next invoice says how far the work has come by then.".to_owned()];
+        }
         Bills::Final => None,
     };
     match later {

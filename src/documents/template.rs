@@ -96,11 +96,15 @@ const QUOTE_PARTS: [(&str, &str); 20] = [
 ];
 
 /// The parts of an invoice.
-const BILL_PARTS: [(&str, &str); 4] = [
+const BILL_PARTS: [(&str, &str); 5] = [
     ("bill/head", include_str!("../../templates/bill/head.hbs")),
     (
         "bill/closing",
         include_str!("../../templates/bill/closing.hbs"),
+    ),
+    (
+        "bill/progress",
+        include_str!("../../templates/bill/progress.hbs"),
     ),
     ("bill/sums", include_str!("../../templates/bill/sums.hbs")),
     ("bill/table", include_str!("../../templates/bill/table.hbs")),

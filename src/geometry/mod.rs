@@ -12,6 +12,7 @@ mod cross;
 mod grid;
 pub mod holes;
 pub mod outline;
+mod overlap;
 pub mod panels;
 pub mod point;
 pub mod rim;

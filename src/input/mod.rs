@@ -8,6 +8,7 @@ pub mod business;
 pub mod change;
 pub mod job;
 pub mod phrases;
+pub mod progress;
 pub mod site;
 
 use crate::reading::{At, Fields, Node, Problem, Problems};

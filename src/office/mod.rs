@@ -11,6 +11,7 @@ pub mod cancellation;
 pub mod chain;
 pub mod late;
 pub mod name;
+pub mod progress;
 pub mod record;
 pub mod rules;
 pub mod text;

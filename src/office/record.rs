@@ -5,10 +5,12 @@
 //! made again.
 
 mod bills;
+mod progress;
 
 pub use bills::{
     Bills, Change, ChangeLine, ChangeWork, Closing, Credit, Invoice, InvoiceLine, Payment, WorkLine,
 };
+pub use progress::{Progress, ProgressLine, Withheld};
 
 use serde::{Deserialize, Serialize};
 

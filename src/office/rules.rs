@@ -193,6 +193,8 @@ fn signed(account: &Account<'_>, number: &str, what: &What) -> Result<(), Refusa
             // What is left after a final invoice, such as a late change, is a final invoice too.
             let again = kept.find(|one| match invoice.bills {
                 Bills::Final => false,
+                Bills::Progress(_) => one.invoice.bills == Bills::Final,
+                Bills::Stage(_) if matches!(one.invoice.bills, Bills::Progress(_)) => true,
                 Bills::Stage(_) => {
                     one.invoice.bills == invoice.bills || one.invoice.bills == Bills::Final
                 }

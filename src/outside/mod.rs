@@ -11,5 +11,6 @@ pub mod filing;
 pub mod home;
 pub mod making;
 pub mod paper;
+pub mod progress;
 pub mod repricing;
 pub mod verify;

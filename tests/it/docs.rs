@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use flatwork::input::{
-    book::tables as book, business::tables as business, change, job::tables as job,
+    book::tables as book, business::tables as business, change, job::tables as job, progress,
 };
 use flatwork::reading::{FieldTable, guide};
 
@@ -42,6 +42,8 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("NUMBERS", &business::NUMBERS),
     ("INVOICES", &business::INVOICES),
     ("CHANGE", &change::CHANGE),
+    ("PROGRESS", &progress::PROGRESS),
+    ("PROGRESS_LINE", &progress::PROGRESS_LINE),
     ("KIND", &business::KIND),
     ("CURE", &business::CURE),
     ("USUAL_SITE", &business::USUAL_SITE),

@@ -105,7 +105,7 @@ fn the_order_is_profit_minimum_rounding_tax() {
 }
 
 #[test]
-fn tax_in_four_ways() {
+fn tax_in_five_ways() {
     #[track_caller]
     fn case(base: Option<TaxBase>, cost_after: i64, price: i64, tax: i64) {
         let mut policy = policy(Profit::Markup(Percent::new(dec!(100))));
@@ -135,6 +135,8 @@ fn tax_in_four_ways() {
     }
     case(None, 10000, 20000, 0);
     case(Some(TaxBase::Sale), 10000, 20000, 2000);
+    // 10 % of 222.22 is 22.22.
+    case(Some(TaxBase::Receipts), 10000, 20000, 2222);
     // 60 % of the cost is material, so 60 % of the price is taxed.
     case(Some(TaxBase::Materials), 10000, 20000, 1200);
     // 10 % of 60.00 is a cost, and bears the markup.

@@ -65,6 +65,20 @@ fn parts(of: Billing<'_>, invoice: &Invoice) -> Option<Vec<Part>> {
     let (_, quote) = of.account.quote()?;
     let (_, accepted) = of.account.accepted()?;
     let agreed = stages(&accepted.contract, &quote.payments);
+    let mut kept = of.account.invoices.iter().filter(|one| !one.voided);
+    if matches!(invoice.bills, Bills::Progress(_))
+        || kept.any(|one| matches!(one.invoice.bills, Bills::Progress(_)))
+    {
+        // Billed by work done, the stages of the schedule no longer stand for anything.
+        return Some(vec![Part {
+            mark: String::new(),
+            what: "Work as agreed, changes included".to_owned(),
+            share: String::new(),
+            agreed: of.account.contract()?,
+            before: of.account.billed(),
+            this: invoice.figures.clone(),
+        }]);
+    }
     let billed = |wanted: &Bills| {
         let kept = of.account.invoices.iter().filter(|one| !one.voided);
         kept.filter(|one| one.invoice.bills == *wanted)

@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 use super::phrases::{list, printed};
 use super::{Offering, english, sections};
 use crate::documents::views::quote::Sentence;
-use crate::input::job::Takeoff;
+use crate::input::job::{RemovalMaterial, Takeoff};
 use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn title(takeoff: &Takeoff) -> String {
@@ -70,6 +70,12 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     if takeoff.removals.is_empty() {
         lines.push("Taking out old concrete or soil".to_owned());
+    } else if takeoff
+        .removals
+        .iter()
+        .all(|one| one.material != RemovalMaterial::Soil)
+    {
+        lines.push("Digging out soil".to_owned());
     }
     let usual = of.business.not_included.clone();
     lines.extend(super::removal::without_permit(takeoff, usual));

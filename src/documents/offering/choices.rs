@@ -169,17 +169,30 @@ fn without(group: &OptionGroup) -> String {
 fn head(group: &OptionGroup, pick: usize) -> String {
     match group.pick(pick) {
         None => capital(&without(group)).replacen("No ", "no ", 1),
-        Some(option) if option.drop.is_empty() => format!("with {}", few_words(&option.title)),
-        Some(option) => few_words(&option.title),
+        Some(option) => {
+            let words = few_words(&option.title);
+            let negative = words.starts_with("no ") || words.starts_with("without ");
+            if option.drop.is_empty() && !negative {
+                format!("with {words}")
+            } else {
+                words
+            }
+        }
     }
 }
 
-/// Two words are enough for the head of a column.
+/// Two words are enough for the head of a column; small ones before them say nothing.
 fn few_words(title: &str) -> String {
-    short(title)
+    const SMALL: [&str; 5] = ["with", "a", "an", "the", "and"];
+    let title = short(title).to_lowercase();
+    let words = title
         .split_whitespace()
-        .take(2)
-        .collect::<Vec<_>>()
-        .join(" ")
-        .to_lowercase()
+        .skip_while(|word| SMALL.contains(word));
+    let words: Vec<&str> = words.collect();
+    let many = if matches!(words.first(), Some(&("no" | "without"))) {
+        3
+    } else {
+        2
+    };
+    words[..words.len().min(many)].join(" ")
 }

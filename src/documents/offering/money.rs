@@ -1,6 +1,8 @@
 //! Totals, payments and unit prices, as printed.
 
 use super::Offering;
+use rust_decimal::Decimal;
+
 use crate::costing::{Cause, Side, Totals, schedule};
 use crate::documents::views::quote::{Payment, Payments, UnitPrice};
 use crate::input::business::TaxBase;
@@ -25,10 +27,10 @@ pub(super) fn tax_sentence(of: Offering<'_>) -> String {
     let parts: Vec<String> = taxes
         .filter_map(|tax| {
             let amount = shown(&tax.name)?;
-            let on = if tax.base == TaxBase::Materials {
-                " on materials"
-            } else {
-                ""
+            let on = match tax.base {
+                TaxBase::Materials => " on materials",
+                TaxBase::Receipts => " on the whole, tax included,",
+                TaxBase::Sale | TaxBase::Purchases => "",
             };
             Some(format!("{} {}{on} of {amount}", tax.rate.value, tax.name))
         })
@@ -79,12 +81,19 @@ pub(super) fn unit_prices(of: Offering<'_>) -> Vec<UnitPrice> {
             .price
             .taxes
             .iter()
-            .filter(|tax| tax.base == TaxBase::Sale)
+            .filter(|tax| matches!(tax.base, TaxBase::Sale | TaxBase::Receipts))
     };
     let with_tax = |price: Money| {
         price
             + taxes()
-                .map(|tax| rounding::to_cents(price.dollars() * tax.rate.value.fraction()))
+                .map(|tax| {
+                    let rate = tax.rate.value.fraction();
+                    let on = match tax.base {
+                        TaxBase::Receipts => price.dollars() / (Decimal::ONE - rate),
+                        TaxBase::Sale | TaxBase::Materials | TaxBase::Purchases => price.dollars(),
+                    };
+                    rounding::to_cents(on * rate)
+                })
                 .sum()
     };
     of.business

@@ -64,8 +64,15 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     add("Seal", each(takeoff, |slab| surface::seal(of, slab)));
     add("Included", included(takeoff));
     add("Site", super::site::scope(of));
-    add("Clean up", clean_up(of));
+    let also = also(of);
+    let word = if also.is_empty() { "Clean up" } else { "Also" };
+    add(word, clean_up(of, also));
     terms
+}
+
+/// A step upon a slab is part of it to a customer; a stoop with a finish of its own is not.
+fn is_plain_step(slab: &Slab) -> bool {
+    slab.on.is_some() && slab.kind == "step"
 }
 
 /// One sentence for all slabs that agree, naming the slabs where they do not.
@@ -74,7 +81,7 @@ fn each(takeoff: &Takeoff, says: impl Fn(&Slab) -> Option<String>) -> String {
     let mut silent = false;
     for slab in &takeoff.slabs {
         match says(slab) {
-            None => silent = silent || slab.on.is_none(),
+            None => silent = silent || !is_plain_step(slab),
             Some(text) => match groups.iter_mut().find(|(known, _)| *known == text) {
                 Some((_, names)) => names.push(slab.called.clone()),
                 None => groups.push((text, vec![slab.called.clone()])),
@@ -168,7 +175,7 @@ fn steel(slab: &Slab) -> Option<String> {
 fn finish(of: Offering<'_>, slabs: &[SlabQuantities]) -> String {
     let takeoff = of.takeoff;
     let finishes = each(takeoff, |slab| {
-        (slab.on.is_none()).then(|| surface::finish(of, slab))
+        (!is_plain_step(slab)).then(|| surface::finish(of, slab))
     });
     let jointed = takeoff.slabs.iter().zip(slabs).filter(|(_, measured)| {
         measured
@@ -194,8 +201,7 @@ fn included(takeoff: &Takeoff) -> String {
     titles.join("; ")
 }
 
-fn clean_up(of: Offering<'_>) -> String {
-    let also = also(of);
+fn clean_up(of: Offering<'_>, also: String) -> String {
     let also = if also.is_empty() {
         also
     } else {

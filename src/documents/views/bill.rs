@@ -34,8 +34,44 @@ pub struct BillView {
     pub paid: Vec<AmountRow>,
     pub how_to_pay: Vec<Term>,
     pub next: Vec<String>,
+    /// How far the work has come, where it is billed by a schedule of values.
+    pub progress: Option<ProgressView>,
     /// With a final invoice.
     pub closing: Option<ClosingView>,
+}
+
+#[derive(Clone, Debug, Serialize)]
+pub struct ProgressView {
+    /// "Counted to June 30, 2026"
+    pub counted: String,
+    pub rows: Vec<ProgressRow>,
+    /// Work to date, what is withheld of it, what is earned.
+    pub sums: Vec<WithheldRow>,
+}
+
+/// One line of a schedule of values; empty amounts are a dash.
+#[derive(Clone, Debug, Serialize)]
+pub struct ProgressRow {
+    pub what: String,
+    pub value: String,
+    pub before: String,
+    pub now: String,
+    /// Of `to_date`.
+    pub stored: String,
+    pub to_date: String,
+    /// "40%"
+    pub share: String,
+    pub left: String,
+    pub is_total: bool,
+}
+
+#[derive(Clone, Debug, Serialize)]
+pub struct WithheldRow {
+    pub what: String,
+    pub before: String,
+    pub now: String,
+    pub to_date: String,
+    pub is_total: bool,
 }
 
 /// The page of the hand-over.

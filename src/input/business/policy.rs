@@ -38,6 +38,8 @@ pub struct TaxRule {
 pub enum TaxBase {
     /// The whole price before tax.
     Sale,
+    /// The price before tax and the tax itself: added so that the rate of the whole is the tax.
+    Receipts,
     /// The share of materials in direct cost, of the price before tax.
     Materials,
     /// What the owner buys: a direct cost, never shown.
@@ -133,18 +135,30 @@ fn tax(node: &Node, problems: &mut Problems) -> Option<TaxRule> {
     let base = match on.value.as_str() {
         "none" => return None,
         "sale" => TaxBase::Sale,
+        "receipts" => TaxBase::Receipts,
         "materials" => TaxBase::Materials,
         "purchases" => TaxBase::Purchases,
         other => {
             problems.push(
                 Problem::new("bad-tax", format!("no tax falls on `{other}`"))
                     .at(on.place)
-                    .help("write `none`, `sale`, `materials` or `purchases`"),
+                    .help("write `none`, `sale`, `receipts`, `materials` or `purchases`"),
             );
             return None;
         }
     };
-    let rate = fields.need("rate", problems)?;
+    let rate: At<Percent> = fields.need("rate", problems)?;
+    if base == TaxBase::Receipts && Percent::new(Decimal::ONE_HUNDRED) <= rate.value {
+        problems.push(
+            Problem::new(
+                "tax-takes-all",
+                format!("a tax of {} on receipts leaves nothing of them", rate.value),
+            )
+            .at(rate.place)
+            .help("write the rate of the whole, such as `2%`"),
+        );
+        return None;
+    }
     let name = fields
         .text("name", problems)
         .map_or_else(|| "sales tax".to_owned(), |name| name.value);

@@ -9,6 +9,7 @@ mod boxes;
 mod dowels;
 mod edge;
 mod options;
+mod overlaps;
 mod positions;
 mod removal;
 mod resolve;

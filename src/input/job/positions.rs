@@ -24,6 +24,18 @@ pub(super) struct Contact {
     stretch: (i64, i64),
 }
 
+impl Contact {
+    /// The slab that was placed, and its side.
+    pub(super) const fn placed(self) -> (usize, usize) {
+        self.placed
+    }
+
+    /// The slab it was placed against, and its side.
+    pub(super) const fn base(self) -> (usize, usize) {
+        self.base
+    }
+}
+
 /// Moves every slab to its place; answers where two share an edge, in the order they were placed.
 pub(super) fn place(
     slabs: &mut [(Slab, SlabWritten)],

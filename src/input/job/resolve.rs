@@ -22,7 +22,7 @@ use pours::pours;
 
 use super::takeoff::{Slab, Takeoff};
 use super::written::{JobWritten, SlabWritten};
-use super::{ExtraWhat, positions};
+use super::{ExtraWhat, overlaps, positions};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::reading::Problems;
@@ -70,6 +70,7 @@ pub fn looked_up(
     let after_slabs = problems.len();
     let placements = pours(&written.pours, &mut slabs, &unsure, problems);
     let contacts = positions::place(&mut slabs, &unsure, problems);
+    overlaps::check(&slabs, &contacts, problems);
     let named = asked::Named {
         slabs: slabs.iter().map(|(slab, _)| slab.key.as_str()).collect(),
         removals: &written.removals,

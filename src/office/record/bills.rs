@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Figures, Input, Line, Pdf};
+use super::{Figures, Input, Line, Pdf, Progress};
 use crate::office::text::{Cents, Day};
 
 /// More or less work than was signed.
@@ -92,6 +92,8 @@ pub struct Closing {
 pub enum Bills {
     /// A payment of the schedule, from 0.
     Stage(usize),
+    /// Work to date by a schedule of values, less what was billed.
+    Progress(Box<Progress>),
     /// Contract and changes, less what was billed.
     Final,
 }

@@ -1,6 +1,7 @@
 //! `flatwork invoice`, `void`, `credit`: bills, and what takes them back.
 
 use std::fmt::Write as _;
+use std::path::PathBuf;
 use std::process::ExitCode;
 
 use super::target::{Case, Entry, Target};
@@ -8,7 +9,7 @@ use crate::office::billing::{self, share_of};
 use crate::office::name::Event;
 use crate::office::record::{Bills, Credit, Figures, Invoice, InvoiceLine, What};
 use crate::office::text;
-use crate::outside::{closing, home, paper};
+use crate::outside::{closing, home, paper, progress};
 use crate::reading::{Problem, Problems, Sources};
 use crate::values::{Day, Money};
 
@@ -19,6 +20,9 @@ pub(super) struct Bill {
     /// A payment of the schedule, from 1; else the first that is not billed
     #[arg(long, value_name = "N", conflicts_with = "last")]
     stage: Option<usize>,
+    /// Work to date by this schedule of values, less what was billed
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["stage", "last"])]
+    progress: Option<PathBuf>,
     /// All that is left of contract and changes
     #[arg(long = "final")]
     last: bool,
@@ -72,7 +76,13 @@ fn billed(
     let (quoted, quote) = account.quote()?;
     let (business, input) = home::business(&case.home, sources, problems)?;
     let parts = billing::stages(&accepted.contract, &quote.payments);
-    let (bills, lines, figures) = if arguments.last {
+    let mut inputs = vec![input];
+    let (bills, lines, figures) = if let Some(file) = &arguments.progress {
+        let (schedule, done, figures) = progress::read(file, account, case.day, sources, problems)?;
+        inputs.push(schedule);
+        let lines = progress::lines(&done, account);
+        (Bills::Progress(Box::new(done)), lines, figures)
+    } else if arguments.last {
         last(case, problems)?
     } else {
         let stage = stage(arguments, case, quote.payments.len(), problems)?;
@@ -109,7 +119,7 @@ fn billed(
             .last
             .then(|| closing::closing(quote, quoted, accepted, arguments.poured))
             .flatten(),
-        inputs: vec![input],
+        inputs,
         pdf: None,
     };
     let made = paper::invoice(

@@ -26,6 +26,8 @@ pour: 2026-05-01
 exposure: frost
 slabs:
   patio: {size: 24 ft x 16 ft, edges: {north: house}}
+remove:
+  - lawn: {size: 384 sq ft x 8 in, of: soil}
 ";
 
 /// The three files of a job.

@@ -157,3 +157,65 @@ fn the_public_way_asks_about_a_permit() {
         .silent("permit-to-ask");
     Files::new().silent("permit-to-ask");
 }
+
+#[test]
+fn a_job_that_digs_nothing_is_asked_about_it() {
+    let lawn = "  - lawn: {size: 384 sq ft x 8 in, of: soil}";
+    let slab = "  - old slab: 10 ft x 10 ft x 4 in";
+    Files::new().job(lawn, slab).says(
+        "nothing-dug",
+        "concrete and base take `9.5 cu yd`",
+        "digging is not included",
+    );
+    // A slab without a base may lie on what is there.
+    Files::new()
+        .job(lawn, slab)
+        .job("edges: {north: house}", "base: none, edges: {north: house}")
+        .silent("nothing-dug");
+}
+
+#[test]
+fn a_pour_before_its_quote_is_a_slip_of_the_year() {
+    Files::new()
+        .job("pour: 2026-05-01", "pour: 2026-03-31")
+        .says(
+            "past-pour",
+            "before the quote of `2026-04-01`",
+            "is the year right",
+        );
+    Files::new()
+        .job("pour: 2026-05-01", "pour: 2026-04-01")
+        .silent("past-pour");
+}
+
+#[test]
+fn a_pour_in_the_plants_winter_counts_its_days_for_warmer_weather() {
+    let winter = |pour: &str| {
+        Files::new()
+            .book(
+                "  pump prime: 1/4 cu yd",
+                "  pump prime: 1/4 cu yd\n  winter: {item: delivery, during: 12-01 to 03-15}",
+            )
+            .job("pour: 2026-05-01", pour)
+    };
+    assert_eq!(
+        winter("pour: 2026-12-01").says("cold-pour", "`60 °F` and more", "lower `cool`"),
+        "2026-12-01"
+    );
+    winter("pour: 2026-11-30").silent("cold-pour");
+}
+
+#[test]
+fn a_wheelbarrow_needs_its_gate() {
+    let gate = |gate: &str| {
+        Files::new().job(
+            "exposure: frost",
+            &format!("exposure: frost\naccess: {{by: wheelbarrow, distance: 40 ft, gate: {gate}}}"),
+        )
+    };
+    assert_eq!(
+        gate("29 in").says("narrow-gate", "a wheelbarrow needs about `30 in`", "pump"),
+        "29 in"
+    );
+    gate("30 in").silent("narrow-gate");
+}

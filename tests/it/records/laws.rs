@@ -16,12 +16,12 @@ use crate::properties::jobs::Dice;
 
 const NUMBER: &str = "2026-0041";
 
-fn day(after: u64) -> Day {
+pub(super) fn day(after: u64) -> Day {
     let first: Day = "2026-05-04".parse().unwrap();
     first.plus(i64::try_from(after).unwrap())
 }
 
-fn figures(dice: &mut Dice, least: i64) -> Figures {
+pub(super) fn figures(dice: &mut Dice, least: i64) -> Figures {
     let price = least + i64::try_from(dice.between(0, 2_000_000)).unwrap();
     let tax = (price * 6 + if price < 0 { -50 } else { 50 }) / 100;
     Figures::of(
@@ -30,7 +30,7 @@ fn figures(dice: &mut Dice, least: i64) -> Figures {
     )
 }
 
-fn quote(dice: &mut Dice) -> Quote {
+pub(super) fn quote(dice: &mut Dice) -> Quote {
     let shares: &[&str] = match dice.between(0, 2) {
         0 => &["10%", "40%", "40%", "10%"],
         1 => &["1/3", "rest"],
@@ -189,7 +189,7 @@ fn invoice(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
     })
 }
 
-fn record(place: usize, after: u64, what: What) -> Record {
+pub(super) fn record(place: usize, after: u64, what: What) -> Record {
     Record {
         record: RECORD,
         rules: RULES,
@@ -203,7 +203,7 @@ fn record(place: usize, after: u64, what: What) -> Record {
 }
 
 /// What holds after every record.
-fn check(records: &[Record], seed: u64) {
+pub(super) fn check(records: &[Record], seed: u64) {
     let account = Account::replay(records);
     let told = || {
         format!(

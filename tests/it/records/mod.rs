@@ -8,9 +8,12 @@ mod closing;
 mod crowd;
 mod late;
 mod laws;
+mod progress;
+mod published;
 mod receipts;
 mod refusals;
 mod story;
+mod year;
 
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};

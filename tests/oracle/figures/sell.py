@@ -46,8 +46,9 @@ class Sell:
         for tax in taxes:
             if tax.get("on", "none") in ("none", "purchases"):
                 continue
-            base = sale if tax["on"] == "sale" else cents(sale * materials / direct)
-            value = cents(base * percent(tax["rate"]))
+            base = sale if tax["on"] in ("sale", "receipts") else cents(sale * materials / direct)
+            rate = percent(tax["rate"])
+            value = cents(base * rate / (1 - rate) if tax["on"] == "receipts" else base * rate)
             add(tax.get("name", "sales tax").capitalize(), value)
             total_tax += value
         totals = {"direct": direct, "cost": cost, "price": sale}

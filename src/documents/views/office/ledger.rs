@@ -122,6 +122,10 @@ fn next_bill(account: &Account<'_>) -> Option<String> {
         let mut kept = account.invoices.iter().filter(|one| !one.voided);
         kept.any(|one| one.invoice.bills == bills)
     };
+    let mut kept = account.invoices.iter().filter(|one| !one.voided);
+    if kept.any(|one| matches!(one.invoice.bills, Bills::Progress(_))) {
+        return Some("bill more with --progress FILE, or the rest with --final".to_owned());
+    }
     let next = (0..quote.payments.len()).find(|stage| !billed(Bills::Stage(*stage)));
     Some(match next {
         Some(stage) => format!(

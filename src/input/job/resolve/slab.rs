@@ -61,7 +61,14 @@ pub(super) fn slab(
             problems,
         )
     });
-    let base = match values.base {
+    // What stands upon another slab lies on concrete; a base is there only where it is said.
+    let values_base = if written.on.is_some() && written.values.base.is_none() {
+        usual.retain(|name| *name != "base");
+        None
+    } else {
+        values.base
+    };
+    let base = match values_base {
         Some(At {
             value: BasePhrase::Of { depth, material },
             place,

@@ -55,10 +55,11 @@ fn choose_one(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
                 .help("list the options under `from`"),
         );
     }
-    // The first answer of a question that has to be answered may be the job as it is written.
+    // One answer to a question that has to be answered may be the job as it is written.
     let as_written = must_choose.as_ref().is_some_and(|must| must.value);
     if problems.len() == before {
-        for option in options.iter().skip(usize::from(as_written)) {
+        let empty = options.iter().filter(|option| is_empty(option));
+        for option in empty.skip(usize::from(as_written)) {
             check_empty(option, problems);
         }
     }
@@ -104,12 +105,16 @@ fn option_item(name: At<String>, node: &Node, problems: &mut Problems) -> Option
     })
 }
 
-fn check_empty(option: &OptionItem, problems: &mut Problems) {
+fn is_empty(option: &OptionItem) -> bool {
     let unchanged = option.change.iter().all(|change| change.keys.is_empty());
-    if option.add.is_empty() && unchanged && option.drop.is_empty() {
+    option.add.is_empty() && unchanged && option.drop.is_empty()
+}
+
+fn check_empty(option: &OptionItem, problems: &mut Problems) {
+    if is_empty(option) {
         let message = format!("`{}` changes nothing of the job", option.title);
         problems.push(Problem::new("empty-option", message).at(option.place).help(
-            "say what it brings: `add` items, `change` values of slabs, or `drop` what is left out; the first answer under `must choose: yes` may leave the job as it is written",
+            "say what it brings: `add` items, `change` values of slabs, or `drop` what is left out; one answer under `must choose: yes` may leave the job as it is written",
         ));
     }
 }
