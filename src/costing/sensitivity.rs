@@ -141,7 +141,7 @@ fn again(asked: Asked<'_>, days: &[Prices], fixed: Option<&At<Money>>) -> Totals
 
 /// Bisection over whole price steps: cost never falls when a price rises, so the last step
 /// at or above the floor and the first one below it stand side by side.
-fn room(asked: Asked<'_>, item: &ItemKey) -> Room {
+pub fn room(asked: Asked<'_>, item: &ItemKey) -> Room {
     const FAR: u64 = 9;
     let now: BTreeMap<usize, Decimal> = asked
         .days

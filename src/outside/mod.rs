@@ -12,4 +12,5 @@ pub mod home;
 pub mod making;
 pub mod paper;
 pub mod progress;
+pub mod repricing;
 pub mod verify;

@@ -71,6 +71,10 @@ const UNSHOWN: &[(&str, &str)] = &[
         "needs a folder without permission, which the superuser can write all the same",
     ),
     (
+        "unwritable-book",
+        "needs a file without permission, which the superuser can write all the same",
+    ),
+    (
         "not-filed",
         "needs a disk that fails; `records::crowd` has one",
     ),

@@ -18,6 +18,7 @@ mod quote_steel;
 mod records;
 mod reference;
 mod reference_tables;
+mod reprice;
 mod scope_words;
 mod site;
 mod supply;

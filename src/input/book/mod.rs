@@ -1,6 +1,9 @@
 //! The price book: one supplier world, its items, dated prices, and rules of buying.
 
 mod boxes;
+pub mod diff;
+pub mod edit;
+pub mod faults;
 mod item;
 mod rates;
 mod rules;

@@ -2,6 +2,7 @@
 
 mod answer;
 mod bill;
+mod book;
 mod change;
 mod check;
 mod cost;
@@ -11,6 +12,7 @@ mod jobs;
 mod money;
 mod paper;
 mod quote;
+mod reprice;
 mod sheet;
 mod takeoff;
 mod target;
@@ -53,6 +55,11 @@ enum Command {
     Explain(explain::Arguments),
     /// Holds takeoffs against published rules and your own limits
     Check(check::Arguments),
+    /// Shows what open quotes and signed work cost at other prices, the worst first, and why
+    Reprice(reprice::Arguments),
+    /// Compares price books, looks one over, or sets a price in it
+    #[command(subcommand)]
+    Book(book::Book),
     /// Records that a quote, or a change order, was accepted
     Accept(answer::Accept),
     /// Records that the customer said no
@@ -131,6 +138,8 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
         Command::Takeoff(arguments) => takeoff::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
+        Command::Reprice(arguments) => reprice::run(&arguments),
+        Command::Book(command) => book::run(&command),
         Command::Accept(arguments) => answer::accept(&arguments),
         Command::Decline(arguments) => answer::decline(&arguments),
         Command::Withdraw(arguments) => answer::withdraw(&arguments),

@@ -3,6 +3,7 @@
 pub mod books;
 pub mod cost;
 pub mod ledger;
+pub mod reprice;
 mod table;
 pub mod takeoff;
 

@@ -12,6 +12,8 @@ pub mod late;
 pub mod ledger;
 mod margin;
 mod origin;
+pub mod price_book;
+pub mod reprice;
 pub mod rise;
 mod summary;
 pub mod takeoff;
