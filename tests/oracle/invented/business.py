@@ -29,7 +29,7 @@ def price(c):
     made["round up to"] = c.one("0.01", "1.00", "10.00", "25.00")
     taxes = []
     for _ in range(c.one(0, 1, 1, 1, 2, 3)):
-        on = c.one("sale", "materials", "purchases", "none")
+        on = c.one("sale", "materials", "purchases", "none", "receipts")
         c.features.add(f"tax on {on}")
         taxes.append({"on": on, "rate": f"{c.decimal(100, 900)}%", "name": f"{c.one('town', 'state', 'road')} tax {len(taxes) + 1}"})
     if taxes:
