@@ -32,6 +32,7 @@ LEFT_OUT = {
     "edge-too-wide": "no room for thick edges",
     "slabs-overlap": "slabs that overlap",
     "over-an-opening": "a step over an opening",
+    "box-outside": "a box over an opening",
 }
 
 

@@ -16,7 +16,8 @@ from .reading import amount, cents, inches, known, load, number, percent, up
 from .removal import Removal
 from .sell import Sell
 from .site import Site
-from .slab import Slab, share_edges
+from .slab import Slab
+from .touching import share_edges
 
 JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "exposure", "access", "zone"}
 JOB |= {"hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}

@@ -53,6 +53,7 @@ def edge_bars(slab, cover, stock, lap):
         else:
             ends.append([piece.side, piece.start, piece.end])
     lengths = [end - start - 2 * cover for _, start, end in ends]
+    lengths = [length for length in lengths if length >= 6]  # too short for any bar, as in the mat
     return size, [spliced(length, stock, lap) for length in lengths] * int(count)
 
 
