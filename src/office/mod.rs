@@ -9,6 +9,7 @@ pub mod account;
 pub mod billing;
 pub mod cancellation;
 pub mod chain;
+pub mod escalation;
 pub mod late;
 pub mod name;
 pub mod progress;

@@ -41,6 +41,7 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("UNFORESEEN", &business::UNFORESEEN),
     ("NUMBERS", &business::NUMBERS),
     ("INVOICES", &business::INVOICES),
+    ("ESCALATION", &business::ESCALATION),
     ("CHANGE", &change::CHANGE),
     ("PROGRESS", &progress::PROGRESS),
     ("PROGRESS_LINE", &progress::PROGRESS_LINE),

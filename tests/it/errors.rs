@@ -49,6 +49,7 @@ const UNSHOWN: &[(&str, &str)] = &[
     ("no-such-payment", RECORDS),
     ("no-such-quote", RECORDS),
     ("no-such-stage", RECORDS),
+    ("no-clause", RECORDS),
     ("not-accepted", RECORDS),
     ("below-billed", RECORDS),
     ("line-missing", RECORDS),

@@ -144,7 +144,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         },
         care: surface::care(of),
         safety: english::terms(english::SAFETY),
-        terms: paragraphs(&of.business.terms),
+        terms: paragraphs(&terms(of.business)),
         deferral: english::DEFERRAL.to_owned(),
         cancellation: cancellation::cancellation(of.business),
         photos: photos(of),
@@ -231,6 +231,15 @@ fn total(of: Offering<'_>, totals: &Totals) -> Total {
 }
 
 /// Sentences in two paragraphs of about the same length, for two columns.
+/// The owner's sentences, and the clause of an index where there is one.
+fn terms(business: &Business) -> Vec<String> {
+    let clause = business
+        .escalation
+        .iter()
+        .map(crate::input::business::Escalation::clause);
+    business.terms.iter().cloned().chain(clause).collect()
+}
+
 fn paragraphs(sentences: &[String]) -> Vec<String> {
     let whole: usize = sentences.iter().map(String::len).sum();
     let mut first = 0;

@@ -1,5 +1,6 @@
 //! `business.yaml`: who the owner is, how prices are made, what is usual for each kind of slab.
 
+mod escalation;
 mod firm;
 mod kinds;
 mod lists;
@@ -11,6 +12,7 @@ mod unforeseen;
 
 use std::collections::BTreeMap;
 
+pub use escalation::Escalation;
 pub use firm::Firm;
 pub use kinds::Kind;
 pub use lists::Payment;
@@ -45,6 +47,7 @@ pub struct Business {
     pub terms: Vec<String>,
     pub numbers: Numbers,
     pub invoices: Invoices,
+    pub escalation: Option<Escalation>,
     pub site: crate::input::site::SitePolicy,
 }
 
@@ -106,6 +109,8 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         .unwrap_or_default();
     let numbers = numbers::read(fields.node("numbers"), fields.heading(), problems);
     let invoices = numbers::invoices(fields.node("invoices"), fields.heading(), problems);
+    let escalation = fields.node("escalation");
+    let escalation = escalation.and_then(|node| escalation::read(node, problems));
     let cancellation = quote.as_ref().and_then(|quote| quote.cancellation);
     if let (Some(firm), Some(place)) = (&firm, cancellation)
         && firm.address.is_none()
@@ -138,6 +143,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
         terms,
         numbers: numbers?,
         invoices: invoices?,
+        escalation,
         site,
     })
 }

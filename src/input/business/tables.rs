@@ -6,7 +6,7 @@ mod office;
 mod policy;
 
 pub use crate::input::site::tables::USUAL_SITE;
-pub use office::{INVOICES, NUMBERS};
+pub use office::{ESCALATION, INVOICES, NUMBERS};
 pub use policy::{CREW, CURE, ORDER, QUOTE, UNFORESEEN};
 
 use crate::reading::{Field, FieldTable};
@@ -80,6 +80,13 @@ pub const BUSINESS: FieldTable = FieldTable {
             "",
             "how bills are made",
             "{due: 10 days}",
+        ),
+        field(
+            "escalation",
+            "keys",
+            "",
+            "a clause by which the price follows a published price of concrete; printed with the terms",
+            "{index: the price the plant posts, reference: 178.00, over: 5%}",
         ),
         field(
             "payments",

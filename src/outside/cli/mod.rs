@@ -6,6 +6,7 @@ mod book;
 mod change;
 mod check;
 mod cost;
+mod escalate;
 mod explain;
 mod issue;
 mod jobs;
@@ -72,6 +73,8 @@ enum Command {
     Cancel(answer::Close),
     /// Writes a change order to a signed job: work or prices added or taken off
     Change(change::Arguments),
+    /// Works out what the escalation clause of a contract comes to
+    Escalate(escalate::Arguments),
     /// Bills a payment of the schedule, or with --final what is left
     Invoice(bill::Bill),
     /// Takes an invoice back as if it had never gone out
@@ -146,6 +149,7 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
         Command::Postpone(arguments) => answer::postpone(&arguments),
         Command::Cancel(arguments) => answer::cancel(&arguments),
         Command::Change(arguments) => change::run(&arguments),
+        Command::Escalate(arguments) => escalate::run(&arguments),
         Command::Invoice(arguments) => bill::invoice(&arguments),
         Command::Void(arguments) => bill::void(&arguments),
         Command::Credit(arguments) => bill::credit(&arguments),

@@ -140,6 +140,26 @@ impl Target {
         Some(())
     }
 
+    /// Reads the job and hands it to `look`, which may find problems; nothing is written.
+    pub(super) fn look_for(
+        &self,
+        look: impl FnOnce(&Case<'_>, &mut Problems) -> Option<()>,
+    ) -> ExitCode {
+        let mut problems = Problems::default();
+        let done = self.place.home(&mut problems).and_then(|home| {
+            let row = cabinet::of_number(&cabinet::folder(&home), &self.number, &mut problems)?;
+            let account = Account::replay(&row.records);
+            let case = Case {
+                number: &self.number,
+                day: self.day(),
+                home,
+                account: &account,
+            };
+            look(&case, &mut problems)
+        });
+        shown(done, &problems, &Sources::default())
+    }
+
     /// Reads the job and hands it to `look`; nothing is written.
     pub(super) fn look(&self, look: impl FnOnce(&Case<'_>, &Row)) -> ExitCode {
         let mut problems = Problems::default();

@@ -6,6 +6,7 @@ mod changes;
 mod choosing;
 mod closing;
 mod crowd;
+mod escalation;
 mod late;
 mod laws;
 mod progress;

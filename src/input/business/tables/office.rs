@@ -56,3 +56,37 @@ pub const INVOICES: FieldTable = FieldTable {
         ),
     ],
 };
+
+pub const ESCALATION: FieldTable = FieldTable {
+    name: "`escalation`",
+    fields: &[
+        field(
+            "of",
+            "text",
+            "Ready-mix",
+            "what it is, as the customer reads it",
+            "Ready-mix",
+        ),
+        field(
+            "index",
+            "text",
+            "",
+            "whose published price counts; never what you pay",
+            "the price the plant posts",
+        ),
+        field(
+            "reference",
+            "amount",
+            "",
+            "that price when the quote goes out, for a cubic yard",
+            "178.00",
+        ),
+        field(
+            "over",
+            "percent",
+            "0%",
+            "so much either way is not followed",
+            "5%",
+        ),
+    ],
+};

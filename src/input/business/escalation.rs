@@ -1,0 +1,65 @@
+//! The clause that lets the price of concrete follow a published price, where the owner prints one.
+
+use super::tables;
+use crate::reading::{Node, Problems};
+use crate::values::{Money, Percent};
+
+/// What a contract names: never what the owner pays.
+#[derive(Clone, Debug)]
+pub struct Escalation {
+    /// As the customer reads it.
+    pub of: String,
+    /// Whose published price counts.
+    pub index: String,
+    /// That price when the quote went out, for a cubic yard.
+    pub reference: Money,
+    /// So much either way is not followed.
+    pub over: Percent,
+}
+
+pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<Escalation> {
+    let fields = node.fields(&tables::ESCALATION, problems)?;
+    let of = fields.usual::<Words>("of", problems);
+    let index = fields
+        .required("index", problems)
+        .and_then(|_| fields.text("index", problems));
+    let reference = fields.need("reference", problems);
+    let over = fields.usual("over", problems);
+    Some(Escalation {
+        of: of?.value.0,
+        index: index?.value,
+        reference: reference?.value,
+        over: over?.value,
+    })
+}
+
+/// Any words.
+struct Words(String);
+
+impl std::str::FromStr for Words {
+    type Err = crate::values::Unreadable;
+
+    fn from_str(text: &str) -> Result<Self, Self::Err> {
+        Ok(Self(text.to_owned()))
+    }
+}
+
+impl Escalation {
+    /// The clause as it stands among the terms.
+    pub fn clause(&self) -> String {
+        let Self {
+            of,
+            index,
+            reference,
+            over,
+        } = self;
+        if over.number().is_zero() {
+            return format!(
+                "{of}: the difference between {index} on the day of the pour and {reference} a cubic yard is added or taken off for each yard ordered."
+            );
+        }
+        format!(
+            "{of}: if {index} on the day of the pour is over {over} above or below {reference} a cubic yard, what lies beyond is added or taken off for each yard ordered."
+        )
+    }
+}
