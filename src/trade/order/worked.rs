@@ -7,6 +7,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::Section;
+use super::slabs::OfSlabs;
 use super::sticks::{CutPlan, cut_plan};
 use crate::input::job::{Slab, Takeoff};
 use crate::trade::crew::TaskHours;
@@ -19,10 +20,11 @@ use crate::values::Length;
 pub struct Worked {
     /// Keeps every slab it has seen, so that their addresses tell them apart.
     pub measured: Measured,
+    pub(super) of_slabs: BTreeMap<Vec<*const Slab>, Arc<OfSlabs>>,
     parts: BTreeMap<(&'static str, *const Slab), Option<Quantity>>,
     bought: BTreeMap<String, Vec<(Parts, Quantity)>>,
     tasks: BTreeMap<String, Vec<(Parts, TaskHours)>>,
-    plans: Vec<(Vec<Run>, Length, CutPlan)>,
+    plans: Vec<(Vec<Run>, Length, Arc<CutPlan>)>,
 }
 
 type Parts = Vec<(Section, Quantity)>;
@@ -66,14 +68,13 @@ impl Worked {
         once(&mut self.tasks, name, parts, make)
     }
 
-    pub fn plan(&mut self, runs: &[Run], stock: Length) -> CutPlan {
-        let same =
-            |(known, length, _): &&(Vec<Run>, Length, CutPlan)| known == runs && *length == stock;
-        if let Some((.., plan)) = self.plans.iter().find(same) {
-            return plan.clone();
+    pub fn plan(&mut self, runs: Vec<Run>, stock: Length) -> Arc<CutPlan> {
+        let mut plans = self.plans.iter();
+        if let Some((.., plan)) = plans.find(|(known, of, _)| *known == runs && *of == stock) {
+            return Arc::clone(plan);
         }
-        let plan = cut_plan(runs, stock);
-        self.plans.push((runs.to_vec(), stock, plan.clone()));
+        let plan = Arc::new(cut_plan(&runs, stock));
+        self.plans.push((runs, stock, Arc::clone(&plan)));
         plan
     }
 }

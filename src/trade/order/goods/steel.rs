@@ -32,7 +32,7 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
             })
         };
         let runs: Vec<Run> = of_size().flat_map(|(_, bars)| bars.runs.clone()).collect();
-        let plan = list.worked.plan(&runs, stock.stock.value);
+        let plan = list.worked.plan(runs, stock.stock.value);
         let how = format!(
             "{} whole sticks of {}, and {} pieces cut from {} more; never fewer than {}{}",
             plan.full,
