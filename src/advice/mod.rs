@@ -81,7 +81,7 @@ pub struct Case<'a> {
 impl<'a> Case<'a> {
     /// Every slab with what was measured of it.
     fn slabs(self) -> impl Iterator<Item = (&'a Slab, &'a SlabQuantities)> {
-        let measured = &self.offer.quoted().needs.slabs;
+        let measured = self.offer.quoted().needs.slabs.iter();
         self.takeoff.slabs.iter().map(Arc::as_ref).zip(measured)
     }
 

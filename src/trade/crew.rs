@@ -72,21 +72,58 @@ impl Crew {
     }
 }
 
-/// What there is to do.
+/// What there is to do on the slabs.
 pub(super) struct Work<'a> {
     pub takeoff: &'a Takeoff,
     pub slabs: &'a [SlabQuantities],
-    pub removals: &'a [RemovalQuantities],
     pub orders: &'a [ConcreteOrder],
-    pub extras: &'a [&'a Extra],
 }
 
-pub(super) fn crew(work: &Work<'_>, list: &mut List<'_>) -> Crew {
+/// The work that follows from the slabs alone.
+#[derive(Debug)]
+pub(super) struct SlabTasks {
+    making: Vec<TaskHours>,
+    around: Vec<TaskHours>,
+    returns: Option<Quantity>,
+}
+
+pub(super) fn of_slabs(work: &Work<'_>, list: &mut List<'_>) -> SlabTasks {
+    SlabTasks {
+        making: timed(tasks::listed(work, list.ways.rules), work, list),
+        around: timed(set::listed(work, list.ways), work, list),
+        returns: surfaces::returns(work, list),
+    }
+}
+
+pub(super) fn crew(
+    work: &Work<'_>,
+    of_slabs: &SlabTasks,
+    removals: &[RemovalQuantities],
+    extras: &[&Extra],
+    list: &mut List<'_>,
+) -> Crew {
+    let rules = list.ways.rules;
+    let mut tasks = timed(removal::tasks(removals, rules), work, list);
+    tasks.extend(of_slabs.making.iter().cloned());
+    tasks.extend(timed(tasks::of_extras(extras, rules), work, list));
+    tasks.extend(of_slabs.around.iter().cloned());
+    let shares: Vec<(Section, Decimal)> = tasks
+        .iter()
+        .flat_map(|task| task.shares.iter().copied())
+        .collect();
+    let crew = time::time(tasks, of_slabs.returns.clone(), list);
+    charge(&crew, shares, list);
+    crew
+}
+
+/// The hours of every task that there is work for.
+fn timed(
+    listed: Vec<(TaskName, Vec<(Section, Quantity)>)>,
+    work: &Work<'_>,
+    list: &mut List<'_>,
+) -> Vec<TaskHours> {
     let mut tasks: Vec<TaskHours> = Vec::new();
-    for (name, parts) in tasks::listed(work, list.ways.rules)
-        .into_iter()
-        .chain(set::listed(work, list.ways))
-    {
+    for (name, parts) in listed {
         let parts: Vec<(Section, Quantity)> = parts
             .into_iter()
             .filter(|(_, part)| !part.value().is_zero())
@@ -109,13 +146,7 @@ pub(super) fn crew(work: &Work<'_>, list: &mut List<'_>) -> Crew {
             }
         }
     }
-    let shares: Vec<(Section, Decimal)> = tasks
-        .iter()
-        .flat_map(|task| task.shares.iter().copied())
-        .collect();
-    let crew = time::time(tasks, surfaces::returns(work, list), list);
-    charge(&crew, shares, list);
-    crew
+    tasks
 }
 
 fn task(

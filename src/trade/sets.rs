@@ -40,7 +40,7 @@ pub fn check(
         open.retain(|set| {
             let overruled = computed
                 .iter()
-                .find(|one| is_set(one) && one.name() == set.name.value);
+                .find(|one| one.name() == set.name.value && is_set(one));
             if let Some(quantity) = overruled {
                 in_its_unit(set, quantity, problems);
             }
@@ -56,7 +56,7 @@ pub fn check(
 }
 
 /// Every quantity below these, each name once; once more where it is set.
-fn below(roots: &[Quantity]) -> Vec<Quantity> {
+fn below(roots: &[Quantity]) -> Vec<&Quantity> {
     let (mut seen, mut computed) = (BTreeSet::new(), Vec::new());
     for root in roots {
         gather(root, &mut seen, &mut computed);
@@ -105,13 +105,17 @@ fn is_set(quantity: &Quantity) -> bool {
 }
 
 /// Every computed quantity below `quantity`, each name once; once more where it is set.
-fn gather(quantity: &Quantity, seen: &mut BTreeSet<(String, bool)>, computed: &mut Vec<Quantity>) {
-    let key = (quantity.name().to_owned(), is_set(quantity));
+fn gather<'a>(
+    quantity: &'a Quantity,
+    seen: &mut BTreeSet<(&'a str, bool)>,
+    computed: &mut Vec<&'a Quantity>,
+) {
+    let key = (quantity.name(), is_set(quantity));
     if matches!(quantity.working(), Working::Given(_)) || !seen.insert(key) {
         return;
     }
-    computed.push(quantity.clone());
-    for part in quantity.parts() {
-        gather(&part, seen, computed);
+    computed.push(quantity);
+    for part in quantity.made_of() {
+        gather(part, seen, computed);
     }
 }

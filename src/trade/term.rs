@@ -192,11 +192,11 @@ impl Term {
         }
     }
 
-    pub(super) fn collect(&self, parts: &mut Vec<Quantity>) {
+    pub(super) fn collect<'a>(&'a self, parts: &mut Vec<&'a Quantity>) {
         match &self.form {
             Form::Of(quantity) => {
                 if !parts.iter().any(|part| part.is(quantity)) {
-                    parts.push(quantity.clone());
+                    parts.push(quantity);
                 }
             }
             Form::Number => {}

@@ -161,6 +161,11 @@ impl Quantity {
 
     /// The quantities this one was made of, in the order they are shown.
     pub fn parts(&self) -> Vec<Self> {
+        self.made_of().into_iter().cloned().collect()
+    }
+
+    /// The same, where they only have to be looked at.
+    pub fn made_of(&self) -> Vec<&Self> {
         match &self.0.working {
             Working::Given(_) | Working::Shape { .. } => Vec::new(),
             Working::Rule { term, .. } => {
@@ -168,8 +173,8 @@ impl Quantity {
                 term.collect(&mut parts);
                 parts
             }
-            Working::Plan { of, .. } => of.clone(),
-            Working::Set { computed, .. } => vec![computed.clone()],
+            Working::Plan { of, .. } => of.iter().collect(),
+            Working::Set { computed, .. } => vec![computed],
         }
     }
 

@@ -68,8 +68,7 @@ impl Length {
 
     /// To the nearest eighth of an inch, for showing what no tape tells finer.
     pub fn to_the_eighth(self) -> Self {
-        let eighths = super::rounding::to_places(self.inches() * dec!(8), 0);
-        Self(i64::try_from(eighths).expect("lengths are limited on reading") * (INCH / 8))
+        Self(super::rounding::to_multiple(self.0, INCH / 8))
     }
 
     pub const fn half(self) -> Self {
@@ -118,28 +117,32 @@ impl fmt::Display for Length {
         let sign = if self.0 < 0 { "-" } else { "" };
         let rest = self.0.abs();
         let (feet, inch_part) = (rest / FOOT, rest % FOOT);
-        let inches = inches_text(inch_part);
-        match (feet, inch_part) {
-            (_, 0) => write!(out, "{sign}{feet} ft"),
-            (0, _) => write!(out, "{sign}{inches} in"),
+        let inches = match (feet, inch_part) {
+            (_, 0) => return write!(out, "{sign}{feet} ft"),
             // Thicknesses and small widths are said in inches on a job site.
-            (1, _) => write!(out, "{sign}{} in", inches_text(rest)),
-            _ => write!(out, "{sign}{feet} ft {inches} in"),
-        }
+            (0 | 1, _) => {
+                out.write_str(sign)?;
+                rest
+            }
+            _ => {
+                write!(out, "{sign}{feet} ft ")?;
+                inch_part
+            }
+        };
+        in_inches(inches, out)?;
+        out.write_str(" in")
     }
 }
 
-fn inches_text(nanometres: i64) -> String {
+fn in_inches(nanometres: i64, out: &mut fmt::Formatter<'_>) -> fmt::Result {
     let (whole, part) = (nanometres / INCH, nanometres % INCH);
     if part == 0 {
-        return whole.to_string();
+        return write!(out, "{whole}");
     }
     let step = INCH / 64;
     if part % step != 0 {
         let inches = Decimal::from(nanometres) / Decimal::from(INCH);
-        return super::rounding::to_places(inches, 2)
-            .normalize()
-            .to_string();
+        return write!(out, "{}", super::rounding::to_places(inches, 2).normalize());
     }
     let (mut top, mut bottom) = (part / step, 64);
     while top % 2 == 0 {
@@ -147,9 +150,9 @@ fn inches_text(nanometres: i64) -> String {
         bottom /= 2;
     }
     if whole == 0 {
-        format!("{top}/{bottom}")
+        write!(out, "{top}/{bottom}")
     } else {
-        format!("{whole} {top}/{bottom}")
+        write!(out, "{whole} {top}/{bottom}")
     }
 }
 

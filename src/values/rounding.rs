@@ -17,6 +17,11 @@ pub fn to_cents(amount: Decimal) -> Money {
     )
 }
 
+/// The nearest whole multiple of `step`, half a step away from zero.
+pub fn to_multiple(number: i64, step: i64) -> i64 {
+    (number + number.signum() * (step / 2)) / step * step
+}
+
 /// Rounds for showing, half away from zero.
 pub fn to_places(number: Decimal, places: u32) -> Decimal {
     number.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero)

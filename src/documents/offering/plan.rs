@@ -13,7 +13,7 @@ use crate::trade::measure::SlabQuantities;
 use crate::values::{Length, rounding};
 
 pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
-    let measured = &of.offer.quoted().needs.slabs;
+    let measured = of.offer.quoted().needs.slabs.iter();
     let slabs: Vec<SlabView> = of
         .takeoff
         .slabs

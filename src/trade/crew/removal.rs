@@ -1,9 +1,9 @@
 //! Breaking out, taking up, sawing and digging.
 
-use super::Work;
 use super::tasks::TaskName;
 use crate::input::book::{Role, Rules};
 use crate::input::job::RemovalMaterial;
+use crate::trade::measure::RemovalQuantities;
 use crate::trade::order::Section;
 use crate::trade::working::Quantity;
 
@@ -20,16 +20,18 @@ const TASKS: [&str; 9] = [
     "dig with machine",
 ];
 
-pub(super) fn tasks(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
+pub(super) fn tasks(
+    removals: &[RemovalQuantities],
+    rules: &Rules,
+) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
     let mut tasks = Vec::new();
     if we_saw(rules) {
-        let faces = work.removals.iter().filter_map(|one| one.saw_cut.as_ref());
+        let faces = removals.iter().filter_map(|one| one.saw_cut.as_ref());
         let parts = faces.map(|cut| (Section::Removal, cut.face.clone()));
         tasks.push((TaskName::Rated("saw cut".into()), parts.collect()));
     }
     for name in TASKS {
-        let parts = work
-            .removals
+        let parts = removals
             .iter()
             .filter(|one| one.task == name)
             .map(|one| {

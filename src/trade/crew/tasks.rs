@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 use super::Work;
 use super::surfaces::{finish_task, sealing};
 use crate::input::book::Rules;
-use crate::input::job::{ExtraWhat, Method};
+use crate::input::job::{Extra, ExtraWhat, Method};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{SlabQuantities, faces};
@@ -35,10 +35,9 @@ impl TaskName {
 /// How much of a task a slab takes.
 type Measured = fn(&SlabQuantities) -> Option<Quantity>;
 
-/// Every task that may occur, with its work in each part of the job.
+/// Every task that slabs may bring, with its work in each of them.
 pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
     let mut tasks: Vec<(TaskName, Vec<(Section, Quantity)>)> = Vec::new();
-    tasks.extend(super::removal::tasks(work, rules));
     let slabs = |fits: &dyn Fn(usize, &SlabQuantities) -> Option<Quantity>| {
         work.slabs
             .iter()
@@ -117,7 +116,16 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
         slabs(&|_, slab| Some(slab.surface())),
     ));
     tasks.extend(sealing(work, rules));
-    for extra in work.extras {
+    tasks
+}
+
+/// Hours that come with items of the book that the takeoff adds.
+pub(super) fn of_extras(
+    extras: &[&Extra],
+    rules: &Rules,
+) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
+    let mut tasks = Vec::new();
+    for extra in extras {
         let ExtraWhat::Item(amount) = &extra.what else {
             continue;
         };

@@ -83,7 +83,7 @@ impl Measured {
         takeoff: &Takeoff,
         policy: &OrderPolicy,
         rules: &Rules,
-    ) -> Vec<SlabQuantities> {
+    ) -> Arc<[SlabQuantities]> {
         let sets = Sets(&takeoff.sets);
         let slabs = takeoff.slabs.iter().map(|one| {
             let known = self.0.entry(Arc::as_ptr(one));

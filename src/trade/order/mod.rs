@@ -14,12 +14,15 @@ mod permit;
 mod pump;
 mod sawing;
 pub(super) mod site;
+mod slabs;
 mod sticks;
 mod worked;
 
 pub use concrete::{ConcreteOrder, OnCall};
 pub use sticks::{CutPlan, cut_plan};
 pub use worked::Worked;
+
+use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
@@ -72,7 +75,8 @@ pub enum Missing {
 /// Everything a job needs, before prices.
 #[derive(Clone, Debug)]
 pub struct JobNeeds {
-    pub slabs: Vec<SlabQuantities>,
+    /// Shared by every choice that has the same slabs.
+    pub slabs: Arc<[SlabQuantities]>,
     pub removals: Vec<RemovalQuantities>,
     pub orders: Vec<ConcreteOrder>,
     pub crew: Crew,
@@ -94,42 +98,37 @@ pub struct Ways<'a> {
 
 /// Everything the job needs as it stands; what is worked out for other choices of it serves again.
 pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, worked: &mut Worked) -> JobNeeds {
-    let slabs = worked.measured.slabs(takeoff, ways.order, ways.rules);
+    let of_slabs = slabs::of_slabs(takeoff, ways, worked);
+    let (slabs, orders) = (&of_slabs.slabs, &of_slabs.orders);
     let removals = measure::removals(takeoff);
     let extras: Vec<&Extra> = takeoff.extras.iter().chain(&takeoff.added).collect();
     let mut list = List {
         ways,
         sets: Sets(&takeoff.sets),
-        needs: Vec::new(),
-        missing: Vec::new(),
+        needs: of_slabs.needs.clone(),
+        missing: of_slabs.missing.clone(),
         worked,
     };
-    let orders = concrete::orders(takeoff, &slabs, &mut list);
-    goods::list(takeoff, &slabs, &orders, &mut list);
-    boxes::list(takeoff, &mut list);
-    finishes::list(takeoff, &slabs, &orders, &mut list);
     sawing::list(&removals, &mut list);
     haul::list(&removals, &mut list);
-    site::list(takeoff, &slabs, &mut list);
+    site::list(takeoff, slabs, &mut list);
     extras::list(&extras, &mut list);
     permit::list(takeoff, &mut list);
     let work = crew::Work {
         takeoff,
-        slabs: &slabs,
-        removals: &removals,
-        orders: &orders,
-        extras: &extras,
+        slabs,
+        orders,
     };
-    let crew = crew::crew(&work, &mut list);
-    machines::buggies(takeoff, &orders, &crew, &mut list);
+    let crew = crew::crew(&work, &of_slabs.tasks, &removals, &extras, &mut list);
+    machines::buggies(takeoff, orders, &crew, &mut list);
     machines::breaker(&removals, &crew, &mut list);
     let mut missing = list.missing;
     missing.sort();
     missing.dedup();
     JobNeeds {
-        slabs,
+        slabs: Arc::clone(slabs),
         removals,
-        orders,
+        orders: orders.clone(),
         crew,
         needs: list.needs,
         missing,
@@ -147,7 +146,7 @@ impl JobNeeds {
             .collect();
         roots.extend(self.crew.roots());
         roots.extend(self.orders.iter().flat_map(ConcreteOrder::roots));
-        for slab in &self.slabs {
+        for slab in &*self.slabs {
             roots.extend([
                 slab.area.clone(),
                 slab.concrete.clone(),

@@ -1,6 +1,7 @@
 //! Cutting bars from stock: the fewest sticks found, offcuts used again.
 
 use std::collections::BTreeMap;
+use std::fmt::Write as _;
 
 use crate::trade::measure::Run;
 use crate::values::Length;
@@ -26,37 +27,31 @@ impl CutPlan {
 
     /// `; cut 6 sticks to 14 ft 2 in + 5 ft, 2 to 2 of 9 ft`; nothing when nothing is cut.
     pub fn cut_list(&self) -> String {
-        let patterns: Vec<String> = self
-            .patterns
-            .iter()
-            .enumerate()
-            .map(|(i, (sticks, pieces))| {
-                let unit = match (i, sticks) {
-                    (0, 1) => " stick",
-                    (0, _) => " sticks",
-                    _ => "",
-                };
-                format!("{sticks}{unit} to {}", alike(pieces).join(" + "))
-            })
-            .collect();
-        if patterns.is_empty() {
-            String::new()
-        } else {
-            format!("; cut {}", patterns.join("; "))
+        let mut out = String::new();
+        for (i, (sticks, pieces)) in self.patterns.iter().enumerate() {
+            let _ = match (i, sticks) {
+                (0, 1) => write!(out, "; cut 1 stick to "),
+                (0, _) => write!(out, "; cut {sticks} sticks to "),
+                _ => write!(out, "; {sticks} to "),
+            };
+            alike(pieces, &mut out);
         }
+        out
     }
 }
 
 /// `14 ft`, and `2 of 3 ft` for pieces of one length, as a tape shows them.
-fn alike(pieces: &[Length]) -> Vec<String> {
+fn alike(pieces: &[Length], out: &mut String) {
     let pieces: Vec<Length> = pieces.iter().map(|piece| piece.to_the_eighth()).collect();
-    pieces
-        .chunk_by(|a, b| a == b)
-        .map(|same| match same {
-            [one] => one.to_string(),
-            _ => format!("{} of {}", same.len(), same[0]),
-        })
-        .collect()
+    for (i, same) in pieces.chunk_by(|a, b| a == b).enumerate() {
+        if i != 0 {
+            out.push_str(" + ");
+        }
+        let _ = match same {
+            [one] => write!(out, "{one}"),
+            _ => write!(out, "{} of {}", same.len(), same[0]),
+        };
+    }
 }
 
 /// Longest pieces first, each into the fullest stick it still fits.

@@ -7,6 +7,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::Section;
+use super::slabs::OfSlabs;
 use super::sticks::{CutPlan, cut_plan};
 use crate::input::job::{Slab, Takeoff};
 use crate::trade::crew::TaskHours;
@@ -19,6 +20,7 @@ use crate::values::Length;
 pub struct Worked {
     /// Keeps every slab it has seen, so that their addresses tell them apart.
     pub measured: Measured,
+    pub(super) of_slabs: BTreeMap<Vec<*const Slab>, Arc<OfSlabs>>,
     /// By the slab first: its address is quicker to compare than a name.
     parts: BTreeMap<(*const Slab, &'static str), Option<Quantity>>,
     bought: BTreeMap<String, Vec<(Parts, Quantity)>>,
@@ -74,14 +76,14 @@ impl Worked {
         once(&mut self.tasks, name, parts, make)
     }
 
-    pub fn plan(&mut self, runs: &[Run], stock: Length) -> Arc<Planned> {
+    pub fn plan(&mut self, runs: Vec<Run>, stock: Length) -> Arc<Planned> {
         let same = |(known, length, _): &&(Vec<Run>, Length, Arc<Planned>)| {
-            known == runs && *length == stock
+            *known == runs && *length == stock
         };
         if let Some((.., planned)) = self.plans.iter().find(same) {
             return Arc::clone(planned);
         }
-        let plan = cut_plan(runs, stock);
+        let plan = cut_plan(&runs, stock);
         let how = format!(
             "{} whole sticks of {stock}, and {} pieces cut from {} more; never fewer than {}{}",
             plan.full,
@@ -91,8 +93,7 @@ impl Worked {
             plan.cut_list()
         );
         let planned = Arc::new(Planned { plan, how });
-        self.plans
-            .push((runs.to_vec(), stock, Arc::clone(&planned)));
+        self.plans.push((runs, stock, Arc::clone(&planned)));
         planned
     }
 }

@@ -32,7 +32,7 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
             })
         };
         let runs: Vec<Run> = of_size().flat_map(|(_, bars)| bars.runs.clone()).collect();
-        let planned = list.worked.plan(&runs, stock.stock.value);
+        let planned = list.worked.plan(runs, stock.stock.value);
         let placed: Vec<Quantity> = of_size().map(|(_, bars)| bars.placed.clone()).collect();
         let sticks = Quantity::new(
             format!("{bar} bars"),

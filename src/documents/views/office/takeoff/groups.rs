@@ -19,7 +19,7 @@ pub struct Group {
 /// Every quantity of the job as quoted; what is zero is left out.
 pub fn groups(sheet: &Sheet<'_>) -> Vec<Group> {
     let needs = &sheet.offer.quoted().needs;
-    let slabs = sheet.takeoff.slabs.iter().zip(&needs.slabs);
+    let slabs = sheet.takeoff.slabs.iter().zip(needs.slabs.iter());
     let mut groups: Vec<Group> = slabs
         .map(|(slab, found)| of_slab(sheet, slab, found))
         .collect();
