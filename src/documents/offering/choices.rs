@@ -151,7 +151,7 @@ fn row_name(groups: &[OptionGroup], row: &Choice) -> String {
 fn without(group: &OptionGroup) -> String {
     // Where work is done otherwise or left out, `no` and its title would say the wrong thing.
     let adds_only = |option: &OptionItem| option.change.is_empty() && option.drop.is_empty();
-    if group.question.is_none() && !group.options.iter().all(adds_only) {
+    if !group.options.iter().all(adds_only) {
         return "No change".to_owned();
     }
     let noun = match &group.question {

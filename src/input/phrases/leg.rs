@@ -82,4 +82,10 @@ mod tests {
         assert_eq!(against("east 8 ft"), None);
         assert!("east 8 ft, doweled".parse::<LegPhrase>().is_err());
     }
+
+    #[test]
+    fn a_curve_below_zero_is_told_how_to_go_in() {
+        let error = "east 8 ft, bulge -14 in".parse::<LegPhrase>().unwrap_err();
+        assert!(format!("{error:?}").contains("bulge in 14 in"), "{error:?}");
+    }
 }

@@ -16,7 +16,16 @@ impl Along {
         let mut along = Self::default();
         let mut against: Option<String> = None;
         for part in parts {
-            if let Some(inward) = part.strip_prefix("bulge in ") {
+            if let Some(inward) = part.strip_prefix("bulge -") {
+                return Err(Unreadable::new(
+                    "bad-leg",
+                    format!("cannot read `{part}` as a curve"),
+                    format!(
+                        "for a curve that goes into the slab write `bulge in {}`",
+                        inward.trim()
+                    ),
+                ));
+            } else if let Some(inward) = part.strip_prefix("bulge in ") {
                 along.bulge = -super::size::positive(inward)?;
             } else if let Some(outward) = part.strip_prefix("bulge ") {
                 along.bulge = super::size::positive(outward)?;

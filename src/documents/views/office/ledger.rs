@@ -65,7 +65,8 @@ pub fn state(account: &Account<'_>, today: Day) -> (&'static str, String) {
         Answer::Declined { because } => ("declined", because.to_owned()),
         Answer::Withdrawn { because } => ("withdrawn", because.to_owned()),
         Answer::Cancelled { refund_by, .. } => {
-            let left = -account.owed();
+            // Whatever came in goes back, billed or not.
+            let left = account.paid();
             match refund_by {
                 Some(by) if Money::ZERO < left => ("cancelled", format!("pay back {left} by {by}")),
                 _ => ("cancelled", String::new()),
@@ -162,7 +163,11 @@ pub fn overview(lines: &[Line]) -> String {
     }));
     let sum = |of: fn(&Line) -> Money| lines.iter().map(of).sum::<Money>().plain();
     rows.push(vec![
-        format!("{} jobs", lines.len()),
+        format!(
+            "{} {}",
+            lines.len(),
+            if lines.len() == 1 { "job" } else { "jobs" }
+        ),
         String::new(),
         String::new(),
         String::new(),

@@ -184,7 +184,7 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
     let home = sheet.sources.name(sheet.business.place.file);
     (!values.is_empty()).then(|| {
         format!(
-            "not in the takeoff, so as usual for a {} ({home}): {}",
+            "not in the takeoff, so as for every {} ({home}): {}",
             slab.kind,
             values.join(", ")
         )
