@@ -17,8 +17,11 @@ pub enum Template {
     Cost,
 }
 
-/// The parts of the quote, by the name they are included by.
-const QUOTE_PARTS: [(&str, &str); 20] = [
+/// Parts by the name they are included by.
+type Parts = &'static [(&'static str, &'static str)];
+
+/// The parts of the quote.
+const QUOTE_PARTS: Parts = &[
     (
         "quote/acceptance",
         include_str!("../../templates/quote/acceptance.hbs"),
@@ -96,7 +99,7 @@ const QUOTE_PARTS: [(&str, &str); 20] = [
 ];
 
 /// The parts of an invoice.
-const BILL_PARTS: [(&str, &str); 5] = [
+const BILL_PARTS: Parts = &[
     ("bill/head", include_str!("../../templates/bill/head.hbs")),
     (
         "bill/closing",
@@ -111,7 +114,7 @@ const BILL_PARTS: [(&str, &str); 5] = [
 ];
 
 /// The parts of a change order; its head is that of an invoice.
-const CHANGE_PARTS: [(&str, &str); 3] = [
+const CHANGE_PARTS: Parts = &[
     (
         "change/acceptance",
         include_str!("../../templates/change/acceptance.hbs"),
@@ -126,8 +129,8 @@ const CHANGE_PARTS: [(&str, &str); 3] = [
     ),
 ];
 
-/// The parts of the cost sheet, by the name they are included by.
-const COST_PARTS: [(&str, &str); 9] = [
+/// The parts of the cost sheet.
+const COST_PARTS: Parts = &[
     ("cost/parts", include_str!("../../templates/cost/parts.hbs")),
     ("cost/bars", include_str!("../../templates/cost/bars.hbs")),
     (
@@ -213,38 +216,40 @@ impl Template {
                 })
         };
         let Some(own) = own else {
-            return render(built_in());
+            return render(self.machine());
         };
-        let mut machine = built_in().clone();
+        let whole = [Self::Quote, Self::Bill, Self::Change, Self::Cost];
+        let whole = whole.map(|one| (one.name(), one.text()));
+        let mut machine = read(&[&whole, QUOTE_PARTS, BILL_PARTS, CHANGE_PARTS, COST_PARTS]);
         add(&mut machine, self.name(), own)?;
         render(&machine)
     }
+
+    /// The built-in template and the parts it includes, read once.
+    fn machine(self) -> &'static Handlebars<'static> {
+        static MACHINES: [OnceLock<Handlebars<'static>>; 4] = [const { OnceLock::new() }; 4];
+        MACHINES[self as usize].get_or_init(|| {
+            let whole: &[_] = &[(self.name(), self.text())];
+            match self {
+                Self::Quote => read(&[whole, QUOTE_PARTS]),
+                Self::Bill => read(&[whole, BILL_PARTS]),
+                Self::Change => read(&[whole, BILL_PARTS, CHANGE_PARTS]),
+                Self::Cost => read(&[whole, COST_PARTS]),
+            }
+        })
+    }
 }
 
-/// All built-in templates and their parts, read once.
-///
 /// They are many small texts because reading one takes time that grows with
 /// the square of its length.
-fn built_in() -> &'static Handlebars<'static> {
-    static MACHINE: OnceLock<Handlebars<'static>> = OnceLock::new();
-    MACHINE.get_or_init(|| {
-        let mut machine = Handlebars::new();
-        machine.set_strict_mode(true);
-        machine.register_escape_fn(escape);
-        let whole = [
-            Template::Quote,
-            Template::Bill,
-            Template::Change,
-            Template::Cost,
-        ]
-        .map(|one| (one.name(), one.text()));
-        let bills = BILL_PARTS.iter().chain(&CHANGE_PARTS);
-        let parts = QUOTE_PARTS.iter().chain(bills).chain(&COST_PARTS);
-        for (name, text) in whole.iter().chain(parts) {
-            add(&mut machine, name, text).expect("the built-in templates are sound");
-        }
-        machine
-    })
+fn read(texts: &[&[(&str, &str)]]) -> Handlebars<'static> {
+    let mut machine = Handlebars::new();
+    machine.set_strict_mode(true);
+    machine.register_escape_fn(escape);
+    for (name, text) in texts.iter().copied().flatten() {
+        add(&mut machine, name, text).expect("the built-in templates are sound");
+    }
+    machine
 }
 
 fn add(machine: &mut Handlebars<'static>, name: &str, text: &str) -> Result<(), TemplateError> {
@@ -285,4 +290,33 @@ fn escape(text: &str) -> String {
         }
     }
     escaped
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_document_reads_every_part_that_its_templates_include() {
+        for template in [
+            Template::Quote,
+            Template::Bill,
+            Template::Change,
+            Template::Cost,
+        ] {
+            let machine = template.machine();
+            let mut open = vec![(template.name(), template.text())];
+            let parts = [QUOTE_PARTS, BILL_PARTS, CHANGE_PARTS, COST_PARTS].concat();
+            let mut seen = 0;
+            while let Some((within, text)) = open.pop() {
+                for after in text.split("{{> ").skip(1) {
+                    let name = after.split([' ', '}']).next().unwrap_or_default();
+                    assert!(machine.has_template(name), "{within} includes {name}");
+                    open.extend(parts.iter().find(|(part, _)| *part == name));
+                    seen += 1;
+                }
+            }
+            assert!(2 < seen, "{} includes parts", template.name());
+        }
+    }
 }

@@ -32,6 +32,10 @@ fn across(rings: &[&[Point]], y: i64, turned: impl Fn(Point) -> Point) -> Vec<(i
             a = b;
         }
     }
+    // Only a line through a corner or along an edge has other neighbors on one side.
+    if above == below {
+        return inside(above);
+    }
     common(&inside(above), &inside(below))
 }
 

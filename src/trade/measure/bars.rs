@@ -73,7 +73,7 @@ pub(super) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
 /// The bars of a slab, each size by itself.
 pub(super) fn measure(
     slab: &Slab,
-    policy: &OrderPolicy,
+    laid: &[Option<Lines>; 2],
     rules: &Rules,
     sets: Sets<'_>,
 ) -> Vec<BarQuantities> {
@@ -84,18 +84,18 @@ pub(super) fn measure(
     let of_size = |bar: Bar| {
         let stock = rules.bars.get(&bar.to_string())?;
         let lap = lap::lap(&slab.key, bar, stock, rules.mixes.get(&slab.mix.value)?);
-        let cover = policy.cover.value;
         let ways = [
-            (&bars.east_west, "east-west", true),
-            (&bars.north_south, "north-south", false),
+            (&bars.east_west, "east-west"),
+            (&bars.north_south, "north-south"),
         ];
         let mut runs: Vec<Run> = Vec::new();
         let mut feet: Vec<Quantity> = Vec::new();
-        for (layer, way, level) in ways {
-            let Some(layer) = layer.as_ref().filter(|layer| layer.bar == bar) else {
+        for ((layer, way), lines) in ways.into_iter().zip(laid) {
+            let layer = layer.as_ref().filter(|layer| layer.bar == bar);
+            let Some((layer, lines)) = layer.zip(lines.as_ref()) else {
                 continue;
             };
-            let found = counted(slab, layer, level, cover, (stock, &lap));
+            let found = counted(lines, (stock, &lap));
             feet.push(in_place(slab, way, &found, &lap, layer));
             for run in found {
                 match runs.iter_mut().find(|known| known.length == run.length) {
@@ -149,13 +149,24 @@ pub(super) fn lines(low: i64, high: i64, spacing: Length, cover: Length) -> Vec<
         .collect()
 }
 
-/// The bars of a layer, line by line: where the line lies, and where each bar begins and ends.
-pub(super) fn laid(
-    slab: &Slab,
-    layer: &Layer,
-    level: bool,
-    cover: Length,
-) -> Vec<(i64, Vec<(i64, i64)>)> {
+/// Bars line by line: where the line lies, and where each bar on it begins and ends.
+pub(super) type Lines = Vec<(i64, Vec<(i64, i64)>)>;
+
+/// The bars of both ways, east-west first.
+pub(super) fn both_ways(slab: &Slab, policy: &OrderPolicy) -> [Option<Lines>; 2] {
+    let lines = |layer: &Option<Layer>, level| {
+        let layer = layer.as_ref()?;
+        Some(laid(slab, layer, level, policy.cover.value))
+    };
+    slab.bars.as_ref().map_or([None, None], |bars| {
+        [
+            lines(&bars.east_west, true),
+            lines(&bars.north_south, false),
+        ]
+    })
+}
+
+fn laid(slab: &Slab, layer: &Layer, level: bool, cover: Length) -> Lines {
     let (low, high) = slab.outline.bounds();
     let (from, to) = if level {
         (low.y, high.y)
@@ -180,18 +191,9 @@ pub(super) fn laid(
         .collect()
 }
 
-fn counted(
-    slab: &Slab,
-    layer: &Layer,
-    level: bool,
-    cover: Length,
-    (stock, lap): (&BarStock, &Quantity),
-) -> Vec<Run> {
+fn counted(lines: &Lines, (stock, lap): (&BarStock, &Quantity)) -> Vec<Run> {
     let mut counted: BTreeMap<i64, u32> = BTreeMap::new();
-    for (from, to) in laid(slab, layer, level, cover)
-        .into_iter()
-        .flat_map(|(_, bars)| bars)
-    {
+    for (from, to) in lines.iter().flat_map(|(_, bars)| bars) {
         *counted.entry(to - from).or_default() += 1;
     }
     let lap = lap::as_length(lap);

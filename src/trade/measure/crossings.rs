@@ -2,8 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use super::bars::laid;
-use crate::input::business::OrderPolicy;
+use super::bars::Lines;
 use crate::input::job::Slab;
 use crate::trade::sets::Sets;
 use crate::trade::term::number;
@@ -11,12 +10,10 @@ use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
 /// `None` where bars run one way only.
-pub(super) fn measure(slab: &Slab, policy: &OrderPolicy, sets: Sets<'_>) -> Option<Quantity> {
-    let bars = slab.bars.as_ref()?;
-    let (level, upright) = (bars.east_west.as_ref()?, bars.north_south.as_ref()?);
-    let cover = policy.cover.value;
-    let level = laid(slab, level, true, cover);
-    let upright = laid(slab, upright, false, cover);
+pub(super) fn measure(slab: &Slab, laid: &[Option<Lines>; 2], sets: Sets<'_>) -> Option<Quantity> {
+    let [Some(level), Some(upright)] = laid else {
+        return None;
+    };
     let many = level
         .iter()
         .flat_map(|(y, spans)| spans.iter().map(|span| (*y, *span)))

@@ -179,6 +179,7 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
     let flat = sets.settle(boxes::less(slab, flat, &boxes));
     let whole = concrete::whole(slab, &flat, thickened.as_ref(), steps.as_ref());
     let edges = edges::measure(slab, deep_over, sets);
+    let laid = bars::both_ways(slab, policy);
     SlabQuantities {
         dowels: dowels::measure(slab, &edges, rules, sets),
         border: faces::border(slab, edges.open(), &area, sets),
@@ -189,8 +190,8 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
             .base
             .as_ref()
             .map(|base| sets.settle(concrete::base(slab, base, &area))),
-        bars: bars::measure(slab, policy, rules, sets),
-        crossings: crossings::measure(slab, policy, sets),
+        bars: bars::measure(slab, &laid, rules, sets),
+        crossings: crossings::measure(slab, &laid, sets),
         mesh: mesh::measure(slab, policy, rules, &area, sets).map(|mesh| sets.settle(mesh)),
         joints: joints::measure(slab, sets),
         boxes,

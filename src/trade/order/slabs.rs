@@ -1,4 +1,7 @@
 //! What follows from the slabs alone: worked out once for all choices that have the same.
+//!
+//! It may look at nothing of the takeoff that a choice changes beside the slabs: not at
+//! what is removed, nor at what is added.
 
 use std::sync::Arc;
 
