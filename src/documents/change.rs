@@ -2,33 +2,27 @@
 
 use super::billing::{Billing, facts, row, signs, taxes};
 use super::error::DocumentError;
-use super::markup;
 use super::offering;
+use super::pages::{Paged, pages};
 use super::template::Template;
 use super::views::bill::AmountRow;
 use super::views::change::{ChangeView, WorkView};
 use super::views::quote::Term;
 use crate::office::record::{Change, ChangeLine, Figures};
-use crate::press::layout::{paginate, style::Look};
-use crate::press::page::{About, Document};
+use crate::press::layout::style::Look;
+use crate::press::page::Document;
 use crate::values::{Day, Money};
 
 /// The pages of a change order.
 pub fn change_document(view: &ChangeView) -> Result<Document, DocumentError> {
-    let filled = Template::Change.fill(view, None)?;
-    let flow = markup::read(&filled).map_err(|error| DocumentError::Markup {
-        template: Template::Change.name().to_owned(),
-        error,
-    })?;
-    let about = About {
-        title: view.file.title.clone(),
-        author: view.firm.name.clone(),
-        subject: view.file.subject.clone(),
-        language: view.file.language.clone(),
-        created: view.file.created,
+    let of = Paged {
+        template: Template::Change,
+        view,
+        file: &view.file,
+        author: &view.firm.name,
+        figures: &std::collections::BTreeMap::new(),
     };
-    let none = std::collections::BTreeMap::new();
-    Ok(paginate(&flow, &none, &Look::default(), about)?)
+    pages(&of, &Look::default(), None)
 }
 
 /// Everything a change order says; none where nothing was signed.

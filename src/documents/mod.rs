@@ -11,6 +11,7 @@ pub mod error;
 pub mod figures;
 pub mod markup;
 pub mod offering;
+mod pages;
 mod quote;
 pub mod template;
 pub mod views;

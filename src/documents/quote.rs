@@ -1,14 +1,15 @@
 //! The customer's quote, and the invoices after it: view to pages.
 
+use std::collections::BTreeMap;
+
 use super::error::DocumentError;
-use super::markup;
+use super::pages::{Paged, pages};
 use super::template::Template;
 use super::views::bill::BillView;
 use super::views::quote::QuoteView;
 use crate::press::drawing::Drawing;
-use crate::press::layout::{paginate, style::Look};
-use crate::press::page::{About, Document};
-use std::collections::BTreeMap;
+use crate::press::layout::style::Look;
+use crate::press::page::Document;
 
 /// The pages of a quote; figures are `plan` and `cure`, where the view says so.
 pub fn quote_document(
@@ -25,19 +26,14 @@ pub fn quote_document_in(
     look: &Look,
     own_template: Option<&str>,
 ) -> Result<Document, DocumentError> {
-    let filled = Template::Quote.fill(view, own_template)?;
-    let flow = markup::read(&filled).map_err(|error| DocumentError::Markup {
-        template: Template::Quote.name().to_owned(),
-        error,
-    })?;
-    let about = About {
-        title: view.file.title.clone(),
-        author: view.firm.name.clone(),
-        subject: view.file.subject.clone(),
-        language: view.file.language.clone(),
-        created: view.file.created,
+    let of = Paged {
+        template: Template::Quote,
+        view,
+        file: &view.file,
+        author: &view.firm.name,
+        figures,
     };
-    Ok(paginate(&flow, figures, look, about)?)
+    pages(&of, look, own_template)
 }
 
 /// The pages of an invoice or a credit; its figure is `parts`, where the view says so.
@@ -45,17 +41,12 @@ pub fn bill_document(
     view: &BillView,
     figures: &BTreeMap<String, Drawing>,
 ) -> Result<Document, DocumentError> {
-    let filled = Template::Bill.fill(view, None)?;
-    let flow = markup::read(&filled).map_err(|error| DocumentError::Markup {
-        template: Template::Bill.name().to_owned(),
-        error,
-    })?;
-    let about = About {
-        title: view.file.title.clone(),
-        author: view.firm.name.clone(),
-        subject: view.file.subject.clone(),
-        language: view.file.language.clone(),
-        created: view.file.created,
+    let of = Paged {
+        template: Template::Bill,
+        view,
+        file: &view.file,
+        author: &view.firm.name,
+        figures,
     };
-    Ok(paginate(&flow, figures, &Look::default(), about)?)
+    pages(&of, &Look::default(), None)
 }

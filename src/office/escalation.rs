@@ -2,7 +2,6 @@
 
 use rust_decimal::Decimal;
 
-use super::record::{Accepted, Quote};
 use crate::input::business::Escalation;
 use crate::values::{Money, rounding};
 
@@ -36,28 +35,6 @@ pub fn followed(clause: &Escalation, index: Money, yards: Decimal) -> Option<Fol
         yards.normalize()
     );
     (!amount.is_zero()).then_some(Followed { amount, working })
-}
-
-/// The concrete ordered in what was signed, by the lines of the record.
-pub fn yards(quote: &Quote, accepted: &Accepted) -> Decimal {
-    let signed = quote
-        .combinations
-        .iter()
-        .find(|one| one.choice == accepted.choice);
-    let lines = signed.into_iter().flat_map(|one| &one.lines);
-    lines
-        .filter(|line| {
-            let is_order = line.cause.ends_with(" order") || line.cause.contains(" order, pour ");
-            let rest = line.cause.rsplit(", pour ").next().unwrap_or_default();
-            is_order
-                && line.unit.as_deref() == Some("cu yd")
-                && line.class.as_deref() == Some("material")
-                && !line.cause.contains(" fiber for ")
-                && (line.cause.ends_with(" order") || rest.chars().all(|c| c.is_ascii_digit()))
-        })
-        .filter_map(|line| line.quantity)
-        .map(|quantity| quantity.0)
-        .sum()
 }
 
 #[cfg(test)]

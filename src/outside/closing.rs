@@ -1,10 +1,11 @@
 //! What is still to come when a job is billed to the end, from the texts the quote kept.
 
-use super::desk;
+use super::kept;
 use crate::input::job::{Choice, Lid, Takeoff};
 use crate::office::record::{Accepted, Closing, Quote};
 use crate::office::text;
 use crate::reading::{Problems, Sources};
+use crate::trade::curing::seal_after;
 use crate::values::Day;
 
 /// The facts of the closing page; none where the quote's texts no longer read.
@@ -14,20 +15,12 @@ pub fn closing(
     accepted: &Accepted,
     poured: Option<Day>,
 ) -> Option<Closing> {
-    let [takeoff, business, book, ..] = &quote.inputs[..] else {
-        return None;
-    };
-    let texts = [takeoff, business, book].map(|input| (input.name.as_str(), input.text.as_str()));
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let desk = desk::lay_out_again(texts, quoted, &mut sources, &mut problems)?;
+    let desk = kept::desk(quote, quoted, &mut sources, &mut problems)?;
     let job = chosen(&desk.takeoff, accepted);
     let planned = quote.pours.iter().map(|day| day.0).max()?;
     let poured = poured.unwrap_or(planned);
-    let sealers = job.slabs.iter().filter_map(|slab| {
-        let name = &slab.seal.as_ref()?.value;
-        desk.book.rules.surfaces.sealers.get(name)
-    });
-    let ours = sealers.map(|sealer| sealer.after.value.0).max();
+    let ours = seal_after(job, &desk.book.rules);
     let usual = desk.business.cure.seal.0;
     Some(Closing {
         poured: text::Day(poured),

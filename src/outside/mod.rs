@@ -9,6 +9,7 @@ pub mod exports;
 pub mod files;
 pub mod filing;
 pub mod home;
+pub mod kept;
 pub mod making;
 pub mod paper;
 pub mod progress;

@@ -4,105 +4,37 @@ use crate::documents::billing::{self, Billing};
 use crate::documents::change::{self, change_document};
 use crate::documents::views::bill::BillView;
 use crate::documents::{DocumentError, bill_document};
-use crate::input::business::Business;
-use crate::office::account::Account;
 use crate::office::record::{Change, Credit, Invoice, Payment};
 use crate::press::layout::style::Look;
 use crate::press::page::Document;
 use crate::press::pdf;
 use crate::reading::{Problem, Problems};
-use crate::values::Day;
 
 /// The invoice as a PDF.
-pub fn invoice(
-    number: &str,
-    day: Day,
-    account: &Account<'_>,
-    invoice: &Invoice,
-    business: &Business,
-    problems: &mut Problems,
-) -> Option<Vec<u8>> {
-    let of = Billing {
-        number,
-        day,
-        account,
-        business,
-    };
+pub fn invoice(of: Billing<'_>, invoice: &Invoice, problems: &mut Problems) -> Option<Vec<u8>> {
     let view = billing::invoice(of, invoice)?;
     let figures = billing::figures(of, invoice, Look::default().accent);
     written(bill_document(&view, &figures), problems)
 }
 
 /// The credit as a PDF.
-pub fn credit(
-    number: &str,
-    day: Day,
-    account: &Account<'_>,
-    credit: &Credit,
-    business: &Business,
-    problems: &mut Problems,
-) -> Option<Vec<u8>> {
-    let of = Billing {
-        number,
-        day,
-        account,
-        business,
-    };
+pub fn credit(of: Billing<'_>, credit: &Credit, problems: &mut Problems) -> Option<Vec<u8>> {
     plain(&billing::credit(of, credit)?, problems)
 }
 
 /// The change order as a PDF.
-pub fn change(
-    number: &str,
-    day: Day,
-    account: &Account<'_>,
-    change: &Change,
-    business: &Business,
-    problems: &mut Problems,
-) -> Option<Vec<u8>> {
-    let of = Billing {
-        number,
-        day,
-        account,
-        business,
-    };
+pub fn change(of: Billing<'_>, change: &Change, problems: &mut Problems) -> Option<Vec<u8>> {
     let view = change::change(of, change)?;
     written(change_document(&view), problems)
 }
 
 /// The receipt for a payment as a PDF.
-pub fn receipt(
-    number: &str,
-    day: Day,
-    account: &Account<'_>,
-    payment: &Payment,
-    business: &Business,
-    problems: &mut Problems,
-) -> Option<Vec<u8>> {
-    let of = Billing {
-        number,
-        day,
-        account,
-        business,
-    };
+pub fn receipt(of: Billing<'_>, payment: &Payment, problems: &mut Problems) -> Option<Vec<u8>> {
     plain(&billing::receipt(of, payment)?, problems)
 }
 
 /// The receipt for money paid back as a PDF.
-pub fn refund(
-    number: &str,
-    day: Day,
-    account: &Account<'_>,
-    refund: &Payment,
-    business: &Business,
-    problems: &mut Problems,
-) -> Option<Vec<u8>> {
-    let of = Billing {
-        number,
-        day,
-        account,
-        business,
-    };
+pub fn refund(of: Billing<'_>, refund: &Payment, problems: &mut Problems) -> Option<Vec<u8>> {
     plain(&billing::refund(of, refund)?, problems)
 }
 

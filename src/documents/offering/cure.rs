@@ -6,7 +6,7 @@ use super::Offering;
 use crate::documents::figures::cure::{CureView, CureWords, cure};
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::curing::{
-    Cement, Conditions, Floors, Rules, Thresholds, Timeline, Use, timeline,
+    Cement, Conditions, Floors, Rules, Thresholds, Timeline, Use, seal_after, timeline,
 };
 use crate::values::{Amount, Unit};
 
@@ -61,7 +61,7 @@ fn of_job(of: Offering<'_>) -> Timeline {
             walk: policy.walk.0,
             car: policy.car.0,
             heavy: policy.heavy.0,
-            seal: super::surface::seal_day(of).unwrap_or(policy.seal.0),
+            seal: seal_after(of.takeoff, of.rules).unwrap_or(policy.seal.0),
         },
         thresholds: Thresholds {
             walk: policy.walk_strength,

@@ -120,12 +120,3 @@ pub(super) fn not_sealed(of: Offering<'_>, said: &[String]) -> Option<String> {
     let seals = !of.rules.surfaces.sealers.is_empty();
     (seals && !sealed && !spoken_of).then(|| "Sealing the concrete".to_owned())
 }
-
-/// The day the last sealer of the job waits for; none where nothing is sealed.
-pub(super) fn seal_day(of: Offering<'_>) -> Option<u32> {
-    let sealers = of.takeoff.slabs.iter().filter_map(|slab| {
-        let name = &slab.seal.as_ref()?.value;
-        of.rules.surfaces.sealers.get(name)
-    });
-    sealers.map(|sealer| sealer.after.value.0.max(1)).max()
-}

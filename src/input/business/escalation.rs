@@ -19,29 +19,19 @@ pub struct Escalation {
 
 pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<Escalation> {
     let fields = node.fields(&tables::ESCALATION, problems)?;
-    let of = fields.usual::<Words>("of", problems);
+    let of = fields.text("of", problems);
+    let of = of.map_or_else(|| "Ready-mix".to_owned(), |of| of.value);
     let index = fields
         .required("index", problems)
         .and_then(|_| fields.text("index", problems));
     let reference = fields.need("reference", problems);
     let over = fields.usual("over", problems);
     Some(Escalation {
-        of: of?.value.0,
+        of,
         index: index?.value,
         reference: reference?.value,
         over: over?.value,
     })
-}
-
-/// Any words.
-struct Words(String);
-
-impl std::str::FromStr for Words {
-    type Err = crate::values::Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Self::Err> {
-        Ok(Self(text.to_owned()))
-    }
 }
 
 impl Escalation {

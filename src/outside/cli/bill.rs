@@ -122,14 +122,7 @@ fn billed(
         inputs,
         pdf: None,
     };
-    let made = paper::invoice(
-        case.number,
-        case.day,
-        account,
-        &invoice,
-        &business,
-        problems,
-    )?;
+    let made = paper::invoice(case.billing(&business), &invoice, problems)?;
     invoice.pdf = Some(case.pdf(Event::Invoice, &made)?);
     let mut said = format!(
         "invoice     {number}-{count}, {}, due {}\n",
@@ -279,14 +272,7 @@ pub(super) fn credit(arguments: &Less) -> ExitCode {
         if found.is_some() {
             let (business, input) = home::business(&case.home, sources, problems)?;
             credit.inputs = vec![input];
-            let made = paper::credit(
-                case.number,
-                case.day,
-                case.account,
-                &credit,
-                &business,
-                problems,
-            )?;
+            let made = paper::credit(case.billing(&business), &credit, problems)?;
             credit.pdf = Some(case.pdf(Event::Credit, &made)?);
             return Some(Entry {
                 said: format!(

@@ -51,7 +51,7 @@ fn changed(
     )?;
     let count = account.changes.iter().map(|one| one.change.change).max();
     let mut change = laid.record(count.unwrap_or(0) + 1, sources);
-    let made = paper::change(number, case.day, account, &change, &laid.business, problems)?;
+    let made = paper::change(case.billing(&laid.business), &change, problems)?;
     change.pdf = Some(case.pdf(Event::Change, &made)?);
     let after = before.plus(&change.figures);
     let said = format!(

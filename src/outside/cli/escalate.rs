@@ -6,10 +6,13 @@ use rust_decimal::Decimal;
 
 use super::say;
 use super::target::{Case, Target};
-use crate::office::escalation::{followed, yards};
-use crate::outside::home;
-use crate::reading::{Problem, Problems};
-use crate::values::Money;
+use crate::costing;
+use crate::input::job::Choice;
+use crate::office::escalation::followed;
+use crate::office::record::{Accepted, Quote};
+use crate::outside::kept;
+use crate::reading::{Problem, Problems, Sources};
+use crate::values::{Day, Money};
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -35,11 +38,8 @@ fn told(arguments: &Arguments, case: &Case<'_>, problems: &mut Problems) -> Opti
         problems.push(super::not_accepted(number));
         return None;
     };
-    let (_, quote) = case.account.quote()?;
-    let kept = quote.inputs.iter().find(|input| input.what == "business");
-    let clause = kept
-        .and_then(|input| home::kept(input, &mut Problems::default()))
-        .and_then(|business| business.escalation);
+    let (quoted, quote) = case.account.quote()?;
+    let clause = kept::business(case.account).and_then(|business| business.escalation);
     let Some(clause) = clause else {
         problems.push(
             Problem::new(
@@ -52,7 +52,10 @@ fn told(arguments: &Arguments, case: &Case<'_>, problems: &mut Problems) -> Opti
         );
         return None;
     };
-    let yards = arguments.yards.unwrap_or_else(|| yards(quote, accepted));
+    let yards = match arguments.yards {
+        Some(yards) => yards,
+        None => ordered(quote, quoted, accepted, problems)?,
+    };
     let Some(found) = followed(&clause, index, yards) else {
         say(&format!(
             "nothing to follow: {index} is within {} of {}\n",
@@ -71,4 +74,24 @@ fn told(arguments: &Arguments, case: &Case<'_>, problems: &mut Problems) -> Opti
         found.amount.plain().replace(',', ""),
     ));
     Some(())
+}
+
+/// The concrete ordered in what was signed.
+fn ordered(
+    quote: &Quote,
+    quoted: Day,
+    accepted: &Accepted,
+    problems: &mut Problems,
+) -> Option<Decimal> {
+    let desk = kept::desk(quote, quoted, &mut Sources::default(), problems)?;
+    let offer = costing::offer(
+        &desk.takeoff,
+        &desk.book,
+        &desk.business,
+        &desk.days,
+        problems,
+    )?;
+    let signed = offer.by_choice.get(&Choice(accepted.choice.clone()))?;
+    let orders = signed.needs.orders.iter();
+    Some(orders.map(|order| order.order.value()).sum())
 }

@@ -11,7 +11,7 @@ use crate::documents::views::office::win_rate;
 use crate::office::account::Account;
 use crate::office::late::Late;
 use crate::outside::cabinet::{self, Row};
-use crate::outside::{exports, files, home};
+use crate::outside::{exports, files, kept};
 use crate::reading::{Problems, Sources};
 use crate::values::Day;
 
@@ -127,7 +127,7 @@ pub(super) struct Statement {
 }
 
 pub(super) fn statement(arguments: &Statement) -> ExitCode {
-    arguments.target.look(|case, _| {
+    arguments.target.look(|case| {
         say(&ledger::statement(case.number, case.account));
         let charges = charges(case.number, case.account, case.day);
         say(&late::told(&charges, case.day));
@@ -136,13 +136,7 @@ pub(super) fn statement(arguments: &Statement) -> ExitCode {
 
 /// By the terms the customer signed: those of the business file that the quote kept.
 fn charges(number: &str, account: &Account<'_>, today: Day) -> Vec<(String, Late)> {
-    let kept = account.quote().and_then(|(_, quote)| {
-        let mut inputs = quote.inputs.iter();
-        inputs.find(|input| input.what == "business")
-    });
-    // What could be read when the quote went out can be read now.
-    let business = kept.and_then(|input| home::kept(input, &mut Problems::default()));
-    let rule = business.and_then(|business| business.invoices.late_charge);
+    let rule = kept::business(account).and_then(|business| business.invoices.late_charge);
     rule.map(|rule| late::charges(number, account, today, rule))
         .unwrap_or_default()
 }

@@ -3,14 +3,13 @@
 use std::process::ExitCode;
 
 use super::target::{Case, Entry, Target};
-use crate::input::business::Business;
-use crate::office::account::Account;
+use crate::documents::billing::Billing;
 use crate::office::name::Event;
 use crate::office::record::{Payment, What};
 use crate::office::text::Cents;
 use crate::outside::{home, paper};
 use crate::reading::{Problems, Sources};
-use crate::values::{Day, Money};
+use crate::values::Money;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Pay {
@@ -74,7 +73,7 @@ pub(super) fn refund(arguments: &Pay) -> ExitCode {
 }
 
 /// Sets the page of a payment.
-type Receipt = fn(&str, Day, &Account<'_>, &Payment, &Business, &mut Problems) -> Option<Vec<u8>>;
+type Receipt = fn(Billing<'_>, &Payment, &mut Problems) -> Option<Vec<u8>>;
 
 /// Which receipt is written.
 struct Paper {
@@ -102,14 +101,7 @@ fn entry(
         inputs: vec![input],
         pdf: None,
     };
-    let made = (paper.make)(
-        case.number,
-        case.day,
-        case.account,
-        &payment,
-        &business,
-        problems,
-    )?;
+    let made = (paper.make)(case.billing(&business), &payment, problems)?;
     payment.pdf = Some(case.pdf(paper.event, &made)?);
     Some(Entry {
         what: (paper.what)(payment),

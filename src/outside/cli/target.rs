@@ -4,13 +4,15 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use super::{PROBLEMS, held, say};
+use crate::documents::billing::Billing;
+use crate::input::business::Business;
 use crate::input::phrases::Number;
 use crate::office::account::Account;
 use crate::office::chain::hash;
 use crate::office::name::{Event, Name};
 use crate::office::record::{Pdf, What};
 use crate::office::rules;
-use crate::outside::cabinet::{self, Row};
+use crate::outside::cabinet;
 use crate::outside::{files, home};
 use crate::reading::{Problems, Sources, caret};
 use crate::values::Day;
@@ -54,7 +56,17 @@ pub(super) struct Case<'a> {
     pub account: &'a Account<'a>,
 }
 
-impl Case<'_> {
+impl<'a> Case<'a> {
+    /// What its papers are made of.
+    pub(super) fn billing(&self, business: &'a Business) -> Billing<'a> {
+        Billing {
+            number: self.number,
+            day: self.day,
+            account: self.account,
+            business,
+        }
+    }
+
     /// The PDF of the next record, when that is of this event.
     pub(super) fn pdf(&self, event: Event, bytes: &[u8]) -> Option<Pdf> {
         let stem = Name {
@@ -161,21 +173,11 @@ impl Target {
     }
 
     /// Reads the job and hands it to `look`; nothing is written.
-    pub(super) fn look(&self, look: impl FnOnce(&Case<'_>, &Row)) -> ExitCode {
-        let mut problems = Problems::default();
-        let done = self.place.home(&mut problems).and_then(|home| {
-            let row = cabinet::of_number(&cabinet::folder(&home), &self.number, &mut problems)?;
-            let account = Account::replay(&row.records);
-            let case = Case {
-                number: &self.number,
-                day: self.day(),
-                home,
-                account: &account,
-            };
-            look(&case, &row);
+    pub(super) fn look(&self, look: impl FnOnce(&Case<'_>)) -> ExitCode {
+        self.look_for(|case, _| {
+            look(case);
             Some(())
-        });
-        shown(done, &problems, &Sources::default())
+        })
     }
 }
 

@@ -4,13 +4,14 @@ use std::path::Path;
 
 use super::Report;
 use crate::costing;
+use crate::documents::billing::Billing;
 use crate::office::account::Account;
 use crate::office::chain::hash;
 use crate::office::name::Name;
 use crate::office::record::{Change, Combination, Input, Pdf, Quote, RULES, What};
 use crate::outside::cabinet::{self, PROGRAM, Row};
 use crate::outside::files::records;
-use crate::outside::{changing, desk, filing, home, making, paper};
+use crate::outside::{changing, filing, home, kept, making, paper};
 use crate::reading::{Problems, Sources};
 use crate::values::{Day, Money};
 
@@ -163,41 +164,33 @@ fn remade(home: &Path, row: &Row, at: usize) -> Remade {
     let number = record.number.as_str();
     let mut problems = Problems::default();
     let account = Account::replay(&row.records[..at]);
-    let business = |problems: &mut Problems| home::kept(inputs(&record.what).first()?, problems);
-    let nothing = Remade {
+    let business = inputs(&record.what)
+        .first()
+        .and_then(|input| home::kept(input, &mut problems));
+    let bill = business.as_ref().map(|business| Billing {
+        number,
+        day,
+        account: &account,
+        business,
+    });
+    let plain = |pdf: Option<Vec<u8>>| Remade {
         combinations: None,
         change: None,
-        pdf: None,
+        pdf,
     };
     match &record.what {
-        What::Quote(quote) => quoted(home, quote, number, day, &mut problems).unwrap_or(nothing),
+        What::Quote(quote) => {
+            quoted(home, quote, number, day, &mut problems).unwrap_or_else(|| plain(None))
+        }
         What::Invoice(invoice) => {
-            let business = business(&mut problems);
-            let pdf = business.and_then(|business| {
-                paper::invoice(number, day, &account, invoice, &business, &mut problems)
-            });
-            Remade { pdf, ..nothing }
+            plain(bill.and_then(|of| paper::invoice(of, invoice, &mut problems)))
         }
-        What::Credit(credit) => {
-            let business = business(&mut problems);
-            let pdf = business.and_then(|business| {
-                paper::credit(number, day, &account, credit, &business, &mut problems)
-            });
-            Remade { pdf, ..nothing }
-        }
+        What::Credit(credit) => plain(bill.and_then(|of| paper::credit(of, credit, &mut problems))),
         What::Paid(payment) => {
-            let business = business(&mut problems);
-            let pdf = business.and_then(|business| {
-                paper::receipt(number, day, &account, payment, &business, &mut problems)
-            });
-            Remade { pdf, ..nothing }
+            plain(bill.and_then(|of| paper::receipt(of, payment, &mut problems)))
         }
         What::Refunded(refund) => {
-            let business = business(&mut problems);
-            let pdf = business.and_then(|business| {
-                paper::refund(number, day, &account, refund, &business, &mut problems)
-            });
-            Remade { pdf, ..nothing }
+            plain(bill.and_then(|of| paper::refund(of, refund, &mut problems)))
         }
         What::Change(change) => changed(change, number, day, &account, &mut problems),
         What::Accepted(_)
@@ -207,7 +200,7 @@ fn remade(home: &Path, row: &Row, at: usize) -> Remade {
         | What::Postponed { .. }
         | What::ChangeAccepted { .. }
         | What::Voided { .. }
-        | What::Returned { .. } => nothing,
+        | What::Returned { .. } => plain(None),
     }
 }
 
@@ -235,7 +228,16 @@ fn changed(
     let again = laid.record(change.change, &sources);
     Remade {
         combinations: None,
-        pdf: paper::change(number, day, account, &again, &laid.business, problems),
+        pdf: paper::change(
+            Billing {
+                number,
+                day,
+                account,
+                business: &laid.business,
+            },
+            &again,
+            problems,
+        ),
         change: Some(Box::new(again)),
     }
 }
@@ -247,12 +249,8 @@ fn quoted(
     day: Day,
     problems: &mut Problems,
 ) -> Option<Remade> {
-    let [takeoff, business, book, ..] = &quote.inputs[..] else {
-        return None;
-    };
-    let texts = [takeoff, business, book].map(|input| (input.name.as_str(), input.text.as_str()));
     let mut sources = Sources::default();
-    let mut desk = desk::lay_out_again(texts, day, &mut sources, problems)?;
+    let mut desk = kept::desk(quote, day, &mut sources, problems)?;
     home.clone_into(&mut desk.folder);
     let offer = costing::offer(
         &desk.takeoff,

@@ -10,9 +10,11 @@ pub mod equivalent_age;
 #[cfg(test)]
 mod laws;
 pub mod rules;
+mod sealing;
 pub mod strength;
 pub mod timeline;
 
 pub use rules::{Floors, Rules, Thresholds};
+pub use sealing::seal_after;
 pub use strength::Cement;
 pub use timeline::{Conditions, Milestone, Moment, Timeline, Use, timeline};
