@@ -27,6 +27,7 @@ mod groove;
 mod handrail;
 mod hard_trowel;
 mod holds;
+mod index_tells;
 mod isolation;
 mod margin;
 mod mesh_roll;
@@ -153,6 +154,7 @@ const QUESTIONS: &[Question] = &[
     margin::ask,
     deposit::ask,
     tax_tells::ask,
+    index_tells::ask,
 ];
 
 /// Ends every help that touches safety or structure.

@@ -2,8 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use crate::input::business::Escalation;
-use crate::values::{Money, rounding};
+use crate::values::{Money, Percent, rounding};
 
 /// The change of the price before tax, and how it came about.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -14,10 +13,14 @@ pub struct Followed {
     pub working: String,
 }
 
-/// What lies beyond the share that is not followed, for so many yards; rounded once, to the cent.
-pub fn followed(clause: &Escalation, index: Money, yards: Decimal) -> Option<Followed> {
-    let (named, today) = (clause.reference.dollars(), index.dollars());
-    let (over, share) = (clause.over.fraction(), clause.over.number());
+/// What lies beyond the share of the reference that is not followed, for so many yards; rounded once, to the cent.
+pub fn followed(
+    (reference, over): (Money, Percent),
+    index: Money,
+    yards: Decimal,
+) -> Option<Followed> {
+    let (named, today) = (reference.dollars(), index.dollars());
+    let (over, share) = (over.fraction(), over.number());
     let hundred = Decimal::ONE_HUNDRED;
     let (high, low) = (named * (Decimal::ONE + over), named * (Decimal::ONE - over));
     let (limit, percent) = if high < today {
@@ -30,7 +33,7 @@ pub fn followed(clause: &Escalation, index: Money, yards: Decimal) -> Option<Fol
     let amount = rounding::to_cents((today - limit) * yards);
     let working = format!(
         "({index} \u{2212} {} × {}%) × {} cu yd",
-        clause.reference,
+        reference,
         percent.normalize(),
         yards.normalize()
     );
@@ -41,19 +44,11 @@ pub fn followed(clause: &Escalation, index: Money, yards: Decimal) -> Option<Fol
 mod tests {
     use super::*;
 
-    fn clause(over: &str) -> Escalation {
-        Escalation {
-            of: "Ready-mix".into(),
-            index: "the posted price".into(),
-            reference: Money::cents(17_800),
-            over: over.parse().unwrap(),
-        }
-    }
-
     #[test]
     fn only_what_lies_beyond_the_share_is_followed() {
         let followed = |over: &str, index: i64| {
-            let found = followed(&clause(over), Money::cents(index), Decimal::new(825, 2));
+            let named = (Money::cents(17_800), over.parse().unwrap());
+            let found = followed(named, Money::cents(index), Decimal::new(825, 2));
             found.map(|one| one.amount.as_cents())
         };
         // 178.00 × 1.05 is 186.90: 5.10 × 8.25 is 42.075, so 42.08 (by hand).

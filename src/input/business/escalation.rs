@@ -1,7 +1,7 @@
 //! The clause that lets the price of concrete follow a published price, where the owner prints one.
 
 use super::tables;
-use crate::reading::{Node, Problems};
+use crate::reading::{At, Node, Problems};
 use crate::values::{Money, Percent};
 
 /// What a contract names: never what the owner pays.
@@ -12,7 +12,7 @@ pub struct Escalation {
     /// Whose published price counts.
     pub index: String,
     /// That price when the quote went out, for a cubic yard.
-    pub reference: Money,
+    pub reference: At<Money>,
     /// So much either way is not followed.
     pub over: Percent,
 }
@@ -29,7 +29,7 @@ pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<Escalation> {
     Some(Escalation {
         of,
         index: index?.value,
-        reference: reference?.value,
+        reference: reference?,
         over: over?.value,
     })
 }
@@ -40,7 +40,9 @@ impl Escalation {
         let Self {
             of,
             index,
-            reference,
+            reference: At {
+                value: reference, ..
+            },
             over,
         } = self;
         if over.number().is_zero() {

@@ -86,7 +86,7 @@ pub const BUSINESS: FieldTable = FieldTable {
             "keys",
             "",
             "a clause by which the price follows a published price of concrete; printed with the terms",
-            "{index: the price the plant posts, reference: 178.00, over: 5%}",
+            "{index: the ready-mix price the county posts, reference: 190.00, over: 5%}",
         ),
         field(
             "payments",

@@ -56,10 +56,10 @@ fn told(arguments: &Arguments, case: &Case<'_>, problems: &mut Problems) -> Opti
         Some(yards) => yards,
         None => ordered(quote, quoted, accepted, problems)?,
     };
-    let Some(found) = followed(&clause, index, yards) else {
+    let Some(found) = followed((clause.reference.value, clause.over), index, yards) else {
         say(&format!(
             "nothing to follow: {index} is within {} of {}\n",
-            clause.over, clause.reference
+            clause.over, clause.reference.value
         ));
         return Some(());
     };

@@ -178,3 +178,19 @@ fn a_tax_on_materials_tells_what_they_are_of_the_price() {
         .business(sale, "{on: purchases, rate: 6%, name: sales tax}")
         .silent("tax-tells-materials");
 }
+
+#[test]
+fn a_clause_that_prints_what_the_owner_pays_is_told() {
+    let clause = |price: &str| {
+        Files::new().business(
+            "payments:",
+            &format!("escalation: {{index: the posted price, reference: {price}}}\n\npayments:"),
+        )
+    };
+    // The book's own price of ready-mix on the day of the pour.
+    assert_eq!(
+        clause("178.00").says("index-tells-cost", "`$178.00`", "look up"),
+        "178.00"
+    );
+    clause("178.01").silent("index-tells-cost");
+}

@@ -3,7 +3,7 @@
 use super::firm;
 
 const CLAUSE: &str =
-    "escalation: {index: the price the plant posts, reference: 178.00, over: 5%}\n";
+    "escalation: {index: the ready-mix price the county posts, reference: 178.00, over: 5%}\n";
 
 #[test]
 fn what_was_signed_follows_the_posted_price() {

@@ -72,14 +72,14 @@ pub const ESCALATION: FieldTable = FieldTable {
             "text",
             "",
             "whose published price counts; never what you pay",
-            "the price the plant posts",
+            "the ready-mix price the county posts",
         ),
         field(
             "reference",
             "amount",
             "",
             "that price when the quote goes out, for a cubic yard",
-            "178.00",
+            "190.00",
         ),
         field(
             "over",
