@@ -189,10 +189,10 @@ fn few_words(title: &str) -> String {
         .split_whitespace()
         .skip_while(|word| SMALL.contains(word));
     let words: Vec<&str> = words.collect();
-    let many = if matches!(words.first(), Some(&("no" | "without"))) {
-        3
-    } else {
-        2
+    let many = match words[..] {
+        ["no" | "without", ..] => 3,
+        [_, "of" | "in" | "on" | "for" | "along", ..] => 1,
+        _ => 2,
     };
     words[..words.len().min(many)].join(" ")
 }

@@ -27,12 +27,12 @@ pub(super) fn tax_sentence(of: Offering<'_>) -> String {
     let parts: Vec<String> = taxes
         .filter_map(|tax| {
             let amount = shown(&tax.name)?;
-            let on = match tax.base {
-                TaxBase::Materials => " on materials",
-                TaxBase::Receipts => " on the whole, tax included,",
-                TaxBase::Sale | TaxBase::Purchases => "",
-            };
-            Some(format!("{} {}{on} of {amount}", tax.rate.value, tax.name))
+            let (rate, name) = (tax.rate.value, &tax.name);
+            Some(match tax.base {
+                TaxBase::Materials => format!("{rate} {name} on materials of {amount}"),
+                TaxBase::Receipts => format!("{name} of {amount}, {rate} of this total"),
+                TaxBase::Sale | TaxBase::Purchases => format!("{rate} {name} of {amount}"),
+            })
         })
         .collect();
     if parts.is_empty() {
