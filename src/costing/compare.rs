@@ -1,6 +1,6 @@
 //! Two estimates of one job: every cause of their difference; the changes add up to it by construction.
 
-use super::{Cause, LineItem, Priced, Prices, Side, estimate};
+use super::{Bought, Cause, LineItem, Prices, Side, estimate};
 use crate::input::book::{Class, Dated, PriceBook};
 use crate::input::business::PricePolicy;
 use crate::reading::At;
@@ -110,7 +110,7 @@ pub fn compare(old: &[LineItem], new: &[LineItem]) -> Vec<Change> {
 }
 
 /// Why one takeoff costs something else by another price book, in the order it is told.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Default)]
 pub struct Books {
     /// Other prices for what the first book makes you buy.
     pub prices: Vec<Change>,
@@ -132,21 +132,21 @@ impl Books {
 /// thing the second book does not sell, or sells by another unit, has no second price:
 /// its whole change belongs to the rules.
 pub fn books(
-    old: &Priced,
-    new: &Priced,
+    old: Bought<'_>,
+    new: Bought<'_>,
     book: &PriceBook,
     days: &[Prices],
     policy: &PricePolicy,
     fixed: Option<&At<Money>>,
 ) -> Books {
-    let between = old.needs.needs.iter().zip(&old.lines).map(|(need, line)| {
-        let price = second_price(need, line, new, book, days);
+    let between = old.needs.iter().zip(old.lines).map(|(need, line)| {
+        let price = second_price((need, old.first_pour), line, new, book, days);
         price.map_or_else(|| line.clone(), |dated| line.at_price(dated))
     });
     let between = estimate(between.collect(), policy, fixed);
-    let (old_direct, old_added) = parted(&old.lines);
+    let (old_direct, old_added) = parted(old.lines);
     let (between, _) = parted(&between);
-    let (new_direct, new_added) = parted(&new.lines);
+    let (new_direct, new_added) = parted(new.lines);
     Books {
         prices: compare(&old_direct, &between),
         rules: compare(&between, &new_direct),
@@ -164,9 +164,9 @@ fn parted(lines: &[LineItem]) -> (Vec<LineItem>, Vec<LineItem>) {
 
 /// What the second book asks for the same need, else for the item of the same name.
 fn second_price<'a>(
-    need: &Need,
+    (need, first_pour): (&Need, usize),
     line: &LineItem,
-    new: &'a Priced,
+    new: Bought<'a>,
     book: &PriceBook,
     days: &'a [Prices],
 ) -> Option<&'a Dated> {
@@ -180,7 +180,7 @@ fn second_price<'a>(
         .find(|other| other.cause == line.cause && unit(other) == unit(line));
     same.and_then(|line| line.price.as_ref()).or_else(|| {
         let item = book.items.get(&key.value)?;
-        let day = need.placement.unwrap_or(0).min(days.len() - 1);
+        let day = need.placement.unwrap_or(first_pour).min(days.len() - 1);
         days[day]
             .get(&key.value)
             .filter(|_| Some(item.selling.unit) == unit(line))

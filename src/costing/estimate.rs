@@ -28,7 +28,6 @@ pub fn estimate(
         &mut lines,
         Cause::Overhead,
         Side::Indirect,
-        "Overhead",
         Quantity::money(
             "percent of direct cost",
             "overhead",
@@ -36,13 +35,7 @@ pub fn estimate(
         ),
     );
     let contingency = contingency(&lines, policy, &direct);
-    add(
-        &mut lines,
-        Cause::Contingency,
-        Side::Indirect,
-        "Contingency",
-        contingency,
-    );
+    add(&mut lines, Cause::Contingency, Side::Indirect, contingency);
     let cost = subtotal(&lines, "cost", &[Side::Direct, Side::Indirect]);
     match fixed {
         Some(fixed) => {
@@ -52,13 +45,7 @@ pub fn estimate(
                 "price fixed by you",
                 of(&price) - &cost,
             );
-            add(
-                &mut lines,
-                Cause::Fixed,
-                Side::Price,
-                "Left by the fixed price",
-                rest,
-            );
+            add(&mut lines, Cause::Fixed, Side::Price, rest);
         }
         None => sell(&mut lines, policy, &cost),
     }
@@ -104,14 +91,14 @@ fn subtotal(lines: &[LineItem], name: &str, sides: &[Side]) -> Quantity {
     Quantity::money("lines added up", name, sum(parts))
 }
 
-fn add(lines: &mut Vec<LineItem>, cause: Cause, side: Side, title: &str, amount: Quantity) {
+fn add(lines: &mut Vec<LineItem>, cause: Cause, side: Side, amount: Quantity) {
     if amount.value().is_zero() {
         return;
     }
     lines.push(LineItem {
+        title: cause.title(),
         cause,
         side,
-        title: title.to_owned(),
         class: None,
         amount,
         quantity: None,
@@ -140,11 +127,11 @@ fn purchase_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
     if amount.value().is_zero() {
         return;
     }
-    let title = format!("{} paid on purchases", capital(&tax.name));
+    let cause = Cause::PurchaseTax(tax.name.clone());
     lines.push(LineItem {
-        cause: Cause::PurchaseTax(tax.name.clone()),
+        title: cause.title(),
+        cause,
         side: Side::Direct,
-        title,
         class: Some(Class::Fee),
         amount,
         quantity: None,
@@ -176,7 +163,6 @@ fn sell(lines: &mut Vec<LineItem>, policy: &PricePolicy, cost: &Quantity) {
         lines,
         Cause::Profit,
         Side::Price,
-        "Profit",
         Quantity::money(profit.1, "profit", profit.0),
     );
     let before = subtotal(
@@ -194,7 +180,6 @@ fn sell(lines: &mut Vec<LineItem>, policy: &PricePolicy, cost: &Quantity) {
             lines,
             Cause::Minimum,
             Side::Price,
-            "Up to the minimum job",
             Quantity::money("minimum − price", "minimum job", of(&minimum) - &before),
         );
     }
@@ -218,7 +203,6 @@ fn sell(lines: &mut Vec<LineItem>, policy: &PricePolicy, cost: &Quantity) {
         lines,
         Cause::Rounding,
         Side::Price,
-        "Price rounded up",
         Quantity::money("rounded price − price", "rounding", of(&rounded) - &before),
     );
 }
@@ -260,13 +244,7 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
         }
         TaxBase::Purchases => return,
     };
-    add(
-        lines,
-        Cause::Tax(tax.name.clone()),
-        Side::Tax,
-        &capital(&tax.name),
-        amount,
-    );
+    add(lines, Cause::Tax(tax.name.clone()), Side::Tax, amount);
 }
 
 /// A tax on receipts that hold the tax itself, rounded once.
@@ -276,13 +254,6 @@ pub(super) fn receipts_tax(price: &Quantity, rate: &Quantity, tax: &TaxRule) -> 
         tax.name.as_str(),
         of(price) * rate / (number(1) - of(rate)),
     )
-}
-
-fn capital(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| {
-        first.to_uppercase().collect::<String>() + chars.as_str()
-    })
 }
 
 #[cfg(test)]

@@ -27,6 +27,30 @@ pub enum Cause {
     Tax(String),
 }
 
+impl Cause {
+    /// In words, for the office; what is bought is called by its book instead.
+    pub fn title(&self) -> String {
+        match self {
+            Self::Need(name) => name.clone(),
+            Self::PurchaseTax(name) => format!("{} paid on purchases", capital(name)),
+            Self::Overhead => "Overhead".to_owned(),
+            Self::Contingency => "Contingency".to_owned(),
+            Self::Profit => "Profit".to_owned(),
+            Self::Minimum => "Up to the minimum job".to_owned(),
+            Self::Rounding => "Price rounded up".to_owned(),
+            Self::Fixed => "Left by the fixed price".to_owned(),
+            Self::Tax(name) => capital(name),
+        }
+    }
+}
+
+fn capital(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| {
+        first.to_uppercase().collect::<String>() + chars.as_str()
+    })
+}
+
 /// Which total a line belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Side {
@@ -85,16 +109,15 @@ fn extension(quantity: &Quantity, each: &Quantity) -> Quantity {
 
 /// Joins every need with the price of its day; reports every price that is missing.
 pub fn priced(
-    needs: &JobNeeds,
-    book: &PriceBook,
-    days: &[Prices],
+    needs: &[Need],
+    first_pour: usize,
+    (book, days): (&PriceBook, &[Prices]),
     problems: &mut Problems,
 ) -> Vec<LineItem> {
     needs
-        .needs
         .iter()
         .filter_map(|need| {
-            let pour = need.placement.unwrap_or(needs.first_pour);
+            let pour = need.placement.unwrap_or(first_pour);
             line(need, book, &days[pour.min(days.len() - 1)], problems)
         })
         .collect()

@@ -21,7 +21,7 @@ pub use change::{ChangePrice, Way, book_without_trucks, business_for_changes, ch
 pub use compare::{Books, Change, Joined, Sold, books, compare, join};
 pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Side, missing, priced};
-pub use offer::{Offer, Priced, check_sets, offer};
+pub use offer::{Bought, Offer, Priced, check_sets, offer, with_choice};
 pub use payments::{parts, schedule};
 pub use prices::{Prices, prices};
 pub use sections::{SectionPrice, sections};

@@ -8,7 +8,7 @@ use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::Problems;
-use crate::trade::order::{JobNeeds, Ways, Worked, needs};
+use crate::trade::order::{JobNeeds, Need, Ways, Worked, needs};
 use crate::trade::sets;
 use crate::values::Day;
 
@@ -19,9 +19,26 @@ pub struct Priced {
     pub lines: Vec<LineItem>,
 }
 
+/// What an estimate buys, and its lines: those of the needs come first, in their order.
+#[derive(Clone, Copy, Debug)]
+pub struct Bought<'a> {
+    pub needs: &'a [Need],
+    /// The pour for whose day it is bought what serves the whole job.
+    pub first_pour: usize,
+    pub lines: &'a [LineItem],
+}
+
 impl Priced {
     pub fn totals(&self) -> Totals {
         Totals::of(&self.lines)
+    }
+
+    pub fn bought(&self) -> Bought<'_> {
+        Bought {
+            needs: &self.needs.needs,
+            first_pour: self.needs.first_pour,
+            lines: &self.lines,
+        }
     }
 }
 
@@ -87,23 +104,16 @@ pub fn offer(
     let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
     let mut worked = Worked::default();
     for choice in choices(&takeoff.options) {
-        let needs = needs(takeoff.with(&choice), ways, &mut worked);
         let mut found = Problems::default();
-        missing(&needs, book, &mut found);
-        let lines = priced(&needs, book, days, &mut found);
+        let taken = takeoff.with(&choice);
+        let priced = one(taken, (book, business, days), ways, &mut worked, &mut found);
         // Most problems are of the job as quoted, and would only be repeated by every choice.
         for one in found {
             if !problems.iter().any(|known| *known == one) {
                 problems.push(one);
             }
         }
-        by_choice.insert(
-            choice,
-            Priced {
-                needs,
-                lines: estimate(lines, &business.price, takeoff.fixed_price.as_ref()),
-            },
-        );
+        by_choice.insert(choice, priced);
     }
     let unit_prices = unit_prices(business, book, days, problems);
     let needs = by_choice.values().map(|priced| &priced.needs);
@@ -113,4 +123,36 @@ pub fn offer(
         as_quoted: Choice::as_quoted(&takeoff.options),
         unit_prices,
     })
+}
+
+/// Prices the job with one choice only; overrides are not looked at.
+pub fn with_choice(
+    takeoff: &Takeoff,
+    choice: &Choice,
+    at: (&PriceBook, &Business, &[Prices]),
+    problems: &mut Problems,
+) -> Option<Priced> {
+    let (book, business, days) = at;
+    let pours: Vec<Day> = days.iter().map(|prices| prices.day).collect();
+    let ways = ways(book, business, &pours);
+    let before = problems.len();
+    let taken = takeoff.with(choice);
+    let priced = one(taken, at, ways, &mut Worked::default(), problems);
+    (problems.len() == before).then_some(priced)
+}
+
+fn one(
+    taken: &Takeoff,
+    (book, business, days): (&PriceBook, &Business, &[Prices]),
+    ways: Ways<'_>,
+    worked: &mut Worked,
+    problems: &mut Problems,
+) -> Priced {
+    let needs = needs(taken, ways, worked);
+    missing(&needs, book, problems);
+    let lines = priced(&needs.needs, needs.first_pour, (book, days), problems);
+    Priced {
+        lines: estimate(lines, &business.price, taken.fixed_price.as_ref()),
+        needs,
+    }
 }

@@ -17,6 +17,14 @@ impl Prices {
         self.by_item.get(item)
     }
 
+    /// The same prices for work of another day.
+    pub fn on(&self, day: Day) -> Self {
+        Self {
+            day,
+            ..self.clone()
+        }
+    }
+
     /// The same day with another price for one item; an item that has no price gets none.
     pub fn with(&self, item: &str, price: UnitPrice) -> Self {
         let mut other = self.clone();

@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use super::{Asked, Books, LineItem, Priced, Prices, Room, Totals, books, estimate, room};
+use super::{Asked, Books, Bought, LineItem, Prices, Room, Totals, books, estimate, room};
 use crate::input::book::{Basis, ItemKey, PriceBook};
 use crate::input::business::PricePolicy;
 use crate::reading::At;
@@ -13,12 +13,12 @@ use crate::values::{Money, Percent, UnitPrice};
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct WhatIf {
     pub item: ItemKey,
-    pub to: Other,
+    pub to: Supposed,
 }
 
 /// The other price of an item.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Other {
+pub enum Supposed {
     By(Percent),
     Price(UnitPrice),
 }
@@ -34,8 +34,8 @@ pub fn supposed(days: &[Prices], what_ifs: &[WhatIf]) -> Vec<Prices> {
                 return prices;
             }
             let price = match what_if.to {
-                Other::Price(price) => price,
-                Other::By(percent) => {
+                Supposed::Price(price) => price,
+                Supposed::By(percent) => {
                     UnitPrice::new(dated.price.dollars() * (Decimal::ONE + percent.fraction()))
                 }
             };
@@ -43,14 +43,6 @@ pub fn supposed(days: &[Prices], what_ifs: &[WhatIf]) -> Vec<Prices> {
         })
     };
     days.iter().map(day).collect()
-}
-
-/// One side of the question: a job priced by one book.
-#[derive(Clone, Copy, Debug)]
-pub struct Side<'a> {
-    pub priced: &'a Priced,
-    pub book: &'a PriceBook,
-    pub days: &'a [Prices],
 }
 
 /// What became of one quote.
@@ -82,45 +74,58 @@ impl Repriced {
     }
 }
 
+/// The other prices, and by which policy they make a price.
+#[derive(Clone, Copy, Debug)]
+pub struct Other<'a> {
+    pub book: &'a PriceBook,
+    pub days: &'a [Prices],
+    pub policy: &'a PricePolicy,
+    pub fixed: Option<&'a At<Money>>,
+}
+
 /// Holds the old against the new; `items` are those whose headroom is asked for.
 pub fn repriced(
-    old: Side<'_>,
-    new: Side<'_>,
-    policy: &PricePolicy,
-    fixed: Option<&At<Money>>,
+    old: Bought<'_>,
+    new: Bought<'_>,
+    Other {
+        book,
+        days,
+        policy,
+        fixed,
+    }: Other<'_>,
     items: &[ItemKey],
 ) -> Repriced {
-    let before = old.priced.totals();
+    let before = Totals::of(old.lines);
     let promised = At {
         value: before.price,
         place: policy.round_up_to.place,
     };
     // The first lines are those of the needs; the estimate puts the rest after them.
-    let direct: Vec<LineItem> = new.priced.lines[..new.priced.needs.needs.len()].to_vec();
-    let held = Priced {
-        needs: new.priced.needs.clone(),
-        lines: estimate(direct, policy, Some(&promised)),
-    };
+    let direct: Vec<LineItem> = new.lines[..new.needs.len()].to_vec();
+    let held = estimate(direct, policy, Some(&promised));
     let buys = |key: &&ItemKey| {
-        let mut needs = held.needs.needs.iter();
+        let mut needs = new.needs.iter();
         needs.any(|need| matches!(&need.item, NeedItem::Item(item) if item.value == **key))
     };
     let mut to_zero = policy.clone();
     to_zero.margin_floor.value = Percent::new(Decimal::ZERO);
     let far = |item: &ItemKey, policy: &PricePolicy| {
         let asked = Asked {
-            priced: &held,
-            book: new.book,
+            bought: Bought {
+                lines: &held,
+                ..new
+            },
+            book,
             policy,
-            days: new.days,
+            days,
             fixed: Some(&promised),
         };
         room(asked, item)
     };
     Repriced {
         old: before,
-        new: new.priced.totals(),
-        why: books(old.priced, new.priced, new.book, new.days, policy, fixed),
+        new: Totals::of(new.lines),
+        why: books(old, new, book, days, policy, fixed),
         rooms: items
             .iter()
             .filter(buys)
@@ -130,6 +135,6 @@ pub fn repriced(
                 to_zero: far(item, &to_zero),
             })
             .collect(),
-        held: held.totals(),
+        held: Totals::of(&held),
     }
 }

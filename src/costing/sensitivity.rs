@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use super::{LineItem, Priced, Prices, Totals, estimate, priced};
+use super::{Bought, LineItem, Prices, Totals, estimate, priced};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::input::business::PricePolicy;
 use crate::reading::{At, Problems};
@@ -16,7 +16,7 @@ use crate::values::{Money, Percent, UnitPrice};
 /// What is asked about: one estimate and everything it was made of.
 #[derive(Clone, Copy, Debug)]
 pub struct Asked<'a> {
-    pub priced: &'a Priced,
+    pub bought: Bought<'a>,
     pub book: &'a PriceBook,
     pub policy: &'a PricePolicy,
     pub days: &'a [Prices],
@@ -70,7 +70,7 @@ pub fn sensitivity(asked: Asked<'_>, percents: &[Percent]) -> Vec<Sensitivity> {
 
 /// Several items that rise at once, all by the same percentage.
 pub fn together(asked: Asked<'_>, items: Vec<ItemKey>, percents: &[Percent]) -> Sensitivity {
-    let before = asked.priced.totals();
+    let before = Totals::of(asked.bought.lines);
     let rises = percents
         .iter()
         .map(|percent| {
@@ -95,7 +95,7 @@ pub fn together(asked: Asked<'_>, items: Vec<ItemKey>, percents: &[Percent]) -> 
 /// The items this job buys, each once.
 fn items(asked: Asked<'_>) -> Vec<ItemKey> {
     let mut found: Vec<ItemKey> = Vec::new();
-    for need in &asked.priced.needs.needs {
+    for need in asked.bought.needs {
         if let NeedItem::Item(key) = &need.item
             && !found.contains(&key.value)
         {
@@ -108,7 +108,7 @@ fn items(asked: Asked<'_>) -> Vec<ItemKey> {
 /// The price of the job as it is now, as if the owner had fixed it.
 fn held(asked: Asked<'_>) -> At<Money> {
     At {
-        value: asked.priced.totals().price,
+        value: Totals::of(asked.bought.lines).price,
         place: asked.policy.round_up_to.place,
     }
 }
@@ -131,9 +131,9 @@ fn moved(asked: Asked<'_>, items: &[ItemKey], to: impl Fn(Decimal) -> Decimal) -
 fn again(asked: Asked<'_>, days: &[Prices], fixed: Option<&At<Money>>) -> Totals {
     // Every price was there a moment ago, so nothing can be missing now.
     let lines: Vec<LineItem> = priced(
-        &asked.priced.needs,
-        asked.book,
-        days,
+        asked.bought.needs,
+        asked.bought.first_pour,
+        (asked.book, days),
         &mut Problems::default(),
     );
     Totals::of(&estimate(lines, asked.policy, fixed))

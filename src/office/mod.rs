@@ -10,6 +10,7 @@ pub mod billing;
 pub mod cancellation;
 pub mod chain;
 pub mod escalation;
+pub mod glance;
 pub mod late;
 pub mod name;
 pub mod progress;

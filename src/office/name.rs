@@ -16,6 +16,8 @@ pub enum Event {
     Change,
     ChangeAccepted,
     Invoice,
+    /// The last bill of a job, so that its names tell that it is done.
+    FinalInvoice,
     Voided,
     Credit,
     Paid,
@@ -24,7 +26,7 @@ pub enum Event {
 }
 
 impl Event {
-    pub const ALL: [(Self, &'static str); 14] = [
+    pub const ALL: [(Self, &'static str); 15] = [
         (Self::Quote, "quote"),
         (Self::Accepted, "accepted"),
         (Self::Cancelled, "cancelled"),
@@ -34,6 +36,7 @@ impl Event {
         (Self::Change, "change"),
         (Self::ChangeAccepted, "change-accepted"),
         (Self::Invoice, "invoice"),
+        (Self::FinalInvoice, "final-invoice"),
         (Self::Voided, "voided"),
         (Self::Credit, "credit"),
         (Self::Paid, "paid"),

@@ -97,7 +97,7 @@ impl What {
             Self::Postponed { .. } => Event::Postponed,
             Self::Change(_) => Event::Change,
             Self::ChangeAccepted { .. } => Event::ChangeAccepted,
-            Self::Invoice(_) => Event::Invoice,
+            Self::Invoice(invoice) => invoice.bills.event(),
             Self::Voided { .. } => Event::Voided,
             Self::Credit(_) => Event::Credit,
             Self::Paid(_) => Event::Paid,
@@ -204,6 +204,9 @@ pub struct Line {
     pub item: Option<String>,
     pub quantity: Option<Number>,
     pub unit: Option<String>,
+    /// The pour for whose day it is bought, from 0, where the job has several.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pour: Option<usize>,
     pub price: Option<Number>,
     /// The first day of the price, or of the hold.
     pub priced: Option<Day>,

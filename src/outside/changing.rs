@@ -268,7 +268,7 @@ impl Part {
             is_deducted: self.way == Way::Deducted,
             cost: Cents(priced.totals().cost),
             price: Cents(priced.totals().price),
-            lines: super::filing::lines(priced),
+            lines: super::filing::lines(priced, 1),
         }
     }
 }

@@ -224,7 +224,7 @@ pub fn report_by_book(found: &[(Place, Problems)], problems: &mut Problems) {
 }
 
 /// The day of each pour, said or counted from the day of the quote.
-fn pours(takeoff: &Takeoff, quoted: Day, business: &Business) -> Vec<Day> {
+pub(super) fn pours(takeoff: &Takeoff, quoted: Day, business: &Business) -> Vec<Day> {
     let lead = i64::from(business.quote.lead_time.0);
     let day = |placement: &Placement| {
         let said = placement.day.as_ref().map(|day| day.value);

@@ -67,7 +67,7 @@ pub fn combinations(desk: &Desk, offer: &Offer) -> Vec<Combination> {
             taken: taken(choice),
             cost: Cents(priced.totals().cost),
             figures: figures(priced),
-            lines: lines(priced),
+            lines: lines(priced, desk.days.len()),
         })
         .collect()
 }
@@ -79,10 +79,20 @@ fn figures(priced: &Priced) -> Figures {
     Figures::of(priced.totals().price, taxes.collect())
 }
 
-pub fn lines(priced: &Priced) -> Vec<Line> {
+/// All lines of a job with so many pours.
+pub fn lines(priced: &Priced, pours: usize) -> Vec<Line> {
+    let first_pour = priced.needs.first_pour;
     let mut needs = priced.needs.needs.iter();
-    let lines = priced.lines.iter();
-    lines.map(|one| line(one, needs.next())).collect()
+    let lines = priced.lines.iter().map(|one| {
+        let need = needs.next();
+        let pour = need.map(|need| need.placement.unwrap_or(first_pour));
+        let pour = pour.filter(|_| 1 < pours);
+        Line {
+            pour,
+            ..line(one, need)
+        }
+    });
+    lines.collect()
 }
 
 /// The first lines are those of the needs, in their order.
@@ -101,6 +111,7 @@ fn line(line: &LineItem, need: Option<&Need>) -> Line {
         class: line.class.map(|class| Class::name(class).to_owned()),
         item,
         quantity: quantity.map(|quantity| Number(quantity.value().normalize())),
+        pour: None,
         unit: quantity.map(|quantity| quantity.amount().unit.symbol().to_owned()),
         price: price.map(|dated| Number(dated.price.dollars())),
         priced: price.map(|dated| Day(dated.from)),

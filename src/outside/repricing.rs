@@ -1,20 +1,31 @@
-//! Quotes found on record or in takeoffs, each laid out twice: as quoted, and at other prices.
+//! Quotes found on record or in takeoffs, each held against other prices.
+//!
+//! What was quoted is read from its record. What it costs now is the same needs at other
+//! prices, as long as the other book sells alike; else the job is laid out by that book.
+
+mod frozen;
+mod notes;
+mod on_record;
+mod shelf;
+mod written;
 
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
+pub use shelf::Other;
+
+use self::shelf::Shelf;
 use super::cabinet;
-use super::desk::{self, Desk};
 use super::files::records;
-use crate::costing::repricing::{Repriced, Side, WhatIf, repriced, supposed};
-use crate::costing::{self, prices};
-use crate::documents::views::office::reprice::{Outcome, Quote, Standing};
-use crate::input::book::ItemKey;
-use crate::input::job::Choice;
+use crate::costing::repricing::{self, WhatIf, repriced};
+use crate::costing::{self, Bought, Priced, estimate, priced};
+use crate::documents::views::office::reprice::{Answer, Outcome, Quote};
+use crate::input::book::{ItemKey, PriceBook};
+use crate::input::business::Business;
+use crate::input::job::{self, Choice, JobWritten, Takeoff};
 use crate::office::name::{Event, Name};
-use crate::office::record::What;
-use crate::reading::{Problem, Problems, Sources};
-use crate::trade::order::NeedItem;
-use crate::values::Day;
+use crate::reading::{At, Problem, Problems, Sources, yaml};
+use crate::values::{Day, Money};
 
 /// What is asked of every quote.
 #[derive(Debug)]
@@ -25,38 +36,42 @@ pub struct Question {
     pub on: Option<Day>,
     pub what_ifs: Vec<WhatIf>,
     pub rooms: Vec<ItemKey>,
+    /// The published price that escalation clauses follow, where the owner says it.
+    pub index: Option<Money>,
+    /// Whether each quote has to tell its own causes.
+    pub each: bool,
 }
 
 /// Where a quote lies.
 #[derive(Clone, Debug)]
 pub enum Found {
-    Takeoff {
-        file: PathBuf,
-        book: Option<PathBuf>,
+    Takeoff(PathBuf),
+    /// A job on record: the quote that counts, and whether it was signed.
+    Job {
+        folder: Arc<Path>,
+        quote: Name,
+        signed: Option<Name>,
     },
-    /// The records that matter of one job in this folder.
-    Job { folder: PathBuf, names: Vec<Name> },
 }
 
 /// The jobs on record whose names do not say that they are over.
 pub fn open_jobs(folder: &Path, problems: &mut Problems) -> Vec<Found> {
     let jobs = cabinet::names(folder, problems).into_values();
-    let open = jobs.filter(|names| {
-        let has = |event| names.iter().any(|name| name.event == event);
-        let signed = has(Event::Accepted);
+    let folder: Arc<Path> = folder.into();
+    jobs.filter_map(|names| {
+        let last = |event| names.iter().rfind(|name| name.event == event);
+        let signed = last(Event::Accepted);
         // A no after the signature is to a change order.
-        !has(Event::Withdrawn) && !has(Event::Cancelled) && (signed || !has(Event::Declined))
-    });
-    open.map(|mut names| {
-        let quote = names
-            .iter()
-            .rfind(|name| name.event == Event::Quote)
-            .cloned();
-        names.retain(|name| name.event == Event::Accepted || Some(name) == quote.as_ref());
-        Found::Job {
-            folder: folder.to_path_buf(),
-            names,
-        }
+        let refused = signed.is_none() && last(Event::Declined).is_some();
+        let over = last(Event::Withdrawn).or(last(Event::Cancelled)).is_some();
+        // Billed for good, unless an invoice was taken back since.
+        let billed = last(Event::FinalInvoice)
+            .is_some_and(|bill| last(Event::Voided).is_none_or(|void| void.place < bill.place));
+        (!over && !refused && !billed).then_some(Found::Job {
+            folder: Arc::clone(&folder),
+            quote: last(Event::Quote)?.clone(),
+            signed: signed.cloned(),
+        })
     })
     .collect()
 }
@@ -75,220 +90,158 @@ pub fn takeoffs(folder: &Path) -> Vec<PathBuf> {
     found
 }
 
-/// Asks every quote, on all cores; the answers come in the order of what was found.
-pub fn ask(found: &[Found], book: &(String, String), question: &Question) -> Vec<Outcome> {
+/// Asks every quote, on all cores; `done` hears of each.
+pub fn ask(
+    found: &[Found],
+    other: &Other,
+    question: &Question,
+    done: &(impl Fn() + Sync),
+) -> Answer {
     let cores = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
     let share = found.len().div_ceil(cores).max(1);
+    let one_share = |chunk: &[Found]| {
+        let (mut shelf, mut answer) = (Shelf::new(other, &question.what_ifs), Answer::default());
+        for found in chunk {
+            let outcome = match found {
+                Found::Takeoff(file) => Some(written::ask(file, &mut shelf, question)),
+                Found::Job {
+                    folder,
+                    quote,
+                    signed,
+                } => on_record::ask(folder, quote, signed.as_ref(), &mut shelf, question),
+            };
+            if let Some(outcome) = outcome {
+                answer.add(outcome, question.each);
+            }
+            done();
+        }
+        answer
+    };
     std::thread::scope(|scope| {
         let threads: Vec<_> = found
             .chunks(share)
-            .map(|chunk| scope.spawn(move || one_share(chunk, book, question)))
+            .map(|chunk| scope.spawn(|| one_share(chunk)))
             .collect();
-        threads
-            .into_iter()
-            .flat_map(|thread| thread.join().expect("a share of the quotes does not panic"))
-            .collect()
+        let mut whole = Answer::default();
+        for thread in threads {
+            whole.join(thread.join().expect("a share of the quotes does not panic"));
+        }
+        whole
     })
 }
 
-fn one_share(chunk: &[Found], book: &(String, String), question: &Question) -> Vec<Outcome> {
-    chunk
-        .iter()
-        .filter_map(|found| match found {
-            Found::Takeoff { file, book } => takeoff(file, book.as_deref(), question),
-            Found::Job { folder, names } => job(folder, names, book, question),
-        })
-        .collect()
+/// A quote as it went out, and what it was made from.
+struct Case<'a> {
+    quote: Quote,
+    old: Bought<'a>,
+    old_book: &'a shelf::Old,
+    business: &'a Business,
+    job: &'a str,
+    pours: &'a [Day],
+    /// The price, where it was fixed by the owner.
+    fixed: Option<Money>,
 }
 
-fn takeoff(file: &Path, book: Option<&Path>, question: &Question) -> Option<Outcome> {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let mut both = |on: Option<Day>| {
-        let old = desk::lay_out(file, on, None, &mut sources, &mut problems)?;
-        let new = desk::lay_out(file, on, book, &mut sources, &mut problems)?;
-        Some((old, new))
-    };
-    let laid = both(None).and_then(|(old, new)| match old.takeoff.quoted {
-        Some(_) => Some((old, new)),
-        None => both(question.on),
-    });
-    let number = file.file_stem()?.to_string_lossy().into_owned();
-    let Some((mut old, new)) = laid else {
-        return Some(Outcome::Unpriced {
-            number,
-            because: first(&problems),
-        });
-    };
-    // What the owner saw on the day of the quote, though poured later.
-    for day in &mut old.days {
-        let poured = day.day;
-        *day = prices(&old.book, old.quoted, &old.takeoff.name);
-        day.day = poured;
-    }
-    let quote = Quote {
-        number,
-        customer: old.takeoff.customer.name.clone(),
-        standing: Standing::Open,
-        quoted: old.quoted,
-        good_until: old.quoted.plus(i64::from(old.business.quote.good_for.0)),
-        notes: Vec::new(),
-    };
-    Some(outcome(quote, &old, new, None, question))
-}
-
-fn job(
-    folder: &Path,
-    names: &[Name],
-    book: &(String, String),
-    question: &Question,
-) -> Option<Outcome> {
-    let mut problems = Problems::default();
-    let number = names.first()?.number.to_string();
-    let row = cabinet::row(folder, names, &mut problems);
-    let unpriced = |problems: &Problems| Outcome::Unpriced {
-        number: number.clone(),
-        because: first(problems),
-    };
-    if !problems.is_empty() {
-        return Some(unpriced(&problems));
-    }
-    let (day, kept) = row
-        .records
-        .iter()
-        .rev()
-        .find_map(|record| match &record.what {
-            What::Quote(quote) => Some((record.day.0, quote)),
-            _ => None,
-        })?;
-    let accepted = row.records.iter().find_map(|record| match &record.what {
-        What::Accepted(accepted) => Some(accepted),
-        _ => None,
-    });
-    let poured = kept.pours.iter().all(|pour| pour.0 < question.today);
-    if poured && accepted.is_some() {
-        return None;
-    }
-    let [takeoff, business, old_book, ..] = &kept.inputs[..] else {
-        return None;
-    };
-    let text = |input: &'_ crate::office::record::Input| (input.name.clone(), input.text.clone());
-    let [takeoff, business, old_book] = [takeoff, business, old_book].map(text);
-    let lay = |book: &(String, String), problems: &mut Problems| {
-        let texts = [&takeoff, &business, book].map(|(name, text)| (name.as_str(), text.as_str()));
-        desk::lay_out_again(texts, day, &mut Sources::default(), problems)
-    };
-    let (old, new) = (lay(&old_book, &mut problems), lay(book, &mut problems));
-    let (Some(old), Some(new)) = (old, new) else {
-        return Some(unpriced(&problems));
-    };
-    let choice = accepted.map_or(&kept.as_quoted, |accepted| &accepted.choice);
-    let quote = Quote {
-        number,
-        customer: kept.customer.clone(),
-        standing: if accepted.is_some() {
-            Standing::Signed
-        } else {
-            Standing::Open
-        },
-        quoted: day,
-        good_until: kept.good_until.0,
-        notes: Vec::new(),
-    };
-    let choice = Choice(choice.clone());
-    Some(outcome(quote, &old, new, Some(&choice), question))
-}
-
+/// Holds the quote against the other prices; `again` is the job laid out by the other book.
 fn outcome(
-    mut quote: Quote,
-    old: &Desk,
-    mut new: Desk,
-    choice: Option<&Choice>,
+    case: Case<'_>,
+    shelf: &mut Shelf<'_>,
     question: &Question,
+    again: impl FnOnce(&[costing::Prices]) -> Result<Priced, String>,
 ) -> Outcome {
-    new.days = supposed(&new.days, &question.what_ifs);
-    let mut problems = Problems::default();
-    let mut offer = |desk: &Desk| {
-        let (takeoff, book) = (&desk.takeoff, &desk.book);
-        let offer = costing::offer(takeoff, book, &desk.business, &desk.days, &mut problems)?;
-        Some(match choice {
-            Some(choice) => offer.quoted_with(choice.clone()),
-            None => offer,
-        })
+    let days = shelf.days(case.pours, case.job);
+    let book = &shelf.other().book;
+    let policy = &case.business.price;
+    let fixed = case.fixed.map(|value| At {
+        value,
+        place: policy.round_up_to.place,
+    });
+    let unpriced = |because| Outcome::Unpriced {
+        number: case.quote.number.clone(),
+        because,
     };
-    let (Some(before), Some(after)) = (offer(old), offer(&new)) else {
-        return Outcome::Unpriced {
-            number: quote.number,
-            because: first(&problems),
-        };
+    let (priced_again, lines_again);
+    let new = if case.old_book.sells_alike {
+        let mut problems = Problems::default();
+        let (needs, first_pour) = (case.old.needs, case.old.first_pour);
+        let lines = priced(needs, first_pour, (book, &days), &mut problems);
+        if !problems.is_empty() {
+            return unpriced(first(&problems));
+        }
+        lines_again = estimate(lines, policy, fixed.as_ref());
+        Bought {
+            lines: &lines_again,
+            ..case.old
+        }
+    } else {
+        match again(&days) {
+            Ok(priced) => priced_again = priced,
+            Err(because) => return unpriced(because),
+        }
+        priced_again.bought()
     };
-    let found: Repriced = repriced(
-        Side {
-            priced: before.quoted(),
-            book: &old.book,
-            days: &old.days,
-        },
-        Side {
-            priced: after.quoted(),
-            book: &new.book,
-            days: &new.days,
-        },
-        &old.business.price,
-        old.takeoff.fixed_price.as_ref(),
-        &question.rooms,
+    let other = repricing::Other {
+        book,
+        days: &days,
+        policy,
+        fixed: fixed.as_ref(),
+    };
+    let found = repriced(case.old, new, other, &question.rooms);
+    let mut quote = case.quote;
+    quote.notes = notes::notes(
+        &quote,
+        case.old,
+        &case.old_book.book,
+        (book, &days, case.job),
     );
-    quote.notes = notes(&quote, old, &new, &before);
-    let floor = old.business.price.margin_floor.value;
-    Outcome::Priced(Box::new((quote, floor, found)))
+    Outcome::Priced(Box::new((quote, policy.margin_floor.value, found)))
 }
 
-/// What has to be said beside the figures: holds that end too early, units that changed.
-fn notes(quote: &Quote, old: &Desk, new: &Desk, before: &costing::Offer) -> Vec<String> {
-    let mut found: Vec<String> = Vec::new();
-    let mut items: Vec<&ItemKey> = Vec::new();
-    for need in &before.quoted().needs.needs {
-        if let NeedItem::Item(item) = &need.item
-            && !items.contains(&&item.value)
-        {
-            items.push(&item.value);
-        }
+/// Reads a takeoff; the places in it are good for nothing else.
+fn takeoff_of(name: &str, text: String) -> Result<JobWritten, String> {
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let id = sources.add(name, text);
+    let node = yaml::read(id, &sources, &mut problems);
+    let written = node.and_then(|node| job::read(&node, &mut problems));
+    match written {
+        Some(written) if problems.is_empty() => Ok(written),
+        _ => Err(first(&problems)),
     }
-    for item in items {
-        let unit = |desk: &Desk| desk.book.items.get(item).map(|item| item.selling.unit);
-        if let (Some(was), Some(is)) = (unit(old), unit(new))
-            && was != is
-        {
-            let (was, is) = (was.symbol(), is.symbol());
-            found.push(format!(
-                "{item} was sold by the {was} and is now by the {is}: told as a rule, not as a price"
-            ));
-        }
-        let ours = new.book.holds.iter().filter(|hold| {
-            let job = hold.job.as_deref();
-            hold.item == *item && job.is_none_or(|job| job == new.takeoff.name)
-        });
-        // Where several holds follow each other, the last one counts.
-        let Some(until) = ours.map(|hold| hold.until).max() else {
-            continue;
-        };
-        if let Some(pour) = new
-            .days
-            .iter()
-            .map(|day| day.day)
-            .find(|pour| until < *pour)
-        {
-            found.push(format!(
-                "the hold on {item} ends {until}, before the pour on {pour}"
-            ));
-        } else if until < quote.good_until {
-            let good = quote.good_until;
-            found.push(format!(
-                "the hold on {item} ends {until}, and the quote is good until {good}"
-            ));
-        }
-    }
-    found
 }
 
+/// Looks its names up in this book.
+fn resolved(
+    written: JobWritten,
+    file: &str,
+    book: &PriceBook,
+    business: &Business,
+) -> Result<Takeoff, String> {
+    let stem = Path::new(file).file_stem().unwrap_or_default();
+    let mut problems = Problems::default();
+    let takeoff = job::resolve(
+        written,
+        &stem.to_string_lossy(),
+        book,
+        business,
+        &mut problems,
+    );
+    match takeoff {
+        Some(takeoff) if problems.is_empty() => Ok(takeoff),
+        _ => Err(first(&problems)),
+    }
+}
+
+/// The job with this choice, at these prices.
+fn priced_as(
+    takeoff: &Takeoff,
+    choice: &Choice,
+    at: (&PriceBook, &Business, &[costing::Prices]),
+) -> Result<Priced, String> {
+    let mut problems = Problems::default();
+    costing::with_choice(takeoff, choice, at, &mut problems).ok_or_else(|| first(&problems))
+}
+
+/// The first of several problems, for one line of an answer.
 fn first(problems: &Problems) -> String {
     let message = |problem: &Problem| problem.message.clone();
     problems

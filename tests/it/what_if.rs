@@ -14,7 +14,7 @@ const HOLD: &str = "price: 174.00";
 
 fn asked<'a>(desk: &'a Desk, priced: &'a Priced) -> Asked<'a> {
     Asked {
-        priced,
+        bought: priced.bought(),
         book: &desk.book,
         policy: &desk.business.price,
         days: &desk.days,
@@ -96,8 +96,8 @@ fn the_causes_between_two_books_add_up_to_the_difference() {
             let other = desk(&job, BUSINESS, &with(BOOK, changes));
             let (old, new) = (first.offer(), other.offer());
             let found = books(
-                old.quoted(),
-                new.quoted(),
+                old.quoted().bought(),
+                new.quoted().bought(),
                 &other.book,
                 &other.days,
                 &other.business.price,
@@ -146,7 +146,14 @@ fn the_far_book_is_explained_to_the_cent() {
     for (choice, old) in &old.by_choice {
         let new = &new.by_choice[choice];
         let policy = &other.business.price;
-        let found = books(old, new, &other.book, &other.days, policy, None);
+        let found = books(
+            old.bought(),
+            new.bought(),
+            &other.book,
+            &other.days,
+            policy,
+            None,
+        );
         let all: Money = found.all().map(Change::by).sum();
         assert_eq!(all, new.totals().total - old.totals().total, "{choice:?}");
         assert!(5 < found.prices.len() && 5 < found.rules.len());

@@ -7,6 +7,7 @@ pub mod faults;
 mod item;
 mod rates;
 mod rules;
+mod same;
 mod site;
 mod steel;
 pub mod tables;
@@ -22,7 +23,7 @@ pub use rules::{
     FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Sealer,
     Selling, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
 };
-
+pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};
 
 use crate::reading::{At, Node, Place, Problem, Problems};

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::super::name::Event;
 use super::{Figures, Input, Line, Pdf, Progress};
 use crate::office::text::{Cents, Day};
 
@@ -96,6 +97,16 @@ pub enum Bills {
     Progress(Box<Progress>),
     /// Contract and changes, less what was billed.
     Final,
+}
+
+impl Bills {
+    /// What a record of such an invoice is called.
+    pub fn event(&self) -> Event {
+        match self {
+            Self::Stage(_) | Self::Progress(_) => Event::Invoice,
+            Self::Final => Event::FinalInvoice,
+        }
+    }
 }
 
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -123,7 +123,7 @@ fn billed(
         pdf: None,
     };
     let made = paper::invoice(case.billing(&business), &invoice, problems)?;
-    invoice.pdf = Some(case.pdf(Event::Invoice, &made)?);
+    invoice.pdf = Some(case.pdf(invoice.bills.event(), &made)?);
     let mut said = format!(
         "invoice     {number}-{count}, {}, due {}\n",
         invoice.figures.total.0,

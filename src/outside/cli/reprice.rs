@@ -3,16 +3,18 @@
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
+use indicatif::ProgressBar;
+
 use super::target::shown;
 use super::{Format, say};
-use crate::costing::repricing::{Other, WhatIf};
-use crate::documents::views::office::reprice;
-use crate::input::book::{self, PriceBook, unknown_item};
+use crate::costing::repricing::{Supposed, WhatIf};
+use crate::documents::views::office::reprice::{self, Answer};
+use crate::input::book::{self, unknown_item};
 use crate::input::business;
-use crate::outside::repricing::{Found, Question, ask, open_jobs, takeoffs};
+use crate::outside::repricing::{Found, Other, Question, ask, open_jobs, takeoffs};
 use crate::outside::{cabinet, exports, files, home};
 use crate::reading::{Problems, Sources, yaml};
-use crate::values::{Day, Percent, UnitPrice};
+use crate::values::{Day, Money, Percent, UnitPrice};
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -31,6 +33,9 @@ pub(super) struct Arguments {
     /// How far this item may rise before each quote is below its floor; may be given several times
     #[arg(long = "room", value_name = "ITEM")]
     rooms: Vec<String>,
+    /// The published price of a cubic yard, for contracts with an escalation clause
+    #[arg(long, value_name = "AMOUNT", value_parser = super::money)]
+    index: Option<Money>,
     /// Tells the causes of each quote, too
     #[arg(long)]
     why: bool,
@@ -48,14 +53,14 @@ fn what_if(text: &str) -> Result<WhatIf, String> {
         let percent: Percent = number
             .parse()
             .map_err(|error: crate::values::Unreadable| format!("{}; {form}", error.message))?;
-        Other::By(if price.starts_with('-') {
+        Supposed::By(if price.starts_with('-') {
             Percent::new(-percent.number())
         } else {
             percent
         })
     } else {
         let price: Result<UnitPrice, _> = price.parse();
-        Other::Price(price.map_err(|error| format!("{}; {form}", error.message))?)
+        Supposed::Price(price.map_err(|error| format!("{}; {form}", error.message))?)
     };
     Ok(WhatIf {
         item: item.trim().to_owned(),
@@ -75,8 +80,10 @@ fn all(arguments: &Arguments, sources: &mut Sources, problems: &mut Problems) ->
         on: arguments.on,
         what_ifs: arguments.what_ifs.clone(),
         rooms: arguments.rooms.clone(),
+        index: arguments.index,
+        each: arguments.why || arguments.format == Format::Json,
     };
-    let mut outcomes = Vec::new();
+    let mut by_book: Vec<(PathBuf, Vec<Found>)> = Vec::new();
     for path in &arguments.paths {
         let home = if files::exists(path) {
             files::business_file(path)
@@ -85,47 +92,54 @@ fn all(arguments: &Arguments, sources: &mut Sources, problems: &mut Problems) ->
         } else {
             home::find(path, problems)?
         };
-        let path_of_book = match &arguments.book {
+        let book = match &arguments.book {
             Some(book) => book.clone(),
             None => usual(&home, sources, problems)?,
         };
-        let (text, book) = read(&path_of_book, sources, problems)?;
+        let found = found(path, &home, problems);
+        match by_book.iter_mut().find(|(known, _)| *known == book) {
+            Some((_, all)) => all.extend(found),
+            None => by_book.push((book, found)),
+        }
+    }
+    let mut others = Vec::new();
+    for (path, found) in by_book {
+        let other = read(&path, sources, problems)?;
         let named = question.what_ifs.iter().map(|what_if| &what_if.item);
         for item in named.chain(&question.rooms) {
-            if !book.items.contains_key(item) {
-                problems.push(unknown_item(item, book.items.keys().map(String::as_str)));
+            if !other.book.items.contains_key(item) {
+                let known = other.book.items.keys().map(String::as_str);
+                problems.push(unknown_item(item, known));
             }
         }
-        if !problems.is_empty() {
-            return None;
-        }
-        let found = found(path, &home, arguments.book.as_deref(), problems);
-        outcomes.extend(ask(&found, &text, &question));
+        others.push((other, found));
     }
     if !problems.is_empty() {
         return None;
     }
+    let bar = ProgressBar::new(others.iter().map(|(_, found)| found.len() as u64).sum());
+    let mut answer = Answer::default();
+    for (other, found) in &others {
+        answer.join(ask(found, other, &question, &|| bar.inc(1)));
+    }
+    bar.finish_and_clear();
     say(&match arguments.format {
-        Format::Text => reprice::text(&outcomes, question.today, arguments.why),
-        Format::Json => exports::reprice::json(&outcomes, question.today),
-        Format::Csv => exports::reprice::csv(&outcomes, question.today),
+        Format::Text => reprice::text(&answer, question.today, arguments.why),
+        Format::Json => exports::reprice::json(&answer, question.today),
+        Format::Csv => exports::reprice::csv(&answer, question.today),
     });
     Some(())
 }
 
-fn found(path: &Path, home: &Path, book: Option<&Path>, problems: &mut Problems) -> Vec<Found> {
-    let takeoff = |file: PathBuf| Found::Takeoff {
-        file,
-        book: book.map(Path::to_path_buf),
-    };
+fn found(path: &Path, home: &Path, problems: &mut Problems) -> Vec<Found> {
     if files::exists(path) {
-        return vec![takeoff(path.to_path_buf())];
+        return vec![Found::Takeoff(path.to_path_buf())];
     }
     let folder = cabinet::folder(home);
     if !cabinet::names(&folder, problems).is_empty() {
         return open_jobs(&folder, problems);
     }
-    takeoffs(path).into_iter().map(takeoff).collect()
+    takeoffs(path).into_iter().map(Found::Takeoff).collect()
 }
 
 /// The usual book of the business in this folder.
@@ -136,15 +150,10 @@ fn usual(home: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<
     Some(home.join(book.value))
 }
 
-/// The name and the text of a book, and the book.
-fn read(
-    path: &Path,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<((String, String), PriceBook)> {
+/// The book with the other prices.
+fn read(path: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<Other> {
     let id = files::read(path, sources, problems)?;
     let node = yaml::read(id, sources, problems)?;
     let book = book::read(&node, problems)?;
-    let text = (sources.name(id).to_owned(), sources.text(id).to_owned());
-    Some((text, book))
+    Some(Other { node, book })
 }

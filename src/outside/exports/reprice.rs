@@ -5,33 +5,22 @@ use serde_json::{Value, json};
 use super::table::{Cell, or_nothing, written};
 use super::{decimal, money};
 use crate::costing::Room;
-use crate::documents::views::office::reprice::{Outcome, Row, Standing, causes, exposure, rows};
+use crate::documents::views::office::reprice::{Answer, Row, causes, exposure};
 use crate::values::Day;
 
-const fn standing(row: &Row<'_>) -> &'static str {
-    match row.quote.standing {
-        Standing::Open => "open",
-        Standing::Signed => "signed",
-    }
-}
-
 /// Everything, the most harm first.
-pub fn json(outcomes: &[Outcome], today: Day) -> String {
-    let rows = rows(outcomes, today);
+pub fn json(answer: &Answer, today: Day) -> String {
+    let rows = answer.rows(today);
     let quotes: Vec<Value> = rows.iter().map(quote).collect();
-    let left_out: Vec<Value> = outcomes
-        .iter()
-        .filter_map(|outcome| match outcome {
-            Outcome::Unpriced { number, because } => {
-                Some(json!({"number": number, "because": because}))
-            }
-            Outcome::Priced(_) => None,
-        })
+    let left_out: Vec<Value> = answer
+        .left_out()
+        .into_iter()
+        .map(|(number, because)| json!({"number": number, "because": because}))
         .collect();
     let whole = json!({
         "asked on": today.to_string(),
-        "open quotes cost more by": money(exposure(&rows, Standing::Open)),
-        "signed work costs more by": money(exposure(&rows, Standing::Signed)),
+        "open quotes cost more by": money(exposure(&rows, true)),
+        "signed work costs more by": money(exposure(&rows, false)),
         "quotes": quotes,
         "left out": left_out,
     });
@@ -64,9 +53,10 @@ fn quote(row: &Row<'_>) -> Value {
     json!({
         "number": row.quote.number,
         "customer": row.quote.customer,
-        "state": standing(row),
+        "state": row.quote.standing.word(),
         "quoted": row.quote.quoted.to_string(),
         "good until": row.quote.good_until.to_string(),
+        "age": row.age,
         "days left": row.days_left,
         "old cost": money(found.old.cost),
         "new cost": money(found.new.cost),
@@ -91,13 +81,14 @@ fn room(room: Room) -> Value {
 }
 
 /// One line a quote, without its causes.
-pub fn csv(outcomes: &[Outcome], today: Day) -> String {
+pub fn csv(answer: &Answer, today: Day) -> String {
     let head = [
         "number",
         "customer",
         "state",
         "quoted",
         "good until",
+        "age",
         "days left",
         "old cost",
         "new cost",
@@ -106,21 +97,22 @@ pub fn csv(outcomes: &[Outcome], today: Day) -> String {
         "margin held",
         "verdict",
     ];
-    let lines = rows(outcomes, today).into_iter().map(|row| {
+    let lines = answer.rows(today).into_iter().map(|row| {
         let found = row.found;
         vec![
             Cell::text(&row.quote.number),
             Cell::text(&row.quote.customer),
-            Cell::text(standing(&row)),
+            Cell::text(row.quote.standing.word()),
             Cell::text(row.quote.quoted.to_string()),
             Cell::text(row.quote.good_until.to_string()),
+            Cell::Number(row.age.to_string()),
             Cell::Number(row.days_left.to_string()),
             Cell::money(found.old.cost),
             Cell::money(found.new.cost),
             Cell::money(found.old.price),
             Cell::money(found.new.price),
             or_nothing(found.held.margin(), Cell::decimal),
-            Cell::text(row.verdict),
+            Cell::text(row.verdict.as_ref()),
         ]
     });
     written(&head.map(str::to_owned), lines.collect())

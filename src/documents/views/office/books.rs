@@ -35,8 +35,8 @@ pub fn text(sheets: &[Sheet<'_>], order: Order) -> String {
 /// Why the job costs something else by another book.
 pub fn difference(first: &Sheet<'_>, other: &Sheet<'_>) -> Books {
     books(
-        first.offer.quoted(),
-        other.offer.quoted(),
+        first.offer.quoted().bought(),
+        other.offer.quoted().bought(),
         other.book,
         other.days,
         &other.business.price,

@@ -8,7 +8,7 @@ use crate::values::{Percent, rounding};
 /// The questions of this sheet: the job as quoted, by its own book.
 pub fn asked<'a>(sheet: &Sheet<'a>) -> Asked<'a> {
     Asked {
-        priced: sheet.offer.quoted(),
+        bought: sheet.offer.quoted().bought(),
         book: sheet.book,
         policy: &sheet.business.price,
         days: sheet.days,

@@ -1,0 +1,164 @@
+//! A quote on record: at its own frozen prices, and now.
+
+use std::path::Path;
+
+use super::frozen::Frozen;
+use super::shelf::{Old, Shelf};
+use super::{Case, Question, outcome, priced_as, resolved, takeoff_of};
+use crate::costing::{self, prices};
+use crate::documents::views::office::reprice::{Clause, Outcome, Quote, Standing};
+use crate::input::business::Business;
+use crate::input::job::Choice;
+use crate::office::escalation::followed;
+use crate::office::glance::{self, Glance};
+use crate::office::name::Name;
+use crate::office::record::{Record, What};
+use crate::outside::files::records;
+use crate::values::{Day, Money};
+
+/// Asks one quote; none where it was signed and poured already.
+pub(super) fn ask(
+    folder: &Path,
+    quote: &Name,
+    signed: Option<&Name>,
+    shelf: &mut Shelf<'_>,
+    question: &Question,
+) -> Option<Outcome> {
+    let found = asked(folder, quote, signed, shelf, question);
+    found.unwrap_or_else(|because| {
+        Some(Outcome::Unpriced {
+            number: quote.number.to_string(),
+            because,
+        })
+    })
+}
+
+fn asked(
+    folder: &Path,
+    quote: &Name,
+    signed: Option<&Name>,
+    shelf: &mut Shelf<'_>,
+    question: &Question,
+) -> Result<Option<Outcome>, String> {
+    let text = read(folder, quote)?;
+    let Glance { day, what: kept } =
+        Glance::at(&text).map_err(|error| unsound(folder, quote, &error))?;
+    let pours: Vec<Day> = kept.pours.iter().map(|day| day.0).collect();
+    if signed.is_some() && pours.iter().all(|pour| *pour < question.today) {
+        return Ok(None);
+    }
+    let choice = match signed {
+        None => kept.as_quoted.clone(),
+        Some(name) => chosen(folder, name)?,
+    };
+    let input = |what: &str| kept.input(what).ok_or("its record has no files");
+    let (takeoff, business, book) = (input("takeoff")?, input("business")?, input("price book")?);
+    let business = shelf.business(&business.sha256, || word_for_word(business))?;
+    let old_book = shelf.book(&book.sha256, || word_for_word(book))?;
+    let lines = kept.lines(&choice);
+    let lines = lines.map_err(|error| unsound(folder, quote, &error))?;
+    let lines = lines.ok_or("its quote has no such choice")?;
+    let frozen = Frozen::of(&lines, pours.len(), &old_book.book)
+        .ok_or("its record has a line that this program cannot price")?;
+    let made = Made {
+        takeoff,
+        business: &business,
+        book: &old_book,
+        day: day.0,
+        choice: Choice(choice),
+    };
+    let case = Case {
+        quote: Quote {
+            number: quote.number.to_string(),
+            customer: kept.customer.to_string(),
+            standing: match signed {
+                None => Standing::Open,
+                Some(_) => Standing::Signed(made.clause(question.index)?),
+            },
+            quoted: day.0,
+            good_until: kept.good_until.0,
+            notes: Vec::new(),
+        },
+        old: frozen.bought(),
+        old_book: &old_book,
+        business: &business,
+        job: &kept.job,
+        pours: &pours,
+        fixed: frozen.fixed(),
+    };
+    let other = &shelf.other().book;
+    Ok(Some(outcome(case, shelf, question, |days| {
+        let (name, text) = word_for_word(takeoff)?;
+        let takeoff = resolved(takeoff_of(&name, text)?, &name, other, &business)?;
+        priced_as(&takeoff, &made.choice, (other, &business, days))
+    })))
+}
+
+/// What a quote was made from.
+struct Made<'a> {
+    takeoff: &'a glance::Input<'a>,
+    business: &'a Business,
+    book: &'a Old,
+    day: Day,
+    choice: Choice,
+}
+
+impl Made<'_> {
+    /// What the customer takes over of a rise, where the contract says so.
+    fn clause(&self, index: Option<Money>) -> Result<Clause, String> {
+        let Some(clause) = &self.business.escalation else {
+            return Ok(Clause::None);
+        };
+        let Some(index) = index else {
+            return Ok(Clause::Unknown);
+        };
+        let (name, text) = word_for_word(self.takeoff)?;
+        let book = &self.book.book;
+        let takeoff = resolved(takeoff_of(&name, text)?, &name, book, self.business)?;
+        let pours = crate::outside::desk::pours(&takeoff, self.day, self.business);
+        let days: Vec<costing::Prices> = pours
+            .iter()
+            .map(|day| prices(book, *day, &takeoff.name))
+            .collect();
+        let signed = priced_as(&takeoff, &self.choice, (book, self.business, &days))?;
+        let orders = signed.needs.orders.iter();
+        let yards = orders.map(|order| order.order.value()).sum();
+        let found = followed((clause.reference.value, clause.over), index, yards);
+        Ok(Clause::Passes(
+            found.map_or(Money::ZERO, |found| found.amount),
+        ))
+    }
+}
+
+/// The combination that was signed.
+fn chosen(folder: &Path, name: &Name) -> Result<Vec<usize>, String> {
+    match Record::from_text(&read(folder, name)?) {
+        Ok((
+            Record {
+                what: What::Accepted(accepted),
+                ..
+            },
+            _,
+        )) => Ok(accepted.choice),
+        Ok(_) => Err(format!("`{name}.json` is no signature")),
+        Err(error) => Err(unsound(folder, name, &error)),
+    }
+}
+
+fn read(folder: &Path, name: &Name) -> Result<String, String> {
+    let file = format!("{name}.json");
+    let place = || folder.join(&file).display().to_string();
+    let bytes = records::read(folder, &file);
+    let bytes = bytes.map_err(|error| format!("cannot read `{}`: {error}", place()))?;
+    String::from_utf8(bytes).map_err(|_| format!("`{}` is no text", place()))
+}
+
+fn unsound(folder: &Path, name: &Name, error: &dyn std::fmt::Display) -> String {
+    let place = folder.join(format!("{name}.json"));
+    format!("`{}` is no sound record: {error}", place.display())
+}
+
+fn word_for_word(input: &glance::Input<'_>) -> Result<(String, String), String> {
+    let text = input.text().map_err(|error| error.to_string())?;
+    Ok((input.name.to_string(), text))
+}

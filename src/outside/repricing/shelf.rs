@@ -1,0 +1,153 @@
+//! Books and businesses that many quotes were made from: each text is read once in a run.
+
+use std::collections::HashMap;
+use std::path::{Path, PathBuf};
+use std::rc::Rc;
+
+use crate::costing::repricing::{WhatIf, supposed};
+use crate::costing::{Prices, prices};
+use crate::input::book::{self, PriceBook, sells_alike};
+use crate::input::business::{self, Business};
+use crate::office::chain::hash;
+use crate::outside::files;
+use crate::reading::{Node, Problems, Sources, yaml};
+use crate::values::Day;
+
+/// The book with the other prices, read once for all quotes.
+#[derive(Debug)]
+pub struct Other {
+    pub node: Node,
+    pub book: PriceBook,
+}
+
+/// A book that quotes were made by.
+#[derive(Debug)]
+pub(super) struct Old {
+    pub book: PriceBook,
+    /// Whether the other book makes a job buy just the same.
+    pub sells_alike: bool,
+}
+
+/// A file's name and its text; or why there is none.
+type Text = Result<(String, String), String>;
+
+/// What one core has read so far, by the hash of its text or by its path.
+#[derive(Debug)]
+pub(super) struct Shelf<'a> {
+    other: &'a Other,
+    what_ifs: &'a [WhatIf],
+    sources: Sources,
+    books: HashMap<String, Result<Rc<Old>, String>>,
+    businesses: HashMap<String, Result<Rc<Business>, String>>,
+    homes: HashMap<PathBuf, Result<(Rc<Business>, Rc<Old>), String>>,
+    days: HashMap<(Vec<Day>, String), Rc<[Prices]>>,
+}
+
+impl<'a> Shelf<'a> {
+    pub fn new(other: &'a Other, what_ifs: &'a [WhatIf]) -> Self {
+        Self {
+            other,
+            what_ifs,
+            sources: Sources::default(),
+            books: HashMap::new(),
+            businesses: HashMap::new(),
+            homes: HashMap::new(),
+            days: HashMap::new(),
+        }
+    }
+
+    pub fn other(&self) -> &'a Other {
+        self.other
+    }
+
+    /// The book of this hash; its text is only asked for the first time.
+    pub fn book(&mut self, sha256: &str, text: impl FnOnce() -> Text) -> Result<Rc<Old>, String> {
+        if let Some(known) = self.books.get(sha256) {
+            return known.clone();
+        }
+        let read = self.read(text, |node, problems| {
+            Some(Old {
+                book: book::read(node, problems)?,
+                sells_alike: sells_alike(node, &self.other.node),
+            })
+        });
+        self.books.insert(sha256.to_owned(), read.clone());
+        read
+    }
+
+    /// The business of this hash, likewise.
+    pub fn business(
+        &mut self,
+        sha256: &str,
+        text: impl FnOnce() -> Text,
+    ) -> Result<Rc<Business>, String> {
+        if let Some(known) = self.businesses.get(sha256) {
+            return known.clone();
+        }
+        let read = self.read(text, business::read);
+        self.businesses.insert(sha256.to_owned(), read.clone());
+        read
+    }
+
+    fn read<T>(
+        &self,
+        text: impl FnOnce() -> Text,
+        read: impl FnOnce(&Node, &mut Problems) -> Option<T>,
+    ) -> Result<Rc<T>, String> {
+        let (name, text) = text()?;
+        let (mut sources, mut problems) = (self.sources.clone(), Problems::default());
+        let id = sources.add(&name, text);
+        let node = yaml::read(id, &sources, &mut problems);
+        let found = node.and_then(|node| read(&node, &mut problems));
+        match found {
+            Some(found) if problems.is_empty() => Ok(Rc::new(found)),
+            _ => Err(super::first(&problems)),
+        }
+    }
+
+    /// The business of this file as it is now, and its usual book.
+    pub fn home(&mut self, file: &Path) -> Result<(Rc<Business>, Rc<Old>), String> {
+        if let Some(known) = self.homes.get(file) {
+            return known.clone();
+        }
+        let found = self.opened(file);
+        self.homes.insert(file.to_path_buf(), found.clone());
+        found
+    }
+
+    fn opened(&mut self, file: &Path) -> Result<(Rc<Business>, Rc<Old>), String> {
+        let (name, text) = on_disk(file)?;
+        let business = self.business(&hash(text.as_bytes()), || Ok((name, text)))?;
+        let usual = business.books.first().ok_or("its business names no book")?;
+        let folder = file.parent().unwrap_or(Path::new("."));
+        let (name, text) = on_disk(&folder.join(&usual.value))?;
+        let book = self.book(&hash(text.as_bytes()), || Ok((name, text)))?;
+        Ok((business, book))
+    }
+
+    /// The other prices of these pours, with what is supposed.
+    pub fn days(&mut self, pours: &[Day], job: &str) -> Rc<[Prices]> {
+        let book = &self.other.book;
+        let mut held_for = book.holds.iter().filter_map(|hold| hold.job.as_deref());
+        // Prices differ by the job only where one was held for it.
+        let job = if held_for.any(|held| held == job) {
+            job
+        } else {
+            ""
+        };
+        let key = (pours.to_vec(), job.to_owned());
+        let made = self.days.entry(key).or_insert_with(|| {
+            let days: Vec<Prices> = pours.iter().map(|day| prices(book, *day, job)).collect();
+            supposed(&days, self.what_ifs).into()
+        });
+        Rc::clone(made)
+    }
+}
+
+/// A file's name and text.
+pub(super) fn on_disk(path: &Path) -> Text {
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let read = files::read(path, &mut sources, &mut problems);
+    let text = read.map(|id| (sources.name(id).to_owned(), sources.text(id).to_owned()));
+    text.ok_or_else(|| super::first(&problems))
+}
