@@ -123,8 +123,8 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
         return self.pours[first if pour is None else pour]["day"]
 
     def held(self, key, day):
-        """A hold beats the list from its first to its last day, both inclusive."""
-        for hold in self.book.get("holds", []):
+        """A hold beats the list from its first to its last day, both inclusive; of two, the later in the book."""
+        for hold in reversed(self.book.get("holds", [])):
             ours = hold["item"] == key and hold.get("job", self.name) == self.name
             if ours and hold.get("from", "0") <= day <= hold["until"]:
                 return D(hold["price"])
