@@ -12,8 +12,6 @@ from .job import Job
 from .reading import cents, percent, singular
 
 GROUPS = ("prices", "rules of buying", "what follows")
-# Where the owner fixed the price these are one cause with it.
-OF_A_FIXED_PRICE = ("Left by the fixed price", "Profit", "Up to the minimum job", "Price rounded up")
 
 
 class Asked(Job):
@@ -26,10 +24,14 @@ class Asked(Job):
     def buying_day(self, pour):
         return self.bought_on or super().buying_day(pour)
 
+    def stays(self, key, pour):
+        """A price that is held stays, whatever is supposed."""
+        return self.held(key, self.buying_day(pour)) is not None
+
     def price(self, key, pour):
-        """A price that is held stays, whatever is supposed; no price is rounded before it is multiplied."""
+        """No price is rounded before it is multiplied."""
         price = super().price(key, pour)
-        if self.held(key, self.buying_day(pour)) is None:
+        if not self.stays(key, pour):
             for item, to in self.what_ifs:
                 if item == key:
                     price = price * (1 + percent(to)) if to.endswith("%") else D(to)
@@ -83,10 +85,9 @@ def second_price(line, other):
 
 def joined(old, new):
     """(class, title, by) of each cause whose amount changed, in the words of the first that has it."""
-    found, fixed = {}, any(cause == OF_A_FIXED_PRICE[0] for cause, *_ in old + new)
+    found = {}
     for sign, lines in ((-1, old), (1, new)):
         for cause, title, kind, value in lines:
-            cause = OF_A_FIXED_PRICE[0] if fixed and cause in OF_A_FIXED_PRICE else cause
             one = found.setdefault(cause, [kind, title, D(0)])
             one[2] += sign * value
     return [tuple(one) for one in found.values() if one[2]]
@@ -107,7 +108,7 @@ class Quote:
         customer = new.job["customer"]
         self.customer = customer.split(",")[0] if isinstance(customer, str) else customer["name"]
         self.old, self.new = old.chosen(taken), new.chosen(taken)
-        self.floor = percent(new.business["price"]["margin floor"]) * 100
+        self.floor = percent(new.business["price"].get("margin floor", "0%")) * 100
 
     def margin(self, cost):
         """Of the price that was promised."""
