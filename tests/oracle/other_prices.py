@@ -43,8 +43,8 @@ HELD = [(HOLD, f"{HOLD}  - {{item: {AIR}, price: 171.30, from: 2026-06-15, until
 HELD_TOO_SHORT = [(HOLD, f"{HOLD}  - {{item: {AIR}, price: 171.30, until: 2026-06-21}}\n")]
 HELD_LATE = [(HOLD, f"{HOLD}  - {{item: {AIR}, price: 171.30, from: 2026-06-23, until: 2026-06-30}}\n")]
 # Garden patio has a hold of its own before this one; the later in the book counts.
-HELD_TWICE = [("note: promised by the dispatcher}\n", f"}}\n  - {{item: {AIR}, price: 171.30, job: Garden patio, until: 2026-06-15}}\n")]
-HELD_TWICE = [(", " + old, new) for old, new in HELD_TWICE]
+NOTED, OURS = ", note: promised by the dispatcher}\n", f"  - {{item: {AIR}, price: 171.30, job: Garden patio, until: 2026-06-15}}\n"
+HELD_TWICE = [(NOTED, "}\n" + OURS)]
 
 
 def edited(file, changes):
@@ -148,7 +148,8 @@ def on_takeoffs(flatwork, room):
     home = home_in(room, "policy", business=policy)
     yield case("margin, minimum and three taxes", home, book=far)
     yield case("margin, minimum, three taxes and what if", home, what_ifs=WHAT_IFS[-2])
-    fixed = {"front-walk": [("\nslabs:\n", "\nprice: 2500.00\nslabs:\n")], "stone-terrace": [("\nslabs:\n", "\nprice: 16000.00\nslabs:\n")]}
+    at = lambda price: [("\nslabs:\n", f"\nprice: {price}\nslabs:\n")]
+    fixed = {"front-walk": at("2500.00"), "stone-terrace": at("16000.00")}
     home = home_in(room, "fixed", takeoffs=fixed)
     yield case("fixed price", home, book=far, rooms=[AIR, "delivery"])
     by_task = [("  people: 3\n", "  people: 3\n  labor lines: by task\n")]
@@ -197,7 +198,7 @@ def on_record(flatwork, room, name, issued, book, **changes):
         make = lambda other, what_ifs, on: [of_record(*one, other or own, what_ifs, on) for one in quotes]
         return Case(name, flatwork, folder, make, **asked)
 
-    return case, home
+    return case, home, quotes
 
 
 def on_records(flatwork, room):
@@ -206,7 +207,7 @@ def on_records(flatwork, room):
         ("short load: {under: 4 cu yd, counted: by truck, charge: each yard}", "short load: {under: 5 cu yd, counted: by order}"),
         ("  truck: 9 cu yd", "  truck: 7 cu yd"), ("  smallest order: 1 cu yd", "  smallest order: 2 1/4 cu yd"),
     ]  # fmt: skip
-    case, home = on_record(flatwork, room, "records", ISSUED, newer)
+    case, home, _ = on_record(flatwork, room, "records", ISSUED, newer)
     yield case("records", on="2026-05-21")
     yield case("records, after some pours", on="2026-06-20", rooms=[AIR, "crew labor"])
     yield case("records, on the last pour", on="2026-06-25")
@@ -215,7 +216,8 @@ def on_records(flatwork, room):
     yield case("records, what if", on="2026-05-21", what_ifs=WHAT_IFS[-2])
     # The day of the pour counts from the day of issue, whatever the takeoff says.
     later = [(job, "2026-05-18", None, None) for job, *_ in ISSUED]
-    case, home = on_record(flatwork, room, "later", later, begins(plain=("2026-06-20", "181.15"), air=("2026-06-20", "184.15")))
+    newer = begins(plain=("2026-06-20", "181.15"), air=("2026-06-20", "184.15"))
+    case, home, _ = on_record(flatwork, room, "later", later, newer)
     yield case("records, issued later", on="2026-05-19")
     # Only the second pour is left; the other book counts no strip, and its price changed between the pours.
     options = (home / "demo-quotes" / "stone-terrace.yaml").read_text().partition("options:")[2]
@@ -227,8 +229,20 @@ def on_records(flatwork, room):
         ("  isolation strip: isolation strip\n", "  isolation strip: none\n"),
         ("prices: {2026-03-01: 0.95}", "prices: {2026-03-01: 0.95, 2026-06-24: 1.45}"),
     ]
-    case, _ = on_record(flatwork, room, "one pour left", signed, no_strip, takeoffs=only)
+    case, *_ = on_record(flatwork, room, "one pour left", signed, no_strip, takeoffs=only)
     yield case("records, one pour left", on="2026-05-07")
+    # A revision counts from its own day by the book of that day; what was withdrawn or declined is over.
+    issued = [(job, "2026-05-04", None, None) for job in ("front-walk", "sidewalk-panels", "garden-patio", "workshop-slab")]
+    case, home, quotes = on_record(flatwork, room, "revised", issued, BEFORE)
+    folder, kept = home / "demo-quotes", room / "as it was revised"
+    shutil.copytree(home, kept)
+    run([flatwork, "quote", str(folder / "front-walk.yaml"), "--issue", "--revise", "2026-0001", "--on", "2026-05-15"])
+    run([flatwork, "withdraw", "2026-0002", "--because", "no time", "--on", "2026-05-15", "--in", str(folder)])
+    run([flatwork, "decline", "2026-0003", "--because", "too dear", "--on", "2026-05-15", "--in", str(folder)])
+    compound = ("prices: {2026-03-01: 29.50}", "prices: {2026-03-01: 29.50, 2026-05-16: 31.20}")
+    edited(home / "price-books" / "river-road.yaml", [compound])
+    quotes[:3] = [("2026-0001", kept / "demo-quotes" / "front-walk.yaml", "2026-05-15", None)]
+    yield case("records, one revised", on="2026-05-17")
 
 
 def all_cases(flatwork, room):

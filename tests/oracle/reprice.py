@@ -268,7 +268,6 @@ def main():
             for line in differences[: wanted.show]:
                 print(f"  DIFFERS {case.name}: {line}")
             figures, quotes, wrong = figures + seen, quotes + len(made), wrong + len(differences)
-            print(f"{case.name}: {len(made)} quotes, {seen} figures, {len(differences)} differ")
     print(f"{len(cases)} questions, {quotes} quotes, {figures} figures compared, {wrong} differ")
     sys.exit(1 if wrong or not figures else 0)
 
