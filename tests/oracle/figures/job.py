@@ -5,6 +5,7 @@ import datetime
 import itertools
 from decimal import Decimal as D
 from pathlib import Path
+from typing import NamedTuple
 
 from .boxes import Boxes
 from .dowels import Dowels
@@ -12,7 +13,7 @@ from .goods import Goods
 from .labor import Labor
 from .machines import Machines
 from .orders import Orders
-from .reading import amount, cents, inches, known, load, number, percent, up
+from .reading import amount, cents, inches, known, load, number, percent, singular, up
 from .removal import Removal
 from .sell import Sell
 from .site import Site
@@ -35,6 +36,21 @@ ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance":
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
 ORDER |= {"compound coverage": "200 sq ft", "deep form over": "8 in"}
 ORDER |= {"retarder width": "10 ft", "retarder lap": "6 in", "smallest opening": "2 sq ft"}
+
+
+class Line(NamedTuple):
+    """One thing bought: its name in the takeoff's own terms, and the price of its day; a lump has no item."""
+
+    title: str
+    much: D
+    value: D
+    kind: str
+    taxed: bool
+    cause: str
+    key: str | None = None
+    unit: str | None = None
+    pour: int | None = None
+    each: D | None = None
 
 
 class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
@@ -101,27 +117,38 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
         known(f"item {key}", found, ITEM)
         return found
 
-    def price(self, key, pour):
-        """A hold beats the list from its first to its last day, both inclusive."""
+    def buying_day(self, pour):
+        """The day of the pour; what belongs to none is bought for the first that has slabs."""
         first = min((slab.pour for slab in self.slabs), default=0)
-        day = self.pours[first if pour is None else pour]["day"]
-        for hold in self.book.get("holds", []):
+        return self.pours[first if pour is None else pour]["day"]
+
+    def held(self, key, day):
+        """A hold beats the list from its first to its last day, both inclusive; of two, the later in the book."""
+        for hold in reversed(self.book.get("holds", [])):
             ours = hold["item"] == key and hold.get("job", self.name) == self.name
             if ours and hold.get("from", "0") <= day <= hold["until"]:
                 return D(hold["price"])
+        return None
+
+    def price(self, key, pour):
+        day = self.buying_day(pour)
+        held = self.held(key, day)
+        return self.listed(key, day) if held is None else held
+
+    def listed(self, key, day):
         prices = self.item(key)["prices"]
         found = prices[max(since for since in prices if since <= day)]
         if isinstance(found, dict):  # wages and what is paid beside them
             return D(found["wage"]) * (1 + percent(found["burden"]))
         return D(found)
 
-    def buy_exactly(self, key, much, pour=None):
+    def buy_exactly(self, key, much, name, pour=None):
         if much == 0 or key == "none":
             return
-        item = self.item(key)
+        item, each = self.item(key), self.price(key, pour)
         taxed = item.get("taxed", "yes" if item["class"] == "material" else "no") == "yes"
-        value = cents(much * self.price(key, pour))
-        self.lines.append((item.get("is", key), much, value, item["class"], taxed))
+        what = (item.get("is", key), much, cents(much * each), item["class"], taxed)
+        self.lines.append(Line(*what, name, key, singular(item["unit"]), pour, each))
 
     def buy(self, key, name, parts, pour=None):
         """Added up, then once up to how the item is sold, and no less than its least."""
@@ -131,7 +158,7 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
         item = self.item(key)
         step = number(item.get("sold in", "0"))
         total = up(total, step) if step else total
-        self.buy_exactly(key, self.set(name, max(total, number(item.get("at least", "0")))), pour)
+        self.buy_exactly(key, self.set(name, max(total, number(item.get("at least", "0")))), name, pour)
 
     def role_of(self, role):
         key = self.book["use"].get(role, "none")
@@ -149,7 +176,7 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
             if isinstance(written, dict):
                 known("lump", written, ("cost", "class"))
                 kind = written.get("class", "subcontract")
-                self.lines.append((key, D(1), D(written["cost"]), kind, kind == "material"))
+                self.lines.append(Line(key, D(1), D(written["cost"]), kind, kind == "material", key))
                 continue
             wanted = amount(written)[0]
             self.buy(key, key, [wanted])

@@ -80,7 +80,8 @@ class Labor:
         hard = percent(self.job.get("difficulty", self.crew["difficulty"]))
         step = number(self.crew["round days up to"])
         hours, stages, by_task = {}, {}, []
-        for name, much, written, of_item in self.tasks():
+        tasks = self.tasks()
+        for name, much, written, of_item in tasks:
             each, unit = rate(written)
             crew_hours = people if unit.startswith("crew") else 1
             # A set number of hours is final, and not multiplied.
@@ -118,11 +119,11 @@ class Labor:
         by_days = step and self.crew.get("charge", "crew days") == "crew days"
         charged = self.set("labor", days * people * day if by_days else whole)
         key = self.book["use"]["labor"]
-        lines = [charged]
+        lines = [("labor", charged)]
         if self.crew.get("labor lines", "one") == "by task":
-            lines = [*by_task, charged - sum(by_task)]
-        for much in lines:
-            if much:
-                self.buy_exactly(key, much)
+            lines = [(f"{task[0]} hours", much) for task, much in zip(tasks, by_task)]
+            lines.append(("other labor", charged - sum(by_task)))
+        for name, much in lines:
+            self.buy_exactly(key, much, name)
         self.role("trip", "trips", [trips])
         return hours

@@ -69,7 +69,7 @@ class Orders:
         step = amount(supply.get("sold in", "1/4 cu yd"))[0]
         total = up(net + more + prime, step)
         total = self.set(order.name, max(total, amount(supply.get("smallest order", "0 cu yd"))[0]))
-        self.buy_exactly(self.book["mixes"][order.mix]["item"], total, order.pour)
+        self.buy_exactly(self.book["mixes"][order.mix]["item"], total, order.name, order.pour)
         order.total, order.by, order.waits = total, method, None
         ways = {"in turn": False, "evened": True}
         truck = amount(supply.get("truck", "10 cu yd"))[0]
@@ -113,14 +113,14 @@ class Orders:
 
     def charge(self, order):
         supply, pour = self.book["supply"], self.pours[order.pour]
-        for role, much in (
-            ("delivery", order.trucks),
-            ("short load", self.short(order)),
-            ("standing time", self.standing(order)),
+        for role, what, much in (
+            ("delivery", "loads", order.trucks),
+            ("short load", "short", self.short(order)),
+            ("standing time", "standing", self.standing(order)),
         ):
             key = self.role_of(role)
             if key:
-                self.buy_exactly(key, much, order.pour)
+                self.buy_exactly(key, much, f"{order.name} {what}", order.pour)
         day = datetime.date.fromisoformat(pour["day"])
         items = [(key, key) for key in supply.get("fees", [])]
         if "zone" in self.job:

@@ -14,9 +14,9 @@ class Sell:
         known("price", price, PRICE)
         taxes = price.get("tax", [])
         taxes = taxes if isinstance(taxes, list) else [taxes]
-        lines = [(title, quantity, value) for title, quantity, value, _, _ in self.lines]
-        paid = sum(value for *_, value, _, taxed in self.lines if taxed)
-        materials = sum(value for *_, value, kind, _ in self.lines if kind == "material")
+        lines = [line[:3] for line in self.lines]
+        paid = sum(line.value for line in self.lines if line.taxed)
+        materials = sum(line.value for line in self.lines if line.kind == "material")
         for tax in (t for t in taxes if t.get("on") == "purchases"):
             title = f"{tax.get('name', 'sales tax').capitalize()} paid on purchases"
             lines.append((title, None, cents(paid * percent(tax["rate"]))))
