@@ -22,6 +22,8 @@ use crate::values::{Day, Money, Percent};
 
 /// Causes that get a row of their own; the others share one.
 const ALONE: usize = 12;
+/// Quotes that are named where something is said of many.
+const NAMED: usize = 5;
 
 /// What was asked, in the owner's names.
 #[derive(Clone, Debug)]
@@ -108,18 +110,17 @@ fn page(
         },
         warning: "For the office\u{a0} –\u{a0} not for the customer".to_owned(),
         beside: format!("Quotes at other prices, {day}"),
-        title: "What my quotes cost now".to_owned(),
+        title: if asked.another || !asked.supposed.is_empty() {
+            "What our quotes would cost"
+        } else {
+            "What our quotes cost now"
+        }
+        .to_owned(),
         facts: facts(asked),
-        exposures: [
-            (Standing::Open, "Open quotes cost you", "open quote"),
-            (Standing::Signed, "Signed work, not yet poured, costs you", "signed job"),
-        ]
-        .map(|(standing, label, what)| Exposure {
-            label: label.to_owned(),
-            amount: more(exposure(&rows, standing)),
-            note: counted(&lines, standing, what),
-        })
-        .to_vec(),
+        exposures: vec![
+            of_standing(&rows, &lines, Standing::Open),
+            of_standing(&rows, &lines, Standing::Signed),
+        ],
         quotes: lines.iter().enumerate().map(quote).collect(),
         no_quotes: if lines.is_empty() {
             "There is no quote to price: none is open, and no signed work waits for its pour."
@@ -130,12 +131,12 @@ fn page(
         causes_note: if causes.is_empty() {
             "Nothing changed: every quote costs what it cost when it was quoted."
         } else {
-            "By your own rules for price, and with tax: what all totals would rise by if each were quoted anew."
+            "How much all totals would change if each were quoted anew by your own rules: profit and tax are in it, unlike in the costs above."
         }
         .to_owned(),
         causes: told(causes),
-        notes: lines.iter().flat_map(notes).collect(),
-        left_out: outcomes.iter().filter_map(left_out).collect(),
+        notes: beside(lines.iter().flat_map(Line::said)),
+        left_out: beside(outcomes.iter().filter_map(left_out)),
     };
     (view, figures(&lines, accent))
 }
@@ -154,11 +155,11 @@ fn facts(asked: &Asked) -> String {
     );
     if !asked.supposed.is_empty() {
         let each = asked.supposed.iter().map(|(item, other)| match other {
-            Other::Price(price) => format!("{item} at ${price}"),
+            Other::Price(price) => format!("{item}: ${price}"),
             Other::By(percent) if percent.number() < Decimal::ZERO => {
-                format!("{item} down {}", Percent::new(-percent.number()))
+                format!("{item}: down {}", Percent::new(-percent.number()))
             }
-            Other::By(percent) => format!("{item} up {percent}"),
+            Other::By(percent) => format!("{item}: up {percent}"),
         });
         let each: Vec<String> = each.collect();
         said += &format!(
@@ -169,27 +170,38 @@ fn facts(asked: &Asked) -> String {
     said
 }
 
-fn more(by: Money) -> String {
-    if by < Money::ZERO {
-        format!("{} less", -by)
+/// What quotes of one standing cost more, and how many of them bleed.
+fn of_standing(rows: &[Row<'_>], lines: &[Line<'_>], standing: Standing) -> Exposure {
+    let by = exposure(rows, standing);
+    let (whose, what) = match standing {
+        Standing::Open => ("Open quotes cost", "open quote"),
+        Standing::Signed => ("Signed work, not yet poured, costs", "signed job"),
+    };
+    let (more, amount) = if by < Money::ZERO {
+        ("less", -by)
     } else {
-        format!("{by} more")
-    }
-}
-
-/// `6 open quotes, 2 of them below your floor`.
-fn counted(lines: &[Line<'_>], standing: Standing, what: &str) -> String {
+        ("more", by)
+    };
     let of = || lines.iter().filter(|line| line.standing == standing);
     let (all, below) = (of().count(), of().filter(|line| line.bleeds()).count());
-    let quotes = if all == 1 { "" } else { "s" };
-    match (all, below) {
-        (0, _) => format!("no {what}s"),
-        (_, 0) => format!("{all} {what}{quotes}, none below your floor"),
-        _ => format!("{all} {what}{quotes}, {below} below your floor"),
+    let s = if all == 1 { "" } else { "s" };
+    Exposure {
+        label: format!("{whose} you {more} by"),
+        amount: amount.to_string(),
+        note: match (all, below) {
+            (0, _) => format!("no {what}s"),
+            (_, 0) => format!("{all} {what}{s}, none below your floor"),
+            _ => format!("{all} {what}{s}, {below} below your floor"),
+        },
     }
 }
 
-impl Line<'_> {
+impl<'a> Line<'a> {
+    fn said(&self) -> impl Iterator<Item = (&'a str, &'a str)> + use<'a> {
+        let number = self.number;
+        self.notes.iter().map(move |words| (number, words.as_str()))
+    }
+
     fn bleeds(&self) -> bool {
         self.now.is_none_or(|now| now < self.floor.number())
     }
@@ -223,10 +235,18 @@ fn quote((at, line): (usize, &Line<'_>)) -> QuoteRow {
         promised: line.promised.plain(),
         new_price: line.new_price.plain(),
         margin: line.percent(line.now),
-        verdict: line.verdict.to_owned(),
+        verdict: broken_at_colon(line.verdict),
         bleeds: line.bleeds(),
         bar: line.bar().map_or_else(String::new, |_| name(at)),
     }
+}
+
+/// Too long for one line, it breaks where the advice begins.
+fn broken_at_colon(verdict: &str) -> String {
+    verdict.split_once(": ").map_or_else(
+        || verdict.to_owned(),
+        |(because, advice)| format!("{because}: {}", advice.replace(' ', "\u{a0}")),
+    )
 }
 
 fn name(at: usize) -> String {
@@ -236,7 +256,7 @@ fn name(at: usize) -> String {
 fn figures(lines: &[Line<'_>], accent: Rgb) -> BTreeMap<String, Drawing> {
     let bars: Vec<MarginBar> = lines.iter().filter_map(Line::bar).collect();
     let scale = Scale::of(&bars);
-    let mut figures = BTreeMap::from([("key".to_owned(), key(accent))]);
+    let mut figures = BTreeMap::from([("key".to_owned(), key(&bars, accent))]);
     for (at, line) in lines.iter().enumerate() {
         if let Some(shown) = line.bar() {
             figures.insert(name(at), bar(shown, scale, accent, aloud(line)));
@@ -338,20 +358,28 @@ fn heading(group: &str) -> String {
     })
 }
 
-fn notes(line: &Line<'_>) -> Vec<Beside> {
-    let note = |words: &String| Beside {
-        number: line.number.to_owned(),
-        words: words.clone(),
-    };
-    line.notes.iter().map(note).collect()
+/// What is said of quotes, each once, with the numbers of those it is said of.
+fn beside<'a>(said: impl Iterator<Item = (&'a str, &'a str)>) -> Vec<Beside> {
+    let mut found: Vec<(&str, Vec<&str>)> = Vec::new();
+    for (number, words) in said {
+        match found.iter_mut().find(|(known, _)| *known == words) {
+            Some((_, numbers)) => numbers.push(number),
+            None => found.push((words, vec![number])),
+        }
+    }
+    let told = found.into_iter().map(|(words, numbers)| Beside {
+        numbers: match numbers.len() {
+            0..=NAMED => numbers.join(", "),
+            many => format!("{} and {} more", numbers[..NAMED].join(", "), many - NAMED),
+        },
+        words: words.replace('`', ""),
+    });
+    told.collect()
 }
 
-fn left_out(outcome: &Outcome) -> Option<Beside> {
+fn left_out(outcome: &Outcome) -> Option<(&str, &str)> {
     match outcome {
         Outcome::Priced(_) => None,
-        Outcome::Unpriced { number, because } => Some(Beside {
-            number: number.clone(),
-            words: because.replace('`', ""),
-        }),
+        Outcome::Unpriced { number, because } => Some((number, because)),
     }
 }

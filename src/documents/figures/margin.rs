@@ -1,24 +1,31 @@
 //! Bars of a promised price's profit: what of it is left, and what is gone.
 //!
-//! All bars of a page share one scale and one zero line. Three fills tell where a quote
-//! stands, so grey print loses nothing: full is profit that stands, hatched is profit
-//! below the floor, ink to the left of zero is a loss. What is gone is open. The floor
-//! is a tick with a head.
+//! All bars of a page share one scale and one zero line. Fills tell where a quote stands,
+//! so grey print loses nothing: full is profit that stands, hatched is profit below the
+//! floor, ink to the left of zero is a loss; what is gone is open. The floor is a tick
+//! with a head.
 
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive as _;
 
-use super::cure::pen::{Box4, INK, SMALL, WHITE, at, line, stroke, through, width, words};
+use super::cure::pen::{
+    Box4, INK, OUTLINE, SMALL, WHITE, at, line, pale, stroke, through, width, words,
+};
 use crate::press::drawing::{Drawing, Face, Path, Rgb, Shape, Size};
 
-pub const WIDTH: f32 = 122.0;
-const HEIGHT: f32 = 12.0;
-const TOP: f32 = 3.5;
-const BOTTOM: f32 = 11.0;
-const KEY_WIDTH: f32 = 516.0;
+pub const WIDTH: f32 = 114.0;
+const HEIGHT: f32 = 16.0;
+/// Of the head of the floor's tick, under the words above the bar.
+const HEAD: f32 = 1.0;
+const TOP: f32 = 4.5;
+const BOTTOM: f32 = 12.5;
+/// How far the zero line and the tick stand out below the bar.
+const FOOT: f32 = BOTTOM + 1.5;
+/// Nine columns of the grid, beside the title.
+const KEY_WIDTH: f32 = 384.0;
 /// Of a sample in the key, and the white after its words.
 const SAMPLE: f32 = 18.0;
-const AFTER: f32 = 16.0;
+const AFTER: f32 = 12.0;
 
 /// Margins in percent of the promised price.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,12 +37,44 @@ pub struct MarginBar {
     pub floor: Decimal,
 }
 
-/// Where the profit stands.
+/// A part of a bar, by its fill.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Left {
+enum Part {
     Stands,
     BelowFloor,
     Loss,
+    Gone,
+    Gained,
+}
+
+impl Part {
+    const ALL: [Self; 5] = [
+        Self::Stands,
+        Self::BelowFloor,
+        Self::Loss,
+        Self::Gone,
+        Self::Gained,
+    ];
+
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Stands => "profit left",
+            Self::BelowFloor => "left, but below your floor",
+            Self::Loss => "loss",
+            Self::Gone => "profit gone",
+            Self::Gained => "profit gained",
+        }
+    }
+
+    const fn fill(self) -> &'static str {
+        match self {
+            Self::Stands => "full",
+            Self::BelowFloor => "hatched",
+            Self::Loss => "ink to the left of zero",
+            Self::Gone => "open",
+            Self::Gained => "pale",
+        }
+    }
 }
 
 /// From the lowest margin drawn to the highest.
@@ -46,7 +85,7 @@ pub struct Scale {
 }
 
 impl Scale {
-    /// Holds every bar; one deep loss takes no more than a third, so that the others stay readable.
+    /// Holds every bar; one deep loss takes no more than half, so that the others stay readable.
     pub fn of(bars: &[MarginBar]) -> Self {
         let most = bars.iter().map(|bar| bar.then.max(bar.now).max(bar.floor));
         let to = most.max().unwrap_or_default();
@@ -54,7 +93,7 @@ impl Scale {
         let least = bars.iter().map(|bar| bar.then.min(bar.now)).min();
         let from = least.unwrap_or_default().min(Decimal::ZERO);
         Self {
-            from: from.max(-to / Decimal::TWO),
+            from: from.max(-to),
             to,
         }
     }
@@ -72,44 +111,56 @@ impl Scale {
 }
 
 impl MarginBar {
-    fn left(self) -> Left {
+    /// What is left, by where it ends.
+    fn left(self) -> Part {
         if self.now < Decimal::ZERO {
-            Left::Loss
+            Part::Loss
         } else if self.now < self.floor {
-            Left::BelowFloor
+            Part::BelowFloor
         } else {
-            Left::Stands
+            Part::Stands
         }
+    }
+
+    /// Its parts, each from one margin to a higher one.
+    fn parts(self) -> Vec<(Part, Decimal, Decimal)> {
+        let zero = Decimal::ZERO;
+        let kept = self.now.min(self.then);
+        let parts = [
+            (self.left(), kept.min(zero), kept.max(zero)),
+            (Part::Gone, self.now.max(zero), self.then),
+            (Part::Gained, self.then, self.now),
+        ];
+        parts
+            .into_iter()
+            .filter(|(_, from, to)| from < to)
+            .collect()
+    }
+
+    fn has(self, part: Part) -> bool {
+        self.parts().iter().any(|(own, ..)| *own == part)
     }
 }
 
 /// One quote's bar; `alternative` is what somebody hears who cannot see it.
 pub fn bar(bar: MarginBar, scale: Scale, accent: Rgb, alternative: String) -> Drawing {
-    let between = |from: Decimal, to: Decimal| Box4 {
-        left: scale.x(from.min(to)),
-        top: TOP,
-        right: scale.x(from.max(to)),
-        bottom: BOTTOM,
-    };
-    let zero = Decimal::ZERO;
     let mut shapes = Vec::new();
-    if bar.now < bar.then {
-        shapes.push(between(bar.now.max(zero), bar.then).shape(WHITE, INK));
-    }
-    let left = between(zero, bar.now);
-    if 0.0 < left.width() {
-        shapes.extend(filled(left, bar.left(), accent));
-    }
-    if bar.then < bar.now {
-        let x = scale.x(bar.then);
-        shapes.push(line(at(x, TOP), at(x, BOTTOM), stroke(WHITE, 1.2, &[])));
+    for (part, from, to) in bar.parts() {
+        let frame = Box4 {
+            left: scale.x(from),
+            top: TOP,
+            right: scale.x(to),
+            bottom: BOTTOM,
+        };
+        shapes.extend(filled(frame, part, accent));
     }
     if bar.now < scale.from {
         shapes.push(broken(scale.x(bar.now)));
     }
-    let x = scale.x(zero);
-    shapes.push(line(at(x, 0.0), at(x, HEIGHT), stroke(INK, 0.8, &[])));
-    shapes.extend(tick(scale.x(bar.floor)));
+    let x = scale.x(Decimal::ZERO);
+    let zero = stroke(INK, 0.8, &[]);
+    shapes.push(line(at(x, HEAD + 1.0), at(x, FOOT), zero));
+    shapes.extend(tick(scale.x(bar.floor), 0.0));
     Drawing {
         size: Size {
             width: WIDTH,
@@ -120,20 +171,23 @@ pub fn bar(bar: MarginBar, scale: Scale, accent: Rgb, alternative: String) -> Dr
     }
 }
 
-fn filled(frame: Box4, left: Left, accent: Rgb) -> Vec<Shape> {
-    match left {
-        Left::Stands => vec![frame.shape(accent, INK)],
-        Left::BelowFloor => frame.hatched(INK),
-        Left::Loss => vec![frame.shape(INK, INK)],
+fn filled(frame: Box4, part: Part, accent: Rgb) -> Vec<Shape> {
+    match part {
+        Part::Stands => vec![frame.shape(accent, INK)],
+        Part::BelowFloor => frame.hatched(INK),
+        Part::Loss => vec![frame.shape(INK, INK)],
+        Part::Gone => vec![frame.shape(WHITE, INK)],
+        Part::Gained => vec![frame.shape(pale(accent), INK)],
     }
 }
 
 /// The floor: a line with a head on it, with white around where it crosses a bar.
-fn tick(x: f32) -> Vec<Shape> {
-    let head = [at(x - 3.0, 0.0), at(x + 3.0, 0.0), at(x, TOP)];
+fn tick(x: f32, y: f32) -> Vec<Shape> {
+    let (head, top, foot) = (y + HEAD, y + TOP, y + FOOT);
+    let head = [at(x - 3.0, head), at(x + 3.0, head), at(x, top)];
     vec![
-        line(at(x, TOP), at(x, HEIGHT), stroke(WHITE, 3.4, &[])),
-        line(at(x, TOP), at(x, HEIGHT), stroke(INK, 1.4, &[])),
+        line(at(x, top), at(x, foot), stroke(WHITE, 3.4, &[])),
+        line(at(x, top), at(x, foot), stroke(INK, 1.4, &[])),
         Shape::Path(Path {
             steps: through(&head, true),
             stroke: None,
@@ -156,47 +210,44 @@ fn broken(x: f32) -> Shape {
     })
 }
 
-/// How the bars are read, in one line.
-pub fn key(accent: Rgb) -> Drawing {
-    let mut shapes = Vec::new();
-    let mut x = 0.5;
-    let samples = [
-        (Some(Left::Stands), "profit left"),
-        (Some(Left::BelowFloor), "left, but below your floor"),
-        (Some(Left::Loss), "loss"),
-        (None, "profit gone"),
-    ];
-    let said = |text: &str, x: f32| {
-        let place = at(x, BOTTOM - 1.0);
-        (
-            Shape::Words(words(text, place, SMALL)),
-            x + width(text, Face::Regular, SMALL) + AFTER,
-        )
-    };
-    for (left, text) in samples {
+/// How the bars are read: only what is on the page, and the floor.
+pub fn key(bars: &[MarginBar], accent: Rgb) -> Drawing {
+    let shown = Part::ALL
+        .into_iter()
+        .filter(|part| bars.iter().any(|bar| bar.has(*part)));
+    let (mut shapes, mut heard) = (Vec::new(), Vec::new());
+    let (mut x, mut y) = (OUTLINE / 2.0, 0.0);
+    for part in shown.map(Some).chain([None]) {
+        let text = part.map_or("your floor", Part::name);
+        let wide = SAMPLE + 5.0 + width(text, Face::Regular, SMALL);
+        if KEY_WIDTH < x + wide {
+            (x, y) = (OUTLINE / 2.0, y + HEIGHT);
+        }
         let frame = Box4 {
             left: x,
-            top: TOP,
+            top: y + TOP,
             right: x + SAMPLE,
-            bottom: BOTTOM,
+            bottom: y + BOTTOM,
         };
-        match left {
-            Some(left) => shapes.extend(filled(frame, left, accent)),
-            None => shapes.push(frame.shape(WHITE, INK)),
+        match part {
+            Some(part) => {
+                shapes.extend(filled(frame, part, accent));
+                heard.push(format!("{} is {text}", part.fill()));
+            }
+            None => shapes.extend(tick(x + SAMPLE - 3.0, y)),
         }
-        let (shape, after) = said(text, x + SAMPLE + 5.0);
-        shapes.push(shape);
-        x = after;
+        let place = at(frame.right + 5.0, frame.bottom - 1.0);
+        shapes.push(Shape::Words(words(text, place, SMALL)));
+        x += wide + AFTER;
     }
-    shapes.extend(tick(x + 3.0));
-    shapes.push(said("your floor", x + 10.0).0);
+    heard.push("a tick with a head is your floor".to_owned());
     Drawing {
         size: Size {
             width: KEY_WIDTH,
-            height: HEIGHT,
+            height: y + HEIGHT,
         },
         shapes,
-        alternative: "Key to the bars: full is profit left, hatched is profit left but below your floor, ink to the left of zero is a loss, open is profit gone, a tick with a head is your floor.".to_owned(),
+        alternative: format!("Key to the bars: {}.", heard.join(", ")),
     }
 }
 
@@ -230,10 +281,10 @@ mod tests {
         case(&under, dec!(-5), 0.0);
         case(&under, dec!(0), 0.2);
         case(&under, FLOOR, 0.8);
-        // A loss without end takes a third, and its bar is broken.
+        // A loss without end takes half, and its bar is broken.
         let deep = [one(dec!(20), dec!(-900))];
         case(&deep, dec!(-900), 0.0);
-        case(&deep, dec!(0), 1.0 / 3.0);
+        case(&deep, dec!(0), 0.5);
         // Nobody earns more than the whole price; such a bar ends with the figure.
         let over = [one(dec!(20), dec!(120))];
         case(&over, dec!(100), 1.0);
@@ -245,16 +296,21 @@ mod tests {
     }
 
     #[test]
-    fn what_is_left_is_told_by_its_fill() {
+    fn a_bar_is_told_by_its_parts() {
         #[track_caller]
-        fn case(now: Decimal, left: Left) {
-            assert_eq!(one(dec!(20), now).left(), left, "{now}");
+        fn case(now: Decimal, parts: &[(Part, Decimal, Decimal)]) {
+            assert_eq!(one(dec!(20), now).parts(), parts, "{now}");
         }
-        case(dec!(16), Left::Stands);
-        case(FLOOR, Left::Stands);
-        case(dec!(14.999), Left::BelowFloor);
-        case(dec!(0), Left::BelowFloor);
-        case(dec!(-0.01), Left::Loss);
+        let (zero, then) = (dec!(0), dec!(20));
+        let gone = |now| (Part::Gone, now, then);
+        case(then, &[(Part::Stands, zero, then)]);
+        case(FLOOR, &[(Part::Stands, zero, FLOOR), gone(FLOOR)]);
+        let below = dec!(14.999);
+        case(below, &[(Part::BelowFloor, zero, below), gone(below)]);
+        case(zero, &[gone(zero)]);
+        case(dec!(-3), &[(Part::Loss, dec!(-3), zero), gone(zero)]);
+        let fallen = (Part::Gained, then, dec!(25));
+        case(dec!(25), &[(Part::Stands, zero, then), fallen]);
     }
 
     #[test]

@@ -15,7 +15,7 @@ pub struct RepricePage {
     pub warning: String,
     /// "Quotes at other prices, May 4, 2026": at the right end of the band.
     pub beside: String,
-    /// "What my quotes cost now"
+    /// "What our quotes cost now"
     pub title: String,
     /// "Asked May 4, 2026. Every job at the prices of its pour day, in …"
     pub facts: String,
@@ -36,11 +36,11 @@ pub struct RepricePage {
 
 #[derive(Clone, Debug, Serialize)]
 pub struct Exposure {
-    /// "Open quotes cost you"
+    /// "Open quotes cost you more by"
     pub label: String,
-    /// "$1,002.28 more"
+    /// "$1,002.28"
     pub amount: String,
-    /// "6 quotes, 2 of them below your floor"
+    /// "6 open quotes, 2 below your floor"
     pub note: String,
 }
 
@@ -80,9 +80,10 @@ pub struct CauseRow {
     pub sum: String,
 }
 
-/// Words that belong to one quote.
+/// Words that belong to some quotes.
 #[derive(Clone, Debug, Serialize)]
 pub struct Beside {
-    pub number: String,
+    /// "2026-0041, 2026-0042"
+    pub numbers: String,
     pub words: String,
 }
