@@ -61,8 +61,8 @@ impl Part {
             Self::Stands => "profit left",
             Self::BelowFloor => "left, but below your floor",
             Self::Loss => "loss",
-            Self::Gone => "profit gone",
-            Self::Gained => "profit gained",
+            Self::Gone => "gone",
+            Self::Gained => "gained",
         }
     }
 
@@ -216,7 +216,7 @@ pub fn key(bars: &[MarginBar], accent: Rgb) -> Drawing {
         .into_iter()
         .filter(|part| bars.iter().any(|bar| bar.has(*part)));
     let (mut shapes, mut heard) = (Vec::new(), Vec::new());
-    let (mut x, mut y) = (OUTLINE / 2.0, 0.0);
+    let (mut x, mut y) = (OUTLINE / 2.0, -HEAD);
     for part in shown.map(Some).chain([None]) {
         let text = part.map_or("your floor", Part::name);
         let wide = SAMPLE + 5.0 + width(text, Face::Regular, SMALL);
