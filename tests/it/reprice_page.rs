@@ -54,8 +54,8 @@ fn rows(page: &[u8]) -> Vec<Vec<String>> {
                 let cell = rows.last_mut().and_then(|row| row.last_mut()).unwrap();
                 let words = words.trim_matches('"').trim();
                 if words != "P" && words != "Figure" && !words.is_empty() {
-                    let space = if cell.is_empty() { "" } else { " " };
-                    *cell += &format!("{space}{words}");
+                    cell.push_str(if cell.is_empty() { "" } else { " " });
+                    cell.push_str(words);
                 }
             }
         }
