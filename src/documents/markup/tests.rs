@@ -50,7 +50,7 @@ fn faults_are_told_with_line_and_column() {
     );
     case(
         "<table><col/><tbody>\n<tr><td><p>one</p><hr/></td></tr></tbody></table>",
-        "line 4, column 20: `<hr>` has no meaning inside `<td>`",
+        "line 4, column 19: `<hr>` has no meaning inside `<td>`",
     );
     case(
         "<table><col/><tbody>\n<tr><td>one<figure name='x'/></td></tr></tbody></table>",
