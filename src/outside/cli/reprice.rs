@@ -158,9 +158,9 @@ fn printed(
     output: &PathBuf,
     problems: &mut Problems,
 ) -> Option<Result<PathBuf, ExitCode>> {
-    let asked = arguments.paths.iter().chain(&arguments.book);
+    let mut asked = arguments.paths.iter().chain(&arguments.book);
     let same = |file: &&PathBuf| files::same(output, file);
-    let input = asked.clone().find(same).or(arguments.paths.first())?;
+    let input = asked.find(same).or(arguments.paths.first())?;
     print(document, input, Some(output), "pdf", problems)
 }
 
