@@ -1,5 +1,7 @@
 //! Two estimates of one job: every cause of their difference; the changes add up to it by construction.
 
+use std::borrow::Cow;
+
 use super::{Bought, Cause, LineItem, Prices, Side, estimate};
 use crate::input::book::{Class, Dated, PriceBook};
 use crate::input::business::PricePolicy;
@@ -26,10 +28,10 @@ impl Sold {
 
 /// One cause in several estimates: what it comes to in each.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Joined {
-    pub cause: Cause,
+pub struct Joined<'a> {
+    pub cause: Cow<'a, Cause>,
     /// In the words of the first estimate that has it.
-    pub title: String,
+    pub title: &'a str,
     pub class: Option<Class>,
     pub side: Side,
     pub amounts: Vec<Money>,
@@ -60,21 +62,23 @@ impl Change {
 ///
 /// Where the owner fixed a price, what profit, minimum and rounding would have been is
 /// one cause with it.
-pub fn join(estimates: &[&[LineItem]]) -> Vec<Joined> {
-    let fixed = |lines: &&[LineItem]| lines.iter().any(|line| line.cause == Cause::Fixed);
+pub fn join<'a>(estimates: &[Vec<&'a LineItem>]) -> Vec<Joined<'a>> {
+    let fixed = |lines: &Vec<&LineItem>| lines.iter().any(|line| line.cause == Cause::Fixed);
     let any_fixed = estimates.iter().any(fixed);
-    let mut joined: Vec<Joined> = Vec::new();
+    let mut joined: Vec<Joined<'a>> = Vec::new();
     for (i, lines) in estimates.iter().enumerate() {
-        for line in *lines {
+        for line in lines {
             let cause = match &line.cause {
-                Cause::Profit | Cause::Minimum | Cause::Rounding if any_fixed => Cause::Fixed,
-                cause => cause.clone(),
+                Cause::Profit | Cause::Minimum | Cause::Rounding if any_fixed => {
+                    Cow::Owned(Cause::Fixed)
+                }
+                cause => Cow::Borrowed(cause),
             };
             let at = joined.iter().position(|one| one.cause == cause);
             let at = at.unwrap_or_else(|| {
                 joined.push(Joined {
                     cause,
-                    title: line.title.clone(),
+                    title: &line.title,
                     class: line.class,
                     side: line.side,
                     amounts: vec![Money::ZERO; estimates.len()],
@@ -92,20 +96,20 @@ pub fn join(estimates: &[&[LineItem]]) -> Vec<Joined> {
 }
 
 /// What changed from an old estimate to a new one, cause by cause; unchanged ones are left out.
-pub fn compare(old: &[LineItem], new: &[LineItem]) -> Vec<Change> {
+pub fn compare(old: Vec<&LineItem>, new: Vec<&LineItem>) -> Vec<Change> {
     join(&[old, new])
         .into_iter()
+        .filter(|one| one.amounts[0] != one.amounts[1])
         .map(|one| Change {
             old: one.amounts[0],
             new: one.amounts[1],
             old_sold: one.sold[0],
             new_sold: one.sold[1],
-            cause: one.cause,
-            title: one.title,
+            cause: one.cause.into_owned(),
+            title: one.title.to_owned(),
             class: one.class,
             side: one.side,
         })
-        .filter(|change| change.old != change.new)
         .collect()
 }
 
@@ -144,22 +148,22 @@ pub fn books(
         price.map_or_else(|| line.clone(), |dated| line.at_price(dated))
     });
     let between = estimate(between.collect(), policy, fixed);
-    let (old_direct, old_added) = parted(old.lines);
-    let (between, _) = parted(&between);
-    let (new_direct, new_added) = parted(new.lines);
     Books {
-        prices: compare(&old_direct, &between),
-        rules: compare(&between, &new_direct),
-        added: compare(&old_added, &new_added),
+        prices: compare(direct(old.lines), direct(&between)),
+        rules: compare(direct(&between), direct(new.lines)),
+        added: compare(added(old.lines), added(new.lines)),
     }
 }
 
-/// Direct cost, and what is added to it.
-fn parted(lines: &[LineItem]) -> (Vec<LineItem>, Vec<LineItem>) {
-    lines
-        .iter()
-        .cloned()
-        .partition(|line| line.side == Side::Direct)
+fn direct(lines: &[LineItem]) -> Vec<&LineItem> {
+    let lines = lines.iter();
+    lines.filter(|line| line.side == Side::Direct).collect()
+}
+
+/// What is added to direct cost.
+fn added(lines: &[LineItem]) -> Vec<&LineItem> {
+    let lines = lines.iter();
+    lines.filter(|line| line.side != Side::Direct).collect()
 }
 
 /// What the second book asks for the same need, else for the item of the same name.

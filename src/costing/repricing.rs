@@ -2,11 +2,11 @@
 
 use rust_decimal::Decimal;
 
-use super::{Asked, Books, Bought, LineItem, Prices, Room, Totals, books, estimate, room};
+use super::{Asked, Books, Bought, Prices, Room, Totals, books, room};
 use crate::input::book::{Basis, ItemKey, PriceBook};
 use crate::input::business::PricePolicy;
 use crate::reading::At;
-use crate::trade::order::NeedItem;
+use crate::trade::order::{Need, NeedItem};
 use crate::values::{Money, Percent, UnitPrice};
 
 /// What another price is asked for.
@@ -51,8 +51,6 @@ pub struct Repriced {
     pub old: Totals,
     /// By the same policy.
     pub new: Totals,
-    /// The new cost, and the price as it was promised.
-    pub held: Totals,
     pub why: Books,
     pub rooms: Vec<Headroom>,
 }
@@ -68,6 +66,15 @@ pub struct Headroom {
 }
 
 impl Repriced {
+    /// The margin at the new cost, if the price stays as it was promised.
+    pub fn margin_held(&self) -> Option<Decimal> {
+        let held = Totals {
+            price: self.old.price,
+            ..self.new
+        };
+        held.margin()
+    }
+
     /// What the job costs more than when it was quoted.
     pub fn harm(&self) -> Money {
         self.new.cost - self.old.cost
@@ -84,57 +91,53 @@ pub struct Other<'a> {
 }
 
 /// Holds the old against the new; `items` are those whose headroom is asked for.
-pub fn repriced(
-    old: Bought<'_>,
-    new: Bought<'_>,
-    Other {
+pub fn repriced(old: Bought<'_>, new: Bought<'_>, other: Other<'_>, items: &[ItemKey]) -> Repriced {
+    let Other {
         book,
         days,
         policy,
         fixed,
-    }: Other<'_>,
-    items: &[ItemKey],
-) -> Repriced {
-    let before = Totals::of(old.lines);
-    let promised = At {
-        value: before.price,
-        place: policy.round_up_to.place,
-    };
-    // The first lines are those of the needs; the estimate puts the rest after them.
-    let direct: Vec<LineItem> = new.lines[..new.needs.len()].to_vec();
-    let held = estimate(direct, policy, Some(&promised));
-    let buys = |key: &&ItemKey| {
-        let mut needs = new.needs.iter();
-        needs.any(|need| matches!(&need.item, NeedItem::Item(item) if item.value == **key))
-    };
-    let mut to_zero = policy.clone();
-    to_zero.margin_floor.value = Percent::new(Decimal::ZERO);
-    let far = |item: &ItemKey, policy: &PricePolicy| {
-        let asked = Asked {
-            bought: Bought {
-                lines: &held,
-                ..new
-            },
-            book,
-            policy,
-            days,
-            fixed: Some(&promised),
-        };
-        room(asked, item)
-    };
+    } = other;
     Repriced {
-        old: before,
+        old: Totals::of(old.lines),
         new: Totals::of(new.lines),
         why: books(old, new, book, days, policy, fixed),
         rooms: items
             .iter()
-            .filter(buys)
-            .map(|item| Headroom {
-                item: item.clone(),
-                to_floor: far(item, policy),
-                to_zero: far(item, &to_zero),
-            })
+            .filter_map(|item| headroom(old, new, &other, item))
             .collect(),
-        held: Totals::of(&held),
     }
+}
+
+/// None where the job does not buy the item.
+fn headroom(
+    old: Bought<'_>,
+    new: Bought<'_>,
+    other: &Other<'_>,
+    item: &ItemKey,
+) -> Option<Headroom> {
+    let mut needs = new.needs.iter();
+    let buys = |need: &Need| matches!(&need.item, NeedItem::Item(one) if one.value == *item);
+    needs.any(buys).then_some(())?;
+    let far = |policy: &PricePolicy| {
+        let asked = Asked {
+            // What is promised is the old price, whatever the needs come to.
+            bought: Bought {
+                lines: old.lines,
+                ..new
+            },
+            book: other.book,
+            policy,
+            days: other.days,
+            fixed: None,
+        };
+        room(asked, item)
+    };
+    let mut to_zero = other.policy.clone();
+    to_zero.margin_floor.value = Percent::new(Decimal::ZERO);
+    Some(Headroom {
+        item: item.clone(),
+        to_floor: far(other.policy),
+        to_zero: far(&to_zero),
+    })
 }

@@ -13,12 +13,14 @@ pub mod markup;
 pub mod offering;
 mod pages;
 mod quote;
+mod repriced;
 pub mod template;
 pub mod views;
 
 pub use cost::cost_document;
 pub use error::DocumentError;
 pub use quote::{bill_document, quote_document, quote_document_in};
+pub use repriced::{Asked, repriced_document};
 
 #[cfg(test)]
 mod cost_tests;

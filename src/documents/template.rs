@@ -15,6 +15,8 @@ pub enum Template {
     Change,
     /// For the office only.
     Cost,
+    /// For the office only.
+    Reprice,
 }
 
 /// Parts by the name they are included by.
@@ -154,6 +156,26 @@ const COST_PARTS: Parts = &[
     ("cost/rises", include_str!("../../templates/cost/rises.hbs")),
 ];
 
+/// The parts of the page of re-priced quotes.
+const REPRICE_PARTS: Parts = &[
+    (
+        "reprice/beside",
+        include_str!("../../templates/reprice/beside.hbs"),
+    ),
+    (
+        "reprice/causes",
+        include_str!("../../templates/reprice/causes.hbs"),
+    ),
+    (
+        "reprice/head",
+        include_str!("../../templates/reprice/head.hbs"),
+    ),
+    (
+        "reprice/quotes",
+        include_str!("../../templates/reprice/quotes.hbs"),
+    ),
+];
+
 /// Why a template could not be filled; line and column count from 1 where known.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TemplateError {
@@ -185,6 +207,7 @@ impl Template {
             Self::Bill => "bill.hbs",
             Self::Change => "change.hbs",
             Self::Cost => "cost.hbs",
+            Self::Reprice => "reprice.hbs",
         }
     }
 
@@ -195,6 +218,7 @@ impl Template {
             Self::Bill => include_str!("../../templates/bill.hbs"),
             Self::Change => include_str!("../../templates/change.hbs"),
             Self::Cost => include_str!("../../templates/cost.hbs"),
+            Self::Reprice => include_str!("../../templates/reprice.hbs"),
         }
     }
 
@@ -227,7 +251,7 @@ impl Template {
 
     /// The built-in template and the parts it includes, read once.
     fn machine(self) -> &'static Handlebars<'static> {
-        static MACHINES: [OnceLock<Handlebars<'static>>; 4] = [const { OnceLock::new() }; 4];
+        static MACHINES: [OnceLock<Handlebars<'static>>; 5] = [const { OnceLock::new() }; 5];
         MACHINES[self as usize].get_or_init(|| {
             let whole: &[_] = &[(self.name(), self.text())];
             match self {
@@ -235,6 +259,7 @@ impl Template {
                 Self::Bill => read(&[whole, BILL_PARTS]),
                 Self::Change => read(&[whole, BILL_PARTS, CHANGE_PARTS]),
                 Self::Cost => read(&[whole, COST_PARTS]),
+                Self::Reprice => read(&[whole, REPRICE_PARTS]),
             }
         })
     }
@@ -303,10 +328,18 @@ mod tests {
             Template::Bill,
             Template::Change,
             Template::Cost,
+            Template::Reprice,
         ] {
             let machine = template.machine();
             let mut open = vec![(template.name(), template.text())];
-            let parts = [QUOTE_PARTS, BILL_PARTS, CHANGE_PARTS, COST_PARTS].concat();
+            let parts = [
+                QUOTE_PARTS,
+                BILL_PARTS,
+                CHANGE_PARTS,
+                COST_PARTS,
+                REPRICE_PARTS,
+            ]
+            .concat();
             let mut seen = 0;
             while let Some((within, text)) = open.pop() {
                 for after in text.split("{{> ").skip(1) {

@@ -19,6 +19,7 @@ mod records;
 mod reference;
 mod reference_tables;
 mod reprice;
+mod reprice_page;
 mod scope_words;
 mod site;
 mod supply;

@@ -33,7 +33,7 @@ fn need(name: &str, cents: i64) -> LineItem {
 fn a_cause_missing_on_one_side_changes_by_all_of_it() {
     let old = [need("stone", 500), need("stone", 100), need("forms", 70)];
     let new = [need("stone", 650), need("short", 30), need("forms", 70)];
-    let changes = compare(&old, &new);
+    let changes = compare(old.iter().collect(), new.iter().collect());
     let told: Vec<(&Cause, i64)> = changes
         .iter()
         .map(|change| (&change.cause, change.by().as_cents()))
@@ -51,7 +51,7 @@ fn a_fixed_price_is_one_cause_with_what_it_took_the_place_of() {
         line(Cause::Rounding, Side::Price, 5),
     ];
     let new = [need("stone", 1000), line(Cause::Fixed, Side::Price, 100)];
-    let changes = compare(&old, &new);
+    let changes = compare(old.iter().collect(), new.iter().collect());
     assert_eq!(changes.len(), 1);
     assert_eq!(changes[0].cause, Cause::Fixed);
     assert_eq!(changes[0].by(), Money::cents(-155));

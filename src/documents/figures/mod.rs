@@ -4,6 +4,7 @@
 //! by a floor above. Floats are at home here.
 
 pub mod cure;
+pub mod margin;
 pub mod parts;
 pub mod plan;
 pub mod rise;

@@ -13,7 +13,7 @@
 //! | `p` | words | `style` `ink` `gap` `keep="with-next"` |
 //! | `ul` | `li` | |
 //! | `dl` | `dt`, `dd` in turn | `width` `voice` `gap` |
-//! | `table` | `col`, then `thead`, `tbody` of `tr` of `th`, `td` | `head="beside-title"` `rows="close"`; `col width align voice`; `tr kind` `group`, `sum` or `total` |
+//! | `table` | `col`, then `thead`, `tbody` of `tr` of `th`, `td` | `head="beside-title"` `rows="close"`; `col width align voice`; `tr kind` `group`, `sum` or `total`; a `td` holds words, or `p`s and `figure`s one under the other |
 //! | `section` | blocks | `rule` |
 //! | `columns` | `column`s of blocks | `column span` of 12 |
 //! | `flows` | blocks, in two flows | |

@@ -2,9 +2,10 @@
 
 use super::error::{MarkupError, Wrong};
 use super::inline;
-use super::node::Element;
-use crate::press::layout::block::{Align, Block, CellVoice, Row, RowKind, Table, TableColumn};
-use crate::press::text::Rich;
+use super::node::{Element, Mixed};
+use crate::press::layout::block::{
+    Align, Block, Cell, CellPart, CellVoice, Row, RowKind, Table, TableColumn,
+};
 
 pub(super) const ALIGNS: [(&str, Align); 3] = [
     ("left", Align::Left),
@@ -42,7 +43,8 @@ pub(super) fn read(element: Element<'_>) -> Result<Block, MarkupError> {
                 for row in child.children()? {
                     row.expect("tr")?;
                     row.allow(&[])?;
-                    table.head = Some(cells(row, "th", table.columns.len())?);
+                    let words = |cell| inline::rich(cell);
+                    table.head = Some(cells(row, "th", table.columns.len(), words)?);
                 }
             }
             "tbody" => {
@@ -52,7 +54,7 @@ pub(super) fn read(element: Element<'_>) -> Result<Block, MarkupError> {
                     row.allow(&["kind"])?;
                     table.rows.push(Row {
                         kind: row.choice("kind", &KINDS, RowKind::Plain)?,
-                        cells: cells(row, "td", table.columns.len())?,
+                        cells: cells(row, "td", table.columns.len(), parts)?,
                     });
                 }
             }
@@ -71,12 +73,17 @@ fn column(element: Element<'_>) -> Result<TableColumn, MarkupError> {
     })
 }
 
-fn cells(row: Element<'_>, name: &str, columns: usize) -> Result<Vec<Rich>, MarkupError> {
+fn cells<'a, T>(
+    row: Element<'a>,
+    name: &str,
+    columns: usize,
+    read: impl Fn(Element<'a>) -> Result<T, MarkupError>,
+) -> Result<Vec<T>, MarkupError> {
     let mut cells = Vec::new();
     for cell in row.children()? {
         cell.expect(name)?;
         cell.allow(&[])?;
-        cells.push(inline::rich(cell)?);
+        cells.push(read(cell)?);
     }
     if cells.len() == columns {
         Ok(cells)
@@ -86,4 +93,30 @@ fn cells(row: Element<'_>, name: &str, columns: usize) -> Result<Vec<Rich>, Mark
             columns,
         }))
     }
+}
+
+/// Words, or `p`s and `figure`s one under the other.
+fn parts(cell: Element<'_>) -> Result<Cell, MarkupError> {
+    let stacked = cell.mixed().any(|part| match part {
+        Mixed::Element(element) => ["p", "figure"].contains(&element.name()),
+        Mixed::Text(_) => false,
+    });
+    if !stacked {
+        return Ok(inline::rich(cell)?.into());
+    }
+    let mut parts = Vec::new();
+    for part in cell.children()? {
+        parts.push(match part.name() {
+            "p" => {
+                part.allow(&[])?;
+                CellPart::Words(inline::rich(part)?)
+            }
+            "figure" => {
+                part.allow(&["name"])?;
+                CellPart::Figure(part.required("name")?.to_owned())
+            }
+            _ => return Err(part.unknown()),
+        });
+    }
+    Ok(Cell(parts))
 }

@@ -48,6 +48,14 @@ fn faults_are_told_with_line_and_column() {
         "<table><col/><col/><tbody>\n<tr><td>one</td></tr></tbody></table>",
         "line 4, column 1: a row has 1 cells, its table 2 columns",
     );
+    case(
+        "<table><col/><tbody>\n<tr><td><p>one</p><hr/></td></tr></tbody></table>",
+        "line 4, column 19: `<hr>` has no meaning inside `<td>`",
+    );
+    case(
+        "<table><col/><tbody>\n<tr><td>one<figure name='x'/></td></tr></tbody></table>",
+        "line 4, column 9: words stand directly inside `<td>`: `one`",
+    );
     let error = read("<document><body></document>").expect_err("not well formed");
     assert_eq!((error.line, error.column), (1, 17), "{error}");
 }

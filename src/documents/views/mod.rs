@@ -7,3 +7,4 @@ pub mod office;
 pub mod quote;
 #[cfg(test)]
 mod quote_sample;
+pub mod reprice_page;

@@ -5,14 +5,18 @@ use std::process::ExitCode;
 
 use indicatif::ProgressBar;
 
+use super::paper::print;
 use super::target::shown;
 use super::{Format, say};
 use crate::costing::repricing::{Supposed, WhatIf};
 use crate::documents::views::office::reprice::{self, Answer};
-use crate::input::book::{self, unknown_item};
+use crate::documents::{Asked, DocumentError, repriced_document};
+use crate::input::book::{self, PriceBook, unknown_item};
 use crate::input::business;
 use crate::outside::repricing::{Found, Other, Question, ask, open_jobs, takeoffs};
 use crate::outside::{cabinet, exports, files, home};
+use crate::press::layout::style::Look;
+use crate::press::page::Document;
 use crate::reading::{Problems, Sources, yaml};
 use crate::values::{Day, Money, Percent, UnitPrice};
 
@@ -39,6 +43,9 @@ pub(super) struct Arguments {
     /// Tells the causes of each quote, too
     #[arg(long)]
     why: bool,
+    /// Writes the answer as a page to print, too, for the office
+    #[arg(short, long, value_name = "FILE.pdf", conflicts_with = "format")]
+    output: Option<PathBuf>,
     /// Text to read, or JSON or CSV for other programs
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -70,11 +77,19 @@ fn what_if(text: &str) -> Result<WhatIf, String> {
 
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let done = all(arguments, &mut sources, &mut problems);
-    shown(done, &problems, &sources)
+    match all(arguments, &mut sources, &mut problems) {
+        Some(Err(status)) => status,
+        Some(Ok(())) => shown(Some(()), &problems, &sources),
+        None => shown(None, &problems, &sources),
+    }
 }
 
-fn all(arguments: &Arguments, sources: &mut Sources, problems: &mut Problems) -> Option<()> {
+/// `Err` is the exit status where the disk refused the page.
+fn all(
+    arguments: &Arguments,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<Result<(), ExitCode>> {
     let question = Question {
         today: arguments.on.unwrap_or_else(files::today),
         on: arguments.on,
@@ -84,6 +99,12 @@ fn all(arguments: &Arguments, sources: &mut Sources, problems: &mut Problems) ->
         each: arguments.why || arguments.format == Format::Json,
     };
     let mut by_book: Vec<(PathBuf, Vec<Found>)> = Vec::new();
+    let mut asked = Asked {
+        today: question.today,
+        books: Vec::new(),
+        another: arguments.book.is_some(),
+        supposed: Vec::new(),
+    };
     for path in &arguments.paths {
         let home = if files::exists(path) {
             files::business_file(path)
@@ -112,6 +133,10 @@ fn all(arguments: &Arguments, sources: &mut Sources, problems: &mut Problems) ->
                 problems.push(unknown_item(item, known));
             }
         }
+        if !asked.books.contains(&other.book.name) {
+            asked.books.push(other.book.name.clone());
+        }
+        asked.supposed = supposed(&question.what_ifs, &other.book);
         others.push((other, found));
     }
     if !problems.is_empty() {
@@ -123,12 +148,48 @@ fn all(arguments: &Arguments, sources: &mut Sources, problems: &mut Problems) ->
         answer.join(ask(found, other, &question, &|| bar.inc(1)));
     }
     bar.finish_and_clear();
+    let page = match &arguments.output {
+        None => None,
+        Some(output) => {
+            let document = repriced_document(&answer, &asked, Look::default().accent);
+            match printed(document, arguments, output, problems)? {
+                Ok(path) => Some(path),
+                Err(status) => return Some(Err(status)),
+            }
+        }
+    };
     say(&match arguments.format {
         Format::Text => reprice::text(&answer, question.today, arguments.why),
         Format::Json => exports::reprice::json(&answer, question.today),
         Format::Csv => exports::reprice::csv(&answer, question.today),
     });
-    Some(())
+    if let Some(path) = page {
+        say(&format!("\npage  {}\n", path.display()));
+    }
+    Some(Ok(()))
+}
+
+/// The page on disk; it never lands on a file that was asked about.
+fn printed(
+    document: Result<Document, DocumentError>,
+    arguments: &Arguments,
+    output: &PathBuf,
+    problems: &mut Problems,
+) -> Option<Result<PathBuf, ExitCode>> {
+    let mut asked = arguments.paths.iter().chain(&arguments.book);
+    let same = |file: &&PathBuf| files::same(output, file);
+    let input = asked.find(same).or(arguments.paths.first())?;
+    print(document, input, Some(output), "pdf", problems)
+}
+
+/// What is supposed, by the names of the book.
+fn supposed(what_ifs: &[WhatIf], book: &PriceBook) -> Vec<(String, Supposed)> {
+    let named = |what_if: &WhatIf| {
+        let item = book.items.get(&what_if.item);
+        let name = item.map_or(&what_if.item, |item| &item.is);
+        (name.clone(), what_if.to)
+    };
+    what_ifs.iter().map(named).collect()
 }
 
 fn found(path: &Path, home: &Path, problems: &mut Problems) -> Vec<Found> {

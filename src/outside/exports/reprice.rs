@@ -64,7 +64,7 @@ fn quote(row: &Row<'_>) -> Value {
         "new price": money(found.new.price),
         "old total": money(found.old.total),
         "new total": money(found.new.total),
-        "margin held": found.held.margin().map(decimal),
+        "margin held": found.margin_held().map(decimal),
         "verdict": row.verdict,
         "notes": row.quote.notes,
         "causes": causes,
@@ -111,7 +111,7 @@ pub fn csv(answer: &Answer, today: Day) -> String {
             Cell::money(found.new.cost),
             Cell::money(found.old.price),
             Cell::money(found.new.price),
-            or_nothing(found.held.margin(), Cell::decimal),
+            or_nothing(found.margin_held(), Cell::decimal),
             Cell::text(row.verdict.as_ref()),
         ]
     });

@@ -165,7 +165,33 @@ pub enum CellVoice {
 #[derive(Clone, Debug)]
 pub struct Row {
     pub kind: RowKind,
-    pub cells: Vec<Rich>,
+    pub cells: Vec<Cell>,
+}
+
+/// What stands in one cell, one under the other.
+#[derive(Clone, Debug)]
+pub struct Cell(pub Vec<CellPart>);
+
+#[derive(Clone, Debug)]
+pub enum CellPart {
+    Words(Rich),
+    /// By its name.
+    Figure(String),
+}
+
+impl Cell {
+    pub fn words(&self) -> impl Iterator<Item = &Rich> {
+        self.0.iter().filter_map(|part| match part {
+            CellPart::Words(words) => Some(words),
+            CellPart::Figure(_) => None,
+        })
+    }
+}
+
+impl From<Rich> for Cell {
+    fn from(words: Rich) -> Self {
+        Self(vec![CellPart::Words(words)])
+    }
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -109,7 +109,7 @@ fn table(rows: usize) -> Block {
     };
     let row = |kind, name: String, amount: &str| Row {
         kind,
-        cells: vec![Rich::plain(name), Rich::plain(amount)],
+        cells: vec![Rich::plain(name).into(), Rich::plain(amount).into()],
     };
     let mut all: Vec<Row> = (0..rows)
         .map(|at| row(RowKind::Plain, format!("line {at}"), "1.5"))
@@ -244,7 +244,7 @@ fn a_row_taller_than_a_page_is_named() {
     };
     rows.rows.push(Row {
         kind: RowKind::Plain,
-        cells: vec![Rich::plain("endless words ".repeat(2000))],
+        cells: vec![Rich::plain("endless words ".repeat(2000)).into()],
     });
     let error = laid_out(vec![Block::Table(rows)]).expect_err("no page is that tall");
     assert!(error.to_string().contains("endless words"), "{error}");

@@ -1,6 +1,6 @@
 //! Every text of a document, to check its characters before anything is set.
 
-use super::block::{Block, Flow};
+use super::block::{Block, Cell, Flow};
 use super::error::LayoutError;
 use crate::press::drawing::{Drawing, Face, Shape};
 use crate::press::text::{Rich, Span, uncovered};
@@ -91,7 +91,8 @@ fn blocks<'a>(list: &'a [Block], fits: Option<&Fits>, look: &mut dyn FnMut(&'a R
             }
             Block::Table(table) => {
                 all(table.head.iter().flatten(), look);
-                all(table.rows.iter().flat_map(|row| &row.cells), look);
+                let cells = table.rows.iter().flat_map(|row| &row.cells);
+                all(cells.flat_map(Cell::words), look);
             }
             Block::Columns(columns) => {
                 for column in columns {

@@ -19,6 +19,30 @@ pub fn spoken(bytes: &[u8]) -> Vec<String> {
     Aloud::read(&File::read(bytes)).lines
 }
 
+/// All words on each page, running heads and feet too, which are not heard.
+pub fn printed(bytes: &[u8]) -> Vec<String> {
+    let file = File::read(bytes);
+    let words = |page| file.marked(page).into_iter().map(|mark| mark.text);
+    let pages = file.pages().into_iter();
+    pages
+        .map(|page| words(page).collect::<Vec<_>>().join(" "))
+        .collect()
+}
+
+/// What is heard in place of each figure.
+pub fn alternatives(bytes: &[u8]) -> Vec<String> {
+    let file = File::read(bytes);
+    let elements = file.0.objects.values();
+    elements
+        .filter_map(|object| object.as_dict().ok())
+        .filter(|element| {
+            let kind = element.get(b"S");
+            kind.is_ok_and(|kind| *kind == Object::from("Figure"))
+        })
+        .map(|element| file.text(element, "Alt"))
+        .collect()
+}
+
 fn file() -> File {
     File::read(&pdf::write(&sample::document()))
 }

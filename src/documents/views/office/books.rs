@@ -45,10 +45,10 @@ pub fn difference(first: &Sheet<'_>, other: &Sheet<'_>) -> Books {
 }
 
 /// Every line of the job as quoted, joined over all books.
-pub fn joined(sheets: &[Sheet<'_>]) -> Vec<Joined> {
-    let lines: Vec<&[LineItem]> = sheets
+pub fn joined<'a>(sheets: &'a [Sheet<'_>]) -> Vec<Joined<'a>> {
+    let lines: Vec<Vec<&LineItem>> = sheets
         .iter()
-        .map(|sheet| sheet.offer.quoted().lines.as_slice())
+        .map(|sheet| sheet.offer.quoted().lines.iter().collect())
         .collect();
     join(&lines)
 }
@@ -119,7 +119,7 @@ fn table(sheets: &[Sheet<'_>], order: Order) -> Vec<String> {
         if 1 < alike.count() {
             format!("{} ({})", one.title, cause(&one.cause))
         } else {
-            one.title.clone()
+            one.title.to_owned()
         }
     };
     let mut direct: Vec<&Joined> = all.iter().filter(|one| one.side == Side::Direct).collect();

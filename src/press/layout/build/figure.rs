@@ -13,6 +13,24 @@ const WHITE: Rgb = Rgb(255, 255, 255);
 
 impl Builder<'_> {
     pub(super) fn figure(&mut self, place: Place, name: &str) -> Result<Vec<Piece>, LayoutError> {
+        let mut solid = Solid {
+            what: name.to_owned(),
+            ..Solid::default()
+        };
+        self.draw(&mut solid, place, 0.0, name)?;
+        let mut piece = Piece::new(Body::Solid(solid)).after(HALF);
+        piece.snapped = true;
+        Ok(vec![piece])
+    }
+
+    /// Draws a figure into something solid, which grows to hold it; answers the figure's foot.
+    pub(super) fn draw(
+        &mut self,
+        solid: &mut Solid,
+        place: Place,
+        top: f32,
+        name: &str,
+    ) -> Result<f32, LayoutError> {
         let drawing = self
             .figures
             .get(name)
@@ -30,32 +48,22 @@ impl Builder<'_> {
         for shape in &drawing.shapes {
             inks.extend(shape_inks(shape)?);
         }
-        let by = Point { x: place.x, y: 0.0 };
-        let marks = inks
-            .into_iter()
-            .map(|mut ink| {
-                move_ink(&mut ink, by);
-                Mark {
-                    owner: Owner::Node(node),
-                    ink,
-                }
-            })
-            .collect();
-        let height = drawing.size.height;
-        let mut piece = Piece::new(Body::Solid(Solid {
-            height,
-            marks,
-            figures: vec![(node, [place.x, 0.0, place.x + drawing.size.width, height])],
-            what: name.to_owned(),
-            ..Solid::default()
-        }))
-        .after(HALF);
-        piece.snapped = true;
+        let by = Point { x: place.x, y: top };
+        solid.marks.extend(inks.into_iter().map(|mut ink| {
+            move_ink(&mut ink, by);
+            Mark {
+                owner: Owner::Node(node),
+                ink,
+            }
+        }));
+        let (right, foot) = (place.x + drawing.size.width, top + drawing.size.height);
+        solid.figures.push((node, [place.x, top, right, foot]));
+        solid.height = solid.height.max(foot);
         debug_assert!(
-            height <= grid::PAGE.height,
+            drawing.size.height <= grid::PAGE.height,
             "a figure is not taller than a page"
         );
-        Ok(vec![piece])
+        Ok(foot)
     }
 }
 

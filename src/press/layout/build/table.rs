@@ -1,6 +1,8 @@
 //! Tables: columns of fixed or remaining width, numbers on one decimal point.
 
-use super::super::block::{Align, CellVoice, Inking, Row, RowKind, Table, TableColumn};
+use super::super::block::{
+    Align, Cell, CellPart, CellVoice, Inking, Row, RowKind, Table, TableColumn,
+};
 use super::super::error::LayoutError;
 use super::super::mark::{layout, rule};
 use super::super::piece::{Body, Piece, Solid};
@@ -13,6 +15,7 @@ use crate::press::text::{Line, Rich};
 use std::rc::Rc;
 
 /// A column with its place on the page.
+#[derive(Clone, Copy)]
 struct Set {
     left: f32,
     width: f32,
@@ -93,6 +96,7 @@ impl Builder<'_> {
             .rows
             .iter()
             .filter_map(move |row| Some((row.cells.get(column)?, row.kind)))
+            .flat_map(|(cell, kind)| cell.words().map(move |words| (words, kind)))
     }
 
     fn widest(&self, table: &Table, at: usize, spec: TableColumn) -> Result<f32, LayoutError> {
@@ -158,7 +162,7 @@ impl Builder<'_> {
             };
             let owner = Owner::Node(self.node(role, Some(row)));
             let set = self.lines(cell, manner, column.limit(columns))?;
-            self.stack(&mut solid, set, manner, column, 0.0, owner);
+            self.stack(&mut solid, set, manner, *column, owner, 0.0);
         }
         Ok(solid)
     }
@@ -177,6 +181,7 @@ impl Builder<'_> {
             what: row
                 .cells
                 .iter()
+                .flat_map(Cell::words)
                 .map(Rich::words)
                 .collect::<Vec<_>>()
                 .join(" "),
@@ -194,19 +199,18 @@ impl Builder<'_> {
             )));
         }
         for (at, (column, cell)) in columns.iter().zip(&row.cells).enumerate() {
-            let role = if at == 0 && !cell.is_empty() {
+            let role = if at == 0 && cell.words().any(|words| !words.is_empty()) {
                 Role::HeaderCell(Scope::Row)
             } else {
                 Role::DataCell
             };
-            let owner = Owner::Node(self.node(role, Some(node)));
-            let manner = self.cell_manner(column.spec.voice, row.kind, close);
-            let slack = match column.spec.align {
-                Align::Decimal => column.places - self.behind_point(cell, manner)?,
-                Align::Left | Align::Right => 0.0,
+            let within = Place {
+                parent: self.node(role, Some(node)),
+                x: column.left,
+                width: column.limit(columns),
             };
-            let set = self.lines(cell, manner, column.limit(columns))?;
-            self.stack(&mut solid, set, manner, column, slack, owner);
+            let manner = self.cell_manner(column.spec.voice, row.kind, close);
+            self.cell(&mut solid, within, *column, cell, manner)?;
         }
         let white = match row.kind {
             RowKind::Plain if close => 0.0,
@@ -216,22 +220,57 @@ impl Builder<'_> {
         Ok(Piece::new(Body::Solid(solid)).after(white))
     }
 
-    /// Sets a cell's lines into a row, which grows to hold them.
+    /// Sets what a cell holds, one part under the other.
+    fn cell(
+        &mut self,
+        solid: &mut Solid,
+        within: Place,
+        column: Set,
+        cell: &Cell,
+        manner: Manner,
+    ) -> Result<(), LayoutError> {
+        let mut top = 0.0;
+        for part in &cell.0 {
+            top = match part {
+                CellPart::Figure(name) => self.draw(solid, within, top, name)?,
+                CellPart::Words(words) => {
+                    // Several parts are paragraphs, so that their words do not run together aloud.
+                    let owner = match cell.0.len() {
+                        1 => within.parent,
+                        _ => self.node(Role::Paragraph, Some(within.parent)),
+                    };
+                    let slack = match column.spec.align {
+                        Align::Decimal => column.places - self.behind_point(words, manner)?,
+                        Align::Left | Align::Right => 0.0,
+                    };
+                    let column = Set {
+                        width: column.width - slack,
+                        ..column
+                    };
+                    let set = self.lines(words, manner, within.width)?;
+                    self.stack(solid, set, manner, column, Owner::Node(owner), top)
+                }
+            };
+        }
+        Ok(())
+    }
+
+    /// Sets a cell's lines into a row, which grows to hold them; answers their foot.
     fn stack(
         &self,
         solid: &mut Solid,
         set: Vec<Line>,
         manner: Manner,
-        column: &Set,
-        slack: f32,
+        column: Set,
         owner: Owner,
-    ) {
-        let mut y = 0.0;
+        top: f32,
+    ) -> f32 {
+        let mut y = top;
         for line in set {
             y += grid::LINE;
             let x = match column.spec.align {
                 Align::Left => column.left,
-                Align::Right | Align::Decimal => column.left + column.width - line.width - slack,
+                Align::Right | Align::Decimal => column.left + column.width - line.width,
             };
             let at = Point {
                 x,
@@ -241,6 +280,7 @@ impl Builder<'_> {
             solid.marks.extend(marks);
         }
         solid.height = solid.height.max(y);
+        y
     }
 }
 

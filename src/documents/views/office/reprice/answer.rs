@@ -78,7 +78,7 @@ pub struct Row<'a> {
 impl Row<'_> {
     /// The margin if the promised price is held, in words.
     pub fn margin(&self) -> String {
-        let held = self.found.held.margin();
+        let held = self.found.margin_held();
         held.map(|number| margin(number, self.floor.number()))
             .unwrap_or_default()
     }
@@ -207,8 +207,7 @@ impl Answer {
 fn verdict(quote: &Quote, floor: Percent, found: &Repriced, today: Day) -> Cow<'static, str> {
     let harm = found.harm();
     let stands = found
-        .held
-        .margin()
+        .margin_held()
         .is_some_and(|margin| floor.number() <= margin);
     match quote.standing {
         Standing::Signed(Clause::Passes(much)) if much < Money::ZERO => {

@@ -1,0 +1,157 @@
+//! From re-priced quotes to the office's page: finished strings, and a bar for each quote.
+//!
+//! Sums are those of the text answer (`views::office::reprice`); only `lines` knows its rows.
+
+mod beside;
+mod causes;
+mod lines;
+
+use std::collections::BTreeMap;
+
+use rust_decimal::Decimal;
+
+use self::beside::beside;
+use self::lines::{Line, figures, lines, quote};
+use super::error::DocumentError;
+use super::pages::{Paged, pages};
+use super::template::Template;
+use super::views::office::reprice::{Answer, Row, Standing, exposure};
+use super::views::quote::FileFacts;
+use super::views::reprice_page::{Exposure, RepricePage};
+use crate::costing::repricing::Supposed;
+use crate::press::drawing::{Drawing, Rgb};
+use crate::press::layout::style::Look;
+use crate::press::page::Document;
+use crate::values::{Day, Money, Percent};
+
+/// What was asked, in the owner's names.
+#[derive(Clone, Debug)]
+pub struct Asked {
+    pub today: Day,
+    /// The names of the books, each once.
+    pub books: Vec<String>,
+    /// Whether the owner named the book.
+    pub another: bool,
+    /// Items as the book calls them, and their other prices.
+    pub supposed: Vec<(String, Supposed)>,
+}
+
+/// The pages of the answer, for the office.
+pub fn repriced_document(
+    answer: &Answer,
+    asked: &Asked,
+    accent: Rgb,
+) -> Result<Document, DocumentError> {
+    let (view, figures) = page(answer, asked, accent);
+    let of = Paged {
+        template: Template::Reprice,
+        view: &view,
+        file: &view.file,
+        // It tells of several firms where several folders are asked.
+        author: "flatwork",
+        figures: &figures,
+    };
+    pages(&of, &Look::default(), None)
+}
+
+fn page(answer: &Answer, asked: &Asked, accent: Rgb) -> (RepricePage, BTreeMap<String, Drawing>) {
+    let rows = answer.rows(asked.today);
+    let lines = lines(&rows);
+    let day = asked.today.long();
+    let causes = answer.together();
+    let view = RepricePage {
+        file: FileFacts {
+            title: format!("Quotes at other prices, for the office: {day}"),
+            subject: "What open quotes and signed work cost now, for the office and not for the customer".to_owned(),
+            language: "en-US".to_owned(),
+            created: asked.today.noon(),
+        },
+        warning: "For the office\u{a0} –\u{a0} not for the customer".to_owned(),
+        beside: format!("Quotes at other prices, {day}"),
+        title: if asked.another || !asked.supposed.is_empty() {
+            "What our quotes would cost"
+        } else {
+            "What our quotes cost now"
+        }
+        .to_owned(),
+        facts: facts(asked),
+        exposures: vec![
+            of_standing(&rows, &lines, true),
+            of_standing(&rows, &lines, false),
+        ],
+        quotes: lines.iter().enumerate().map(quote).collect(),
+        no_quotes: if lines.is_empty() {
+            "There is no quote to price: none is open, and no signed work waits for its pour."
+                .to_owned()
+        } else {
+            String::new()
+        },
+        causes_note: if causes.is_empty() {
+            "Nothing changed: every quote costs what it cost when it was quoted."
+        } else {
+            "How much all totals would change if each were quoted anew by your own rules: profit and tax are in it, unlike in the costs above."
+        }
+        .to_owned(),
+        causes: causes::told(causes),
+        notes: beside(lines.iter().flat_map(Line::said)),
+        left_out: beside(answer.left_out().into_iter()),
+    };
+    (view, figures(&lines, accent))
+}
+
+/// The day, the books and the supposition in plain words.
+fn facts(asked: &Asked) -> String {
+    let books = asked.books.join(" and ");
+    let which = match (asked.another, asked.books.len()) {
+        (true, _) => format!("in another book, {books}"),
+        (false, 0 | 1) => format!("in your usual book as it is now, {books}"),
+        (false, _) => format!("in the usual books as they are now, {books}"),
+    };
+    let said = format!(
+        "Asked {}. Every job at the prices of its pour day, {which}.",
+        asked.today.long()
+    );
+    if asked.supposed.is_empty() {
+        return said;
+    }
+    let each = asked.supposed.iter().map(|(item, other)| match other {
+        Supposed::Price(price) => format!("{item}: ${price}"),
+        Supposed::By(percent) if percent.number() < Decimal::ZERO => {
+            format!("{item}: down {}", Percent::new(-percent.number()))
+        }
+        Supposed::By(percent) => format!("{item}: up {percent}"),
+    });
+    let each = each.collect::<Vec<_>>().join("; ");
+    format!("{said} Supposed: {each}; a price that is held for you stays.")
+}
+
+/// What quotes of one standing cost more, and how many of them bleed.
+fn of_standing(rows: &[Row<'_>], lines: &[Line<'_>], open: bool) -> Exposure {
+    let by = exposure(rows, open);
+    let (whose, what) = if open {
+        ("Open quotes cost", "open quote")
+    } else {
+        ("Signed work, not yet poured, costs", "signed job")
+    };
+    let (more, amount) = if by < Money::ZERO {
+        ("less", -by)
+    } else {
+        ("more", by)
+    };
+    let of = || {
+        lines
+            .iter()
+            .filter(|line| (line.standing == Standing::Open) == open)
+    };
+    let (all, below) = (of().count(), of().filter(|line| line.bleeds()).count());
+    let s = if all == 1 { "" } else { "s" };
+    Exposure {
+        label: format!("{whose} you {more} by"),
+        amount: amount.to_string(),
+        note: match (all, below) {
+            (0, _) => format!("no {what}s"),
+            (_, 0) => format!("{all} {what}{s}, none below your floor"),
+            _ => format!("{all} {what}{s}, {below} below your floor"),
+        },
+    }
+}
