@@ -4,6 +4,7 @@ mod boxes;
 pub mod diff;
 pub mod edit;
 pub mod faults;
+pub mod import;
 mod item;
 mod rates;
 mod rules;
