@@ -132,7 +132,7 @@ impl<'a> Article<'a> {
                 ),
             )
             .help(format!(
-                "say how much one `{word}` of it is: `{}: {{item: {name}, units: {{{word}: 100 {}}}}}`, with your number",
+                "say how much one `{word}` of it is: `{}: {{item: {name}, units: {{{word}: N {}}}}}`, with the number for N",
                 self.mapped.article.value,
                 unit.plural()
             )),

@@ -138,9 +138,9 @@ impl List<'_> {
         let mut cells = self.ranges(row.start);
         let mut end = row.start;
         for _ in 0..column {
-            end = cells.next().map_or(end, |(range, _)| range.end);
+            end = cells.next().map_or(end, |cell| cell.range.end);
         }
-        self.at(cells.next().map_or(end..end, |(range, _)| range))
+        self.at(cells.next().map_or(end..end, |cell| cell.range))
     }
 
     /// The name of a column, as the head has it.
@@ -201,16 +201,20 @@ impl List<'_> {
             .help(help)
     }
 
-    /// A quote that nobody closes takes all the rest of the list into its cell.
+    /// A quote that is closed nowhere, or only where the next one opens, takes lines into its cell.
     fn quotes_closed(&self, problems: &mut Problems) {
-        let last = self.rows.last().unwrap_or(&self.head);
-        if let Some((range, _)) = self.ranges(last.start).find(|(_, closed)| !closed) {
-            let start = range.start;
-            problems.push(
-                Problem::new("open-quote", "a quote is opened here and never closed")
+        for row in std::iter::once(&self.head).chain(&self.rows) {
+            for cell in self.ranges(row.start).filter(|cell| !cell.is_whole) {
+                let start = cell.range.start;
+                problems.push(
+                    Problem::new(
+                        "open-quote",
+                        "a quote is opened here and not closed in its cell",
+                    )
                     .at(self.at(start..start + 1))
                     .help("close it, or write a quote within a text twice, as `\"4\"\" pipe\"`"),
-            );
+                );
+            }
         }
     }
 
@@ -226,8 +230,8 @@ impl List<'_> {
         }
     }
 
-    /// The cells of the record that begins at `start`, quotes counted in, and whether those are closed.
-    fn ranges(&self, start: usize) -> impl Iterator<Item = (Range<usize>, bool)> {
+    /// The cells of the record that begins at `start`, quotes counted in.
+    fn ranges(&self, start: usize) -> impl Iterator<Item = Cell> {
         let bytes = self.text.as_bytes();
         let separator = self.separator.byte();
         let mut next = Some(start);
@@ -248,10 +252,22 @@ impl List<'_> {
                     }
                 }
             }
+            let quoted = from..at;
             let ends = |byte: &u8| *byte == separator || b"\r\n".contains(byte);
             at += bytes[at..].iter().take_while(|byte| !ends(byte)).count();
             next = (bytes.get(at) == Some(&separator)).then_some(at + 1);
-            Some((from..at, closed))
+            let one_line = !bytes[quoted.clone()].contains(&b'\n');
+            let clean = bytes[quoted.end..at].iter().all(u8::is_ascii_whitespace);
+            Some(Cell {
+                range: from..at,
+                is_whole: closed && (one_line || clean),
+            })
         })
     }
+}
+
+/// Where a cell stands, and whether what its quote opens ends in it.
+struct Cell {
+    range: Range<usize>,
+    is_whole: bool,
 }

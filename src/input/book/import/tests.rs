@@ -97,9 +97,6 @@ fn prices_are_taken_by_the_units_of_the_book() {
 
 #[test]
 fn packs_are_counted_exactly() {
-    let map = |item: &str| {
-        format!("columns: {{article: No., price: Net, unit: UOM}}\nitems: {{B: {item}}}\n")
-    };
     #[track_caller]
     fn case(map: &str, list: &str, price: &str) {
         assert_eq!(
@@ -107,6 +104,9 @@ fn packs_are_counted_exactly() {
             [format!("bar 2026-05-15 {price}")]
         );
     }
+    let map = |item: &str| {
+        format!("columns: {{article: No., price: Net, unit: UOM}}\nitems: {{B: {item}}}\n")
+    };
     let each = "No.,Net,UOM\nB,1490,ea\n";
     case(&map("{item: bar, per: 100}"), each, "14.90");
     case(&map("{item: bar, per: 1/2}"), each, "2980.00");
@@ -250,6 +250,11 @@ fn a_comma_or_a_quote_too_many_moves_no_price() {
     assert_eq!(prices(MAP, &other, "2026-05-15").len(), 2);
     let open = "No.,Net,UOM\nS,34,TN\nX,1,\"4 in\nB,1490,C\n";
     refused(MAP, open, &[("not-listed", "B"), ("open-quote", "\"")]);
+    // The next quote closes it, lines below.
+    let next = "No.,Net,UOM\nX,1,\"4 in\nB,1490,C\n\"Y, or Z\",1,C\nS,34,TN\n";
+    refused(MAP, next, &[("not-listed", "B"), ("open-quote", "\"")]);
+    let whole = format!("{LIST}\"X\nin two lines\",1,\"TN\" \n\"4\" pipe\",1,TN\n");
+    assert_eq!(prices(MAP, &whole, "2026-05-15").len(), 2);
 }
 
 #[test]

@@ -41,11 +41,11 @@ pub(super) fn import(
     let ((id, node, book), mapping, file) = (book?, mapping?, file?);
     let rows = import::list(file, sources.text(file), &mapping, problems)?;
     let taken = import::taken(&mapping, &rows, &book, arguments.from, problems)?;
-    let text = sources.text(id);
-    let edits = import::edits(text, &node, &book, &taken.changes, problems)?;
     if !problems.is_empty() {
         return None;
     }
+    let text = sources.text(id);
+    let edits = import::edits(text, &node, &book, &taken.changes, problems)?;
     say(&list::taken(
         sources.name(file),
         &book,
