@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod advice;
+mod book_check;
 mod book_import;
 mod cost_sheet;
 mod defaults;

@@ -89,7 +89,6 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
         }
     }
     rules::check_units(&rules, &items, problems);
-    rules::check_purposes(&rules, &items, problems);
     Some(PriceBook {
         place: fields.heading(),
         name: name?.value,
