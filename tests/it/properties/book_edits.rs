@@ -122,6 +122,15 @@ fn looked_over(was: &Read, edits: &[Edit], wanted: &[Wanted]) {
     );
 }
 
+/// What is written from an item's name to the next one's.
+fn block<'a>(was: &'a Read, item: &str) -> &'a str {
+    let start = was.book.items[item].place.start;
+    let items = was.book.items.values().map(|item| item.place.start);
+    let end = items.filter(|other| start < *other).min();
+    let end = end.map_or(was.text.len(), |end| end as usize);
+    &was.text[start as usize..end]
+}
+
 /// An item, a day and a price by chance; now and then a price that is there.
 fn wanted(dice: &mut Dice, book: &PriceBook) -> Wanted {
     let keys: Vec<&str> = book.items.keys().map(String::as_str).collect();
@@ -181,7 +190,11 @@ fn a_price_is_set_alone_or_not_at_all() {
             } += 1;
         } else {
             // Only what stands in two places by one anchor cannot be set for one of them.
-            assert!(was.text.contains('*'), "{seed} {wanted:?}\n{}", was.text);
+            let block = block(&was, item);
+            assert!(
+                was.text.contains('*') && block.contains(['*', '&']),
+                "{seed} {wanted:?}\n{block}"
+            );
             refused += 1;
         }
     }
