@@ -112,7 +112,10 @@ fn looked_over(was: &Read, edits: &[Edit], wanted: &[Wanted]) {
     let gone: usize = edits.iter().map(|edit| edit.to - edit.from).sum();
     assert_eq!(after.len() + gone, was.text.len() + grown);
     if was.text.contains("\r\n") {
-        assert!(!after.replace("\r\n", "").contains('\n'), "{after:?}");
+        assert!(
+            !after.replace("\r\n", "").contains(['\r', '\n']),
+            "{after:?}"
+        );
     }
     let is = read(&after);
     assert!(

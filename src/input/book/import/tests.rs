@@ -276,6 +276,20 @@ fn a_mapping_is_read_with_all_its_slips() {
 }
 
 #[test]
+fn new_days_at_one_spot_stay_in_order() {
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let id = sources.add("book.yaml", BOOK.to_owned());
+    let node = yaml::read(id, &sources, &mut problems).unwrap();
+    let book = book::read(&node, &mut problems).unwrap();
+    let map = MAP.replace("unit: UOM", "unit: UOM, from: Since");
+    let list = "No.,Net,UOM,Since\nS,42,TN,7/1/2026\nS,41,TN,6/1/2026\nS,40,TN,5/1/2026\nB,1460,C,5/1/2026\n";
+    let taken = take(&map, list, "").unwrap();
+    let edits = edits(BOOK, &node, &book, &taken.changes, &mut problems).unwrap();
+    let due = "{2026-03-01: 34.50, 2026-05-01: 40.00, 2026-06-01: 41.00, 2026-07-01: 42.00, 2026-09-01: 36.00}";
+    assert!(edit::made(BOOK, &edits).contains(due));
+}
+
+#[test]
 fn an_anchor_that_serves_two_items_is_not_edited() {
     let text = "book: Small\nsupply: {}\nuse: {}\nrates: {}\nitems:\n  stone: {unit: ton, class: material, prices: &same {2026-03-01: 34.50}}\n  sand: {unit: ton, class: material, prices: *same}\n  salt: {unit: ton, class: material, prices: {2026-03-01: 5.00}}\n";
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
