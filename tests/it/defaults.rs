@@ -25,7 +25,7 @@ fn a_business_needs_little() {
 
 #[test]
 fn a_book_needs_little() {
-    let text = "book: Little\nitems:\n  a: {unit: cu yd, class: material, prices: {2026-01-01: 1.00}}\nmixes: {m: {item: a, strength: 3000 psi}}\nbars: {no. 4: {item: a}}\nmesh: {w: {item: a}}\nfiber: {f: {item: a}}\ndisposal: {soil: {item: a}}\nsupply: {short load: {under: 4 cu yd}}\nuse: {}\nrates: {}\n";
+    let text = "book: Little\nitems:\n  a: {unit: cu yd, class: material, prices: {2026-01-01: 1.00}}\n  b: {unit: piece, class: material, prices: {2026-01-01: 1.00}}\nmixes: {m: {item: a, strength: 3000 psi}}\nbars: {no. 4: {item: b}}\nmesh: {w: {item: b}}\nfiber: {f: {item: a}}\ndisposal: {soil: {item: a}}\nsupply: {short load: {under: 4 cu yd}}\nuse: {}\nrates: {}\n";
     let mut problems = Problems::default();
     let book = book::read(&node(text), &mut problems);
     assert!(problems.is_empty(), "{problems:?}");

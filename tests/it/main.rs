@@ -4,6 +4,8 @@
 #![allow(clippy::unwrap_used)]
 
 mod advice;
+mod book_check;
+mod book_import;
 mod cost_sheet;
 mod defaults;
 mod docs;

@@ -37,6 +37,16 @@ pub enum What {
 }
 
 impl What {
+    /// Another price by the same unit.
+    pub fn moved(old: UnitPrice, new: UnitPrice, unit: Unit) -> Self {
+        Self::Price {
+            old,
+            new,
+            unit,
+            by: by(old, new),
+        }
+    }
+
     /// A rise or fall by more than a half is more often a slip of the pen than a price.
     /// Common practice, no source.
     pub fn is_jump(&self) -> bool {
@@ -64,12 +74,7 @@ pub fn differences(old: &PriceBook, new: &PriceBook, day: Day) -> Vec<Difference
                         new: (is, other.selling.unit),
                     })
                 }
-                (Some(was), Some(is)) if was != is => Some(What::Price {
-                    old: was,
-                    new: is,
-                    unit: item.selling.unit,
-                    by: by(was, is),
-                }),
+                (Some(was), Some(is)) if was != is => Some(What::moved(was, is, item.selling.unit)),
                 (Some(_), None) => Some(What::NoPrice { in_new: true }),
                 (None, Some(_)) => Some(What::NoPrice { in_new: false }),
                 (Some(_), Some(_)) | (None, None) => None,

@@ -1,9 +1,10 @@
 //! A price set in the text of a book: only its own bytes change, so comments and order stay.
 
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
 use super::{PriceBook, unknown_item};
-use crate::reading::{Entry, Node, Place, Problem, Value};
+use crate::reading::{Entry, Node, Place, Problem, Problems, Sources, Value, yaml};
 use crate::values::{Day, UnitPrice};
 
 /// Bytes of a text and what stands there instead.
@@ -14,11 +15,25 @@ pub struct Edit {
     pub text: String,
 }
 
-impl Edit {
-    /// The text with this one change.
-    pub fn made(&self, text: &str) -> String {
-        format!("{}{}{}", &text[..self.from], self.text, &text[self.to..])
+/// What a book is to say: this price of this item from this day on.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Wanted {
+    pub item: String,
+    pub day: Day,
+    pub price: UnitPrice,
+}
+
+/// The text with these changes, which stand in the order of the text and do not overlap.
+pub fn made(text: &str, edits: &[Edit]) -> String {
+    let mut out = String::with_capacity(text.len() + 32 * edits.len());
+    let mut at = 0;
+    for edit in edits {
+        out.push_str(&text[at..edit.from]);
+        out.push_str(&edit.text);
+        at = edit.to;
     }
+    out.push_str(&text[at..]);
+    out
 }
 
 /// The change that gives `item` this price from `day` on; none when it has just that already.
@@ -98,20 +113,64 @@ pub fn set_price(
 }
 
 /// The lines that differ, `-` before the old and `+` before the new ones, each with its number.
-pub fn lines(old: &str, new: &str) -> String {
-    let (old, new): (Vec<&str>, Vec<&str>) = (old.lines().collect(), new.lines().collect());
-    let same = |pair: &(&&str, &&str)| pair.0 == pair.1;
-    let front = old.iter().zip(&new).take_while(same).count();
-    let (old_rest, new_rest) = (&old[front..], &new[front..]);
-    let back = old_rest.iter().rev().zip(new_rest.iter().rev());
-    let back = back.take_while(same).count();
+pub fn lines(text: &str, edits: &[Edit]) -> String {
+    let breaks = |text: &str| text.matches('\n').count();
     let mut out = String::new();
-    for (sign, rest) in [('-', old_rest), ('+', new_rest)] {
-        for (i, line) in rest[..rest.len() - back].iter().enumerate() {
-            let _ = writeln!(out, "{:>5} {sign} {line}", front + i + 1);
-        }
+    let (mut counted, mut old_number, mut new_number) = (0, 1, 1);
+    let mut rest = edits;
+    while let [first, ..] = rest {
+        let start = text[..first.from].rfind('\n').map_or(0, |at| at + 1);
+        let end = |edit: &Edit| {
+            let line_end = text[edit.to..].find('\n');
+            line_end.map_or(text.len(), |at| edit.to + at)
+        };
+        // Changes of one line are shown together.
+        let mut to = end(first);
+        let here = rest.iter().take_while(|edit| {
+            let together = edit.from <= to;
+            to = if together { end(edit) } else { to };
+            together
+        });
+        let (here, others) = rest.split_at(here.count());
+        let within = here.iter().map(|edit| Edit {
+            from: edit.from - start,
+            to: edit.to - start,
+            text: edit.text.clone(),
+        });
+        let old = &text[start..to];
+        let new = made(old, &within.collect::<Vec<_>>());
+        let before = breaks(&text[counted..start]);
+        old_number += before;
+        new_number += before;
+        differing(&mut out, (old_number, old), (new_number, &new));
+        old_number += breaks(old);
+        new_number += breaks(&new);
+        counted = to;
+        rest = others;
     }
     out
+}
+
+/// What differs between a few lines and the same lines changed, each with its first number.
+fn differing(out: &mut String, old: (usize, &str), new: (usize, &str)) {
+    let split = |(number, text): (usize, &'_ str)| -> Vec<(usize, String)> {
+        let lines = text.split('\n').map(|line| line.trim_end_matches('\r'));
+        lines
+            .enumerate()
+            .map(|(i, line)| (number + i, line.to_owned()))
+            .collect()
+    };
+    let (old, new) = (split(old), split(new));
+    let same = |pair: &(&(usize, String), &(usize, String))| pair.0.1 == pair.1.1;
+    let front = old.iter().zip(&new).take_while(same).count();
+    let (old, new) = (&old[front..], &new[front..]);
+    let back = old.iter().rev().zip(new.iter().rev());
+    let back = back.take_while(same).count();
+    for (sign, rest) in [('-', old), ('+', new)] {
+        for (number, line) in &rest[..rest.len() - back] {
+            let _ = writeln!(out, "{number:>5} {sign} {line}");
+        }
+    }
 }
 
 /// The message for prices that stand elsewhere, or as something this cannot edit.
@@ -124,14 +183,33 @@ pub fn not_here(item: &str, place: Place) -> Problem {
     .help("write them out for this item alone, such as `{2026-03-01: 34.50}`, or change the book by hand")
 }
 
-/// Whether the new text says the same as the old one but for this price: what stands for several
-/// items by an anchor may not change with it.
-pub fn only_this(old: &Node, new: &Node, item: &str, day: Day) -> bool {
+/// Whether the edited text can be read as a book and says just what was wanted, and nothing else
+/// otherwise than before.
+pub fn holds(old: &Node, after: &str, wanted: &[Wanted]) -> bool {
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let id = sources.add("book", after.to_owned());
+    let Some(new) = yaml::read(id, &sources, &mut problems) else {
+        return false;
+    };
+    let read = super::read(&new, &mut problems);
+    read.is_some() && problems.is_empty() && only_these(old, &new, wanted)
+}
+
+/// Whether the new text says the same as the old one but for these prices: what stands for several
+/// items by an anchor may not change with one of them.
+pub fn only_these(old: &Node, new: &Node, wanted: &[Wanted]) -> bool {
     let (old, new) = (leaves(old), leaves(new));
-    let wanted = ["items", item, "prices", &iso(day)].map(str::to_owned);
-    let other = |(path, _): &&(Vec<String>, String)| path[..] != wanted[..];
-    let same = old.iter().filter(other).eq(new.iter().filter(other));
-    same && new.iter().any(|(path, _)| path[..] == wanted[..])
+    let wanted: BTreeMap<Vec<String>, String> = wanted
+        .iter()
+        .map(|one| {
+            let path = ["items", &one.item, "prices", &iso(one.day)].map(str::to_owned);
+            (path.to_vec(), written(one.price))
+        })
+        .collect();
+    let other = |(path, _): &&(Vec<String>, String)| !wanted.contains_key(path);
+    let said = |(path, text): &(Vec<String>, String)| wanted.get(path) == Some(text);
+    old.iter().filter(other).eq(new.iter().filter(other))
+        && new.iter().filter(|leaf| said(leaf)).count() == wanted.len()
 }
 
 /// Every scalar by the keys that lead to it, in order of the text.

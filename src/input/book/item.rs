@@ -183,6 +183,7 @@ pub(in crate::input) fn class_named(word: &At<String>, problems: &mut Problems) 
 }
 
 fn prices(node: &Node, class: Option<Class>, problems: &mut Problems) -> Vec<Dated> {
+    let before = problems.len();
     let mut dated = Vec::new();
     for entry in node.entries("`prices`", problems) {
         let from = entry
@@ -207,7 +208,7 @@ fn prices(node: &Node, class: Option<Class>, problems: &mut Problems) -> Vec<Dat
             });
         }
     }
-    if dated.is_empty() && problems.is_empty() {
+    if dated.is_empty() && problems.len() == before && !node.reported {
         problems.push(
             Problem::new("no-prices", "this item has no price")
                 .at(node.place)
@@ -215,6 +216,18 @@ fn prices(node: &Node, class: Option<Class>, problems: &mut Problems) -> Vec<Dat
         );
     }
     dated.sort_by_key(|dated| dated.from);
+    // A day in quotes may have spaces in it: two keys, but one day.
+    for pair in dated.windows(2).filter(|pair| pair[0].from == pair[1].from) {
+        problems.push(
+            Problem::new(
+                "duplicate-key",
+                format!("`{}` is written twice", pair[1].from),
+            )
+            .at(pair[1].place)
+            .also(pair[0].place, "its first price")
+            .help("keep one of the two"),
+        );
+    }
     dated
 }
 

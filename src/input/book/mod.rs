@@ -4,6 +4,7 @@ mod boxes;
 pub mod diff;
 pub mod edit;
 pub mod faults;
+pub mod import;
 mod item;
 mod rates;
 mod rules;
@@ -89,7 +90,6 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
         }
     }
     rules::check_units(&rules, &items, problems);
-    rules::check_purposes(&rules, &items, problems);
     Some(PriceBook {
         place: fields.heading(),
         name: name?.value,

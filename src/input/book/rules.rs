@@ -17,7 +17,7 @@ pub use hire::{BuggyHire, Hose, PumpHire};
 pub(super) use read::read;
 pub(super) use surfaces::check;
 pub use surfaces::{Color, Curing, Finish, Sealer, SurfaceItem, Surfaces};
-pub(super) use units::{check as check_units, check_purposes};
+pub(super) use units::check as check_units;
 
 use super::ItemKey;
 use super::rates::Rates;
@@ -181,32 +181,32 @@ pub enum Role {
 }
 
 impl Role {
-    /// The key under `use`, and the unit its item must have.
-    pub const ALL: &'static [(Self, &'static str, Unit)] = &[
-        (Self::Forms, "forms", Unit::Foot),
-        (Self::DeepForms, "deep forms", Unit::Foot),
-        (Self::Stakes, "stakes", Unit::Piece),
-        (Self::IsolationStrip, "isolation strip", Unit::Foot),
-        (Self::CuringCompound, "curing compound", Unit::Gallon),
-        (Self::VaporRetarder, "vapor retarder", Unit::SquareFoot),
-        (Self::CuringCover, "curing cover", Unit::SquareFoot),
-        (Self::Chairs, "chairs", Unit::Piece),
-        (Self::TieWire, "tie wire", Unit::Pound),
-        (Self::ShortLoad, "short load", Unit::CubicYard),
-        (Self::Delivery, "delivery", Unit::Load),
-        (Self::Standing, "standing time", Unit::Minute),
-        (Self::Pump, "pump", Unit::Trip),
-        (Self::SawCutting, "saw cutting", Unit::Foot),
-        (Self::BreakingMachine, "breaking machine", Unit::Day),
-        (Self::Labor, "labor", Unit::Hour),
-        (Self::Trip, "trip", Unit::Trip),
+    /// The key under `use`; `units.rs` says by which units its item may be sold.
+    pub const ALL: &'static [(Self, &'static str)] = &[
+        (Self::Forms, "forms"),
+        (Self::DeepForms, "deep forms"),
+        (Self::Stakes, "stakes"),
+        (Self::IsolationStrip, "isolation strip"),
+        (Self::CuringCompound, "curing compound"),
+        (Self::VaporRetarder, "vapor retarder"),
+        (Self::CuringCover, "curing cover"),
+        (Self::Chairs, "chairs"),
+        (Self::TieWire, "tie wire"),
+        (Self::ShortLoad, "short load"),
+        (Self::Delivery, "delivery"),
+        (Self::Standing, "standing time"),
+        (Self::Pump, "pump"),
+        (Self::SawCutting, "saw cutting"),
+        (Self::BreakingMachine, "breaking machine"),
+        (Self::Labor, "labor"),
+        (Self::Trip, "trip"),
     ];
 
     pub fn key(self) -> &'static str {
         Self::ALL
             .iter()
-            .find(|(role, ..)| *role == self)
-            .map_or("", |(_, key, _)| key)
+            .find(|(role, _)| *role == self)
+            .map_or("", |(_, key)| key)
     }
 }
 

@@ -2,12 +2,14 @@
 
 mod dowel;
 mod hire;
+mod import;
 mod set;
 mod stock;
 mod surfaces;
 
 pub use dowel::DOWEL;
 pub use hire::{BUGGY, HOSE, PUMP, RETURNED, WINTER};
+pub use import::{COLUMNS, MAPPED, MAPPING};
 pub use set::{BOX_STOCK, SITE_RULE};
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
 pub use surfaces::{COLOR, FINISH, SEALER};

@@ -1,4 +1,6 @@
-//! `flatwork book`: price books compared, looked over and edited.
+//! `flatwork book`: price books compared, looked over and edited; `book/import.rs` takes lists in.
+
+mod import;
 
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
@@ -6,7 +8,8 @@ use std::process::ExitCode;
 use super::say;
 use super::target::shown;
 use crate::documents::views::office::price_book;
-use crate::input::book::{self, PriceBook, diff, edit, faults};
+use crate::input::book::edit::{self, Wanted};
+use crate::input::book::{self, PriceBook, diff, faults};
 use crate::outside::files;
 use crate::reading::{FileId, Node, Problem, Problems, Sources, yaml};
 use crate::values::{Day, UnitPrice};
@@ -19,6 +22,8 @@ pub(super) enum Book {
     Check(Check),
     /// Sets a price from a day on, in the book itself; comments and order stay
     Set(Set),
+    /// Takes a supplier's price list into the book, by a mapping of your own; comments and order stay
+    Import(import::Import),
 }
 
 #[derive(Debug, clap::Args)]
@@ -70,6 +75,7 @@ pub(super) fn run(command: &Book) -> ExitCode {
         Book::Diff(arguments) => differ(arguments, &mut sources, &mut problems),
         Book::Check(arguments) => check(arguments, &mut sources, &mut problems),
         Book::Set(arguments) => set(arguments, &mut sources, &mut problems),
+        Book::Import(arguments) => import::import(arguments, &mut sources, &mut problems),
     };
     shown(done, &problems, &sources)
 }
@@ -96,8 +102,8 @@ fn set(arguments: &Set, sources: &mut Sources, problems: &mut Problems) -> Optio
     let (item, from) = (&arguments.item, arguments.from);
     let text = sources.text(id).to_owned();
     let made = edit::set_price(&text, &node, &book, item, from, arguments.price);
-    let edit = match made {
-        Ok(Some(edit)) => edit,
+    let edits = match made {
+        Ok(Some(edit)) => [edit],
         Ok(None) => {
             say(&format!("{item} has this price from {from} already\n"));
             return Some(());
@@ -107,25 +113,35 @@ fn set(arguments: &Set, sources: &mut Sources, problems: &mut Problems) -> Optio
             return None;
         }
     };
-    let after = edit.made(&text);
-    if !holds(&node, &after, item, from) {
+    let after = edit::made(&text, &edits);
+    let wanted = Wanted {
+        item: item.clone(),
+        day: from,
+        price: arguments.price,
+    };
+    if !edit::holds(&node, &after, &[wanted]) {
         let place = book.items.get(item)?.place;
         problems.push(edit::not_here(item, place));
         return None;
     }
-    say(&edit::lines(&text, &after));
+    say(&edit::lines(&text, &edits));
     if arguments.dry_run {
         say("nothing was written\n");
         return Some(());
     }
+    write(&arguments.book, &after, problems)
+}
+
+/// Puts the edited text in place of the book.
+fn write(path: &Path, after: &str, problems: &mut Problems) -> Option<()> {
     // A mark at the front is no part of the text, and stays.
-    let marked = files::bytes(&arguments.book).is_ok_and(|bytes| bytes.starts_with(MARK));
+    let marked = files::bytes(path).is_ok_and(|bytes| bytes.starts_with(MARK));
     let mut bytes = if marked { MARK.to_vec() } else { Vec::new() };
     bytes.extend_from_slice(after.as_bytes());
-    match files::replace(&arguments.book, &bytes) {
+    match files::replace(path, &bytes) {
         Ok(()) => Some(()),
         Err(error) => {
-            let name = arguments.book.display();
+            let name = path.display();
             problems.push(
                 Problem::new("unwritable-book", format!("cannot write `{name}`: {error}"))
                     .help("check the permissions of the file and its folder"),
@@ -137,19 +153,6 @@ fn set(arguments: &Set, sources: &mut Sources, problems: &mut Problems) -> Optio
 
 /// UTF-8's byte order mark.
 const MARK: &[u8] = "\u{feff}".as_bytes();
-
-/// Whether the edited text can be read, and says nothing else otherwise.
-fn holds(old: &Node, after: &str, item: &str, from: Day) -> bool {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let id = sources.add("book", after.to_owned());
-    let new = yaml::read(id, &sources, &mut problems);
-    let read = new
-        .as_ref()
-        .and_then(|node| book::read(node, &mut problems));
-    problems.is_empty()
-        && read.is_some()
-        && new.is_some_and(|new| edit::only_this(old, &new, item, from))
-}
 
 fn read(
     path: &Path,

@@ -58,7 +58,7 @@ enum Command {
     Check(check::Arguments),
     /// Shows what open quotes and signed work cost at other prices, the worst first, and why
     Reprice(reprice::Arguments),
-    /// Compares price books, looks one over, or sets a price in it
+    /// Compares price books, looks one over, sets a price in it, or takes a supplier's list in
     #[command(subcommand)]
     Book(book::Book),
     /// Records that a quote, or a change order, was accepted

@@ -1,5 +1,6 @@
 //! What holds for every job, tried on a few hundred random ones.
 
+mod book_edits;
 mod books;
 mod boxes;
 mod calculator;

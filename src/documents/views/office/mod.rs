@@ -10,6 +10,7 @@ pub mod cost;
 pub mod explain;
 pub mod late;
 pub mod ledger;
+pub mod list;
 mod margin;
 mod origin;
 pub mod price_book;

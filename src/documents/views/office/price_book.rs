@@ -6,6 +6,10 @@ use crate::input::book::diff::{Difference, What};
 use crate::input::book::faults::Fault;
 use crate::values::{Day, Percent, rounding};
 
+/// Below a table with a price that has moved far.
+pub(super) const LOOK_AGAIN: &str =
+    "look again: moved by more than a half, which is more often a slip than a price.";
+
 /// One line an item that is not the same.
 pub fn differences(old: &PriceBook, new: &PriceBook, day: Day, found: &[Difference]) -> String {
     let mut out = vec![
@@ -28,16 +32,13 @@ pub fn differences(old: &PriceBook, new: &PriceBook, day: Day, found: &[Differen
     ));
     let jumps = found.iter().filter(|one| one.what.is_jump()).count();
     if jumps != 0 {
-        out.extend([
-            String::new(),
-            "look again: moved by more than a half, which is more often a slip than a price."
-                .to_owned(),
-        ]);
+        out.extend([String::new(), LOOK_AGAIN.to_owned()]);
     }
     out.join("\n") + "\n"
 }
 
-fn row(one: &Difference) -> Vec<String> {
+/// Its name, both prices, the change, and a word about it.
+pub(super) fn row(one: &Difference) -> Vec<String> {
     let (old, new, by, words) = match &one.what {
         What::Price { old, new, unit, by } => (
             old.to_string(),

@@ -160,8 +160,8 @@ fn each<T>(
 fn roles(node: &Node, problems: &mut Problems) -> BTreeMap<Role, At<Option<ItemKey>>> {
     let mut roles = BTreeMap::new();
     for entry in node.entries("`use`", problems) {
-        let Some((role, ..)) = Role::ALL.iter().find(|(_, key, _)| *key == entry.key) else {
-            let keys: Vec<&str> = Role::ALL.iter().map(|(_, key, _)| *key).collect();
+        let Some((role, _)) = Role::ALL.iter().find(|(_, key)| *key == entry.key) else {
+            let keys: Vec<&str> = Role::ALL.iter().map(|(_, key)| *key).collect();
             let problem = Problem::new("unknown-key", format!("`use` has no key `{}`", entry.key))
                 .at(entry.key_place);
             problems.push(problem.help(
