@@ -8,7 +8,7 @@ use chrono::{Datelike, NaiveDate};
 use super::Unreadable;
 
 /// A day of the calendar.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Day(NaiveDate);
 
 impl Day {

@@ -1,6 +1,6 @@
 //! Books and businesses that many quotes were made from: each text is read once in a run.
 
-use std::collections::HashMap;
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::rc::Rc;
 
@@ -37,10 +37,10 @@ pub(super) struct Shelf<'a> {
     other: &'a Other,
     what_ifs: &'a [WhatIf],
     sources: Sources,
-    books: HashMap<String, Result<Rc<Old>, String>>,
-    businesses: HashMap<String, Result<Rc<Business>, String>>,
-    homes: HashMap<PathBuf, Result<(Rc<Business>, Rc<Old>), String>>,
-    days: HashMap<(Vec<Day>, String), Rc<[Prices]>>,
+    books: BTreeMap<String, Result<Rc<Old>, String>>,
+    businesses: BTreeMap<String, Result<Rc<Business>, String>>,
+    homes: BTreeMap<PathBuf, Result<(Rc<Business>, Rc<Old>), String>>,
+    days: BTreeMap<(Vec<Day>, String), Rc<[Prices]>>,
 }
 
 impl<'a> Shelf<'a> {
@@ -49,10 +49,10 @@ impl<'a> Shelf<'a> {
             other,
             what_ifs,
             sources: Sources::default(),
-            books: HashMap::new(),
-            businesses: HashMap::new(),
-            homes: HashMap::new(),
-            days: HashMap::new(),
+            books: BTreeMap::new(),
+            businesses: BTreeMap::new(),
+            homes: BTreeMap::new(),
+            days: BTreeMap::new(),
         }
     }
 

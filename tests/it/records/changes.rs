@@ -112,7 +112,7 @@ fn a_signed_change_is_agreed_and_billed_at_the_end() {
     );
 
     firm.done("invoice 2026-0041 --final --on 2026-06-20");
-    let billed = record(&firm, "2026-0041.07.invoice");
+    let billed = record(&firm, "2026-0041.07.final-invoice");
     assert_eq!(
         billed["what"]["figures"]["total"]
             .as_str()
@@ -124,10 +124,10 @@ fn a_signed_change_is_agreed_and_billed_at_the_end() {
     firm.done("change 2026-0041 change.yaml --on 2026-06-21");
     firm.done("accept 2026-0041 --change 3 --on 2026-06-21");
     firm.done("invoice 2026-0041 --final --on 2026-06-22");
-    let billed = record(&firm, "2026-0041.10.invoice");
+    let billed = record(&firm, "2026-0041.10.final-invoice");
     assert_eq!(billed["what"]["figures"]["total"], "1588.09");
     // In its table the first change was billed before, and the third is billed now.
-    let page = spoken(&firm, "2026-0041.10.invoice");
+    let page = spoken(&firm, "2026-0041.10.final-invoice");
     let row = |mark: &str| -> Vec<&str> {
         let cells = page
             .lines()

@@ -25,7 +25,7 @@ fn the_final_invoice_hands_the_job_over() {
     let said = firm.done("invoice 2026-0041 --final --poured 2026-06-18 --on 2026-06-30");
     // 60 days after June 18.
     assert!(said.contains("Lien notice: August 17, 2026"), "{said}");
-    let kept = text(&firm, "2026-0041.04.invoice");
+    let kept = text(&firm, "2026-0041.04.final-invoice");
     assert!(kept.contains("\"poured\": \"2026-06-18\""), "{kept}");
     // 28 days after it, as nobody says otherwise.
     assert!(kept.contains("\"seal\": \"2026-07-16\""), "{kept}");
@@ -40,6 +40,6 @@ fn the_day_of_the_pour_is_the_planned_one_unless_another_is_said() {
     firm.done("accept 2026-0041 --on 2026-05-06");
     firm.done("invoice 2026-0041 --final --on 2026-06-30");
     // The quote counted 14 days from its own.
-    let kept = text(&firm, "2026-0041.03.invoice");
+    let kept = text(&firm, "2026-0041.03.final-invoice");
     assert!(kept.contains("\"poured\": \"2026-05-18\""), "{kept}");
 }

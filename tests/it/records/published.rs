@@ -35,8 +35,10 @@ pub(super) fn signed(name: &str, price: &str, tax: &str) -> Firm {
 
 /// Price, tax and total of the invoice in this place of the row.
 pub(super) fn billed(firm: &Firm, place: u32) -> [Decimal; 3] {
-    let name = format!("records/2026-0041.{place:02}.invoice.json");
-    let text = std::fs::read_to_string(firm.path(&name)).unwrap();
+    let name = |event| firm.path(&format!("records/2026-0041.{place:02}.{event}.json"));
+    let text = std::fs::read_to_string(name("invoice"));
+    let text = text.or_else(|_| std::fs::read_to_string(name("final-invoice")));
+    let text = text.unwrap();
     let record: serde_json::Value = serde_json::from_str(&text).unwrap();
     let figures = find(&record, "figures").expect("an invoice has figures");
     let amount = |value: &serde_json::Value| value.as_str().unwrap().parse::<Decimal>().unwrap();

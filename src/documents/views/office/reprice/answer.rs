@@ -1,7 +1,7 @@
 //! What became of every quote, and of all together.
 
 use std::borrow::Cow;
-use std::collections::HashMap;
+use std::collections::BTreeMap;
 
 use super::super::margin;
 use crate::costing::repricing::Repriced;
@@ -59,7 +59,7 @@ impl Standing {
 pub struct Answer {
     outcomes: Vec<Outcome>,
     /// By title, since most titles stand in one group only.
-    causes: HashMap<String, Vec<Together>>,
+    causes: BTreeMap<String, Vec<Together>>,
 }
 
 /// One line of the table.
