@@ -31,6 +31,9 @@ pub(super) struct Old {
 /// A file's name and its text; or why there is none.
 type Text = Result<(String, String), String>;
 
+/// A business as it is now, and its usual book; or why there is none.
+type Home = Result<(Rc<Business>, Rc<Old>), String>;
+
 /// What one core has read so far, by the hash of its text or by its path.
 #[derive(Debug)]
 pub(super) struct Shelf<'a> {
@@ -39,7 +42,7 @@ pub(super) struct Shelf<'a> {
     sources: Sources,
     books: BTreeMap<String, Result<Rc<Old>, String>>,
     businesses: BTreeMap<String, Result<Rc<Business>, String>>,
-    homes: BTreeMap<PathBuf, Result<(Rc<Business>, Rc<Old>), String>>,
+    homes: BTreeMap<PathBuf, Home>,
     days: BTreeMap<(Vec<Day>, String), Rc<[Prices]>>,
 }
 
@@ -106,7 +109,7 @@ impl<'a> Shelf<'a> {
     }
 
     /// The business of this file as it is now, and its usual book.
-    pub fn home(&mut self, file: &Path) -> Result<(Rc<Business>, Rc<Old>), String> {
+    pub fn home(&mut self, file: &Path) -> Home {
         if let Some(known) = self.homes.get(file) {
             return known.clone();
         }
@@ -115,7 +118,7 @@ impl<'a> Shelf<'a> {
         found
     }
 
-    fn opened(&mut self, file: &Path) -> Result<(Rc<Business>, Rc<Old>), String> {
+    fn opened(&mut self, file: &Path) -> Home {
         let (name, text) = on_disk(file)?;
         let business = self.business(&hash(text.as_bytes()), || Ok((name, text)))?;
         let usual = business.books.first().ok_or("its business names no book")?;

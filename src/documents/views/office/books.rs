@@ -155,7 +155,7 @@ fn table(sheets: &[Sheet<'_>], order: Order) -> Vec<String> {
     };
     let added = |rows: &mut Vec<Vec<String>>, side: Side| {
         let of_side = all.iter().filter(|one| one.side == side);
-        rows.extend(of_side.map(|one| row(&one.title, &one.amounts)));
+        rows.extend(of_side.map(|one| row(one.title, &one.amounts)));
     };
     rows.push(Vec::new());
     rows.push(row("Direct cost", &of(|totals| totals.direct)));
