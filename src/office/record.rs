@@ -151,10 +151,29 @@ pub struct Quote {
     pub deposit_cap: Number,
     pub deposit_limit: Option<Cents>,
     /// Whole files, word for word: takeoff, business, price book.
+    /// The quote whose place it takes, where the customer is told.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub replaces: Option<Replaces>,
     pub inputs: Vec<Input>,
     /// Every string the customer reads.
     pub view: serde_json::Value,
     pub pdf: Pdf,
+}
+
+impl Quote {
+    /// The combination that is the job as quoted.
+    pub fn quoted(&self) -> Option<&Combination> {
+        let mut all = self.combinations.iter();
+        all.find(|one| one.choice == self.as_quoted)
+    }
+}
+
+/// A quote that went out before: its day, and its total as quoted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Replaces {
+    pub day: Day,
+    pub total: Cents,
 }
 
 /// What the customer could choose.

@@ -181,6 +181,7 @@ fn part(
         quoted: priced,
         pour: days[takeoff.first_pour()].day,
         number: None,
+        replaces: None,
         photos: &[],
     });
     // What is left out is said by what it would have been, not by how it would have been made.

@@ -46,6 +46,7 @@ pub fn quote(
         margin_floor: Number(business.price.margin_floor.value.number()),
         deposit_cap: Number(business.quote.deposit_cap.value.number()),
         deposit_limit: Some(Cents(business.quote.deposit_limit.value)),
+        replaces: None,
         inputs: inputs(desk, sources),
         view: serde_json::to_value(view).expect("a view is plain data"),
         pdf,

@@ -5,6 +5,7 @@ use crate::costing::Offer;
 use crate::documents::offering::{self, Offering, Shown};
 use crate::documents::quote_document;
 use crate::documents::views::quote::QuoteView;
+use crate::office::record::Replaces;
 use crate::press::layout::style::Look;
 use crate::press::pdf;
 use crate::reading::{Problem, Problems};
@@ -21,6 +22,7 @@ pub fn quote(
     desk: &Desk,
     offer: &Offer,
     number: Option<&str>,
+    replaces: Option<Replaces>,
     problems: &mut Problems,
 ) -> Option<Made> {
     let before = problems.len();
@@ -28,14 +30,14 @@ pub fn quote(
     if problems.len() != before {
         return None;
     }
-    quote_with(desk, offer, number, &photos, problems)
+    quote_with(desk, offer, (number, replaces), &photos, problems)
 }
 
 /// The quote with these photos.
 pub fn quote_with(
     desk: &Desk,
     offer: &Offer,
-    number: Option<&str>,
+    (number, replaces): (Option<&str>, Option<Replaces>),
     photos: &[Shown],
     problems: &mut Problems,
 ) -> Option<Made> {
@@ -47,6 +49,7 @@ pub fn quote_with(
         quoted: desk.quoted,
         pour: desk.days[desk.takeoff.first_pour()].day,
         number,
+        replaces,
         photos,
     };
     let figures = offering::figures(of, Look::default().accent);

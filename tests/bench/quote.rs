@@ -44,6 +44,7 @@ fn priced(desk: &Desk) -> Offer {
 fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
     let of = Offering {
         number: None,
+        replaces: None,
         photos: &[],
         takeoff: &desk.takeoff,
         business: &desk.business,

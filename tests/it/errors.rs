@@ -43,6 +43,7 @@ const UNSHOWN: &[(&str, &str)] = &[
     ("invoice-in-use", RECORDS),
     ("invoice-void", RECORDS),
     ("issued-already", RECORDS),
+    ("not-open", "tests/it/reissue.rs"),
     ("no-such-change", RECORDS),
     ("no-such-invoice", RECORDS),
     ("no-such-option", RECORDS),

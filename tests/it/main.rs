@@ -20,6 +20,7 @@ mod quote_steel;
 mod records;
 mod reference;
 mod reference_tables;
+mod reissue;
 mod reprice;
 mod reprice_page;
 mod scope_words;

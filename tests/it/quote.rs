@@ -125,6 +125,7 @@ fn the_customer_never_sees_cost_margin_or_supplier() {
         .unwrap();
         let of = Offering {
             number: None,
+            replaces: None,
             photos: &[],
             takeoff: &desk.takeoff,
             business: &desk.business,
@@ -198,6 +199,7 @@ fn what_is_printed_adds_up_to_what_is_printed() {
         .unwrap();
         let of = Offering {
             number: None,
+            replaces: None,
             photos: &[],
             takeoff: &desk.takeoff,
             business: &desk.business,

@@ -15,6 +15,7 @@ fn poured(slabs: &str) -> (String, String) {
     let offer = desk.offer();
     let of = Offering {
         number: None,
+        replaces: None,
         takeoff: &desk.takeoff,
         business: &desk.business,
         rules: &desk.book.rules,

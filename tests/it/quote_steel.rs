@@ -25,6 +25,7 @@ fn shown(job: &str) -> (Vec<String>, String) {
     let day = "2026-05-04".parse().unwrap();
     let of = Offering {
         number: None,
+        replaces: None,
         takeoff: &desk.takeoff,
         business: &desk.business,
         rules: &desk.book.rules,

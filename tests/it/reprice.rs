@@ -185,3 +185,110 @@ fn set_writes_the_price_and_a_dry_run_does_not() {
     assert_eq!(read(&path), format!("\u{feff}{wanted}"));
     assert!(firm.done(line).contains("has this price"));
 }
+
+/// Two slabs on two days; the first pour comes before the rise, the second after it.
+const TWO_DAYS: &str = "customer: Lee Invented, Quillhaven
+slabs:
+  front: {kind: slab, size: 20 ft x 10 ft}
+  back: {kind: slab, size: 12 ft x 9 ft}
+pour:
+  - {day: 2026-06-10, slabs: [front]}
+  - {day: 2026-06-20, slabs: [back]}
+";
+
+/// A book with one more item that nobody buys sells otherwise, so every job is laid out by it:
+/// the short way by the frozen lines has to say the very same.
+#[test]
+fn the_short_way_says_what_the_long_way_says() {
+    let firm = three("reprice-ways");
+    std::fs::write(firm.path("four.yaml"), TWO_DAYS).unwrap();
+    firm.done("quote four.yaml --issue --on 2026-05-04");
+    firm.done("accept 2026-0041 --with 'Mesh in it' --on 2026-05-06");
+    firm.done("book set ready-mix 200 --from 2026-06-15 --book book.yaml");
+    firm.done("book set labor 52 --from 2026-05-01 --book book.yaml");
+    let line = "reprice --on 2026-05-07 --room ready-mix";
+    let short = firm.done(&format!("{line} --format json"));
+    let path = firm.path("book.yaml");
+    let book = std::fs::read_to_string(&path).unwrap();
+    let item = "  unused: {unit: piece, class: material, prices: {2026-01-01: 1.00}}\nmixes:";
+    std::fs::write(&path, book.replacen("mixes:", item, 1)).unwrap();
+    assert_eq!(firm.done(&format!("{line} --format json")), short);
+    // Only the second pour's concrete went up.
+    let answer: Value = serde_json::from_str(&short).unwrap();
+    let causes = quote(&answer, "2026-0044")["causes"].as_array().unwrap();
+    let concrete: Vec<&Value> = causes
+        .iter()
+        .filter(|cause| cause["group"] == "prices" && cause["class"] == "material")
+        .collect();
+    assert_eq!(concrete.len(), 1, "{causes:#?}");
+    // Takeoffs go the long way as well as the short one.
+    let takeoffs = "reprice four.yaml one.yaml --on 2026-05-04 --what-if ready-mix=+8%";
+    let short = firm.done(&format!("{takeoffs} --why"));
+    std::fs::write(
+        firm.path("other.yaml"),
+        std::fs::read_to_string(&path).unwrap() + "# else\n",
+    )
+    .unwrap();
+    assert_eq!(
+        firm.done(&format!("{takeoffs} --why --book other.yaml")),
+        short
+    );
+}
+
+#[test]
+fn the_order_of_the_files_does_not_matter() {
+    let firm = firm("reprice-order");
+    let asked = |files: &str| {
+        let line = "--on 2026-05-04 --what-if ready-mix=+8% --why";
+        firm.done(&format!("reprice {files} {line}"))
+    };
+    let all = asked("one.yaml two.yaml three.yaml");
+    assert_eq!(all, asked("three.yaml one.yaml two.yaml"));
+    assert_eq!(all, asked("."));
+}
+
+/// The names tell it: what is not opened may even be torn.
+#[test]
+fn a_job_with_its_final_invoice_is_not_opened() {
+    let firm = three("reprice-billed");
+    firm.done("invoice 2026-0042 --final --on 2026-05-08");
+    let torn = firm.path("records/2026-0042.01.quote.json");
+    let whole = std::fs::read_to_string(&torn).unwrap();
+    std::fs::write(&torn, "{").unwrap();
+    let answer = asked(&firm, "reprice --on 2026-05-09");
+    assert_eq!(answer["quotes"].as_array().unwrap().len(), 2);
+    assert_eq!(answer["left out"].as_array().unwrap().len(), 0);
+    std::fs::write(&torn, whole).unwrap();
+    firm.done("void 2026-0042 1 --because 'wrong day' --on 2026-05-09");
+    let answer = asked(&firm, "reprice --on 2026-05-09");
+    assert_eq!(quote(&answer, "2026-0042")["state"], "signed");
+}
+
+#[test]
+fn a_clause_passes_on_what_lies_beyond_it() {
+    let firm = firm("reprice-clause");
+    let path = firm.path("business.yaml");
+    let business = std::fs::read_to_string(&path).unwrap();
+    let clause = "escalation: {index: the list of the state, reference: 178.00, over: 5%}\n";
+    std::fs::write(&path, business + clause).unwrap();
+    firm.done("quote two.yaml --issue --on 2026-05-04");
+    firm.done("accept 2026-0041 --by 'Dana Example' --on 2026-05-06");
+    firm.done("book set ready-mix 220 --from 2026-05-10 --book book.yaml");
+    let verdict = |line: &str| {
+        let answer = asked(&firm, &format!("reprice --on 2026-05-11 {line}"));
+        quote(&answer, "2026-0041")["verdict"]
+            .as_str()
+            .unwrap()
+            .to_owned()
+    };
+    assert_eq!(verdict(""), "signed: yours to bear but for its clause");
+    let told = firm.done("escalate 2026-0041 --index 200 --on 2026-05-11");
+    let amount = told
+        .lines()
+        .find_map(|line| line.strip_prefix("comes to    "))
+        .unwrap();
+    let amount = amount.trim_end_matches(" before tax");
+    let wanted = format!("signed: {amount} is passed on by its clause");
+    assert_eq!(verdict("--index 200"), wanted);
+    assert_eq!(verdict("--index 178"), "signed: yours to bear");
+}

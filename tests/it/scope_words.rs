@@ -38,6 +38,7 @@ fn quote(slabs: &str) -> String {
         quoted: "2026-05-04".parse().unwrap(),
         pour: desk.days[0].day,
         number: None,
+        replaces: None,
         photos: &[],
     };
     let view = serde_json::to_string(&offering::view(of)).unwrap();

@@ -46,6 +46,7 @@ fn view(job: &str, business: &str) -> QuoteView {
     let desk = desk(job, business, &book());
     offering::view(Offering {
         number: None,
+        replaces: None,
         takeoff: &desk.takeoff,
         business: &desk.business,
         rules: &desk.book.rules,

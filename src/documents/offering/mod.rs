@@ -30,6 +30,7 @@ use super::views::quote::{
 use crate::costing::{Offer, Totals};
 use crate::input::business::Business;
 use crate::input::job::Takeoff;
+use crate::office::record::Replaces;
 use crate::press::drawing::{Drawing, Rgb, Size};
 use crate::press::photo::Photo;
 use crate::values::Day;
@@ -46,6 +47,8 @@ pub struct Offering<'a> {
     pub pour: Day,
     /// The number it is issued under, with its revision.
     pub number: Option<&'a str>,
+    /// The quote whose place it takes, where the customer is told.
+    pub replaces: Option<Replaces>,
     /// Pictures of the site for the customer.
     pub photos: &'a [Shown],
 }
@@ -99,6 +102,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         ),
         quote,
         total: total(of, &totals),
+        replaces: of.replaces.map(|before| replaces(before, &totals)),
         has_plan: true,
         size_statement: None,
         scope: scope::scope(of),
@@ -219,6 +223,17 @@ pub(super) fn firm(business: &Business) -> Firm {
             .map(|number| format!("License {number}")),
         insurance: firm.insurance.clone(),
     }
+}
+
+/// What changed, and nothing of why: what we pay is ours alone.
+fn replaces(before: Replaces, totals: &Totals) -> String {
+    let (day, was, is) = (before.day.0.long(), before.total.0, totals.total);
+    if was == is {
+        return format!("This takes the place of our quote of {day}; the price is the same.");
+    }
+    format!(
+        "This takes the place of our quote of {day}. The work is the same; prices have moved since, and the total of {was} is now {is}. Please call us with any question."
+    )
 }
 
 fn total(of: Offering<'_>, totals: &Totals) -> Total {

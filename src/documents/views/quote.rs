@@ -25,6 +25,8 @@ pub struct QuoteView {
     /// "Quote 26-031 for Dana Example, May 4, 2026": beside the firm's name on later pages.
     pub running_head: String,
     pub total: Total,
+    /// "This takes the place of our quote of May 4, 2026. The work is the same; …"
+    pub replaces: Option<String>,
     /// Whether the caller supplies a figure named `plan`.
     pub has_plan: bool,
     /// One line in the plan's place when there is no plan: "Patio, 12 × 15 ft, 180 sq ft".

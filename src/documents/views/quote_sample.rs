@@ -52,6 +52,7 @@ impl QuoteView {
                 tax_sentence: "Total, including 6% sales tax of $690.60".into(),
                 good_until: "Price good until June 3, 2026".into(),
             },
+            replaces: Some("This takes the place of our quote of April 20, 2026.".into()),
             has_plan: true,
             size_statement: None,
             scope: scope(),

@@ -6,7 +6,7 @@ use crate::costing::Offer;
 use crate::office::account::Account;
 use crate::office::chain::hash;
 use crate::office::name::{Event, Name};
-use crate::office::record::{Pdf, What};
+use crate::office::record::{Pdf, Quote, Replaces, What};
 use crate::office::rules;
 use crate::outside::cabinet::{self, Row};
 use crate::outside::desk::Desk;
@@ -17,6 +17,8 @@ use crate::reading::{Problem, Problems, Sources};
 /// How a quote goes out.
 pub(super) struct Plan<'a> {
     pub revise: Option<&'a str>,
+    /// Whether a revision tells the customer what it takes the place of.
+    pub tell: bool,
     pub another: bool,
     pub dry_run: bool,
 }
@@ -56,7 +58,8 @@ pub(super) fn issue(
     } else {
         format!("{number}, revision {revision}")
     };
-    let made = making::quote(desk, offer, Some(&shown), problems)?;
+    let replaces = plan.tell.then(|| replaces(&row)).flatten();
+    let made = making::quote(desk, offer, Some(&shown), replaces, problems)?;
     let stem = Name {
         number: crate::input::phrases::Number::written(&number)?,
         place: row.next(),
@@ -66,7 +69,10 @@ pub(super) fn issue(
         name: format!("{stem}.pdf"),
         sha256: hash(&made.pdf),
     };
-    let quote = filing::quote(desk, offer, &made.view, revision, pdf, sources);
+    let quote = Quote {
+        replaces,
+        ..filing::quote(desk, offer, &made.view, revision, pdf, sources)
+    };
     let what = What::Quote(Box::new(quote));
     let account = Account::replay(&row.records);
     if plan.revise.is_some()
@@ -103,6 +109,18 @@ fn revisions(row: &Row) -> u32 {
         .iter()
         .filter(|record| record.what.event() == Event::Quote);
     u32::try_from(quotes.count()).expect("no job has that many revisions")
+}
+
+/// The last quote of the row.
+fn replaces(row: &Row) -> Option<Replaces> {
+    let mut last = row.records.iter().rev();
+    last.find_map(|record| match &record.what {
+        What::Quote(quote) => Some(Replaces {
+            day: record.day,
+            total: quote.quoted()?.figures.total,
+        }),
+        _ => None,
+    })
 }
 
 fn place(folder: &Path, stem: &Name) -> String {

@@ -13,6 +13,7 @@ mod jobs;
 mod money;
 mod paper;
 mod quote;
+mod reissue;
 mod reprice;
 mod sheet;
 mod takeoff;

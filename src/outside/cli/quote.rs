@@ -51,6 +51,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
         let path = paper::destination(&desk.file, arguments.output.as_ref(), "pdf", problems)?;
         let plan = issue::Plan {
             revise: arguments.revise.as_deref(),
+            tell: false,
             another: arguments.another,
             dry_run: arguments.dry_run,
         };
@@ -59,7 +60,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             (issued.pdf, issued.said)
         } else {
             (
-                making::quote(desk, &offer, None, problems)?.pdf,
+                making::quote(desk, &offer, None, None, problems)?.pdf,
                 String::new(),
             )
         };

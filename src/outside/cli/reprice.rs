@@ -6,6 +6,7 @@ use std::process::ExitCode;
 use indicatif::ProgressBar;
 
 use super::paper::print;
+use super::reissue::{Reissue, chosen, reissue};
 use super::target::shown;
 use super::{Format, say};
 use crate::costing::repricing::{Supposed, WhatIf};
@@ -17,7 +18,7 @@ use crate::outside::repricing::{Found, Other, Question, ask, open_jobs, takeoffs
 use crate::outside::{cabinet, exports, files, home};
 use crate::press::layout::style::Look;
 use crate::press::page::Document;
-use crate::reading::{Problems, Sources, yaml};
+use crate::reading::{Problem, Problems, Sources, yaml};
 use crate::values::{Day, Money, Percent, UnitPrice};
 
 #[derive(Debug, clap::Args)]
@@ -46,6 +47,15 @@ pub(super) struct Arguments {
     /// Writes the answer as a page to print, too, for the office
     #[arg(short, long, value_name = "FILE.pdf", conflicts_with = "format")]
     output: Option<PathBuf>,
+    /// Sends revisions of these numbers, or of all that are `below-floor`; separated by commas
+    #[arg(long, value_name = "NUMBER", value_delimiter = ',', conflicts_with_all = ["what_ifs", "format"])]
+    issue: Vec<String>,
+    /// With --issue: the customer reads which quote and which total it takes the place of
+    #[arg(long, requires = "issue")]
+    tell: bool,
+    /// With --issue: shows what would be sent, and writes nothing
+    #[arg(long, requires = "issue")]
+    dry_run: bool,
     /// Text to read, or JSON or CSV for other programs
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -113,11 +123,16 @@ fn all(
         } else {
             home::find(path, problems)?
         };
-        let book = match &arguments.book {
-            Some(book) => book.clone(),
-            None => usual(&home, sources, problems)?,
+        let books = books(&home, sources, problems)?;
+        let found = found(path, &home, &books, problems);
+        let Some(book) = arguments.book.clone().or(books.into_iter().next()) else {
+            problems.push(
+                Problem::new("no-price-book", "`books` names no price book").help(
+                    "write `books: [price-books/my-plant.yaml]` in business.yaml, or say `--book`",
+                ),
+            );
+            return None;
         };
-        let found = found(path, &home, problems);
         match by_book.iter_mut().find(|(known, _)| *known == book) {
             Some((_, all)) => all.extend(found),
             None => by_book.push((book, found)),
@@ -148,6 +163,10 @@ fn all(
         answer.join(ask(found, other, &question, &|| bar.inc(1)));
     }
     bar.finish_and_clear();
+    let revised = chosen(&arguments.issue, &answer, question.today, problems);
+    if !problems.is_empty() {
+        return None;
+    }
     let page = match &arguments.output {
         None => None,
         Some(output) => {
@@ -165,6 +184,15 @@ fn all(
     });
     if let Some(path) = page {
         say(&format!("\npage  {}\n", path.display()));
+    }
+    for (other, found) in &others {
+        let of = Reissue {
+            tell: arguments.tell,
+            dry_run: arguments.dry_run,
+            today: question.today,
+            book: (sources.name(other.file), sources.text(other.file)),
+        };
+        reissue(&revised, found, &of, problems)?;
     }
     Some(Ok(()))
 }
@@ -192,7 +220,7 @@ fn supposed(what_ifs: &[WhatIf], book: &PriceBook) -> Vec<(String, Supposed)> {
     what_ifs.iter().map(named).collect()
 }
 
-fn found(path: &Path, home: &Path, problems: &mut Problems) -> Vec<Found> {
+fn found(path: &Path, home: &Path, books: &[PathBuf], problems: &mut Problems) -> Vec<Found> {
     if files::exists(path) {
         return vec![Found::Takeoff(path.to_path_buf())];
     }
@@ -200,15 +228,18 @@ fn found(path: &Path, home: &Path, problems: &mut Problems) -> Vec<Found> {
     if !cabinet::names(&folder, problems).is_empty() {
         return open_jobs(&folder, problems);
     }
-    takeoffs(path).into_iter().map(Found::Takeoff).collect()
+    let is_book = |file: &PathBuf| books.iter().any(|book| files::same(book, file));
+    let takeoffs = takeoffs(path).into_iter();
+    let takeoffs = takeoffs.filter(|file| !is_book(file));
+    takeoffs.map(Found::Takeoff).collect()
 }
 
-/// The usual book of the business in this folder.
-fn usual(home: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<PathBuf> {
+/// The books of the business in this folder, the usual one first.
+fn books(home: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<Vec<PathBuf>> {
     let id = files::read(&home.join("business.yaml"), sources, problems)?;
     let node = yaml::read(id, sources, problems)?;
-    let book = business::books(&node).into_iter().next()?;
-    Some(home.join(book.value))
+    let books = business::books(&node).into_iter();
+    Some(books.map(|book| home.join(book.value)).collect())
 }
 
 /// The book with the other prices.
@@ -216,5 +247,9 @@ fn read(path: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<O
     let id = files::read(path, sources, problems)?;
     let node = yaml::read(id, sources, problems)?;
     let book = book::read(&node, problems)?;
-    Some(Other { node, book })
+    Some(Other {
+        file: id,
+        node,
+        book,
+    })
 }

@@ -10,12 +10,13 @@ use crate::input::book::{self, PriceBook, sells_alike};
 use crate::input::business::{self, Business};
 use crate::office::chain::hash;
 use crate::outside::files;
-use crate::reading::{Node, Problems, Sources, yaml};
+use crate::reading::{FileId, Node, Problems, Sources, yaml};
 use crate::values::Day;
 
 /// The book with the other prices, read once for all quotes.
 #[derive(Debug)]
 pub struct Other {
+    pub file: FileId,
     pub node: Node,
     pub book: PriceBook,
 }

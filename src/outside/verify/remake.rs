@@ -265,7 +265,7 @@ fn quoted(
         format!("{number}, revision {}", quote.revision)
     };
     let combinations = filing::combinations(&desk, &offer);
-    let made = making::quote(&desk, &offer, Some(&shown), problems);
+    let made = making::quote(&desk, &offer, Some(&shown), quote.replaces, problems);
     Some(Remade {
         combinations: Some(combinations),
         change: None,

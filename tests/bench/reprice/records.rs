@@ -120,6 +120,7 @@ fn quote(i: usize, shop: &Shop<'_>) -> Quote {
         quoted: day,
         pour: desk.days[0].day,
         number: None,
+        replaces: None,
         photos: &[],
     });
     let pdf = Pdf {

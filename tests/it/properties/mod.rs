@@ -4,6 +4,7 @@ mod book_edits;
 mod books;
 mod boxes;
 mod calculator;
+mod causes;
 mod growth;
 pub mod jobs;
 mod options;

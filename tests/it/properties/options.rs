@@ -281,6 +281,7 @@ fn view(text: &str) -> QuoteView {
         let offer = shop.offer(text);
         offering::view(Offering {
             number: None,
+            replaces: None,
             takeoff: &takeoff,
             business: &shop.business,
             rules: &shop.book.rules,

@@ -62,6 +62,7 @@ pub(super) fn quote(dice: &mut Dice) -> Quote {
         margin_floor: Number(Decimal::ZERO),
         deposit_cap: Number(Decimal::ONE_HUNDRED),
         deposit_limit: None,
+        replaces: None,
         inputs: Vec::new(),
         view: serde_json::Value::Null,
         pdf: Pdf {

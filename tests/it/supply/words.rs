@@ -18,6 +18,7 @@ fn quote(more: &str) -> QuoteView {
         quoted: day,
         pour: day,
         number: None,
+        replaces: None,
         photos: &[],
     })
 }

@@ -19,6 +19,7 @@ pub(super) fn words(desk: &Desk) -> String {
         quoted,
         pour: desk.days[0].day,
         number: None,
+        replaces: None,
         photos: &[],
     });
     serde_json::to_string(&view).unwrap().replace('\u{a0}', " ")
@@ -67,6 +68,7 @@ fn seal_day(desk: &Desk) -> String {
             quoted: desk.takeoff.quoted.unwrap(),
             pour: desk.days[0].day,
             number: None,
+            replaces: None,
             photos: &[],
         },
         flatwork::press::drawing::Rgb(0, 0, 0),

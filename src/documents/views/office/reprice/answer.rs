@@ -76,6 +76,11 @@ pub struct Row<'a> {
 }
 
 impl Row<'_> {
+    /// Whether the promised price leaves less than the owner's least margin.
+    pub fn is_below_floor(&self) -> bool {
+        !stands(self.floor, self.found)
+    }
+
     /// The margin if the promised price is held, in words.
     pub fn margin(&self) -> String {
         let held = self.found.margin_held();
@@ -204,11 +209,13 @@ impl Answer {
     }
 }
 
+fn stands(floor: Percent, found: &Repriced) -> bool {
+    let margin = found.margin_held();
+    margin.is_some_and(|margin| floor.number() <= margin)
+}
+
 fn verdict(quote: &Quote, floor: Percent, found: &Repriced, today: Day) -> Cow<'static, str> {
     let harm = found.harm();
-    let stands = found
-        .margin_held()
-        .is_some_and(|margin| floor.number() <= margin);
     match quote.standing {
         Standing::Signed(Clause::Passes(much)) if much < Money::ZERO => {
             format!("signed: {} goes back by its clause", -much).into()
@@ -222,7 +229,7 @@ fn verdict(quote: &Quote, floor: Percent, found: &Repriced, today: Day) -> Cow<'
         Standing::Signed(_) if Money::ZERO < harm => "signed: yours to bear".into(),
         Standing::Signed(_) => "signed: nothing to bear".into(),
         Standing::Open if quote.good_until < today => "expired: quote it again".into(),
-        Standing::Open if !stands => "below your floor: send a revision".into(),
+        Standing::Open if !stands(floor, found) => "below your floor: send a revision".into(),
         Standing::Open => "hold the price".into(),
     }
 }
