@@ -194,6 +194,7 @@ fn outcome(
         &case.old_book.book,
         (book, &days, case.job),
     );
+    quote.notes.extend(notes::crossed(&found.why));
     Outcome::Priced(Box::new((quote, policy.margin_floor.value, found)))
 }
 

@@ -6,6 +6,7 @@ use flatwork::values::Money;
 use serde_json::Value;
 
 use crate::records::{Firm, firm};
+use crate::support::with;
 
 fn asked(firm: &Firm, line: &str) -> Value {
     serde_json::from_str(&firm.done(&format!("{line} --format json"))).unwrap()
@@ -291,4 +292,49 @@ fn a_clause_passes_on_what_lies_beyond_it() {
     let wanted = format!("signed: {amount} is passed on by its clause");
     assert_eq!(verdict("--index 200"), wanted);
     assert_eq!(verdict("--index 178"), "signed: yours to bear");
+}
+
+/// A truck that carries less needs another trip, and a job that gets cheap meets the minimum.
+#[test]
+fn a_load_more_and_the_minimum_job_are_named() {
+    let firm = firm("reprice-crossed");
+    let read = |name: &str| std::fs::read_to_string(firm.path(name)).unwrap();
+    let item = "  delivery: {unit: load, class: fee, prices: {2026-01-01: 30.00}}\nmixes:";
+    let book = with(
+        &read("book.yaml"),
+        &[("mixes:", item), ("delivery: none", "delivery: delivery")],
+    );
+    let path = firm.path("book.yaml");
+    std::fs::write(&path, &book).unwrap();
+    let minimum = ("margin floor: 15%", "margin floor: 15%, minimum job: 600.00");
+    let business = with(&read("business.yaml"), &[minimum]);
+    std::fs::write(firm.path("business.yaml"), business).unwrap();
+    for job in ["one", "two", "three"] {
+        firm.done(&format!("quote {job}.yaml --issue --on 2026-05-04"));
+    }
+    let notes = |number: &str, line: &str| {
+        let answer = asked(&firm, &format!("reprice --on 2026-05-07 {line}"));
+        quote(&answer, number)["notes"].to_string()
+    };
+    assert_eq!(notes("2026-0041", ""), "[]");
+    std::fs::write(&path, with(&book, &[("truck: 9 cu yd", "truck: 3 cu yd")])).unwrap();
+    let said = notes("2026-0041", "");
+    assert!(said.contains("1 load before, 2 loads now"), "{said}");
+    std::fs::write(&path, book).unwrap();
+    let said = notes("2026-0043", "--what-if ready-mix=1.00 --what-if labor=1.00");
+    assert!(said.contains("falls below your minimum job now"), "{said}");
+}
+
+/// One quote with the same item in two lines is one quote.
+#[test]
+fn a_cause_counts_the_quotes_it_is_in() {
+    let firm = firm("reprice-count");
+    std::fs::write(firm.path("four.yaml"), TWO_DAYS).unwrap();
+    firm.done("quote four.yaml --issue --on 2026-05-04");
+    let said = firm.done("reprice --on 2026-05-07 --what-if ready-mix=200");
+    let line = said
+        .lines()
+        .find(|line| line.starts_with("prices"))
+        .unwrap();
+    assert!(line.contains(" 1 quote "), "{line}");
 }

@@ -1,9 +1,11 @@
-//! What has to be said beside the figures of a quote: holds that end too early, units that changed.
+//! What has to be said beside the figures of a quote: holds that end too early, units that
+//! changed, a load more, the minimum job reached.
 
-use crate::costing::{Bought, Prices};
+use crate::costing::{Books, Bought, Cause, Prices};
 use crate::documents::views::office::reprice::Quote;
 use crate::input::book::{ItemKey, PriceBook};
 use crate::trade::order::NeedItem;
+use crate::values::{Money, Unit};
 
 pub(super) fn notes(
     quote: &Quote,
@@ -48,6 +50,33 @@ pub(super) fn notes(
             found.push(format!(
                 "the hold on {item} ends {until}, and the quote is good until {good}"
             ));
+        }
+    }
+    found
+}
+
+/// Steps between the old and the new estimate that a percentage would not show.
+pub(super) fn crossed(why: &Books) -> Vec<String> {
+    let mut found = Vec::new();
+    for change in &why.rules {
+        if let (Some(old), Some(new)) = (change.old_sold, change.new_sold)
+            && matches!(old.quantity.unit, Unit::Load | Unit::Trip)
+            && old.quantity.unit == new.quantity.unit
+            && old.quantity.value != new.quantity.value
+        {
+            let title = &change.title;
+            found.push(format!(
+                "{title}: {} before, {} now",
+                old.quantity, new.quantity
+            ));
+        }
+    }
+    let mut added = why.added.iter();
+    if let Some(minimum) = added.find(|change| change.cause == Cause::Minimum) {
+        if minimum.old == Money::ZERO {
+            found.push("falls below your minimum job now".to_owned());
+        } else if minimum.new == Money::ZERO {
+            found.push("is over your minimum job now".to_owned());
         }
     }
     found

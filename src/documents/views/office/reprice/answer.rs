@@ -97,6 +97,8 @@ pub struct Together {
     pub title: String,
     pub quotes: usize,
     pub by: Money,
+    /// The last quote that had it, counted from the first: one quote may have it in two lines.
+    last: usize,
 }
 
 impl Answer {
@@ -105,7 +107,15 @@ impl Answer {
         if let Outcome::Priced(one) = &mut outcome {
             for (group, change) in causes(&one.2) {
                 let class = change.class.map_or("", crate::input::book::Class::name);
-                self.cause(group, class, &change.title, (1, change.by()));
+                let last = self.outcomes.len();
+                self.cause(Together {
+                    group,
+                    class,
+                    title: change.title.clone(),
+                    quotes: 1,
+                    by: change.by(),
+                    last,
+                });
             }
             if !each {
                 one.2.why = Books::default();
@@ -116,35 +126,30 @@ impl Answer {
 
     /// Takes all of another answer.
     pub fn join(&mut self, other: Self) {
+        let before = self.outcomes.len();
         self.outcomes.extend(other.outcomes);
-        for one in other.causes.into_values().flatten() {
-            self.cause(one.group, one.class, &one.title, (one.quotes, one.by));
+        for mut one in other.causes.into_values().flatten() {
+            one.last += before;
+            self.cause(one);
         }
     }
 
-    fn cause(
-        &mut self,
-        group: &'static str,
-        class: &'static str,
-        title: &str,
-        (quotes, by): (usize, Money),
-    ) {
-        if !self.causes.contains_key(title) {
-            self.causes.insert(title.to_owned(), Vec::new());
-        }
-        let of_title = self.causes.entry(title.to_owned()).or_default();
-        let same = |one: &&mut Together| one.group == group && one.class == class;
+    fn cause(&mut self, more: Together) {
+        let Some(of_title) = self.causes.get_mut(&more.title) else {
+            self.causes.insert(more.title.clone(), vec![more]);
+            return;
+        };
+        let same = |one: &&mut Together| (one.group, one.class) == (more.group, more.class);
         if let Some(one) = of_title.iter_mut().find(same) {
-            one.quotes += quotes;
-            one.by = one.by + by;
+            one.quotes += if one.last == more.last {
+                0
+            } else {
+                more.quotes
+            };
+            one.by = one.by + more.by;
+            one.last = more.last;
         } else {
-            of_title.push(Together {
-                group,
-                class,
-                title: title.to_owned(),
-                quotes,
-                by,
-            });
+            of_title.push(more);
         }
     }
 
