@@ -2,6 +2,7 @@
 //!
 //! `BLESS=1 cargo test docs` rewrites the tables of keys and the shown output.
 
+use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -97,14 +98,23 @@ fn replaced(text: &str, from: &str, to: &str, new: &str) -> String {
     format!("{}{new}{}", &text[..start], &text[end..])
 }
 
-/// README.md as it ought to be: every table of keys, and what the first job prints.
-fn due(text: &str, output: &str) -> String {
+/// README.md as it ought to be: every table of keys, and what the commands print that are shown.
+fn due(text: &str, printed: &Printed) -> String {
     let mut due = text.to_owned();
     for (name, table) in TABLES {
         let from = format!("<!-- keys: {name} -->\n");
         due = replaced(&due, &from, "<!-- end -->", &guide::markdown(table));
     }
-    replaced(&due, "<!-- output -->\n```text\n", "```", output)
+    let shown = text.lines().filter_map(|line| {
+        line.strip_prefix("<!-- shows: ")
+            .and_then(|line| line.strip_suffix(" -->"))
+    });
+    for line in shown {
+        let output = printed.get(line).map_or("", String::as_str);
+        let from = format!("<!-- shows: {line} -->\n```text\n");
+        due = replaced(&due, &from, "```", output);
+    }
+    due
 }
 
 /// A code block: the comment before it, its language, its lines.
@@ -146,9 +156,20 @@ fn copy(from: &Path, to: &Path) {
     }
 }
 
+/// The words of a line; what stands in quotes is one.
+fn words(line: &str) -> Vec<&str> {
+    let parts = line.split('\'').enumerate();
+    parts
+        .flat_map(|(i, part)| match i % 2 {
+            0 => part.split_whitespace().collect(),
+            _ => vec![part],
+        })
+        .collect()
+}
+
 /// Runs a line of a guide; what it printed, or why it cannot be believed.
 fn run(line: &str, folder: &Path) -> Result<String, String> {
-    let words: Vec<&str> = line.split_whitespace().collect();
+    let words = words(line);
     let arguments = match words[..] {
         // Running the tests within the tests would never end.
         ["cargo", "test" | "bench", ..] => return Ok(String::new()),
@@ -172,9 +193,12 @@ fn run(line: &str, folder: &Path) -> Result<String, String> {
     }
 }
 
-/// Runs the blocks of a guide in order; the output of its last `quote my-quotes` and all faults.
-fn run_all(text: &str, folder: &Path) -> (usize, String, Vec<String>) {
-    let (mut ran, mut shown, mut faults) = (0, String::new(), Vec::new());
+/// What the lines of a guide printed.
+type Printed = BTreeMap<String, String>;
+
+/// Runs the blocks of a guide in order; how many lines, what each printed, and all faults.
+fn run_all(text: &str, folder: &Path) -> (usize, Printed, Vec<String>) {
+    let (mut ran, mut shown, mut faults) = (0, Printed::new(), Vec::new());
     for block in blocks(text) {
         if let Some(name) = block.comment.strip_prefix("<!-- file: ") {
             let name = name.trim_end_matches(" -->");
@@ -186,8 +210,7 @@ fn run_all(text: &str, folder: &Path) -> (usize, String, Vec<String>) {
         for line in block.body.lines() {
             ran += 1;
             match run(line, folder) {
-                Ok(output) if line.contains(" my-quotes/") => shown = output,
-                Ok(_) => {}
+                Ok(output) => drop(shown.insert(line.to_owned(), output)),
                 Err(fault) => faults.push(fault),
             }
         }
@@ -300,5 +323,5 @@ fn a_planted_fault_is_caught() {
     let text = guide_text("README.md");
     let wrong = text.replacen("| `slabs` |", "| `slab` |", 1);
     assert_ne!(wrong, text);
-    assert_eq!(due(&wrong, "x\n"), due(&text, "x\n"));
+    assert_eq!(due(&wrong, &Printed::new()), due(&text, &Printed::new()));
 }

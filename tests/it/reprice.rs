@@ -306,7 +306,10 @@ fn a_load_more_and_the_minimum_job_are_named() {
     );
     let path = firm.path("book.yaml");
     std::fs::write(&path, &book).unwrap();
-    let minimum = ("margin floor: 15%", "margin floor: 15%, minimum job: 600.00");
+    let minimum = (
+        "margin floor: 15%",
+        "margin floor: 15%, minimum job: 600.00",
+    );
     let business = with(&read("business.yaml"), &[minimum]);
     std::fs::write(firm.path("business.yaml"), business).unwrap();
     for job in ["one", "two", "three"] {
