@@ -193,6 +193,7 @@ fn outcome(
         case.old,
         &case.old_book.book,
         (book, &days, case.job),
+        question.today,
     );
     quote.notes.extend(notes::crossed(&found.why));
     Outcome::Priced(Box::new((quote, policy.margin_floor.value, found)))

@@ -24,6 +24,7 @@ mod reissue;
 mod reprice;
 mod reprice_page;
 mod scope_words;
+mod seasons;
 mod site;
 mod supply;
 mod support;

@@ -96,3 +96,23 @@ fn only_open_quotes_are_sent_and_all_or_none() {
     assert_eq!(supposed.status.code(), Some(2));
     assert_eq!(firm.records(), before);
 }
+
+#[test]
+fn no_revision_promises_a_pour_in_the_past() {
+    let firm = firm("reissue-past");
+    let job = "customer: Ira Sample, Quillhaven\nslabs: {slab: 20 ft x 18 ft}\npour: 2026-05-20\n";
+    std::fs::write(firm.path("four.yaml"), job).unwrap();
+    for job in ["one", "four"] {
+        firm.done(&format!("quote {job}.yaml --issue --on 2026-05-04"));
+    }
+    let before = firm.records();
+    let line = "reprice --on 2026-05-21";
+    assert!(firm.done(line).contains("was to be poured on 2026-05-20"));
+    let said = firm.refused(
+        &format!("{line} --issue 2026-0041,2026-0042"),
+        "pour-gone-by",
+    );
+    assert!(said.contains("quote FILE --revise 2026-0042"), "{said}");
+    assert_eq!(firm.records(), before);
+    firm.done("reprice --on 2026-05-20 --issue 2026-0042");
+}

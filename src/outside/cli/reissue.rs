@@ -82,6 +82,7 @@ pub(super) fn reissue(
             let mut sources = Sources::default();
             let laid = laid(folder, &number, of, &mut sources, problems);
             if let Some((desk, was)) = laid {
+                in_time(&number, &desk, problems);
                 send(&number, &desk, of, true, &sources, problems);
                 ready.push((number, desk, was, sources));
             }
@@ -133,6 +134,22 @@ fn laid(
     let mut desk = desk::lay_out_again(texts, of.today, sources, problems)?;
     desk.folder = folder.parent().unwrap_or(Path::new(".")).to_path_buf();
     Some((desk, quote.quoted()?.figures.total.0))
+}
+
+/// A revision cannot promise a pour that would be in the past.
+fn in_time(number: &str, desk: &Desk, problems: &mut Problems) {
+    let first = desk.days.iter().map(|prices| prices.day).min();
+    if let Some(pour) = first.filter(|pour| *pour < desk.quoted) {
+        problems.push(
+            Problem::new(
+                "pour-gone-by",
+                format!("{number} says that it is poured on {pour}, before this revision"),
+            )
+            .help(format!(
+                "write another `pour` into its takeoff, then `flatwork quote FILE --revise {number}`"
+            )),
+        );
+    }
 }
 
 fn send(

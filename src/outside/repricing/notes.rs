@@ -2,18 +2,25 @@
 //! changed, a load more, the minimum job reached.
 
 use crate::costing::{Books, Bought, Cause, Prices};
-use crate::documents::views::office::reprice::Quote;
+use crate::documents::views::office::reprice::{Quote, Standing};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::trade::order::NeedItem;
-use crate::values::{Money, Unit};
+use crate::values::{Day, Money, Unit};
 
 pub(super) fn notes(
     quote: &Quote,
     bought: Bought<'_>,
     old: &PriceBook,
     (new, days, job): (&PriceBook, &[Prices], &str),
+    today: Day,
 ) -> Vec<String> {
     let mut found: Vec<String> = Vec::new();
+    let first = days.iter().map(|day| day.day).min();
+    if let Some(pour) = first.filter(|pour| quote.standing == Standing::Open && *pour < today) {
+        found.push(format!(
+            "was to be poured on {pour}, and has the prices of that day"
+        ));
+    }
     let mut items: Vec<&ItemKey> = Vec::new();
     for need in bought.needs {
         if let NeedItem::Item(item) = &need.item
