@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::files;
-use crate::costing::{Prices, check_sets, prices};
+use crate::costing::{self, Offer, Prices, check_sets, prices};
 use crate::documents::offering::Shown;
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
@@ -27,6 +27,19 @@ pub struct Desk {
     pub quoted: Day,
     /// For each pour, the prices of its day.
     pub days: Vec<Prices>,
+}
+
+impl Desk {
+    /// Every combination priced; what has no price is reported.
+    pub fn offer(&self, problems: &mut Problems) -> Option<Offer> {
+        costing::offer(
+            &self.takeoff,
+            &self.book,
+            &self.business,
+            &self.days,
+            problems,
+        )
+    }
 }
 
 /// Reads the takeoff, its business and its book; every problem of all three is reported.

@@ -12,6 +12,8 @@ use flatwork::input::{
 };
 use flatwork::reading::{FieldTable, guide};
 
+use crate::support::words;
+
 const GUIDES: [&str; 2] = ["README.md", "DEVELOPERS.md"];
 
 /// Every table of keys by the name its block has in the guide.
@@ -154,17 +156,6 @@ fn copy(from: &Path, to: &Path) {
             fs::copy(entry.path(), target).unwrap();
         }
     }
-}
-
-/// The words of a line; what stands in quotes is one.
-fn words(line: &str) -> Vec<&str> {
-    let parts = line.split('\'').enumerate();
-    parts
-        .flat_map(|(i, part)| match i % 2 {
-            0 => part.split_whitespace().collect(),
-            _ => vec![part],
-        })
-        .collect()
 }
 
 /// Runs a line of a guide; what it printed, or why it cannot be believed.

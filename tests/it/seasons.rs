@@ -7,6 +7,8 @@ use std::fs;
 use std::path::Path;
 use std::process::Command;
 
+use crate::support::words;
+
 const JOBS: [&str; 6] = [
     "garden-patio",
     "front-walk",
@@ -45,13 +47,7 @@ fn copy(from: &Path, to: &Path) {
 
 fn run(folder: &Path, line: &str) -> String {
     let mut command = Command::new(env!("CARGO_BIN_EXE_flatwork"));
-    for (i, part) in line.split('\'').enumerate() {
-        if i % 2 == 1 {
-            command.arg(part);
-        } else {
-            command.args(part.split_whitespace());
-        }
-    }
+    command.args(words(line));
     let done = command.current_dir(folder).output().unwrap();
     let wrong = String::from_utf8_lossy(&done.stderr);
     assert!(done.status.success(), "{line}\n{wrong}");

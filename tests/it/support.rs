@@ -15,6 +15,17 @@ pub const BOOK: &str = include_str!("small-book.yaml");
 pub const RIVER_ROAD: &str = include_str!("../../price-books/river-road.yaml");
 pub const FAR_BANK: &str = include_str!("../../price-books/far-bank.yaml");
 
+/// The words of a command line; what stands in quotes is one.
+pub fn words(line: &str) -> Vec<&str> {
+    let parts = line.split('\'').enumerate();
+    parts
+        .flat_map(|(i, part)| match i % 2 {
+            0 => part.split_whitespace().collect(),
+            _ => vec![part],
+        })
+        .collect()
+}
+
 /// A business and its price book, read once for many jobs.
 pub struct Shop {
     pub business: Business,

@@ -5,7 +5,6 @@ use std::process::ExitCode;
 
 use super::{Job, say, with_file};
 use crate::advice::{Case, advice};
-use crate::costing;
 use crate::reading::caret;
 use crate::values::Day;
 
@@ -31,13 +30,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             book: arguments.book.clone(),
         };
         let status = with_file(file, &job, |desk, sources, problems| {
-            let offer = costing::offer(
-                &desk.takeoff,
-                &desk.book,
-                &desk.business,
-                &desk.days,
-                problems,
-            )?;
+            let offer = desk.offer(problems)?;
             let found = advice(Case {
                 takeoff: &desk.takeoff,
                 business: &desk.business,

@@ -6,13 +6,10 @@ use rust_decimal::Decimal;
 
 use super::say;
 use super::target::{Case, Target};
-use crate::costing;
-use crate::input::job::Choice;
 use crate::office::escalation::followed;
-use crate::office::record::{Accepted, Quote};
 use crate::outside::kept;
-use crate::reading::{Problem, Problems, Sources};
-use crate::values::{Day, Money};
+use crate::reading::{Problem, Problems};
+use crate::values::Money;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -54,7 +51,7 @@ fn told(arguments: &Arguments, case: &Case<'_>, problems: &mut Problems) -> Opti
     };
     let yards = match arguments.yards {
         Some(yards) => yards,
-        None => ordered(quote, quoted, accepted, problems)?,
+        None => kept::ordered(quote, quoted, &accepted.choice, problems)?,
     };
     let Some(found) = followed((clause.reference.value, clause.over), index, yards) else {
         say(&format!(
@@ -74,24 +71,4 @@ fn told(arguments: &Arguments, case: &Case<'_>, problems: &mut Problems) -> Opti
         found.amount.plain().replace(',', ""),
     ));
     Some(())
-}
-
-/// The concrete ordered in what was signed.
-fn ordered(
-    quote: &Quote,
-    quoted: Day,
-    accepted: &Accepted,
-    problems: &mut Problems,
-) -> Option<Decimal> {
-    let desk = kept::desk(quote, quoted, &mut Sources::default(), problems)?;
-    let offer = costing::offer(
-        &desk.takeoff,
-        &desk.book,
-        &desk.business,
-        &desk.days,
-        problems,
-    )?;
-    let signed = offer.by_choice.get(&Choice(accepted.choice.clone()))?;
-    let orders = signed.needs.orders.iter();
-    Some(orders.map(|order| order.order.value()).sum())
 }

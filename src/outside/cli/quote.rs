@@ -5,7 +5,6 @@ use std::process::ExitCode;
 
 use super::{Job, issue, paper, say, with_desk};
 use crate::advice::{Case, advice};
-use crate::costing;
 use crate::documents::views::office;
 use crate::outside::making;
 use crate::reading::caret;
@@ -33,13 +32,7 @@ pub(super) struct Arguments {
 
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
     with_desk(&arguments.job, |desk, sources, problems| {
-        let offer = costing::offer(
-            &desk.takeoff,
-            &desk.book,
-            &desk.business,
-            &desk.days,
-            problems,
-        )?;
+        let offer = desk.offer(problems)?;
         let found = advice(Case {
             takeoff: &desk.takeoff,
             business: &desk.business,

@@ -4,14 +4,13 @@ use std::path::Path;
 
 use super::issue::{Plan, issue};
 use super::say;
-use crate::costing;
 use crate::documents::views::office::reprice::{Answer, Standing};
-use crate::office::record::{Input, Quote, What};
-use crate::outside::cabinet;
-use crate::outside::desk::{self, Desk};
+use crate::office::record::{Quote, What};
+use crate::outside::desk::Desk;
 use crate::outside::repricing::Found;
+use crate::outside::{cabinet, kept};
 use crate::reading::{Problem, Problems, Sources, suggest};
-use crate::values::Day;
+use crate::values::{Day, Money};
 
 /// Every quote that would fall below the floor, instead of numbers.
 const BELOW_FLOOR: &str = "below-floor";
@@ -111,7 +110,7 @@ fn laid(
     of: &Reissue<'_>,
     sources: &mut Sources,
     problems: &mut Problems,
-) -> Option<(Desk, crate::values::Money)> {
+) -> Option<(Desk, Money)> {
     let row = cabinet::of_number(folder, number, problems)?;
     let quote: &Quote = row
         .records
@@ -121,17 +120,7 @@ fn laid(
             What::Quote(quote) => Some(&**quote),
             _ => None,
         })?;
-    let [takeoff, business, ..] = &quote.inputs[..] else {
-        return None;
-    };
-    let text = |input: &'_ Input| (input.name.clone(), input.text.clone());
-    let (takeoff, business) = (text(takeoff), text(business));
-    let texts = [
-        (takeoff.0.as_str(), takeoff.1.as_str()),
-        (business.0.as_str(), business.1.as_str()),
-        of.book,
-    ];
-    let mut desk = desk::lay_out_again(texts, of.today, sources, problems)?;
+    let mut desk = kept::desk_by(of.book, quote, of.today, sources, problems)?;
     desk.folder = folder.parent().unwrap_or(Path::new(".")).to_path_buf();
     Some((desk, quote.quoted()?.figures.total.0))
 }
@@ -159,14 +148,8 @@ fn send(
     dry_run: bool,
     sources: &Sources,
     problems: &mut Problems,
-) -> Option<(crate::values::Money, String)> {
-    let offer = costing::offer(
-        &desk.takeoff,
-        &desk.book,
-        &desk.business,
-        &desk.days,
-        problems,
-    )?;
+) -> Option<(Money, String)> {
+    let offer = desk.offer(problems)?;
     let plan = Plan {
         revise: Some(number),
         tell: of.tell,

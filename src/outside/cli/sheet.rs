@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use super::{Job, with_desks};
-use crate::costing::{self, Offer};
+use crate::costing::Offer;
 use crate::documents::views::office::Sheet;
 use crate::input::job;
 use crate::outside::desk::{Desk, report_by_book};
@@ -57,13 +57,7 @@ fn offers(desks: &[Desk], chosen: &Chosen, problems: &mut Problems) -> Option<Ve
     let mut offers = Vec::new();
     for desk in desks {
         let mut of_book = Problems::default();
-        offers.push(costing::offer(
-            &desk.takeoff,
-            &desk.book,
-            &desk.business,
-            &desk.days,
-            &mut of_book,
-        ));
+        offers.push(desk.offer(&mut of_book));
         found.push((desk.book.place, of_book));
     }
     report_by_book(&found, problems);

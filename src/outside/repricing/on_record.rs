@@ -3,9 +3,8 @@
 use std::path::Path;
 
 use super::frozen::Frozen;
-use super::shelf::{Old, Shelf};
-use super::{Case, Question, outcome, priced_as, resolved, takeoff_of};
-use crate::costing::{self, prices};
+use super::shelf::Shelf;
+use super::{Case, Question, first, outcome, priced_as, resolved, takeoff_of};
 use crate::documents::views::office::reprice::{Clause, Outcome, Quote, Standing};
 use crate::input::business::Business;
 use crate::input::job::Choice;
@@ -14,6 +13,8 @@ use crate::office::glance::{self, Glance};
 use crate::office::name::Name;
 use crate::office::record::{Record, What};
 use crate::outside::files::records;
+use crate::outside::kept;
+use crate::reading::Problems;
 use crate::values::{Day, Money};
 
 /// Asks one quote; none where it was signed and poured already.
@@ -60,20 +61,13 @@ fn asked(
     let lines = lines.ok_or("its quote has no such choice")?;
     let frozen = Frozen::of(&lines, pours.len(), &old_book.book)
         .ok_or("its record has a line that this program cannot price")?;
-    let made = Made {
-        takeoff,
-        business: &business,
-        book: &old_book,
-        day: day.0,
-        choice: Choice(choice),
-    };
     let case = Case {
         quote: Quote {
             number: quote.number.to_string(),
             customer: kept.customer.to_string(),
             standing: match signed {
                 None => Standing::Open,
-                Some(_) => Standing::Signed(made.clause(question.index)?),
+                Some(_) => Standing::Signed(clause(&business, question.index, &text, &choice)?),
             },
             quoted: day.0,
             good_until: kept.good_until.0,
@@ -90,44 +84,37 @@ fn asked(
     Ok(Some(outcome(case, shelf, question, |days| {
         let (name, text) = word_for_word(takeoff)?;
         let takeoff = resolved(takeoff_of(&name, text)?, &name, other, &business)?;
-        priced_as(&takeoff, &made.choice, (other, &business, days))
+        priced_as(&takeoff, &Choice(choice), (other, &business, days))
     })))
 }
 
-/// What a quote was made from.
-struct Made<'a> {
-    takeoff: &'a glance::Input<'a>,
-    business: &'a Business,
-    book: &'a Old,
-    day: Day,
-    choice: Choice,
-}
-
-impl Made<'_> {
-    /// What the customer takes over of a rise, where the contract says so.
-    fn clause(&self, index: Option<Money>) -> Result<Clause, String> {
-        let Some(clause) = &self.business.escalation else {
-            return Ok(Clause::None);
-        };
-        let Some(index) = index else {
-            return Ok(Clause::Unknown);
-        };
-        let (name, text) = word_for_word(self.takeoff)?;
-        let book = &self.book.book;
-        let takeoff = resolved(takeoff_of(&name, text)?, &name, book, self.business)?;
-        let pours = crate::outside::desk::pours(&takeoff, self.day, self.business);
-        let days: Vec<costing::Prices> = pours
-            .iter()
-            .map(|day| prices(book, *day, &takeoff.name))
-            .collect();
-        let signed = priced_as(&takeoff, &self.choice, (book, self.business, &days))?;
-        let orders = signed.needs.orders.iter();
-        let yards = orders.map(|order| order.order.value()).sum();
-        let found = followed((clause.reference.value, clause.over), index, yards);
-        Ok(Clause::Passes(
-            found.map_or(Money::ZERO, |found| found.amount),
-        ))
-    }
+/// What the customer takes over of a rise, where the contract says so.
+fn clause(
+    business: &Business,
+    index: Option<Money>,
+    text: &str,
+    choice: &[usize],
+) -> Result<Clause, String> {
+    let Some(clause) = &business.escalation else {
+        return Ok(Clause::None);
+    };
+    let Some(index) = index else {
+        return Ok(Clause::Unknown);
+    };
+    // Rare, and it takes the whole record: the yards are not among its lines by name.
+    let record = Record::from_text(text)
+        .map_err(|error| error.to_string())?
+        .0;
+    let What::Quote(quote) = &record.what else {
+        return Err("its record is no quote".to_owned());
+    };
+    let mut problems = Problems::default();
+    let yards = kept::ordered(quote, record.day.0, choice, &mut problems);
+    let yards = yards.ok_or_else(|| first(&problems))?;
+    let found = followed((clause.reference.value, clause.over), index, yards);
+    Ok(Clause::Passes(
+        found.map_or(Money::ZERO, |found| found.amount),
+    ))
 }
 
 /// The combination that was signed.

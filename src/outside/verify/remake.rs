@@ -3,7 +3,6 @@
 use std::path::Path;
 
 use super::Report;
-use crate::costing;
 use crate::documents::billing::Billing;
 use crate::office::account::Account;
 use crate::office::chain::hash;
@@ -252,13 +251,7 @@ fn quoted(
     let mut sources = Sources::default();
     let mut desk = kept::desk(quote, day, &mut sources, problems)?;
     home.clone_into(&mut desk.folder);
-    let offer = costing::offer(
-        &desk.takeoff,
-        &desk.book,
-        &desk.business,
-        &desk.days,
-        problems,
-    )?;
+    let offer = desk.offer(problems)?;
     let shown = if quote.revision == 1 {
         number.to_owned()
     } else {

@@ -19,6 +19,8 @@ mod year;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
+use crate::support::words;
+
 /// A business folder of this test's own.
 pub struct Firm(PathBuf);
 
@@ -63,13 +65,7 @@ pub fn firm(name: &str) -> Firm {
 impl Firm {
     pub fn command(&self, line: &str) -> Command {
         let mut command = Command::new(env!("CARGO_BIN_EXE_flatwork"));
-        for (i, part) in line.split('\'').enumerate() {
-            if i % 2 == 1 {
-                command.arg(part);
-            } else {
-                command.args(part.split_whitespace());
-            }
-        }
+        command.args(words(line));
         command.current_dir(&self.0);
         command
     }

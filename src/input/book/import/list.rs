@@ -201,6 +201,12 @@ impl List<'_> {
             .help(help)
     }
 
+    /// Whether a quote took in what does not belong to it: then nothing is known of what is missing.
+    pub fn has_open_quote(&self) -> bool {
+        let mut rows = std::iter::once(&self.head).chain(&self.rows);
+        rows.any(|row| self.ranges(row.start).any(|cell| !cell.is_whole))
+    }
+
     /// A quote that is closed nowhere, or only where the next one opens, takes lines into its cell.
     fn quotes_closed(&self, problems: &mut Problems) {
         for row in std::iter::once(&self.head).chain(&self.rows) {

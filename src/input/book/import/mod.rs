@@ -95,7 +95,8 @@ pub fn taken(
     }
     for mapped in &mapping.items {
         let name = mapped.article.value.as_str();
-        if articles.get(name).is_some_and(Article::is_unseen) {
+        let unseen = articles.get(name).is_some_and(Article::is_unseen);
+        if unseen && !list.has_open_quote() {
             problems.push(not_listed(&mapped.article, &unmapped));
         }
     }
