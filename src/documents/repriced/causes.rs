@@ -4,13 +4,22 @@ use crate::documents::views::office::reprice::Together;
 use crate::documents::views::reprice_page::CauseRow;
 use crate::values::Money;
 
-/// Causes that get a row of their own; the others share one.
-const ALONE: usize = 12;
+/// Causes that get a row of their own, the others share one: as many as fit on the page, and
+/// the most where even the fewest do not.
+const ALONE: [usize; 4] = [12, 8, 5, 12];
+
+/// The table with more causes and with fewer; none where nothing changed.
+pub(super) fn versions(causes: &[Together]) -> Vec<Vec<CauseRow>> {
+    if causes.is_empty() {
+        return Vec::new();
+    }
+    ALONE.map(|alone| told(causes, alone)).into()
+}
 
 /// The largest causes in the order they are told, one row for all others, and the sum.
-pub(super) fn told(causes: Vec<Together>) -> Vec<CauseRow> {
+fn told(causes: &[Together], alone: usize) -> Vec<CauseRow> {
     let sum: Money = causes.iter().map(|cause| cause.by).sum();
-    let (shown, others) = parted(causes);
+    let (shown, others) = parted(causes.to_vec(), alone);
     let mut rows: Vec<CauseRow> = Vec::new();
     let mut before = "";
     for cause in &shown {
@@ -57,8 +66,8 @@ pub(super) fn told(causes: Vec<Together>) -> Vec<CauseRow> {
 }
 
 /// One cause alone is no rest: it stands by itself.
-fn parted(causes: Vec<Together>) -> (Vec<Together>, Vec<Together>) {
-    if causes.len() <= ALONE + 1 {
+fn parted(causes: Vec<Together>, most: usize) -> (Vec<Together>, Vec<Together>) {
+    if causes.len() <= most + 1 {
         return (causes, Vec::new());
     }
     let mut sizes: Vec<(i64, usize)> = causes
@@ -67,7 +76,7 @@ fn parted(causes: Vec<Together>) -> (Vec<Together>, Vec<Together>) {
         .map(|(at, cause)| (-cause.by.as_cents().abs(), at))
         .collect();
     sizes.sort_unstable();
-    let alone: Vec<usize> = sizes[..ALONE].iter().map(|(_, at)| *at).collect();
+    let alone: Vec<usize> = sizes[..most].iter().map(|(_, at)| *at).collect();
     let (shown, others): (Vec<_>, Vec<_>) = causes
         .into_iter()
         .enumerate()
@@ -81,4 +90,39 @@ fn heading(group: &str) -> String {
     letters.next().map_or_else(String::new, |first| {
         first.to_uppercase().collect::<String>() + letters.as_str()
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_version_names_the_largest_and_adds_up() {
+        let causes: Vec<Together> = (1..=20)
+            .map(|cents| Together::of("prices", &format!("cause {cents}"), Money::cents(-cents)))
+            .collect();
+        let sizes = [12, 8, 5, 12];
+        for (rows, alone) in versions(&causes).iter().zip(sizes) {
+            assert_eq!(rows.len(), alone + 2);
+            let named: Vec<&str> = rows[..alone].iter().map(|row| &*row.cause).collect();
+            assert!(
+                named.contains(&"cause 20") && !named.contains(&"cause 1"),
+                "{named:?}"
+            );
+            // 1 to 20 are 210; the largest are 20, 19 and so on (by hand).
+            let rest: usize = (1..=20 - alone).sum();
+            assert_eq!(
+                rows[alone].sum,
+                format!("-{}.{:02}", rest / 100, rest % 100)
+            );
+            assert_eq!(rows[alone].group, format!("{} other causes", 20 - alone));
+            assert_eq!(rows[alone + 1].sum, "-2.10");
+        }
+        // One cause alone is no rest.
+        let few = versions(&causes[..6]);
+        assert_eq!(few.iter().map(Vec::len).collect::<Vec<_>>(), [7, 7, 7, 7]);
+        let all = few.iter().flatten();
+        assert!(all.clone().all(|row| !row.group.ends_with("other causes")));
+        assert!(versions(&[]).is_empty());
+    }
 }

@@ -92,7 +92,7 @@ fn page(answer: &Answer, asked: &Asked, accent: Rgb) -> (RepricePage, BTreeMap<S
             "How much all totals would change if each were quoted anew by your own rules: profit and tax are in it, unlike in the costs above."
         }
         .to_owned(),
-        causes: causes::told(causes),
+        causes: causes::versions(&causes),
         notes: beside(lines.iter().flat_map(Line::said)),
         left_out: beside(answer.left_out().into_iter()),
     };

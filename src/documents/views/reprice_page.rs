@@ -25,7 +25,8 @@ pub struct RepricePage {
     pub quotes: Vec<QuoteRow>,
     /// What stands in place of the quotes where there is none.
     pub no_quotes: String,
-    pub causes: Vec<CauseRow>,
+    /// Versions of one table: the first that fits the page stands there, else the last.
+    pub causes: Vec<Vec<CauseRow>>,
     /// What the sum of the causes is, or that there is none.
     pub causes_note: String,
     /// Holds that end too early, units that changed.

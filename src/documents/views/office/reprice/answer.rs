@@ -257,3 +257,18 @@ pub fn causes(found: &Repriced) -> impl Iterator<Item = (&'static str, &Change)>
         .chain(rules)
         .chain(why.added.iter().map(of("what follows")))
 }
+
+#[cfg(test)]
+impl Together {
+    /// A cause of one quote, for tests.
+    pub(in crate::documents) fn of(group: &'static str, title: &str, by: Money) -> Self {
+        Self {
+            group,
+            class: "",
+            title: title.to_owned(),
+            quotes: 1,
+            by,
+            last: 0,
+        }
+    }
+}
