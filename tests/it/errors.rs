@@ -44,6 +44,7 @@ const UNSHOWN: &[(&str, &str)] = &[
     ("invoice-void", RECORDS),
     ("issued-already", RECORDS),
     ("not-open", "tests/it/reissue.rs"),
+    ("one-folder", "tests/it/reissue.rs"),
     ("pour-gone-by", "tests/it/reissue.rs"),
     ("no-such-change", RECORDS),
     ("no-such-invoice", RECORDS),

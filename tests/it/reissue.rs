@@ -91,6 +91,16 @@ fn only_open_quotes_are_sent_and_all_or_none() {
     let said = firm.refused(&format!("{line} 2026-0041,2026-0042"), "not-open");
     assert!(said.contains("did you mean 2026-0041?"), "{said}");
     firm.refused(&format!("{line} whatever"), "not-open");
+    // A takeoff is open as well, and no quote went out for it.
+    let takeoff = "reprice three.yaml --on 2026-05-15 --issue three";
+    assert!(
+        firm.refused(takeoff, "not-open")
+            .contains("flatwork quote FILE --issue")
+    );
+    firm.refused(
+        "reprice . . --on 2026-05-15 --issue 2026-0041",
+        "one-folder",
+    );
     // What is only supposed is not sent.
     let supposed = firm.run(&format!("{line} 2026-0041 --what-if labor=+8%"));
     assert_eq!(supposed.status.code(), Some(2));
@@ -115,4 +125,21 @@ fn no_revision_promises_a_pour_in_the_past() {
     assert!(said.contains("quote FILE --revise 2026-0042"), "{said}");
     assert_eq!(firm.records(), before);
     firm.done("reprice --on 2026-05-20 --issue 2026-0042");
+}
+
+#[test]
+fn where_none_is_below_the_floor_none_is_sent_and_it_is_said() {
+    let firm = firm("reissue-none");
+    firm.done("quote one.yaml --issue --on 2026-05-04");
+    let before = firm.records();
+    for paths in [".", "one.yaml"] {
+        let said = firm.done(&format!(
+            "reprice {paths} --on 2026-05-15 --issue below-floor"
+        ));
+        assert!(
+            said.ends_with("below your floor: nothing is sent\n"),
+            "{said}"
+        );
+    }
+    assert_eq!(firm.records(), before);
 }

@@ -1,5 +1,6 @@
 //! Revisions of quotes on record at other prices: the same work, a new day, a new good-until.
 
+use std::collections::BTreeSet;
 use std::path::Path;
 
 use super::issue::{Plan, issue};
@@ -25,17 +26,21 @@ pub(super) struct Reissue<'a> {
     pub book: (&'a str, &'a str),
 }
 
-/// The numbers that are meant; each that is not open is reported.
+/// The numbers that are meant; each that is not open on record is reported.
 pub(super) fn chosen(
     wanted: &[String],
+    found: &[Found],
     answer: &Answer,
     today: Day,
     problems: &mut Problems,
 ) -> Vec<String> {
+    let recorded: BTreeSet<String> = found.iter().filter_map(number).collect();
     let rows = answer.rows(today);
     let open = || {
-        let rows = rows.iter();
-        rows.filter(|row| row.quote.standing == Standing::Open)
+        let open = rows
+            .iter()
+            .filter(|row| row.quote.standing == Standing::Open);
+        open.filter(|row| recorded.contains(&row.quote.number))
     };
     let mut chosen: Vec<String> = Vec::new();
     for number in wanted {
@@ -47,7 +52,7 @@ pub(super) fn chosen(
         } else {
             let near = suggest::closest(number, open().map(|row| row.quote.number.as_str()));
             let help = near.map_or_else(
-                || format!("name an open one, or `{BELOW_FLOOR}` for all that need a revision"),
+                || format!("name an open one, or `{BELOW_FLOOR}`; a takeoff goes out with `flatwork quote FILE --issue`"),
                 |near| format!("did you mean {near}?"),
             );
             problems.push(
@@ -62,6 +67,14 @@ pub(super) fn chosen(
     chosen.sort_unstable();
     chosen.dedup();
     chosen
+}
+
+/// The number of a job on record.
+fn number(found: &Found) -> Option<String> {
+    match found {
+        Found::Job { quote, .. } => Some(quote.number.to_string()),
+        Found::Takeoff(_) => None,
+    }
 }
 
 /// Sends them: first all are laid out, and only if nothing stands in the way is the first filed.

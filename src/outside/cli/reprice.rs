@@ -108,13 +108,74 @@ fn all(
         index: arguments.index,
         each: arguments.why || arguments.format == Format::Json,
     };
-    let mut by_book: Vec<(PathBuf, Vec<Found>)> = Vec::new();
-    let mut asked = Asked {
-        today: question.today,
-        books: Vec::new(),
-        another: arguments.book.is_some(),
-        supposed: Vec::new(),
+    let others = gathered(arguments, &question, sources, problems)?;
+    let bar = ProgressBar::new(others.iter().map(|(_, found)| found.len() as u64).sum());
+    let mut answer = Answer::default();
+    for (other, found) in &others {
+        answer.join(ask(found, other, &question, &|| bar.inc(1)));
+    }
+    bar.finish_and_clear();
+    let found = others.first().map_or(&[][..], |(_, found)| found);
+    let revised = chosen(&arguments.issue, found, &answer, question.today, problems);
+    if !problems.is_empty() {
+        return None;
+    }
+    let page = match &arguments.output {
+        None => None,
+        Some(output) => {
+            let document = repriced_document(
+                &answer,
+                &asked(arguments, &question, &others),
+                Look::default().accent,
+            );
+            match printed(document, arguments, output, problems)? {
+                Ok(path) => Some(path),
+                Err(status) => return Some(Err(status)),
+            }
+        }
     };
+    say(&match arguments.format {
+        Format::Text => reprice::text(&answer, question.today, arguments.why),
+        Format::Json => exports::reprice::json(&answer, question.today),
+        Format::Csv => exports::reprice::csv(&answer, question.today),
+    });
+    if let Some(path) = page {
+        say(&format!("\npage  {}\n", path.display()));
+    }
+    if !arguments.issue.is_empty() && revised.is_empty() {
+        say("\nno open quote on record is below your floor: nothing is sent\n");
+    }
+    for (other, found) in &others {
+        let of = Reissue {
+            tell: arguments.tell,
+            dry_run: arguments.dry_run,
+            today: question.today,
+            book: (sources.name(other.file), sources.text(other.file)),
+        };
+        reissue(&revised, found, &of, problems)?;
+    }
+    Some(Ok(()))
+}
+
+/// All that is asked about, by the book it is asked of.
+fn gathered(
+    arguments: &Arguments,
+    question: &Question,
+    sources: &mut Sources,
+    problems: &mut Problems,
+) -> Option<Vec<(Other, Vec<Found>)>> {
+    if !arguments.issue.is_empty() && 1 < arguments.paths.len() {
+        // Two businesses may have the same number.
+        problems.push(
+            Problem::new(
+                "one-folder",
+                "`--issue` sends revisions of one business folder",
+            )
+            .help("name that folder only"),
+        );
+        return None;
+    }
+    let mut by_book: Vec<(PathBuf, Vec<Found>)> = Vec::new();
     for path in &arguments.paths {
         let home = if files::exists(path) {
             files::business_file(path)
@@ -148,53 +209,28 @@ fn all(
                 problems.push(unknown_item(item, known));
             }
         }
-        if !asked.books.contains(&other.book.name) {
-            asked.books.push(other.book.name.clone());
-        }
-        asked.supposed = supposed(&question.what_ifs, &other.book);
         others.push((other, found));
     }
-    if !problems.is_empty() {
-        return None;
-    }
-    let bar = ProgressBar::new(others.iter().map(|(_, found)| found.len() as u64).sum());
-    let mut answer = Answer::default();
-    for (other, found) in &others {
-        answer.join(ask(found, other, &question, &|| bar.inc(1)));
-    }
-    bar.finish_and_clear();
-    let revised = chosen(&arguments.issue, &answer, question.today, problems);
-    if !problems.is_empty() {
-        return None;
-    }
-    let page = match &arguments.output {
-        None => None,
-        Some(output) => {
-            let document = repriced_document(&answer, &asked, Look::default().accent);
-            match printed(document, arguments, output, problems)? {
-                Ok(path) => Some(path),
-                Err(status) => return Some(Err(status)),
-            }
+    problems.is_empty().then_some(others)
+}
+
+/// What was asked, for the head of the page.
+fn asked(arguments: &Arguments, question: &Question, others: &[(Other, Vec<Found>)]) -> Asked {
+    let mut books: Vec<String> = Vec::new();
+    for (other, _) in others {
+        if !books.contains(&other.book.name) {
+            books.push(other.book.name.clone());
         }
-    };
-    say(&match arguments.format {
-        Format::Text => reprice::text(&answer, question.today, arguments.why),
-        Format::Json => exports::reprice::json(&answer, question.today),
-        Format::Csv => exports::reprice::csv(&answer, question.today),
-    });
-    if let Some(path) = page {
-        say(&format!("\npage  {}\n", path.display()));
     }
-    for (other, found) in &others {
-        let of = Reissue {
-            tell: arguments.tell,
-            dry_run: arguments.dry_run,
-            today: question.today,
-            book: (sources.name(other.file), sources.text(other.file)),
-        };
-        reissue(&revised, found, &of, problems)?;
+    let last = others.last();
+    Asked {
+        today: question.today,
+        books,
+        another: arguments.book.is_some(),
+        supposed: last
+            .map(|(other, _)| supposed(&question.what_ifs, &other.book))
+            .unwrap_or_default(),
     }
-    Some(Ok(()))
 }
 
 /// The page on disk; it never lands on a file that was asked about.
