@@ -109,3 +109,16 @@ fn a_stoop_with_steps() {
     let bought = quote(&stoop.replace("filled, 8", "filled with crushed stone, 8"));
     assert!(!bought.contains("Clean soil"), "{bought}");
 }
+
+/// Who takes the old slab out and digs nothing leaves the ground to somebody else, and says so.
+#[test]
+fn what_is_not_dug_is_not_included() {
+    let job = |removed: &str| quote(&format!("  slab: 12 ft x 10 ft\n{removed}"));
+    let concrete = job("remove: [old slab: 10 ft x 10 ft x 4 in]");
+    says(&concrete, "\"Digging out soil\"");
+    let soil = job("remove: [lawn: {size: 120 sq ft x 8 in, of: soil}]");
+    assert!(!soil.contains("Digging out soil"), "{soil}");
+    let none = job("");
+    assert!(!none.contains("Digging out soil"), "{none}");
+    says(&none, "\"Taking out old concrete or soil\"");
+}

@@ -196,3 +196,23 @@ fn few_words(title: &str) -> String {
     };
     words[..words.len().min(many)].join(" ")
 }
+
+#[cfg(test)]
+mod tests {
+    use super::few_words;
+
+    #[test]
+    fn the_head_of_a_column_ends_where_it_makes_sense() {
+        for (title, head) in [
+            ("Washed pebble border, 12 in wide", "washed pebble"),
+            ("A band of washed pebbles", "band"),
+            ("Clear sealer on the patio", "clear sealer"),
+            ("Sealer on the patio", "sealer"),
+            ("No new walk to the shed", "no new walk"),
+            ("Without a step", "without a step"),
+            ("With the old edging kept", "old edging"),
+        ] {
+            assert_eq!(few_words(title), head, "{title}");
+        }
+    }
+}

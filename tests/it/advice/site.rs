@@ -172,6 +172,14 @@ fn a_job_that_digs_nothing_is_asked_about_it() {
         .job(lawn, slab)
         .job("edges: {north: house}", "base: none, edges: {north: house}")
         .silent("nothing-dug");
+    // What stands on a slab lies on no soil, whatever is under it.
+    Files::new()
+        .job(lawn, slab)
+        .job(
+            "edges: {north: house}",
+            "base: none, edges: {north: house}}\n  step: {kind: step, size: 4 ft x 2 ft, on: \"patio, south edge, 2 ft from west end\", base: 4 in of crushed stone",
+        )
+        .silent("nothing-dug");
 }
 
 #[test]
