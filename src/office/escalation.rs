@@ -57,6 +57,7 @@ mod tests {
         assert_eq!(followed("5%", 18_691), Some(8));
         // 178.00 × 0.95 is 169.10.
         assert_eq!(followed("5%", 16_910), None);
+        assert_eq!(followed("5%", 16_909), Some(-8));
         assert_eq!(followed("5%", 16_000), Some(-7508));
         assert_eq!(followed("0%", 19_200), Some(11_550));
         assert_eq!(followed("0%", 17_800), None);

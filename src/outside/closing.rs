@@ -1,7 +1,7 @@
 //! What is still to come when a job is billed to the end, from the texts the quote kept.
 
 use super::kept;
-use crate::input::job::{Choice, Lid, Takeoff};
+use crate::input::job::{Choice, Takeoff};
 use crate::office::record::{Accepted, Closing, Quote};
 use crate::office::text;
 use crate::reading::{Problems, Sources};
@@ -30,7 +30,7 @@ pub fn closing(
             .slabs
             .iter()
             .flat_map(|slab| &slab.boxes)
-            .filter(|one| one.adjust.is_none() && one.lid.value == Lid::OnOrder)
+            .filter(|one| one.waits_for_lid())
             .map(|one| one.called.clone())
             .collect(),
         promises: desk.business.promises.clone(),

@@ -4,7 +4,7 @@ use flatwork::documents::offering::{self, Offering};
 use flatwork::documents::views::quote::QuoteView;
 use rust_decimal_macros::dec;
 
-use crate::support::{BOOK, BUSINESS, Shop, desk, value};
+use crate::support::{BOOK, BUSINESS, Shop, desk, value, with};
 
 /// The demo's book with boxes, and prices for what a site may ask for.
 pub fn book() -> String {
@@ -144,6 +144,25 @@ fn a_slab_that_a_choice_changes_keeps_its_boxes() {
         );
     }
     assert_eq!(offer.by_choice.len(), 2);
+}
+
+/// A cover that is there already is raised and keeps its lid, whatever is said of lids.
+#[test]
+fn a_raised_cover_waits_for_no_lid() {
+    let boxes = with(
+        BOXES,
+        &[("adjust: raise 2 in", "adjust: raise 2 in, lid: on order")],
+    );
+    let (one, other) = (
+        view(&job(BOXES, ""), BUSINESS),
+        view(&job(&boxes, ""), BUSINESS),
+    );
+    assert_eq!(said(&one, "Set"), said(&other, "Set"));
+    let hours = |boxes: &str| {
+        let offer = Shop::new(BUSINESS, &book()).offer(&job(boxes, ""));
+        offer.quoted().totals()
+    };
+    assert_eq!(hours(BOXES), hours(&boxes));
 }
 
 #[test]

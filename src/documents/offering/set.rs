@@ -28,9 +28,7 @@ pub(super) fn scope(of: Offering<'_>) -> String {
             }
         })
         .collect();
-    let late = names(of, |set| {
-        set.adjust.is_none() && set.lid.value == Lid::OnOrder
-    });
+    let late = names(of, SetBox::waits_for_lid);
     match late.len() {
         0 => {}
         1 => texts.push(format!(

@@ -34,6 +34,13 @@ pub struct SetBox {
     pub adjust: Option<At<Adjust>>,
 }
 
+impl SetBox {
+    /// Whether its lid comes later; a cover that is there already keeps its own.
+    pub fn waits_for_lid(&self) -> bool {
+        self.adjust.is_none() && self.lid.value == Lid::OnOrder
+    }
+}
+
 /// Which lid is on it when the slab is handed over.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Lid {

@@ -53,7 +53,7 @@ pub(super) fn listed(work: &Work<'_>, ways: Ways<'_>) -> Vec<Task> {
     ));
     tasks.push((
         TaskName::Rated("set lid".into()),
-        boxes(&|set, _| boxes::is_late(set)),
+        boxes(&|set, _| set.waits_for_lid()),
     ));
     if boxes::is_extra_trip(work.takeoff, ways) {
         let once = Quantity::by("once, for all lids", "come back", Unit::Trip, number(1));

@@ -72,11 +72,7 @@ pub(super) fn list(takeoff: &Takeoff, list: &mut List<'_>) {
 /// of coming back has its trips already.
 pub(in crate::trade) fn is_extra_trip(takeoff: &Takeoff, ways: Ways<'_>) -> bool {
     let mut boxes = takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
-    ways.crew.day_count.value == DayCount::ByTheJob && boxes.any(is_late)
-}
-
-pub(in crate::trade) fn is_late(set: &SetBox) -> bool {
-    set.adjust.is_none() && set.lid.value == Lid::OnOrder
+    ways.crew.day_count.value == DayCount::ByTheJob && boxes.any(SetBox::waits_for_lid)
 }
 
 /// What has to be bought for one box.

@@ -86,6 +86,10 @@ fn the_timeline_waits_as_long_as_the_sealer() {
     let slow = with(BOOK, &[("wet look: {", "wet look: {after: 42 days, ")]);
     assert!(seal_day(&lot_with(seal, &slow)).contains("42"));
     assert!(seal_day(&lot_with("", &slow)).contains("28"));
+    // On the day of the pour nothing can be sealed.
+    let fast = with(BOOK, &[("wet look: {", "wet look: {after: 0 days, ")]);
+    let day = seal_day(&lot_with(seal, &fast));
+    assert!(day.contains("day 1"), "{day}");
 }
 
 #[test]
