@@ -1,5 +1,5 @@
 //! The door: arguments in, exit status out.
 
 fn main() -> std::process::ExitCode {
-    flatwork::outside::cli::run(std::env::args_os())
+    flatwork::run(std::env::args_os())
 }

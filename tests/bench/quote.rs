@@ -7,17 +7,17 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
-use flatwork::costing::{self, Offer};
-use flatwork::documents::views::office::Sheet;
-use flatwork::documents::{
+use flatwork::inside::costing::{self, Offer};
+use flatwork::inside::documents::views::office::Sheet;
+use flatwork::inside::documents::{
     cost_document,
     cost_sheet::cost_sheet,
     offering::{self, Offering},
     quote_document,
 };
-use flatwork::outside::desk::{self, Desk};
-use flatwork::press::{layout::style::Look, pdf};
-use flatwork::reading::{Problems, Sources};
+use flatwork::inside::outside::desk::{self, Desk};
+use flatwork::inside::press::{layout::style::Look, pdf};
+use flatwork::inside::reading::{Problems, Sources};
 
 fn takeoff() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("demo-quotes/garden-patio.yaml")

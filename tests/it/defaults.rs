@@ -1,9 +1,9 @@
 //! Files that say only what they must: every other key takes the default its table names.
 
-use flatwork::input::{book, business};
-use flatwork::reading::{Problems, Sources, yaml};
+use flatwork::inside::input::{book, business};
+use flatwork::inside::reading::{Problems, Sources, yaml};
 
-fn node(text: &str) -> flatwork::reading::Node {
+fn node(text: &str) -> flatwork::inside::reading::Node {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
     let file = sources.add("file.yaml", text.to_owned());
     let node = yaml::read(file, &sources, &mut problems);

@@ -7,10 +7,10 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use flatwork::input::{
+use flatwork::inside::input::{
     book::tables as book, business::tables as business, change, job::tables as job, progress,
 };
-use flatwork::reading::{FieldTable, guide};
+use flatwork::inside::reading::{FieldTable, guide};
 
 use crate::support::words;
 

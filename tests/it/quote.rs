@@ -3,10 +3,10 @@
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
-use flatwork::costing;
-use flatwork::documents::offering::{self, Offering};
-use flatwork::outside::desk::{self, Desk};
-use flatwork::reading::{Problems, Sources};
+use flatwork::inside::costing;
+use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::outside::desk::{self, Desk};
+use flatwork::inside::reading::{Problems, Sources};
 
 const DEMOS: [&str; 2] = [
     "demo-quotes/front-walk.yaml",
@@ -135,7 +135,7 @@ fn the_customer_never_sees_cost_margin_or_supplier() {
             pour: desk.days[0].day,
         };
         let shown = serde_json::to_string(&offering::view(of)).unwrap();
-        let figures = offering::figures(of, flatwork::press::drawing::Rgb(0, 0, 0));
+        let figures = offering::figures(of, flatwork::inside::press::drawing::Rgb(0, 0, 0));
         let shown = format!("{shown}{figures:?}");
         let mut secrets: Vec<String> = vec![
             desk.book.name.clone(),
@@ -146,7 +146,8 @@ fn the_customer_never_sees_cost_margin_or_supplier() {
         for priced in offer.by_choice.values() {
             let totals = priced.totals();
             // What is charged with tax is the customer's to know; the price before tax is not a secret either.
-            secrets.extend([totals.cost, totals.direct].map(flatwork::values::Money::plain));
+            secrets
+                .extend([totals.cost, totals.direct].map(flatwork::inside::values::Money::plain));
             secrets.extend(
                 priced
                     .lines

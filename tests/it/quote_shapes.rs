@@ -1,8 +1,8 @@
 //! What the customer reads of other shapes and of openings.
 
-use flatwork::documents::offering::{Offering, figures, view};
-use flatwork::press::drawing::Rgb;
-use flatwork::values::Day;
+use flatwork::inside::documents::offering::{Offering, figures, view};
+use flatwork::inside::press::drawing::Rgb;
+use flatwork::inside::values::Day;
 
 use crate::support::{BOOK, BUSINESS, desk};
 

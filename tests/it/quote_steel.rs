@@ -1,8 +1,8 @@
 //! Steel as the customer reads it: what it does, never what it is called in the price book.
 
 use crate::support::{BOOK, BUSINESS, desk, with};
-use flatwork::documents::offering::{self, Offering};
-use flatwork::press::drawing::Rgb;
+use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::press::drawing::Rgb;
 
 /// The scope lines of a job as `word: text`, and everything else the customer is shown.
 fn shown(job: &str) -> (Vec<String>, String) {

@@ -8,16 +8,16 @@
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
-use flatwork::tables::bars::Bar;
-use flatwork::tables::density::Material;
-use flatwork::tables::joints::{self, Spacing};
-use flatwork::tables::mesh::{self, Mesh};
-use flatwork::tables::{bulking, coverage, laps, yard};
-use flatwork::trade::curing::Cement;
-use flatwork::trade::curing::equivalent_age::{
+use flatwork::inside::tables::bars::Bar;
+use flatwork::inside::tables::density::Material;
+use flatwork::inside::tables::joints::{self, Spacing};
+use flatwork::inside::tables::mesh::{self, Mesh};
+use flatwork::inside::tables::{bulking, coverage, laps, yard};
+use flatwork::inside::trade::curing::Cement;
+use flatwork::inside::trade::curing::equivalent_age::{
     ACTIVATION, Datum, Spell, Standard, TemperatureTime, activation_of, equivalent_hours,
 };
-use flatwork::values::{Area, Length};
+use flatwork::inside::values::{Area, Length};
 
 #[track_caller]
 fn length(text: &str) -> Length {

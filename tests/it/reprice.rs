@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use flatwork::values::Money;
+use flatwork::inside::values::Money;
 use serde_json::Value;
 
 use crate::records::{Firm, firm};

@@ -3,7 +3,7 @@
 use std::path::Path;
 use std::process::Command;
 
-use flatwork::values::Money;
+use flatwork::inside::values::Money;
 use serde_json::Value;
 
 use crate::pdf::{alternatives, printed, spoken};

@@ -1,6 +1,6 @@
 //! What the customer reads of thick edges, sheets and steps, in the trade's words and without the book's.
 
-use flatwork::documents::offering::{self, Offering};
+use flatwork::inside::documents::offering::{self, Offering};
 
 use crate::support::{BOOK, BUSINESS, desk, with};
 
@@ -42,7 +42,7 @@ fn quote(slabs: &str) -> String {
         photos: &[],
     };
     let view = serde_json::to_string(&offering::view(of)).unwrap();
-    let figures = offering::figures(of, flatwork::press::drawing::Rgb(0, 0, 0));
+    let figures = offering::figures(of, flatwork::inside::press::drawing::Rgb(0, 0, 0));
     let plan = &figures["plan"].alternative;
     format!("{view}\n{plan}").replace('\u{a0}', " ")
 }

@@ -1,7 +1,7 @@
 //! Boxes and the answers about a site, from the takeoff to the customer's words.
 
-use flatwork::documents::offering::{self, Offering};
-use flatwork::documents::views::quote::QuoteView;
+use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::documents::views::quote::QuoteView;
 use rust_decimal_macros::dec;
 
 use crate::support::{BOOK, BUSINESS, Shop, desk, value, with};
@@ -73,7 +73,7 @@ const BOXES: &str = "    boxes:
 #[test]
 fn every_box_brings_its_pieces_its_hours_and_its_trip() {
     #[track_caller]
-    fn case(offer: &flatwork::costing::Offer, name: &str, wanted: rust_decimal::Decimal) {
+    fn case(offer: &flatwork::inside::costing::Offer, name: &str, wanted: rust_decimal::Decimal) {
         assert_eq!(value(offer, name), wanted, "{name}");
     }
     let offer = Shop::new(BUSINESS, &book()).offer(&job(BOXES, ""));
@@ -103,7 +103,7 @@ fn a_trip_to_set_lids_is_counted_once_however_days_are_counted() {
     let by_stage = BUSINESS.replacen("  people: 3\n", "  people: 3\n  count days: by stage\n", 1);
     let by_job = Shop::new(BUSINESS, &book()).offer(&job(BOXES, ""));
     let by_stage = Shop::new(&by_stage, &book()).offer(&job(BOXES, ""));
-    let back = |offer: &flatwork::costing::Offer| {
+    let back = |offer: &flatwork::inside::costing::Offer| {
         let tasks = &offer.quoted().needs.crew.tasks;
         tasks.iter().filter(|task| task.name == "come back").count()
     };

@@ -1,12 +1,12 @@
 //! Jobs written as text, read and priced by the program itself.
 
-use flatwork::costing::{Offer, Prices, offer, prices};
-use flatwork::input::book::{self, PriceBook};
-use flatwork::input::business::{self, Business};
-use flatwork::input::job::{self, Takeoff};
-use flatwork::reading::{Node, Problems, Sources, caret, yaml};
-use flatwork::trade::Quantity;
-use flatwork::values::{Day, Unit};
+use flatwork::inside::costing::{Offer, Prices, offer, prices};
+use flatwork::inside::input::book::{self, PriceBook};
+use flatwork::inside::input::business::{self, Business};
+use flatwork::inside::input::job::{self, Takeoff};
+use flatwork::inside::reading::{Node, Problems, Sources, caret, yaml};
+use flatwork::inside::trade::Quantity;
+use flatwork::inside::values::{Day, Unit};
 use rust_decimal::Decimal;
 
 pub const BUSINESS: &str = include_str!("../../demo-quotes/business.yaml");

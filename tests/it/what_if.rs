@@ -4,10 +4,10 @@ use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use crate::support::{BOOK, BUSINESS, Desk, FAR_BANK, desk, with};
-use flatwork::costing::{
+use flatwork::inside::costing::{
     Asked, BuyingRule, Change, Offer, Priced, Room, Side, Totals, books, effects, sensitivity,
 };
-use flatwork::values::{Money, Percent, UnitPrice};
+use flatwork::inside::values::{Money, Percent, UnitPrice};
 
 const JOB: &str = include_str!("../../demo-quotes/garden-patio.yaml");
 const HOLD: &str = "price: 174.00";

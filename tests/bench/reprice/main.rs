@@ -10,7 +10,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::time::{Duration, Instant};
 
-use flatwork::office::glance::Glance;
+use flatwork::inside::office::glance::Glance;
 
 /// Runs it three times and takes the fastest: what disturbs a machine only ever adds.
 fn fastest(mut run: impl FnMut()) -> Duration {

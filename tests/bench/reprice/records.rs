@@ -3,14 +3,14 @@
 use std::fs;
 use std::path::Path;
 
-use flatwork::costing;
-use flatwork::documents::offering::{self, Offering};
-use flatwork::input::phrases::Number;
-use flatwork::office::name::{Event, Name};
-use flatwork::office::record::{Pdf, Quote, What};
-use flatwork::outside::{cabinet, desk, filing};
-use flatwork::reading::{Problems, Sources};
-use flatwork::values::Day;
+use flatwork::inside::costing;
+use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::input::phrases::Number;
+use flatwork::inside::office::name::{Event, Name};
+use flatwork::inside::office::record::{Pdf, Quote, What};
+use flatwork::inside::outside::{cabinet, desk, filing};
+use flatwork::inside::reading::{Problems, Sources};
+use flatwork::inside::values::Day;
 
 /// Where a business with its book lies.
 pub struct Shop<'a> {
@@ -91,7 +91,7 @@ pub fn make(folder: &Path, shop: &Shop<'_>, many: usize) -> usize {
         quote.pdf.name = format!("{name}.pdf");
         let what = What::Quote(Box::new(quote));
         let text = cabinet::record(&number, 1, day, previous, what).to_text();
-        previous = flatwork::office::chain::seal(&text).map(str::to_owned);
+        previous = flatwork::inside::office::chain::seal(&text).map(str::to_owned);
         fs::write(folder.join(format!("{name}.json")), text).expect("a record");
     }
     counts.sort_unstable();

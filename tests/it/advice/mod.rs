@@ -10,10 +10,10 @@ mod steps;
 mod supply;
 mod surfaces;
 
-use flatwork::advice::{Case, advice};
-use flatwork::costing::{offer, prices};
-use flatwork::input::{book, business, job};
-use flatwork::reading::{Problem, Problems, Sources, yaml};
+use flatwork::inside::advice::{Case, advice};
+use flatwork::inside::costing::{offer, prices};
+use flatwork::inside::input::{book, business, job};
+use flatwork::inside::reading::{Problem, Problems, Sources, yaml};
 
 const BUSINESS: &str = include_str!("../../../demo-quotes/business.yaml");
 const BOOK: &str = crate::support::BOOK;

@@ -5,7 +5,7 @@ mod reader;
 mod sample;
 mod shaping;
 
-use flatwork::press::{
+use flatwork::inside::press::{
     drawing::Face,
     page::{NodeId, PictureKind, Role},
     pdf::{self, Picture, PictureError},

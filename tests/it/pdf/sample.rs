@@ -1,6 +1,6 @@
 //! A document with one of everything the writer knows, set by hand.
 
-use flatwork::press::{
+use flatwork::inside::press::{
     drawing::{Face, Path, Point, Rgb, Size, Step, Stroke},
     page::{
         About, Attachment, Bookmark, Document, Ink, Link, Mark, Node, NodeId, Owner, Page,

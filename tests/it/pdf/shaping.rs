@@ -1,6 +1,6 @@
 //! Words to glyphs, without layout: one line, one face.
 
-use flatwork::press::{
+use flatwork::inside::press::{
     drawing::{Face, Point},
     faces,
     page::{Glyph, Ink, Run},

@@ -2,12 +2,12 @@
 
 mod chance;
 
-use flatwork::input::book::diff::What;
-use flatwork::input::book::edit::{self, Edit, Wanted};
-use flatwork::input::book::import::{self, Change};
-use flatwork::input::book::{self, PriceBook};
-use flatwork::reading::{Node, Problems, Sources, caret, yaml};
-use flatwork::values::{Unit, UnitPrice};
+use flatwork::inside::input::book::diff::What;
+use flatwork::inside::input::book::edit::{self, Edit, Wanted};
+use flatwork::inside::input::book::import::{self, Change};
+use flatwork::inside::input::book::{self, PriceBook};
+use flatwork::inside::reading::{Node, Problems, Sources, caret, yaml};
+use flatwork::inside::values::{Unit, UnitPrice};
 
 use super::jobs::Dice;
 use chance::by_chance;

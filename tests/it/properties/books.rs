@@ -1,6 +1,6 @@
 //! Every job can be bought in either supplier world, and no way of selling loses a yard.
 
-use flatwork::costing::Offer;
+use flatwork::inside::costing::Offer;
 use rust_decimal::Decimal;
 
 use super::jobs;

@@ -4,8 +4,8 @@
 //! the three phrases `up to the next`, `up to a whole one`, `largest of`. Every figure that was
 //! rounded for showing carries half of its last place, so the answer is a range.
 
-use flatwork::trade::Quantity;
-use flatwork::values::Amount;
+use flatwork::inside::trade::Quantity;
+use flatwork::inside::values::Amount;
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
@@ -210,7 +210,7 @@ fn up(range: Range, step: Decimal) -> Range {
 
 /// How far the printed amount itself may be off.
 pub fn printed(amount: Amount) -> Decimal {
-    if amount.unit == flatwork::values::Unit::Dollar {
+    if amount.unit == flatwork::inside::values::Unit::Dollar {
         dec!(0.005)
     } else {
         dec!(0.00005)

@@ -1,8 +1,8 @@
 //! Causes of a difference between two estimates add up to it, however prices and rules move.
 
-use flatwork::costing::{Bought, Change, Prices, Totals, books, estimate, priced};
-use flatwork::reading::Problems;
-use flatwork::values::{Money, UnitPrice};
+use flatwork::inside::costing::{Bought, Change, Prices, Totals, books, estimate, priced};
+use flatwork::inside::reading::Problems;
+use flatwork::inside::values::{Money, UnitPrice};
 use rust_decimal::Decimal;
 
 use super::jobs::{self, Dice};

@@ -1,6 +1,6 @@
 //! More never costs less.
 
-use flatwork::costing::Offer;
+use flatwork::inside::costing::Offer;
 use rust_decimal::Decimal;
 
 use super::jobs::{self, Dice};

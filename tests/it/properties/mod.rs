@@ -15,7 +15,7 @@ mod totals;
 mod workings;
 
 use crate::support::{BOOK, BUSINESS, Shop};
-use flatwork::costing::Offer;
+use flatwork::inside::costing::Offer;
 
 thread_local! {
     /// The demo's business and book, read once for each test.

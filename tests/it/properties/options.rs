@@ -2,10 +2,10 @@
 
 use std::fmt::Write as _;
 
-use flatwork::costing::{Offer, Priced, sections};
-use flatwork::documents::offering::{self, Offering};
-use flatwork::documents::views::quote::QuoteView;
-use flatwork::input::job::Choice;
+use flatwork::inside::costing::{Offer, Priced, sections};
+use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::documents::views::quote::QuoteView;
+use flatwork::inside::input::job::Choice;
 use rust_decimal::Decimal;
 
 use super::SHOP;
@@ -213,7 +213,10 @@ fn bought(priced: &Priced) -> Vec<(String, Decimal, i64)> {
         .lines
         .iter()
         .map(|line| {
-            let quantity = line.quantity.as_ref().map(flatwork::trade::Quantity::value);
+            let quantity = line
+                .quantity
+                .as_ref()
+                .map(flatwork::inside::trade::Quantity::value);
             let quantity = quantity.unwrap_or_default().normalize();
             (line.title.clone(), quantity, line.money().as_cents())
         })

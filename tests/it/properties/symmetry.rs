@@ -1,6 +1,6 @@
 //! What does not matter: the order of the file, where the walk began, which way is north.
 
-use flatwork::costing::Offer;
+use flatwork::inside::costing::Offer;
 use rust_decimal::Decimal;
 
 use super::jobs::{self, Dice, Job, Shape};

@@ -1,8 +1,8 @@
 //! Everything adds up, to the cent.
 
-use flatwork::costing::{Cause, LineItem, Side, schedule, sections};
-use flatwork::input::business::Payment;
-use flatwork::values::{Money, Percent, rounding};
+use flatwork::inside::costing::{Cause, LineItem, Side, schedule, sections};
+use flatwork::inside::input::business::Payment;
+use flatwork::inside::values::{Money, Percent, rounding};
 use rust_decimal::Decimal;
 
 use super::jobs::Dice;

@@ -3,8 +3,8 @@
 use super::calculator::{printed, typed};
 use super::{each, jobs};
 use crate::support::{BOOK, BUSINESS, Shop, reachable, with};
-use flatwork::costing::Offer;
-use flatwork::trade::Working;
+use flatwork::inside::costing::Offer;
+use flatwork::inside::trade::Working;
 
 /// Margin instead of markup, both other taxes, a difficult site, a third of a yard, short loads
 /// by the order: the ways the demo does not go.

@@ -1,15 +1,15 @@
 //! Laws of a job's account, over random rows of records, after every one of them.
 
-use flatwork::documents::views::office::ledger;
-use flatwork::office::account::{Account, Answer, Billed};
-use flatwork::office::billing::{share_of, stages};
-use flatwork::office::record::{
+use flatwork::inside::documents::views::office::ledger;
+use flatwork::inside::office::account::{Account, Answer, Billed};
+use flatwork::inside::office::billing::{share_of, stages};
+use flatwork::inside::office::record::{
     Accepted, Bills, Change, Combination, Credit, Figures, Invoice, Payment, Pdf, Quote, RECORD,
     RULES, Record, Stage, What,
 };
-use flatwork::office::rules;
-use flatwork::office::text::{Cents, Day as Written, Number};
-use flatwork::values::{Day, Money};
+use flatwork::inside::office::rules;
+use flatwork::inside::office::text::{Cents, Day as Written, Number};
+use flatwork::inside::values::{Day, Money};
 use rust_decimal::Decimal;
 
 use crate::properties::jobs::Dice;

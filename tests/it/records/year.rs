@@ -6,19 +6,19 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use flatwork::documents::views::office::ledger;
-use flatwork::input::phrases::Share;
-use flatwork::input::progress as written;
-use flatwork::office::account::Account;
-use flatwork::office::billing::{share_of, stages};
-use flatwork::office::progress::{asked, progress};
-use flatwork::office::record::{
+use flatwork::inside::documents::views::office::ledger;
+use flatwork::inside::input::phrases::Share;
+use flatwork::inside::input::progress as written;
+use flatwork::inside::office::account::Account;
+use flatwork::inside::office::billing::{share_of, stages};
+use flatwork::inside::office::progress::{asked, progress};
+use flatwork::inside::office::record::{
     Accepted, Bills, Change, Credit, Figures, Invoice, Payment, Record, What,
 };
-use flatwork::office::rules;
-use flatwork::office::text::{Cents, Day as Written};
-use flatwork::reading::{Problems, Sources, yaml};
-use flatwork::values::{Day, Money};
+use flatwork::inside::office::rules;
+use flatwork::inside::office::text::{Cents, Day as Written};
+use flatwork::inside::reading::{Problems, Sources, yaml};
+use flatwork::inside::values::{Day, Money};
 
 use super::laws::{check, day, figures, quote, record};
 use crate::properties::jobs::Dice;

@@ -4,8 +4,8 @@ use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use crate::support::{BOOK, BUSINESS, desk, value, with};
-use flatwork::costing::Offer;
-use flatwork::values::rounding::to_places;
+use flatwork::inside::costing::Offer;
+use flatwork::inside::values::rounding::to_places;
 
 /// A job priced with only a percentage as allowance, and a small least order.
 #[track_caller]

@@ -7,7 +7,7 @@ use super::concrete::places;
 use crate::support::{BOOK, BUSINESS, desk, value, with};
 
 /// A slab of so many feet along its tied or doweled south side, with this kind in the book.
-fn pinned(feet: u32, edge: &str, kind: &str) -> flatwork::costing::Offer {
+fn pinned(feet: u32, edge: &str, kind: &str) -> flatwork::inside::costing::Offer {
     let book = with(
         BOOK,
         &[

@@ -4,7 +4,7 @@ use rust_decimal_macros::dec;
 
 use super::concrete::{places, with_allowance};
 use crate::support::{BOOK, BUSINESS, desk, value, with};
-use flatwork::tables::bulking::swell_percent;
+use flatwork::inside::tables::bulking::swell_percent;
 
 /// 500 × 12 ft × 2 in of stone at 2.2 ton a yard: 81.48 ton (computed here). A secondary
 /// page, chtrucking.net, rounds at each step and prints 222, 488, 41 and 82: not reproduced.
@@ -80,7 +80,7 @@ fn stone_with_compaction_in_its_factor() {
     );
 }
 
-fn hauled(loose: &str, load: &str, removed: &str) -> flatwork::costing::Offer {
+fn hauled(loose: &str, load: &str, removed: &str) -> flatwork::inside::costing::Offer {
     let soil = format!("soil: {{item: dump soil, loose: {loose}, load: {load} cu yd}}");
     let book = with(
         BOOK,

@@ -6,8 +6,8 @@ use rust_decimal_macros::dec;
 
 use super::concrete::{places, with_allowance};
 use crate::support::{BOOK, BUSINESS, desk, value, with};
-use flatwork::costing::{Cause, LineItem, Totals, estimate};
-use flatwork::values::Money;
+use flatwork::inside::costing::{Cause, LineItem, Totals, estimate};
+use flatwork::inside::values::Money;
 
 /// No overhead, no profit, no minimum, no rounding: `changes` are what the example asks.
 fn plain(changes: &[(&str, &str)]) -> String {

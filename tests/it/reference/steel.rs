@@ -4,10 +4,10 @@ use rust_decimal_macros::dec;
 
 use super::concrete::places;
 use crate::support::{BOOK, BUSINESS, desk, value, with};
-use flatwork::geometry::{Outline, panels};
-use flatwork::input::job::Choice;
-use flatwork::tables::joints::{Spacing, longest_spacing};
-use flatwork::values::Length;
+use flatwork::inside::geometry::{Outline, panels};
+use flatwork::inside::input::job::Choice;
+use flatwork::inside::tables::joints::{Spacing, longest_spacing};
+use flatwork::inside::values::Length;
 
 /// A driveway built for regression, every figure computed here from the rules of the
 /// reference: 20 × 36 ft × 4 in, 5 %, no. 4 at 18 in each way, 3 in cover, 20 ft stock, laps

@@ -4,8 +4,8 @@ mod plant;
 mod removal;
 mod words;
 
-use flatwork::costing::Offer;
-use flatwork::trade::order::{Need, NeedItem};
+use flatwork::inside::costing::Offer;
+use flatwork::inside::trade::order::{Need, NeedItem};
 use rust_decimal::Decimal;
 
 use crate::support::{BUSINESS, desk};

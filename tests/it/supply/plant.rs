@@ -1,6 +1,6 @@
 //! Trucks, charges, pumps and buggies.
 
-use flatwork::values::rounding::to_places;
+use flatwork::inside::values::rounding::to_places;
 use rust_decimal_macros::dec;
 
 use super::{bought, item, need, offer};
@@ -105,7 +105,8 @@ fn a_load_on_call_changes_the_fee_alone() {
         bought(&held, "exterior order"),
         bought(&plain, "exterior order")
     );
-    let direct = |offer: &flatwork::costing::Offer| offer.quoted().totals().direct.dollars();
+    let direct =
+        |offer: &flatwork::inside::costing::Offer| offer.quoted().totals().direct.dollars();
     assert_eq!(direct(&held) - direct(&plain), dec!(40));
     // No more waits than the last load carries.
     let all = offer("hold back: 25 cu yd", FAR_BANK);

@@ -1,6 +1,6 @@
 //! Breaking, sawing, digging, hauling; and the permit.
 
-use flatwork::costing::Offer;
+use flatwork::inside::costing::Offer;
 use rust_decimal_macros::dec;
 
 use super::{bought, offer};
@@ -110,7 +110,7 @@ fn a_round_pad_has_its_depth_beside_it() {
     // 9 ft × 9 ft × pi, a foot deep (ehow.co.uk, a secondary page: 9.4 cu yd).
     let solid = value(&offer, "pad in place");
     assert_eq!(
-        flatwork::values::rounding::to_places(solid, 4),
+        flatwork::inside::values::rounding::to_places(solid, 4),
         dec!(9.4248)
     );
 }

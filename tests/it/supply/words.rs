@@ -1,7 +1,7 @@
 //! What the customer reads of access, removal and the permit.
 
-use flatwork::documents::offering::{Offering, view};
-use flatwork::documents::views::quote::QuoteView;
+use flatwork::inside::documents::offering::{Offering, view};
+use flatwork::inside::documents::views::quote::QuoteView;
 
 use super::NINE_YARDS;
 use crate::support::{BUSINESS, FAR_BANK, desk};

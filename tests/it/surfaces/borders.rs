@@ -60,7 +60,7 @@ fn a_border_without_an_edge_is_asked_about() {
     );
     let desk = desk(&text, BUSINESS, BOOK);
     let offer = desk.offer();
-    let found = flatwork::advice::advice(flatwork::advice::Case {
+    let found = flatwork::inside::advice::advice(flatwork::inside::advice::Case {
         takeoff: &desk.takeoff,
         business: &desk.business,
         book: &desk.book,

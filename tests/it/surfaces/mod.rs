@@ -3,7 +3,7 @@
 mod borders;
 mod words;
 
-use flatwork::costing::Offer;
+use flatwork::inside::costing::Offer;
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
@@ -186,7 +186,7 @@ fn parts_of_the_job_carry_their_own_finish() {
             .any(|end| name.ends_with(end))
         {
             let owners: Vec<_> = need.shares.iter().map(|(section, _)| *section).collect();
-            let patio = flatwork::trade::order::Section::Slab(0);
+            let patio = flatwork::inside::trade::order::Section::Slab(0);
             assert!(
                 !owners.is_empty() && owners.iter().all(|one| *one == patio),
                 "{name}"

@@ -1,8 +1,8 @@
 //! What the customer reads of a surface, and what the owner hears of a finish nobody knows.
 
-use flatwork::costing::offer;
-use flatwork::documents::offering::{self, Offering};
-use flatwork::reading::Problems;
+use flatwork::inside::costing::offer;
+use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::reading::Problems;
 
 use super::{BOOK, job, lot, lot_with};
 use crate::support::{BUSINESS, Desk, desk, with};
@@ -71,7 +71,7 @@ fn seal_day(desk: &Desk) -> String {
             replaces: None,
             photos: &[],
         },
-        flatwork::press::drawing::Rgb(0, 0, 0),
+        flatwork::inside::press::drawing::Rgb(0, 0, 0),
     );
     let words = &figures["cure"].alternative;
     let at = words.find("Seal it").expect("a bar for sealing");
