@@ -8,6 +8,7 @@ mod compare;
 mod estimate;
 mod lines;
 mod offer;
+pub mod outcome;
 mod payments;
 mod prices;
 pub mod repricing;

@@ -37,6 +37,16 @@ impl Totals {
         }
     }
 
+    /// The sum of all lines down to this side.
+    pub const fn down_to(&self, side: Side) -> Money {
+        match side {
+            Side::Direct => self.direct,
+            Side::Indirect => self.cost,
+            Side::Price => self.price,
+            Side::Tax => self.total,
+        }
+    }
+
     /// Margin on the price before tax, exact; none where there is no price.
     pub fn margin(&self) -> Option<Decimal> {
         let price = self.price.dollars();

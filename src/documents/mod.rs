@@ -5,6 +5,7 @@
 
 pub mod billing;
 pub mod change;
+pub mod column;
 mod cost;
 pub mod cost_sheet;
 pub mod error;
@@ -14,6 +15,7 @@ pub mod offering;
 mod pages;
 mod quote;
 mod repriced;
+pub mod table;
 pub mod template;
 pub mod views;
 

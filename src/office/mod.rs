@@ -6,6 +6,7 @@
 //! nowhere. Amounts are whole cents, days have no time. No disk and no clock here.
 
 pub mod account;
+pub mod ageing;
 pub mod billing;
 pub mod cancellation;
 pub mod chain;
@@ -16,4 +17,7 @@ pub mod name;
 pub mod progress;
 pub mod record;
 pub mod rules;
+pub mod standing;
 pub mod text;
+pub mod win_rate;
+pub mod words;

@@ -2,13 +2,13 @@
 
 use super::desk::Desk;
 use crate::costing::{LineItem, Offer, Priced, Side};
-use crate::documents::views::office::{cause, side};
 use crate::documents::views::quote::QuoteView;
 use crate::input::book::{Basis, Class};
 use crate::input::phrases::Share;
 use crate::office::chain::hash;
 use crate::office::record::{ChoiceGroup, Combination, Figures, Input, Line, Pdf, Quote, Stage};
 use crate::office::text::{Cents, Day, Number};
+use crate::office::words::{cause, side};
 use crate::reading::Sources;
 use crate::trade::order::{Need, NeedItem};
 

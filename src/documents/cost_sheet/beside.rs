@@ -1,11 +1,10 @@
 //! What stands beside the cost: rules of buying, parts, choices, what was set, what to look at.
 
-use super::lines::two_places;
 use crate::costing::{BuyingRule, effects, sections};
+use crate::documents::offering::phrases::capital;
 use crate::documents::views::cost::{AdviceRow, BuyingRow, ChoiceRow, PartRow, SetRow};
-use crate::documents::views::office::{Sheet, every, margin};
+use crate::documents::views::office::{Sheet, two_places};
 use crate::reading::Problem;
-use crate::trade::Working;
 use crate::values::Money;
 
 /// What each rule costs; all of it is in the lines already.
@@ -71,17 +70,15 @@ pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<ChoiceRow> {
     if sheet.offer.by_choice.len() < 2 {
         return Vec::new();
     }
-    let floor = sheet.business.price.margin_floor.value.number();
     let rows = sheet.offer.by_choice.iter().map(|(choice, priced)| {
         let totals = priced.totals();
         let taken = sheet.taken(choice);
-        let held = totals.margin().map_or_else(
-            || "none".to_owned(),
-            |number| {
-                let below = if number < floor { ", below floor" } else { "" };
-                format!("{}{below}", margin(number, floor))
-            },
-        );
+        let margin = sheet.margin(&totals);
+        let below = if margin.is_below() {
+            ", below floor"
+        } else {
+            ""
+        };
         ChoiceRow {
             taken: if taken.is_empty() {
                 "Nothing, as quoted".to_owned()
@@ -90,7 +87,7 @@ pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<ChoiceRow> {
             },
             price: totals.price.plain(),
             total: totals.total.plain(),
-            margin: held,
+            margin: format!("{}{below}", margin.or_none()),
         }
     });
     rows.collect()
@@ -98,21 +95,14 @@ pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<ChoiceRow> {
 
 /// What the owner set, beside what was computed.
 pub(super) fn set(sheet: &Sheet<'_>) -> Vec<SetRow> {
-    let all = every(sheet.offer.quoted());
-    let rows = all.iter().filter_map(|quantity| match quantity.working() {
-        Working::Set {
-            computed, because, ..
-        } => Some(SetRow {
-            name: quantity.name().to_owned(),
-            set: quantity.amount().to_string(),
-            computed: two_places(computed.amount()).to_string(),
-            because: because.clone(),
-        }),
-        Working::Given(_) | Working::Shape { .. } | Working::Plan { .. } | Working::Rule { .. } => {
-            None
-        }
-    });
-    rows.collect()
+    let set = sheet.set_by_owner().into_iter();
+    set.map(|one| SetRow {
+        name: one.quantity.name().to_owned(),
+        set: one.quantity.amount().to_string(),
+        computed: two_places(one.computed.amount()).to_string(),
+        because: one.because,
+    })
+    .collect()
 }
 
 /// Advice in print: what, and the line it is about; `check` says what to do.
@@ -134,11 +124,7 @@ fn file_name(line: &str) -> String {
 
 /// A message of the terminal as a sentence: a capital, no backticks, a full stop.
 fn sentence(text: &str) -> String {
-    let plain = text.replace('`', "");
-    let mut chars = plain.chars();
-    let capital = chars.next().map_or_else(String::new, |first| {
-        first.to_uppercase().collect::<String>() + chars.as_str()
-    });
+    let capital = capital(&text.replace('`', ""));
     if capital.is_empty() || capital.ends_with(['.', '?', '!']) {
         capital
     } else {

@@ -1,8 +1,7 @@
 //! The crew's hours, task by task, and the days they become.
 
-use super::lines::two_places;
 use crate::documents::views::cost::HourRow;
-use crate::documents::views::office::Sheet;
+use crate::documents::views::office::{Sheet, two_places};
 use crate::input::business::Charge;
 use crate::trade::crew::TaskHours;
 use crate::trade::{Quantity, Working};
@@ -14,62 +13,47 @@ use rust_decimal::Decimal;
 /// Tasks, then travel, all together, and what is charged.
 pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
     let crew = &sheet.offer.quoted().needs.crew;
+    let rules = &sheet.business.crew;
+    let trips = crew.trips.amount().to_string();
+    let a_trip = |hours: &Quantity, each: String| {
+        let rate = set_or(hours, || format!("{each} h each"));
+        (trips.clone(), rate, number(hours))
+    };
     let mut rows: Vec<HourRow> = crew.tasks.iter().map(task).collect();
     if !crew.travel.value().is_zero() {
-        rows.push(HourRow {
-            kind: "plain".to_owned(),
-            task: "travel".to_owned(),
-            work: crew.trips.amount().to_string(),
-            rate: set_or(&crew.travel, || {
-                format!("{} h each", sheet.business.crew.travel.value.number())
-            }),
-            hours: number(&crew.travel),
-        });
+        let travel = a_trip(&crew.travel, rules.travel.value.number());
+        rows.push(row("plain", "travel", travel));
     }
-    rows.extend(crew.set_up.as_ref().map(|set_up| HourRow {
-        kind: "plain".to_owned(),
-        task: "set up and clean up".to_owned(),
-        work: crew.trips.amount().to_string(),
-        rate: set_or(set_up, || {
-            format!("{} h each", sheet.business.crew.set_up.value.number())
-        }),
-        hours: number(set_up),
-    }));
-    rows.push(HourRow {
-        kind: "sum".to_owned(),
-        task: "Hours worked out".to_owned(),
-        work: String::new(),
-        rate: String::new(),
-        hours: number(&crew.hours),
+    if let Some(set_up) = &crew.set_up {
+        let set_up = a_trip(set_up, rules.set_up.value.number());
+        rows.push(row("plain", "set up and clean up", set_up));
+    }
+    let worked = (String::new(), String::new(), number(&crew.hours));
+    rows.push(row("sum", "Hours worked out", worked));
+    let days = format!("{} × {}", crew.days.amount(), rules.people.value.number());
+    let rate = set_or(&crew.charged, || match rules.charge.value {
+        Charge::Hours => "as worked out".to_owned(),
+        Charge::CrewDays => format!("{} h a day", rules.hours_in_a_day.value.number()),
     });
-    rows.push(HourRow {
-        kind: "plain".to_owned(),
-        task: "Hours charged".to_owned(),
-        work: format!(
-            "{} × {}",
-            crew.days.amount(),
-            sheet.business.crew.people.value.number()
-        ),
-        rate: set_or(&crew.charged, || match sheet.business.crew.charge.value {
-            Charge::Hours => "as worked out".to_owned(),
-            Charge::CrewDays => format!(
-                "{} h a day",
-                sheet.business.crew.hours_in_a_day.value.number()
-            ),
-        }),
-        hours: number(&crew.charged),
-    });
+    let charged = (days, rate, number(&crew.charged));
+    rows.push(row("plain", "Hours charged", charged));
     rows
 }
 
-fn task(task: &TaskHours) -> HourRow {
+fn row(kind: &str, task: &str, (work, rate, hours): (String, String, String)) -> HourRow {
     HourRow {
-        kind: "plain".to_owned(),
-        task: task.name.clone(),
-        work: two_places(task.work.amount()).to_string(),
-        rate: set_or(&task.hours, || rate(&task.hours)),
-        hours: number(&task.hours),
+        kind: kind.to_owned(),
+        task: task.to_owned(),
+        work,
+        rate,
+        hours,
     }
+}
+
+fn task(task: &TaskHours) -> HourRow {
+    let work = two_places(task.work.amount()).to_string();
+    let rate = set_or(&task.hours, || rate(&task.hours));
+    row("plain", &task.name, (work, rate, number(&task.hours)))
 }
 
 fn number(quantity: &Quantity) -> String {
@@ -93,21 +77,18 @@ fn rate(hours: &Quantity) -> String {
     let parts = hours.parts();
     let named = |wanted: &dyn Fn(&str) -> bool| parts.iter().find(|part| wanted(part.name()));
     let much = named(&|name| name.ends_with(" rate"));
-    let per = named(&|name| name == "for each");
-    match (much, per) {
-        (Some(much), Some(per)) => {
-            let hours = if much.amount().unit == Unit::CrewHour {
-                "crew h"
-            } else {
-                "h"
-            };
-            let each = if per.value() == Decimal::ONE {
-                String::new()
-            } else {
-                format!(" per {}", per.amount().number())
-            };
-            format!("{} {hours}{each}", much.amount().number())
-        }
-        _ => String::new(),
-    }
+    let (Some(much), Some(per)) = (much, named(&|name| name == "for each")) else {
+        return String::new();
+    };
+    let hours = if much.amount().unit == Unit::CrewHour {
+        "crew h"
+    } else {
+        "h"
+    };
+    let each = if per.value() == Decimal::ONE {
+        String::new()
+    } else {
+        format!(" per {}", per.amount().number())
+    };
+    format!("{} {hours}{each}", much.amount().number())
 }

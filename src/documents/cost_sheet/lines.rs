@@ -3,63 +3,60 @@
 use crate::costing::LineItem;
 use crate::documents::views::cost::OrderRow;
 use crate::documents::views::office::takeoff::substance;
-use crate::documents::views::office::{Sheet, cause, numbered, unit};
+use crate::documents::views::office::{Sheet, cause, numbered, told_apart, two_places, unit};
 use crate::input::book::Class;
 use crate::trade::{Quantity, Working};
-use crate::values::Amount;
 
 /// A working longer than this says its rule instead; `explain` has it whole.
 const LONGEST: usize = 78;
 
 /// Class by class, each class named once.
 pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<OrderRow> {
-    let all: Vec<&LineItem> = numbered(&sheet.offer.quoted().lines)
-        .into_iter()
+    let all = numbered(&sheet.offer.quoted().lines).into_iter();
+    let direct: Vec<&LineItem> = all
         .map(|(_, line)| line)
         .filter(|line| line.class.is_some())
         .collect();
+    let titles = || direct.iter().map(|line| line.title.as_str());
     let mut rows = Vec::new();
     let mut before = None;
-    for line in &all {
+    for line in &direct {
         let first = before != line.class;
-        let alike = all.iter().filter(|other| other.title == line.title).count();
-        rows.push(row(line, first, before.is_some(), 1 < alike));
+        let told = told_apart(&line.title, &line.cause, titles());
+        rows.push(OrderRow {
+            kind: if first && before.is_some() {
+                "group"
+            } else {
+                "plain"
+            }
+            .to_owned(),
+            class: line.class.filter(|_| first).map_or("", heading).to_owned(),
+            item: match (told, line.class) {
+                // One wage, many tasks: the task says it.
+                (Some(_), Some(Class::Labor)) => cause(&line.cause),
+                (told, _) => told.unwrap_or_else(|| line.title.clone()),
+            },
+            ..row(line)
+        });
         before = line.class;
     }
     rows
 }
 
-fn row(line: &LineItem, first: bool, white: bool, twins: bool) -> OrderRow {
+fn row(line: &LineItem) -> OrderRow {
     let quantity = line.quantity.as_ref();
+    let amount = quantity.map(Quantity::amount);
+    let price = line.price.as_ref().map(|dated| dated.price.to_string());
     OrderRow {
-        kind: if first && white { "group" } else { "plain" }.to_owned(),
-        class: line.class.filter(|_| first).map_or("", heading).to_owned(),
-        item: match line.class {
-            // One wage, many tasks: the task says it.
-            Some(Class::Labor) if twins => cause(&line.cause),
-            _ if twins => format!("{} ({})", line.title, cause(&line.cause)),
-            _ => line.title.clone(),
-        },
         working: quantity.map_or_else(|| line.amount.shown(), working),
-        quantity: quantity
-            .map(|quantity| two_places(quantity.amount()).number())
+        quantity: amount
+            .map(|one| two_places(one).number())
             .unwrap_or_default(),
-        unit: quantity
-            .map(|quantity| unit(quantity.amount()))
-            .unwrap_or_default(),
-        price: line
-            .price
-            .as_ref()
-            .map(|dated| dated.price.to_string())
-            .unwrap_or_default(),
+        unit: amount.map(unit).unwrap_or_default(),
+        price: price.unwrap_or_default(),
         amount: line.money().plain(),
+        ..OrderRow::default()
     }
-}
-
-/// Enough to read; `takeoff` has all places.
-pub(super) fn two_places(amount: Amount) -> Amount {
-    let value = crate::values::rounding::to_places(amount.value, 2);
-    Amount::new(value, amount.unit)
 }
 
 /// The working where it is short, else the rule it follows.

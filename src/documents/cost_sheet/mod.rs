@@ -11,7 +11,7 @@ mod rise;
 use std::collections::BTreeMap;
 
 use super::views::cost::{CostView, KeyFigure};
-use super::views::office::{Sheet, margin};
+use super::views::office::Sheet;
 use super::views::quote::FileFacts;
 use crate::costing::{Sensitivity, sensitivity};
 use crate::press::drawing::{Drawing, Rgb};
@@ -100,36 +100,28 @@ fn facts(sheet: &Sheet<'_>) -> String {
 
 fn figures(sheet: &Sheet<'_>) -> Vec<KeyFigure> {
     let totals = sheet.offer.quoted().totals();
-    let floor = sheet.business.price.margin_floor.value;
-    let held = totals.margin();
-    let below = held.is_some_and(|number| number < floor.number());
-    let figure = |label: String, amount: String| KeyFigure { label, amount };
-    let fixed = sheet.takeoff.fixed_price.is_some();
+    let margin = sheet.margin(&totals);
+    let figure = |label: &str, amount: String| KeyFigure {
+        label: label.to_owned(),
+        amount,
+    };
+    let price = if sheet.takeoff.fixed_price.is_some() {
+        "Price before tax, fixed by you"
+    } else {
+        "Price before tax"
+    };
+    let against = if margin.is_below() {
+        "BELOW the floor of"
+    } else {
+        "floor"
+    };
     vec![
+        figure(price, totals.price.to_string()),
+        figure("Our cost", totals.cost.to_string()),
+        figure("Profit", (totals.price - totals.cost).to_string()),
         figure(
-            if fixed {
-                "Price before tax, fixed by you"
-            } else {
-                "Price before tax"
-            }
-            .to_owned(),
-            totals.price.to_string(),
-        ),
-        figure("Our cost".to_owned(), totals.cost.to_string()),
-        figure(
-            "Profit".to_owned(),
-            (totals.price - totals.cost).to_string(),
-        ),
-        figure(
-            if below {
-                format!("Margin, BELOW the floor of {floor}")
-            } else {
-                format!("Margin, floor {floor}")
-            },
-            held.map_or_else(
-                || "none".to_owned(),
-                |number| margin(number, floor.number()),
-            ),
+            &format!("Margin, {against} {}", margin.floor),
+            margin.or_none(),
         ),
     ]
 }

@@ -29,32 +29,25 @@ pub(super) fn price(sheet: &Sheet<'_>) -> Vec<PriceRow> {
     let of_side = |side: Side| quoted.lines.iter().filter(move |line| line.side == side);
     let mut rows = Vec::new();
     for class in Class::ALL {
-        let of_class: Vec<Money> = of_side(Side::Direct)
-            .filter(|line| line.class == Some(class))
-            .map(LineItem::money)
-            .collect();
-        if !of_class.is_empty() {
-            rows.push(row(
-                "plain",
-                heading(class),
-                of_class.into_iter().sum(),
-                true,
-            ));
+        let of_class = || of_side(Side::Direct).filter(|line| line.class == Some(class));
+        if of_class().next().is_some() {
+            let sum = of_class().map(LineItem::money).sum();
+            rows.push(row("plain", heading(class), sum, true));
         }
     }
-    rows.push(row("sum", "Direct cost", totals.direct, true));
-    rows.extend(
-        of_side(Side::Indirect).map(|line| row("plain", &label(sheet, line), line.money(), true)),
-    );
-    rows.push(row("sum", "Our cost", totals.cost, true));
-    rows.extend(
-        of_side(Side::Price).map(|line| row("plain", &label(sheet, line), line.money(), true)),
-    );
-    rows.push(row("sum", "Price before tax", totals.price, true));
-    rows.extend(
-        of_side(Side::Tax).map(|line| row("plain", &label(sheet, line), line.money(), false)),
-    );
-    rows.push(row("sum", "Total on the quote", totals.total, false));
+    for (side, sum) in [
+        (Side::Direct, "Direct cost"),
+        (Side::Indirect, "Our cost"),
+        (Side::Price, "Price before tax"),
+        (Side::Tax, "Total on the quote"),
+    ] {
+        let shared = side != Side::Tax;
+        if side != Side::Direct {
+            let lines = of_side(side);
+            rows.extend(lines.map(|line| row("plain", &label(sheet, line), line.money(), shared)));
+        }
+        rows.push(row("sum", sum, totals.down_to(side), shared));
+    }
     rows
 }
 

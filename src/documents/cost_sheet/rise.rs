@@ -5,8 +5,7 @@ use crate::costing::{Sensitivity, together};
 use crate::documents::figures::rise::{RiseBar, RiseView, rise as drawn};
 use crate::documents::views::cost::{Rise, RiseRow};
 use crate::documents::views::office::Sheet;
-use crate::documents::views::office::margin;
-use crate::documents::views::office::rise::{asked, room, title};
+use crate::documents::views::office::rise::{asked, held, prices, room, title};
 use crate::press::drawing::{Drawing, Rgb};
 
 /// Items that get a bar and a row of their own; the rest shares one.
@@ -61,39 +60,16 @@ fn rest(sheet: &Sheet<'_>, others: &[Sensitivity]) -> Option<Sensitivity> {
 }
 
 fn row(sheet: &Sheet<'_>, item: String, one: &Sensitivity) -> RiseRow {
-    let last = one.rises.last();
+    let last = one.rises.last().map(|rise| rise.repriced);
     RiseRow {
         item,
-        price: prices(sheet, one),
+        price: prices(sheet, one).join(", "),
         more: one.rises.iter().map(|rise| rise.more.plain()).collect(),
-        cost: last
-            .map(|rise| rise.repriced.cost.plain())
-            .unwrap_or_default(),
-        then: last
-            .map(|rise| rise.repriced.price.plain())
-            .unwrap_or_default(),
-        margin: held(sheet, one),
-        room: room(one.room),
+        cost: last.map(|totals| totals.cost.plain()).unwrap_or_default(),
+        then: last.map(|totals| totals.price.plain()).unwrap_or_default(),
+        margin: held(sheet, one).shown().unwrap_or_default(),
+        room: one.room.map(room).unwrap_or_default(),
     }
-}
-
-fn held(sheet: &Sheet<'_>, one: &Sensitivity) -> String {
-    let floor = sheet.business.price.margin_floor.value.number();
-    let held = one.rises.last().and_then(|rise| rise.held.margin());
-    held.map(|number| margin(number, floor)).unwrap_or_default()
-}
-
-fn prices(sheet: &Sheet<'_>, one: &Sensitivity) -> String {
-    let mut found: Vec<String> = Vec::new();
-    for day in sheet.days {
-        for dated in one.items.iter().filter_map(|key| day.get(key)) {
-            let price = dated.price.to_string();
-            if !found.contains(&price) {
-                found.push(price);
-            }
-        }
-    }
-    found.join(", ")
 }
 
 /// The dearest items one by one, and all others at once.
@@ -105,8 +81,8 @@ pub(super) fn figure(sheet: &Sheet<'_>, found: &[Sensitivity], accent: Rgb) -> D
             name,
             dollars: more.dollars(),
             amount: more.plain(),
-            margin: held(sheet, one),
-            room: room(one.room),
+            margin: held(sheet, one).shown().unwrap_or_default(),
+            room: one.room.map(room).unwrap_or_default(),
             rest,
         }
     };

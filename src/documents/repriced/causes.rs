@@ -1,6 +1,9 @@
 //! Why: the largest causes over all quotes, and the rest in one row.
 
-use crate::documents::views::office::reprice::Together;
+use crate::costing::outcome::{CauseGroup, CommonCause};
+use crate::documents::offering::phrases::capital;
+use crate::documents::views::office::counted;
+use crate::documents::views::office::reprice::{class, group};
 use crate::documents::views::reprice_page::CauseRow;
 use crate::values::Money;
 
@@ -9,7 +12,7 @@ use crate::values::Money;
 const ALONE: [usize; 4] = [12, 8, 5, 12];
 
 /// The table with more causes and with fewer; none where nothing changed.
-pub(super) fn versions(causes: &[Together]) -> Vec<Vec<CauseRow>> {
+pub(super) fn versions(causes: &[CommonCause]) -> Vec<Vec<CauseRow>> {
     if causes.is_empty() {
         return Vec::new();
     }
@@ -17,34 +20,31 @@ pub(super) fn versions(causes: &[Together]) -> Vec<Vec<CauseRow>> {
 }
 
 /// The largest causes in the order they are told, one row for all others, and the sum.
-fn told(causes: &[Together], alone: usize) -> Vec<CauseRow> {
+fn told(causes: &[CommonCause], alone: usize) -> Vec<CauseRow> {
     let sum: Money = causes.iter().map(|cause| cause.by).sum();
     let (shown, others) = parted(causes.to_vec(), alone);
     let mut rows: Vec<CauseRow> = Vec::new();
-    let mut before = "";
+    let mut before: Option<CauseGroup> = None;
     for cause in &shown {
-        let first = before != cause.group;
+        let first = before != Some(cause.group);
         rows.push(CauseRow {
-            kind: if first && !before.is_empty() {
+            kind: if first && before.is_some() {
                 "group"
             } else {
                 "plain"
             }
             .to_owned(),
             group: if first {
-                heading(cause.group)
+                capital(group(cause.group))
             } else {
                 String::new()
             },
             cause: cause.title.clone(),
-            class: cause.class.to_owned(),
-            quotes: match cause.quotes {
-                1 => "1 quote".to_owned(),
-                many => format!("{many} quotes"),
-            },
+            class: class(cause).to_owned(),
+            quotes: counted(cause.quotes, "quote", "quotes"),
             sum: cause.by.plain(),
         });
-        before = cause.group;
+        before = Some(cause.group);
     }
     let last = |kind: &str, group: String, sum: Money| CauseRow {
         kind: kind.to_owned(),
@@ -66,7 +66,7 @@ fn told(causes: &[Together], alone: usize) -> Vec<CauseRow> {
 }
 
 /// One cause alone is no rest: it stands by itself.
-fn parted(causes: Vec<Together>, most: usize) -> (Vec<Together>, Vec<Together>) {
+fn parted(causes: Vec<CommonCause>, most: usize) -> (Vec<CommonCause>, Vec<CommonCause>) {
     if causes.len() <= most + 1 {
         return (causes, Vec::new());
     }
@@ -81,15 +81,8 @@ fn parted(causes: Vec<Together>, most: usize) -> (Vec<Together>, Vec<Together>) 
         .into_iter()
         .enumerate()
         .partition(|(at, _)| alone.contains(at));
-    let causes = |parted: Vec<(usize, Together)>| parted.into_iter().map(|(_, cause)| cause);
+    let causes = |parted: Vec<(usize, CommonCause)>| parted.into_iter().map(|(_, cause)| cause);
     (causes(shown).collect(), causes(others).collect())
-}
-
-fn heading(group: &str) -> String {
-    let mut letters = group.chars();
-    letters.next().map_or_else(String::new, |first| {
-        first.to_uppercase().collect::<String>() + letters.as_str()
-    })
 }
 
 #[cfg(test)]
@@ -98,8 +91,14 @@ mod tests {
 
     #[test]
     fn every_version_names_the_largest_and_adds_up() {
-        let causes: Vec<Together> = (1..=20)
-            .map(|cents| Together::of("prices", &format!("cause {cents}"), Money::cents(-cents)))
+        let causes: Vec<CommonCause> = (1..=20)
+            .map(|cents| {
+                CommonCause::of(
+                    CauseGroup::Prices,
+                    &format!("cause {cents}"),
+                    Money::cents(-cents),
+                )
+            })
             .collect();
         let sizes = [12, 8, 5, 12];
         for (rows, alone) in versions(&causes).iter().zip(sizes) {

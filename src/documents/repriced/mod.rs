@@ -1,6 +1,6 @@
 //! From re-priced quotes to the office's page: finished strings, and a bar for each quote.
 //!
-//! Sums are those of the text answer (`views::office::reprice`); only `lines` knows its rows.
+//! Sums and verdicts are those of the text answer (`views::office::reprice`).
 
 mod beside;
 mod causes;
@@ -11,13 +11,14 @@ use std::collections::BTreeMap;
 use rust_decimal::Decimal;
 
 use self::beside::beside;
-use self::lines::{Line, figures, lines, quote};
+use self::lines::{figures, quote};
 use super::error::DocumentError;
 use super::pages::{Paged, pages};
 use super::template::Template;
-use super::views::office::reprice::{Answer, Row, Standing, exposure};
+use super::views::office::counted;
 use super::views::quote::FileFacts;
 use super::views::reprice_page::{Exposure, RepricePage};
+use crate::costing::outcome::{Answer, Finding, exposure};
 use crate::costing::repricing::Supposed;
 use crate::press::drawing::{Drawing, Rgb};
 use crate::press::layout::style::Look;
@@ -55,8 +56,11 @@ pub fn repriced_document(
 }
 
 fn page(answer: &Answer, asked: &Asked, accent: Rgb) -> (RepricePage, BTreeMap<String, Drawing>) {
-    let rows = answer.rows(asked.today);
-    let lines = lines(&rows);
+    let findings = answer.findings(asked.today);
+    let notes = findings.iter().flat_map(|one| {
+        let notes = one.quote.notes.iter();
+        notes.map(|words| (one.quote.number.as_str(), words.as_str()))
+    });
     let day = asked.today.long();
     let causes = answer.together();
     let view = RepricePage {
@@ -76,11 +80,11 @@ fn page(answer: &Answer, asked: &Asked, accent: Rgb) -> (RepricePage, BTreeMap<S
         .to_owned(),
         facts: facts(asked),
         exposures: vec![
-            of_standing(&rows, &lines, true),
-            of_standing(&rows, &lines, false),
+            of_standing(&findings, true),
+            of_standing(&findings, false),
         ],
-        quotes: lines.iter().enumerate().map(quote).collect(),
-        no_quotes: if lines.is_empty() {
+        quotes: findings.iter().enumerate().map(quote).collect(),
+        no_quotes: if findings.is_empty() {
             "There is no quote to price: none is open, and no signed work waits for its pour."
                 .to_owned()
         } else {
@@ -93,10 +97,10 @@ fn page(answer: &Answer, asked: &Asked, accent: Rgb) -> (RepricePage, BTreeMap<S
         }
         .to_owned(),
         causes: causes::versions(&causes),
-        notes: beside(lines.iter().flat_map(Line::said)),
+        notes: beside(notes),
         left_out: beside(answer.left_out().into_iter()),
     };
-    (view, figures(&lines, accent))
+    (view, figures(&findings, accent))
 }
 
 /// The day, the books and the supposition in plain words.
@@ -126,32 +130,35 @@ fn facts(asked: &Asked) -> String {
 }
 
 /// What quotes of one standing cost more, and how many of them bleed.
-fn of_standing(rows: &[Row<'_>], lines: &[Line<'_>], open: bool) -> Exposure {
-    let by = exposure(rows, open);
-    let (whose, what) = if open {
-        ("Open quotes cost", "open quote")
+fn of_standing(findings: &[Finding<'_>], open: bool) -> Exposure {
+    let by = exposure(findings, open);
+    let (whose, one, many) = if open {
+        ("Open quotes cost", "open quote", "open quotes")
     } else {
-        ("Signed work, not yet poured, costs", "signed job")
+        (
+            "Signed work, not yet poured, costs",
+            "signed job",
+            "signed jobs",
+        )
     };
     let (more, amount) = if by < Money::ZERO {
         ("less", -by)
     } else {
         ("more", by)
     };
-    let of = || {
-        lines
-            .iter()
-            .filter(|line| (line.standing == Standing::Open) == open)
-    };
-    let (all, below) = (of().count(), of().filter(|line| line.bleeds()).count());
-    let s = if all == 1 { "" } else { "s" };
+    let of = || findings.iter().filter(|one| one.is_open() == open);
+    let (all, below) = (
+        of().count(),
+        of().filter(|one| one.is_below_floor()).count(),
+    );
+    let counted = counted(all, one, many);
     Exposure {
         label: format!("{whose} you {more} by"),
         amount: amount.to_string(),
         note: match (all, below) {
-            (0, _) => format!("no {what}s"),
-            (_, 0) => format!("{all} {what}{s}, none below your floor"),
-            _ => format!("{all} {what}{s}, {below} below your floor"),
+            (0, _) => format!("no {many}"),
+            (_, 0) => format!("{counted}, none below your floor"),
+            _ => format!("{counted}, {below} below your floor"),
         },
     }
 }

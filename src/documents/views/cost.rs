@@ -45,7 +45,7 @@ pub struct KeyFigure {
 }
 
 /// One line of direct cost.
-#[derive(Clone, Debug, Serialize)]
+#[derive(Clone, Debug, Default, Serialize)]
 pub struct OrderRow {
     pub kind: String,
     /// "Materials" on the first line of a class, else empty.

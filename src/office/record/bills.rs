@@ -1,5 +1,6 @@
 //! Change orders, invoices, credits and money, as records hold them.
 
+use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 
 use super::super::name::Event;
@@ -53,6 +54,14 @@ pub struct ChangeWork {
     pub cost: Cents,
     pub price: Cents,
     pub lines: Vec<Line>,
+}
+
+impl ChangeWork {
+    /// In percent of the price, where there is one.
+    pub fn margin(&self) -> Option<Decimal> {
+        let (cost, price) = (self.cost.0.dollars(), self.price.0.dollars());
+        (Decimal::ZERO < price).then(|| (price - cost) / price * Decimal::ONE_HUNDRED)
+    }
 }
 
 /// A bill.

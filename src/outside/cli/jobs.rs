@@ -5,13 +5,14 @@ use std::process::ExitCode;
 
 use super::target::{In, Target, shown};
 use super::{Format, say};
-use crate::documents::views::office::late;
-use crate::documents::views::office::ledger::{self, Line};
-use crate::documents::views::office::win_rate;
+use crate::documents::views::office::ledger;
 use crate::office::account::Account;
+use crate::office::ageing::{self, OpenInvoice};
 use crate::office::late::Late;
+use crate::office::standing::{Standing, standing};
+use crate::office::win_rate;
 use crate::outside::cabinet::{self, Row};
-use crate::outside::{exports, files, kept};
+use crate::outside::{files, kept};
 use crate::reading::{Problems, Sources};
 use crate::values::Day;
 
@@ -42,61 +43,41 @@ pub(super) struct Jobs {
 
 pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
     let format = arguments.overview.format;
-    with_rows(&arguments.overview, |rows, today| {
+    with_accounts(&arguments.overview, |jobs, today| {
         if arguments.win_rate {
-            let accounts: Vec<Account<'_>> = rows
-                .values()
-                .map(|row| Account::replay(&row.records))
-                .collect();
+            let accounts: Vec<Account<'_>> = jobs.values().cloned().collect();
             let rates = win_rate::rates(&accounts, today);
-            return match format {
-                Format::Text => win_rate::text(&rates),
-                Format::Json => exports::ledger::win_rate_json(&rates),
-                Format::Csv => exports::ledger::win_rate_csv(&rates),
-            };
+            return format.told(&ledger::win_rates(), &rates, || {
+                ledger::win_rates().lines(&rates).join("\n") + "\n"
+            });
         }
-        let lines: Vec<Line> = rows
-            .iter()
-            .filter_map(|(number, row)| ledger::line(number, &Account::replay(&row.records), today))
-            .filter(|line| {
-                arguments
-                    .state
-                    .as_ref()
-                    .is_none_or(|state| line.state == state)
-            })
+        let jobs = jobs.iter();
+        let mut found: Vec<Standing<'_>> = jobs
+            .filter_map(|(number, account)| standing(number, account, today))
             .collect();
-        match format {
-            Format::Text => ledger::overview(&lines),
-            Format::Json => exports::ledger::jobs_json(&lines),
-            Format::Csv => exports::ledger::jobs_csv(&lines),
+        if let Some(state) = &arguments.state {
+            found.retain(|job| job.state.name() == state);
         }
+        format.told(&ledger::jobs(), &found, || ledger::overview(&found))
     })
 }
 
 pub(super) fn owed(arguments: &Overview) -> ExitCode {
-    with_rows(arguments, |rows, today| {
-        let accounts: BTreeMap<String, Account<'_>> = rows
-            .iter()
-            .map(|(number, row)| (number.clone(), Account::replay(&row.records)))
-            .collect();
-        let open = ledger::open(&accounts, today);
-        match arguments.format {
-            Format::Text => {
-                let charges: Vec<_> = accounts
-                    .iter()
-                    .flat_map(|(number, account)| charges(number, account, today))
-                    .collect();
-                ledger::owed(&open) + &late::told(&charges, today)
-            }
-            Format::Json => exports::ledger::owed_json(&open),
-            Format::Csv => exports::ledger::owed_csv(&open),
-        }
+    with_accounts(arguments, |jobs, today| {
+        let jobs = || jobs.iter();
+        let open = jobs().flat_map(|(number, account)| ageing::open(number, account, today));
+        let open: Vec<OpenInvoice> = open.collect();
+        arguments.format.told(&ledger::invoices(), &open, || {
+            let late = jobs().flat_map(|(number, account)| charges(number, account, today));
+            ledger::owed(&open) + &ledger::late(&late.collect::<Vec<_>>(), today)
+        })
     })
 }
 
-fn with_rows(
+/// Every job on record, by number.
+fn with_accounts(
     arguments: &Overview,
-    show: impl FnOnce(&BTreeMap<String, Row>, Day) -> String,
+    show: impl FnOnce(&BTreeMap<String, Account<'_>>, Day) -> String,
 ) -> ExitCode {
     let mut problems = Problems::default();
     let done = arguments.place.home(&mut problems).and_then(|home| {
@@ -105,16 +86,18 @@ fn with_rows(
         let rows: BTreeMap<String, Row> = names
             .iter()
             .map(|(number, names)| {
-                (
-                    number.to_string(),
-                    cabinet::row(&folder, names, &mut problems),
-                )
+                let row = cabinet::row(&folder, names, &mut problems);
+                (number.to_string(), row)
             })
             .collect();
         if !problems.is_empty() {
             return None;
         }
-        say(&show(&rows, arguments.on.unwrap_or_else(files::today)));
+        let accounts = rows
+            .iter()
+            .map(|(number, row)| (number.clone(), Account::replay(&row.records)))
+            .collect();
+        say(&show(&accounts, arguments.on.unwrap_or_else(files::today)));
         Some(())
     });
     shown(done, &problems, &Sources::default())
@@ -130,13 +113,13 @@ pub(super) fn statement(arguments: &Statement) -> ExitCode {
     arguments.target.look(|case| {
         say(&ledger::statement(case.number, case.account));
         let charges = charges(case.number, case.account, case.day);
-        say(&late::told(&charges, case.day));
+        say(&ledger::late(&charges, case.day));
     })
 }
 
 /// By the terms the customer signed: those of the business file that the quote kept.
 fn charges(number: &str, account: &Account<'_>, today: Day) -> Vec<(String, Late)> {
     let rule = kept::business(account).and_then(|business| business.invoices.late_charge);
-    rule.map(|rule| late::charges(number, account, today, rule))
+    rule.map(|rule| ageing::charges(number, account, today, rule))
         .unwrap_or_default()
 }

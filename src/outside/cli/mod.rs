@@ -32,6 +32,7 @@ use sheet::{Chosen, with_sheet, with_sheets};
 use super::cabinet::NotFiled;
 use super::desk::{self, Desk};
 use super::files::records::Held;
+use crate::documents::column::{Columns, json};
 use crate::office::name::Name;
 use crate::office::rules::Refusal;
 use crate::reading::{Problem, Problems, Sources, caret};
@@ -116,6 +117,22 @@ enum Format {
     Text,
     Json,
     Csv,
+}
+
+impl Format {
+    /// Rows in this format; text has a way of its own.
+    fn told<T>(
+        self,
+        columns: &Columns<'_, T>,
+        rows: &[T],
+        text: impl FnOnce() -> String,
+    ) -> String {
+        match self {
+            Self::Text => text(),
+            Self::Json => json(&columns.objects(rows)),
+            Self::Csv => columns.csv(rows),
+        }
+    }
 }
 
 /// Exit status: 0 fine, 1 problems found in the input, 2 could not run.

@@ -5,7 +5,7 @@ use std::path::Path;
 
 use super::issue::{Plan, issue};
 use super::say;
-use crate::documents::views::office::reprice::{Answer, Standing};
+use crate::costing::outcome::{Answer, Standing};
 use crate::office::record::{Quote, What};
 use crate::outside::desk::Desk;
 use crate::outside::repricing::Found;
@@ -35,7 +35,7 @@ pub(super) fn chosen(
     problems: &mut Problems,
 ) -> Vec<String> {
     let recorded: BTreeSet<String> = found.iter().filter_map(number).collect();
-    let rows = answer.rows(today);
+    let rows = answer.findings(today);
     let open = || {
         let open = rows
             .iter()

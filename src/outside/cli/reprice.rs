@@ -9,8 +9,9 @@ use super::paper::print;
 use super::reissue::{Reissue, chosen, reissue};
 use super::target::shown;
 use super::{Format, say};
+use crate::costing::outcome::Answer;
 use crate::costing::repricing::{Supposed, WhatIf};
-use crate::documents::views::office::reprice::{self, Answer};
+use crate::documents::views::office::reprice;
 use crate::documents::{Asked, DocumentError, repriced_document};
 use crate::input::book::{self, PriceBook, unknown_item};
 use crate::input::business;
@@ -137,7 +138,7 @@ fn all(
     say(&match arguments.format {
         Format::Text => reprice::text(&answer, question.today, arguments.why),
         Format::Json => exports::reprice::json(&answer, question.today),
-        Format::Csv => exports::reprice::csv(&answer, question.today),
+        Format::Csv => reprice::quotes().csv(&answer.findings(question.today)),
     });
     if let Some(path) = page {
         say(&format!("\npage  {}\n", path.display()));

@@ -3,8 +3,8 @@
 use serde_json::{Value, json};
 
 use super::money;
-use super::table::{Cell, head, or_nothing, written};
-use crate::costing::{Cause, Change, Joined};
+use crate::costing::{Books, Cause, Change, Joined};
+use crate::documents::column::{self, Column, Columns, Reader};
 use crate::documents::views::office::books::{difference, joined};
 use crate::documents::views::office::{Sheet, cause, side};
 use crate::input::book::Class;
@@ -12,53 +12,39 @@ use crate::values::Money;
 
 /// The comparison as JSON, indented, ending in a line break.
 pub fn json(sheets: &[Sheet<'_>]) -> String {
-    let books: Vec<Value> = sheets
-        .iter()
-        .map(|sheet| {
-            json!({
-                "book": sheet.book.name,
-                "file": sheet.sources.name(sheet.book.place.file),
-                "totals": super::cost::totals(&sheet.offer.quoted().totals()),
-            })
+    let books = sheets.iter().map(|sheet| {
+        json!({
+            "book": sheet.book.name,
+            "file": sheet.sources.name(sheet.book.place.file),
+            "totals": super::cost::totals(&sheet.offer.quoted().totals()),
         })
-        .collect();
-    let lines: Vec<Value> = joined(sheets).iter().map(line).collect();
-    let differences: Vec<Value> = sheets
-        .iter()
-        .skip(1)
-        .map(|other| {
-            let found = difference(&sheets[0], other);
-            json!({
-                "book": other.book.name,
-                "prices": changes(&found.prices),
-                "rules": changes(&found.rules),
-                "added": changes(&found.added),
-            })
+    });
+    let columns = columns(&[]);
+    let lines = joined(sheets).into_iter().map(|line| {
+        let mut value = columns.object(&line);
+        value["amounts"] = line.amounts.iter().copied().map(money).collect();
+        value
+    });
+    let differences = sheets.iter().skip(1).map(|other| {
+        let found = difference(&sheets[0], other);
+        json!({
+            "book": other.book.name,
+            "prices": changes(&found.prices),
+            "rules": changes(&found.rules),
+            "added": changes(&found.added),
         })
-        .collect();
-    let value = json!({
+    });
+    column::json(&json!({
         "job": sheets[0].takeoff.name,
         "customer": sheets[0].takeoff.customer.name,
         "quoted": sheets[0].quoted.to_string(),
-        "books": books,
-        "lines": lines,
-        "differences": differences,
-    });
-    format!("{value:#}\n")
+        "books": books.collect::<Vec<_>>(),
+        "lines": lines.collect::<Vec<_>>(),
+        "differences": differences.collect::<Vec<_>>(),
+    }))
 }
 
-fn line(line: &Joined) -> Value {
-    let amounts: Vec<Value> = line.amounts.iter().map(|amount| money(*amount)).collect();
-    json!({
-        "cause": cause(&line.cause),
-        "title": line.title,
-        "class": line.class.map(Class::name),
-        "side": side(line.side),
-        "amounts": amounts,
-    })
-}
-
-fn changes(changes: &[Change]) -> Vec<Value> {
+fn changes(changes: &[Change]) -> Value {
     let change = |change: &Change| {
         json!({
             "cause": cause(&change.cause),
@@ -74,33 +60,38 @@ fn changes(changes: &[Change]) -> Vec<Value> {
 /// The lines as CSV: an amount for each book, and for each further book what its prices,
 /// its rules and what follows from them change in that line.
 pub fn csv(sheets: &[Sheet<'_>]) -> String {
-    let mut names = head(&["cause", "title", "class", "side"]);
-    names.extend((1..=sheets.len()).map(|i| format!("amount_{i}")));
-    for i in 2..=sheets.len() {
-        names.extend(["prices", "rules", "added", "difference"].map(|what| format!("{what}_{i}")));
+    let others = sheets.iter().skip(1);
+    let found: Vec<Books> = others.map(|other| difference(&sheets[0], other)).collect();
+    columns(&found).csv(&joined(sheets))
+}
+
+/// `others` are the books after the first, by how they differ from it.
+fn columns<'a>(others: &'a [Books]) -> Columns<'a, Joined<'a>> {
+    type Of<'a> = Column<'a, Joined<'a>>;
+    const CSV: &[Reader] = &[Reader::Csv];
+    let mut columns = vec![
+        Of::left("cause", |line| cause(&line.cause)),
+        Of::left("title", |line| line.title),
+        Of::left("class", |line| line.class.map(Class::name)),
+        Of::left("side", |line| side(line.side)),
+    ];
+    for i in 0..=others.len() {
+        columns.push(Of::right(format!("amount_{}", i + 1), move |line| line.amounts[i]).only(CSV));
     }
-    let found: Vec<_> = sheets
-        .iter()
-        .skip(1)
-        .map(|other| difference(&sheets[0], other))
-        .collect();
-    let rows = joined(sheets).into_iter().map(|line| {
-        let mut row = vec![
-            Cell::text(cause(&line.cause)),
-            Cell::text(line.title),
-            or_nothing(line.class, |class| Cell::text(class.name())),
-            Cell::text(side(line.side)),
+    for (i, books) in (1..).zip(others) {
+        let changes = [
+            ("prices", &books.prices),
+            ("rules", &books.rules),
+            ("added", &books.added),
         ];
-        row.extend(line.amounts.iter().map(|amount| Cell::money(*amount)));
-        for (books, amount) in found.iter().zip(line.amounts.iter().skip(1)) {
-            for changes in [&books.prices, &books.rules, &books.added] {
-                row.push(Cell::money(by(changes, &line.cause)));
-            }
-            row.push(Cell::money(*amount - line.amounts[0]));
+        for (what, changes) in changes {
+            let by = |line: &Joined<'a>| by(changes, &line.cause);
+            columns.push(Of::right(format!("{what}_{}", i + 1), by).only(CSV));
         }
-        row
-    });
-    written(&names, rows.collect())
+        let difference = move |line: &Joined<'a>| line.amounts[i] - line.amounts[0];
+        columns.push(Of::right(format!("difference_{}", i + 1), difference).only(CSV));
+    }
+    Columns(columns)
 }
 
 fn by(changes: &[Change], cause: &Cause) -> Money {

@@ -2,8 +2,7 @@
 
 use serde_json::{Value, json};
 
-use super::decimal;
-use super::table::{Cell, head, or_nothing, written};
+use crate::documents::column::{self, Cell, Column, Columns, Reader};
 use crate::documents::views::office::Sheet;
 use crate::documents::views::office::takeoff::{Group, groups};
 use crate::trade::Quantity;
@@ -16,66 +15,58 @@ pub fn json(sheet: &Sheet<'_>) -> String {
         "customer": sheet.takeoff.customer.name,
         "groups": groups,
     });
-    format!("{value:#}\n")
+    column::json(&value)
 }
 
 /// The quantities as CSV, by the same names as in JSON; `part` and `title` are their group's.
 pub fn csv(sheet: &Sheet<'_>) -> String {
-    let names = head(&[
-        "part", "title", "name", "amount", "unit", "working", "rule", "at",
-    ]);
     let groups = groups(sheet);
-    let rows = groups.iter().flat_map(|group| {
-        group.quantities.iter().map(|quantity| {
-            vec![
-                Cell::text(group.part),
-                Cell::text(group.title.as_str()),
-                Cell::text(quantity.name()),
-                Cell::decimal(quantity.value()),
-                Cell::text(quantity.amount().unit.symbol()),
-                Cell::text(quantity.shown()),
-                Cell::text(quantity.rule()),
-                or_nothing(quantity.place(), |place| Cell::text(sheet.line_of(place))),
-            ]
-        })
-    });
-    written(&names, rows.collect())
+    let rows: Vec<(&Group, &Quantity)> = groups
+        .iter()
+        .flat_map(|group| group.quantities.iter().map(move |one| (group, one)))
+        .collect();
+    columns(sheet).csv(&rows)
+}
+
+fn columns<'a>(sheet: &'a Sheet<'_>) -> Columns<'a, (&'a Group, &'a Quantity)> {
+    type Of<'a> = Column<'a, (&'a Group, &'a Quantity)>;
+    Columns(vec![
+        Of::left("part", |(group, _)| group.part).only(&[Reader::Csv]),
+        Of::left("title", |(group, _)| group.title.as_str()).only(&[Reader::Csv]),
+        Of::left("name", |(_, one)| one.name()),
+        Of::right("amount", |(_, one)| Cell::quantity(one.value())),
+        Of::left("unit", |(_, one)| one.amount().unit.symbol()),
+        Of::left("working", |(_, one)| one.shown()),
+        Of::left("rule", |(_, one)| one.rule()),
+        Of::left("at", |(_, one)| Some(sheet.line_of(one.place()?))),
+    ])
 }
 
 fn group(sheet: &Sheet<'_>, group: &Group) -> Value {
-    let quantities: Vec<Value> = group
-        .quantities
-        .iter()
-        .map(|one| quantity(sheet, one))
-        .collect();
+    let columns = columns(sheet);
+    let quantities = group.quantities.iter().map(|one| {
+        let mut value = columns.object(&(group, one));
+        value["given"] = one
+            .parts()
+            .iter()
+            .filter_map(|part| given(sheet, part))
+            .collect();
+        value
+    });
     json!({
         "part": group.part,
         "title": group.title,
-        "quantities": quantities,
+        "quantities": quantities.collect::<Vec<_>>(),
         "notes": group.notes,
     })
 }
 
-fn quantity(sheet: &Sheet<'_>, quantity: &Quantity) -> Value {
-    let given: Vec<Value> = quantity
-        .parts()
-        .iter()
-        .filter_map(|part| {
-            Some(json!({
-                "name": part.name(),
-                "amount": decimal(part.value()),
-                "unit": part.amount().unit.symbol(),
-                "at": sheet.line_of(part.place()?),
-            }))
-        })
-        .collect();
-    json!({
-        "name": quantity.name(),
-        "amount": decimal(quantity.value()),
-        "unit": quantity.amount().unit.symbol(),
-        "working": quantity.shown(),
-        "rule": quantity.rule(),
-        "at": quantity.place().map(|place| sheet.line_of(place)),
-        "given": given,
-    })
+/// A figure that somebody wrote.
+fn given(sheet: &Sheet<'_>, part: &Quantity) -> Option<Value> {
+    Some(json!({
+        "name": part.name(),
+        "amount": super::quantity(part.value()),
+        "unit": part.amount().unit.symbol(),
+        "at": sheet.line_of(part.place()?),
+    }))
 }

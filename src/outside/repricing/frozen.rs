@@ -6,9 +6,9 @@
 use rust_decimal::Decimal;
 
 use crate::costing::{Bought, Cause, LineItem, Side};
-use crate::documents::views::office::{cause, side};
 use crate::input::book::{Basis, Class, Dated, PriceBook};
 use crate::office::glance::Line;
+use crate::office::words;
 use crate::reading::At;
 use crate::trade::order::{Need, NeedItem};
 use crate::trade::working::Quantity;
@@ -73,7 +73,7 @@ fn read(line: &Line<'_>, pours: usize, book: &PriceBook) -> Option<(LineItem, Op
         shares: Vec::new(),
     };
     let Some(number) = line.quantity else {
-        let (cause, side) = added(line)?;
+        let (cause, side) = words::added(name, &line.side)?;
         return Some((of(cause, side), None));
     };
     let known = line.pour.map_or(pours == 1, |pour| pour < pours);
@@ -120,22 +120,4 @@ fn read(line: &Line<'_>, pours: usize, book: &PriceBook) -> Option<(LineItem, Op
         shares: Vec::new(),
     };
     Some((one, Some(need)))
-}
-
-/// The cause of a line that nothing is bought for, and the total it belongs to.
-fn added(line: &Line<'_>) -> Option<(Cause, Side)> {
-    let name = &*line.cause;
-    let sides = [Side::Direct, Side::Indirect, Side::Price, Side::Tax];
-    let found = sides.into_iter().find(|one| side(*one) == line.side)?;
-    let by_word = |causes: &[Cause]| causes.iter().find(|one| cause(one) == name).cloned();
-    let cause = match found {
-        Side::Direct => {
-            let tax = name.strip_suffix(" on purchases")?;
-            Cause::PurchaseTax(tax.to_owned())
-        }
-        Side::Indirect => by_word(&[Cause::Overhead, Cause::Contingency])?,
-        Side::Price => by_word(&[Cause::Profit, Cause::Minimum, Cause::Rounding, Cause::Fixed])?,
-        Side::Tax => Cause::Tax(name.to_owned()),
-    };
-    Some((cause, found))
 }

@@ -1,8 +1,8 @@
 //! What has to be said beside the figures of a quote: holds that end too early, units that
 //! changed, a load more, the minimum job reached.
 
+use crate::costing::outcome::{Quote, Standing};
 use crate::costing::{Books, Bought, Cause, Prices};
-use crate::documents::views::office::reprice::{Quote, Standing};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::trade::order::NeedItem;
 use crate::values::{Day, Money, Unit};

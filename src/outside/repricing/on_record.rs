@@ -5,7 +5,7 @@ use std::path::Path;
 use super::frozen::Frozen;
 use super::shelf::Shelf;
 use super::{Case, Question, first, outcome, priced_as, resolved, takeoff_of};
-use crate::documents::views::office::reprice::{Clause, Outcome, Quote, Standing};
+use crate::costing::outcome::{Clause, Outcome, Quote, Standing};
 use crate::input::business::Business;
 use crate::input::job::Choice;
 use crate::office::escalation::followed;

@@ -4,8 +4,8 @@ use std::path::Path;
 
 use super::shelf::{Shelf, on_disk};
 use super::{Case, Question, outcome, priced_as, resolved, takeoff_of};
+use crate::costing::outcome::{Outcome, Quote, Standing};
 use crate::costing::{Prices, prices};
-use crate::documents::views::office::reprice::{Outcome, Quote, Standing};
 use crate::input::job::Choice;
 use crate::outside::{desk, files};
 

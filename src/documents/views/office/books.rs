@@ -2,9 +2,9 @@
 
 mod why;
 
-use super::columns::{Stand, set};
-use super::{Sheet, cause, margin};
-use crate::costing::{Books, Joined, LineItem, Side, books, join};
+use super::{OFFICE_ONLY, SUMS, Sheet, told_apart};
+use crate::costing::{Books, Joined, LineItem, Side, Totals, books, join};
+use crate::documents::table::{Align, table};
 use crate::input::book::Class;
 use crate::values::Money;
 
@@ -24,7 +24,7 @@ pub fn text(sheets: &[Sheet<'_>], order: Order) -> String {
     };
     let mut out = heading(first, sheets);
     out.push(String::new());
-    out.extend(table(sheets, order));
+    out.extend(lines(sheets, order));
     for (i, other) in others.iter().enumerate() {
         out.push(String::new());
         out.extend(why::why(first, other, &letter(i + 1)));
@@ -75,7 +75,7 @@ fn heading(first: &Sheet<'_>, sheets: &[Sheet<'_>]) -> Vec<String> {
             first.takeoff.customer.name,
             sheets.len()
         ),
-        "For the office, not for the customer.".to_owned(),
+        OFFICE_ONLY.to_owned(),
         String::new(),
     ];
     out.extend(sheets.iter().enumerate().map(|(i, sheet)| {
@@ -108,33 +108,26 @@ fn signed(money: Money) -> String {
     }
 }
 
-fn table(sheets: &[Sheet<'_>], order: Order) -> Vec<String> {
+fn lines(sheets: &[Sheet<'_>], order: Order) -> Vec<String> {
     let all = joined(sheets);
     let mut head = vec![String::new()];
     head.extend((0..sheets.len()).map(letter));
     head.extend((1..sheets.len()).map(|i| format!("{} - A", letter(i))));
     let mut rows = vec![head];
+    let titles = || all.iter().map(|one| one.title);
     let named = |one: &Joined| {
-        let alike = all.iter().filter(|other| other.title == one.title);
-        if 1 < alike.count() {
-            format!("{} ({})", one.title, cause(&one.cause))
-        } else {
-            one.title.to_owned()
-        }
+        told_apart(one.title, &one.cause, titles()).unwrap_or_else(|| one.title.to_owned())
     };
-    let mut direct: Vec<&Joined> = all.iter().filter(|one| one.side == Side::Direct).collect();
+    let of_side = |side: Side| all.iter().filter(move |one| one.side == side);
     match order {
         Order::Class => {
             for class in Class::ALL {
-                let of_class: Vec<&&Joined> = direct
-                    .iter()
-                    .filter(|one| one.class == Some(class))
-                    .collect();
-                if of_class.is_empty() {
-                    continue;
+                let direct = of_side(Side::Direct).filter(|one| one.class == Some(class));
+                let of_class: Vec<_> = direct.map(|one| row(&named(one), &one.amounts)).collect();
+                if !of_class.is_empty() {
+                    rows.push(vec![class.name().to_uppercase()]);
+                    rows.extend(of_class);
                 }
-                rows.push(vec![class.name().to_uppercase()]);
-                rows.extend(of_class.iter().map(|one| row(&named(one), &one.amounts)));
             }
         }
         Order::Size => {
@@ -142,39 +135,28 @@ fn table(sheets: &[Sheet<'_>], order: Order) -> Vec<String> {
                 let differences = one.amounts.iter().map(|amount| *amount - one.amounts[0]);
                 differences.map(|by| by.as_cents().abs()).max()
             };
+            let mut direct: Vec<&Joined> = of_side(Side::Direct).collect();
             direct.sort_by_key(|one| std::cmp::Reverse(largest(one)));
             rows.extend(direct.iter().map(|one| row(&named(one), &one.amounts)));
         }
     }
-    let totals: Vec<_> = sheets
-        .iter()
-        .map(|sheet| sheet.offer.quoted().totals())
-        .collect();
-    let of = |pick: fn(&crate::costing::Totals) -> Money| -> Vec<Money> {
-        totals.iter().map(pick).collect()
-    };
-    let added = |rows: &mut Vec<Vec<String>>, side: Side| {
-        let of_side = all.iter().filter(|one| one.side == side);
-        rows.extend(of_side.map(|one| row(one.title, &one.amounts)));
-    };
+    let quoted = sheets.iter().map(|sheet| sheet.offer.quoted().totals());
+    let totals: Vec<Totals> = quoted.collect();
     rows.push(Vec::new());
-    rows.push(row("Direct cost", &of(|totals| totals.direct)));
-    added(&mut rows, Side::Indirect);
-    rows.push(row("COST", &of(|totals| totals.cost)));
-    added(&mut rows, Side::Price);
-    rows.push(row("PRICE BEFORE TAX", &of(|totals| totals.price)));
-    added(&mut rows, Side::Tax);
-    rows.push(row("TOTAL", &of(|totals| totals.total)));
+    for (side, name) in SUMS {
+        if side != Side::Direct {
+            rows.extend(of_side(side).map(|one| row(one.title, &one.amounts)));
+        }
+        let sums: Vec<Money> = totals.iter().map(|totals| totals.down_to(side)).collect();
+        rows.push(row(name, &sums));
+    }
     let mut margins = vec!["margin".to_owned()];
-    margins.extend(sheets.iter().zip(&totals).map(|(sheet, totals)| {
-        let floor = sheet.business.price.margin_floor.value.number();
-        let margin = totals.margin().map(|number| margin(number, floor));
-        margin.unwrap_or_else(|| "none".to_owned())
-    }));
+    let each = sheets.iter().zip(&totals);
+    margins.extend(each.map(|(sheet, totals)| sheet.margin(totals).or_none()));
     rows.push(margins);
-    let mut stands = vec![Stand::Left];
-    stands.resize(2 * sheets.len(), Stand::Right);
-    set(&stands, &rows)
+    let mut aligns = vec![Align::Left];
+    aligns.resize(2 * sheets.len(), Align::Right);
+    table(&aligns, &rows)
 }
 
 #[cfg(test)]

@@ -2,12 +2,15 @@
 
 use rust_decimal::Decimal;
 
-use super::columns::{Stand, set};
-use crate::office::record::{Change, ChangeWork};
-use crate::values::{Amount, Money, Unit};
+use super::Margin;
+use crate::documents::table::Align::{Left, Right};
+use crate::documents::table::table;
+use crate::office::record::{Change, ChangeWork, Line};
+use crate::values::{Amount, Percent, Unit};
 
 /// Every line of its cost, then what the customer pays.
 pub fn text(number: &str, change: &Change, floor: Decimal) -> String {
+    let floor = Percent::new(floor);
     let mut out = vec![format!(
         "change      {number}-C{}, {}",
         change.change, change.title
@@ -19,41 +22,29 @@ pub fn text(number: &str, change: &Change, floor: Decimal) -> String {
         } else {
             "added"
         };
-        let direct = work.lines.iter().filter(|line| line.class.is_some());
-        rows.extend(direct.map(|line| {
+        let row = |line: &Line| {
+            let quantity = line
+                .quantity
+                .map(|one| Amount::new(one.0, Unit::Plain).number());
             vec![
                 word.to_owned(),
                 line.cause.clone(),
-                line.quantity
-                    .map(|quantity| Amount::new(quantity.0, Unit::Plain).number())
-                    .unwrap_or_default(),
+                quantity.unwrap_or_default(),
                 line.unit.clone().unwrap_or_default(),
                 line.amount.0.plain(),
             ]
-        }));
-        rows.push(vec![
-            word.to_owned(),
-            format!(
-                "cost {}, price {}{}",
-                work.cost.0,
-                work.price.0,
-                margin(work, floor)
-            ),
-            String::new(),
-            String::new(),
-            String::new(),
-        ]);
+        };
+        rows.extend(
+            work.lines
+                .iter()
+                .filter(|line| line.class.is_some())
+                .map(row),
+        );
+        let (cost, price, margin) = (work.cost.0, work.price.0, margin(work, floor));
+        let sums = format!("cost {cost}, price {price}{margin}");
+        rows.push(vec![word.to_owned(), sums]);
     }
-    out.extend(set(
-        &[
-            Stand::Left,
-            Stand::Left,
-            Stand::Right,
-            Stand::Left,
-            Stand::Right,
-        ],
-        &rows,
-    ));
+    out.extend(table(&[Left, Left, Right, Left, Right], &rows));
     for line in change.lines.iter().skip(change.work.len()) {
         out.push(format!("line        {}: {}", line.says, line.price.0));
     }
@@ -70,19 +61,16 @@ pub fn text(number: &str, change: &Change, floor: Decimal) -> String {
 }
 
 /// `, margin 20.06%`, and a word where what is added earns less than the owner wants.
-fn margin(work: &ChangeWork, floor: Decimal) -> String {
-    let price = work.price.0.dollars();
-    if price <= Money::ZERO.dollars() {
-        return String::new();
-    }
-    let margin = (price - work.cost.0.dollars()) / price * Decimal::ONE_HUNDRED;
-    let shown = super::margin(margin, floor);
-    if margin < floor && !work.is_deducted {
-        format!(
-            ", margin {shown}: below your floor of {}%",
-            floor.normalize()
-        )
-    } else {
-        format!(", margin {shown}")
+fn margin(work: &ChangeWork, floor: Percent) -> String {
+    let margin = Margin {
+        number: work.margin(),
+        floor,
+    };
+    match margin.shown() {
+        None => String::new(),
+        Some(shown) if margin.is_below() && !work.is_deducted => {
+            format!(", margin {shown}: below your floor of {floor}")
+        }
+        Some(shown) => format!(", margin {shown}"),
     }
 }

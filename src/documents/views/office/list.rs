@@ -1,7 +1,7 @@
 //! What a supplier's list brings into a book, in plain text.
 
-use super::columns::{Stand, set};
 use super::price_book::{LOOK_AGAIN, row};
+use crate::documents::table::{Align, table};
 use crate::input::book::PriceBook;
 use crate::input::book::diff::Difference;
 use crate::input::book::import::Taken;
@@ -28,14 +28,14 @@ pub fn taken(list: &str, book: &PriceBook, taken: &Taken, lines: &str) -> String
         })
         .collect();
     let stands = [
-        Stand::Left,
-        Stand::Left,
-        Stand::Point,
-        Stand::Point,
-        Stand::Point,
-        Stand::Left,
+        Align::Left,
+        Align::Left,
+        Align::Point,
+        Align::Point,
+        Align::Point,
+        Align::Left,
     ];
-    out.extend(set(&stands, &rows));
+    out.extend(table(&stands, &rows));
     if taken.changes.iter().any(|change| change.what.is_jump()) {
         out.extend([String::new(), LOOK_AGAIN.to_owned()]);
     }

@@ -5,10 +5,8 @@
 
 pub mod books;
 pub mod change;
-pub mod columns;
 pub mod cost;
 pub mod explain;
-pub mod late;
 pub mod ledger;
 pub mod list;
 mod margin;
@@ -18,10 +16,9 @@ pub mod reprice;
 pub mod rise;
 mod summary;
 pub mod takeoff;
-pub mod win_rate;
 mod wrap;
 
-pub use margin::margin;
+pub use margin::Margin;
 pub use summary::summary;
 
 use rust_decimal::Decimal;
@@ -30,10 +27,21 @@ use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Side};
 use crate::input::book::{Class, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
-use crate::reading::Sources;
-use crate::trade::Quantity;
+use crate::reading::{Place, Sources};
 use crate::trade::order::Section;
-use crate::values::{Amount, Day};
+use crate::trade::{Quantity, Working};
+use crate::values::{Amount, Day, rounding};
+
+/// Below the heading of whatever tells a cost.
+const OFFICE_ONLY: &str = "For the office, not for the customer.";
+
+/// The sums on the way to the total, each below the lines of its side.
+const SUMS: [(Side, &str); 4] = [
+    (Side::Direct, "Direct cost"),
+    (Side::Indirect, "COST"),
+    (Side::Price, "PRICE BEFORE TAX"),
+    (Side::Tax, "TOTAL"),
+];
 
 /// What the views for the office are about.
 #[derive(Clone, Copy)]
@@ -144,11 +152,62 @@ fn keep(found: &mut Vec<Quantity>, quantity: Quantity) {
     }
 }
 
+/// A quantity that the owner set, beside what was computed.
+pub struct SetQuantity {
+    pub quantity: Quantity,
+    pub computed: Quantity,
+    pub because: String,
+    pub place: Place,
+}
+
+impl Sheet<'_> {
+    /// Whatever the owner set, each once.
+    pub fn set_by_owner(&self) -> Vec<SetQuantity> {
+        let all = every(self.offer.quoted()).into_iter();
+        all.filter_map(|quantity| match quantity.working() {
+            Working::Set {
+                computed,
+                because,
+                place,
+            } => Some(SetQuantity {
+                computed: computed.clone(),
+                because: because.clone(),
+                place: *place,
+                quantity,
+            }),
+            Working::Given(_)
+            | Working::Shape { .. }
+            | Working::Plan { .. }
+            | Working::Rule { .. } => None,
+        })
+        .collect()
+    }
+}
+
+/// Two lines of one title, such as one for each pour, say which is which.
+pub fn told_apart<'a>(
+    title: &str,
+    of: &Cause,
+    mut titles: impl Iterator<Item = &'a str>,
+) -> Option<String> {
+    let mut alike = || titles.any(|other| other == title);
+    // The first of them is the line itself.
+    (alike() && alike()).then(|| format!("{title} ({})", cause(of)))
+}
+
 /// The unit that goes with a number.
 pub fn unit(amount: Amount) -> String {
-    if amount.value == Decimal::ONE {
-        amount.unit.symbol().to_owned()
-    } else {
-        amount.unit.plural().to_owned()
-    }
+    let is_one = amount.value == Decimal::ONE;
+    let unit = amount.unit;
+    if is_one { unit.symbol() } else { unit.plural() }.to_owned()
+}
+
+/// Two places are enough to read; `explain` has them all.
+pub fn two_places(amount: Amount) -> Amount {
+    Amount::new(rounding::to_places(amount.value, 2), amount.unit)
+}
+
+/// `1 quote`, `3 quotes`.
+pub fn counted(count: usize, one: &str, many: &str) -> String {
+    format!("{count} {}", if count == 1 { one } else { many })
 }

@@ -1,6 +1,6 @@
 //! Price books in plain text: how two differ, and what in one is worth a second look.
 
-use super::columns::{Stand, set};
+use crate::documents::table::{Align, table};
 use crate::input::book::PriceBook;
 use crate::input::book::diff::{Difference, What};
 use crate::input::book::faults::Fault;
@@ -20,13 +20,13 @@ pub fn differences(old: &PriceBook, new: &PriceBook, day: Day, found: &[Differen
         out.push("No item differs.".to_owned());
     }
     let rows: Vec<Vec<String>> = found.iter().map(row).collect();
-    out.extend(set(
+    out.extend(table(
         &[
-            Stand::Left,
-            Stand::Point,
-            Stand::Point,
-            Stand::Point,
-            Stand::Left,
+            Align::Left,
+            Align::Point,
+            Align::Point,
+            Align::Point,
+            Align::Left,
         ],
         &rows,
     ));

@@ -1,8 +1,8 @@
 //! What a rise of each item does to the job: the cost, the price, the margin if the price is held.
 
-use super::columns::{Stand, set};
-use super::{Sheet, margin};
-use crate::costing::{Asked, Rise, Room, Sensitivity, sensitivity};
+use super::{Margin, OFFICE_ONLY, Sheet};
+use crate::costing::{Asked, Room, Sensitivity, sensitivity};
+use crate::documents::column::{Column, Columns};
 use crate::values::{Percent, rounding};
 
 /// The questions of this sheet: the job as quoted, by its own book.
@@ -20,50 +20,22 @@ pub fn asked<'a>(sheet: &Sheet<'a>) -> Asked<'a> {
 pub fn text(sheet: &Sheet<'_>, percent: Percent) -> String {
     let floor = sheet.business.price.margin_floor.value;
     let totals = sheet.offer.quoted().totals();
-    let now = totals.margin().map(|number| margin(number, floor.number()));
-    let mut rows = vec![
-        [
-            "",
-            "price now",
-            "more cost",
-            "cost then",
-            "price then",
-            "margin",
-            "",
-            "room",
-        ]
-        .map(str::to_owned)
-        .to_vec(),
-    ];
-    for one in sensitivity(asked(sheet), &[percent]) {
-        rows.extend(one.rises.first().map(|rise| row(sheet, &one, rise)));
-    }
     let mut out = vec![
         format!(
             "{}, for {}: what a rise of {percent} of each item does",
             sheet.takeoff.name, sheet.takeoff.customer.name
         ),
-        "For the office, not for the customer.".to_owned(),
+        OFFICE_ONLY.to_owned(),
         String::new(),
         format!(
             "Now: cost {}, price before tax {}, margin {}, floor {floor}",
             totals.cost,
             totals.price,
-            now.unwrap_or_else(|| "none".to_owned())
+            sheet.margin(&totals).or_none()
         ),
         String::new(),
     ];
-    let stands = [
-        Stand::Left,
-        Stand::Right,
-        Stand::Right,
-        Stand::Right,
-        Stand::Right,
-        Stand::Right,
-        Stand::Left,
-        Stand::Right,
-    ];
-    out.extend(set(&stands, &rows));
+    out.extend(items(sheet).lines(&sensitivity(asked(sheet), &[percent])));
     out.extend([
         String::new(),
         "price then: by the same policy. margin: if today's price is held.".to_owned(),
@@ -72,28 +44,30 @@ pub fn text(sheet: &Sheet<'_>, percent: Percent) -> String {
     out.join("\n") + "\n"
 }
 
-fn row(sheet: &Sheet<'_>, one: &Sensitivity, rise: &Rise) -> Vec<String> {
-    let floor = sheet.business.price.margin_floor.value.number();
-    let held = rise.held.margin();
-    vec![
-        title(sheet, one),
-        now(sheet, one),
-        format!("+{}", rise.more.plain()),
-        rise.repriced.cost.plain(),
-        rise.repriced.price.plain(),
-        held.map(|number| margin(number, floor)).unwrap_or_default(),
-        match held {
-            Some(number) if number < floor => "below floor".to_owned(),
-            _ => String::new(),
-        },
-        room(one.room),
-    ]
+fn items<'a>(sheet: &'a Sheet<'_>) -> Columns<'a, Sensitivity> {
+    type Of<'a> = Column<'a, Sensitivity>;
+    let dollars = |price: String| format!("${price}");
+    Columns(vec![
+        Of::left("item", |one| title(sheet, one)).head(""),
+        Of::right("price_now", move |one| {
+            let prices = prices(sheet, one).into_iter().map(dollars);
+            prices.collect::<Vec<_>>().join(" and ")
+        }),
+        Of::right("more_cost", |one| {
+            let rise = one.rises.last();
+            rise.map(|rise| format!("+{}", rise.more.plain()))
+        }),
+        Of::right("cost_then", |one| Some(one.rises.last()?.repriced.cost)),
+        Of::right("price_then", |one| Some(one.rises.last()?.repriced.price)),
+        Of::right("margin", |one| held(sheet, one).shown()),
+        Of::left("warning", |one| held(sheet, one).warning()).head(""),
+        Of::right("room", |one| one.room.map(room)),
+    ])
 }
 
 /// The item in words.
 pub fn title(sheet: &Sheet<'_>, one: &Sensitivity) -> String {
-    let items = one.items.iter();
-    let names = items.map(|key| {
+    let names = one.items.iter().map(|key| {
         let item = sheet.book.items.get(key);
         item.map_or(key.as_str(), |item| item.is.as_str())
     });
@@ -101,32 +75,36 @@ pub fn title(sheet: &Sheet<'_>, one: &Sensitivity) -> String {
 }
 
 /// Today's price, or each where the pours have different ones.
-fn now(sheet: &Sheet<'_>, one: &Sensitivity) -> String {
+pub fn prices(sheet: &Sheet<'_>, one: &Sensitivity) -> Vec<String> {
     let mut prices: Vec<String> = Vec::new();
     for day in sheet.days {
         for dated in one.items.iter().filter_map(|key| day.get(key)) {
-            let price = format!("${}", dated.price);
+            let price = dated.price.to_string();
             if !prices.contains(&price) {
                 prices.push(price);
             }
         }
     }
-    prices.join(" and ")
+    prices
+}
+
+/// The margin after the largest rise, if today's price of the job is held.
+pub fn held(sheet: &Sheet<'_>, one: &Sensitivity) -> Margin {
+    Margin {
+        number: one.rises.last().and_then(|rise| rise.held.margin()),
+        floor: sheet.business.price.margin_floor.value,
+    }
 }
 
 /// `43.9%`, cut and not rounded, so that it is never too much.
-pub fn room(room: Option<Room>) -> String {
+pub fn room(room: Room) -> String {
     match room {
-        Some(Room::UpTo { percent, .. }) => {
-            let tenths = percent.number() * rust_decimal::Decimal::TEN;
-            let whole = rounding::whole_below(tenths);
-            format!(
-                "{}%",
-                rounding::with_places(whole / rust_decimal::Decimal::TEN, 1)
-            )
+        Room::UpTo { percent, .. } => {
+            let ten = rust_decimal::Decimal::TEN;
+            let tenths = rounding::whole_below(percent.number() * ten);
+            format!("{}%", rounding::with_places(tenths / ten, 1))
         }
-        Some(Room::Far) => "over 900%".to_owned(),
-        Some(Room::None) => "none".to_owned(),
-        None => String::new(),
+        Room::Far => "over 900%".to_owned(),
+        Room::None => "none".to_owned(),
     }
 }

@@ -2,10 +2,11 @@
 
 use std::fmt::Write as _;
 
+use super::{Margin, counted, two_places};
 use crate::costing::Offer;
 use crate::input::business::Business;
 use crate::input::job::Takeoff;
-use crate::values::{Amount, Day, rounding};
+use crate::values::Day;
 
 /// The summary under a quote, one short line a fact.
 pub fn summary(
@@ -40,18 +41,14 @@ pub fn summary(
         );
     }
     for order in &needs.orders {
-        let loads = if order.loads.len() == 1 {
-            "1 load".to_owned()
-        } else {
-            format!("{} loads", order.loads.len())
-        };
+        let loads = counted(order.loads.len(), "load", "loads");
         line(
             "concrete",
             format!(
                 "{} of {}, {loads} (net {})",
                 order.order.amount(),
                 order.called(),
-                short(order.net.amount())
+                two_places(order.net.amount())
             ),
         );
     }
@@ -59,7 +56,7 @@ pub fn summary(
         .slabs
         .iter()
         .flat_map(|slab| &slab.bars)
-        .map(|bars| short(bars.weight.amount()))
+        .map(|bars| two_places(bars.weight.amount()).to_string())
         .collect();
     if !weight.is_empty() {
         line("steel", format!("{} of bars", weight.join(" + ")));
@@ -69,8 +66,8 @@ pub fn summary(
         "hours",
         format!(
             "{} worked out, {} charged: {}, {}",
-            short(crew.hours.amount()),
-            short(crew.charged.amount()),
+            two_places(crew.hours.amount()),
+            two_places(crew.charged.amount()),
             crew.days.amount(),
             crew.trips.amount()
         ),
@@ -81,15 +78,13 @@ pub fn summary(
         .max()
         .unwrap_or(0);
     line("cost", format!("{:>width$}", totals.cost.to_string()));
-    let floor = business.price.margin_floor.value;
-    let margin = totals.margin().map_or_else(
+    let held = Margin {
+        number: totals.margin(),
+        floor: business.price.margin_floor.value,
+    };
+    let margin = held.shown().map_or_else(
         || "no price".to_owned(),
-        |margin| {
-            format!(
-                "margin {}, floor {floor}",
-                super::margin(margin, floor.number())
-            )
-        },
+        |shown| format!("margin {shown}, floor {}", held.floor),
     );
     line(
         "price",
@@ -112,8 +107,4 @@ pub fn summary(
         );
     }
     out
-}
-
-fn short(amount: Amount) -> String {
-    Amount::new(rounding::to_places(amount.value, 2), amount.unit).to_string()
 }

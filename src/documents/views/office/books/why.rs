@@ -2,8 +2,9 @@
 
 use super::{difference, signed};
 use crate::costing::{Change, Sold};
+use crate::documents::table::Align::{Left, Right};
+use crate::documents::table::table;
 use crate::documents::views::office::Sheet;
-use crate::documents::views::office::columns::{Stand, set};
 use crate::values::{Amount, Money, Unit, UnitPrice};
 
 /// The changes in the order they are told, and what they make together.
@@ -45,7 +46,7 @@ pub(super) fn why(first: &Sheet<'_>, other: &Sheet<'_>, letter: &str) -> Vec<Str
         signed(together)
     };
     rows.push(vec!["together".into(), String::new(), shown]);
-    out.extend(set(&[Stand::Left, Stand::Left, Stand::Right], &rows));
+    out.extend(table(&[Left, Left, Right], &rows));
     out
 }
 

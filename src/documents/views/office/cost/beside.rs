@@ -1,25 +1,25 @@
 //! What stands beside the lines: hours, the price by parts, every choice, what the owner set.
 
-use crate::costing::{Side, sections};
-use crate::documents::views::office::columns::{Stand, set};
+use crate::costing::{LineItem, Priced, Side, sections};
+use crate::documents::column::{Column, Columns};
+use crate::documents::table::Align::{Left, Right};
+use crate::documents::table::table;
 use crate::documents::views::office::wrap::wrapped;
-use crate::documents::views::office::{Sheet, every, margin};
+use crate::documents::views::office::{Sheet, two_places};
 use crate::input::business::Charge;
-use crate::trade::{Quantity, Working};
-use crate::values::{Amount, Money, rounding};
+use crate::input::job::Choice;
+use crate::trade::Quantity;
+use crate::values::Money;
 
 /// The crew's hours, as computed and as charged.
 pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<String> {
     let crew = &sheet.offer.quoted().needs.crew;
-    let people = sheet.business.crew.people.value;
-    // Two places are enough to read; `explain` has them all.
-    let short = |quantity: &Quantity| {
-        let amount = quantity.amount();
-        Amount::new(rounding::to_places(amount.value, 2), amount.unit)
-    };
+    let people = sheet.business.crew.people.value.number();
+    let short = |quantity: &Quantity| two_places(quantity.amount());
     let set_up = crew.set_up.as_ref().map_or_else(String::new, |set_up| {
         format!(" + {} of set-up", short(set_up))
     });
+    let (charged, days) = (short(&crew.charged), short(&crew.days));
     let mut out = vec![
         "CREW".to_owned(),
         format!(
@@ -29,33 +29,23 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<String> {
             short(&crew.hours),
             short(&crew.trips),
         ),
+        match sheet.business.crew.charge.value {
+            Charge::Hours => {
+                format!("{charged} charged, as computed; as days: {days} of {people} people")
+            }
+            Charge::CrewDays => format!("{charged} charged: {days} of {people} people"),
+        },
     ];
-    out.push(if sheet.business.crew.charge.value == Charge::Hours {
-        format!(
-            "{} charged, as computed; as days: {} of {} people",
-            short(&crew.charged),
-            short(&crew.days),
-            people.number(),
-        )
-    } else {
-        format!(
-            "{} charged: {} of {} people",
-            short(&crew.charged),
-            short(&crew.days),
-            people.number(),
-        )
-    });
-    let mut rows = Vec::new();
-    for one in &crew.stages {
-        let days = one.days.as_ref().map(|days| short(days).to_string());
-        rows.push(vec![
-            one.stage.name().to_owned(),
-            short(&one.worked).to_string(),
-            days.unwrap_or_default(),
-        ]);
-    }
     if crew.stages.iter().any(|one| one.days.is_some()) {
-        out.extend(set(&[Stand::Left, Stand::Right, Stand::Right], &rows));
+        let rows = crew.stages.iter().map(|one| {
+            let days = one.days.as_ref().map(|days| short(days).to_string());
+            vec![
+                one.stage.name().to_owned(),
+                short(&one.worked).to_string(),
+                days.unwrap_or_default(),
+            ]
+        });
+        out.extend(table(&[Left, Right, Right], &rows.collect::<Vec<_>>()));
     }
     out
 }
@@ -70,51 +60,33 @@ pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<String> {
     let sum: Money = split.iter().map(|part| part.price).sum();
     rows.push(vec!["price before tax".into(), sum.plain()]);
     let mut out = vec!["PRICE BY PART OF THE JOB".to_owned()];
-    out.extend(set(&[Stand::Left, Stand::Right], &rows));
+    out.extend(table(&[Left, Right], &rows));
     out
 }
 
 /// Every combination of options, against the job as quoted.
 pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<String> {
+    type Of<'a> = Column<'a, (&'a Choice, &'a Priced)>;
     if sheet.offer.by_choice.len() < 2 || sheet.chosen().is_some() {
         return Vec::new();
     }
-    let floor = sheet.business.price.margin_floor.value.number();
     let quoted = sheet.offer.quoted().totals();
-    let mut rows = vec![
-        ["total", "more", "margin", "", "with"]
-            .map(str::to_owned)
-            .to_vec(),
-    ];
-    rows.extend(sheet.offer.by_choice.iter().map(|(choice, priced)| {
-        let totals = priced.totals();
-        let taken = sheet.taken(choice);
-        vec![
-            totals.total.plain(),
-            (totals.total - quoted.total).plain(),
-            totals
-                .margin()
-                .map(|number| margin(number, floor))
-                .unwrap_or_default(),
-            match totals.margin() {
-                Some(number) if number < floor => "below floor".into(),
-                _ => String::new(),
-            },
-            match (taken.is_empty(), *choice == sheet.offer.as_quoted) {
+    let margin = |priced: &Priced| sheet.margin(&priced.totals());
+    let columns = Columns(vec![
+        Of::right("total", |(_, priced)| priced.totals().total),
+        Of::right("more", |(_, priced)| priced.totals().total - quoted.total),
+        Of::right("margin", |(_, priced)| margin(priced).shown()),
+        Of::left("warning", |(_, priced)| margin(priced).warning()).head(""),
+        Of::left("with", |(choice, _)| {
+            let taken = sheet.taken(choice);
+            match (taken.is_empty(), **choice == sheet.offer.as_quoted) {
                 (true, _) => "nothing, as quoted".into(),
                 (false, true) => format!("{}, as quoted", taken.join(" + ")),
                 (false, false) => taken.join(" + "),
-            },
-        ]
-    }));
-    let stands = [
-        Stand::Right,
-        Stand::Right,
-        Stand::Right,
-        Stand::Left,
-        Stand::Left,
-    ];
-    let lines = set(&stands, &rows);
+            }
+        }),
+    ]);
+    let lines = columns.lines(&sheet.offer.by_choice.iter().collect::<Vec<_>>());
     // Long titles go on below where they begin.
     let indent = " ".repeat(lines[0].rfind("with").unwrap_or_default());
     let mut out = vec!["EVERY CHOICE, tax included".to_owned()];
@@ -124,28 +96,27 @@ pub(super) fn choices(sheet: &Sheet<'_>) -> Vec<String> {
 
 /// What the owner set, beside what was computed.
 pub(super) fn overruled(sheet: &Sheet<'_>) -> Vec<String> {
-    let mut out = Vec::new();
-    for quantity in every(sheet.offer.quoted()) {
-        if let Working::Set {
-            computed,
-            because,
-            place,
-        } = quantity.working()
-        {
-            let text = format!(
-                "{}: {}, not {} as computed, because {because} ({})",
-                quantity.name(),
-                quantity.amount(),
-                computed.amount(),
-                sheet.line_of(*place),
-            );
-            out.extend(wrapped("", "    ", &text));
-        }
+    let set = sheet.set_by_owner();
+    let told = set.iter().flat_map(|one| {
+        let text = format!(
+            "{}: {}, not {} as computed, because {} ({})",
+            one.quantity.name(),
+            one.quantity.amount(),
+            one.computed.amount(),
+            one.because,
+            sheet.line_of(one.place),
+        );
+        wrapped("", "    ", &text)
+    });
+    headed("SET BY YOU", told.collect())
+}
+
+/// Lines below a heading; nothing where there are none.
+fn headed(heading: &str, mut lines: Vec<String>) -> Vec<String> {
+    if !lines.is_empty() {
+        lines.insert(0, heading.to_owned());
     }
-    if !out.is_empty() {
-        out.insert(0, "SET BY YOU".to_owned());
-    }
-    out
+    lines
 }
 
 /// Unit prices that are made of items, with what each is made of.
@@ -158,22 +129,15 @@ pub(super) fn unforeseen(sheet: &Sheet<'_>) -> Vec<String> {
         }
         let text = format!("{}, per {}: {} before tax", one.what, one.per, cost.price);
         out.extend(wrapped("", "    ", &text));
-        let rows: Vec<Vec<String>> = cost
-            .lines
-            .iter()
-            .filter(|line| line.side != Side::Tax)
-            .map(|line| {
-                vec![
-                    format!("    {}", line.title),
-                    line.money().plain(),
-                    line.amount.shown(),
-                ]
-            })
-            .collect();
-        out.extend(set(&[Stand::Left, Stand::Right, Stand::Left], &rows));
+        let row = |line: &LineItem| {
+            let title = format!("    {}", line.title);
+            vec![title, line.money().plain(), line.amount.shown()]
+        };
+        let lines = cost.lines.iter().filter(|line| line.side != Side::Tax);
+        out.extend(table(
+            &[Left, Right, Left],
+            &lines.map(row).collect::<Vec<_>>(),
+        ));
     }
-    if !out.is_empty() {
-        out.insert(0, "UNFORESEEN WORK, priced from its cost".to_owned());
-    }
-    out
+    headed("UNFORESEEN WORK, priced from its cost", out)
 }

@@ -1,39 +1,24 @@
 //! The lines of the cost in their columns, with a subtotal for each class, down to the total.
 
 use crate::costing::{Cause, LineItem, Side};
-use crate::documents::views::office::columns::{Stand, set};
-use crate::documents::views::office::{Sheet, cause, numbered, unit};
+use crate::documents::table::Align::{self, Left, Point, Right};
+use crate::documents::table::table;
+use crate::documents::views::office::{SUMS, Sheet, numbered, told_apart, unit};
 use crate::input::book::{Basis, Class};
 use crate::input::phrases::Profit;
 use crate::trade::Quantity;
 use crate::values::{Amount, Money, Unit};
 
-const LINES: [Stand; 7] = [
-    Stand::Right,
-    Stand::Left,
-    Stand::Point,
-    Stand::Left,
-    Stand::Point,
-    Stand::Right,
-    Stand::Left,
-];
-
-fn row(cells: [String; 7]) -> Vec<String> {
-    Vec::from(cells)
-}
+/// Number, title, quantity, unit, price, amount, and what is said beside them.
+const LINES: [Align; 7] = [Right, Left, Point, Left, Point, Right, Left];
 
 /// A row without a number of its own: a subtotal or a heading.
-fn total(title: &str, amount: Money) -> Vec<String> {
-    let none = String::new;
-    row([
-        none(),
-        title.to_owned(),
-        none(),
-        none(),
-        none(),
-        amount.plain(),
-        none(),
-    ])
+fn total(title: &str, amount: Option<Money>) -> Vec<String> {
+    let amount = amount.map(Money::plain).unwrap_or_default();
+    let mut row = vec![String::new(); 4];
+    row.insert(1, title.to_owned());
+    row.push(amount);
+    row
 }
 
 /// Every line with its number, class by class, then what is added to direct cost.
@@ -41,82 +26,60 @@ pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<String> {
     let quoted = sheet.offer.quoted();
     let totals = quoted.totals();
     let all = numbered(&quoted.lines);
+    let titles = || quoted.lines.iter().map(|line| line.title.as_str());
     let mut rows = Vec::new();
     for class in Class::ALL {
-        let of_class: Vec<_> = all
-            .iter()
-            .filter(|(_, line)| line.class == Some(class))
-            .collect();
-        if of_class.is_empty() {
+        let of_class = || all.iter().filter(|(_, line)| line.class == Some(class));
+        if of_class().next().is_none() {
             continue;
         }
-        let heading = ["", &class.name().to_uppercase(), "", "", "", "", ""];
-        rows.push(row(heading.map(str::to_owned)));
-        rows.extend(of_class.iter().map(|(number, line)| {
+        rows.push(total(&class.name().to_uppercase(), None));
+        rows.extend(of_class().map(|(number, line)| {
             let mut cells = priced(*number, line);
-            // Two lines of one item, such as one for each pour, say which is which.
-            let alike = all.iter().filter(|(_, other)| other.title == line.title);
-            if 1 < alike.count() {
-                cells[1] = format!("{} ({})", line.title, cause(&line.cause));
-            }
+            cells[1] = told_apart(&line.title, &line.cause, titles()).unwrap_or(line.title.clone());
             cells
         }));
-        let sum = of_class.iter().map(|(_, line)| line.money()).sum();
-        rows.push(total(&format!("{} together", class.name()), sum));
+        let sum = of_class().map(|(_, line)| line.money()).sum();
+        rows.push(total(&format!("{} together", class.name()), Some(sum)));
         rows.push(Vec::new());
     }
-    rows.push(total("Direct cost", totals.direct));
-    rows.extend(added(&all, Side::Indirect, sheet));
-    rows.push(total("COST", totals.cost));
-    rows.extend(added(&all, Side::Price, sheet));
-    rows.push(total("PRICE BEFORE TAX", totals.price));
-    rows.extend(added(&all, Side::Tax, sheet));
-    rows.push(total("TOTAL", totals.total));
-    set(&LINES, &rows)
+    for (side, name) in SUMS {
+        if side != Side::Direct {
+            let of_side = all.iter().filter(|(_, line)| line.side == side);
+            rows.extend(of_side.map(|(number, line)| added(*number, line, sheet)));
+        }
+        rows.push(total(name, Some(totals.down_to(side))));
+    }
+    table(&LINES, &rows)
 }
 
 fn priced(number: usize, line: &LineItem) -> Vec<String> {
     let quantity = line.quantity.as_ref().map(Quantity::amount);
-    let each = line
-        .price
-        .as_ref()
-        .map(|dated| Amount::new(dated.price.dollars(), Unit::Dollar).to_string());
-    let basis = line
-        .price
-        .as_ref()
-        .map_or_else(String::new, |dated| match &dated.basis {
-            Basis::Listed => format!("price of {}", dated.from),
-            Basis::Held { until, .. } => format!("held until {until}"),
-        });
-    let beside = if line.price.is_some() {
-        basis
-    } else {
-        line.amount.shown()
-    };
-    row([
+    let price = line.price.as_ref();
+    let each = price.map(|dated| Amount::new(dated.price.dollars(), Unit::Dollar).to_string());
+    let beside = price.map(|dated| match &dated.basis {
+        Basis::Listed => format!("price of {}", dated.from),
+        Basis::Held { until, .. } => format!("held until {until}"),
+    });
+    vec![
         format!("#{number}"),
         line.title.clone(),
         quantity.map(Amount::number).unwrap_or_default(),
         quantity.map(unit).unwrap_or_default(),
         each.unwrap_or_default(),
         line.money().plain(),
-        beside,
-    ])
+        beside.unwrap_or_else(|| line.amount.shown()),
+    ]
 }
 
-/// Lines that are figured from others, with their working.
-fn added(all: &[(usize, &LineItem)], side: Side, sheet: &Sheet<'_>) -> Vec<Vec<String>> {
-    let of_side = all.iter().filter(|(_, line)| line.side == side);
-    of_side
-        .map(|(number, line)| {
-            let mut cells = priced(*number, line);
-            if line.cause == Cause::Profit {
-                cells[1] = match sheet.business.price.profit.value {
-                    Profit::Markup(percent) => format!("{}, markup {percent} on cost", line.title),
-                    Profit::Margin(percent) => format!("{}, margin {percent} of price", line.title),
-                };
-            }
-            cells
-        })
-        .collect()
+/// A line that is figured from others, with its working.
+fn added(number: usize, line: &LineItem, sheet: &Sheet<'_>) -> Vec<String> {
+    let mut cells = priced(number, line);
+    if line.cause == Cause::Profit {
+        cells[1] = match sheet.business.price.profit.value {
+            Profit::Markup(percent) => format!("{}, markup {percent} on cost", line.title),
+            Profit::Margin(percent) => format!("{}, margin {percent} of price", line.title),
+        };
+    }
+    cells
 }

@@ -3,7 +3,7 @@
 mod beside;
 mod lines;
 
-use super::{Sheet, margin};
+use super::{OFFICE_ONLY, Sheet};
 use beside::{choices, hours, overruled, parts, unforeseen};
 use lines::lines;
 
@@ -29,20 +29,15 @@ pub fn text(sheet: &Sheet<'_>) -> String {
 /// Whose job, the price, and which prices it is made of.
 fn heading(sheet: &Sheet<'_>) -> Vec<String> {
     let totals = sheet.offer.quoted().totals();
-    let floor = sheet.business.price.margin_floor.value;
-    let held = totals.margin().map_or_else(
+    let margin = sheet.margin(&totals);
+    let against = if margin.is_below() {
+        "BELOW your floor of"
+    } else {
+        "floor"
+    };
+    let held = margin.shown().map_or_else(
         || "no price, so no margin".to_owned(),
-        |number| {
-            let against = if number < floor.number() {
-                "BELOW your floor of"
-            } else {
-                "floor"
-            };
-            format!(
-                "margin {}, {against} {floor}",
-                margin(number, floor.number())
-            )
-        },
+        |shown| format!("margin {shown}, {against} {}", margin.floor),
     );
     let tax = if totals.tax.is_zero() {
         String::new()
@@ -54,7 +49,7 @@ fn heading(sheet: &Sheet<'_>) -> Vec<String> {
             "{}, for {}",
             sheet.takeoff.name, sheet.takeoff.customer.name
         ),
-        "For the office, not for the customer.".to_owned(),
+        OFFICE_ONLY.to_owned(),
         String::new(),
         format!("Price {}{tax}", totals.price),
         format!("Cost {}, {held}", totals.cost),

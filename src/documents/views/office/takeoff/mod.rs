@@ -6,9 +6,9 @@ mod slab;
 
 pub use groups::{Group, groups};
 
-use super::columns::{Stand, set};
 use super::wrap::wrapped;
 use super::{Sheet, unit};
+use crate::documents::table::{Align, table};
 use crate::trade::{Quantity, Working};
 
 /// The whole list; `explained` adds how each quantity came about.
@@ -30,7 +30,7 @@ pub fn text(sheet: &Sheet<'_>, explained: bool) -> String {
         .flat_map(|group| &group.quantities)
         .map(row)
         .collect();
-    let mut rows = set(&[Stand::Left, Stand::Point, Stand::Left], &rows).into_iter();
+    let mut rows = table(&[Align::Left, Align::Point, Align::Left], &rows).into_iter();
     // What is ordered is also bought: its working is told the first time.
     let mut shown: Vec<&Quantity> = Vec::new();
     for group in &groups {

@@ -1,11 +1,10 @@
-//! What became of every quote, and of all together.
+//! What became of every quote at other prices, and of all together.
 
-use std::borrow::Cow;
 use std::collections::BTreeMap;
 
-use super::super::margin;
-use crate::costing::repricing::Repriced;
-use crate::costing::{Books, Change};
+use super::repricing::Repriced;
+use super::{Books, Change};
+use crate::input::book::Class;
 use crate::values::{Day, Money, Percent};
 
 /// One quote that was asked.
@@ -45,13 +44,24 @@ pub enum Clause {
     Passes(Money),
 }
 
-impl Standing {
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::Open => "open",
-            Self::Signed(_) => "signed",
-        }
-    }
+/// What to do about a quote.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Verdict {
+    /// Open: the promised price still stands.
+    Hold,
+    /// Open: below the floor.
+    Revise,
+    /// Open no longer.
+    QuoteAgain,
+    /// Signed: so much goes back to the customer by the clause.
+    GoesBack(Money),
+    /// Signed: so much is passed on by the clause.
+    PassedOn(Money),
+    /// Signed: the owner's, but for a clause whose published price nobody said.
+    BearUnlessClause,
+    /// Signed: the owner's.
+    Bear,
+    NothingToBear,
 }
 
 /// All answers. Causes are added up as they come, so that one quote stays a small row.
@@ -59,12 +69,12 @@ impl Standing {
 pub struct Answer {
     outcomes: Vec<Outcome>,
     /// By title, since most titles stand in one group only.
-    causes: BTreeMap<String, Vec<Together>>,
+    causes: BTreeMap<String, Vec<CommonCause>>,
 }
 
-/// One line of the table.
+/// One quote at the other prices, on the day it is asked.
 #[derive(Clone, Debug)]
-pub struct Row<'a> {
+pub struct Finding<'a> {
     pub quote: &'a Quote,
     pub floor: Percent,
     pub found: &'a Repriced,
@@ -72,28 +82,33 @@ pub struct Row<'a> {
     pub age: i64,
     /// Until the quote ends; negative when it has.
     pub days_left: i64,
-    pub verdict: Cow<'static, str>,
+    pub verdict: Verdict,
 }
 
-impl Row<'_> {
+impl Finding<'_> {
     /// Whether the promised price leaves less than the owner's least margin.
     pub fn is_below_floor(&self) -> bool {
         !stands(self.floor, self.found)
     }
 
-    /// The margin if the promised price is held, in words.
-    pub fn margin(&self) -> String {
-        let held = self.found.margin_held();
-        held.map(|number| margin(number, self.floor.number()))
-            .unwrap_or_default()
+    pub fn is_open(&self) -> bool {
+        self.quote.standing == Standing::Open
     }
+}
+
+/// What a cause belongs to, in the order they are told.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum CauseGroup {
+    Prices,
+    RulesOfBuying,
+    WhatFollows,
 }
 
 /// One cause over all quotes.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Together {
-    pub group: &'static str,
-    pub class: &'static str,
+pub struct CommonCause {
+    pub group: CauseGroup,
+    pub class: Option<Class>,
     pub title: String,
     pub quotes: usize,
     pub by: Money,
@@ -106,11 +121,10 @@ impl Answer {
     pub fn add(&mut self, mut outcome: Outcome, each: bool) {
         if let Outcome::Priced(one) = &mut outcome {
             for (group, change) in causes(&one.2) {
-                let class = change.class.map_or("", crate::input::book::Class::name);
                 let last = self.outcomes.len();
-                self.cause(Together {
+                self.cause(CommonCause {
                     group,
-                    class,
+                    class: change.class,
                     title: change.title.clone(),
                     quotes: 1,
                     by: change.by(),
@@ -134,12 +148,12 @@ impl Answer {
         }
     }
 
-    fn cause(&mut self, more: Together) {
+    fn cause(&mut self, more: CommonCause) {
         let Some(of_title) = self.causes.get_mut(&more.title) else {
             self.causes.insert(more.title.clone(), vec![more]);
             return;
         };
-        let same = |one: &&mut Together| (one.group, one.class) == (more.group, more.class);
+        let same = |one: &&mut CommonCause| (one.group, one.class) == (more.group, more.class);
         if let Some(one) = of_title.iter_mut().find(same) {
             one.quotes += if one.last == more.last {
                 0
@@ -154,37 +168,33 @@ impl Answer {
     }
 
     /// The quotes that could be priced, the most harm first, then by number.
-    pub fn rows(&self, today: Day) -> Vec<Row<'_>> {
-        let mut rows: Vec<Row<'_>> = self
-            .outcomes
-            .iter()
-            .filter_map(|outcome| match outcome {
-                Outcome::Priced(one) => {
-                    let (quote, floor, found) = &**one;
-                    Some(Row {
-                        quote,
-                        floor: *floor,
-                        found,
-                        age: today.days_since(quote.quoted),
-                        days_left: quote.good_until.days_since(today),
-                        verdict: verdict(quote, *floor, found, today),
-                    })
-                }
-                Outcome::Unpriced { .. } => None,
-            })
-            .collect();
-        rows.sort_by(|a, b| {
+    pub fn findings(&self, today: Day) -> Vec<Finding<'_>> {
+        let finding = |outcome| match outcome {
+            &Outcome::Priced(ref one) => {
+                let (quote, floor, found) = &**one;
+                Some(Finding {
+                    quote,
+                    floor: *floor,
+                    found,
+                    age: today.days_since(quote.quoted),
+                    days_left: quote.good_until.days_since(today),
+                    verdict: verdict(quote, *floor, found, today),
+                })
+            }
+            Outcome::Unpriced { .. } => None,
+        };
+        let mut findings: Vec<Finding<'_>> = self.outcomes.iter().filter_map(finding).collect();
+        findings.sort_by(|a, b| {
             let harm = b.found.harm().cmp(&a.found.harm());
             harm.then_with(|| a.quote.number.cmp(&b.quote.number))
         });
-        rows
+        findings
     }
 
     /// Those that could not be priced, by number, and why.
     pub fn left_out(&self) -> Vec<(&str, &str)> {
-        let mut found: Vec<(&str, &str)> = self
-            .outcomes
-            .iter()
+        let outcomes = self.outcomes.iter();
+        let mut found: Vec<(&str, &str)> = outcomes
             .filter_map(|outcome| match outcome {
                 Outcome::Unpriced { number, because } => Some((&**number, &**because)),
                 Outcome::Priced(_) => None,
@@ -195,20 +205,16 @@ impl Answer {
     }
 
     /// The causes of all quotes, each once, in the order they are told.
-    pub fn together(&self) -> Vec<Together> {
-        let mut found: Vec<Together> = self.causes.values().flatten().cloned().collect();
-        let place = |one: &Together| match one.group {
-            "prices" => 0,
-            "rules of buying" => 1,
-            _ => 2,
-        };
+    pub fn together(&self) -> Vec<CommonCause> {
+        let mut found: Vec<CommonCause> = self.causes.values().flatten().cloned().collect();
         found.sort_by(|a, b| {
-            let largest = b.by.as_cents().abs().cmp(&a.by.as_cents().abs());
-            place(a)
-                .cmp(&place(b))
-                .then(largest)
+            let size = |one: &CommonCause| one.by.as_cents().abs();
+            let class = |one: &CommonCause| one.class.map(Class::name);
+            a.group
+                .cmp(&b.group)
+                .then(size(b).cmp(&size(a)))
                 .then_with(|| a.title.cmp(&b.title))
-                .then_with(|| a.class.cmp(b.class))
+                .then_with(|| class(a).cmp(&class(b)))
         });
         found
     }
@@ -219,52 +225,43 @@ fn stands(floor: Percent, found: &Repriced) -> bool {
     margin.is_some_and(|margin| floor.number() <= margin)
 }
 
-fn verdict(quote: &Quote, floor: Percent, found: &Repriced, today: Day) -> Cow<'static, str> {
-    let harm = found.harm();
+fn verdict(quote: &Quote, floor: Percent, found: &Repriced, today: Day) -> Verdict {
+    let is_harmed = Money::ZERO < found.harm();
     match quote.standing {
-        Standing::Signed(Clause::Passes(much)) if much < Money::ZERO => {
-            format!("signed: {} goes back by its clause", -much).into()
-        }
-        Standing::Signed(Clause::Passes(much)) if Money::ZERO < much => {
-            format!("signed: {much} is passed on by its clause").into()
-        }
-        Standing::Signed(Clause::Unknown) if Money::ZERO < harm => {
-            "signed: yours to bear but for its clause".into()
-        }
-        Standing::Signed(_) if Money::ZERO < harm => "signed: yours to bear".into(),
-        Standing::Signed(_) => "signed: nothing to bear".into(),
-        Standing::Open if quote.good_until < today => "expired: quote it again".into(),
-        Standing::Open if !stands(floor, found) => "below your floor: send a revision".into(),
-        Standing::Open => "hold the price".into(),
+        Standing::Signed(Clause::Passes(much)) if much < Money::ZERO => Verdict::GoesBack(-much),
+        Standing::Signed(Clause::Passes(much)) if Money::ZERO < much => Verdict::PassedOn(much),
+        Standing::Signed(Clause::Unknown) if is_harmed => Verdict::BearUnlessClause,
+        Standing::Signed(_) if is_harmed => Verdict::Bear,
+        Standing::Signed(_) => Verdict::NothingToBear,
+        Standing::Open if quote.good_until < today => Verdict::QuoteAgain,
+        Standing::Open if !stands(floor, found) => Verdict::Revise,
+        Standing::Open => Verdict::Hold,
     }
 }
 
 /// What quotes of one standing cost more together.
-pub fn exposure(rows: &[Row<'_>], open: bool) -> Money {
-    rows.iter()
-        .filter(|row| (row.quote.standing == Standing::Open) == open)
-        .map(|row| row.found.harm())
-        .sum()
+pub fn exposure(findings: &[Finding<'_>], open: bool) -> Money {
+    let of_standing = findings.iter().filter(|one| one.is_open() == open);
+    of_standing.map(|one| one.found.harm()).sum()
 }
 
 /// The changes of one quote, each with the group it is told in.
-pub fn causes(found: &Repriced) -> impl Iterator<Item = (&'static str, &Change)> {
-    let of = |group: &'static str| move |change| (group, change);
+pub fn causes(found: &Repriced) -> impl Iterator<Item = (CauseGroup, &Change)> {
+    let of = |group: CauseGroup| move |change| (group, change);
     let why = &found.why;
-    let prices = why.prices.iter().map(of("prices"));
-    let rules = why.rules.iter().map(of("rules of buying"));
-    prices
-        .chain(rules)
-        .chain(why.added.iter().map(of("what follows")))
+    let prices = why.prices.iter().map(of(CauseGroup::Prices));
+    let rules = why.rules.iter().map(of(CauseGroup::RulesOfBuying));
+    let added = why.added.iter().map(of(CauseGroup::WhatFollows));
+    prices.chain(rules).chain(added)
 }
 
 #[cfg(test)]
-impl Together {
+impl CommonCause {
     /// A cause of one quote, for tests.
-    pub(in crate::documents) fn of(group: &'static str, title: &str, by: Money) -> Self {
+    pub(crate) fn of(group: CauseGroup, title: &str, by: Money) -> Self {
         Self {
             group,
-            class: "",
+            class: None,
             title: title.to_owned(),
             quotes: 1,
             by,

@@ -4,8 +4,7 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use super::columns::{Stand, set};
-use crate::office::account::{Account, Answer};
+use super::account::{Account, Answer};
 use crate::values::{Day, rounding};
 
 /// Quotes of one kind of work, each counted once.
@@ -64,42 +63,4 @@ pub fn rates(jobs: &[Account<'_>], today: Day) -> Vec<(String, Tally)> {
     let mut rates: Vec<(String, Tally)> = kinds.into_iter().collect();
     rates.push(("all jobs".to_owned(), all));
     rates
-}
-
-/// The table for the terminal.
-pub fn text(rates: &[(String, Tally)]) -> String {
-    let heads = [
-        "kind",
-        "quoted",
-        "won",
-        "lost",
-        "open",
-        "withdrawn",
-        "won of decided",
-    ];
-    let mut rows = vec![heads.map(str::to_owned).to_vec()];
-    rows.extend(rates.iter().map(|(kind, tally)| {
-        vec![
-            kind.clone(),
-            tally.quoted().to_string(),
-            tally.won.to_string(),
-            tally.lost.to_string(),
-            tally.open.to_string(),
-            tally.withdrawn.to_string(),
-            tally
-                .percent()
-                .map(|percent| format!("{percent}%"))
-                .unwrap_or_default(),
-        ]
-    }));
-    let stands = [
-        Stand::Left,
-        Stand::Right,
-        Stand::Right,
-        Stand::Right,
-        Stand::Right,
-        Stand::Right,
-        Stand::Right,
-    ];
-    set(&stands, &rows).join("\n") + "\n"
 }

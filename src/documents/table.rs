@@ -4,7 +4,7 @@ use unicode_width::UnicodeWidthStr;
 
 /// How a column stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Stand {
+pub enum Align {
     Left,
     Right,
     /// Decimal points below each other; a number without one ends where the point would be.
@@ -12,16 +12,16 @@ pub enum Stand {
 }
 
 /// Rows of one shape, set under each other; two spaces between columns, none at a line's end.
-pub fn set(stands: &[Stand], rows: &[Vec<String>]) -> Vec<String> {
-    let mut columns: Vec<Vec<String>> = stands
+pub fn table(aligns: &[Align], rows: &[Vec<String>]) -> Vec<String> {
+    let mut columns: Vec<Vec<String>> = aligns
         .iter()
         .enumerate()
-        .map(|(i, stand)| {
+        .map(|(i, align)| {
             let column: Vec<String> = rows
                 .iter()
                 .map(|row| row.get(i).cloned().unwrap_or_default())
                 .collect();
-            column_of(*stand, &column)
+            column_of(*align, &column)
         })
         .collect();
     columns.retain(|column| column.iter().any(|cell| !cell.trim().is_empty()));
@@ -33,8 +33,8 @@ pub fn set(stands: &[Stand], rows: &[Vec<String>]) -> Vec<String> {
         .collect()
 }
 
-fn column_of(stand: Stand, cells: &[String]) -> Vec<String> {
-    let pointed: Vec<String> = if stand == Stand::Point {
+fn column_of(align: Align, cells: &[String]) -> Vec<String> {
+    let pointed: Vec<String> = if align == Align::Point {
         let after = |cell: &String| cell.find('.').map_or(0, |at| cell.len() - at);
         let most = cells.iter().map(after).max().unwrap_or(0);
         cells
@@ -49,7 +49,7 @@ fn column_of(stand: Stand, cells: &[String]) -> Vec<String> {
         .into_iter()
         .map(|cell| {
             let space = " ".repeat(widest - cell.width());
-            if stand == Stand::Left {
+            if align == Align::Left {
                 cell + &space
             } else {
                 space + &cell
@@ -65,8 +65,8 @@ mod tests {
     #[test]
     fn points_stand_below_each_other_and_lines_have_no_tail() {
         let row = |cells: [&str; 3]| cells.map(str::to_owned).to_vec();
-        let lines = set(
-            &[Stand::Left, Stand::Point, Stand::Right],
+        let lines = table(
+            &[Align::Left, Align::Point, Align::Right],
             &[row(["a", "7.5", "1"]), row(["bcd", "1,120", ""])],
         );
         assert_eq!(lines, ["a        7.5  1", "bcd  1,120"]);
@@ -75,7 +75,7 @@ mod tests {
     #[test]
     fn a_column_that_is_never_filled_takes_no_room() {
         let row = |cells: [&str; 3]| cells.map(str::to_owned).to_vec();
-        let lines = set(&[Stand::Left; 3], &[row(["a", "", "c"])]);
+        let lines = table(&[Align::Left; 3], &[row(["a", "", "c"])]);
         assert_eq!(lines, ["a  c"]);
     }
 }
