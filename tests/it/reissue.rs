@@ -37,7 +37,7 @@ fn a_revision_has_the_price_of_the_table_and_a_new_day() {
         let row = rows.iter().find(|row| row["number"] == number).unwrap();
         assert_eq!(
             (&total(was), &total(is)),
-            (&row["old total"], &row["new total"])
+            (&row["old_total"], &row["new_total"])
         );
         assert_ne!(total(was), total(is));
         assert_eq!(is["replaces"]["total"], total(was));

@@ -47,8 +47,8 @@ fn the_same_book_changes_nothing() {
     let quotes = answer["quotes"].as_array().unwrap();
     assert_eq!(quotes.len(), 3);
     for one in quotes {
-        assert_eq!(one["old total"], one["new total"], "{one}");
-        assert_eq!(one["old cost"], one["new cost"]);
+        assert_eq!(one["old_total"], one["new_total"], "{one}");
+        assert_eq!(one["old_cost"], one["new_cost"]);
         assert_eq!(one["causes"].as_array().unwrap().len(), 0);
     }
     assert_eq!(
@@ -68,7 +68,7 @@ fn a_rise_in_the_book_reaches_each_record_and_adds_up() {
     let (mut open, mut signed) = (Money::ZERO, Money::ZERO);
     let mut before = None;
     for one in quotes {
-        let more = money(&one["new cost"]) - money(&one["old cost"]);
+        let more = money(&one["new_cost"]) - money(&one["old_cost"]);
         assert!(Money::ZERO < more, "{one}");
         assert!(
             before.is_none_or(|before| more <= before),
@@ -82,10 +82,10 @@ fn a_rise_in_the_book_reaches_each_record_and_adds_up() {
         }
         let causes = one["causes"].as_array().unwrap().iter();
         let sum: Money = causes.map(|cause| money(&cause["by"])).sum();
-        assert_eq!(sum, money(&one["new total"]) - money(&one["old total"]));
+        assert_eq!(sum, money(&one["new_total"]) - money(&one["old_total"]));
     }
-    assert_eq!(money(&answer["open quotes cost more by"]), open);
-    assert_eq!(money(&answer["signed work costs more by"]), signed);
+    assert_eq!(money(&answer["open_quotes_cost_more_by"]), open);
+    assert_eq!(money(&answer["signed_work_costs_more_by"]), signed);
     assert_eq!(
         quote(&answer, "2026-0042")["verdict"],
         "signed: yours to bear"
@@ -118,7 +118,7 @@ fn the_room_stands_at_its_last_cent_and_not_at_the_next() {
     let firm = three("reprice-room");
     let answer = asked(&firm, "reprice --on 2026-05-07 --room ready-mix");
     let one = quote(&answer, "2026-0041");
-    let price: rust_decimal::Decimal = one["room"][0]["to the floor"]
+    let price: rust_decimal::Decimal = one["room"][0]["to_the_floor"]
         .as_str()
         .unwrap()
         .parse()
@@ -128,7 +128,7 @@ fn the_room_stands_at_its_last_cent_and_not_at_the_next() {
         let line = format!("reprice --on 2026-05-07 --what-if ready-mix={price}");
         let answer = asked(&firm, &line);
         let verdict = &quote(&answer, "2026-0041")["verdict"];
-        let margin = &quote(&answer, "2026-0041")["margin held"];
+        let margin = &quote(&answer, "2026-0041")["margin_held"];
         assert_eq!(
             verdict == "hold the price",
             stands,
@@ -258,7 +258,7 @@ fn a_job_with_its_final_invoice_is_not_opened() {
     std::fs::write(&torn, "{").unwrap();
     let answer = asked(&firm, "reprice --on 2026-05-09");
     assert_eq!(answer["quotes"].as_array().unwrap().len(), 2);
-    assert_eq!(answer["left out"].as_array().unwrap().len(), 0);
+    assert_eq!(answer["left_out"].as_array().unwrap().len(), 0);
     std::fs::write(&torn, whole).unwrap();
     firm.done("void 2026-0042 1 --because 'wrong day' --on 2026-05-09");
     let answer = asked(&firm, "reprice --on 2026-05-09");

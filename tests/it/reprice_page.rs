@@ -138,16 +138,16 @@ fn the_page_says_what_the_answer_says() {
         let line = alone.lines().find(|line| line.contains(&text("number")));
         assert!(line.unwrap().contains(&margin), "{row:?}");
         let days = match quote["state"].as_str() {
-            Some("open") => quote["days left"].to_string(),
+            Some("open") => quote["days_left"].to_string(),
             _ => "–".to_owned(),
         };
         let expected = [
             format!("{} {}", text("number"), text("customer")),
             days,
-            text("old cost"),
-            text("new cost"),
-            text("old price"),
-            text("new price"),
+            text("old_cost"),
+            text("new_cost"),
+            text("old_price"),
+            text("new_price"),
             row[6].clone(),
             String::new(),
             text("verdict"),
@@ -160,7 +160,7 @@ fn the_page_says_what_the_answer_says() {
     }
     adds_up(&causes(&page), sum_of_causes(&answer));
     let heard = spoken(&page).join("\n").replace(',', "");
-    for name in ["open quotes cost more by", "signed work costs more by"] {
+    for name in ["open_quotes_cost_more_by", "signed_work_costs_more_by"] {
         let amount = format!("\"${}\"", answer[name].as_str().unwrap());
         assert!(heard.contains(&amount), "{amount}");
     }
@@ -214,7 +214,7 @@ fn every_bar_is_heard_with_its_margins_and_its_floor() {
     for quote in quotes {
         let number = quote["number"].as_str().unwrap();
         let bar = heard.iter().find(|bar| bar.contains(number)).unwrap();
-        let margin: rust_decimal::Decimal = quote["margin held"].as_str().unwrap().parse().unwrap();
+        let margin: rust_decimal::Decimal = quote["margin_held"].as_str().unwrap().parse().unwrap();
         let stands = floor <= margin;
         assert_eq!(bar.contains("not below your floor of 15%"), stands, "{bar}");
         (below, above) = (below + i32::from(!stands), above + i32::from(stands));

@@ -56,8 +56,8 @@ def one(work):
     if done.returncode != 0:
         return number, 0, [f"refused: {done.stderr.strip()}"], None, {}
     answer = json.loads(done.stdout)
-    if answer["left out"]:
-        return number, 0, [], re.sub("`.*?`|\\d[\\d/., -]*", "...", answer["left out"][0]["because"]), {}
+    if answer["left_out"]:
+        return number, 0, [], re.sub("`.*?`|\\d[\\d/., -]*", "...", answer["left_out"][0]["because"]), {}
     try:
         old, new = (Asked(takeoff, firm, file, DAY) for file in (own, room / "other.yaml"))
         old.bought_on, new.what_ifs = old.job.get("quoted", DAY), what_ifs

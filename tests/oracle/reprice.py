@@ -41,10 +41,10 @@ def compare(answer, quotes, rooms, same=False):
         if ours != said:
             differences.append(f"{what}: oracle {ours}, program {said}")
 
-    check("left out", [], answer["left out"])
+    check("left out", [], answer["left_out"])
     theirs = {one["number"]: one for one in answer["quotes"]}
     check("quotes", sorted(quote.number for quote in quotes), sorted(one["number"] for one in answer["quotes"]))
-    for key, state in (("open quotes cost more by", "open"), ("signed work costs more by", "signed")):
+    for key, state in (("open_quotes_cost_more_by", "open"), ("signed_work_costs_more_by", "signed")):
         check(key, sum((quote.harm() for quote in quotes if quote.state == state), D(0)), D(answer[key]))
     for quote in quotes:
         if quote.number in theirs:
@@ -58,25 +58,26 @@ def of_quote(check, said, quote, rooms):
     check("customer", quote.customer, said["customer"])
     check("state", quote.state, said["state"])
     for key in TOTALS:
-        check(f"old {key}", quote.old.totals[key], D(said[f"old {key}"]))
-        check(f"new {key}", quote.new.totals[key], D(said[f"new {key}"]))
+        check(f"old {key}", quote.old.totals[key], D(said[f"old_{key}"]))
+        check(f"new {key}", quote.new.totals[key], D(said[f"new_{key}"]))
     margin = quote.margin(quote.new.totals["cost"])
-    check(f"margin held {margin} and {said['margin held']}", True, abs(margin - D(said["margin held"])) < D("1e-20"))
+    # A file holds two places.
+    check(f"margin held {margin} and {said['margin_held']}", True, abs(margin - D(said["margin_held"])) <= D("0.005"))
     ours = Counter(quote.causes())
     program = Counter((one["group"], one["class"], one["title"], D(one["by"])) for one in said["causes"])
     for one in ours | program:
         check(", ".join(str(part) for part in one), ours[one], program[one])
     order = [other.GROUPS.index(one["group"]) for one in said["causes"]]
     check("groups in their order", sorted(order), order)
-    more = D(said["new total"]) - D(said["old total"])
+    more = D(said["new_total"]) - D(said["old_total"])
     check("causes of the program add up", more, sum((D(one["by"]) for one in said["causes"]), D(0)))
     check("causes of the oracle add up", more, sum((one[-1] for one in ours.elements()), D(0)))
     bought = {line.key for line in quote.new.lines}
     check("items with room", [item for item in rooms if item in bought], [one["item"] for one in said["room"]])
     for one in said["room"]:
         if one["item"] in bought:
-            room(check, quote, one["item"], quote.floor, one["to the floor"])
-            room(check, quote, one["item"], D(0), one["to no profit"])
+            room(check, quote, one["item"], quote.floor, one["to_the_floor"])
+            room(check, quote, one["item"], D(0), one["to_no_profit"])
 
 
 def room(check, quote, item, floor, told):
@@ -186,16 +187,16 @@ def farther(key, by):
 
 
 def room_gone(answer):
-    rooms = [one for quote in answer["quotes"] for one in quote["room"] if one["to the floor"]]
+    rooms = [one for quote in answer["quotes"] for one in quote["room"] if one["to_the_floor"]]
     if rooms:
-        rooms[0]["to the floor"] = None
+        rooms[0]["to_the_floor"] = None
 
 
 FIGURES = {f"a cent more in {key}": cent(key) for key in (
-    "open quotes cost more by", "signed work costs more by", *(f"{when} {key}" for when in ("old", "new") for key in TOTALS))}
+    "open_quotes_cost_more_by", "signed_work_costs_more_by", *(f"{when}_{key}" for when in ("old", "new") for key in TOTALS))}
 FIGURES |= {
     "a margin a little higher": lambda answer: first(answer) and first(answer).update(
-        {"margin held": str(D(first(answer)["margin held"]) + D("1e-9"))}),
+        {"margin_held": str(D(first(answer)["margin_held"]) + D("0.01"))}),
     "a cent more in a cause": one_cause(lambda causes: causes[0].update(by=str(D(causes[0]["by"]) + D("0.01")))),
     "two amounts swapped": one_cause(swapped),
     "a cause in another group": one_cause(regrouped),
@@ -205,10 +206,10 @@ FIGURES |= {
     "causes out of order": one_cause(lambda causes: causes.reverse()),
     "a quote is missing": lambda answer: answer["quotes"] and answer["quotes"].pop(),
     "a quote of another state": lambda answer: first(answer) and first(answer).update(state="lost"),
-    "room to the floor a step too far": farther("to the floor", "0.01"),
-    "room to the floor a step too short": farther("to the floor", "-0.01"),
-    "room to no profit a step too far": farther("to no profit", "0.01"),
-    "room to no profit a step too short": farther("to no profit", "-0.01"),
+    "room to the floor a step too far": farther("to_the_floor", "0.01"),
+    "room to the floor a step too short": farther("to_the_floor", "-0.01"),
+    "room to no profit a step too far": farther("to_no_profit", "0.01"),
+    "room to no profit a step too short": farther("to_no_profit", "-0.01"),
     "room is not told": room_gone,
 }  # fmt: skip
 
