@@ -10,70 +10,59 @@ use serde_json::{Map, Value};
 use super::table::{Align, table};
 use crate::values::{Day, Money, rounding};
 
-/// What a cell holds.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Cell {
-    Text(String),
-    Money(Money),
-    Count(i64),
-    /// A number with other words, or other places, for people than for programs.
-    Number {
-        shown: String,
-        filed: String,
-    },
-    Nothing,
+/// What a cell holds, as people read it and as a file holds it.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Cell {
+    shown: String,
+    filed: Value,
+    is_text: bool,
 }
 
 impl Cell {
+    fn new(shown: String, filed: impl Into<Value>) -> Self {
+        Self {
+            shown,
+            filed: filed.into(),
+            is_text: false,
+        }
+    }
+
+    fn text(text: String) -> Self {
+        Self {
+            is_text: true,
+            ..Self::new(text.clone(), text)
+        }
+    }
+
+    /// A number with all its places.
+    pub fn number(number: Decimal) -> Self {
+        Self::new(number.to_string(), number.to_string())
+    }
+
     /// `7.5`: at most four places, and no zeros at the end.
     pub fn quantity(number: Decimal) -> Self {
-        Self::filed(rounding::to_places(number, 4).normalize())
+        Self::number(rounding::to_places(number, 4).normalize())
     }
 
     /// `20.02`: as many places in a file as it means; `shown` is for people.
     pub fn percent(number: Decimal, places: u32, shown: String) -> Self {
-        let filed = rounding::with_places(number, places).to_string();
-        Self::Number { shown, filed }
-    }
-
-    /// A number with all its places.
-    pub fn filed(number: Decimal) -> Self {
-        let filed = number.to_string();
-        Self::Number {
-            shown: filed.clone(),
-            filed,
-        }
-    }
-
-    fn shown(self) -> String {
-        match self {
-            Self::Text(text) | Self::Number { shown: text, .. } => text,
-            Self::Money(money) => money.plain(),
-            Self::Count(count) => count.to_string(),
-            Self::Nothing => String::new(),
-        }
+        Self::new(shown, rounding::with_places(number, places).to_string())
     }
 
     fn in_csv(self) -> String {
         const FORMULA: [char; 6] = ['=', '+', '-', '@', '\t', '\r'];
-        match self {
-            Self::Text(text) if text.starts_with(FORMULA) => format!("'{text}"),
-            Self::Text(text) | Self::Number { filed: text, .. } => text,
-            Self::Money(money) => money.dollars().to_string(),
-            Self::Count(count) => count.to_string(),
-            Self::Nothing => String::new(),
+        match self.filed {
+            Value::Null => String::new(),
+            Value::String(text) if self.is_text && text.starts_with(FORMULA) => format!("'{text}"),
+            Value::String(text) => text,
+            other => other.to_string(),
         }
     }
 }
 
 impl From<Cell> for Value {
     fn from(cell: Cell) -> Self {
-        match cell {
-            Cell::Text(text) | Cell::Number { filed: text, .. } => text.into(),
-            Cell::Money(money) => money.dollars().to_string().into(),
-            Cell::Count(count) => count.into(),
-            Cell::Nothing => Self::Null,
-        }
+        cell.filed
     }
 }
 
@@ -88,17 +77,17 @@ macro_rules! cells {
 }
 
 cells!(
-    String => Cell::Text,
-    &str => |text: &str| Cell::Text(text.to_owned()),
-    Day => |day: Day| Cell::Text(day.to_string()),
-    Money => Cell::Money,
-    i64 => Cell::Count,
-    u32 => |count: u32| Cell::Count(count.into())
+    String => Cell::text,
+    &str => |text: &str| Cell::text(text.to_owned()),
+    Day => |day: Day| Cell::text(day.to_string()),
+    Money => |money: Money| Cell::new(money.plain(), money.dollars().to_string()),
+    i64 => |count: i64| Cell::new(count.to_string(), count),
+    u32 => |count: u32| Cell::new(count.to_string(), count)
 );
 
 impl<T: Into<Self>> From<Option<T>> for Cell {
     fn from(value: Option<T>) -> Self {
-        value.map_or(Self::Nothing, Into::into)
+        value.map(Into::into).unwrap_or_default()
     }
 }
 
@@ -200,12 +189,12 @@ impl<T> Columns<'_, T> {
         columns.sort_by_key(|column| column.is_last);
         let mut cells = vec![columns.iter().map(|column| column.head.clone()).collect()];
         for row in rows {
-            let row = columns.iter().map(|column| (column.cell)(row).shown());
+            let row = columns.iter().map(|column| (column.cell)(row).shown);
             cells.push(row.collect());
         }
         if columns.iter().any(|column| column.foot.is_some()) {
             let foot = |column: &&Column<'_, T>| {
-                let foot = column.foot.as_ref().map(|foot| foot(rows).shown());
+                let foot = column.foot.as_ref().map(|foot| foot(rows).shown);
                 foot.unwrap_or_default()
             };
             cells.push(columns.iter().map(foot).collect());
@@ -269,7 +258,7 @@ mod tests {
         ]);
         let rows = [
             ("=1+1", Money::cents(-329).into()),
-            ("a \"b\", c", Cell::Nothing),
+            ("a \"b\", c", Cell::default()),
             ("@x", Cell::quantity(dec!(7.50))),
             ("1/3", Cell::quantity(Decimal::ONE / dec!(3))),
         ];

@@ -98,7 +98,8 @@ pub fn standing<'a>(number: &'a str, account: &Account<'a>, today: Day) -> Optio
     })
 }
 
-fn state<'a>(account: &Account<'a>, today: Day) -> Option<(State, Next<'a>)> {
+/// Its state, and what is to be done next; none where no quote went out.
+pub fn state<'a>(account: &Account<'a>, today: Day) -> Option<(State, Next<'a>)> {
     let (_, quote) = account.quote()?;
     Some(match account.answer {
         Answer::None if quote.good_until.0 < today => (State::Expired, Next::Revise),

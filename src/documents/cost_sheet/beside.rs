@@ -13,8 +13,8 @@ pub(super) fn buying(sheet: &Sheet<'_>) -> Vec<BuyingRow> {
     let mut rows: Vec<BuyingRow> = found
         .iter()
         .map(|effect| BuyingRow {
-            kind: "plain".to_owned(),
-            rule: called(effect.rule).to_owned(),
+            kind: "plain",
+            rule: called(effect.rule),
             item: effect.title.clone(),
             much: two_places(effect.amount).to_string(),
             cost: effect.cost.plain(),
@@ -23,8 +23,8 @@ pub(super) fn buying(sheet: &Sheet<'_>) -> Vec<BuyingRow> {
     if 1 < rows.len() {
         let sum: Money = found.iter().map(|effect| effect.cost).sum();
         rows.push(BuyingRow {
-            kind: "total".to_owned(),
-            rule: "Together".to_owned(),
+            kind: "total",
+            rule: "Together",
             item: "in the lines above already".to_owned(),
             much: String::new(),
             cost: sum.plain(),
@@ -51,8 +51,8 @@ pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<PartRow> {
     if split.len() < 2 {
         return Vec::new();
     }
-    let row = |kind: &str, part: &str, price: Money| PartRow {
-        kind: kind.to_owned(),
+    let row = |kind: &'static str, part: &str, price: Money| PartRow {
+        kind,
         part: part.to_owned(),
         price: price.plain(),
     };

@@ -40,9 +40,9 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
     rows
 }
 
-fn row(kind: &str, task: &str, (work, rate, hours): (String, String, String)) -> HourRow {
+fn row(kind: &'static str, task: &str, (work, rate, hours): (String, String, String)) -> HourRow {
     HourRow {
-        kind: kind.to_owned(),
+        kind,
         task: task.to_owned(),
         work,
         rate,

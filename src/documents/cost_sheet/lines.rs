@@ -28,9 +28,8 @@ pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<OrderRow> {
                 "group"
             } else {
                 "plain"
-            }
-            .to_owned(),
-            class: line.class.filter(|_| first).map_or("", heading).to_owned(),
+            },
+            class: line.class.filter(|_| first).map_or("", heading),
             item: match (told, line.class) {
                 // One wage, many tasks: the task says it.
                 (Some(_), Some(Class::Labor)) => cause(&line.cause),

@@ -10,10 +10,11 @@ mod rise;
 
 use std::collections::BTreeMap;
 
+use self::rise::Dearest;
 use super::views::cost::{CostView, KeyFigure};
-use super::views::office::Sheet;
+use super::views::office::{OFFICE_PAGE, Sheet};
 use super::views::quote::FileFacts;
-use crate::costing::{Sensitivity, sensitivity};
+use crate::costing::sensitivity;
 use crate::press::drawing::{Drawing, Rgb};
 use crate::reading::Problem;
 use crate::values::Percent;
@@ -33,14 +34,15 @@ pub fn cost_sheet(
     accent: Rgb,
 ) -> (CostView, BTreeMap<String, Drawing>) {
     let found = sensitivity(super::views::office::rise::asked(sheet), &RISES);
-    let figure = rise::figure(sheet, &found, accent);
+    let dearest = Dearest::of(sheet, &found);
+    let figure = rise::figure(sheet, &dearest, accent);
     (
-        view(sheet, advice, &found),
+        view(sheet, advice, &dearest),
         BTreeMap::from([("rise".to_owned(), figure)]),
     )
 }
 
-fn view(sheet: &Sheet<'_>, advice: &[Problem], found: &[Sensitivity]) -> CostView {
+fn view(sheet: &Sheet<'_>, advice: &[Problem], dearest: &Dearest<'_>) -> CostView {
     let name = &sheet.takeoff.name;
     CostView {
         file: FileFacts {
@@ -50,15 +52,15 @@ fn view(sheet: &Sheet<'_>, advice: &[Problem], found: &[Sensitivity]) -> CostVie
             created: sheet.quoted.noon(),
         },
         firm: sheet.business.firm.name.clone(),
-        warning: "For the office\u{a0} –\u{a0} not for the customer".to_owned(),
+        warning: OFFICE_PAGE,
         beside: format!("Cost sheet, {name}"),
-        title: "What this job costs us".to_owned(),
+        title: "What this job costs us",
         facts: facts(sheet),
         figures: figures(sheet),
         lines: lines::lines(sheet),
         hours: hours::hours(sheet),
         price: price::price(sheet),
-        rise: rise::rise(sheet, found),
+        rise: rise::rise(sheet, dearest),
         buying: beside::buying(sheet),
         parts: beside::parts(sheet),
         choices: beside::choices(sheet),

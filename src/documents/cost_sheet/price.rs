@@ -15,8 +15,8 @@ pub(super) fn price(sheet: &Sheet<'_>) -> Vec<PriceRow> {
     let quoted = sheet.offer.quoted();
     let totals = quoted.totals();
     let whole = totals.price.dollars();
-    let row = |kind: &str, label: &str, amount: Money, shared: bool| PriceRow {
-        kind: kind.to_owned(),
+    let row = |kind: &'static str, label: &str, amount: Money, shared: bool| PriceRow {
+        kind,
         label: label.to_owned(),
         amount: amount.plain(),
         share: if shared && !whole.is_zero() {

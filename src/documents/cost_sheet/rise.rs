@@ -15,55 +15,55 @@ fn largest() -> String {
     RISES[RISES.len() - 1].to_string()
 }
 
-pub(super) fn rise(sheet: &Sheet<'_>, found: &[Sensitivity]) -> Rise {
+/// The dearest items one by one, and all others at once; one item alone is no rest.
+pub(super) struct Dearest<'a> {
+    shown: &'a [Sensitivity],
+    rest: Option<Sensitivity>,
+}
+
+impl<'a> Dearest<'a> {
+    pub fn of(sheet: &Sheet<'_>, found: &'a [Sensitivity]) -> Self {
+        let alone = if found.len() <= ALONE + 1 {
+            found.len()
+        } else {
+            ALONE
+        };
+        let (shown, others) = found.split_at(alone);
+        let others = others.iter().flat_map(|one| one.items.clone());
+        let others: Vec<_> = others.collect();
+        let rest = (!others.is_empty()).then(|| together(asked(sheet), others, &RISES));
+        Self { shown, rest }
+    }
+}
+
+pub(super) fn rise(sheet: &Sheet<'_>, dearest: &Dearest<'_>) -> Rise {
     let floor = sheet.business.price.margin_floor.value;
+    let shown = dearest.shown.iter();
+    let mut rows: Vec<RiseRow> = shown
+        .map(|one| RiseRow {
+            price: prices(sheet, one).join(", "),
+            ..row(sheet, title(sheet, one), one)
+        })
+        .collect();
+    rows.extend(dearest.rest.iter().map(|one| {
+        let name = format!("{} other items together", one.items.len());
+        row(sheet, name, one)
+    }));
     Rise {
         title: format!("What a rise of {} of each item does", largest()),
         note: format!(
             "Cost and price then: after the largest rise. Margin: if today's price is held. Room: until that margin is down to {floor}, the item rising alone."
         ),
         heads: RISES.iter().map(|percent| format!("+{percent}")).collect(),
-        rows: rows(sheet, found),
+        rows,
     }
-}
-
-/// The dearest items, and all others at once.
-fn rows(sheet: &Sheet<'_>, found: &[Sensitivity]) -> Vec<RiseRow> {
-    let (shown, others) = parted(found);
-    let mut rows: Vec<RiseRow> = shown
-        .iter()
-        .map(|one| row(sheet, title(sheet, one), one))
-        .collect();
-    if let Some(one) = rest(sheet, others) {
-        let name = format!("{} other items together", one.items.len());
-        rows.push(RiseRow {
-            price: String::new(),
-            ..row(sheet, name, &one)
-        });
-    }
-    rows
-}
-
-/// One item alone is no rest: it stands by itself.
-fn parted(found: &[Sensitivity]) -> (&[Sensitivity], &[Sensitivity]) {
-    let shown = if found.len() <= ALONE + 1 {
-        found.len()
-    } else {
-        ALONE
-    };
-    found.split_at(shown)
-}
-
-fn rest(sheet: &Sheet<'_>, others: &[Sensitivity]) -> Option<Sensitivity> {
-    let items: Vec<_> = others.iter().flat_map(|one| one.items.clone()).collect();
-    (!items.is_empty()).then(|| together(asked(sheet), items, &RISES))
 }
 
 fn row(sheet: &Sheet<'_>, item: String, one: &Sensitivity) -> RiseRow {
     let last = one.rises.last().map(|rise| rise.repriced);
     RiseRow {
         item,
-        price: prices(sheet, one).join(", "),
+        price: String::new(),
         more: one.rises.iter().map(|rise| rise.more.plain()).collect(),
         cost: last.map(|totals| totals.cost.plain()).unwrap_or_default(),
         then: last.map(|totals| totals.price.plain()).unwrap_or_default(),
@@ -72,9 +72,8 @@ fn row(sheet: &Sheet<'_>, item: String, one: &Sensitivity) -> RiseRow {
     }
 }
 
-/// The dearest items one by one, and all others at once.
-pub(super) fn figure(sheet: &Sheet<'_>, found: &[Sensitivity], accent: Rgb) -> Drawing {
-    let (shown, others) = parted(found);
+/// Bars of what the largest rise costs more.
+pub(super) fn figure(sheet: &Sheet<'_>, dearest: &Dearest<'_>, accent: Rgb) -> Drawing {
     let bar = |name: String, one: &Sensitivity, rest: bool| {
         let more = one.rises.last().map(|rise| rise.more).unwrap_or_default();
         RiseBar {
@@ -86,13 +85,12 @@ pub(super) fn figure(sheet: &Sheet<'_>, found: &[Sensitivity], accent: Rgb) -> D
             rest,
         }
     };
+    let shown = dearest.shown.iter();
     let mut bars: Vec<RiseBar> = shown
-        .iter()
         .map(|one| bar(title(sheet, one), one, false))
         .collect();
-    if let Some(one) = rest(sheet, others) {
-        bars.push(bar("Everything else".to_owned(), &one, true));
-    }
+    let rest = dearest.rest.iter();
+    bars.extend(rest.map(|one| bar("Everything else".to_owned(), one, true)));
     drawn(&RiseView {
         bars: &bars,
         rise: &largest(),

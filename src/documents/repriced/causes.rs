@@ -25,42 +25,35 @@ fn told(causes: &[CommonCause], alone: usize) -> Vec<CauseRow> {
     let (shown, others) = parted(causes.to_vec(), alone);
     let mut rows: Vec<CauseRow> = Vec::new();
     let mut before: Option<CauseGroup> = None;
-    for cause in &shown {
-        let first = before != Some(cause.group);
-        rows.push(CauseRow {
-            kind: if first && before.is_some() {
-                "group"
-            } else {
-                "plain"
-            }
-            .to_owned(),
-            group: if first {
-                capital(group(cause.group))
-            } else {
-                String::new()
-            },
-            cause: cause.title.clone(),
-            class: class(cause).to_owned(),
-            quotes: counted(cause.quotes, "quote", "quotes"),
-            sum: cause.by.plain(),
-        });
-        before = Some(cause.group);
-    }
-    let last = |kind: &str, group: String, sum: Money| CauseRow {
-        kind: kind.to_owned(),
+    let row = |kind: &'static str, group: String, sum: Money| CauseRow {
+        kind,
         group,
         cause: String::new(),
-        class: String::new(),
+        class: "",
         quotes: String::new(),
         sum: sum.plain(),
     };
+    for cause in &shown {
+        let first = before != Some(cause.group);
+        let (kind, heading) = match (first, before) {
+            (true, Some(_)) => ("group", capital(group(cause.group))),
+            (true, None) => ("plain", capital(group(cause.group))),
+            (false, _) => ("plain", String::new()),
+        };
+        rows.push(CauseRow {
+            cause: cause.title.clone(),
+            class: class(cause),
+            quotes: counted(cause.quotes, "quote", "quotes"),
+            ..row(kind, heading, cause.by)
+        });
+        before = Some(cause.group);
+    }
     if !others.is_empty() {
         let rest = others.iter().map(|cause| cause.by).sum();
-        let name = format!("{} other causes", others.len());
-        rows.push(last("group", name, rest));
+        rows.push(row("group", format!("{} other causes", others.len()), rest));
     }
     if !rows.is_empty() {
-        rows.push(last("total", "Together".to_owned(), sum));
+        rows.push(row("total", "Together".to_owned(), sum));
     }
     rows
 }

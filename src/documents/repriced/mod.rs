@@ -15,7 +15,7 @@ use self::lines::{figures, quote};
 use super::error::DocumentError;
 use super::pages::{Paged, pages};
 use super::template::Template;
-use super::views::office::counted;
+use super::views::office::{OFFICE_PAGE, counted};
 use super::views::quote::FileFacts;
 use super::views::reprice_page::{Exposure, RepricePage};
 use crate::costing::outcome::{Answer, Finding, exposure};
@@ -66,36 +66,32 @@ fn page(answer: &Answer, asked: &Asked, accent: Rgb) -> (RepricePage, BTreeMap<S
     let view = RepricePage {
         file: FileFacts {
             title: format!("Quotes at other prices, for the office: {day}"),
-            subject: "What open quotes and signed work cost now, for the office and not for the customer".to_owned(),
+            subject:
+                "What open quotes and signed work cost now, for the office and not for the customer"
+                    .to_owned(),
             language: "en-US".to_owned(),
             created: asked.today.noon(),
         },
-        warning: "For the office\u{a0} –\u{a0} not for the customer".to_owned(),
+        warning: OFFICE_PAGE,
         beside: format!("Quotes at other prices, {day}"),
         title: if asked.another || !asked.supposed.is_empty() {
             "What our quotes would cost"
         } else {
             "What our quotes cost now"
-        }
-        .to_owned(),
+        },
         facts: facts(asked),
-        exposures: vec![
-            of_standing(&findings, true),
-            of_standing(&findings, false),
-        ],
+        exposures: vec![of_standing(&findings, true), of_standing(&findings, false)],
         quotes: findings.iter().enumerate().map(quote).collect(),
         no_quotes: if findings.is_empty() {
             "There is no quote to price: none is open, and no signed work waits for its pour."
-                .to_owned()
         } else {
-            String::new()
+            ""
         },
         causes_note: if causes.is_empty() {
             "Nothing changed: every quote costs what it cost when it was quoted."
         } else {
             "How much all totals would change if each were quoted anew by your own rules: profit and tax are in it, unlike in the costs above."
-        }
-        .to_owned(),
+        },
         causes: causes::versions(&causes),
         notes: beside(notes),
         left_out: beside(answer.left_out().into_iter()),

@@ -15,11 +15,11 @@ pub struct CostView {
     /// Who wrote the file.
     pub firm: String,
     /// "For the office – not for the customer": on every page.
-    pub warning: String,
+    pub warning: &'static str,
     /// "Cost sheet, Garden patio": at the right end of the band.
     pub beside: String,
     /// "What this job costs us"
-    pub title: String,
+    pub title: &'static str,
     /// "For Dana Example, quoted May 4, 2026. …"
     pub facts: String,
     /// Four key figures.
@@ -47,9 +47,9 @@ pub struct KeyFigure {
 /// One line of direct cost.
 #[derive(Clone, Debug, Default, Serialize)]
 pub struct OrderRow {
-    pub kind: String,
+    pub kind: &'static str,
     /// "Materials" on the first line of a class, else empty.
-    pub class: String,
+    pub class: &'static str,
     pub item: String,
     /// "6.81 cu yd + 0.4767 cu yd, up to the next 0.25"
     pub working: String,
@@ -61,7 +61,7 @@ pub struct OrderRow {
 
 #[derive(Clone, Debug, Serialize)]
 pub struct HourRow {
-    pub kind: String,
+    pub kind: &'static str,
     pub task: String,
     /// "200 sq ft"
     pub work: String,
@@ -72,7 +72,7 @@ pub struct HourRow {
 
 #[derive(Clone, Debug, Serialize)]
 pub struct PriceRow {
-    pub kind: String,
+    pub kind: &'static str,
     pub label: String,
     pub amount: String,
     /// "21.2%" of the price before tax.
@@ -108,9 +108,9 @@ pub struct RiseRow {
 
 #[derive(Clone, Debug, Serialize)]
 pub struct BuyingRow {
-    pub kind: String,
+    pub kind: &'static str,
     /// "Allowance"
-    pub rule: String,
+    pub rule: &'static str,
     /// "Ready-mix, 4,000 psi, with air"
     pub item: String,
     /// "0.4767 cu yd"
@@ -120,7 +120,7 @@ pub struct BuyingRow {
 
 #[derive(Clone, Debug, Serialize)]
 pub struct PartRow {
-    pub kind: String,
+    pub kind: &'static str,
     pub part: String,
     pub price: String,
 }

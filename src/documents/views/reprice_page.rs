@@ -12,11 +12,11 @@ use super::quote::FileFacts;
 pub struct RepricePage {
     pub file: FileFacts,
     /// "For the office – not for the customer": on every page.
-    pub warning: String,
+    pub warning: &'static str,
     /// "Quotes at other prices, May 4, 2026": at the right end of the band.
     pub beside: String,
     /// "What our quotes cost now"
-    pub title: String,
+    pub title: &'static str,
     /// "Asked May 4, 2026. Every job at the prices of its pour day, in …"
     pub facts: String,
     /// Of open quotes, of signed work.
@@ -24,11 +24,11 @@ pub struct RepricePage {
     /// The most harm first.
     pub quotes: Vec<QuoteRow>,
     /// What stands in place of the quotes where there is none.
-    pub no_quotes: String,
+    pub no_quotes: &'static str,
     /// Versions of one table: the first that fits the page stands there, else the last.
     pub causes: Vec<Vec<CauseRow>>,
     /// What the sum of the causes is, or that there is none.
-    pub causes_note: String,
+    pub causes_note: &'static str,
     /// Holds that end too early, units that changed.
     pub notes: Vec<Beside>,
     /// What could not be priced, and why.
@@ -69,13 +69,13 @@ pub struct QuoteRow {
 #[derive(Clone, Debug, Serialize)]
 pub struct CauseRow {
     /// `group` for the first of a group, `total` for the sum.
-    pub kind: String,
+    pub kind: &'static str,
     /// "Prices" on the first line of a group, else empty.
     pub group: String,
     /// "Ready-mix, 4,000 psi, with air"
     pub cause: String,
     /// "material"
-    pub class: String,
+    pub class: &'static str,
     /// "5 quotes"
     pub quotes: String,
     pub sum: String,

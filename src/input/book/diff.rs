@@ -8,13 +8,13 @@ use crate::values::{Day, Percent, Unit, UnitPrice};
 
 /// One item that is not the same in both books.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Difference {
+pub struct ItemDifference {
     pub item: ItemKey,
-    pub what: What,
+    pub what: Difference,
 }
 
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum What {
+pub enum Difference {
     Price {
         old: UnitPrice,
         new: UnitPrice,
@@ -36,7 +36,7 @@ pub enum What {
     },
 }
 
-impl What {
+impl Difference {
     /// Another price by the same unit.
     pub fn moved(old: UnitPrice, new: UnitPrice, unit: Unit) -> Self {
         Self::Price {
@@ -58,29 +58,31 @@ impl What {
 }
 
 /// Every difference of the listed prices of a day, in the order of names.
-pub fn differences(old: &PriceBook, new: &PriceBook, day: Day) -> Vec<Difference> {
+pub fn differences(old: &PriceBook, new: &PriceBook, day: Day) -> Vec<ItemDifference> {
     let mut found = Vec::new();
     for (key, item) in &old.items {
         let what = match new.items.get(key) {
             None => {
                 let added = new.items.keys().filter(|key| !old.items.contains_key(*key));
                 let near = suggest::closest(key, added.map(String::as_str));
-                Some(What::Gone(near.map(str::to_owned)))
+                Some(Difference::Gone(near.map(str::to_owned)))
             }
             Some(other) => match (listed(&item.dated, day), listed(&other.dated, day)) {
                 (Some(was), Some(is)) if item.selling.unit != other.selling.unit => {
-                    Some(What::Unit {
+                    Some(Difference::Unit {
                         old: (was, item.selling.unit),
                         new: (is, other.selling.unit),
                     })
                 }
-                (Some(was), Some(is)) if was != is => Some(What::moved(was, is, item.selling.unit)),
-                (Some(_), None) => Some(What::NoPrice { in_new: true }),
-                (None, Some(_)) => Some(What::NoPrice { in_new: false }),
+                (Some(was), Some(is)) if was != is => {
+                    Some(Difference::moved(was, is, item.selling.unit))
+                }
+                (Some(_), None) => Some(Difference::NoPrice { in_new: true }),
+                (None, Some(_)) => Some(Difference::NoPrice { in_new: false }),
                 (Some(_), Some(_)) | (None, None) => None,
             },
         };
-        found.extend(what.map(|what| Difference {
+        found.extend(what.map(|what| ItemDifference {
             item: key.clone(),
             what,
         }));
@@ -89,9 +91,9 @@ pub fn differences(old: &PriceBook, new: &PriceBook, day: Day) -> Vec<Difference
         if !old.items.contains_key(key)
             && let Some(price) = listed(&item.dated, day)
         {
-            found.push(Difference {
+            found.push(ItemDifference {
                 item: key.clone(),
-                what: What::Added(price, item.selling.unit),
+                what: Difference::Added(price, item.selling.unit),
             });
         }
     }

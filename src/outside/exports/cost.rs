@@ -54,7 +54,7 @@ fn lines<'a>() -> Columns<'a, (usize, &'a LineItem)> {
             quantity.map(|quantity| quantity.amount().unit.symbol())
         }),
         Of::right("price", |(_, line)| {
-            Some(Cell::filed(line.price.as_ref()?.price.dollars()))
+            Some(Cell::number(line.price.as_ref()?.price.dollars()))
         }),
         Of::left("price_from", |(_, line)| Some(line.price.as_ref()?.from)),
         Of::left("held_until", |(_, line)| {

@@ -13,7 +13,7 @@ use crate::values::Money;
 
 /// `"1305.00"`.
 fn money(money: Money) -> Value {
-    Cell::Money(money).into()
+    Cell::from(money).into()
 }
 
 /// `"7.5"`: at most four places, without zeros at the end.

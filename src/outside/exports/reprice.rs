@@ -45,7 +45,7 @@ fn quote(one: &Finding<'_>) -> Value {
 /// The last prices that still stand; null where there is no such price.
 fn headroom(one: &Headroom) -> Value {
     let price = |room: Room| match room {
-        Room::UpTo { price, .. } => Cell::filed(price.dollars().normalize()).into(),
+        Room::UpTo { price, .. } => Cell::number(price.dollars().normalize()).into(),
         Room::Far | Room::None => Value::Null,
     };
     json!({

@@ -2,7 +2,7 @@
 
 mod chance;
 
-use flatwork::inside::input::book::diff::What;
+use flatwork::inside::input::book::diff::Difference;
 use flatwork::inside::input::book::edit::{self, Edit, Wanted};
 use flatwork::inside::input::book::import::{self, Change};
 use flatwork::inside::input::book::{self, PriceBook};
@@ -227,7 +227,7 @@ fn several_prices_are_set_together_or_not_at_all() {
             .iter()
             .map(|wanted| Change {
                 wanted: wanted.clone(),
-                what: What::Added(wanted.price, Unit::Ton),
+                what: Difference::Added(wanted.price, Unit::Ton),
             })
             .collect();
         let mut problems = Problems::default();

@@ -2,12 +2,14 @@
 
 use flatwork::inside::documents::views::office::ledger;
 use flatwork::inside::office::account::{Account, Answer, Billed};
+use flatwork::inside::office::ageing;
 use flatwork::inside::office::billing::{share_of, stages};
 use flatwork::inside::office::record::{
     Accepted, Bills, Change, Combination, Credit, Figures, Invoice, Payment, Pdf, Quote, RECORD,
     RULES, Record, Stage, What,
 };
 use flatwork::inside::office::rules;
+use flatwork::inside::office::standing::{State, state};
 use flatwork::inside::office::text::{Cents, Day as Written, Number};
 use flatwork::inside::values::{Day, Money};
 use rust_decimal::Decimal;
@@ -231,8 +233,7 @@ pub(super) fn check(records: &[Record], seed: u64) {
         told()
     );
     // What is listed by age is what is open.
-    let jobs = std::collections::BTreeMap::from([(NUMBER.to_owned(), account.clone())]);
-    let listed: Money = ledger::open(&jobs, day(90))
+    let listed: Money = ageing::open(NUMBER, &account, day(90))
         .iter()
         .map(|due| due.open)
         .sum();
@@ -247,9 +248,8 @@ pub(super) fn check(records: &[Record], seed: u64) {
             told()
         );
     }
-    // No state of a job is without words.
-    let (state, _) = ledger::state(&account, day(90));
-    assert_ne!(state, "nothing", "{}", told());
+    // No job is without a state.
+    assert!(state(&account, day(90)).is_some(), "{}", told());
     assert!(ledger::statement(NUMBER, &account).contains("owed"));
     // The same from the texts as from memory.
     let again: Vec<Record> = records
@@ -278,7 +278,7 @@ fn accounts_add_up_after_every_record() {
             records.push(record(records.len() + 1, step, what));
             check(&records, seed);
             let account = Account::replay(&records);
-            paid += usize::from(ledger::state(&account, day(90)).0 == "paid");
+            paid += usize::from(matches!(state(&account, day(90)), Some((State::Paid, _))));
         }
         filed += records.len();
         let account = Account::replay(&records);

@@ -10,12 +10,14 @@ use flatwork::inside::documents::views::office::ledger;
 use flatwork::inside::input::phrases::Share;
 use flatwork::inside::input::progress as written;
 use flatwork::inside::office::account::Account;
+use flatwork::inside::office::ageing;
 use flatwork::inside::office::billing::{share_of, stages};
 use flatwork::inside::office::progress::{asked, progress};
 use flatwork::inside::office::record::{
     Accepted, Bills, Change, Credit, Figures, Invoice, Payment, Record, What,
 };
 use flatwork::inside::office::rules;
+use flatwork::inside::office::standing::standing;
 use flatwork::inside::office::text::{Cents, Day as Written};
 use flatwork::inside::reading::{Problems, Sources, yaml};
 use flatwork::inside::values::{Day, Money};
@@ -274,9 +276,12 @@ fn read(year: &[Vec<Record>], today: Day) -> String {
         .collect();
     let lines: Vec<_> = jobs
         .iter()
-        .filter_map(|(number, account)| ledger::line(number, account, today))
+        .filter_map(|(number, account)| standing(number, account, today))
         .collect();
-    let open = ledger::open(&jobs, today);
+    let open: Vec<_> = jobs
+        .iter()
+        .flat_map(|(number, account)| ageing::open(number, account, today))
+        .collect();
     // What is listed by age is what the overview says is owed, credits aside.
     let aged: Money = open.iter().map(|due| due.open).sum();
     let owed: Money = lines.iter().map(|line| line.owed.max(Money::ZERO)).sum();

@@ -2,7 +2,7 @@
 
 mod why;
 
-use super::{OFFICE_ONLY, SUMS, Sheet, told_apart};
+use super::{SUMS, Sheet, headed, told_apart};
 use crate::costing::{Books, Joined, LineItem, Side, Totals, books, join};
 use crate::documents::table::{Align, table};
 use crate::input::book::Class;
@@ -68,16 +68,8 @@ fn letter(book: usize) -> String {
 }
 
 fn heading(first: &Sheet<'_>, sheets: &[Sheet<'_>]) -> Vec<String> {
-    let mut out = vec![
-        format!(
-            "{}, for {}: one takeoff, {} price books",
-            first.takeoff.name,
-            first.takeoff.customer.name,
-            sheets.len()
-        ),
-        OFFICE_ONLY.to_owned(),
-        String::new(),
-    ];
+    let job = first.job();
+    let mut out = headed(format!("{job}: one takeoff, {} price books", sheets.len()));
     out.extend(sheets.iter().enumerate().map(|(i, sheet)| {
         let file = sheet.sources.name(sheet.book.place.file);
         format!("{}  {} ({file})", letter(i), sheet.book.name)

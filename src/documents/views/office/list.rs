@@ -1,9 +1,10 @@
 //! What a supplier's list brings into a book, in plain text.
 
+use super::counted;
 use super::price_book::{LOOK_AGAIN, row};
-use crate::documents::table::{Align, table};
+use crate::documents::table::Align::{Left, Point};
+use crate::documents::table::table;
 use crate::input::book::PriceBook;
-use crate::input::book::diff::Difference;
 use crate::input::book::import::Taken;
 
 /// So many articles are named that the mapping does not know; the rest is counted.
@@ -15,27 +16,13 @@ pub fn taken(list: &str, book: &PriceBook, taken: &Taken, lines: &str) -> String
     if !taken.changes.is_empty() {
         out.push(lines.to_owned());
     }
-    let rows: Vec<Vec<String>> = taken
-        .changes
-        .iter()
-        .map(|change| {
-            let mut cells = row(&Difference {
-                item: change.wanted.item.clone(),
-                what: change.what.clone(),
-            });
-            cells.insert(1, change.wanted.day.to_string());
-            cells
-        })
-        .collect();
-    let stands = [
-        Align::Left,
-        Align::Left,
-        Align::Point,
-        Align::Point,
-        Align::Point,
-        Align::Left,
-    ];
-    out.extend(table(&stands, &rows));
+    let rows = taken.changes.iter().map(|change| {
+        let mut cells = row(&change.wanted.item, &change.what);
+        cells.insert(1, change.wanted.day.to_string());
+        cells
+    });
+    let aligns = [Left, Left, Point, Point, Point, Left];
+    out.extend(table(&aligns, &rows.collect::<Vec<_>>()));
     if taken.changes.iter().any(|change| change.what.is_jump()) {
         out.extend([String::new(), LOOK_AGAIN.to_owned()]);
     }
@@ -58,19 +45,10 @@ fn unmapped(names: &[String]) -> Option<String> {
         0 => String::new(),
         more => format!(" and {more} more"),
     };
-    (!first.is_empty()).then(|| {
-        format!(
-            "{} not mapped: {}{more}",
-            counted(
-                names.len(),
-                "article of the list is",
-                "articles of the list are"
-            ),
-            first.join(", ")
-        )
-    })
-}
-
-fn counted(count: usize, one: &str, more: &str) -> String {
-    format!("{count} {}", if count == 1 { one } else { more })
+    let counted = counted(
+        names.len(),
+        "article of the list is",
+        "articles of the list are",
+    );
+    (!first.is_empty()).then(|| format!("{counted} not mapped: {}{more}", first.join(", ")))
 }

@@ -39,9 +39,8 @@ impl Margin {
 
     /// For programs at two places.
     pub fn cell(self) -> Cell {
-        self.number.map_or(Cell::Nothing, |number| {
-            Cell::percent(number, 2, self.shown().unwrap_or_default())
-        })
+        let percent = |number| Cell::percent(number, 2, self.shown().unwrap_or_default());
+        self.number.map(percent).into()
     }
 
     /// A word where the owner wants to be told.

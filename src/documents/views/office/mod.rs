@@ -32,8 +32,14 @@ use crate::trade::order::Section;
 use crate::trade::{Quantity, Working};
 use crate::values::{Amount, Day, rounding};
 
-/// Below the heading of whatever tells a cost.
-const OFFICE_ONLY: &str = "For the office, not for the customer.";
+/// The first lines of whatever tells a cost.
+fn headed(heading: String) -> Vec<String> {
+    let warning = "For the office, not for the customer.".to_owned();
+    vec![heading, warning, String::new()]
+}
+
+/// On every page of whatever tells a cost.
+pub const OFFICE_PAGE: &str = "For the office\u{a0} –\u{a0} not for the customer";
 
 /// The sums on the way to the total, each below the lines of its side.
 const SUMS: [(Side, &str); 4] = [
@@ -99,6 +105,12 @@ pub const fn side(side: Side) -> &'static str {
 }
 
 impl Sheet<'_> {
+    /// `Garden patio, for Dana Example`.
+    pub fn job(&self) -> String {
+        let takeoff = self.takeoff;
+        format!("{}, for {}", takeoff.name, takeoff.customer.name)
+    }
+
     /// A part of the job by its name.
     pub fn section(&self, section: Section) -> &str {
         match section {

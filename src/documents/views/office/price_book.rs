@@ -1,17 +1,18 @@
 //! Price books in plain text: how two differ, and what in one is worth a second look.
 
-use crate::documents::table::{Align, table};
+use crate::documents::table::Align::{Left, Point};
+use crate::documents::table::table;
 use crate::input::book::PriceBook;
-use crate::input::book::diff::{Difference, What};
+use crate::input::book::diff::{Difference, ItemDifference};
 use crate::input::book::faults::Fault;
-use crate::values::{Day, Percent, rounding};
+use crate::values::{Day, Percent, UnitPrice, rounding};
 
 /// Below a table with a price that has moved far.
 pub(super) const LOOK_AGAIN: &str =
     "look again: moved by more than a half, which is more often a slip than a price.";
 
 /// One line an item that is not the same.
-pub fn differences(old: &PriceBook, new: &PriceBook, day: Day, found: &[Difference]) -> String {
+pub fn differences(old: &PriceBook, new: &PriceBook, day: Day, found: &[ItemDifference]) -> String {
     let mut out = vec![
         format!("{} and {}, listed prices of {day}", old.name, new.name),
         String::new(),
@@ -19,88 +20,61 @@ pub fn differences(old: &PriceBook, new: &PriceBook, day: Day, found: &[Differen
     if found.is_empty() {
         out.push("No item differs.".to_owned());
     }
-    let rows: Vec<Vec<String>> = found.iter().map(row).collect();
-    out.extend(table(
-        &[
-            Align::Left,
-            Align::Point,
-            Align::Point,
-            Align::Point,
-            Align::Left,
-        ],
-        &rows,
-    ));
-    let jumps = found.iter().filter(|one| one.what.is_jump()).count();
-    if jumps != 0 {
+    let rows: Vec<Vec<String>> = found.iter().map(|one| row(&one.item, &one.what)).collect();
+    out.extend(table(&[Left, Point, Point, Point, Left], &rows));
+    if found.iter().any(|one| one.what.is_jump()) {
         out.extend([String::new(), LOOK_AGAIN.to_owned()]);
     }
     out.join("\n") + "\n"
 }
 
 /// Its name, both prices, the change, and a word about it.
-pub(super) fn row(one: &Difference) -> Vec<String> {
-    let (old, new, by, words) = match &one.what {
-        What::Price { old, new, unit, by } => (
-            old.to_string(),
-            new.to_string(),
-            by.map_or_else(String::new, change),
-            format!(
-                "a {}{}",
-                unit.symbol(),
-                if one.what.is_jump() {
-                    "; look again"
-                } else {
-                    ""
-                }
-            ),
-        ),
-        What::Unit { old, new } => (
-            old.0.to_string(),
-            new.0.to_string(),
-            String::new(),
-            format!(
-                "was by the {}, now by the {}; not compared",
-                old.1.symbol(),
-                new.1.symbol()
-            ),
-        ),
-        What::Added(price, unit) => (
-            String::new(),
-            price.to_string(),
-            String::new(),
-            format!("a {}; added", unit.symbol()),
-        ),
-        What::Gone(near) => (
-            String::new(),
-            String::new(),
-            String::new(),
-            near.as_ref().map_or_else(
-                || "gone".to_owned(),
-                |near| format!("gone; the new book has `{near}`"),
-            ),
-        ),
-        What::NoPrice { in_new } => (
-            String::new(),
-            String::new(),
-            String::new(),
-            if *in_new {
-                "no price on this day in the new book".to_owned()
-            } else {
-                "no price on this day in the old book".to_owned()
-            },
-        ),
+pub(super) fn row(item: &str, what: &Difference) -> Vec<String> {
+    let mut by = None;
+    let (old, new, words) = match what {
+        Difference::Price {
+            old,
+            new,
+            unit,
+            by: moved,
+        } => {
+            by = *moved;
+            let again = if what.is_jump() { "; look again" } else { "" };
+            (Some(old), Some(new), format!("a {}{again}", unit.symbol()))
+        }
+        Difference::Unit { old, new } => {
+            let (was, is) = (old.1.symbol(), new.1.symbol());
+            let words = format!("was by the {was}, now by the {is}; not compared");
+            (Some(&old.0), Some(&new.0), words)
+        }
+        Difference::Added(price, unit) => {
+            (None, Some(price), format!("a {}; added", unit.symbol()))
+        }
+        Difference::Gone(None) => (None, None, "gone".to_owned()),
+        Difference::Gone(Some(near)) => (None, None, format!("gone; the new book has `{near}`")),
+        Difference::NoPrice { in_new } => {
+            let which = if *in_new { "new" } else { "old" };
+            (
+                None,
+                None,
+                format!("no price on this day in the {which} book"),
+            )
+        }
     };
-    vec![one.item.clone(), old, new, by, words]
+    let price = |price: Option<&UnitPrice>| price.map(UnitPrice::to_string).unwrap_or_default();
+    let by = by.map(change).unwrap_or_default();
+    vec![item.to_owned(), price(old), price(new), by, words]
 }
 
 /// `+6.5%`, to a tenth for reading.
 pub fn change(by: Percent) -> String {
-    let shown = rounding::with_places(rounding::to_places(by.number(), 1), 1);
-    if by.number().is_sign_negative() {
-        format!("{shown}%")
+    let shown = rounding::with_places(by.number(), 1);
+    let sign = if by.number().is_sign_negative() {
+        ""
     } else {
-        format!("+{shown}%")
-    }
+        "+"
+    };
+    format!("{sign}{shown}%")
 }
 
 /// One sentence a fault.

@@ -1,6 +1,6 @@
 //! Every open quote at other prices: the worst first, what to do, and why.
 
-use super::{OFFICE_ONLY, counted, rise};
+use super::{counted, headed, rise};
 use crate::costing::Room;
 use crate::costing::outcome::{
     Answer, CauseGroup, CommonCause, Finding, Standing, Verdict, causes, exposure,
@@ -73,14 +73,10 @@ pub fn class(cause: &CommonCause) -> &'static str {
 /// The whole answer in plain text; `each` tells the causes quote by quote, too.
 pub fn text(answer: &Answer, today: Day, each: bool) -> String {
     let findings = answer.findings(today);
-    let mut out = vec![
-        format!(
-            "{} at the prices of the pour day, asked on {today}",
-            counted(findings.len(), "quote", "quotes")
-        ),
-        OFFICE_ONLY.to_owned(),
-        String::new(),
-    ];
+    let mut out = headed(format!(
+        "{} at the prices of the pour day, asked on {today}",
+        counted(findings.len(), "quote", "quotes")
+    ));
     out.extend(quotes().lines(&findings));
     out.push(String::new());
     for (open, words) in [

@@ -1,6 +1,6 @@
 //! What a rise of each item does to the job: the cost, the price, the margin if the price is held.
 
-use super::{Margin, OFFICE_ONLY, Sheet};
+use super::{Margin, Sheet, headed};
 use crate::costing::{Asked, Room, Sensitivity, sensitivity};
 use crate::documents::column::{Column, Columns};
 use crate::values::{Percent, rounding};
@@ -20,13 +20,11 @@ pub fn asked<'a>(sheet: &Sheet<'a>) -> Asked<'a> {
 pub fn text(sheet: &Sheet<'_>, percent: Percent) -> String {
     let floor = sheet.business.price.margin_floor.value;
     let totals = sheet.offer.quoted().totals();
-    let mut out = vec![
-        format!(
-            "{}, for {}: what a rise of {percent} of each item does",
-            sheet.takeoff.name, sheet.takeoff.customer.name
-        ),
-        OFFICE_ONLY.to_owned(),
-        String::new(),
+    let mut out = headed(format!(
+        "{}: what a rise of {percent} of each item does",
+        sheet.job()
+    ));
+    out.extend([
         format!(
             "Now: cost {}, price before tax {}, margin {}, floor {floor}",
             totals.cost,
@@ -34,7 +32,7 @@ pub fn text(sheet: &Sheet<'_>, percent: Percent) -> String {
             sheet.margin(&totals).or_none()
         ),
         String::new(),
-    ];
+    ]);
     out.extend(items(sheet).lines(&sensitivity(asked(sheet), &[percent])));
     out.extend([
         String::new(),

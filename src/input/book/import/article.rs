@@ -8,7 +8,7 @@ use super::cells;
 use super::list::{List, Row};
 use super::mapping::{Mapped, Mapping};
 use super::{Change, Wanted};
-use crate::input::book::diff::What;
+use crate::input::book::diff::Difference;
 use crate::input::book::{Item, PriceBook, faults, unknown_item};
 use crate::reading::{Place, Problem, Problems};
 use crate::values::{Amount, Day, Unit, UnitPrice, Unreadable, rounding};
@@ -172,8 +172,8 @@ impl<'a> Article<'a> {
                     already += 1;
                     continue;
                 }
-                Some((_, old)) => What::moved(*old, price, unit),
-                None => What::Added(price, unit),
+                Some((_, old)) => Difference::moved(*old, price, unit),
+                None => Difference::Added(price, unit),
             };
             dated.insert(day, price);
             changes.push(Change {

@@ -17,7 +17,7 @@ pub use list::List;
 pub use mapping::{Columns, Mapped, Mapping, Separator};
 
 use super::PriceBook;
-use super::diff::What;
+use super::diff::Difference;
 use super::edit::{self, Edit, Wanted};
 use crate::reading::{At, FileId, Node, Problem, Problems, suggest};
 use crate::values::Day;
@@ -52,7 +52,7 @@ pub struct Taken {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Change {
     pub wanted: Wanted,
-    pub what: What,
+    pub what: Difference,
 }
 
 /// The prices a list brings into a book; `from` is the day of those without one of their own.

@@ -175,7 +175,7 @@ fn a_jump_is_one_by_the_rule_of_the_books() {
     let map = MAP.replace("S: stone", "L: later");
     let list = "No.,Net,UOM\nL,5,bag\nB,1460,C\n";
     let taken = take(&map, list, "2026-05-15").unwrap();
-    assert!(matches!(taken.changes[0].what, What::Added(..)));
+    assert!(matches!(taken.changes[0].what, Difference::Added(..)));
 }
 
 #[test]
@@ -302,7 +302,7 @@ fn an_anchor_that_serves_two_items_is_not_edited() {
             day: "2026-05-15".parse().unwrap(),
             price: "40".parse().unwrap(),
         },
-        what: What::NoPrice { in_new: false },
+        what: Difference::NoPrice { in_new: false },
     };
     for (items, told) in [
         (vec!["salt", "sand"], 1),

@@ -3,7 +3,7 @@
 mod beside;
 mod lines;
 
-use super::{OFFICE_ONLY, Sheet};
+use super::{Sheet, headed};
 use beside::{choices, hours, overruled, parts, unforeseen};
 use lines::lines;
 
@@ -44,17 +44,12 @@ fn heading(sheet: &Sheet<'_>) -> Vec<String> {
     } else {
         format!(" + tax {} = total {}", totals.tax, totals.total)
     };
-    let mut out = vec![
-        format!(
-            "{}, for {}",
-            sheet.takeoff.name, sheet.takeoff.customer.name
-        ),
-        OFFICE_ONLY.to_owned(),
-        String::new(),
+    let mut out = headed(sheet.job());
+    out.extend([
         format!("Price {}{tax}", totals.price),
         format!("Cost {}, {held}", totals.cost),
         format!("Quoted {}; price book {}", sheet.quoted, sheet.book.name),
-    ];
+    ]);
     out.extend(sheet.chosen().map(|taken| format!("With {taken}")));
     out.extend(pours(sheet));
     if let Some(fixed) = &sheet.takeoff.fixed_price {
