@@ -4,7 +4,6 @@
 use std::fmt::Write as _;
 
 use super::cost_document;
-use super::cost_sheet::cost_sheet;
 use super::quote_tests::reach::{all_words, check_pages};
 use super::views::office::Sheet;
 use crate::advice::{Case, advice};
@@ -57,8 +56,7 @@ fn pages(takeoff: &str) -> Document {
         days: &days,
         quoted,
     });
-    let (view, figures) = cost_sheet(&sheet, &found, Rgb(0, 0, 0));
-    cost_document(&view, &figures).unwrap_or_else(|error| panic!("{error}"))
+    cost_document(&sheet, &found, Rgb(0, 0, 0)).unwrap_or_else(|error| panic!("{error}"))
 }
 
 /// The words of one page.

@@ -6,8 +6,7 @@
 pub mod billing;
 pub mod change;
 pub mod column;
-mod cost;
-pub mod cost_sheet;
+mod cost_sheet;
 pub mod error;
 pub mod figures;
 pub mod markup;
@@ -19,7 +18,7 @@ pub mod table;
 pub mod template;
 pub mod views;
 
-pub use cost::cost_document;
+pub use cost_sheet::cost_document;
 pub use error::DocumentError;
 pub use quote::{bill_document, quote_document, quote_document_in};
 pub use repriced::{Asked, repriced_document};

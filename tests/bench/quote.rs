@@ -11,7 +11,6 @@ use flatwork::inside::costing::{self, Offer};
 use flatwork::inside::documents::views::office::Sheet;
 use flatwork::inside::documents::{
     cost_document,
-    cost_sheet::cost_sheet,
     offering::{self, Offering},
     quote_document,
 };
@@ -69,8 +68,8 @@ fn cost_printed(desk: &Desk, offer: &Offer, sources: &Sources) -> Vec<u8> {
         offer,
         sources,
     };
-    let (view, figures) = cost_sheet(&sheet, &[], Look::default().accent);
-    pdf::write(&cost_document(&view, &figures).expect("the demo can be set"))
+    let document = cost_document(&sheet, &[], Look::default().accent);
+    pdf::write(&document.expect("the demo can be set"))
 }
 
 fn quote(criterion: &mut Criterion) {

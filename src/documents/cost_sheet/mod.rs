@@ -10,15 +10,22 @@ mod rise;
 
 use std::collections::BTreeMap;
 
+use rust_decimal_macros::dec;
+
 use self::rise::Dearest;
+use super::error::DocumentError;
+use super::pages::{Paged, pages};
+use super::template::Template;
 use super::views::cost::{CostView, KeyFigure};
+use super::views::office::rise::asked;
 use super::views::office::{OFFICE_PAGE, Sheet};
 use super::views::quote::FileFacts;
 use crate::costing::sensitivity;
-use crate::press::drawing::{Drawing, Rgb};
+use crate::press::drawing::Rgb;
+use crate::press::layout::style::Look;
+use crate::press::page::Document;
 use crate::reading::Problem;
 use crate::values::Percent;
-use rust_decimal_macros::dec;
 
 /// The rises that are told, the largest last: it is the one that is drawn.
 const RISES: [Percent; 3] = [
@@ -27,19 +34,23 @@ const RISES: [Percent; 3] = [
     Percent::new(dec!(10)),
 ];
 
-/// The sheet and its figures by name.
-pub fn cost_sheet(
+/// The pages of the sheet, for the office.
+pub fn cost_document(
     sheet: &Sheet<'_>,
     advice: &[Problem],
     accent: Rgb,
-) -> (CostView, BTreeMap<String, Drawing>) {
-    let found = sensitivity(super::views::office::rise::asked(sheet), &RISES);
+) -> Result<Document, DocumentError> {
+    let found = sensitivity(asked(sheet), &RISES);
     let dearest = Dearest::of(sheet, &found);
-    let figure = rise::figure(sheet, &dearest, accent);
-    (
-        view(sheet, advice, &dearest),
-        BTreeMap::from([("rise".to_owned(), figure)]),
-    )
+    let view = view(sheet, advice, &dearest);
+    let of = Paged {
+        template: Template::Cost,
+        view: &view,
+        file: &view.file,
+        author: &view.firm,
+        figures: &BTreeMap::from([("rise".to_owned(), rise::figure(sheet, &dearest, accent))]),
+    };
+    pages(&of, &Look::default(), None)
 }
 
 fn view(sheet: &Sheet<'_>, advice: &[Problem], dearest: &Dearest<'_>) -> CostView {

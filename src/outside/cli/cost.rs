@@ -7,7 +7,6 @@ use super::paper::print;
 use super::{Chosen, Format, say, with_sheets};
 use crate::advice::{Case, advice};
 use crate::documents::cost_document;
-use crate::documents::cost_sheet::cost_sheet;
 use crate::documents::views::office::{self, Sheet, books};
 use crate::outside::exports;
 use crate::press::layout::style::Look;
@@ -107,9 +106,8 @@ fn paper(arguments: &Arguments, sheets: &[Sheet<'_>], problems: &mut Problems) -
         days: sheet.days,
         quoted: sheet.quoted,
     });
-    let (view, figures) = cost_sheet(sheet, &found, Look::default().accent);
     let printed = print(
-        cost_document(&view, &figures),
+        cost_document(sheet, &found, Look::default().accent),
         &arguments.file,
         arguments.output.as_ref(),
         "cost.pdf",
