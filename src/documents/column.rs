@@ -272,8 +272,8 @@ mod tests {
         assert_eq!(
             shown,
             [
-                "a text     number  only read",
-                "=1+1        -3.29  x",
+                "a text    number  only read",
+                "=1+1       -3.29  x",
                 "a \"b\", c          x"
             ]
         );

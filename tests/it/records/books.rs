@@ -44,16 +44,16 @@ fn quotes_won_are_counted_by_kind_of_work() {
     assert_eq!(
         firm.done("jobs --win-rate --on 2026-05-20 --format csv"),
         "kind,quoted,won,lost,open,withdrawn,percent\r\n\
-         slab,3,1,0,1,1,100\r\n\
+         slab,3,1,0,1,1,100.0\r\n\
          walk,4,1,2,1,0,33.3\r\n\
-         all jobs,7,2,2,2,1,50\r\n"
+         all jobs,7,2,2,2,1,50.0\r\n"
     );
     // A month later the last walk has run out without an answer.
     let json = firm.done("jobs --win-rate --on 2026-07-20 --format json");
     let rates: serde_json::Value = serde_json::from_str(&json).unwrap();
     assert_eq!(rates[1]["kind"], "walk");
     assert_eq!(rates[1]["lost"], 3);
-    assert_eq!(rates[1]["percent"], "25");
+    assert_eq!(rates[1]["percent"], "25.0");
     assert_eq!(rates[2]["open"], 1);
     let text = firm.done("jobs --win-rate --on 2026-05-20");
     assert!(text.contains("33.3%"), "{text}");
