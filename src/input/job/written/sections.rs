@@ -6,7 +6,7 @@ use crate::input::phrases::{
     Compass, EdgeSort, EdgesPhrase, FromEnd, Risers, StepsPhrase, StoopPhrase, ThickenedPhrase,
     positive,
 };
-use crate::reading::{At, Fields, Node, Place, Problem, Problems};
+use crate::reading::{At, Fields, Node, Place, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
 
 /// Steps and what carries their top, as written.
@@ -38,7 +38,16 @@ impl SectionsWritten {
 }
 
 /// `Some` of nothing is an explicit `none`.
-pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thickened>>> {
+pub fn thickened(
+    slab: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<Option<Thickened>>>> {
+    let node = slab.node(key);
+    Ok(node.and_then(|node| thickened_at(node, problems)))
+}
+
+fn thickened_at(node: &Node, problems: &mut Problems) -> Option<At<Option<Thickened>>> {
     let place = node.heading;
     if node.is_map() {
         let fields = node.fields(&tables::THICKENED, problems).ok()?;
