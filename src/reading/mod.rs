@@ -15,9 +15,11 @@ pub mod suggest;
 pub mod tree;
 pub mod utf8;
 mod walk;
+pub(crate) mod words;
 pub mod yaml;
 
 pub use fields::{Field, FieldTable, Fields};
 pub use place::{At, FileId, Place, Sources};
 pub use problem::{Problem, Problems};
 pub use tree::{Entry, Node, Value};
+pub(crate) use words::words;

@@ -9,7 +9,7 @@ use rust_decimal::Decimal;
 
 use super::tables;
 use crate::input::phrases::{Contingency, ContingencyBase, Days, Profit, Ratio};
-use crate::reading::{At, FieldTable, Fields, Node, Place, Problem, Problems};
+use crate::reading::{At, FieldTable, Fields, Node, Place, Problem, Problems, words};
 use crate::values::{Amount, Length, Money, Percent, Unit};
 
 /// From cost to price.
@@ -33,17 +33,18 @@ pub struct TaxRule {
     pub name: String,
 }
 
-/// What a tax falls on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum TaxBase {
-    /// The whole price before tax.
-    Sale,
-    /// The price before tax and the tax itself: added so that the rate of the whole is the tax.
-    Receipts,
-    /// The share of materials in direct cost, of the price before tax.
-    Materials,
-    /// What the owner buys: a direct cost, never shown.
-    Purchases,
+words! {
+    /// What a tax falls on.
+    pub enum TaxBase("bad-tax", "no tax falls on `{}`", none_or) {
+        /// The whole price before tax.
+        Sale "sale";
+        /// The price before tax and the tax itself: added so that the rate of the whole is the tax.
+        Receipts "receipts";
+        /// The share of materials in direct cost, of the price before tax.
+        Materials "materials";
+        /// What the owner buys: a direct cost, never shown.
+        Purchases "purchases";
+    }
 }
 
 #[derive(Clone, Debug)]
@@ -131,22 +132,11 @@ pub(super) fn price(node: &Node, problems: &mut Problems) -> Option<PricePolicy>
 /// `None` for `on: none`, and for what could not be read.
 fn tax(node: &Node, problems: &mut Problems) -> Option<TaxRule> {
     let fields = node.fields(&tables::TAX, problems)?;
-    let on = fields.text("on", problems)?;
-    let base = match on.value.as_str() {
-        "none" => return None,
-        "sale" => TaxBase::Sale,
-        "receipts" => TaxBase::Receipts,
-        "materials" => TaxBase::Materials,
-        "purchases" => TaxBase::Purchases,
-        other => {
-            problems.push(
-                Problem::new("bad-tax", format!("no tax falls on `{other}`"))
-                    .at(on.place)
-                    .help("write `none`, `sale`, `receipts`, `materials` or `purchases`"),
-            );
-            return None;
-        }
-    };
+    if fields.text("on", problems)?.value == "none" {
+        return None;
+    }
+    let base: At<TaxBase> = fields.read("on", problems)?;
+    let base = base.value;
     let rate: At<Percent> = fields.need("rate", problems)?;
     if base == TaxBase::Receipts && Percent::new(Decimal::ONE_HUNDRED) <= rate.value {
         problems.push(

@@ -45,7 +45,7 @@ pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thick
         let edges = fields
             .required("edges", problems)
             .and_then(|node| edges(node, problems));
-        let sort = sort(&fields, problems);
+        let sort: Option<At<EdgeSort>> = fields.usual("kind", problems);
         let (width, depth) = (
             fields
                 .required("width", problems)
@@ -61,7 +61,7 @@ pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thick
             Some(read) => Some(read?),
         };
         let value = Thickened {
-            sort: sort?,
+            sort: sort?.value,
             edges: edges?,
             width: width?,
             depth: depth?,
@@ -88,24 +88,6 @@ pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thick
         bars: phrase.bars.map(|bars| at(bars, place)),
     };
     Some(at(Some(value), place))
-}
-
-fn sort(fields: &Fields<'_>, problems: &mut Problems) -> Option<EdgeSort> {
-    let Some(word) = fields.text("kind", problems) else {
-        return Some(EdgeSort::Thickened);
-    };
-    match word.value.as_str() {
-        "thickened" => Some(EdgeSort::Thickened),
-        "turndown" => Some(EdgeSort::Turndown),
-        other => {
-            problems.push(
-                Problem::new("unknown-word", format!("`kind` is not `{other}`"))
-                    .at(word.place)
-                    .help("write `thickened` or `turndown`"),
-            );
-            None
-        }
-    }
 }
 
 fn edges(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {
