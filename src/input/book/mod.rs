@@ -20,9 +20,8 @@ pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
     Adhesive, BarStock, BaseStock, BuggyHire, Cement, Charges, Color, Curing, DowelStock, Dumping,
-    FiberBy, FiberStock, Filling, Finish, Grade, Hose, MeshStock, Mix, PumpHire, Returned, Role,
-    Rules, Sealer, Selling, ShortCharge, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces,
-    Winter,
+    FiberBy, FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules,
+    Sealer, Selling, ShortCharge, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
 };
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};

@@ -93,7 +93,6 @@ mod tests {
     use rust_decimal_macros::dec;
 
     use super::*;
-    use crate::input::book::Grade;
     use crate::reading::{At, FileId, Place};
     use crate::values::{Percent, rounding};
 
@@ -112,7 +111,7 @@ mod tests {
             item: at("bar".to_owned()),
             stock: at(Length::feet_whole(20)),
             lap: at(lap.parse().unwrap()),
-            grade: at(Grade::Sixty),
+            grade: at("60".parse().unwrap()),
         }
     }
 
@@ -170,7 +169,7 @@ mod tests {
         }
         // Grade 40, no. 3 at 5,000 psi: 11.03 in, so 12 in governs.
         let mild = BarStock {
-            grade: at(Grade::Forty),
+            grade: at("40".parse().unwrap()),
             ..stock("class B")
         };
         let least = lap("slab", Bar::No3, &mild, &mix(5000));
