@@ -262,14 +262,16 @@ pub fn photos(desk: &Desk, problems: &mut Problems) -> Vec<Shown> {
                 photo,
                 caption: caption.clone(),
             }),
-            Err(error) => problems.push(
-                Problem::new(
-                    "unreadable-picture",
-                    format!("cannot use the photo `{}`: {error}", photo.file.value),
-                )
-                .at(photo.file.place)
-                .help("save it as a JPEG picture (.jpg), or take the line out"),
-            ),
+            Err(error) => {
+                problems.push(
+                    Problem::new(
+                        "unreadable-picture",
+                        format!("cannot use the photo `{}`: {error}", photo.file.value),
+                    )
+                    .at(photo.file.place)
+                    .help("save it as a JPEG picture (.jpg), or take the line out"),
+                );
+            }
         }
     }
     shown

@@ -48,6 +48,8 @@ macro_rules! words {
                 })
             }
         }
+
+        $crate::reading::written::written! { $name = "word"; }
     };
 }
 pub(crate) use words;

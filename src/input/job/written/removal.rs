@@ -9,7 +9,7 @@ use crate::values::Length;
 pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) -> Option<Removal> {
     if !node.is_map() {
         let size = At {
-            value: node.read::<SizePhrase>(problems)?,
+            value: node.read::<SizePhrase>(problems).ok()?,
             place: node.place,
         };
         has_depth(&size, None, problems).then_some(())?;
@@ -24,12 +24,12 @@ pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) ->
             stays: false,
         });
     }
-    let fields = node.fields(&tables::REMOVAL, problems)?;
-    let size = fields.need("size", problems);
+    let fields = node.fields(&tables::REMOVAL, problems).ok()?;
+    let size = fields.need("size", problems).ok();
     let depth = above_zero(&fields, "depth", problems);
     let saw_cut = above_zero(&fields, "saw cut", problems);
-    let material: Option<At<RemovalMaterial>> = fields.usual("of", problems);
-    let breaking: Option<At<_>> = fields.usual("break", problems);
+    let material: Option<At<RemovalMaterial>> = fields.need("of", problems).ok();
+    let breaking: Option<At<_>> = fields.need("break", problems).ok();
     let reinforced = fields.yes("reinforced", problems);
     let stays = fields.yes("stays", problems).is_some_and(|at| at.value);
     let (size, material) = (size?, material?.value);
@@ -88,7 +88,7 @@ fn has_depth(size: &At<SizePhrase>, depth: Option<&At<Length>>, problems: &mut P
 }
 
 fn above_zero(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option<At<Length>> {
-    let text = fields.text(key, problems)?;
+    let text = fields.read::<String>(key, problems)?;
     match crate::input::phrases::positive(&text.value) {
         Ok(value) => Some(At {
             value,
