@@ -22,7 +22,7 @@ pub(super) fn versions(causes: &[CommonCause]) -> Vec<Vec<CauseRow>> {
 /// The largest causes in the order they are told, one row for all others, and the sum.
 fn told(causes: &[CommonCause], alone: usize) -> Vec<CauseRow> {
     let sum: Money = causes.iter().map(|cause| cause.by).sum();
-    let (shown, others) = parted(causes.to_vec(), alone);
+    let (shown, others) = parted(causes, alone);
     let mut rows: Vec<CauseRow> = Vec::new();
     let mut before: Option<CauseGroup> = None;
     let row = |kind: &'static str, group: String, sum: Money| CauseRow {
@@ -33,7 +33,7 @@ fn told(causes: &[CommonCause], alone: usize) -> Vec<CauseRow> {
         quotes: String::new(),
         sum: sum.plain(),
     };
-    for cause in &shown {
+    for cause in shown {
         let first = before != Some(cause.group);
         let (kind, heading) = match (first, before) {
             (true, Some(_)) => ("group", capital(group(cause.group))),
@@ -58,24 +58,20 @@ fn told(causes: &[CommonCause], alone: usize) -> Vec<CauseRow> {
     rows
 }
 
-/// One cause alone is no rest: it stands by itself.
-fn parted(causes: Vec<CommonCause>, most: usize) -> (Vec<CommonCause>, Vec<CommonCause>) {
-    if causes.len() <= most + 1 {
-        return (causes, Vec::new());
+/// The largest, in the order they are told, and the others. One cause alone is no rest: it
+/// stands by itself.
+fn parted(causes: &[CommonCause], most: usize) -> (Vec<&CommonCause>, Vec<&CommonCause>) {
+    let mut largest: Vec<usize> = (0..causes.len()).collect();
+    largest.sort_by_key(|at| std::cmp::Reverse(causes[*at].by.as_cents().abs()));
+    if most + 1 < causes.len() {
+        largest.truncate(most);
     }
-    let mut sizes: Vec<(i64, usize)> = causes
-        .iter()
-        .enumerate()
-        .map(|(at, cause)| (-cause.by.as_cents().abs(), at))
-        .collect();
-    sizes.sort_unstable();
-    let alone: Vec<usize> = sizes[..most].iter().map(|(_, at)| *at).collect();
-    let (shown, others): (Vec<_>, Vec<_>) = causes
-        .into_iter()
-        .enumerate()
-        .partition(|(at, _)| alone.contains(at));
-    let causes = |parted: Vec<(usize, CommonCause)>| parted.into_iter().map(|(_, cause)| cause);
-    (causes(shown).collect(), causes(others).collect())
+    let of = |shown: bool| {
+        let all = causes.iter().enumerate();
+        let of = all.filter(|(at, _)| largest.contains(at) == shown);
+        of.map(|(_, cause)| cause).collect()
+    };
+    (of(true), of(false))
 }
 
 #[cfg(test)]
