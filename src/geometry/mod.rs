@@ -32,4 +32,4 @@ pub use panels::{Panels, panels};
 pub use point::Point;
 pub use side::Side;
 pub use square::{LONGEST_RATIO, PREFERRED_RATIO};
-pub use walk::{ClosingError, Leg, WalkError};
+pub use walk::{Leg, WalkError};

@@ -1,13 +1,16 @@
 //! From direct cost to the total: overhead, contingency, profit, minimum, rounding, tax, each a line.
 
-use super::{Cause, LineItem, Side};
+use super::lines::{Cause, LineItem, Side};
 use crate::input::book::Class;
 use crate::input::business::{PricePolicy, TaxBase, TaxRule};
 use crate::input::phrases::{ContingencyBase, Profit};
 use crate::reading::At;
-use crate::trade::term::{Term, number, of, sum};
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Money, Percent, Unit};
+
+/// What makes the price before tax.
+const BEFORE_TAX: [Side; 3] = [Side::Direct, Side::Indirect, Side::Price];
 
 /// Adds overhead, contingency, profit, rounding and tax to priced lines, as lines.
 pub fn estimate(
@@ -15,45 +18,29 @@ pub fn estimate(
     policy: &PricePolicy,
     fixed: Option<&At<Money>>,
 ) -> Vec<LineItem> {
-    for tax in policy
-        .taxes
-        .iter()
-        .filter(|tax| tax.base == TaxBase::Purchases)
-    {
-        purchase_tax(&mut lines, tax);
+    for tax in &policy.taxes {
+        if tax.base == TaxBase::Purchases {
+            purchase_tax(&mut lines, tax);
+        }
     }
     let direct = subtotal(&lines, "direct cost", &[Side::Direct]);
     let overhead = Quantity::percent("overhead", &policy.overhead);
-    add(
-        &mut lines,
-        Cause::Overhead,
-        Side::Indirect,
-        Quantity::money(
-            "percent of direct cost",
-            "overhead",
-            of(&direct) * &overhead,
-        ),
-    );
+    let overhead = of(&direct) * &overhead;
+    let overhead = Quantity::money("percent of direct cost", "overhead", overhead);
+    add(&mut lines, Cause::Overhead, Side::Indirect, overhead);
     let contingency = contingency(&lines, policy, &direct);
     add(&mut lines, Cause::Contingency, Side::Indirect, contingency);
     let cost = subtotal(&lines, "cost", &[Side::Direct, Side::Indirect]);
     match fixed {
         Some(fixed) => {
             let price = Quantity::given("price fixed by you", fixed.value.into(), fixed.place);
-            let rest = Quantity::money(
-                "what the fixed price leaves",
-                "price fixed by you",
-                of(&price) - &cost,
-            );
+            let rest = of(&price) - &cost;
+            let rest = Quantity::money("what the fixed price leaves", "price fixed by you", rest);
             add(&mut lines, Cause::Fixed, Side::Price, rest);
         }
         None => sell(&mut lines, policy, &cost),
     }
-    for tax in policy
-        .taxes
-        .iter()
-        .filter(|tax| tax.base != TaxBase::Purchases)
-    {
+    for tax in &policy.taxes {
         sales_tax(&mut lines, tax);
     }
     lines
@@ -62,157 +49,82 @@ pub fn estimate(
 /// Of direct cost, or of direct cost and overhead.
 fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Quantity {
     let percent = Quantity::percent("contingency", &policy.contingency);
+    let name = "contingency";
     match policy.contingency_on {
-        ContingencyBase::Direct => Quantity::money(
-            "percent of direct cost",
-            "contingency",
-            of(direct) * &percent,
-        ),
+        ContingencyBase::Direct => {
+            Quantity::money("percent of direct cost", name, of(direct) * &percent)
+        }
         ContingencyBase::DirectAndOverhead => {
-            let base = subtotal(
-                lines,
-                "direct cost and overhead",
-                &[Side::Direct, Side::Indirect],
-            );
-            Quantity::money(
-                "percent of direct cost and overhead",
-                "contingency",
-                of(&base) * &percent,
-            )
+            let sides = [Side::Direct, Side::Indirect];
+            let base = subtotal(lines, "direct cost and overhead", &sides);
+            let how = "percent of direct cost and overhead";
+            Quantity::money(how, name, of(&base) * &percent)
         }
     }
 }
 
 fn subtotal(lines: &[LineItem], name: &str, sides: &[Side]) -> Quantity {
-    let parts = lines
-        .iter()
-        .filter(|line| sides.contains(&line.side))
-        .map(|line| &line.amount);
-    Quantity::money("lines added up", name, sum(parts))
+    let parts = lines.iter().filter(|line| sides.contains(&line.side));
+    Quantity::money("lines added up", name, sum(parts.map(|line| &line.amount)))
 }
 
 fn add(lines: &mut Vec<LineItem>, cause: Cause, side: Side, amount: Quantity) {
-    if amount.value().is_zero() {
-        return;
+    if !amount.value().is_zero() {
+        lines.push(LineItem::new(cause, side, amount));
     }
-    lines.push(LineItem {
-        title: cause.title(),
-        cause,
-        side,
-        class: None,
-        amount,
-        quantity: None,
-        price: None,
-        taxed: false,
-        shares: Vec::new(),
-    });
 }
 
 /// A direct cost that bears overhead; it falls on what is taxed when bought.
 fn purchase_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
-    let base = Quantity::money(
-        "taxed purchases added up",
-        "taxed purchases",
-        sum(lines
-            .iter()
-            .filter(|line| line.taxed)
-            .map(|line| &line.amount)),
-    );
+    let taxed = lines.iter().filter(|line| line.taxed);
+    let base = sum(taxed.map(|line| &line.amount));
+    let base = Quantity::money("taxed purchases added up", "taxed purchases", base);
     let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
     let amount = Quantity::money(
         "paid by you on what you buy",
         format!("{} on purchases", tax.name),
         of(&base) * &rate,
     );
-    if amount.value().is_zero() {
-        return;
+    if !amount.value().is_zero() {
+        lines.push(LineItem {
+            class: Some(Class::Fee),
+            ..LineItem::new(Cause::PurchaseTax(tax.name.clone()), Side::Direct, amount)
+        });
     }
-    let cause = Cause::PurchaseTax(tax.name.clone());
-    lines.push(LineItem {
-        title: cause.title(),
-        cause,
-        side: Side::Direct,
-        class: Some(Class::Fee),
-        amount,
-        quantity: None,
-        price: None,
-        taxed: false,
-        shares: Vec::new(),
-    });
 }
 
 /// Profit, then the minimum job, then rounding up, before tax.
 fn sell(lines: &mut Vec<LineItem>, policy: &PricePolicy, cost: &Quantity) {
-    let percent = |percent: Percent| {
-        Quantity::percent(
-            "profit",
-            &At {
-                value: percent,
-                place: policy.profit.place,
-            },
-        )
+    let percent = |value: Percent| {
+        let place = policy.profit.place;
+        Quantity::percent("profit", &At { value, place })
     };
-    let profit: (Term, &'static str) = match policy.profit.value {
-        Profit::Markup(markup) => (of(cost) * &percent(markup), "markup: percent of cost"),
+    let (how, profit) = match policy.profit.value {
+        Profit::Markup(markup) => ("markup: percent of cost", of(cost) * &percent(markup)),
         Profit::Margin(margin) => (
-            of(cost) / (number(1) - &percent(margin)) - cost,
             "margin: cost ÷ (1 − margin) − cost",
+            of(cost) / (number(1) - &percent(margin)) - cost,
         ),
     };
-    add(
-        lines,
-        Cause::Profit,
-        Side::Price,
-        Quantity::money(profit.1, "profit", profit.0),
-    );
-    let before = subtotal(
-        lines,
-        "price before minimum",
-        &[Side::Direct, Side::Indirect, Side::Price],
-    );
+    let profit = Quantity::money(how, "profit", profit);
+    add(lines, Cause::Profit, Side::Price, profit);
+    let given = |name, rule: &At<Money>| Quantity::given(name, rule.value.into(), rule.place);
+    let before = subtotal(lines, "price before minimum", &BEFORE_TAX);
     if before.as_money() < policy.minimum.value {
-        let minimum = Quantity::given(
-            "minimum job",
-            policy.minimum.value.into(),
-            policy.minimum.place,
-        );
-        add(
-            lines,
-            Cause::Minimum,
-            Side::Price,
-            Quantity::money("minimum − price", "minimum job", of(&minimum) - &before),
-        );
+        let up = of(&given("minimum job", &policy.minimum)) - &before;
+        let up = Quantity::money("minimum − price", "minimum job", up);
+        add(lines, Cause::Minimum, Side::Price, up);
     }
-    let before = subtotal(
-        lines,
-        "price before rounding",
-        &[Side::Direct, Side::Indirect, Side::Price],
-    );
-    let step = Quantity::given(
-        "round up to",
-        policy.round_up_to.value.into(),
-        policy.round_up_to.place,
-    );
-    let rounded = Quantity::by(
-        "up to a multiple",
-        "rounded price",
-        Unit::Dollar,
-        of(&before).up_to(&step),
-    );
-    add(
-        lines,
-        Cause::Rounding,
-        Side::Price,
-        Quantity::money("rounded price − price", "rounding", of(&rounded) - &before),
-    );
+    let before = subtotal(lines, "price before rounding", &BEFORE_TAX);
+    let rounded = of(&before).up_to(&given("round up to", &policy.round_up_to));
+    let rounded = Quantity::by("up to a multiple", "rounded price", Unit::Dollar, rounded);
+    let up = of(&rounded) - &before;
+    let up = Quantity::money("rounded price − price", "rounding", up);
+    add(lines, Cause::Rounding, Side::Price, up);
 }
 
 fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
-    let price = subtotal(
-        lines,
-        "price before tax",
-        &[Side::Direct, Side::Indirect, Side::Price],
-    );
+    let price = subtotal(lines, "price before tax", &BEFORE_TAX);
     let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
     let amount = match tax.base {
         TaxBase::Sale => Quantity::money(
@@ -223,14 +135,11 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
         TaxBase::Receipts => receipts_tax(&price, &rate, tax),
         TaxBase::Materials => {
             let direct = subtotal(lines, "direct cost", &[Side::Direct]);
-            let materials = Quantity::money(
-                "materials added up",
-                "materials",
-                sum(lines
-                    .iter()
-                    .filter(|line| line.class == Some(Class::Material))
-                    .map(|line| &line.amount)),
-            );
+            let material = lines
+                .iter()
+                .filter(|line| line.class == Some(Class::Material));
+            let materials = sum(material.map(|line| &line.amount));
+            let materials = Quantity::money("materials added up", "materials", materials);
             let base = Quantity::money(
                 "price before tax × materials ÷ direct cost, to the cent",
                 "materials at the selling price",
@@ -242,6 +151,7 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
                 of(&base) * &rate,
             )
         }
+        // It is among the costs.
         TaxBase::Purchases => return,
     };
     add(lines, Cause::Tax(tax.name.clone()), Side::Tax, amount);
