@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use super::compare::{Books, Change};
 use super::repricing::Repriced;
-use super::{Books, Change};
 use crate::input::book::Class;
 use crate::values::{Day, Money, Percent};
 

@@ -5,7 +5,7 @@ use std::process::ExitCode;
 
 use super::paper::print;
 use super::{Chosen, Format, say, with_sheets};
-use crate::advice::{Case, advice};
+use crate::advice::advice;
 use crate::documents::cost_document;
 use crate::documents::views::office::{self, Sheet, books};
 use crate::outside::exports;
@@ -98,14 +98,7 @@ fn paper(arguments: &Arguments, sheets: &[Sheet<'_>], problems: &mut Problems) -
         );
         return None;
     };
-    let found = advice(Case {
-        takeoff: sheet.takeoff,
-        business: sheet.business,
-        book: sheet.book,
-        offer: sheet.offer,
-        days: sheet.days,
-        quoted: sheet.quoted,
-    });
+    let found = advice(sheet.takeoff, sheet.pricing(), sheet.offer, sheet.quoted);
     let printed = print(
         cost_document(sheet, &found, Look::default().accent),
         &arguments.file,

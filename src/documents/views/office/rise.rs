@@ -1,17 +1,15 @@
 //! What a rise of each item does to the job: the cost, the price, the margin if the price is held.
 
 use super::{Margin, Sheet, headed};
-use crate::costing::{Asked, Room, Sensitivity, sensitivity};
+use crate::costing::{Estimated, Room, Sensitivity, sensitivity};
 use crate::documents::column::{Column, Columns};
 use crate::values::{Percent, rounding};
 
 /// The questions of this sheet: the job as quoted, by its own book.
-pub fn asked<'a>(sheet: &Sheet<'a>) -> Asked<'a> {
-    Asked {
+pub fn asked<'a>(sheet: &Sheet<'a>) -> Estimated<'a> {
+    Estimated {
         bought: sheet.offer.quoted().bought(),
-        book: sheet.book,
-        policy: &sheet.business.price,
-        days: sheet.days,
+        at: sheet.pricing(),
         fixed: sheet.takeoff.fixed_price.as_ref(),
     }
 }
