@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use super::files;
 use crate::costing::{self, Offer, Prices, check_sets, prices};
-use crate::documents::offering::Shown;
+use crate::documents::offering::{Offering, Shown};
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
 use crate::input::job::{self, LookedUp, Placement, Takeoff};
@@ -30,6 +30,43 @@ pub struct Desk {
 }
 
 impl Desk {
+    /// With the prices of every pour; the folder is the caller's to say.
+    pub fn new(
+        texts: [FileId; 3],
+        on: Option<Day>,
+        takeoff: Takeoff,
+        business: Business,
+        book: PriceBook,
+    ) -> Self {
+        let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
+        let days = days(&takeoff, quoted, &business, &book);
+        Self {
+            file: PathBuf::new(),
+            folder: PathBuf::new(),
+            texts,
+            takeoff,
+            business,
+            book,
+            quoted,
+            days,
+        }
+    }
+
+    /// What its quote is made of; a number and photos are the caller's to add.
+    pub fn offering<'a>(&'a self, offer: &'a Offer) -> Offering<'a> {
+        Offering {
+            takeoff: &self.takeoff,
+            business: &self.business,
+            rules: &self.book.rules,
+            offer,
+            quoted: self.quoted,
+            pour: self.days[self.takeoff.first_pour()].day,
+            number: None,
+            replaces: None,
+            photos: &[],
+        }
+    }
+
     /// Every combination priced; what has no price is reported.
     pub fn offer(&self, problems: &mut Problems) -> Option<Offer> {
         costing::offer(
@@ -135,7 +172,7 @@ pub fn lay_out_each(
         found.push((book.place, of_book));
         if let LookedUp::Whole(takeoff) = looked_up {
             let texts = [takeoff_text?, home_text?, book.place.file];
-            let desk = desk(texts, on, *takeoff, business.clone(), book);
+            let desk = Desk::new(texts, on, *takeoff, business.clone(), book);
             desks.push(Desk {
                 file: file.to_path_buf(),
                 folder: folder.clone(),
@@ -165,33 +202,7 @@ pub fn lay_out_again(
     let business = business::read(&home?, problems)?;
     let book = book::read(&book?, problems)?;
     let takeoff = job::resolve(written, &name, &book, &business, problems)?;
-    Some(desk(ids, Some(on), takeoff, business, book))
-}
-
-/// With the prices of every pour; the folder is the caller's to say.
-fn desk(
-    texts: [FileId; 3],
-    on: Option<Day>,
-    takeoff: Takeoff,
-    business: Business,
-    book: PriceBook,
-) -> Desk {
-    let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
-    let pours = pours(&takeoff, quoted, &business);
-    let days = pours
-        .into_iter()
-        .map(|day| prices(&book, day, &takeoff.name))
-        .collect();
-    Desk {
-        file: PathBuf::new(),
-        folder: PathBuf::new(),
-        texts,
-        takeoff,
-        business,
-        book,
-        quoted,
-        days,
-    }
+    Some(Desk::new(ids, Some(on), takeoff, business, book))
 }
 
 fn read_book(
@@ -234,6 +245,14 @@ pub fn report_by_book(found: &[(Place, Problems)], problems: &mut Problems) {
             _ => one.clone().also(*place, "with the prices of this book"),
         }));
     }
+}
+
+/// The prices of each pour's day.
+pub fn days(takeoff: &Takeoff, quoted: Day, business: &Business, book: &PriceBook) -> Vec<Prices> {
+    pours(takeoff, quoted, business)
+        .into_iter()
+        .map(|day| prices(book, day, &takeoff.name))
+        .collect()
 }
 
 /// The day of each pour, said or counted from the day of the quote.

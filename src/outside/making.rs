@@ -42,15 +42,10 @@ pub fn quote_with(
     problems: &mut Problems,
 ) -> Option<Made> {
     let of = Offering {
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer,
-        quoted: desk.quoted,
-        pour: desk.days[desk.takeoff.first_pour()].day,
         number,
         replaces,
         photos,
+        ..desk.offering(offer)
     };
     let figures = offering::figures(of, Look::default().accent);
     let view = offering::view(of);

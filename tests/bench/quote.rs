@@ -7,13 +7,10 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
-use flatwork::inside::costing::{self, Offer};
+use flatwork::inside::costing::Offer;
 use flatwork::inside::documents::views::office::Sheet;
 use flatwork::inside::documents::{
-    cost_document,
-    cost_sheet::cost_sheet,
-    offering::{self, Offering},
-    quote_document,
+    cost_document, cost_sheet::cost_sheet, offering, quote_document,
 };
 use flatwork::inside::outside::desk::{self, Desk};
 use flatwork::inside::press::{layout::style::Look, pdf};
@@ -31,28 +28,12 @@ fn laid_out() -> (Desk, Sources) {
 
 /// Measured, ordered and priced in every combination; the files are read already.
 fn priced(desk: &Desk) -> Offer {
-    costing::offer(
-        &desk.takeoff,
-        &desk.book,
-        &desk.business,
-        &desk.days,
-        &mut Problems::default(),
-    )
-    .expect("every price is there")
+    desk.offer(&mut Problems::default())
+        .expect("every price is there")
 }
 
 fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
-    let of = Offering {
-        number: None,
-        replaces: None,
-        photos: &[],
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer,
-        quoted: desk.quoted,
-        pour: desk.days[0].day,
-    };
+    let of = desk.offering(offer);
     let figures = offering::figures(of, Look::default().accent);
     let document = quote_document(&offering::view(of), &figures).expect("the demo can be set");
     pdf::write(&document)

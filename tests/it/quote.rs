@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
 use flatwork::inside::costing;
-use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::documents::offering;
 use flatwork::inside::outside::desk::{self, Desk};
 use flatwork::inside::reading::{Problems, Sources};
 
@@ -115,25 +115,8 @@ fn a_quote_never_lands_on_a_file_it_is_made_from() {
 fn the_customer_never_sees_cost_margin_or_supplier() {
     for demo in DEMOS {
         let desk = laid_out(demo);
-        let offer = costing::offer(
-            &desk.takeoff,
-            &desk.book,
-            &desk.business,
-            &desk.days,
-            &mut Problems::default(),
-        )
-        .unwrap();
-        let of = Offering {
-            number: None,
-            replaces: None,
-            photos: &[],
-            takeoff: &desk.takeoff,
-            business: &desk.business,
-            rules: &desk.book.rules,
-            offer: &offer,
-            quoted: desk.quoted,
-            pour: desk.days[0].day,
-        };
+        let offer = desk.offer(&mut Problems::default()).unwrap();
+        let of = desk.offering(&offer);
         let shown = serde_json::to_string(&offering::view(of)).unwrap();
         let figures = offering::figures(of, flatwork::inside::press::drawing::Rgb(0, 0, 0));
         let shown = format!("{shown}{figures:?}");
@@ -190,25 +173,8 @@ fn what_is_printed_adds_up_to_what_is_printed() {
     }
     for demo in DEMOS {
         let desk = laid_out(demo);
-        let offer = costing::offer(
-            &desk.takeoff,
-            &desk.book,
-            &desk.business,
-            &desk.days,
-            &mut Problems::default(),
-        )
-        .unwrap();
-        let of = Offering {
-            number: None,
-            replaces: None,
-            photos: &[],
-            takeoff: &desk.takeoff,
-            business: &desk.business,
-            rules: &desk.book.rules,
-            offer: &offer,
-            quoted: desk.quoted,
-            pour: desk.days[0].day,
-        };
+        let offer = desk.offer(&mut Problems::default()).unwrap();
+        let of = desk.offering(&offer);
         let view = offering::view(of);
         let total = cents(&view.total.amount);
         assert_eq!(

@@ -3,8 +3,7 @@
 use std::fs;
 use std::path::Path;
 
-use flatwork::inside::costing;
-use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::documents::offering;
 use flatwork::inside::input::phrases::Number;
 use flatwork::inside::office::name::{Event, Name};
 use flatwork::inside::office::record::{Pdf, Quote, What};
@@ -109,20 +108,9 @@ fn quote(i: usize, shop: &Shop<'_>) -> Quote {
     let day = "2026-05-04".parse().expect("a day");
     let desk = desk::lay_out_again(texts, day, &mut sources, &mut problems);
     let desk = desk.unwrap_or_else(|| panic!("{problems:#?}"));
-    let (takeoff, business, book) = (&desk.takeoff, &desk.business, &desk.book);
-    let offer = costing::offer(takeoff, book, business, &desk.days, &mut problems);
+    let offer = desk.offer(&mut problems);
     let offer = offer.unwrap_or_else(|| panic!("{problems:#?}"));
-    let view = offering::view(Offering {
-        takeoff,
-        business,
-        rules: &book.rules,
-        offer: &offer,
-        quoted: day,
-        pour: desk.days[0].day,
-        number: None,
-        replaces: None,
-        photos: &[],
-    });
+    let view = offering::view(desk.offering(&offer));
     let pdf = Pdf {
         name: String::new(),
         sha256: "0".repeat(64),
