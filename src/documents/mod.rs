@@ -25,4 +25,6 @@ pub use repriced::{Asked, repriced_document};
 #[cfg(test)]
 mod cost_tests;
 #[cfg(test)]
+mod demo;
+#[cfg(test)]
 mod quote_tests;

@@ -103,8 +103,6 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         quote,
         total: total(of, &totals),
         replaces: of.replaces.map(|before| replaces(before, &totals)),
-        has_plan: true,
-        size_statement: None,
         scope: scope::scope(of),
         when_we_come: around::when(of),
         not_included: around::not_included(of),
@@ -144,7 +142,6 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         cure: Cure {
             heading: english::CURE_HEADING.to_owned(),
             lead: english::CURE_LEAD.to_owned(),
-            has_figure: true,
         },
         care: surface::care(of),
         safety: english::terms(english::SAFETY),
@@ -245,7 +242,6 @@ fn total(of: Offering<'_>, totals: &Totals) -> Total {
     }
 }
 
-/// Sentences in two paragraphs of about the same length, for two columns.
 /// The owner's sentences, and the clause of an index where there is one.
 fn terms(business: &Business) -> Vec<String> {
     let clause = business
@@ -255,6 +251,7 @@ fn terms(business: &Business) -> Vec<String> {
     business.terms.iter().cloned().chain(clause).collect()
 }
 
+/// Sentences in two paragraphs of about the same length, for two columns.
 fn paragraphs(sentences: &[String]) -> Vec<String> {
     let whole: usize = sentences.iter().map(String::len).sum();
     let mut first = 0;
