@@ -9,12 +9,8 @@ use crate::input::job::{RemovalMaterial, Takeoff};
 use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn title(takeoff: &Takeoff) -> String {
-    let names: Vec<String> = takeoff
-        .slabs
-        .iter()
-        .map(|slab| slab.called.clone())
-        .collect();
-    format!("A new {}", list(&names))
+    let names = takeoff.slabs.iter().map(|slab| slab.called.clone());
+    format!("A new {}", list(&names.collect::<Vec<_>>()))
 }
 
 pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
@@ -39,18 +35,13 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
         strong,
         after: after.to_owned(),
     };
-    let count = Amount::new(days, Unit::Plain).number();
-    let working = if count == "1" {
-        "1 working day".to_owned()
-    } else {
-        format!("{count} working days")
+    let between = format!("{} and {}", start.long(), end.long());
+    let working = match Amount::new(days, Unit::Plain).number().as_str() {
+        "1" => "1 working day".to_owned(),
+        count => format!("{count} working days"),
     };
     vec![
-        sentence(
-            "Start between ",
-            format!("{} and {}", start.long(), end.long()),
-            ".",
-        ),
+        sentence("Start between ", between, "."),
         sentence("", working, &at_your_house(later)),
         sentence(english::RAIN, String::new(), ""),
     ]

@@ -88,18 +88,11 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         },
         firm: firm(of.business),
         title,
-        customer: [Some(customer.name.as_str()), customer.address.as_deref()]
-            .into_iter()
-            .flatten()
-            .collect::<Vec<_>>()
-            .join(", "),
-        running_head: format!(
-            "Quote {}",
-            of.number.map_or_else(
-                || format!("for {}, {day}", customer.name),
-                |number| format!("{number} for {}, {day}", customer.name)
-            )
-        ),
+        customer: self::customer(&customer.name, customer.address.as_deref()),
+        running_head: match of.number {
+            Some(number) => format!("Quote {number} for {}, {day}", customer.name),
+            None => format!("Quote for {}, {day}", customer.name),
+        },
         quote,
         total: total(of, &totals),
         replaces: of.replaces.map(|before| replaces(before, &totals)),
@@ -204,6 +197,11 @@ fn photos(of: Offering<'_>) -> Vec<Vec<PhotoView>> {
         })
         .collect();
     views.chunks(2).map(<[PhotoView]>::to_vec).collect()
+}
+
+/// Name and address.
+pub(super) fn customer(name: &str, address: Option<&str>) -> String {
+    address.map_or_else(|| name.to_owned(), |address| format!("{name}, {address}"))
 }
 
 pub(super) fn firm(business: &Business) -> Firm {

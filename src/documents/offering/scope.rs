@@ -15,10 +15,7 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     let mut terms = Vec::new();
     let mut add = |word: &str, text: String| {
         if !text.is_empty() {
-            terms.push(Term {
-                word: word.to_owned(),
-                text,
-            });
+            terms.push(Term::new(word, text));
         }
     };
     add("Permit", super::removal::permit(takeoff));
@@ -27,11 +24,8 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
         "Base",
         each(takeoff, |slab| {
             let base = slab.base.as_ref().map(|base| {
-                format!(
-                    "{} of {}, packed",
-                    length(base.depth.value),
-                    base.material.value
-                )
+                let depth = length(base.depth.value);
+                format!("{depth} of {}, packed", base.material.value)
             });
             match (base, &slab.sections.retarder) {
                 (base, None) => base,
@@ -127,12 +121,8 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
             texts.push(stoop);
             continue;
         }
-        texts.push(format!(
-            "{} {}, {} high",
-            slab.called,
-            size(slab),
-            length(slab.thickness.value)
-        ));
+        let high = length(slab.thickness.value);
+        texts.push(format!("{} {}, {high} high", slab.called, size(slab)));
     }
     texts.join("; ")
 }
@@ -201,12 +191,10 @@ fn included(takeoff: &Takeoff) -> String {
     titles.join("; ")
 }
 
-fn clean_up(of: Offering<'_>, also: String) -> String {
-    let also = if also.is_empty() {
-        also
-    } else {
-        format!("{also}; ")
-    };
+fn clean_up(of: Offering<'_>, mut also: String) -> String {
+    if !also.is_empty() {
+        also.push_str("; ");
+    }
     format!("{also}{}forms out, site swept", surface::cured(of))
 }
 

@@ -11,7 +11,7 @@ use std::collections::BTreeMap;
 
 use super::figures::parts::{Part, bar, share};
 use super::offering;
-use super::views::bill::{AmountRow, BillView};
+use super::views::bill::{AmountRow, BillView, Head};
 use super::views::quote::{FileFacts, Term};
 use crate::input::business::Business;
 use crate::office::account::Account;
@@ -43,17 +43,12 @@ pub fn invoice(of: Billing<'_>, invoice: &Invoice) -> Option<BillView> {
         Bills::Final => "Final invoice".to_owned(),
     };
     let name = format!("{}-{}", of.number, invoice.invoice);
-    let taxes = taxes(&invoice.figures);
-    let including = if taxes.is_empty() {
-        String::new()
-    } else {
-        format!(", including {taxes}")
-    };
     let mut view = blank(of, "Invoice", &name, &heading)?;
-    view.amount = invoice.figures.total.0.to_string();
-    view.amount_sentence = format!("Amount due{including}");
-    view.pay_by = format!("Please pay by {}", invoice.due.0.long());
-    view.has_bar = true;
+    let head = &mut view.head;
+    head.amount = invoice.figures.total.0.to_string();
+    head.amount_sentence = format!("Amount due{}", including(&invoice.figures));
+    head.pay_by = format!("Please pay by {}", invoice.due.0.long());
+    head.has_bar = true;
     (view.rows, view.sums) = rows::rows(of, invoice)?;
     if let Bills::Progress(done) = &invoice.bills {
         view.progress = Some(progress::view(done));
@@ -61,18 +56,12 @@ pub fn invoice(of: Billing<'_>, invoice: &Invoice) -> Option<BillView> {
     "Agreed and changed".clone_into(&mut view.agreed_heading);
     view.agreed = agreed(of)?;
     view.paid = paid(of, invoice);
-    view.how_to_pay = vec![Term {
-        word: "Please write".to_owned(),
-        text: format!("{name} on your payment."),
-    }];
-    view.how_to_pay.splice(
-        0..0,
-        of.business
-            .invoices
-            .how_to_pay
-            .iter()
-            .map(|line| spoken(line)),
-    );
+    let ways = &of.business.invoices.how_to_pay;
+    view.how_to_pay = ways.iter().map(|line| spoken(line)).collect();
+    view.how_to_pay.push(Term::new(
+        "Please write",
+        format!("{name} on your payment."),
+    ));
     view.next = next(of, invoice);
     view.closing = invoice.closing.as_ref().map(closing::page);
     Some(view)
@@ -83,19 +72,15 @@ pub fn credit(of: Billing<'_>, credit: &Credit) -> Option<BillView> {
     let invoice = format!("{}-{}", of.number, credit.invoice);
     let name = format!("{invoice} credit {}", credit.credit);
     let mut view = blank(of, "Credit", &name, &format!("Credit to invoice {invoice}"))?;
-    view.amount = credit.figures.total.0.to_string();
-    let taxes = taxes(&credit.figures);
-    view.amount_sentence = if taxes.is_empty() {
-        "Taken off what you owe".to_owned()
-    } else {
-        format!("Taken off what you owe, including {taxes}")
-    };
-    view.pay_by = offering::named(std::slice::from_ref(&credit.because));
+    let total = credit.figures.total.0;
+    view.head.amount = total.to_string();
+    view.head.amount_sentence = format!("Taken off what you owe{}", including(&credit.figures));
+    view.head.pay_by = offering::named(std::slice::from_ref(&credit.because));
     let owed = of.account.owed();
-    let left = owed - credit.figures.total.0;
+    let left = owed - total;
     view.agreed = vec![
         row("Owed before", owed.plain(), false),
-        row("This credit", signs(-credit.figures.total.0), false),
+        row("This credit", signs(-total), false),
         row(
             if left < Money::ZERO {
                 "To your credit"
@@ -111,10 +96,7 @@ pub fn credit(of: Billing<'_>, credit: &Credit) -> Option<BillView> {
 
 /// The bar of an invoice, by the name its template uses.
 pub fn figures(of: Billing<'_>, invoice: &Invoice, accent: Rgb) -> BTreeMap<String, Drawing> {
-    let whole = of
-        .account
-        .contract()
-        .map_or(Money::ZERO, |contract| contract.total.0);
+    let whole = of.account.contract().unwrap_or_default().total.0;
     let this = invoice.figures.total.0;
     let before = of.account.billed().total.0;
     let left = (whole - before - this).max(Money::ZERO);
@@ -142,27 +124,28 @@ pub(super) fn facts(of: Billing<'_>, word: &str, name: &str) -> Option<FileFacts
     })
 }
 
-/// Name and address.
-pub(super) fn customer(quote: &Quote) -> String {
-    let parts = [Some(quote.customer.as_str()), quote.address.as_deref()];
-    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
-}
-
-fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillView> {
+/// The head of a page about a job; what is asked or given is the caller's to say.
+pub(super) fn head(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<Head> {
     let (_, quote) = of.account.quote()?;
     let day = of.day.long();
-    Some(BillView {
-        file: facts(of, word, name)?,
-        firm: offering::firm(of.business),
+    Some(Head {
         heading: heading.to_owned(),
         word: word.to_owned(),
-        customer: customer(quote),
+        customer: offering::customer(&quote.customer, quote.address.as_deref()),
         number: format!("{name}, {day}"),
         running_head: format!("{word} {name}, {day}"),
         amount: String::new(),
         amount_sentence: String::new(),
         pay_by: String::new(),
         has_bar: false,
+    })
+}
+
+fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillView> {
+    Some(BillView {
+        file: facts(of, word, name)?,
+        firm: offering::firm(of.business),
+        head: head(of, word, name, heading)?,
         rows: Vec::new(),
         sums: Vec::new(),
         agreed_heading: "What it changes".to_owned(),
@@ -175,15 +158,28 @@ fn blank(of: Billing<'_>, word: &str, name: &str, heading: &str) -> Option<BillV
     })
 }
 
-/// `6% sales tax of $344.76`, as far as the record says.
-pub(super) fn taxes(figures: &Figures) -> String {
+/// `, including 6% sales tax of $344.76`, as far as the record says.
+pub(super) fn including(figures: &Figures) -> String {
     let taxes: Vec<String> = figures
         .taxes
         .iter()
         .filter(|tax| !tax.amount.0.is_zero())
         .map(|tax| format!("{} of {}", tax.name, tax.amount.0))
         .collect();
-    taxes.join(" and ")
+    if taxes.is_empty() {
+        String::new()
+    } else {
+        format!(", including {}", taxes.join(" and "))
+    }
+}
+
+/// An amount in a table: nothing is a dash.
+fn dash(money: Money) -> String {
+    if money.is_zero() {
+        "\u{2013}".to_owned()
+    } else {
+        money.plain().replace('-', "\u{2212}")
+    }
 }
 
 pub(super) fn row(what: impl Into<String>, amount: String, is_total: bool) -> AmountRow {
@@ -202,37 +198,30 @@ fn agreed(of: Billing<'_>) -> Option<Vec<AmountRow>> {
         .combinations
         .iter()
         .find(|one| one.choice == quote.as_quoted)?;
-    let mut rows = vec![row(
-        format!("Quote {}", of.number),
-        as_quoted.figures.total.0.plain(),
-        false,
-    )];
+    let quoted = as_quoted.figures.total.0;
+    let mut rows = vec![row(format!("Quote {}", of.number), quoted.plain(), false)];
     // Choices are not additive, so they stand in one line with what they make together.
-    let more = accepted.contract.total.0 - as_quoted.figures.total.0;
+    let agreed = accepted.contract.total.0;
     if !accepted.taken.is_empty() {
-        let taken: Vec<String> = accepted
-            .taken
-            .iter()
-            .map(|one| offering::short(one))
-            .collect();
-        rows.push(row(taken.join(" + "), signs(more), false));
+        let taken = accepted.taken.iter().map(|one| offering::short(one));
+        let taken = taken.collect::<Vec<_>>().join(" + ");
+        rows.push(row(taken, signs(agreed - quoted), false));
     }
-    rows.push(row(
-        format!("Signed {}", signed.long()),
-        accepted.contract.total.0.plain(),
-        true,
-    ));
-    let changes = of.account.changes.iter().filter(|one| one.is_accepted());
-    for one in changes {
-        rows.push(row(
-            format!("Change {}: {}", one.change.change, one.change.title),
-            signs(one.change.figures.total.0),
-            false,
-        ));
-    }
+    let signed = format!("Signed {}", signed.long());
+    rows.push(row(signed, agreed.plain(), true));
+    rows.extend(changes(of.account));
     let contract = of.account.contract()?;
     rows.push(row("Agreed today", contract.total.0.to_string(), true));
     Some(rows)
+}
+
+/// Every change that was signed, a row each.
+pub(super) fn changes(account: &Account<'_>) -> impl Iterator<Item = AmountRow> {
+    let signed = account.changes.iter().filter(|one| one.is_accepted());
+    signed.map(|one| {
+        let what = format!("Change {}: {}", one.change.change, one.change.title);
+        row(what, signs(one.change.figures.total.0), false)
+    })
 }
 
 /// `+ 1,314.40`.
@@ -247,15 +236,11 @@ pub(super) fn signs(amount: Money) -> String {
 /// Money in, this invoice, and what is left of what was agreed.
 fn paid(of: Billing<'_>, invoice: &Invoice) -> Vec<AmountRow> {
     let kept = of.account.payments.iter().filter(|one| !one.returned);
-    let mut rows: Vec<AmountRow> = kept
-        .map(|one| {
-            row(
-                format!("{}, {}", one.day.long(), one.payment.how),
-                one.payment.amount.0.plain(),
-                false,
-            )
-        })
-        .collect();
+    let payments = kept.map(|one| {
+        let what = format!("{}, {}", one.day.long(), one.payment.how);
+        row(what, one.payment.amount.0.plain(), false)
+    });
+    let mut rows: Vec<AmountRow> = payments.collect();
     rows.push(row("Paid so far", of.account.paid().plain(), true));
     rows.extend(still(of.account));
     rows.push(row("This invoice", invoice.figures.total.0.plain(), false));
@@ -295,13 +280,10 @@ fn next(of: Billing<'_>, invoice: &Invoice) -> Vec<String> {
         }
         Bills::Final => None,
     };
-    match later {
-        Some(stage) => vec![format!(
-            "The next payment falls due: {}.",
-            lower(&stage.when)
-        )],
-        None => vec!["Nothing further: this is the last invoice of this job.".to_owned()],
-    }
+    vec![later.map_or_else(
+        || "Nothing further: this is the last invoice of this job.".to_owned(),
+        |stage| format!("The next payment falls due: {}.", lower(&stage.when)),
+    )]
 }
 
 /// The first word small, as in the middle of a sentence.
@@ -315,8 +297,5 @@ fn lower(text: &str) -> String {
 /// `Check to us` and the like: the first word is spoken loudly.
 fn spoken(line: &str) -> Term {
     let (word, text) = line.split_once(' ').unwrap_or((line, ""));
-    Term {
-        word: word.to_owned(),
-        text: text.to_owned(),
-    }
+    Term::new(word, text)
 }
