@@ -7,7 +7,7 @@ use super::cost_document;
 use super::cost_sheet::cost_sheet;
 use super::demo::{Demo, PATIO};
 use super::quote_tests::reach::{all_words, check_pages};
-use crate::advice::{Case, advice};
+use crate::advice::advice;
 use crate::press::drawing::Rgb;
 use crate::press::page::{Document, Ink};
 
@@ -15,14 +15,7 @@ const WALK: &str = include_str!("../../demo-quotes/front-walk.yaml");
 
 fn pages(takeoff: &str) -> Document {
     let demo = Demo::new(takeoff);
-    let found = advice(Case {
-        takeoff: &demo.takeoff,
-        business: &demo.business,
-        book: &demo.book,
-        offer: &demo.offer,
-        days: &demo.days,
-        quoted: demo.quoted,
-    });
+    let found = advice(&demo.takeoff, demo.pricing(), &demo.offer, demo.quoted);
     let (view, figures) = cost_sheet(&demo.sheet(), &found, Rgb(0, 0, 0));
     cost_document(&view, &figures).unwrap_or_else(|error| panic!("{error}"))
 }

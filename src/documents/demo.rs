@@ -2,7 +2,7 @@
 
 use super::offering::Offering;
 use super::views::office::Sheet;
-use crate::costing::{Offer, Prices, offer, prices};
+use crate::costing::{Offer, Prices, Pricing, offer, prices};
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
 use crate::input::job::{self, Takeoff};
@@ -43,7 +43,12 @@ impl Demo {
             .iter()
             .map(|_| prices(&book, quoted, &takeoff.name))
             .collect();
-        let offer = offer(&takeoff, &book, &business, &days, &mut problems);
+        let pricing = Pricing {
+            book: &book,
+            business: &business,
+            days: &days,
+        };
+        let offer = offer(&takeoff, pricing, &mut problems);
         assert!(problems.is_empty(), "{problems:?}");
         Self {
             sources,
@@ -53,6 +58,14 @@ impl Demo {
             days,
             offer: offer.expect("an offer"),
             quoted,
+        }
+    }
+
+    pub fn pricing(&self) -> Pricing<'_> {
+        Pricing {
+            book: &self.book,
+            business: &self.business,
+            days: &self.days,
         }
     }
 

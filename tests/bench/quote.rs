@@ -65,7 +65,10 @@ fn measured<T>(what: &str, mut run: impl FnMut() -> T) {
         })
         .collect();
     times.sort();
-    println!("{what:<36} {:>11.3?}, median {:>11.3?}", times[0], times[10]);
+    println!(
+        "{what:<36} {:>11.3?}, median {:>11.3?}",
+        times[0], times[10]
+    );
 }
 
 fn quote() {

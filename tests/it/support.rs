@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::ops::{Deref, DerefMut};
 
-use flatwork::inside::costing::{Offer, Prices, offer};
+use flatwork::inside::costing::{Offer, Prices, Pricing, offer};
 use flatwork::inside::documents::offering;
 use flatwork::inside::documents::views::quote::QuoteView;
 use flatwork::inside::input::book::{self, PriceBook};
@@ -123,7 +123,12 @@ impl Shop {
     pub fn tried(&self, job: &str) -> Result<Offer, Vec<&'static str>> {
         let (takeoff, days) = self.takeoff(job);
         let mut problems = Problems::default();
-        offer(&takeoff, &self.book, &self.business, &days, &mut problems)
+        let at = Pricing {
+            book: &self.book,
+            business: &self.business,
+            days: &days,
+        };
+        offer(&takeoff, at, &mut problems)
             .ok_or_else(|| problems.iter().map(|problem| problem.code).collect())
     }
 }

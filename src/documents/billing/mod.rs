@@ -15,7 +15,7 @@ use super::views::bill::{AmountRow, BillView, Head};
 use super::views::quote::{FileFacts, Term};
 use crate::input::business::Business;
 use crate::office::account::Account;
-use crate::office::record::{Bills, Credit, Figures, Invoice, Quote};
+use crate::office::record::{Bills, Credit, Figures, Invoice};
 use crate::press::drawing::{Drawing, Rgb};
 use crate::values::{Day, Money};
 
