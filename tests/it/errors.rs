@@ -88,6 +88,8 @@ const UNSHOWN: &[(&str, &str)] = &[
         "needs a disk that fails; `records::crowd` has one",
     ),
     ("no-business", "every case has one; a test below has none"),
+    ("not-a-number", NUMBERS),
+    ("number-too-long", NUMBERS),
     (
         "unknown-mesh",
         "published styles by name; the book names its own so far",
@@ -102,6 +104,7 @@ const UNSHOWN: &[(&str, &str)] = &[
     ),
 ];
 
+const NUMBERS: &str = "written for amounts of money, which do not ask it yet";
 const RECORDS: &str = "needs a job on record; the tests of `records` cause it and look for it";
 
 fn gallery() -> PathBuf {

@@ -4,80 +4,14 @@
 //! and they it, since it is what they have in common.
 
 mod arrows;
+mod order;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 
 use crate::sources::{code_files, is_rust, our_files};
 use arrows::{House, words};
-
-/// Rooms that others of their floor use, each only by rooms after it; any other room is used by none.
-const ROOMS: &[(&str, &[&str])] = &[
-    (
-        "values",
-        &[
-            "area", "unit", "day", "rounding", "length", "money", "percent",
-        ],
-    ),
-    (
-        "geometry",
-        &[
-            "point", "arc", "side", "angle", "cross", "chords", "scan", "walk", "outline", "clip",
-            "grid", "square", "holes",
-        ],
-    ),
-    ("tables", &["source", "yard", "density", "bars"]),
-    (
-        "reading",
-        &["place", "problem", "suggest", "tree", "yaml", "fields"],
-    ),
-    ("press", &["drawing", "faces", "page", "text", "pdf"]),
-    ("input", &["phrases", "site", "business", "book", "job"]),
-    (
-        "trade",
-        &["working", "term", "sets", "measure", "order", "crew"],
-    ),
-    (
-        "costing",
-        &[
-            "prices",
-            "lines",
-            "totals",
-            "estimate",
-            "unit_prices",
-            "offer",
-            "compare",
-            "sensitivity",
-        ],
-    ),
-    ("office", &["text", "name", "chain", "record", "account"]),
-    ("advice", &["spacing"]),
-    (
-        "documents",
-        &[
-            "views", "figures", "markup", "template", "error", "pages", "offering", "billing",
-        ],
-    ),
-    (
-        "outside",
-        &[
-            "files",
-            "home",
-            "desk",
-            "cabinet",
-            "filing",
-            "kept",
-            "making",
-            "paper",
-            "progress",
-            "changing",
-            "closing",
-            "repricing",
-            "verify",
-            "exports",
-        ],
-    ),
-];
+use order::{KNOWN, ROOMS};
 
 /// Names that more than two public types of one floor may have.
 /// What a command is told is its `Arguments`.
@@ -106,6 +40,12 @@ fn inside_floors(house: &House) -> Arrows<'_> {
         .into_iter()
         .filter(|((from, to), _)| floor(from) == floor(to) && !to.starts_with(&parts(from)))
         .collect()
+}
+
+/// `src/trade/crew/mod.rs` and `src/trade/crew.rs` are both `trade/crew` to the list.
+fn bare(file: &str) -> &str {
+    let file = file.trim_start_matches("src/").trim_end_matches(".rs");
+    file.trim_end_matches("/mod")
 }
 
 fn tied((from, to): (&str, &str), names: &BTreeSet<String>) -> String {
@@ -201,7 +141,6 @@ fn name_faults<'a>(files: impl IntoIterator<Item = (&'a str, &'a str)>) -> Vec<S
 }
 
 #[test]
-#[ignore = "until the last circles are mended"]
 fn no_file_leans_on_one_that_leans_on_it_and_rooms_stand_in_order() {
     let files = code_files();
     let house = House::new(
@@ -209,7 +148,8 @@ fn no_file_leans_on_one_that_leans_on_it_and_rooms_stand_in_order() {
             .iter()
             .map(|(file, text)| (file.as_str(), text.as_str())),
     );
-    let arrows = inside_floors(&house);
+    let mut arrows = inside_floors(&house);
+    arrows.retain(|(from, to), _| !KNOWN.contains(&(bare(from), bare(to))));
     assert!(
         arrows.len() > 500,
         "only {} arrows were found",
@@ -242,7 +182,7 @@ fn the_order_names_rooms_that_stand_and_are_used() {
 }
 
 #[test]
-#[ignore = "until the last circles are mended"]
+#[ignore = "until the last file beside its folder is moved"]
 fn modules_are_laid_out_in_one_way() {
     let files = our_files();
     let faults = layout_faults(files.iter().map(|(file, _)| file.as_str()));
