@@ -23,7 +23,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         (limit < *longest).then(|| {
             let message = format!(
                 "panels of `{}` are up to `{longest}` long; `{limit}` is the most for a slab `{}` thick",
-                slab.key, slab.thickness.value
+                slab.key, slab.thickness.value.thin
             );
             let place = slab.joints.as_ref().map_or(slab.place, |joints| joints.place);
             Problem::new("joints-far-apart", message)
@@ -41,7 +41,7 @@ pub(super) fn limit(slab: &Slab, mix: Option<&Mix>) -> (Length, Source) {
         Some(mix) if Length::sixty_fourths(48) <= mix.aggregate.value => Spacing::LargeAggregate,
         _ => Spacing::SmallAggregate,
     };
-    let limit = longest_spacing(slab.thickness.value, rule, CAP);
+    let limit = longest_spacing(slab.thickness.value.thin, rule, CAP);
     if slab.kind == "walk" && WALK_SPACING < limit {
         (WALK_SPACING, WALKS)
     } else {

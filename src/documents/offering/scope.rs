@@ -104,7 +104,7 @@ fn each(takeoff: &Takeoff, says: impl Fn(&Slab) -> Option<String>) -> String {
 
 fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
     let mut texts: Vec<String> = Vec::new();
-    let is_flat = |slab: &Slab| slab.on.is_none() && !slab.sections.is_stoop();
+    let is_flat = |slab: &Slab| !slab.is_step() && !slab.sections.is_stoop();
     let mut thicknesses: Vec<(Length, Length, String)> = takeoff
         .slabs
         .iter()
@@ -131,7 +131,7 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
             "{} {}, {} high",
             slab.called,
             size(slab),
-            length(slab.thickness.value)
+            length(slab.thickness.value.thin)
         ));
     }
     texts.join("; ")
@@ -140,7 +140,7 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
 /// Thin end, thick end, and both in words.
 fn thick(slab: &Slab) -> (Length, Length, String) {
     let words = sections::thickness(slab);
-    (slab.thickness.value, slab.thickest(), words)
+    (slab.thickness.value.thin, slab.thickest(), words)
 }
 
 /// A shape with its own plan is said by its area, a plain one by its size.

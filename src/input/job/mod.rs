@@ -30,7 +30,7 @@ pub use edge::{EdgeKind, EdgePart, Pin};
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
-pub use sections::{Sections, Steps, ThickEnd, Thickened};
+pub use sections::{Sections, Steps, Thickened};
 pub use takeoff::{
     Access, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Opening, Placement,
     SetTo, Slab, Takeoff,

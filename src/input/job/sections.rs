@@ -10,19 +10,11 @@ use crate::values::Length;
 /// Everything a slab may have beyond one even thickness.
 #[derive(Clone, Debug, Default)]
 pub struct Sections {
-    pub thick_end: Option<ThickEnd>,
     pub thickened: Option<Thickened>,
     /// Where a vapor retarder was asked for.
     pub retarder: Option<At<()>>,
     pub steps: Option<Steps>,
     pub stoop: Option<At<StoopPhrase>>,
-}
-
-/// The thick end of a slab whose `thickness` is that of its thin end.
-#[derive(Clone, Debug)]
-pub struct ThickEnd {
-    pub thickness: At<Length>,
-    pub toward: Option<Compass>,
 }
 
 /// Edges that go deeper than the slab.
@@ -96,12 +88,15 @@ impl Steps {
 }
 
 impl Slab {
+    /// Whether it is a step: it stands on another slab or is called one, and leads up by no flight of
+    /// its own. It is formed and finished as one piece of work, and told by its height.
+    pub fn is_step(&self) -> bool {
+        (self.on.is_some() || self.kind == "step") && self.sections.steps.is_none()
+    }
+
     /// The thickest place of the slab, its thickened edges aside.
     pub fn thickest(&self) -> Length {
-        self.sections
-            .thick_end
-            .as_ref()
-            .map_or(self.thickness.value, |end| end.thickness.value)
+        self.thickness.value.thickest()
     }
 
     /// From the top to the bottom of this edge.

@@ -7,7 +7,7 @@ use std::sync::Arc;
 
 use super::{Arranged, Bars, Choice, Dowels, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
-use crate::input::phrases::{Compass, SizePhrase};
+use crate::input::phrases::{Compass, SizePhrase, Thickness};
 use crate::reading::{At, Place};
 use crate::values::{Amount, Day, Length, Money, Percent, Unreadable};
 
@@ -159,7 +159,7 @@ pub struct Slab {
     /// As a size, when it was given as one.
     pub size: Option<At<SizePhrase>>,
     /// Of the thin end where the slab is not even.
-    pub thickness: At<Length>,
+    pub thickness: At<Thickness>,
     pub mix: At<String>,
     pub base: Option<Base>,
     pub bars: Option<Bars>,

@@ -3,14 +3,14 @@
 use super::Thickened;
 use crate::input::book::Curing;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, ThicknessPhrase,
+    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Thickness,
 };
 use crate::reading::{At, Fields, Problems};
 use crate::values::Length;
 
 #[derive(Clone, Debug, Default)]
 pub struct SlabValues {
-    pub thickness: Option<At<ThicknessPhrase>>,
+    pub thickness: Option<At<Thickness>>,
     pub mix: Option<At<String>>,
     pub base: Option<At<BasePhrase>>,
     pub bars: Option<At<BarsPhrase>>,

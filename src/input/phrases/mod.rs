@@ -58,4 +58,4 @@ pub use spot::SpotPhrase;
 pub use steel::BarsPhrase;
 pub use steps::{FromEnd, Risers, StepsPhrase, StoopPhrase};
 pub use thickened::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, ThickenedPhrase};
-pub use thickness::ThicknessPhrase;
+pub use thickness::Thickness;

@@ -5,23 +5,32 @@ use std::str::FromStr;
 use super::Compass;
 use crate::values::{Length, Unreadable};
 
+/// How thick a slab is, from the file to the page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct ThicknessPhrase {
+pub struct Thickness {
     /// The thickness, or the thin end.
     pub thin: Length,
     /// The thick end, and where it lies, if that was said.
     pub thick: Option<(Length, Option<Compass>)>,
 }
 
-impl FromStr for ThicknessPhrase {
+impl Thickness {
+    pub const fn even(thin: Length) -> Self {
+        Self { thin, thick: None }
+    }
+
+    /// At its thickest place.
+    pub fn thickest(self) -> Length {
+        self.thick.map_or(self.thin, |(thick, _)| thick)
+    }
+}
+
+impl FromStr for Thickness {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
         let Some((first, rest)) = text.split_once(" to ") else {
-            return Ok(Self {
-                thin: super::positive(text)?,
-                thick: None,
-            });
+            return super::positive(text).map(Self::even);
         };
         let rest = rest.trim();
         let toward = Compass::ALL
@@ -35,10 +44,7 @@ impl FromStr for ThicknessPhrase {
                 thin: from,
                 thick: Some((to, toward)),
             },
-            std::cmp::Ordering::Equal => Self {
-                thin: from,
-                thick: None,
-            },
+            std::cmp::Ordering::Equal => Self::even(from),
             std::cmp::Ordering::Greater => Self {
                 thin: to,
                 thick: Some((from, toward.map(Compass::opposite))),
@@ -55,7 +61,7 @@ mod tests {
     fn reads_one_thickness_or_two_ends() {
         #[track_caller]
         fn case(text: &str, thin: i64, thick: Option<(i64, Option<Compass>)>) {
-            let wanted = ThicknessPhrase {
+            let wanted = Thickness {
                 thin: Length::inches_whole(thin),
                 thick: thick.map(|(thick, toward)| (Length::inches_whole(thick), toward)),
             };
@@ -71,7 +77,7 @@ mod tests {
     #[test]
     fn refuses_an_end_without_a_unit() {
         for text in ["4 to 6 in", "4 in to", "4 in to 6 in up", "0 in to 4 in"] {
-            assert!(text.parse::<ThicknessPhrase>().is_err(), "{text}");
+            assert!(text.parse::<Thickness>().is_err(), "{text}");
         }
     }
 }

@@ -5,6 +5,7 @@ use rust_decimal_macros::dec;
 use super::{StepQuantities, ThickenedQuantities};
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Base, Slab};
+use crate::reading::At;
 use crate::trade::sets::Sets;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
@@ -12,14 +13,16 @@ use crate::values::Unit;
 
 /// Of an even slab as written, else the mean of its two ends: exact for rectangles.
 pub(super) fn thickness(slab: &Slab, sets: Sets<'_>) -> Quantity {
-    let thin = Quantity::inches("thickness", &slab.thickness);
-    match &slab.sections.thick_end {
+    let place = slab.thickness.place;
+    let inches = |name: &'static str, value| Quantity::inches(name, &At { value, place });
+    let thin = inches("thickness", slab.thickness.value.thin);
+    match slab.thickness.value.thick {
         None => thin,
-        Some(end) => sets.settle(Quantity::by(
+        Some((thick, _)) => sets.settle(Quantity::by(
             "the mean of thin and thick end; exact for rectangles",
             format!("{} mean thickness", slab.key),
             Unit::Inch,
-            (of(&thin) + &Quantity::inches("thick end", &end.thickness)) / number(2),
+            (of(&thin) + &inches("thick end", thick)) / number(2),
         )),
     }
 }

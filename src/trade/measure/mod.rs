@@ -197,7 +197,7 @@ fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> Sla
         boxes,
         is_step: (slab.on.is_some() || slab.kind == "step") && steps.is_none(),
         retarder: concrete::retarder(slab, policy, &area).map(|sheet| sets.settle(sheet)),
-        mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),
+        mean_thickness: slab.thickness.value.thick.map(|_| thickness),
         thickened,
         steps,
         openings,

@@ -11,6 +11,7 @@ use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Thickened};
 use crate::input::phrases::Compass;
+use crate::reading::At;
 use crate::trade::sets::Sets;
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::{Quantity, Working};
@@ -108,20 +109,20 @@ pub(super) fn measure(
 
 /// Of the end the edges stand at, where they all stand at one end of a slab that is not even.
 fn thickness_there(slab: &Slab, strips: &[Strip], mean: &Quantity) -> Quantity {
-    let Some(end) = &slab.sections.thick_end else {
+    let thin = slab.thickness.value.thin;
+    let Some((thick, Some(toward))) = slab.thickness.value.thick else {
         return mean.clone();
     };
-    let Some(toward) = end.toward else {
-        return mean.clone();
-    };
+    let place = slab.thickness.place;
+    let inches = |name: &'static str, value| Quantity::inches(name, &At { value, place });
     let all_look = |way: Compass| {
         let mut sides = strips.iter().map(|strip| &slab.outline.sides()[strip.side]);
         sides.all(|side| way.looks(side.facing()))
     };
     if all_look(toward) {
-        Quantity::inches("thick end", &end.thickness)
+        inches("thick end", thick)
     } else if all_look(toward.opposite()) {
-        Quantity::inches("thin end", &slab.thickness)
+        inches("thin end", thin)
     } else {
         mean.clone()
     }

@@ -142,7 +142,7 @@ pub(super) fn slab(
         let (thickened, retarder) = (values.thickened, values.retarder);
         let rules = &book.rules;
         sections(
-            written, &thickness, thickened, retarder, &outline, rules, problems,
+            written, thickness, thickened, retarder, &outline, rules, problems,
         )
     });
     let (outline, openings) = openings(written, outline, problems)?;
