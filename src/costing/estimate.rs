@@ -23,7 +23,7 @@ pub fn estimate(
         purchase_tax(&mut lines, tax);
     }
     let direct = subtotal(&lines, "direct cost", &[Side::Direct]);
-    let overhead = Quantity::percent("overhead", &policy.overhead);
+    let overhead = Quantity::said("overhead", &policy.overhead);
     add(
         &mut lines,
         Cause::Overhead,
@@ -61,7 +61,7 @@ pub fn estimate(
 
 /// Of direct cost, or of direct cost and overhead.
 fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Quantity {
-    let percent = Quantity::percent("contingency", &policy.contingency);
+    let percent = Quantity::said("contingency", &policy.contingency);
     match policy.contingency_on {
         ContingencyBase::Direct => Quantity::money(
             "percent of direct cost",
@@ -83,7 +83,7 @@ fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Q
     }
 }
 
-fn subtotal(lines: &[LineItem], name: &str, sides: &[Side]) -> Quantity {
+fn subtotal(lines: &[LineItem], name: &'static str, sides: &[Side]) -> Quantity {
     let parts = lines
         .iter()
         .filter(|line| sides.contains(&line.side))
@@ -118,7 +118,7 @@ fn purchase_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
             .filter(|line| line.taxed)
             .map(|line| &line.amount)),
     );
-    let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
+    let rate = Quantity::said(tax.name.clone(), &tax.rate);
     let amount = Quantity::money(
         "paid by you on what you buy",
         format!("{} on purchases", tax.name),
@@ -144,7 +144,7 @@ fn purchase_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
 /// Profit, then the minimum job, then rounding up, before tax.
 fn sell(lines: &mut Vec<LineItem>, policy: &PricePolicy, cost: &Quantity) {
     let percent = |percent: Percent| {
-        Quantity::percent(
+        Quantity::said(
             "profit",
             &At {
                 value: percent,
@@ -213,11 +213,11 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
         "price before tax",
         &[Side::Direct, Side::Indirect, Side::Price],
     );
-    let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
+    let rate = Quantity::said(tax.name.clone(), &tax.rate);
     let amount = match tax.base {
         TaxBase::Sale => Quantity::money(
             "rate × price before tax, once",
-            tax.name.as_str(),
+            tax.name.clone(),
             of(&price) * &rate,
         ),
         TaxBase::Receipts => receipts_tax(&price, &rate, tax),
@@ -238,7 +238,7 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
             );
             Quantity::money(
                 "rate × materials at the selling price, once",
-                tax.name.as_str(),
+                tax.name.clone(),
                 of(&base) * &rate,
             )
         }
@@ -251,7 +251,7 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
 pub(super) fn receipts_tax(price: &Quantity, rate: &Quantity, tax: &TaxRule) -> Quantity {
     Quantity::money(
         "price before tax × rate ÷ (1 − rate), since the tax is received too",
-        tax.name.as_str(),
+        tax.name.clone(),
         of(price) * rate / (number(1) - of(rate)),
     )
 }

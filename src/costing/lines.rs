@@ -4,7 +4,8 @@ use rust_decimal::Decimal;
 
 use crate::input::book::{Class, Dated, PriceBook, Role, rates_help, unknown_item};
 use crate::reading::{Problem, Problems};
-use crate::trade::order::{JobNeeds, Missing, Need, NeedItem, Section};
+use crate::trade::needs::JobNeeds;
+use crate::trade::order::{Missing, Need, NeedItem, Section};
 use crate::trade::term::{number, of};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Money, Unit};
@@ -102,7 +103,7 @@ impl LineItem {
 fn extension(quantity: &Quantity, each: &Quantity) -> Quantity {
     Quantity::money(
         "quantity × price, to the cent",
-        quantity.name(),
+        quantity.named(),
         of(quantity) * each,
     )
 }
@@ -210,7 +211,7 @@ fn each(dated: &Dated) -> Quantity {
     };
     let base = Amount::new(wage.base.value.dollars(), Unit::Dollar);
     let base = Quantity::given("wage", base, wage.base.place);
-    let burden = Quantity::percent("burden", &wage.burden);
+    let burden = Quantity::said("burden", &wage.burden);
     Quantity::by(
         "wage and its burden",
         "price",

@@ -8,7 +8,8 @@ use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::Problems;
-use crate::trade::order::{JobNeeds, Need, Ways, Worked, needs};
+use crate::trade::needs::{JobNeeds, Memo, needs};
+use crate::trade::order::{Need, Policies};
 use crate::trade::sets;
 use crate::values::Day;
 
@@ -73,16 +74,16 @@ pub fn check_sets(
     pours: &[Day],
     problems: &mut Problems,
 ) {
-    let ways = ways(book, business, pours);
-    let mut worked = Worked::default();
+    let by = policies(book, business, pours);
+    let mut memo = Memo::default();
     let needs = choices(&takeoff.options)
         .into_iter()
-        .map(|choice| needs(takeoff.with(&choice), ways, &mut worked).roots());
+        .map(|choice| needs(takeoff.with(&choice), by, &mut memo).roots());
     sets::check(&takeoff.sets, needs, problems);
 }
 
-fn ways<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Ways<'a> {
-    Ways {
+fn policies<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Policies<'a> {
+    Policies {
         rules: &book.rules,
         order: &business.order,
         crew: &business.crew,
@@ -99,14 +100,14 @@ pub fn offer(
     problems: &mut Problems,
 ) -> Option<Offer> {
     let pours: Vec<Day> = days.iter().map(|prices| prices.day).collect();
-    let ways = ways(book, business, &pours);
+    let by = policies(book, business, &pours);
     let before = problems.len();
     let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
-    let mut worked = Worked::default();
+    let mut memo = Memo::default();
     for choice in choices(&takeoff.options) {
         let mut found = Problems::default();
         let taken = takeoff.with(&choice);
-        let priced = one(taken, (book, business, days), ways, &mut worked, &mut found);
+        let priced = one(taken, (book, business, days), by, &mut memo, &mut found);
         // Most problems are of the job as quoted, and would only be repeated by every choice.
         for one in found {
             if !problems.iter().any(|known| *known == one) {
@@ -134,21 +135,21 @@ pub fn with_choice(
 ) -> Option<Priced> {
     let (book, business, days) = at;
     let pours: Vec<Day> = days.iter().map(|prices| prices.day).collect();
-    let ways = ways(book, business, &pours);
+    let by = policies(book, business, &pours);
     let before = problems.len();
     let taken = takeoff.with(choice);
-    let priced = one(taken, at, ways, &mut Worked::default(), problems);
+    let priced = one(taken, at, by, &mut Memo::default(), problems);
     (problems.len() == before).then_some(priced)
 }
 
 fn one(
     taken: &Takeoff,
     (book, business, days): (&PriceBook, &Business, &[Prices]),
-    ways: Ways<'_>,
-    worked: &mut Worked,
+    by: Policies<'_>,
+    memo: &mut Memo,
     problems: &mut Problems,
 ) -> Priced {
-    let needs = needs(taken, ways, worked);
+    let needs = needs(taken, by, memo);
     missing(&needs, book, problems);
     let lines = priced(&needs.needs, needs.first_pour, (book, days), problems);
     Priced {

@@ -4,6 +4,8 @@
 //! the foot. Exact by definition; the published coverages of 2, 4 and 6 in
 //! (162, 81, 54 sq ft) agree.
 
+use std::ops::{Div, Mul};
+
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
@@ -12,15 +14,18 @@ use crate::values::{Amount, Area, Length, Unit};
 pub const CUBIC_FEET_IN_A_YARD: Decimal = dec!(27);
 pub const INCHES_IN_A_FOOT: Decimal = dec!(12);
 
-/// Concrete that fills an area to a thickness, before any allowance.
+/// The rule by which [`volume`] goes.
+pub const VOLUME: &str = "sq ft × in ÷ 324 = cu yd: 27 cu ft × 12 in";
+
+/// Cubic yards that fill so many square feet to so many inches, before any allowance.
 ///
-/// One division, last, so that whole numbers stay exact until then.
-pub fn volume(area: Area, thickness: Length) -> Amount {
-    let feet_inches = area.square_feet() * thickness.inches();
-    Amount::new(
-        feet_inches / (CUBIC_FEET_IN_A_YARD * INCHES_IN_A_FOOT),
-        Unit::CubicYard,
-    )
+/// Numbers, or formulas that show themselves. One division, last, so that whole numbers
+/// stay exact until then.
+pub fn volume<A, T>(square_feet: A, inches: T) -> A
+where
+    A: Mul<T, Output = A> + Div<Decimal, Output = A>,
+{
+    square_feet * inches / (CUBIC_FEET_IN_A_YARD * INCHES_IN_A_FOOT)
 }
 
 /// Square feet that one yard covers at a thickness; nothing when it is zero.

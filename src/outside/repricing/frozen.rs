@@ -66,7 +66,7 @@ fn read(line: &Line<'_>, pours: usize, book: &PriceBook) -> Option<(LineItem, Op
         cause,
         side,
         class,
-        amount: Quantity::given(name, line.amount.0.into(), book.place),
+        amount: Quantity::given(name.to_owned(), line.amount.0.into(), book.place),
         quantity: None,
         price: None,
         taxed: false,
@@ -80,7 +80,7 @@ fn read(line: &Line<'_>, pours: usize, book: &PriceBook) -> Option<(LineItem, Op
     known.then_some(())?;
     let unit = line.unit.as_deref().unwrap_or_default();
     let unit = *Unit::ALL.iter().find(|one| one.symbol() == unit)?;
-    let quantity = Quantity::given(name, Amount::new(number.0, unit), book.place);
+    let quantity = Quantity::given(name.to_owned(), Amount::new(number.0, unit), book.place);
     let mut one = of(Cause::Need(name.to_owned()), Side::Direct);
     one.quantity = Some(quantity.clone());
     let item = if let Some(key) = &line.item {

@@ -125,9 +125,6 @@ pub fn every(priced: &Priced) -> Vec<Quantity> {
     for root in priced.needs.roots() {
         keep(&mut found, root);
     }
-    for task in &priced.needs.crew.tasks {
-        keep(&mut found, task.hours.clone());
-    }
     let mut next = 0;
     while let Some(quantity) = found.get(next).cloned() {
         for part in quantity.parts() {

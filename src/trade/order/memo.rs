@@ -6,27 +6,26 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::Section;
-use super::slabs::OfSlabs;
 use super::sticks::{CutPlan, cut_plan};
+use super::{Parts, Section};
 use crate::input::job::{Slab, Takeoff};
-use crate::trade::crew::TaskHours;
 use crate::trade::measure::{Measured, Run, SlabQuantities};
-use crate::trade::working::Quantity;
+use crate::trade::working::{Name, Quantity};
 use crate::values::Length;
 
-/// What the choices of one takeoff, priced by the same rules, have in common.
+/// What the choices of one takeoff, ordered by the same rules, have in common.
 #[derive(Debug, Default)]
-pub struct Worked {
+pub struct Memo {
     /// Keeps every slab it has seen, so that their addresses tell them apart.
-    pub measured: Measured,
-    pub(super) of_slabs: BTreeMap<Vec<*const Slab>, Arc<OfSlabs>>,
+    pub(in crate::trade) measured: Measured,
     /// By the slab first: its address is quicker to compare than a name.
     parts: BTreeMap<(*const Slab, &'static str), Option<Quantity>>,
-    bought: BTreeMap<String, Vec<(Parts, Quantity)>>,
-    tasks: BTreeMap<String, Vec<(Parts, TaskHours)>>,
+    bought: Once<Quantity>,
     plans: Vec<(Vec<Run>, Length, Arc<Planned>)>,
 }
+
+/// By a name, what was made of which parts.
+pub(in crate::trade) type Once<T> = BTreeMap<String, Vec<(Parts, T)>>;
 
 /// A cut plan, and what is said of it.
 #[derive(Debug)]
@@ -35,9 +34,7 @@ pub struct Planned {
     pub how: String,
 }
 
-type Parts = Vec<(Section, Quantity)>;
-
-impl Worked {
+impl Memo {
     /// One quantity of each slab that has it; `what` is its name here.
     pub fn each(
         &mut self,
@@ -45,7 +42,7 @@ impl Worked {
         takeoff: &Takeoff,
         slabs: &[SlabQuantities],
         make: impl Fn(&Slab, &SlabQuantities) -> Option<Quantity>,
-    ) -> Vec<(Section, Quantity)> {
+    ) -> Parts {
         let slabs = takeoff.slabs.iter().zip(slabs).enumerate();
         slabs
             .filter_map(|(i, (slab, measured))| {
@@ -59,21 +56,13 @@ impl Worked {
     /// What is bought of an item by this name for these parts.
     pub(super) fn bought(
         &mut self,
-        (item, name): (&str, &str),
+        item: &str,
+        name: Name,
         parts: &[(Section, Quantity)],
-        make: impl FnOnce() -> Quantity,
+        make: impl FnOnce(Name) -> Quantity,
     ) -> Quantity {
-        once(&mut self.bought, &format!("{item}, {name}"), parts, make)
-    }
-
-    /// The task of this name with these parts.
-    pub(in crate::trade) fn task(
-        &mut self,
-        name: &str,
-        parts: &[(Section, Quantity)],
-        make: impl FnOnce() -> TaskHours,
-    ) -> TaskHours {
-        once(&mut self.tasks, name, parts, make)
+        let known = format!("{item}, {name}");
+        once(&mut self.bought, &known, parts, || make(name))
     }
 
     pub fn plan(&mut self, runs: Vec<Run>, stock: Length) -> Arc<Planned> {
@@ -98,22 +87,19 @@ impl Worked {
     }
 }
 
-fn once<T: Clone>(
-    known: &mut BTreeMap<String, Vec<(Parts, T)>>,
+/// What was made of the very same parts by this name before, or else is made now.
+pub(in crate::trade) fn once<T: Clone>(
+    known: &mut Once<T>,
     name: &str,
     parts: &[(Section, Quantity)],
     make: impl FnOnce() -> T,
 ) -> T {
     let same = |(before, _): &&(Parts, T)| {
+        let mut both = before.iter().zip(parts);
         before.len() == parts.len()
-            && before
-                .iter()
-                .zip(parts)
-                .all(|(one, other)| one.0 == other.0 && one.1.is(&other.1))
+            && both.all(|(one, other)| one.0 == other.0 && one.1.is(&other.1))
     };
-    if let Some(found) = known.get(name)
-        && let Some((_, value)) = found.iter().find(same)
-    {
+    if let Some((_, value)) = known.get(name).and_then(|found| found.iter().find(same)) {
         return value.clone();
     }
     let value = make();
