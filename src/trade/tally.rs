@@ -71,25 +71,24 @@ impl<'a> Tally<'a> {
     /// The quantity, or what the owner set it to.
     pub fn settle(&mut self, quantity: Quantity) -> Quantity {
         let quantity = self.sets.settle(quantity);
-        self.list(&quantity);
+        self.list([&quantity]);
         quantity
     }
 
     /// Puts what is settled already on the list.
-    pub fn list(&mut self, quantity: &Quantity) {
-        self.put(quantity, true);
+    pub fn list<'q>(&mut self, settled: impl IntoIterator<Item = &'q Quantity>) {
+        self.put(settled, true);
     }
 
     /// Shows it, though it may lead nowhere.
-    pub fn show(&mut self, quantity: &Quantity) {
-        self.put(quantity, false);
+    pub fn show<'q>(&mut self, settled: impl IntoIterator<Item = &'q Quantity>) {
+        self.put(settled, false);
     }
 
-    fn put(&mut self, quantity: &Quantity, is_root: bool) {
-        self.listed.push(Listed {
-            quantity: quantity.clone(),
-            is_root,
-        });
+    fn put<'q>(&mut self, settled: impl IntoIterator<Item = &'q Quantity>, is_root: bool) {
+        let settled = settled.into_iter().cloned();
+        self.listed
+            .extend(settled.map(|quantity| Listed { quantity, is_root }));
     }
 
     /// All that was put on it.

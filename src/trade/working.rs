@@ -131,11 +131,6 @@ impl Quantity {
         Self::new(name, amount, working)
     }
 
-    /// The very same number under another name.
-    pub fn renamed(&self, name: impl Into<Name>) -> Self {
-        Self::new(name, self.amount(), self.working().clone())
-    }
-
     pub fn name(&self) -> &str {
         &self.0.name
     }

@@ -33,10 +33,9 @@ fn coverage_of_a_yard() {
     #[track_caller]
     fn case(thick: &str, covers: Decimal, takes: Decimal, reinforced: Decimal, plain: Decimal) {
         let thick = length(thick);
-        let covered = yard::coverage(thick).expect("not zero").value;
-        near(covered, covers, dec!(0.0006));
-        let hundred = Length::feet_whole(10) * Length::feet_whole(10);
-        near(yard::volume(hundred, thick).value, takes, dec!(0.00005));
+        near(yard::volume(covers, thick.inches()), dec!(1), dec!(0.00002));
+        let hundred = yard::volume(dec!(100), thick.inches());
+        near(hundred, takes, dec!(0.00005));
         let weight = |material: Material| material.pounds_per_square_foot(thick);
         near(
             weight(Material::ReinforcedConcrete),
@@ -79,9 +78,8 @@ fn coverage_of_a_yard() {
 /// the top of the form it takes 16.7% more. C.
 #[test]
 fn a_two_by_four_form_is_three_and_a_half_inches() {
-    let square = Length::feet_whole(10) * Length::feet_whole(10);
-    let (said, filled) = (length("3 in"), length("3.5 in"));
-    let more = yard::volume(square, filled).value / yard::volume(square, said).value;
+    let of = |thick: &str| yard::volume(dec!(100), length(thick).inches());
+    let more = of("3.5 in") / of("3 in");
     near(more, dec!(1.167), dec!(0.0005));
 }
 

@@ -6,6 +6,7 @@ use flatwork::inside::input::business::{self, Business};
 use flatwork::inside::input::job::{self, Takeoff};
 use flatwork::inside::reading::{Node, Problems, Sources, caret, yaml};
 use flatwork::inside::trade::Quantity;
+use flatwork::inside::trade::measure::SlabQuantities;
 use flatwork::inside::values::{Day, Unit};
 use rust_decimal::Decimal;
 
@@ -171,4 +172,13 @@ pub fn value(offer: &Offer, name: &str) -> Decimal {
     found
         .unwrap_or_else(|| panic!("no `{name}` among {}", names()))
         .value()
+}
+
+/// What the list of a slab holds under a title.
+pub fn listed<'a>(
+    slab: &'a SlabQuantities,
+    title: &'a str,
+) -> impl Iterator<Item = &'a Quantity> + 'a {
+    let listed = slab.listed.iter().map(|listed| &listed.quantity);
+    listed.filter(move |quantity| quantity.name().ends_with(title))
 }

@@ -23,10 +23,8 @@ use crate::input::job::{Extra, Method, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
-use crate::trade::order::{
-    ConcreteOrder, List, Need, NeedItem, Once, Section, Shares, once, shares, whole,
-};
-use crate::trade::tally::{Listed, Tally};
+use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Once, Shares, once, shares, whole};
+use crate::trade::tally::Listed;
 use crate::trade::term::{of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
@@ -149,17 +147,14 @@ fn timed(
 fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> TaskHours {
     let (name, unit, crew) = (&task.name, rate.value.per.unit, list.by.crew);
     let total = format!("{name} work");
-    let total = match task.places {
+    let total = if let Some(method) = task.places {
         // What is placed is what is ordered; its parts only say where the hours belong.
-        Some(method) => {
-            let by_it = work.orders.iter().filter(|order| order.by == method);
-            let ordered = sum(by_it.map(|order| &order.order));
-            Quantity::by("ordered yards", total, unit, ordered)
-        }
-        None => {
-            let parts = sum(task.parts.iter().map(|(_, part)| part));
-            Quantity::by("added up", total, unit, parts)
-        }
+        let by_it = work.orders.iter().filter(|order| order.by == method);
+        let ordered = sum(by_it.map(|order| &order.order));
+        Quantity::by("ordered yards", total, unit, ordered)
+    } else {
+        let parts = sum(task.parts.iter().map(|(_, part)| part));
+        Quantity::by("added up", total, unit, parts)
     };
     let mut term = of(&total).at_rate((format!("{name} rate"), "for each"), rate);
     if rate.value.much.unit == Unit::CrewHour {

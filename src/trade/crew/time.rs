@@ -89,10 +89,7 @@ pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &
     let policy = list.by.crew;
     let day = Day::of(policy);
     let mut work = Tally::of("", list.sets);
-    for task in &tasks {
-        work.show(&task.work);
-        work.show(&task.hours);
-    }
+    work.show(tasks.iter().flat_map(|task| [&task.work, &task.hours]));
     let mut tally = Tally::of("", list.sets);
     let worked = tally.by(
         "tasks added up",
@@ -109,7 +106,7 @@ pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &
         DayCount::ByTheJob => day.all_trips(&worked, returns.as_ref()),
         DayCount::ByStage => by_stage(&day, &mut stages, &mut returns, list),
     };
-    returns.iter().for_each(|returns| tally.list(returns));
+    tally.list(&returns);
     let trips = tally.settle(trips);
     let travel = tally.by(
         "trips × people × travel",
@@ -131,9 +128,9 @@ pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &
         None => ("work and travel", whole),
     };
     let hours = Quantity::by(rule, "hours", Unit::Hour, whole);
-    tally.list(&hours);
+    tally.list([&hours]);
     let of_stages: Vec<&Quantity> = stages.iter().filter_map(|one| one.days.as_ref()).collect();
-    of_stages.iter().for_each(|days| tally.list(days));
+    tally.list(of_stages.iter().copied());
     let days = tally.settle(if of_stages.is_empty() {
         day.days(&hours, "crew days")
     } else {

@@ -32,9 +32,7 @@ pub(super) fn measure(
     let openings = openings(slab, policy, tally.sets);
     let area = of_slab(slab, &openings, tally);
     let area = tally.settle(area);
-    for opening in &openings {
-        tally.list(&opening.area);
-    }
+    tally.list(openings.iter().map(|opening| &opening.area));
     (area, openings)
 }
 

@@ -154,14 +154,10 @@ pub(super) fn list<'a>(
     for bars in steel.clone().filter(|bars| bars.lap.is_some()) {
         if !known.contains(&bars.bar) {
             known.push(bars.bar);
-            let lap = bars.lap.iter().flat_map(Lap::shown);
-            lap.for_each(|part| tally.show(part));
+            tally.show(bars.lap.iter().flat_map(Lap::shown));
         }
     }
-    for bars in steel {
-        tally.list(&bars.placed);
-        tally.list(&bars.weight);
-    }
+    tally.list(steel.flat_map(|bars| [&bars.placed, &bars.weight]));
 }
 
 /// Where bars lie across a width: spacing is a maximum, so one more than the

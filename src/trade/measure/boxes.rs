@@ -56,9 +56,8 @@ pub(super) fn measure(
 /// Every box, after what it takes of the concrete.
 pub(super) fn list(boxes: &[BoxQuantities], tally: &mut Tally<'_>) {
     for one in boxes {
-        tally.list(&one.opening);
-        tally.list(&one.displaced);
-        one.strip.iter().for_each(|strip| tally.list(strip));
+        tally.list([&one.opening, &one.displaced]);
+        tally.list(&one.strip);
     }
 }
 

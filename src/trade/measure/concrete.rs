@@ -52,7 +52,7 @@ pub(super) fn flat(
         )
     };
     if !is_all {
-        tally.list(&flat);
+        tally.list([&flat]);
     }
     flat
 }
@@ -65,7 +65,7 @@ pub(super) fn whole(
     tally: &mut Tally<'_>,
 ) -> Quantity {
     if thickened.is_none() && steps.is_none() {
-        tally.list(flat);
+        tally.list([flat]);
         return flat.clone();
     }
     let parts = [

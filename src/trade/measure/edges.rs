@@ -83,7 +83,7 @@ pub(super) fn measure(
         if parts.iter().any(|part| part.kind == kind) {
             let title = format!("{name} edge");
             let edge = edge_of(tally, &title, &|part| part.kind == kind);
-            tally.show(&edge);
+            tally.show([&edge]);
             if kind == EdgeKind::Open {
                 open = Some(edge);
             }
@@ -98,7 +98,7 @@ pub(super) fn measure(
     let straight = |part: &Stretch| part.kind.has_form() && part.is_straight;
     let mut listed = |title: &str, fits: &dyn Fn(&Stretch) -> bool| {
         let edge = edge_of(tally, title, fits);
-        tally.list(&edge);
+        tally.list([&edge]);
         edge
     };
     EdgeQuantities {

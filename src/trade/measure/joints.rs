@@ -12,7 +12,6 @@ use crate::values::{Amount, Unit};
 pub struct JointQuantities {
     /// Shared by every choice that leaves the slab alone.
     pub panels: Arc<Panels>,
-    pub length: Quantity,
 }
 
 pub(super) fn measure(slab: &Slab, tally: &mut Tally<'_>) -> Option<JointQuantities> {
@@ -28,13 +27,12 @@ pub(super) fn measure(slab: &Slab, tally: &mut Tally<'_>) -> Option<JointQuantit
         vec![limit],
         "even panels through the inside corners; spacing 24 to 36 times the thickness (NRMCA CIP 6 as restated)",
     );
-    let length = tally.settle(Quantity::new(
+    tally.settle(Quantity::new(
         tally.name("joints"),
         Amount::new(panels.length, Unit::Foot),
         working,
     ));
     Some(JointQuantities {
         panels: Arc::new(panels),
-        length,
     })
 }

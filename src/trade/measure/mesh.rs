@@ -45,9 +45,9 @@ pub(super) fn measure(
     }
     let mesh = tally.sets.settle(laid.mesh.clone());
     if mesh.is(&laid.mesh) {
-        laid.counts.iter().for_each(|count| tally.show(count));
+        tally.show(&laid.counts);
     }
-    tally.list(&mesh);
+    tally.list([&mesh]);
     Some(mesh)
 }
 

@@ -26,7 +26,7 @@ pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
 pub use faces::{BorderQuantities, Face, faces};
 pub use joints::JointQuantities;
-pub use removal::{RemovalQuantities, SawCut};
+pub use removal::RemovalQuantities;
 pub use steps::StepQuantities;
 pub use thickened::ThickenedQuantities;
 

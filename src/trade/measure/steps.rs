@@ -30,7 +30,7 @@ pub(super) fn measure(slab: &Slab, tally: &mut Tally<'_>) -> Option<StepQuantiti
     );
     let width = Quantity::feet("steps width", &steps.width);
     let rise = Quantity::feet("rise", &steps.rise);
-    tally.list(&risers);
+    tally.list([&risers]);
     let tread = steps.tread.as_ref().filter(|_| 1 < steps.risers.value);
     let concrete = tread.map(|tread| prism(steps, tread, &risers, &width, tally));
     let riser_form = tally.by(

@@ -56,7 +56,7 @@ pub(super) fn charges(
     }
     if let (Some(item), Some(held)) = (&supply.charges.on_call, &order.on_call) {
         let rule = "the last truck waits for a call";
-        by_the_yard(order, item, "call", rule, &held.waits, list);
+        by_the_yard(order, item, "call", rule, held, list);
     }
     if let (Some(returned), Some(back)) = (&supply.charges.returned, &order.back) {
         let rule = "what comes back when nothing is lost, as the plant charges it";

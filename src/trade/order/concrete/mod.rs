@@ -13,7 +13,7 @@ use rust_decimal::Decimal;
 use fees::fees;
 use loads::{loads, short};
 use standing::standing;
-use waits::{OnCall, back, hold_back};
+use waits::{back, hold_back};
 
 use super::{List, Missing, Section, Shares};
 use crate::input::book::Supply;
@@ -42,8 +42,8 @@ pub struct ConcreteOrder {
     pub short: Quantity,
     /// Minutes past the free ones.
     pub standing: Quantity,
-    /// Where a part of the last load waits for a call.
-    pub on_call: Option<OnCall>,
+    /// The part of the last load that waits for a call.
+    pub on_call: Option<Quantity>,
     /// What comes back and is charged, where the plant charges for it.
     pub back: Option<Quantity>,
     pub shares: Shares,
@@ -133,7 +133,7 @@ pub(super) fn orders(
     }
     hold_back(&mut orders, takeoff, supply, &mut tallies);
     for (order, mut tally) in orders.iter_mut().zip(tallies) {
-        order.back.iter().for_each(|back| tally.show(back));
+        tally.show(&order.back);
         order.listed = tally.done();
     }
     fees(&orders, takeoff, supply, list);
@@ -204,7 +204,7 @@ fn order(
         sum(members().map(|slab| &slab.concrete)),
     );
     let net = tally.sets.settle(net);
-    tally.show(&net);
+    tally.show([&net]);
     let area = Quantity::by(
         "slabs added up",
         "poured area",
@@ -235,7 +235,7 @@ fn order(
     if is_smallest {
         ordered = of(&Quantity::said("smallest order", &supply.smallest));
     } else {
-        tally.show(&allowance);
+        tally.show([&allowance]);
     }
     let order = Quantity::by(RULE, tally.part().to_owned(), Unit::CubicYard, ordered);
     let order = tally.sets.settle(order);
@@ -243,9 +243,7 @@ fn order(
     let by = takeoff.access_of(batch.placement).by.value;
     let standing = standing(&order, &loads, by, supply, tally, list);
     let short = short(&order, &loads, supply, tally);
-    for one in [&order, &short, &standing] {
-        tally.show(one);
-    }
+    tally.show([&order, &short, &standing]);
     ConcreteOrder {
         placement: batch.placement,
         mix: batch.mix.clone(),

@@ -9,13 +9,6 @@ use crate::trade::term::of;
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
-/// An order of which a part waits until the crew sees how much is missing.
-#[derive(Clone, Debug)]
-pub struct OnCall {
-    pub firm: Quantity,
-    pub waits: Quantity,
-}
-
 /// Splits the last load of the largest order of each pour; price and trucks stay what they are.
 pub(super) fn hold_back(
     orders: &mut [ConcreteOrder],
@@ -59,9 +52,8 @@ pub(super) fn hold_back(
             Unit::CubicYard,
             of(&order.order) - &waits,
         );
-        tally.list(&firm);
-        tally.list(&waits);
-        order.on_call = Some(OnCall { firm, waits });
+        tally.list([&firm, &waits]);
+        order.on_call = Some(waits);
     }
 }
 

@@ -82,10 +82,10 @@ fn trucks(order: &ConcreteOrder) -> Vec<String> {
         loads.len(),
         loads.join(" + ")
     )];
-    notes.extend(order.on_call.as_ref().map(|call| {
+    notes.extend(order.on_call.as_ref().map(|waits| {
         format!(
             "of the last load {} waits until you call for it",
-            call.waits.amount()
+            waits.amount()
         )
     }));
     notes
