@@ -18,7 +18,7 @@ pub(super) fn listed(work: &Work<'_>, by: Policies<'_>) -> Vec<Task> {
     let rules = by.rules;
     let works = site::works(work.takeoff, work.slabs, rules).into_iter();
     let works = works.filter_map(|(question, rule, quantity)| {
-        let (name, stage) = (format!("site {}", question.key()), done_in(question));
+        let (name, stage) = (format!("site {}", question.name()), done_in(question));
         Some(Task::rated(name, stage, whole(quantity)).at(rule.hours?))
     });
     let mut tasks: Vec<Task> = works.collect();

@@ -94,12 +94,12 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     let mut tasks = vec![Task::rated("base", Stage::Form, base)];
     let forming = FORMING.iter();
     tasks.extend(forming.map(|(name, what)| Task::rated(*name, Stage::Form, work.of_each(what))));
-    tasks.extend(Method::ALL.map(|(method, name)| {
+    tasks.extend(Method::ALL.map(|method| {
         let ordered = work.orders.iter().filter(|order| order.by == method);
         let parts = ordered.flat_map(placed).collect();
         Task {
             places: Some(method),
-            ..Task::rated(format!("place by {name}"), Stage::Place, parts)
+            ..Task::rated(format!("place by {}", method.name()), Stage::Place, parts)
         }
     }));
     tasks.extend(finishing(work, rules));

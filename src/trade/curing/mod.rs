@@ -12,7 +12,7 @@ mod sealing;
 mod strength;
 mod timeline;
 
+pub use crate::input::book::Cement;
 pub use rules::{Floors, Rules, Thresholds};
 pub use sealing::seal_after;
-pub use strength::Cement;
 pub use timeline::{Conditions, Milestone, Timeline, Use, timeline};

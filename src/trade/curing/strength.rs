@@ -14,6 +14,7 @@ use rust_decimal::Decimal;
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
 use rust_decimal_macros::dec;
 
+use crate::input::book::Cement;
 use crate::values::{Percent, rounding};
 
 /// Q, the activation energy over the gas constant, in kelvin.
@@ -21,22 +22,7 @@ const ACTIVATION: f64 = 5000.0;
 /// Where the curves were measured: 23 °C in kelvin.
 const STANDARD: f64 = 23.0 + 273.15;
 
-/// How fast a cement hardens.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Cement {
-    /// Types I and II.
-    Ordinary,
-    /// Type IL and other blends: the curve of ordinary cement, stretched in time
-    /// by the owner's lag (common practice, no source).
-    Blended,
-    /// Type III.
-    HighEarly,
-}
-
 impl Cement {
-    #[cfg(test)]
-    pub const ALL: [Self; 3] = [Self::Ordinary, Self::Blended, Self::HighEarly];
-
     /// a in days, and b.
     const fn constants(self) -> (f64, f64) {
         match self {

@@ -79,9 +79,9 @@ pub(super) fn measure(
     };
     let is_open = |part: &Stretch| part.kind == EdgeKind::Open;
     let (mut open, mut outer) = (None, None);
-    for (kind, name) in EdgeKind::ALL {
+    for kind in EdgeKind::ALL {
         if parts.iter().any(|part| part.kind == kind) {
-            let title = format!("{name} edge");
+            let title = format!("{} edge", kind.name());
             let edge = edge_of(tally, &title, &|part| part.kind == kind);
             tally.show([&edge]);
             if kind == EdgeKind::Open {
