@@ -5,36 +5,11 @@ use std::ops::{Add, Div, Mul, Sub};
 
 use rust_decimal::Decimal;
 
-use super::working::{Name, Quantity};
+pub use super::working::Term;
+use super::working::{Form, Name, Quantity, Sign};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::values::{Amount, Unit, rounding};
-
-/// One step of a formula, with its value.
-#[derive(Clone, Debug)]
-pub struct Term {
-    value: Decimal,
-    form: Form,
-}
-
-#[derive(Clone, Debug)]
-enum Form {
-    Of(Quantity),
-    Number,
-    Both(Box<Term>, Sign, Box<Term>),
-    Sum(Vec<Term>),
-    Up { what: Box<Term>, step: Box<Term> },
-    Largest(Vec<Term>),
-    AtLeast { what: Box<Term>, least: Box<Term> },
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Sign {
-    Plus,
-    Minus,
-    Times,
-    Over,
-}
 
 impl From<&Quantity> for Term {
     fn from(quantity: &Quantity) -> Self {

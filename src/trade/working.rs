@@ -9,7 +9,6 @@ use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
-use super::term::Term;
 use crate::input::phrases::Ratio;
 use crate::reading::{At, Place};
 use crate::values::{Amount, Length, Money, Unit, rounding};
@@ -49,6 +48,32 @@ pub enum Working {
         because: String,
         place: Place,
     },
+}
+
+/// One step of a formula, with its value; its arithmetic is in `term.rs`.
+#[derive(Clone, Debug)]
+pub struct Term {
+    pub(super) value: Decimal,
+    pub(super) form: Form,
+}
+
+#[derive(Clone, Debug)]
+pub(super) enum Form {
+    Of(Quantity),
+    Number,
+    Both(Box<Term>, Sign, Box<Term>),
+    Sum(Vec<Term>),
+    Up { what: Box<Term>, step: Box<Term> },
+    Largest(Vec<Term>),
+    AtLeast { what: Box<Term>, least: Box<Term> },
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Sign {
+    Plus,
+    Minus,
+    Times,
+    Over,
 }
 
 impl Working {
