@@ -319,7 +319,7 @@ mod tests {
         let sold = number(dec!(1.5)).whole().at_least(&least);
         assert_eq!(
             x(Unit::Foot, sold.clone()).shown(),
-            "largest of (1.5, up to a whole one, 5 ft)"
+            "largest of ((1.5, up to a whole one), 5 ft)"
         );
         case(sold, Some(dec!(1.5)));
         case(number(dec!(1.5)).at_least(&least), Some(dec!(1.5)));

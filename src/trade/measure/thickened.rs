@@ -4,9 +4,9 @@ use rust_decimal::Decimal;
 
 use super::bars::{BarQuantities, Run, stock_and_lap, weigh};
 use super::{Measuring, edges, lap};
+use crate::geometry::Compass;
 use crate::geometry::rim::{self, Corners, Strip};
 use crate::input::job::Slab;
-use crate::input::phrases::Compass;
 use crate::reading::At;
 use crate::tables::yard;
 use crate::trade::tally::Tally;
@@ -107,7 +107,7 @@ fn thickness_there(slab: &Slab, strips: &[Strip], mean: &Quantity) -> Quantity {
     let inches = |name: &'static str, value| Quantity::inches(name, &At { value, place });
     let all_look = |way: Compass| {
         let mut sides = strips.iter().map(|strip| &slab.outline.sides()[strip.side]);
-        sides.all(|side| way.looks(side.facing()))
+        sides.all(|side| side.facing() == Some(way))
     };
     if all_look(toward) {
         inches("thick end", thick)
