@@ -7,7 +7,6 @@ pub mod book;
 pub mod business;
 pub mod change;
 pub mod job;
-mod kinds;
 pub mod phrases;
 pub mod progress;
 pub mod site;

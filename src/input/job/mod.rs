@@ -26,14 +26,16 @@ pub use ask::choose;
 pub use bars::{Bars, Layer};
 pub use boxes::{BoxWritten, Lid, SetBox};
 pub use dowels::Dowels;
-pub use edge::{EdgeKind, EdgePart, Pin};
+pub use edge::EdgePart;
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
-pub use sections::{Sections, Steps, ThickEnd, Thickened};
+pub use sections::{Sections, Steps, ThickEnd};
 pub use takeoff::{
     Access, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Opening, Placement,
     SetTo, Slab, Takeoff,
 };
 pub use values::SlabValues;
 pub use written::{JobWritten, OpeningWritten, SlabWritten, read, read_for};
+
+pub use super::phrases::{EdgeKind, Pin, Thickened};

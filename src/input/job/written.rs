@@ -10,7 +10,7 @@ mod sections;
 mod shape;
 
 pub use read::{read, read_for};
-pub use sections::{SectionsWritten, StepsWritten, thickened};
+pub use sections::{SectionsWritten, thickened};
 
 use std::collections::BTreeSet;
 

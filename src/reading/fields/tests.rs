@@ -37,11 +37,8 @@ impl Written for Even {
         if number.is_multiple_of(2) {
             return Ok(Even(number));
         }
-        Err(Unreadable {
-            code: "not-even",
-            message: format!("`{text}` is not even"),
-            help: "add one".to_owned(),
-        })
+        let message = format!("`{text}` is not even");
+        Err(Unreadable::new("not-even", message, "add one"))
     }
 }
 
