@@ -2,7 +2,6 @@
 
 use super::ItemKey;
 use super::tables::BOX_STOCK;
-use crate::input::expect_unit;
 use crate::input::phrases::{Opening, Pounds};
 use crate::reading::{At, Fields, Node, Place, Problem, Problems, words};
 use crate::values::{Amount, Length, Unit};
@@ -48,7 +47,7 @@ pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<BoxStock> {
     let opening = fields.need("opening", problems).ok();
     let hours = fields
         .read("hours", problems)
-        .and_then(|at| expect_unit(at, Unit::Hour, "hours", problems));
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Hour, "hours", problems).ok());
     let stock = BoxStock {
         called: fields.read::<String>("called", problems).map(|at| at.value),
         depth: depth(&fields, problems),

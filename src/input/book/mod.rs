@@ -59,7 +59,9 @@ pub struct Hold {
 /// Reads the whole book; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
     let fields = node.fields(&tables::BOOK, problems).ok()?;
-    super::format_one(&fields, problems);
+    let _ = <crate::reading::FormatOne as crate::reading::FromKey>::from_key(
+        &fields, "format", problems,
+    );
     let name = fields
         .required("book", problems)
         .ok()

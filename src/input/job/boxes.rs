@@ -55,7 +55,7 @@ pub(super) fn read(slab: &Fields<'_>, problems: &mut Problems) -> Vec<BoxWritten
         return Vec::new();
     };
     let mut found: Vec<BoxWritten> = Vec::new();
-    for (name, node) in crate::input::named_items(node, "`boxes`", problems) {
+    for (name, node) in node.named("`boxes`", problems) {
         if let Some(first) = found.iter().find(|one| one.name.value == name.value) {
             let message = format!("two boxes of this slab are called `{}`", name.value);
             problems.push(

@@ -3,6 +3,7 @@
 use std::ops::RangeInclusive;
 use std::str::FromStr;
 
+use super::positive;
 use crate::values::{Length, Unreadable, number};
 
 /// What a phrase should be, for the message when it is something else.
@@ -167,29 +168,6 @@ impl<'a> Said<'a> {
         *kept = Some(value);
         Ok(())
     }
-}
-
-/// A length above zero.
-///
-/// # Errors
-/// When it cannot be read, or is zero.
-pub fn positive(text: &str) -> Result<Length, Unreadable> {
-    if let Some(rest) = text.trim().strip_prefix('-') {
-        return Err(Unreadable::new(
-            "not-above-zero",
-            format!("`{}` is below zero", text.trim()),
-            format!("a size is above zero; did you mean `{rest}`?"),
-        ));
-    }
-    let length: Length = text.parse()?;
-    if length == Length::ZERO {
-        return Err(Unreadable::new(
-            "not-above-zero",
-            format!("`{}` is nothing", text.trim()),
-            "a size is above zero; leave the line out if there is nothing there",
-        ));
-    }
-    Ok(length)
 }
 
 #[cfg(test)]

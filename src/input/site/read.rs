@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::{Answer, Form, Question, tables};
-use crate::reading::{At, FieldTable, Fields, Node, Problem, Problems, suggest};
+use crate::reading::{At, FieldTable, Fields, Node, Problem, Problems, Read, suggest};
 
 /// The answers that were given, each with its place.
 pub type SiteAnswers = BTreeMap<Question, At<Answer>>;
@@ -28,20 +28,26 @@ pub fn read(
 }
 
 /// `site` of business.yaml; without it, a short list is asked.
-pub fn policy(node: Option<&Node>, problems: &mut Problems) -> SitePolicy {
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub fn policy(
+    business: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<SitePolicy> {
+    let node = business.node(key);
     let mut policy = SitePolicy {
         usual: SiteAnswers::new(),
         asked: Question::USUAL.to_vec(),
     };
     let Some(fields) = node.and_then(|node| node.fields(&tables::USUAL_SITE, problems).ok()) else {
-        return policy;
+        return Ok(policy);
     };
     policy.usual = answers(&fields, problems);
     if let Some(node) = fields.node("ask") {
         let asked = node.items("`ask`", problems).into_iter();
         policy.asked = asked.filter_map(|item| question(item, problems)).collect();
     }
-    policy
+    Ok(policy)
 }
 
 /// What the takeoff answers, then what is usual.

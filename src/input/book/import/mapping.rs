@@ -6,7 +6,6 @@ use std::str::FromStr;
 use rust_decimal::Decimal;
 
 use crate::input::book::tables;
-use crate::input::{expect_unit, format_one};
 use crate::reading::{At, Entry, Fields, Node, Place, Problem, Problems, words};
 use crate::values::{Amount, Unit, Unreadable};
 
@@ -93,7 +92,9 @@ impl FromStr for OneIs {
 /// Reads a mapping; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<Mapping> {
     let fields = node.fields(&tables::MAPPING, problems).ok()?;
-    format_one(&fields, problems);
+    let _ = <crate::reading::FormatOne as crate::reading::FromKey>::from_key(
+        &fields, "format", problems,
+    );
     let columns = fields
         .required("columns", problems)
         .ok()
@@ -177,7 +178,7 @@ fn mapped(entry: &Entry, problems: &mut Problems) -> Option<Mapped> {
     let per = fields
         .need("per", problems)
         .ok()
-        .and_then(|per| expect_unit(per, Unit::Plain, "per", problems));
+        .and_then(|per| crate::input::checks::in_unit(per, Unit::Plain, "per", problems).ok());
     let units = units(&fields, problems);
     let per = per?;
     if per.value.value.is_zero() {

@@ -15,7 +15,7 @@ pub(super) fn list<T>(
     let Some(node) = fields.node(key) else {
         return Vec::new();
     };
-    let named = crate::input::named_items(node, &format!("`{key}`"), problems);
+    let named = node.named(&format!("`{key}`"), problems);
     named
         .into_iter()
         .filter_map(|(name, node)| read(name, node, problems))

@@ -24,7 +24,16 @@ impl SectionsWritten {
 }
 
 /// `Some` of nothing is an explicit `none`.
-pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thickened>>> {
+pub fn thickened(
+    slab: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<Option<Thickened>>>> {
+    let node = slab.node(key);
+    Ok(node.and_then(|node| thickened_at(node, problems)))
+}
+
+fn thickened_at(node: &Node, problems: &mut Problems) -> Option<At<Option<Thickened>>> {
     if node.is_map() {
         let value = thickened_by_keys(node, problems)?;
         return Some(At::new(Some(value), node.heading));

@@ -13,7 +13,7 @@ pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
     let strength = fields
         .need("strength", problems)
         .ok()
-        .and_then(|at| crate::input::expect_unit(at, Unit::Psi, "strength", problems));
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Psi, "strength", problems).ok());
     let air = fields.need("air", problems).ok();
     let aggregate = fields.need("aggregate", problems).ok();
     let cement = fields.need("cement", problems).ok();
@@ -90,7 +90,7 @@ pub(super) fn fiber(node: &Node, problems: &mut Problems) -> Option<FiberStock> 
     let bag = fields
         .need("bag", problems)
         .ok()
-        .and_then(|at| crate::input::expect_unit(at, Unit::Pound, "bag", problems));
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Pound, "bag", problems).ok());
     Some(FiberStock {
         item: item?,
         by: by?.value,
@@ -105,7 +105,7 @@ pub(super) fn disposal(node: &Node, problems: &mut Problems) -> Option<Dumping> 
     let loose = fields
         .need("loose", problems)
         .ok()
-        .and_then(|at| crate::input::expect_unit(at, Unit::Plain, "loose", problems));
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Plain, "loose", problems).ok());
     let weight = per_yard(fields.need("weight", problems).ok(), problems);
     let load = yards(&fields, "load", problems);
     Some(Dumping {

@@ -14,7 +14,7 @@ pub(super) fn item(fields: &Fields<'_>, problems: &mut Problems) -> Option<At<It
 
 pub(super) fn yards(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option<At<Amount>> {
     let amount = fields.need(key, problems).ok()?;
-    crate::input::expect_unit(amount, Unit::CubicYard, key, problems)
+    crate::input::checks::in_unit(amount, Unit::CubicYard, key, problems).ok()
 }
 
 pub(super) fn per_yard(ratio: Option<At<Ratio>>, problems: &mut Problems) -> Option<At<Ratio>> {
