@@ -37,8 +37,12 @@ impl Written for Even {
         if number.is_multiple_of(2) {
             return Ok(Even(number));
         }
-        let message = format!("`{text}` is not even");
-        Err(Unreadable::new("not-even", message, "add one"))
+        Err(Unreadable {
+            code: "not-even",
+            message: format!("`{text}` is not even"),
+            help: "add one".to_owned(),
+            part: None,
+        })
     }
 }
 
