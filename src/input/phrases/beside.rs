@@ -1,7 +1,8 @@
 //! `patio, west edge, 2 ft from north end`: where a slab touches or stands on another.
 
+use super::FromEnd;
 use super::reader::phrase;
-use super::{Compass, FromEnd};
+use crate::geometry::Compass;
 use crate::values::Length;
 
 #[derive(Clone, Debug, PartialEq, Eq)]

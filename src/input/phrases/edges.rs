@@ -2,7 +2,7 @@
 
 use std::str::FromStr;
 
-use super::Compass;
+use crate::geometry::Compass;
 use crate::reading::written::written;
 use crate::values::{Unreadable, number};
 
@@ -60,6 +60,7 @@ impl FromStr for EdgeName {
 }
 
 written! {
+    Compass = "side";
     EdgesPhrase = "edges";
     EdgeName = "edge";
 }

@@ -1,7 +1,7 @@
 //! `1 ft from west end`: a place along an edge, from one of its two ends.
 
-use super::Compass;
 use super::reader::{Said, phrase};
+use crate::geometry::Compass;
 use crate::values::{Length, Unreadable};
 
 /// Where something lies along an edge.

@@ -1,7 +1,8 @@
 //! `1/4 in per ft south`: how steeply a surface sheds water, and where to.
 
+use super::Slope;
 use super::reader::phrase;
-use super::{Compass, Slope};
+use crate::geometry::Compass;
 use crate::values::Length;
 
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -1,8 +1,7 @@
 //! `6 ft from west and 4 ft from north`: where an opening or a box lies in its slab.
 
-use super::Compass;
 use super::reader::phrase;
-use crate::geometry::Point;
+use crate::geometry::{Compass, Point};
 use crate::values::Length;
 
 /// From the outermost sides of the slab to the nearest sides of an opening, or to the middle of a box.

@@ -1,7 +1,8 @@
 //! `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`: a flight of steps as written.
 
+use super::FromEnd;
 use super::reader::{Kind, phrase, read};
-use super::{Compass, FromEnd};
+use crate::geometry::Compass;
 use crate::reading::{At, Place};
 use crate::values::{Length, Unreadable};
 

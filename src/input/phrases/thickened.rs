@@ -92,9 +92,10 @@ impl Thickened {
 
 #[cfg(test)]
 mod tests {
+    use super::super::EdgeName;
     use super::super::reader::tests::refused;
-    use super::super::{Compass, EdgeName};
     use super::*;
+    use crate::geometry::Compass;
     use crate::reading::FileId;
 
     fn said(text: &str) -> Result<Thickened, Unreadable> {

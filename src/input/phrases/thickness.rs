@@ -2,7 +2,8 @@
 
 use std::str::FromStr;
 
-use super::{Compass, positive};
+use super::positive;
+use crate::geometry::Compass;
 use crate::reading::written::written;
 use crate::values::{Length, Unreadable};
 

@@ -1,8 +1,9 @@
 //! Reads thickened edges and steps: a group of keys, or all in one line.
 
+use crate::geometry::Compass;
 use crate::input::job::tables;
 use crate::input::phrases::{
-    Compass, EdgeSort, EdgesPhrase, Risers, StepsWritten, StoopPhrase, Thickened, positive,
+    EdgeSort, EdgesPhrase, Risers, StepsWritten, StoopPhrase, Thickened, positive,
 };
 use crate::reading::{At, Fields, Node, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
