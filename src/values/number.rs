@@ -75,9 +75,9 @@ pub fn slip(text: &str, put: impl Fn(&str) -> String) -> Option<String> {
         ("leave out the underscores", without(&['_']))
     } else if bare.starts_with('+') {
         ("leave out the plus sign", without(&['+']))
-    } else if bare.starts_with('-') && single(&bare[1..]).is_some() {
-        let help = "a number below zero has no meaning here; write it without the sign";
-        return Some(help.to_owned());
+    } else if bare.starts_with('-') {
+        let meant = without(&['-']);
+        ("a number below zero has no meaning here", meant)
     } else if bare.starts_with('.') {
         ("put a zero before the point", format!("0{bare}"))
     } else if bare.ends_with('.') {
@@ -158,7 +158,7 @@ mod tests {
         case("+1", "leave out the plus sign; write `1 ft`");
         case("1.", "leave out the last point; write `1 ft`");
         case(".5", "put a zero before the point; write `0.5 ft`");
-        let below = "a number below zero has no meaning here; write it without the sign";
+        let below = "a number below zero has no meaning here; write `1 ft`";
         case("-1", below);
         for text in ["1.2.3", "five", "", "$five", "-five", "1e99", "١٢"] {
             case(text, "");
