@@ -10,13 +10,13 @@ mod build;
 mod error;
 mod fill;
 mod flows;
-mod frame;
 mod mark;
 mod paginate;
-mod part;
 mod piece;
+mod running;
 pub mod style;
 mod texts;
+mod together;
 
 pub use error::LayoutError;
 pub use paginate::paginate;

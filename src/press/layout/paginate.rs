@@ -4,7 +4,7 @@ use super::block::Flow;
 use super::build::{Builder, Known, Place};
 use super::error::LayoutError;
 use super::fill::{Filled, Settled, fill};
-use super::frame::frame;
+use super::running::running;
 use super::style::{Look, grid};
 use super::texts::{check, each};
 use crate::press::drawing::Drawing;
@@ -68,13 +68,12 @@ fn finish(
     let count = filled.pages.len();
     let mut pages = Vec::new();
     for (at, marks) in filled.pages.into_iter().enumerate() {
-        let (mut all, after) = frame(&builder, flow, at, count)?;
+        let (mut all, after) = running(&builder, flow, at, count)?;
         all.extend(marks);
         all.extend(after);
         pages.push(Page {
             size: grid::PAGE,
             marks: all,
-            links: Vec::new(),
         });
     }
     let mut nodes = builder.nodes;
@@ -95,7 +94,6 @@ fn finish(
         structure,
         outline: filled.outline,
         about,
-        attachments: Vec::new(),
     })
 }
 

@@ -2,11 +2,11 @@
 
 use super::super::block::{Align, Field, Inking};
 use super::super::error::LayoutError;
-use super::super::mark::{layout, rule};
+use super::super::mark::rule;
 use super::super::piece::{Body, Piece, Solid};
 use super::super::style::{Style, grid};
 use super::{Builder, Place};
-use crate::press::drawing::Point;
+use crate::press::drawing::point;
 use crate::press::page::{Owner, Role};
 
 /// Where the line is drawn in a row with lines; above it is room for a hand.
@@ -37,16 +37,8 @@ impl Builder<'_> {
             let width = grid::span(field.span);
             let inside = Place { x, width, ..place };
             if field.line {
-                solid.marks.push(layout(rule(
-                    Point { x, y: LINE_AT },
-                    Point {
-                        x: x + width,
-                        y: LINE_AT,
-                    },
-                    0.6,
-                    self.look.ink,
-                    &[],
-                )));
+                let (from, to) = (point(x, LINE_AT), point(x + width, LINE_AT));
+                solid.marks.push(rule(from, to, 0.6, self.look.ink));
             }
             self.field(&mut solid, inside, field, over_at)?;
             x += width + grid::GUTTER;
@@ -62,15 +54,7 @@ impl Builder<'_> {
         over_at: f32,
     ) -> Result<(), LayoutError> {
         if let Some(over) = &field.over {
-            let mut manner = self.manner(over.style, Inking::Ink);
-            let mut set = self.lines(&over.text, manner, place.width)?;
-            for &size in over.style.smaller() {
-                if set.len() < 2 {
-                    break;
-                }
-                manner.setting.size = size;
-                set = self.lines(&over.text, manner, place.width)?;
-            }
+            let (set, manner) = self.fitted(&over.text, over.style, Inking::Ink, place.width)?;
             let node = self.node(Role::Paragraph, Some(place.parent));
             let count = set.len();
             for (at, line) in set.into_iter().enumerate() {
@@ -81,10 +65,7 @@ impl Builder<'_> {
                     Align::Left => place.x,
                     Align::Right | Align::Decimal => place.x + place.width - line.width,
                 };
-                let start = Point {
-                    x,
-                    y: over_at - above,
-                };
+                let start = point(x, over_at - above);
                 solid
                     .marks
                     .extend(self.line(line, manner, start, Owner::Node(node)));
@@ -96,10 +77,7 @@ impl Builder<'_> {
             let mut y = LINE_AT;
             for line in self.lines(&field.under, manner, place.width)? {
                 y += grid::LINE;
-                let start = Point {
-                    x: place.x,
-                    y: y - manner.setting.descent,
-                };
+                let start = point(place.x, y - manner.setting.descent);
                 solid
                     .marks
                     .extend(self.line(line, manner, start, Owner::Node(node)));

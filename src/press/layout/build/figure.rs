@@ -1,15 +1,13 @@
 //! Figures: shapes as drawn, their words shaped, one structure node with bounds.
 
 use super::super::error::LayoutError;
-use super::super::mark::{move_ink, move_steps, rectangle};
 use super::super::piece::{Body, Piece, Solid};
 use super::super::style::grid;
 use super::{Builder, HALF, Place};
-use crate::press::drawing::{Anchor, Path, Point, Rgb, Shape, Turn, Words};
+use crate::press::drawing::{Anchor, Path, Point, Rgb, Shape, Turn, Words, point};
+use crate::press::frame::Frame;
 use crate::press::page::{Ink, Mark, Owner, Role, Run};
 use crate::press::text::{shape, width};
-
-const WHITE: Rgb = Rgb(255, 255, 255);
 
 impl Builder<'_> {
     pub(super) fn figure(&mut self, place: Place, name: &str) -> Result<Vec<Piece>, LayoutError> {
@@ -48,9 +46,9 @@ impl Builder<'_> {
         for shape in &drawing.shapes {
             inks.extend(shape_inks(shape)?);
         }
-        let by = Point { x: place.x, y: top };
+        let by = point(place.x, top);
         solid.marks.extend(inks.into_iter().map(|mut ink| {
-            move_ink(&mut ink, by);
+            ink.shift(by);
             Mark {
                 owner: Owner::Node(node),
                 ink,
@@ -71,27 +69,7 @@ fn shape_inks(shape: &Shape) -> Result<Vec<Ink>, LayoutError> {
     Ok(match shape {
         Shape::Path(path) => vec![Ink::Path(path.clone())],
         Shape::Words(words) => words_inks(words)?,
-        Shape::Picture {
-            at,
-            size,
-            bytes,
-            kind,
-        } => vec![Ink::Picture {
-            at: *at,
-            size: *size,
-            bytes: std::sync::Arc::clone(bytes),
-            kind: *kind,
-        }],
-        Shape::Clipped { outline, shapes } => {
-            let mut inks = Vec::new();
-            for shape in shapes {
-                inks.extend(shape_inks(shape)?);
-            }
-            vec![Ink::Clipped {
-                outline: outline.clone(),
-                inks,
-            }]
-        }
+        Shape::Picture(picture) => vec![Ink::Picture(picture.clone())],
     })
 }
 
@@ -106,15 +84,9 @@ fn words_inks(words: &Words) -> Result<Vec<Ink>, LayoutError> {
     };
     let upward = words.turn == Turn::Up;
     let at = if upward {
-        Point {
-            x: words.at.x,
-            y: words.at.y + back,
-        }
+        point(words.at.x, words.at.y + back)
     } else {
-        Point {
-            x: words.at.x - back,
-            y: words.at.y,
-        }
+        point(words.at.x - back, words.at.y)
     };
     let mut inks = Vec::new();
     if words.halo {
@@ -134,23 +106,13 @@ fn words_inks(words: &Words) -> Result<Vec<Ink>, LayoutError> {
 /// A white box from descender to ascender, 2 points longer at either end.
 fn halo(at: Point, length: f32, size: f32, upward: bool) -> Ink {
     let (above, below, beyond) = (size * 0.78, size * 0.22, 2.0);
-    let mut steps = if upward {
-        let corner = Point {
-            x: -above,
-            y: -length - beyond,
-        };
-        rectangle(corner, above + below, length + 2.0 * beyond)
+    let long = length + 2.0 * beyond;
+    let place = if upward {
+        Frame::at(-above, -length - beyond, above + below, long)
     } else {
-        let corner = Point {
-            x: -beyond,
-            y: -above,
-        };
-        rectangle(corner, length + 2.0 * beyond, above + below)
+        Frame::at(-beyond, -above, long, above + below)
     };
-    move_steps(&mut steps, at);
-    Ink::Path(Path {
-        steps,
-        stroke: None,
-        fill: Some(WHITE),
-    })
+    let mut path = Path::closed(&place.corners(), None, Some(Rgb::WHITE));
+    path.shift(at.x, at.y);
+    Ink::Path(path)
 }

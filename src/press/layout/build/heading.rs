@@ -7,7 +7,7 @@ use super::super::style::Style;
 use super::words::Manner;
 use super::{Builder, HALF, Place};
 use crate::press::page::{Owner, Role};
-use crate::press::text::{Line, Rich};
+use crate::press::text::{Rich, TextLine};
 
 impl Builder<'_> {
     pub(super) fn heading(
@@ -48,7 +48,7 @@ impl Builder<'_> {
         text: &Rich,
         manner: Manner,
         width: f32,
-    ) -> Result<Vec<Line>, LayoutError> {
+    ) -> Result<Vec<TextLine>, LayoutError> {
         let mut set = self.lines(text, manner, width)?;
         if set.len() < 2 {
             return Ok(set);

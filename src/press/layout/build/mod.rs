@@ -13,12 +13,10 @@ pub(super) use words::Known;
 use super::block::{Block, Column, Rule, Section};
 use super::error::LayoutError;
 use super::fill::Settled;
-use super::flows::Flows;
-use super::mark::{layout, rule};
-use super::piece::{Body, Bond, Piece, Version};
+use super::piece::{Body, Bond, Flows, Piece, Version};
 use super::style::{Look, grid};
-use crate::press::drawing::{Drawing, Point};
-use crate::press::page::{Node, NodeId, Role};
+use crate::press::drawing::{Drawing, Path, Stroke, point};
+use crate::press::page::{Mark, Node, NodeId, Role};
 use std::collections::BTreeMap;
 
 pub(super) struct Builder<'a> {
@@ -192,21 +190,16 @@ impl Builder<'_> {
     }
 
     fn rule(&self, place: Place, kind: Rule) -> Option<Piece> {
-        let (width, color, dash): (f32, _, &[f32]) = match kind {
+        let (width, dash): (f32, &[f32]) = match kind {
             Rule::None => return None,
-            Rule::Thin => (0.75, self.look.ink, &[]),
-            Rule::Heavy => (2.0, self.look.ink, &[]),
-            Rule::Dashed => (0.75, self.look.ink, &[4.0, 3.0]),
+            Rule::Thin => (0.75, &[]),
+            Rule::Heavy => (2.0, &[]),
+            Rule::Dashed => (0.75, &[4.0, 3.0]),
         };
-        let from = Point {
-            x: place.x,
-            y: HALF,
-        };
-        let to = Point {
-            x: place.x + place.width,
-            y: HALF,
-        };
-        let line = layout(rule(from, to, width, color, dash));
+        let from = point(place.x, HALF);
+        let to = point(place.x + place.width, HALF);
+        let stroke = Stroke::dashed(self.look.ink, width, dash);
+        let line = Mark::layout(Path::open(&[from, to], stroke));
         Some(Piece::solid(grid::LINE, vec![line]).after(HALF).kept())
     }
 }

@@ -1,22 +1,22 @@
 //! Tables: columns of fixed or remaining width, numbers on one decimal point.
 
 use super::super::block::{
-    Align, Cell, CellPart, CellVoice, Inking, Row, RowKind, Table, TableColumn,
+    Align, Cell, CellPart, CellVoice, Inking, RowKind, Table, TableColumn, TableRow,
 };
 use super::super::error::LayoutError;
-use super::super::mark::{layout, rule};
+use super::super::mark::rule;
 use super::super::piece::{Body, Piece, Solid};
 use super::super::style::{Style, grid};
 use super::words::Manner;
 use super::{Builder, HALF, Place};
-use crate::press::drawing::Point;
+use crate::press::drawing::point;
 use crate::press::page::{Mark, NodeId, Owner, Role, Scope};
-use crate::press::text::{Line, Rich};
+use crate::press::text::{Rich, TextLine};
 use std::rc::Rc;
 
 /// A column with its place on the page.
 #[derive(Clone, Copy)]
-struct Set {
+struct PlacedColumn {
     left: f32,
     width: f32,
     /// Of the longest part behind a decimal point, the point included.
@@ -55,7 +55,7 @@ impl Builder<'_> {
         Ok(pieces)
     }
 
-    fn set_columns(&self, place: Place, table: &Table) -> Result<Vec<Set>, LayoutError> {
+    fn set_columns(&self, place: Place, table: &Table) -> Result<Vec<PlacedColumn>, LayoutError> {
         let mut widths = Vec::new();
         for (at, spec) in table.columns.iter().enumerate() {
             let wanted = f32::from(spec.width);
@@ -77,7 +77,7 @@ impl Builder<'_> {
             } else {
                 width
             };
-            set.push(Set {
+            set.push(PlacedColumn {
                 left,
                 width,
                 places: match spec.align {
@@ -144,7 +144,7 @@ impl Builder<'_> {
     fn head_row(
         &mut self,
         group: NodeId,
-        columns: &[Set],
+        columns: &[PlacedColumn],
         cells: &[Rich],
     ) -> Result<Solid, LayoutError> {
         let row = self.node(Role::TableRow, Some(group));
@@ -171,8 +171,8 @@ impl Builder<'_> {
         &mut self,
         group: NodeId,
         place: Place,
-        columns: &[Set],
-        row: &Row,
+        columns: &[PlacedColumn],
+        row: &TableRow,
         close: bool,
     ) -> Result<Piece, LayoutError> {
         let node = self.node(Role::TableRow, Some(group));
@@ -189,14 +189,8 @@ impl Builder<'_> {
         };
         if row.kind == RowKind::Total {
             let y = -HALF / 2.0;
-            let (from, to) = (place.x, place.x + place.width);
-            solid.marks.push(layout(rule(
-                Point { x: from, y },
-                Point { x: to, y },
-                0.5,
-                self.look.ink,
-                &[],
-            )));
+            let (from, to) = (point(place.x, y), point(place.x + place.width, y));
+            solid.marks.push(rule(from, to, 0.5, self.look.ink));
         }
         for (at, (column, cell)) in columns.iter().zip(&row.cells).enumerate() {
             let role = if at == 0 && cell.words().any(|words| !words.is_empty()) {
@@ -225,7 +219,7 @@ impl Builder<'_> {
         &mut self,
         solid: &mut Solid,
         within: Place,
-        column: Set,
+        column: PlacedColumn,
         cell: &Cell,
         manner: Manner,
     ) -> Result<(), LayoutError> {
@@ -243,7 +237,7 @@ impl Builder<'_> {
                         Align::Decimal => column.places - self.behind_point(words, manner)?,
                         Align::Left | Align::Right => 0.0,
                     };
-                    let column = Set {
+                    let column = PlacedColumn {
                         width: column.width - slack,
                         ..column
                     };
@@ -259,9 +253,9 @@ impl Builder<'_> {
     fn stack(
         &self,
         solid: &mut Solid,
-        set: Vec<Line>,
+        set: Vec<TextLine>,
         manner: Manner,
-        column: Set,
+        column: PlacedColumn,
         owner: Owner,
         top: f32,
     ) -> f32 {
@@ -272,10 +266,7 @@ impl Builder<'_> {
                 Align::Left => column.left,
                 Align::Right | Align::Decimal => column.left + column.width - line.width,
             };
-            let at = Point {
-                x,
-                y: y - manner.setting.descent,
-            };
+            let at = point(x, y - manner.setting.descent);
             let marks: Vec<Mark> = self.line(line, manner, at, owner);
             solid.marks.extend(marks);
         }
@@ -284,7 +275,7 @@ impl Builder<'_> {
     }
 }
 
-impl Set {
+impl PlacedColumn {
     /// Width for words: words on the left leave air before the next column.
     fn limit(&self, columns: &[Self]) -> f32 {
         let last = columns.iter().all(|other| other.left <= self.left);

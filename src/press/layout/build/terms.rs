@@ -5,7 +5,6 @@ use super::super::error::LayoutError;
 use super::super::piece::{Body, Piece};
 use super::super::style::{Style, grid};
 use super::{Builder, HALF, Place};
-use crate::press::drawing::Point;
 use crate::press::page::{NodeId, Owner, Role};
 use crate::press::text::Rich;
 
@@ -67,7 +66,6 @@ fn join(line: &mut Piece, other: Piece, left: f32) {
     let (Body::Solid(into), Body::Solid(mut from)) = (&mut line.body, other.body) else {
         return;
     };
-    from.shift(Point { x: 0.0, y: 0.0 });
     let from_is_left =
         super::super::mark::words_reach(&from.marks).is_some_and(|(start, _)| start <= left + 0.01);
     if from_is_left {

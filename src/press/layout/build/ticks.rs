@@ -2,13 +2,14 @@
 
 use super::super::block::{Inking, TickGroup, TickItem};
 use super::super::error::LayoutError;
-use super::super::mark::{layout, rectangle, rule};
+use super::super::mark::rule;
 use super::super::piece::{Body, Bond, Piece, Solid};
 use super::super::style::{Style, grid};
 use super::words::Manner;
 use super::{Builder, HALF, Place, whole};
-use crate::press::drawing::{Path, Point, Stroke};
-use crate::press::page::{Ink, Mark, NodeId, Owner, Role, Scope};
+use crate::press::drawing::{Path, Stroke, point};
+use crate::press::frame::Frame;
+use crate::press::page::{Mark, NodeId, Owner, Role, Scope};
 use crate::press::text::Rich;
 use std::rc::Rc;
 
@@ -23,7 +24,7 @@ const ROOMY: usize = 8;
 
 /// An item's surroundings.
 #[derive(Clone, Copy)]
-struct Setting<'a> {
+struct ItemPlace<'a> {
     group: NodeId,
     place: Place,
     /// The word between this item's box and the one above, and from one box's top to the other's.
@@ -54,12 +55,12 @@ impl Builder<'_> {
             let mut inside = vec![self.question(body, place, group)?];
             let mut above = None;
             for (item_at, item) in group.items.iter().enumerate() {
-                let setting = Setting {
+                let within = ItemPlace {
                     group: body,
                     place,
                     joint: group.joined_by.as_ref().zip(above),
                 };
-                let mut piece = self.item(setting, item)?;
+                let mut piece = self.item(within, item)?;
                 above = match &piece.body {
                     Body::Solid(solid) => Some(solid.height + air),
                     _ => None,
@@ -122,9 +123,9 @@ impl Builder<'_> {
         Ok(Piece::new(Body::Solid(solid)).kept())
     }
 
-    fn item(&mut self, setting: Setting<'_>, item: &TickItem) -> Result<Piece, LayoutError> {
-        let Setting { place, .. } = setting;
-        let row = self.node(Role::TableRow, Some(setting.group));
+    fn item(&mut self, within: ItemPlace<'_>, item: &TickItem) -> Result<Piece, LayoutError> {
+        let ItemPlace { place, .. } = within;
+        let row = self.node(Role::TableRow, Some(within.group));
         let cell = self.node(Role::HeaderCell(Scope::Row), Some(row));
         let adds = self.node(Role::DataCell, Some(row));
         let total = self.node(Role::DataCell, Some(row));
@@ -134,7 +135,7 @@ impl Builder<'_> {
             what: item.title.words(),
             ..Solid::default()
         };
-        if let Some((words, above)) = setting.joint {
+        if let Some((words, above)) = within.joint {
             self.joint(&mut solid, place.x, words, above, cell)?;
         }
         solid.marks.push(self.tick_box(place.x));
@@ -167,10 +168,7 @@ impl Builder<'_> {
     ) -> Result<(), LayoutError> {
         for line in self.lines(text, manner, place.width)? {
             solid.height += grid::LINE;
-            let at = Point {
-                x: place.x,
-                y: solid.height - manner.setting.descent,
-            };
+            let at = point(place.x, solid.height - manner.setting.descent);
             solid
                 .marks
                 .extend(self.line(line, manner, at, Owner::Node(node)));
@@ -187,26 +185,17 @@ impl Builder<'_> {
         node: NodeId,
     ) -> Result<Vec<Mark>, LayoutError> {
         let mut marks = Vec::new();
-        if let Some(line) = self.lines(text, manner, f32::INFINITY)?.into_iter().next() {
-            let at = Point {
-                x: right - line.width,
-                y: grid::LINE - manner.setting.descent,
-            };
+        if let Some(line) = self.first_line(text, manner, f32::INFINITY)? {
+            let at = point(right - line.width, grid::LINE - manner.setting.descent);
             marks.extend(self.line(line, manner, at, Owner::Node(node)));
         }
         Ok(marks)
     }
 
     fn tick_box(&self, x: f32) -> Mark {
-        layout(Ink::Path(Path {
-            steps: rectangle(Point { x: x + 0.5, y: 0.5 }, BOX, BOX),
-            stroke: Some(Stroke {
-                color: self.look.ink,
-                width: 0.9,
-                dash: Vec::new(),
-            }),
-            fill: None,
-        }))
+        let place = Frame::at(x + 0.5, 0.5, BOX, BOX);
+        let stroke = Stroke::solid(self.look.ink, 0.9);
+        Mark::layout(Path::closed(&place.corners(), Some(stroke), None))
     }
 
     /// "or" half way between this box and the one whose top is so far above.
@@ -220,27 +209,19 @@ impl Builder<'_> {
     ) -> Result<(), LayoutError> {
         let manner = self.manner(Style::Note, Inking::Soft);
         let middle = x + 0.5 + BOX / 2.0;
-        let Some(line) = self.lines(words, manner, INDENT)?.into_iter().next() else {
+        let Some(line) = self.first_line(words, manner, INDENT)? else {
             return Ok(());
         };
         let (upper, lower) = (BOX + 0.5 - above, 0.5);
         let baseline = f32::midpoint(upper, lower) + 2.5;
-        let at = Point {
-            x: middle - line.width / 2.0,
-            y: baseline,
-        };
+        let at = point(middle - line.width / 2.0, baseline);
         solid
             .marks
             .extend(self.line(line, manner, at, Owner::Node(cell)));
         for (from, to) in [(upper, baseline - 7.0), (baseline + 2.5, lower)] {
             if from + 1.0 < to {
-                solid.marks.push(layout(rule(
-                    Point { x: middle, y: from },
-                    Point { x: middle, y: to },
-                    0.6,
-                    self.look.soft,
-                    &[],
-                )));
+                let (from, to) = (point(middle, from), point(middle, to));
+                solid.marks.push(rule(from, to, 0.6, self.look.soft));
             }
         }
         Ok(())
@@ -257,16 +238,8 @@ impl Builder<'_> {
         } else {
             place.x + INDENT
         };
-        solid.marks.push(layout(rule(
-            Point { x: from, y },
-            Point {
-                x: place.right(),
-                y,
-            },
-            0.4,
-            self.look.rule,
-            &[],
-        )));
+        let (from, to) = (point(from, y), point(place.right(), y));
+        solid.marks.push(rule(from, to, 0.4, self.look.rule));
     }
 }
 

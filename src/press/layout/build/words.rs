@@ -5,16 +5,16 @@ use super::super::error::LayoutError;
 use super::super::piece::Piece;
 use super::super::style::{Setting, Style};
 use super::{Builder, HALF, Place};
-use crate::press::drawing::{Face, Point, Rgb};
+use crate::press::drawing::{Face, Point, Rgb, point};
 use crate::press::page::{Ink, Mark, Owner, Role, Run};
-use crate::press::text::{Line, Rich, Span, Voice, lines};
+use crate::press::text::{Rich, Span, TextLine, Voice, lines};
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 
 /// Lines already set, by their words and all that shapes them: the same words come
 /// again when pages are tried again.
 pub(in super::super) type Known =
-    RefCell<BTreeMap<(Vec<(Voice, String)>, Face, u32, i32, u32), Vec<Line>>>;
+    RefCell<BTreeMap<(Vec<(Voice, String)>, Face, u32, i32, u32), Vec<TextLine>>>;
 
 /// How to set some words.
 #[derive(Clone, Copy)]
@@ -85,7 +85,7 @@ impl Builder<'_> {
         text: &Rich,
         manner: Manner,
         limit: f32,
-    ) -> Result<Vec<Line>, LayoutError> {
+    ) -> Result<Vec<TextLine>, LayoutError> {
         let Setting {
             face,
             size,
@@ -105,10 +105,40 @@ impl Builder<'_> {
         Ok(set)
     }
 
+    /// The first line alone.
+    pub(in super::super) fn first_line(
+        &self,
+        text: &Rich,
+        manner: Manner,
+        limit: f32,
+    ) -> Result<Option<TextLine>, LayoutError> {
+        Ok(self.lines(text, manner, limit)?.into_iter().next())
+    }
+
+    /// Lines in the largest size of a style in which one is enough, else in its smallest.
+    pub(super) fn fitted(
+        &self,
+        text: &Rich,
+        style: Style,
+        ink: Inking,
+        limit: f32,
+    ) -> Result<(Vec<TextLine>, Manner), LayoutError> {
+        let mut manner = self.manner(style, ink);
+        let mut set = self.lines(text, manner, limit)?;
+        for &size in style.smaller() {
+            if set.len() < 2 {
+                break;
+            }
+            manner.setting.size = size;
+            set = self.lines(text, manner, limit)?;
+        }
+        Ok((set, manner))
+    }
+
     /// The marks of one line with its baseline start at `at`.
     pub(in super::super) fn line(
         &self,
-        line: Line,
+        line: TextLine,
         manner: Manner,
         at: Point,
         owner: Owner,
@@ -124,7 +154,7 @@ impl Builder<'_> {
                         Voice::Plain | Voice::Bold => manner.color,
                         Voice::Soft => self.look.soft,
                     },
-                    at: Point { x, y: at.y },
+                    at: point(x, at.y),
                     upward: false,
                     glyphs,
                 };
@@ -140,7 +170,7 @@ impl Builder<'_> {
     /// Lines as pieces, two of them kept together at either end.
     pub(super) fn line_pieces(
         &self,
-        set: Vec<Line>,
+        set: Vec<TextLine>,
         manner: Manner,
         x: f32,
         owner: Owner,
@@ -150,10 +180,7 @@ impl Builder<'_> {
         set.into_iter()
             .enumerate()
             .map(|(at, words)| {
-                let start = Point {
-                    x,
-                    y: line - descent,
-                };
+                let start = point(x, line - descent);
                 let mut piece = Piece::solid(line, self.line(words, manner, start, owner));
                 piece.keep_next = at + 1 < count && (at == 0 || at + 2 == count);
                 piece
@@ -169,15 +196,7 @@ impl Builder<'_> {
         gap: u8,
         text: &Rich,
     ) -> Result<Vec<Piece>, LayoutError> {
-        let mut manner = self.manner(style, ink);
-        let mut set = self.lines(text, manner, place.width)?;
-        for &size in style.smaller() {
-            if set.len() < 2 {
-                break;
-            }
-            manner.setting.size = size;
-            set = self.lines(text, manner, place.width)?;
-        }
+        let (set, manner) = self.fitted(text, style, ink, place.width)?;
         if set.is_empty() {
             return Ok(Vec::new());
         }

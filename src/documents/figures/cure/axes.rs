@@ -3,9 +3,8 @@
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
-use super::CureView;
-use super::bars::Bar;
-use super::pen::Box4;
+use super::view::CureView;
+use crate::press::frame::Frame;
 use crate::trade::curing::Use;
 
 pub const WIDTH: f32 = 516.0;
@@ -22,61 +21,30 @@ const FIRST_BAR: f32 = 176.0;
 const BAR_HEIGHT: f32 = 12.0;
 const BAR_PITCH: f32 = 20.0;
 
-/// The shortest axis, in days.
-const SHORTEST: u64 = 42;
-
-/// The axis and its scale, fitted to one view.
+/// Both scales, fitted to one view.
 #[derive(Clone, Debug)]
-pub struct Frame {
+pub struct Axes {
     /// Last day of the axis.
     pub until: u32,
     /// Days from one vertical line to the next.
-    pub step: u32,
+    step: u32,
     /// Percent at the top of the grid.
     top_percent: f32,
-    pub bars: Vec<Bar>,
+    /// How many uses have a bar; the deicer's row comes below them.
+    rows: usize,
 }
 
-impl Frame {
-    /// The shortest axis on which every bar has room for its words.
-    ///
-    /// Weeks up to nine of them, then twice as far from line to line, and so on:
-    /// the longer the axis, the smaller the part of a bar before its solid end, so
-    /// some axis always fits.
-    pub fn new(view: &CureView) -> Self {
-        let mut until = SHORTEST;
-        let mut step = 7;
-        loop {
-            let frame = Self::with_axis(view, until, step);
-            let fits = frame.bars.iter().all(|bar| bar.fits);
-            if fits || u64::from(u32::MAX) <= until + step {
-                return frame;
-            }
-            until += step;
-            if step * 9 < until {
-                step *= 2;
-                until = until.next_multiple_of(step);
-            }
-        }
-    }
-
-    fn with_axis(view: &CureView, until: u64, step: u64) -> Self {
+impl Axes {
+    pub fn new(view: &CureView, until: u64, step: u64) -> Self {
         let until = u32::try_from(until).unwrap_or(u32::MAX);
         let end = view.timeline.at(Decimal::from(until));
-        let mut frame = Self {
+        Self {
             until,
             step: u32::try_from(step).unwrap_or(u32::MAX),
             // Room above the 100% line for its words, and above the warm curve for air.
             top_percent: (float(end.warm.number()) + 3.0).max(112.0),
-            bars: Vec::new(),
-        };
-        frame.bars = view
-            .milestones()
-            .iter()
-            .enumerate()
-            .map(|(row, milestone)| Bar::new(view, &frame, row, milestone))
-            .collect();
-        frame
+            rows: view.milestones().len(),
+        }
     }
 
     pub fn x(&self, day: Decimal) -> f32 {
@@ -94,19 +62,15 @@ impl Frame {
     }
 
     /// Top and bottom of a row, over the whole axis.
-    pub fn row(row: usize) -> Box4 {
+    pub fn row(row: usize) -> Frame {
         let down: f32 = (0..row).map(|_| BAR_PITCH).sum();
-        Box4 {
-            left: LEFT,
-            top: FIRST_BAR + down,
-            right: RIGHT,
-            bottom: FIRST_BAR + down + BAR_HEIGHT,
-        }
+        let top = FIRST_BAR + down;
+        Frame::new(LEFT, top, RIGHT, top + BAR_HEIGHT)
     }
 
     /// The row of the deicer, below all others.
-    pub fn last_row(&self) -> Box4 {
-        Self::row(self.bars.len())
+    pub fn last_row(&self) -> Frame {
+        Self::row(self.rows)
     }
 
     /// Baseline of the key.

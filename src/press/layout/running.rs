@@ -3,10 +3,10 @@
 use super::block::{Band, Flow, Inking};
 use super::build::Builder;
 use super::error::LayoutError;
-use super::mark::{layout, rectangle};
 use super::style::{Style, grid};
-use crate::press::drawing::{Path, Point, Rgb};
-use crate::press::page::{Ink, Mark, Owner};
+use crate::press::drawing::{Path, Rgb, point};
+use crate::press::frame::Frame;
+use crate::press::page::{Mark, Owner};
 use crate::press::text::Rich;
 
 /// Baseline of the running head and of the foot.
@@ -16,7 +16,9 @@ const FOOT_BASELINE: f32 = grid::FOOT + 9.0;
 const FOOT_WIDTH: f32 = 420.0;
 
 /// The marks before and after a page's own.
-pub(super) fn frame(
+///
+/// What does not fit on the first line of running words is left off.
+pub(super) fn running(
     builder: &Builder<'_>,
     flow: &Flow,
     page: usize,
@@ -27,50 +29,38 @@ pub(super) fn frame(
         None => vec![block(32.0, 4.0, builder.look.accent)],
     };
     let mut after = Vec::new();
-    let words = if page == 0 {
+    if let (Some(words), true) = (&flow.running_head, 0 < page) {
+        let manner = builder.manner(Style::Note, Inking::Ink);
+        if let Some(line) = builder.first_line(words, manner, grid::RIGHT - grid::LEFT)? {
+            let at = point(grid::LEFT, HEAD_BASELINE);
+            before.extend(builder.line(line, manner, at, Owner::Header));
+        }
+    }
+    let foot = if page == 0 {
         &flow.first_foot
     } else {
         &flow.foot
     };
-    if let (Some(head), true) = (&flow.running_head, 0 < page) {
-        let at = Point {
-            x: grid::LEFT,
-            y: HEAD_BASELINE,
-        };
-        let width = grid::RIGHT - grid::LEFT;
-        before.extend(running(
-            builder,
-            head,
-            at,
-            width,
-            Owner::Header,
-            Inking::Ink,
-        )?);
-    }
-    if let Some(words) = words {
-        let at = Point {
-            x: grid::LEFT,
-            y: FOOT_BASELINE,
-        };
+    if let Some(words) = foot {
         // Under a band the foot is a warning too.
         let ink = if flow.band.is_some() {
             Inking::Ink
         } else {
             Inking::Soft
         };
-        after.extend(running(builder, words, at, FOOT_WIDTH, Owner::Footer, ink)?);
+        let manner = builder.manner(Style::Note, ink);
+        if let Some(line) = builder.first_line(words, manner, FOOT_WIDTH)? {
+            let at = point(grid::LEFT, FOOT_BASELINE);
+            after.extend(builder.line(line, manner, at, Owner::Footer));
+        }
     }
     if let Some(number) = &flow.page_number {
         let words = number
             .replace("{n}", &(page + 1).to_string())
             .replace("{m}", &count.to_string());
         let manner = builder.manner(Style::Note, Inking::Soft);
-        let set = builder.lines(&Rich::plain(words), manner, f32::INFINITY)?;
-        for line in set.into_iter().take(1) {
-            let at = Point {
-                x: grid::RIGHT - line.width,
-                y: FOOT_BASELINE,
-            };
+        if let Some(line) = builder.first_line(&Rich::plain(words), manner, f32::INFINITY)? {
+            let at = point(grid::RIGHT - line.width, FOOT_BASELINE);
             after.extend(builder.line(line, manner, at, Owner::Footer));
         }
     }
@@ -79,15 +69,8 @@ pub(super) fn frame(
 
 /// A block of colour at the head of the page.
 fn block(width: f32, height: f32, color: Rgb) -> Mark {
-    let corner = Point {
-        x: grid::LEFT,
-        y: 33.0,
-    };
-    layout(Ink::Path(Path {
-        steps: rectangle(corner, width, height),
-        stroke: None,
-        fill: Some(color),
-    }))
+    let place = Frame::at(grid::LEFT, 33.0, width, height);
+    Mark::layout(Path::closed(&place.corners(), None, Some(color)))
 }
 
 /// White words on ink, at either end of the band.
@@ -97,38 +80,18 @@ fn band(builder: &Builder<'_>, band: &Band) -> Result<Vec<Mark>, LayoutError> {
     let width = grid::RIGHT - grid::LEFT;
     let mut marks = vec![block(width, HEIGHT, builder.look.ink)];
     let mut manner = builder.manner(Style::Body, Inking::Ink).bold();
-    manner.color = Rgb(255, 255, 255);
+    manner.color = Rgb::WHITE;
     let mut room = width - 2.0 * INSIDE;
     for (words, at_right) in [(&band.words, false), (&band.beside, true)] {
-        let set = builder.lines(words, manner, room)?;
-        for line in set.into_iter().take(1) {
+        if let Some(line) = builder.first_line(words, manner, room)? {
             room -= line.width + grid::GUTTER;
             let x = if at_right {
                 grid::RIGHT - INSIDE - line.width
             } else {
                 grid::LEFT + INSIDE
             };
-            let at = Point { x, y: 45.3 };
-            marks.extend(builder.line(line, manner, at, Owner::Header));
+            marks.extend(builder.line(line, manner, point(x, 45.3), Owner::Header));
         }
     }
     Ok(marks)
-}
-
-/// The first line of running words; what does not fit on it is left off.
-fn running(
-    builder: &Builder<'_>,
-    words: &Rich,
-    at: Point,
-    width: f32,
-    owner: Owner,
-    ink: Inking,
-) -> Result<Vec<Mark>, LayoutError> {
-    let manner = builder.manner(Style::Note, ink);
-    let set = builder.lines(words, manner, width)?;
-    Ok(set
-        .into_iter()
-        .take(1)
-        .flat_map(|line| builder.line(line, manner, at, owner))
-        .collect())
 }

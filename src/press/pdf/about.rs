@@ -1,10 +1,29 @@
-//! What the file says of itself, in XML, and equal to what its Info dictionary says.
+//! What the file says of itself, in the two places where a PDF does; they must agree.
 
-use super::{catalog::PROGRAM, dates};
+use lopdf::{Dictionary, Object, dictionary, text_string};
+
+use super::dates;
 use crate::press::page::About;
 
+/// Who made the file; the version is part of it, since another one may set pages otherwise.
+const PROGRAM: &str = concat!(env!("CARGO_PKG_NAME"), " ", env!("CARGO_PKG_VERSION"));
+
+/// The older of the two places where a file names itself; it must say what XMP says.
+pub fn info(about: &About) -> Dictionary {
+    let created = Object::string_literal(dates::in_info(about.created));
+    dictionary! {
+        "Title" => text_string(&about.title),
+        "Author" => text_string(&about.author),
+        "Subject" => text_string(&about.subject),
+        "Creator" => text_string(PROGRAM),
+        "Producer" => text_string(PROGRAM),
+        "CreationDate" => created.clone(),
+        "ModDate" => created,
+    }
+}
+
 /// The XMP packet: Dublin Core, dates, and the two standards the file keeps.
-pub fn packet(about: &About) -> String {
+pub fn xmp(about: &About) -> String {
     let About {
         title,
         author,

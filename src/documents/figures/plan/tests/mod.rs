@@ -3,9 +3,11 @@
 mod boxes;
 mod scenes;
 
-use super::frame::Frame;
+use super::widths::frame_of;
 use super::*;
-use crate::press::drawing::{Point, Shape, Step, Words};
+use crate::documents::figures::pen::{TINT, WHITE};
+use crate::press::drawing::{Path, Point, Rgb, Shape, Words};
+use crate::press::frame::Frame;
 
 fn words_of(drawing: &Drawing) -> Vec<&Words> {
     drawing
@@ -13,45 +15,39 @@ fn words_of(drawing: &Drawing) -> Vec<&Words> {
         .iter()
         .filter_map(|shape| match shape {
             Shape::Words(words) => Some(words),
-            Shape::Path(_) | Shape::Clipped { .. } | Shape::Picture { .. } => None,
+            Shape::Path(_) | Shape::Picture(_) => None,
         })
         .collect()
 }
 
 fn is_rectangular_slab(shape: &Shape) -> bool {
+    let points = points_of(shape);
+    let upright = points
+        .windows(2)
+        .all(|p| (p[0].x - p[1].x).abs().min((p[0].y - p[1].y).abs()) < 0.01);
+    fill_of(shape) == Some(TINT) && points.len() == 4 && upright
+}
+
+fn fill_of(shape: &Shape) -> Option<Rgb> {
     match shape {
-        Shape::Path(path) => {
-            let upright = points_of(shape);
-            let upright = upright
-                .windows(2)
-                .all(|p| (p[0].x - p[1].x).abs().min((p[0].y - p[1].y).abs()) < 0.01);
-            path.fill == Some(sheet::TINT) && path.steps.len() == 5 && upright
-        }
-        Shape::Clipped { .. } | Shape::Words(_) | Shape::Picture { .. } => false,
+        Shape::Path(path) => path.fill,
+        Shape::Words(_) | Shape::Picture(_) => None,
     }
 }
 
-fn frame_of(shape: &Shape) -> Frame {
-    let points = points_of(shape).into_iter();
-    let frames = points.map(|p| Frame::around(p, p));
-    frames.reduce(|a, b| a.union(&b)).unwrap()
+fn frame_of_shape(shape: &Shape) -> Frame {
+    Frame::around_all(points_of(shape))
 }
 
 fn points_of(shape: &Shape) -> Vec<Point> {
-    let steps: &[Step] = match shape {
-        Shape::Path(path) => &path.steps,
+    match shape {
+        Shape::Path(path) if path.within.is_empty() => path.points().collect(),
         // Hatching is cut off by its outline.
-        Shape::Clipped { outline, .. } => outline,
-        Shape::Words(_) | Shape::Picture { .. } => &[],
-    };
-    steps
-        .iter()
-        .flat_map(|step| match *step {
-            Step::Move(p) | Step::Line(p) => vec![p],
-            Step::Curve(a, b, c) => vec![a, b, c],
-            Step::Close => Vec::new(),
-        })
-        .collect()
+        Shape::Path(path) => Path::new(path.within.clone(), None, None)
+            .points()
+            .collect(),
+        Shape::Words(_) | Shape::Picture(_) => Vec::new(),
+    }
 }
 
 #[test]
@@ -73,7 +69,7 @@ fn check(name: &str, drawing: &Drawing) {
     let words = words_of(drawing);
     for (i, a) in words.iter().enumerate() {
         for b in &words[i + 1..] {
-            let apart = !Frame::of(a).overlaps(&Frame::of(b));
+            let apart = !frame_of(a).overlaps(&frame_of(b));
             assert!(apart, "{name}: `{}` over `{}`", a.text, b.text);
         }
     }
@@ -83,7 +79,7 @@ fn check(name: &str, drawing: &Drawing) {
         .filter(|w| w.halo && w.text.contains(['′', '″']))
     {
         let over = drawing.shapes.iter().any(|shape| {
-            is_rectangular_slab(shape) && frame_of(shape).overlaps(&Frame::of(dimension))
+            is_rectangular_slab(shape) && frame_of_shape(shape).overlaps(&frame_of(dimension))
         });
         assert!(!over, "{name}: `{}` stands on a slab", dimension.text);
     }
@@ -92,7 +88,7 @@ fn check(name: &str, drawing: &Drawing) {
     // Half a thick line may reach over the edge.
     let page = Frame::at(0.0, 0.0, size.width, size.height).grown(0.7);
     for words in words {
-        assert!(page.contains(&Frame::of(words)), "{name}: `{}`", words.text);
+        assert!(page.contains(&frame_of(words)), "{name}: `{}`", words.text);
     }
     for p in drawing.shapes.iter().flat_map(points_of) {
         assert!(
@@ -211,15 +207,15 @@ fn openings_are_kept_clear() {
         let holes: Vec<Frame> = drawing
             .shapes
             .iter()
-            .filter(|shape| matches!(shape, Shape::Path(path) if path.fill == Some(sheet::WHITE) && 9 < path.steps.len()))
-            .map(frame_of)
+            .filter(|shape| fill_of(shape) == Some(WHITE) && 8 < points_of(shape).len())
+            .map(frame_of_shape)
             .collect();
         for words in words_of(&drawing) {
             let own = view.slabs.iter().flat_map(|slab| &slab.openings);
             let mut own = own.flat_map(|opening| [&opening.name, &opening.size]);
             let over = holes
                 .iter()
-                .any(|hole| hole.grown(-4.0).overlaps(&Frame::of(words)));
+                .any(|hole| hole.grown(-4.0).overlaps(&frame_of(words)));
             assert!(
                 !over || own.any(|text| *text == words.text),
                 "{name}: `{}`",
@@ -266,7 +262,7 @@ fn doweled_edges_are_drawn_and_told() {
             .iter()
             .filter(|shape| matches!(shape, Shape::Path(_)));
         let short = paths.filter(|shape| {
-            let frame = frame_of(shape);
+            let frame = frame_of_shape(shape);
             let sides = [frame.width(), frame.height()];
             let long = |side: f32| (side - 4.0).abs() < 0.01 || (side - 8.0).abs() < 0.01;
             let crosses = sides.into_iter().any(long) && sides.into_iter().any(|side| side < 0.01);
