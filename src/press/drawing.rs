@@ -88,7 +88,8 @@ impl Stroke {
 /// Lines drawn with one stroke, filled with one colour, or both.
 ///
 /// A line inside a closed line is a hole in what is filled, whichever way round either runs.
-#[derive(Clone, Debug, PartialEq)]
+/// Nothing is compared by its lines: printpdf's zero is not equal to itself.
+#[derive(Clone, Debug)]
 pub struct Path {
     pub lines: Vec<Line>,
     pub stroke: Option<Stroke>,
@@ -185,14 +186,14 @@ pub enum Turn {
 }
 
 /// A JPEG picture's bytes as they came, scaled to a size.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Picture {
     pub at: Point,
     pub size: Size,
     pub bytes: std::sync::Arc<[u8]>,
 }
 
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub enum Shape {
     Path(Path),
     Words(Words),
@@ -210,7 +211,7 @@ impl Shape {
 }
 
 /// A finished figure, drawn in order.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Drawing {
     pub size: Size,
     pub shapes: Vec<Shape>,

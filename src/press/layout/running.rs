@@ -1,7 +1,7 @@
 //! What stands on every page: the accent mark or a band, the running head, the foot.
 
 use super::block::{Band, Flow, Inking};
-use super::build::Builder;
+use super::compose::Composer;
 use super::error::LayoutError;
 use super::style::{Style, grid};
 use crate::press::drawing::{Path, Rgb, point};
@@ -19,21 +19,21 @@ const FOOT_WIDTH: f32 = 420.0;
 ///
 /// What does not fit on the first line of running words is left off.
 pub(super) fn running(
-    builder: &Builder<'_>,
+    composer: &Composer<'_>,
     flow: &Flow,
     page: usize,
     count: usize,
 ) -> Result<(Vec<Mark>, Vec<Mark>), LayoutError> {
     let mut before = match &flow.band {
-        Some(words) => band(builder, words)?,
-        None => vec![block(32.0, 4.0, builder.look.accent)],
+        Some(words) => band(composer, words)?,
+        None => vec![block(32.0, 4.0, composer.look.accent)],
     };
     let mut after = Vec::new();
     if let (Some(words), true) = (&flow.running_head, 0 < page) {
-        let manner = builder.manner(Style::Note, Inking::Ink);
-        if let Some(line) = builder.first_line(words, manner, grid::RIGHT - grid::LEFT)? {
+        let manner = composer.manner(Style::Note, Inking::Ink);
+        if let Some(line) = composer.first_line(words, manner, grid::RIGHT - grid::LEFT)? {
             let at = point(grid::LEFT, HEAD_BASELINE);
-            before.extend(builder.line(line, manner, at, Owner::Header));
+            before.extend(composer.line(line, manner, at, Owner::Header));
         }
     }
     let foot = if page == 0 {
@@ -48,20 +48,20 @@ pub(super) fn running(
         } else {
             Inking::Soft
         };
-        let manner = builder.manner(Style::Note, ink);
-        if let Some(line) = builder.first_line(words, manner, FOOT_WIDTH)? {
+        let manner = composer.manner(Style::Note, ink);
+        if let Some(line) = composer.first_line(words, manner, FOOT_WIDTH)? {
             let at = point(grid::LEFT, FOOT_BASELINE);
-            after.extend(builder.line(line, manner, at, Owner::Footer));
+            after.extend(composer.line(line, manner, at, Owner::Footer));
         }
     }
     if let Some(number) = &flow.page_number {
         let words = number
             .replace("{n}", &(page + 1).to_string())
             .replace("{m}", &count.to_string());
-        let manner = builder.manner(Style::Note, Inking::Soft);
-        if let Some(line) = builder.first_line(&Rich::plain(words), manner, f32::INFINITY)? {
+        let manner = composer.manner(Style::Note, Inking::Soft);
+        if let Some(line) = composer.first_line(&Rich::plain(words), manner, f32::INFINITY)? {
             let at = point(grid::RIGHT - line.width, FOOT_BASELINE);
-            after.extend(builder.line(line, manner, at, Owner::Footer));
+            after.extend(composer.line(line, manner, at, Owner::Footer));
         }
     }
     Ok((before, after))
@@ -74,23 +74,23 @@ fn block(width: f32, height: f32, color: Rgb) -> Mark {
 }
 
 /// White words on ink, at either end of the band.
-fn band(builder: &Builder<'_>, band: &Band) -> Result<Vec<Mark>, LayoutError> {
+fn band(composer: &Composer<'_>, band: &Band) -> Result<Vec<Mark>, LayoutError> {
     const HEIGHT: f32 = 18.0;
     const INSIDE: f32 = 8.0;
     let width = grid::RIGHT - grid::LEFT;
-    let mut marks = vec![block(width, HEIGHT, builder.look.ink)];
-    let mut manner = builder.manner(Style::Body, Inking::Ink).bold();
+    let mut marks = vec![block(width, HEIGHT, composer.look.ink)];
+    let mut manner = composer.manner(Style::Body, Inking::Ink).bold();
     manner.color = Rgb::WHITE;
     let mut room = width - 2.0 * INSIDE;
     for (words, at_right) in [(&band.words, false), (&band.beside, true)] {
-        if let Some(line) = builder.first_line(words, manner, room)? {
+        if let Some(line) = composer.first_line(words, manner, room)? {
             room -= line.width + grid::GUTTER;
             let x = if at_right {
                 grid::RIGHT - INSIDE - line.width
             } else {
                 grid::LEFT + INSIDE
             };
-            marks.extend(builder.line(line, manner, point(x, 45.3), Owner::Header));
+            marks.extend(composer.line(line, manner, point(x, 45.3), Owner::Header));
         }
     }
     Ok(marks)

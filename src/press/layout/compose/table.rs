@@ -8,7 +8,7 @@ use super::super::mark::rule;
 use super::super::piece::{Body, Piece, Solid};
 use super::super::style::{Style, grid};
 use super::words::Manner;
-use super::{Builder, HALF, Place};
+use super::{Composer, HALF, Place};
 use crate::press::drawing::point;
 use crate::press::page::{Mark, NodeId, Owner, Role, Scope};
 use crate::press::text::{Rich, TextLine};
@@ -24,7 +24,7 @@ struct PlacedColumn {
     spec: TableColumn,
 }
 
-impl Builder<'_> {
+impl Composer<'_> {
     pub(super) fn table(&mut self, place: Place, table: &Table) -> Result<Vec<Piece>, LayoutError> {
         let node = self.node(Role::Table, Some(place.parent));
         let columns = self.set_columns(place, table)?;

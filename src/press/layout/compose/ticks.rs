@@ -6,7 +6,7 @@ use super::super::mark::rule;
 use super::super::piece::{Body, Bond, Piece, Solid};
 use super::super::style::{Style, grid};
 use super::words::Manner;
-use super::{Builder, HALF, Place, whole};
+use super::{Composer, HALF, Place, whole};
 use crate::press::drawing::{Path, Stroke, point};
 use crate::press::frame::Frame;
 use crate::press::page::{Mark, NodeId, Owner, Role, Scope};
@@ -31,7 +31,7 @@ struct ItemPlace<'a> {
     joint: Option<(&'a Rich, f32)>,
 }
 
-impl Builder<'_> {
+impl Composer<'_> {
     pub(super) fn ticks(
         &mut self,
         place: Place,

@@ -4,7 +4,7 @@ use super::super::block::Inking;
 use super::super::error::LayoutError;
 use super::super::piece::Piece;
 use super::super::style::{Setting, Style};
-use super::{Builder, HALF, Place};
+use super::{Composer, HALF, Place};
 use crate::press::drawing::{Face, Point, Rgb, point};
 use crate::press::page::{Ink, Mark, Owner, Role, Run};
 use crate::press::text::{Rich, Span, TextLine, Voice, lines};
@@ -30,7 +30,7 @@ impl Manner {
     }
 }
 
-impl Builder<'_> {
+impl Composer<'_> {
     pub(in super::super) fn manner(&self, style: Style, ink: Inking) -> Manner {
         Manner {
             setting: style.setting(),

@@ -3,13 +3,13 @@
 use super::super::error::LayoutError;
 use super::super::piece::{Body, Piece, Solid};
 use super::super::style::grid;
-use super::{Builder, HALF, Place};
+use super::{Composer, HALF, Place};
 use crate::press::drawing::{Anchor, Path, Point, Rgb, Shape, Turn, Words, point};
 use crate::press::frame::Frame;
 use crate::press::page::{Ink, Mark, Owner, Role, Run};
 use crate::press::text::{shape, width};
 
-impl Builder<'_> {
+impl Composer<'_> {
     pub(super) fn figure(&mut self, place: Place, name: &str) -> Result<Vec<Piece>, LayoutError> {
         let mut solid = Solid {
             what: name.to_owned(),

@@ -5,11 +5,11 @@ use super::super::error::LayoutError;
 use super::super::piece::{Body, Piece};
 use super::super::style::Style;
 use super::words::Manner;
-use super::{Builder, HALF, Place};
+use super::{Composer, HALF, Place};
 use crate::press::page::{Owner, Role};
 use crate::press::text::{Rich, TextLine};
 
-impl Builder<'_> {
+impl Composer<'_> {
     pub(super) fn heading(
         &mut self,
         place: Place,

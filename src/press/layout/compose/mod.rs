@@ -19,7 +19,7 @@ use crate::press::drawing::{Drawing, Path, Stroke, point};
 use crate::press::page::{Mark, Node, NodeId, Role};
 use std::collections::BTreeMap;
 
-pub(super) struct Builder<'a> {
+pub(super) struct Composer<'a> {
     pub look: &'a Look,
     pub figures: &'a BTreeMap<String, Drawing>,
     pub settled: &'a Settled,
@@ -44,7 +44,7 @@ impl Place {
 /// Half a line.
 const HALF: f32 = grid::LINE / 2.0;
 
-impl Builder<'_> {
+impl Composer<'_> {
     pub fn node(&mut self, role: Role, parent: Option<NodeId>) -> NodeId {
         self.nodes.push(Node {
             role,

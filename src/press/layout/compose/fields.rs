@@ -5,14 +5,14 @@ use super::super::error::LayoutError;
 use super::super::mark::rule;
 use super::super::piece::{Body, Piece, Solid};
 use super::super::style::{Style, grid};
-use super::{Builder, Place};
+use super::{Composer, Place};
 use crate::press::drawing::point;
 use crate::press::page::{Owner, Role};
 
 /// Where the line is drawn in a row with lines; above it is room for a hand.
 const LINE_AT: f32 = 24.0;
 
-impl Builder<'_> {
+impl Composer<'_> {
     pub(super) fn fields(
         &mut self,
         place: Place,

@@ -4,14 +4,14 @@ use super::super::block::{Inking, TermVoice, Terms};
 use super::super::error::LayoutError;
 use super::super::piece::{Body, Piece};
 use super::super::style::{Style, grid};
-use super::{Builder, HALF, Place};
+use super::{Composer, HALF, Place};
 use crate::press::page::{NodeId, Owner, Role};
 use crate::press::text::Rich;
 
 /// Rows of up to so many lines are not divided between pages.
 const UNDIVIDED: usize = 6;
 
-impl Builder<'_> {
+impl Composer<'_> {
     pub(super) fn list(&mut self, place: Place, rows: &[Rich]) -> Result<Vec<Piece>, LayoutError> {
         let manner = self.manner(Style::Body, Inking::Ink);
         let list = self.node(Role::List, Some(place.parent));
