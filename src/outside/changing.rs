@@ -4,8 +4,8 @@ use std::path::Path;
 
 use super::files;
 use crate::costing::{
-    self, ChangePrice, Offer, Prices, Way, book_without_trucks, business_for_changes, change_price,
-    prices,
+    self, ChangePrice, Offer, Prices, Pricing, Way, book_without_trucks, business_for_changes,
+    change_price, prices,
 };
 use crate::documents::offering::{self, Offering};
 use crate::input::book::{self, PriceBook};
@@ -172,7 +172,12 @@ fn part(
         .map(|placement| placement.day.as_ref().map_or(priced, |day| day.value))
         .map(|day| prices(book, day, &takeoff.name))
         .collect();
-    let offer = costing::offer(&takeoff, book, business, &days, problems)?;
+    let at = Pricing {
+        book,
+        business,
+        days: &days,
+    };
+    let offer = costing::offer(&takeoff, at, problems)?;
     let work = offering::work(Offering {
         takeoff: &takeoff,
         business,

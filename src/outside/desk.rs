@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::files;
-use crate::costing::{self, Offer, Prices, check_sets, prices};
+use crate::costing::{self, Offer, Prices, Pricing, check_sets, prices};
 use crate::documents::offering::Shown;
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
@@ -32,13 +32,15 @@ pub struct Desk {
 impl Desk {
     /// Every combination priced; what has no price is reported.
     pub fn offer(&self, problems: &mut Problems) -> Option<Offer> {
-        costing::offer(
-            &self.takeoff,
-            &self.book,
-            &self.business,
-            &self.days,
-            problems,
-        )
+        costing::offer(&self.takeoff, self.pricing(), problems)
+    }
+
+    pub fn pricing(&self) -> Pricing<'_> {
+        Pricing {
+            book: &self.book,
+            business: &self.business,
+            days: &self.days,
+        }
     }
 }
 

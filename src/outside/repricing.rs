@@ -17,8 +17,8 @@ pub use shelf::Other;
 use self::shelf::Shelf;
 use super::cabinet;
 use super::files::records;
-use crate::costing::repricing::{self, WhatIf, repriced};
-use crate::costing::{self, Bought, Priced, estimate, priced};
+use crate::costing::repricing::{WhatIf, repriced};
+use crate::costing::{self, Bought, Priced, Pricing, estimate, priced};
 use crate::documents::views::office::reprice::{Answer, Outcome, Quote};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::input::business::Business;
@@ -147,10 +147,14 @@ fn outcome(
     case: Case<'_>,
     shelf: &mut Shelf<'_>,
     question: &Question,
-    again: impl FnOnce(&[costing::Prices]) -> Result<Priced, String>,
+    again: impl FnOnce(Pricing<'_>) -> Result<Priced, String>,
 ) -> Outcome {
     let days = shelf.days(case.pours, case.job);
-    let book = &shelf.other().book;
+    let at = Pricing {
+        book: &shelf.other().book,
+        business: case.business,
+        days: &days,
+    };
     let policy = &case.business.price;
     let fixed = case.fixed.map(|value| At {
         value,
@@ -164,7 +168,7 @@ fn outcome(
     let new = if case.old_book.sells_alike {
         let mut problems = Problems::default();
         let (needs, first_pour) = (case.old.needs, case.old.first_pour);
-        let lines = priced(needs, first_pour, (book, &days), &mut problems);
+        let lines = priced(needs, first_pour, at, &mut problems);
         if !problems.is_empty() {
             return unpriced(first(&problems));
         }
@@ -174,25 +178,20 @@ fn outcome(
             ..case.old
         }
     } else {
-        match again(&days) {
+        match again(at) {
             Ok(priced) => priced_again = priced,
             Err(because) => return unpriced(because),
         }
         priced_again.bought()
     };
-    let other = repricing::Other {
-        book,
-        days: &days,
-        policy,
-        fixed: fixed.as_ref(),
-    };
-    let found = repriced(case.old, new, other, &question.rooms);
+    let found = repriced(case.old, new, at, fixed.as_ref(), &question.rooms);
     let mut quote = case.quote;
     quote.notes = notes::notes(
         &quote,
         case.old,
         &case.old_book.book,
-        (book, &days, case.job),
+        at,
+        case.job,
         question.today,
     );
     quote.notes.extend(notes::crossed(&found.why));
@@ -234,11 +233,7 @@ fn resolved(
 }
 
 /// The job with this choice, at these prices.
-fn priced_as(
-    takeoff: &Takeoff,
-    choice: &Choice,
-    at: (&PriceBook, &Business, &[costing::Prices]),
-) -> Result<Priced, String> {
+fn priced_as(takeoff: &Takeoff, choice: &Choice, at: Pricing<'_>) -> Result<Priced, String> {
     let mut problems = Problems::default();
     costing::with_choice(takeoff, choice, at, &mut problems).ok_or_else(|| first(&problems))
 }

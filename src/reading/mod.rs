@@ -17,6 +17,7 @@ pub mod suggest;
 pub mod tree;
 pub mod utf8;
 mod walk;
+pub(crate) mod words;
 pub mod written;
 pub mod yaml;
 
@@ -25,4 +26,5 @@ pub use keys::{FormatOne, FromKey, Group, Unread};
 pub use place::{At, FileId, Place, Sources};
 pub use problem::{Problem, Problems, Read, Reported};
 pub use tree::{Entry, Node, Value};
+pub(crate) use words::words;
 pub use written::Written;

@@ -16,13 +16,12 @@ pub mod tables;
 use std::collections::{BTreeMap, BTreeSet};
 
 pub use boxes::{BoxStock, StandsFor};
-pub(in crate::input) use item::class_named;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    Adhesive, BarStock, BaseStock, BuggyHire, Charges, Color, Curing, DowelStock, Dumping, FiberBy,
-    FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Sealer,
-    Selling, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
+    Adhesive, BarStock, BaseStock, BuggyHire, Cement, Charges, Color, Curing, DowelStock, Dumping,
+    FiberBy, FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules,
+    Sealer, Selling, ShortCharge, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
 };
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};

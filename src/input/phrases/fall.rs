@@ -3,67 +3,8 @@
 use std::str::FromStr;
 
 use super::Slope;
-use crate::geometry::Facing;
+use crate::geometry::Compass;
 use crate::values::{Length, Unreadable};
-
-/// The four sides a fall or an edge may be named by.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Compass {
-    North,
-    East,
-    South,
-    West,
-}
-
-impl Compass {
-    pub const ALL: [Self; 4] = [Self::North, Self::East, Self::South, Self::West];
-
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::North => "north",
-            Self::East => "east",
-            Self::South => "south",
-            Self::West => "west",
-        }
-    }
-
-    /// Whether a side that looks there is meant.
-    pub const fn looks(self, facing: Facing) -> bool {
-        matches!(
-            (self, facing),
-            (Self::North, Facing::North)
-                | (Self::East, Facing::East)
-                | (Self::South, Facing::South)
-                | (Self::West, Facing::West)
-        )
-    }
-
-    pub const fn opposite(self) -> Self {
-        match self {
-            Self::North => Self::South,
-            Self::East => Self::West,
-            Self::South => Self::North,
-            Self::West => Self::East,
-        }
-    }
-}
-
-impl FromStr for Compass {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        Self::ALL
-            .into_iter()
-            .find(|side| side.name() == text.trim())
-            .ok_or_else(|| {
-                Unreadable::new(
-                    "bad-direction",
-                    format!("`{text}` is not a side"),
-                    "write `north`, `east`, `south` or `west`",
-                )
-            })
-    }
-}
 
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum FallPhrase {

@@ -60,9 +60,9 @@ pub fn or_usual(mut own: SiteAnswers, usual: &SiteAnswers) -> SiteAnswers {
 
 fn question(node: &Node, problems: &mut Problems) -> Option<Question> {
     let text = node.text("a question", problems).ok()?;
-    let found = Question::named(text);
+    let found = Question::ALL.into_iter().find(|one| one.name() == text);
     if found.is_none() {
-        let keys = Question::ALL.map(Question::key);
+        let keys = Question::ALL.map(Question::name);
         let problem =
             Problem::new("unknown-question", format!("nobody asks about `{text}`")).at(node.place);
         problems.push(match suggest::closest(text, keys) {
@@ -76,7 +76,7 @@ fn question(node: &Node, problems: &mut Problems) -> Option<Question> {
 fn answers(fields: &Fields<'_>, problems: &mut Problems) -> SiteAnswers {
     let mut found = SiteAnswers::new();
     for question in Question::ALL {
-        let Some(text) = fields.read::<String>(question.key(), problems) else {
+        let Some(text) = fields.read::<String>(question.name(), problems) else {
             continue;
         };
         match Answer::to(question, &text.value) {
@@ -88,7 +88,7 @@ fn answers(fields: &Fields<'_>, problems: &mut Problems) -> SiteAnswers {
                 problems.push(
                     Problem::new(
                         "not-an-answer",
-                        format!("`{}` is no answer to `{}`", text.value, question.key()),
+                        format!("`{}` is no answer to `{}`", text.value, question.name()),
                     )
                     .at(text.place)
                     .help(help(question)),

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use super::{Job, say, with_file};
-use crate::advice::{Case, advice};
+use crate::advice::advice;
 use crate::reading::caret;
 use crate::values::Day;
 
@@ -31,14 +31,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
         };
         let status = with_file(file, &job, |desk, sources, problems| {
             let offer = desk.offer(problems)?;
-            let found = advice(Case {
-                takeoff: &desk.takeoff,
-                business: &desk.business,
-                book: &desk.book,
-                offer: &offer,
-                days: &desk.days,
-                quoted: desk.quoted,
-            });
+            let found = advice(&desk.takeoff, desk.pricing(), &offer, desk.quoted);
             for one in &found {
                 say(&format!("{}\n", caret::show(one, "advice", sources)));
             }

@@ -5,7 +5,7 @@ use std::process::ExitCode;
 
 use super::paper::print;
 use super::{Chosen, Format, say, with_sheets};
-use crate::advice::{Case, advice};
+use crate::advice::advice;
 use crate::documents::cost_sheet::cost_sheet;
 use crate::documents::document;
 use crate::documents::views::office::{self, Sheet, books};
@@ -99,14 +99,7 @@ fn paper(arguments: &Arguments, sheets: &[Sheet<'_>], problems: &mut Problems) -
         );
         return None;
     };
-    let found = advice(Case {
-        takeoff: sheet.takeoff,
-        business: sheet.business,
-        book: sheet.book,
-        offer: sheet.offer,
-        days: sheet.days,
-        quoted: sheet.quoted,
-    });
+    let found = advice(sheet.takeoff, sheet.pricing(), sheet.offer, sheet.quoted);
     let (view, figures) = cost_sheet(sheet, &found, Look::default().accent);
     let printed = print(
         document(&view, &figures),

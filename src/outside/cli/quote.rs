@@ -4,7 +4,7 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use super::{Job, issue, paper, say, with_desk};
-use crate::advice::{Case, advice};
+use crate::advice::advice;
 use crate::documents::views::office;
 use crate::outside::making;
 use crate::reading::caret;
@@ -33,14 +33,7 @@ pub(super) struct Arguments {
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
     with_desk(&arguments.job, |desk, sources, problems| {
         let offer = desk.offer(problems)?;
-        let found = advice(Case {
-            takeoff: &desk.takeoff,
-            business: &desk.business,
-            book: &desk.book,
-            offer: &offer,
-            days: &desk.days,
-            quoted: desk.quoted,
-        });
+        let found = advice(&desk.takeoff, desk.pricing(), &offer, desk.quoted);
         let path = paper::destination(&desk.file, arguments.output.as_ref(), "pdf", problems)?;
         let plan = issue::Plan {
             revise: arguments.revise.as_deref(),

@@ -110,7 +110,7 @@ fn quote(i: usize, shop: &Shop<'_>) -> Quote {
     let desk = desk::lay_out_again(texts, day, &mut sources, &mut problems);
     let desk = desk.unwrap_or_else(|| panic!("{problems:#?}"));
     let (takeoff, business, book) = (&desk.takeoff, &desk.business, &desk.book);
-    let offer = costing::offer(takeoff, book, business, &desk.days, &mut problems);
+    let offer = costing::offer(takeoff, desk.pricing(), &mut problems);
     let offer = offer.unwrap_or_else(|| panic!("{problems:#?}"));
     let view = offering::view(Offering {
         takeoff,

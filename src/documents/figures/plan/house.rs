@@ -7,7 +7,7 @@ use super::sheet::{Layer, Sheet};
 use super::view::PlanView;
 use super::widths::{frame_of, width_of};
 use crate::documents::figures::pen::centered;
-use crate::geometry::Facing;
+use crate::geometry::Compass;
 use crate::press::drawing::{Face, Turn, point};
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
@@ -40,7 +40,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     let mut label = centered(text, point(x, y + 3.0), 8.5);
     label.face = Face::Bold;
     label.halo = true;
-    if matches!(side.facing(), Facing::East | Facing::West) {
+    if matches!(side.facing(), Some(Compass::East | Compass::West)) {
         label.turn = Turn::Up;
         label.at = point(x + 3.0, y);
     }

@@ -5,7 +5,7 @@ use super::rows::{DimensionRow, Stop};
 use super::sheet::Sheet;
 use super::widths::{frame_of, width_of};
 use crate::documents::figures::pen::centered;
-use crate::geometry::Facing;
+use crate::geometry::Compass;
 use crate::press::drawing::{Anchor, Face, Turn, Words, point};
 use crate::press::frame::Frame;
 use crate::values::Length;
@@ -94,7 +94,7 @@ fn upright(row: DimensionRow, text: &str, along: f32, out: f32, by: f32) -> Word
     let at = row.place(along, out + by);
     let mut words = centered(text, point(at.x, at.y + DOWN), SIZE);
     words.halo = true;
-    let to_the_right = (row.facing == Facing::East) == (0.0 < by);
+    let to_the_right = (row.facing == Compass::East) == (0.0 < by);
     words.anchor = if to_the_right {
         Anchor::Start
     } else {

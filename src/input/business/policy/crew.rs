@@ -1,13 +1,11 @@
 //! How the crew works: its people, its day, and which hours are charged.
 
-use std::str::FromStr;
-
 use rust_decimal::Decimal;
 
 use crate::input::checks::{hours, number_above_zero, plain};
 use crate::reading::keys::{keys, placeless};
-use crate::reading::{At, Fields, Problem, Problems, Read};
-use crate::values::{Amount, Percent, Unreadable};
+use crate::reading::{At, Fields, Problem, Problems, Read, words};
+use crate::values::{Amount, Percent};
 
 keys! {
     pub struct CrewPolicy in "`crew`" {
@@ -60,66 +58,28 @@ pub enum DayRule {
     UpTo(Decimal),
 }
 
-/// Whether days go up once for the job, or for each stage of it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum DayCount {
-    ByTheJob,
-    ByStage,
-}
-
-/// Which of the two figures sets the price; both are shown.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Charge {
-    CrewDays,
-    Hours,
-}
-
-/// How labor stands among the lines of the estimate.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum LaborLines {
-    One,
-    ByTask,
-}
-
-crate::reading::written::written! { DayCount = "words"; }
-
-impl FromStr for DayCount {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let words = [("by the job", Self::ByTheJob), ("by stage", Self::ByStage)];
-        one_of("count days", text, words)
+words! {
+    /// Whether days go up once for the job, or for each stage of it.
+    pub enum DayCount("unknown-word", "`count days` is not `{}`", choose) {
+        ByTheJob "by the job";
+        ByStage "by stage";
     }
 }
 
-crate::reading::written::written! { Charge = "words"; }
-
-impl FromStr for Charge {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let words = [("crew days", Self::CrewDays), ("hours", Self::Hours)];
-        one_of("charge", text, words)
+words! {
+    /// Which of the two figures sets the price; both are shown.
+    pub enum Charge("unknown-word", "`charge` is not `{}`", choose) {
+        CrewDays "crew days";
+        Hours "hours";
     }
 }
 
-crate::reading::written::written! { LaborLines = "words"; }
-
-impl FromStr for LaborLines {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let words = [("one", Self::One), ("by task", Self::ByTask)];
-        one_of("labor lines", text, words)
+words! {
+    /// How labor stands among the lines of the estimate.
+    pub enum LaborLines("unknown-word", "`labor lines` is not `{}`", choose) {
+        One "one";
+        ByTask "by task";
     }
-}
-
-fn one_of<T>(key: &str, text: &str, words: [(&str, T); 2]) -> Result<T, Unreadable> {
-    let help = format!("write `{}` or `{}`", words[0].0, words[1].0);
-    let found = words.into_iter().find(|(word, _)| *word == text);
-    found
-        .map(|(_, value)| value)
-        .ok_or_else(|| Unreadable::new("unknown-word", format!("`{key}` is not `{text}`"), help))
 }
 
 placeless! { LaborLines }

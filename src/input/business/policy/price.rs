@@ -4,9 +4,8 @@ use rust_decimal::Decimal;
 
 use crate::input::phrases::{Contingency, Profit};
 use crate::reading::keys::{keys, placeless};
-use crate::reading::written::written;
-use crate::reading::{At, Fields, Group, Node, Problem, Problems, Read};
-use crate::values::{Money, Percent, Unreadable};
+use crate::reading::{At, Fields, Group, Node, Problem, Problems, Read, words};
+use crate::values::{Money, Percent};
 
 keys! {
     pub struct PricePolicy in "`price`" {
@@ -36,38 +35,20 @@ keys! {
     } then leaves_something
 }
 
-/// What a tax falls on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum TaxBase {
-    /// The whole price before tax.
-    Sale,
-    /// The price before tax and the tax itself: added so that the rate of the whole is the tax.
-    Receipts,
-    /// The share of materials in direct cost, of the price before tax.
-    Materials,
-    /// What the owner buys: a direct cost, never shown.
-    Purchases,
-}
-
-impl std::str::FromStr for TaxBase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        match text {
-            "sale" => Ok(Self::Sale),
-            "receipts" => Ok(Self::Receipts),
-            "materials" => Ok(Self::Materials),
-            "purchases" => Ok(Self::Purchases),
-            _ => Err(Unreadable::new(
-                "bad-tax",
-                format!("no tax falls on `{text}`"),
-                "write `none`, `sale`, `receipts`, `materials` or `purchases`",
-            )),
-        }
+words! {
+    /// What a tax falls on.
+    pub enum TaxBase("bad-tax", "no tax falls on `{}`", none_or) {
+        /// The whole price before tax.
+        Sale "sale";
+        /// The price before tax and the tax itself: added so that the rate of the whole is the tax.
+        Receipts "receipts";
+        /// The share of materials in direct cost, of the price before tax.
+        Materials "materials";
+        /// What the owner buys: a direct cost, never shown.
+        Purchases "purchases";
     }
 }
 
-written! { TaxBase = "word"; }
 placeless! { TaxBase }
 
 #[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]

@@ -1,10 +1,10 @@
 //! Reads thickened edges and steps: a group of keys, or all in one line.
 
+use crate::geometry::Compass;
 use crate::input::job::sections::Thickened;
 use crate::input::job::tables;
 use crate::input::phrases::{
-    Compass, EdgeSort, EdgesPhrase, FromEnd, Risers, StepsPhrase, StoopPhrase, ThickenedPhrase,
-    positive,
+    EdgeSort, EdgesPhrase, FromEnd, Risers, StepsPhrase, StoopPhrase, ThickenedPhrase, positive,
 };
 use crate::reading::{At, Fields, Node, Place, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
@@ -55,7 +55,7 @@ fn thickened_at(node: &Node, problems: &mut Problems) -> Option<At<Option<Thicke
             .required("edges", problems)
             .ok()
             .and_then(|node| edges(node, problems));
-        let sort = sort(&fields, problems);
+        let sort: Option<At<EdgeSort>> = fields.need("kind", problems).ok();
         let (width, depth) = (
             fields
                 .required("width", problems)
@@ -73,7 +73,7 @@ fn thickened_at(node: &Node, problems: &mut Problems) -> Option<At<Option<Thicke
             Some(read) => Some(read?),
         };
         let value = Thickened {
-            sort: sort?,
+            sort: sort?.value,
             edges: edges?,
             width: width?,
             depth: depth?,
@@ -100,24 +100,6 @@ fn thickened_at(node: &Node, problems: &mut Problems) -> Option<At<Option<Thicke
         bars: phrase.bars.map(|bars| at(bars, place)),
     };
     Some(at(Some(value), place))
-}
-
-fn sort(fields: &Fields<'_>, problems: &mut Problems) -> Option<EdgeSort> {
-    let Some(word) = fields.read::<String>("kind", problems) else {
-        return Some(EdgeSort::Thickened);
-    };
-    match word.value.as_str() {
-        "thickened" => Some(EdgeSort::Thickened),
-        "turndown" => Some(EdgeSort::Turndown),
-        other => {
-            problems.push(
-                Problem::new("unknown-word", format!("`kind` is not `{other}`"))
-                    .at(word.place)
-                    .help("write `thickened` or `turndown`"),
-            );
-            None
-        }
-    }
 }
 
 fn edges(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {

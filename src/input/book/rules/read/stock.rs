@@ -1,15 +1,11 @@
 //! Reads what is bought: mixes, bases, steel, fiber, disposal.
 
-use rust_decimal_macros::dec;
-
-use super::words::{at_least, item, per_yard, word, yards};
-use crate::input::book::rules::{
-    BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix,
-};
+use super::words::{at_least, item, per_yard, yards};
+use crate::input::book::rules::{BarStock, BaseStock, Dumping, FiberStock, MeshStock, Mix};
 use crate::input::book::tables;
 use crate::input::phrases::LapPhrase;
 use crate::reading::{At, Node, Problems};
-use crate::values::{Amount, Length, Unit};
+use crate::values::{Length, Unit};
 
 pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
     let fields = node.fields(&tables::MIX, problems).ok()?;
@@ -20,12 +16,7 @@ pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
         .and_then(|at| crate::input::checks::in_unit(at, Unit::Psi, "strength", problems).ok());
     let air = fields.need("air", problems).ok();
     let aggregate = fields.need("aggregate", problems).ok();
-    let cement = word(
-        &fields,
-        "cement",
-        &["blended", "ordinary", "early"],
-        problems,
-    );
+    let cement = fields.need("cement", problems).ok();
     let cement_content = super::words::per_yard(fields.read("cement content", problems), problems)
         .and_then(|at| super::words::pounds(at, "cement content", problems));
     Some(Mix {
@@ -53,7 +44,7 @@ pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
     let item = item(&fields, problems);
     let stock: Option<At<Length>> = fields.need("stock", problems).ok();
     let lap: Option<At<LapPhrase>> = fields.need("lap", problems).ok();
-    let grade = word(&fields, "grade", &["60", "40"], problems);
+    let grade = fields.need("grade", problems).ok();
     let (least, why) = match lap.as_ref().map(|lap| lap.value) {
         Some(LapPhrase::ClassB) => (
             10,
@@ -66,17 +57,7 @@ pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
         item: item?,
         stock: stock?,
         lap: lap?,
-        grade: grade.map(|grade| At {
-            value: Amount::new(
-                if grade.value == "40" {
-                    dec!(40)
-                } else {
-                    dec!(60)
-                },
-                Unit::Plain,
-            ),
-            place: grade.place,
-        })?,
+        grade: grade?,
     })
 }
 
@@ -104,20 +85,15 @@ pub(super) fn mesh(node: &Node, problems: &mut Problems) -> Option<MeshStock> {
 pub(super) fn fiber(node: &Node, problems: &mut Problems) -> Option<FiberStock> {
     let fields = node.fields(&tables::FIBER, problems).ok()?;
     let item = item(&fields, problems);
-    let by = word(&fields, "by", &["plant", "us"], problems);
+    let by: Option<At<_>> = fields.need("by", problems).ok();
     let dose = per_yard(fields.need("dose", problems).ok(), problems);
     let bag = fields
         .need("bag", problems)
         .ok()
         .and_then(|at| crate::input::checks::in_unit(at, Unit::Pound, "bag", problems).ok());
-    let by = if by?.value == "us" {
-        FiberBy::Us
-    } else {
-        FiberBy::Plant
-    };
     Some(FiberStock {
         item: item?,
-        by,
+        by: by?.value,
         dose: dose?,
         bag: bag.filter(|bag| !bag.value.value.is_zero())?,
     })

@@ -80,26 +80,3 @@ pub(super) fn at_least(
     );
     None
 }
-
-/// One of a few words, or the default.
-pub(super) fn word(
-    fields: &Fields<'_>,
-    key: &str,
-    words: &[&str],
-    problems: &mut Problems,
-) -> Option<At<String>> {
-    let found = fields.read::<String>(key, problems).unwrap_or_else(|| At {
-        value: words[0].to_owned(),
-        place: fields.heading(),
-    });
-    if words.contains(&found.value.as_str()) {
-        return Some(found);
-    }
-    let quoted: Vec<String> = words.iter().map(|word| format!("`{word}`")).collect();
-    problems.push(
-        Problem::new("unknown-word", format!("`{key}` is not `{}`", found.value))
-            .at(found.place)
-            .help(format!("write {}", quoted.join(" or "))),
-    );
-    None
-}
