@@ -15,7 +15,7 @@ use serde::Serialize;
 const SHARED: Text<'static> = Text {
     file: "shared.hbs",
     line: 1,
-    text: include_str!("../../templates/shared.hbs"),
+    words: include_str!("../../templates/shared.hbs"),
 };
 
 /// Why a template could not be filled; line and column count from 1 where known.
@@ -58,7 +58,7 @@ struct Text<'a> {
     file: &'static str,
     /// At which it begins, from 1.
     line: usize,
-    text: &'a str,
+    words: &'a str,
 }
 
 impl Template {
@@ -76,7 +76,7 @@ impl Template {
         let (own, mut parts) = parts(Text {
             file,
             line: 1,
-            text,
+            words: text,
         });
         for (name, part) in self::parts(SHARED).1 {
             parts.entry(name).or_insert(part);
@@ -88,7 +88,7 @@ impl Template {
             template.pieces.push(name);
         }
         while let Some(within) = open.pop() {
-            for after in within.text.split("{{> ").skip(1) {
+            for after in within.words.split("{{> ").skip(1) {
                 let name = after.split([' ', '}']).next().unwrap_or_default();
                 if let Some(part) = parts.remove(name) {
                     template.add(name.to_owned(), part)?;
@@ -100,7 +100,7 @@ impl Template {
     }
 
     fn add(&mut self, name: String, of: Text<'_>) -> Result<(), TemplateError> {
-        let added = self.machine.register_template_string(&name, of.text);
+        let added = self.machine.register_template_string(&name, of.words);
         added.map_err(|error| {
             let (line, column) = error.pos().unzip();
             TemplateError {
@@ -149,7 +149,7 @@ fn parts(whole: Text<'_>) -> (Vec<Text<'_>>, BTreeMap<&str, Text<'_>>) {
     const BEGIN: &str = "{{#*inline \"";
     const END: &str = "{{/inline}}\n";
     let (mut rest, mut own, mut parts) = (whole, Vec::new(), BTreeMap::new());
-    while let Some((before, after)) = rest.text.split_once(BEGIN) {
+    while let Some((before, after)) = rest.words.split_once(BEGIN) {
         let Some((name, after)) = after.split_once("\"}}\n") else {
             break;
         };
@@ -157,19 +157,19 @@ fn parts(whole: Text<'_>) -> (Vec<Text<'_>>, BTreeMap<&str, Text<'_>>) {
             break;
         };
         own.push(Text {
-            text: before,
+            words: before,
             ..rest
         });
         let begins = rest.line + lines(before) + 1;
         let text = Text {
             line: begins,
-            text: part,
+            words: part,
             ..rest
         };
         parts.insert(name, text);
         rest = Text {
             line: begins + lines(part) + 1,
-            text: after,
+            words: after,
             ..rest
         };
     }
@@ -183,15 +183,15 @@ fn pieces(whole: Text<'_>) -> Vec<Text<'_>> {
     const LONG: usize = 500;
     let (mut pieces, mut from, mut end, mut depth) = (Vec::new(), 0, 0, 0);
     let mut begins = whole.line;
-    for line in whole.text.split_inclusive('\n') {
+    for line in whole.words.split_inclusive('\n') {
         end += line.len();
         depth += line.matches("{{#").count();
         depth = depth.saturating_sub(line.matches("{{/").count());
-        let text = &whole.text[from..end];
-        if end == whole.text.len() || (depth == 0 && LONG <= text.len()) {
+        let text = &whole.words[from..end];
+        if end == whole.words.len() || (depth == 0 && LONG <= text.len()) {
             pieces.push(Text {
                 line: begins,
-                text,
+                words: text,
                 ..whole
             });
             (from, begins) = (end, begins + lines(text));
