@@ -52,8 +52,8 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
     let of_slabs = of_slabs(takeoff, by, memo);
     let (slabs, orders) = (&of_slabs.slabs, &of_slabs.orders);
     let removals = measure::removals(takeoff);
-    let extras: Vec<&Extra> = takeoff.extras.iter().chain(&takeoff.added).collect();
-    let mut list = List::new(by, Sets(&takeoff.sets), &mut memo.order);
+    let extras: Vec<&Extra> = takeoff.head.extras.iter().chain(&takeoff.added).collect();
+    let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
     list.needs.clone_from(&of_slabs.needs);
     list.missing.clone_from(&of_slabs.missing);
     order::beside_slabs(takeoff, slabs, &removals, &extras, &mut list);
@@ -92,7 +92,7 @@ fn work_out(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> OfSlabs {
     let (policy, rules) = (by.order, by.rules);
     let with = Measuring { policy, rules };
     let slabs = memo.order.measured.slabs(takeoff, with);
-    let mut list = List::new(by, Sets(&takeoff.sets), &mut memo.order);
+    let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
     let orders = order::for_slabs(takeoff, &slabs, &mut list);
     let work = crew::Work {
         takeoff,

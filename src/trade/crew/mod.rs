@@ -160,7 +160,7 @@ fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> Task
     if rate.value.much.unit == Unit::CrewHour {
         term = term * &people(crew);
     }
-    let difficulty = work.takeoff.difficulty.as_ref();
+    let difficulty = work.takeoff.head.difficulty.as_ref();
     let difficulty = difficulty.unwrap_or(&crew.difficulty);
     if difficulty.value.number() != Decimal::ONE_HUNDRED {
         term = term * &Quantity::said("difficulty", difficulty);

@@ -16,7 +16,7 @@ pub(super) fn hold_back(
     supply: &Supply,
     tallies: &mut [Tally<'_>],
 ) {
-    let Some(back) = &takeoff.arranged.hold_back else {
+    let Some(back) = &takeoff.head.hold_back else {
         return;
     };
     let back = Quantity::said("hold back", back);
