@@ -22,7 +22,8 @@ use super::place::{At, Place};
 use super::problem::{Problem, Problems, Read};
 use super::tree::Node;
 use super::written::Written;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
+use std::ops::{Deref, DerefMut};
 
 /// A type that a key can have.
 pub trait FromKey: Sized {
@@ -58,11 +59,27 @@ impl<G: Group> FromKey for G {
     }
 }
 
+/// What is missing or could not be read counts as left out, once it is reported.
 impl<G: Group> FromKey for Option<G> {
     const KIND: &'static str = "keys";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
-        Ok(fields.node(key).and_then(|node| node.group(problems).ok()))
+        let node = fields.unless_left_out(key, problems).ok().flatten();
+        Ok(node.and_then(|node| node.group(problems).ok()))
+    }
+}
+
+/// Groups in a list; what is missing or could not be read is left out.
+impl<G: Group> FromKey for Vec<G> {
+    const KIND: &'static str = "list";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        let node = fields.unless_left_out(key, problems).ok().flatten();
+        let items = node.map_or_else(Vec::new, |node| node.items(&format!("`{key}`"), problems));
+        Ok(items
+            .into_iter()
+            .filter_map(|item| item.group(problems).ok())
+            .collect())
     }
 }
 
@@ -114,6 +131,56 @@ impl<G: Group> FromKey for BTreeMap<String, G> {
     }
 }
 
+/// Groups by the names that the owner chose, and the names of those that could not be read:
+/// nobody is told a second time that they are unknown.
+#[derive(Clone, Debug)]
+pub struct Named<G> {
+    read: BTreeMap<String, G>,
+    pub broken: BTreeSet<String>,
+}
+
+impl<G> Default for Named<G> {
+    fn default() -> Self {
+        Named {
+            read: BTreeMap::new(),
+            broken: BTreeSet::new(),
+        }
+    }
+}
+
+impl<G> Deref for Named<G> {
+    type Target = BTreeMap<String, G>;
+
+    fn deref(&self) -> &Self::Target {
+        &self.read
+    }
+}
+
+impl<G> DerefMut for Named<G> {
+    fn deref_mut(&mut self) -> &mut Self::Target {
+        &mut self.read
+    }
+}
+
+impl<G: Group> FromKey for Named<G> {
+    const KIND: &'static str = "keys by name";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        let mut named = Named::default();
+        let node = fields.unless_left_out(key, problems).ok().flatten();
+        let entries =
+            node.map_or_else(Vec::new, |node| node.entries(&format!("`{key}`"), problems));
+        for entry in entries {
+            let name = entry.key.clone();
+            match entry.node.group(problems) {
+                Ok(group) => drop(named.read.insert(name, group)),
+                Err(_) => drop(named.broken.insert(name)),
+            }
+        }
+        Ok(named)
+    }
+}
+
 /// Types of keys whose place nobody asks for.
 macro_rules! placeless {
     ($($type:ty)*) => { $(
@@ -145,7 +212,9 @@ macro_rules! placeless {
 
 pub(crate) use placeless;
 
-placeless! { String crate::values::Day crate::values::Percent }
+placeless! {
+    String crate::values::Day crate::values::Percent crate::values::Unit crate::values::UnitPrice
+}
 
 /// `yes` or `no`; without a word, what is usual.
 impl FromKey for bool {

@@ -65,7 +65,7 @@ pub(super) fn check(arranged: &Arranged, book: &PriceBook, problems: &mut Proble
         }
     }
     if let Permit::Item(name) = &arranged.permit
-        && !book.broken.contains(&name.value)
+        && !book.items.broken.contains(&name.value)
     {
         permit(name, book, problems);
     }
@@ -85,10 +85,10 @@ fn permit(name: &At<String>, book: &PriceBook, problems: &mut Problems) {
         });
         return;
     };
-    if !matches!(item.selling.unit, Unit::Lump | Unit::Piece | Unit::Trip) {
+    if !matches!(item.unit, Unit::Lump | Unit::Piece | Unit::Trip) {
         let message = format!(
             "`{}` is priced by the {}, which cannot count a permit",
-            name.value, item.selling.unit
+            name.value, item.unit
         );
         problems.push(
             Problem::new("wrong-unit", message)
