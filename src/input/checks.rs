@@ -4,8 +4,8 @@
 
 use rust_decimal::Decimal;
 
-use super::phrases::Ratio;
-use crate::reading::{At, Problem, Problems, Read};
+use super::phrases::{Ratio, positive};
+use crate::reading::{At, Fields, Problem, Problems, Read};
 use crate::values::{Amount, Length, Unit};
 
 macro_rules! units_asked {
@@ -126,4 +126,21 @@ pub(super) fn per_yard_or_load(at: At<Ratio>, _: &str, problems: &mut Problems) 
     let message = "this is given for each cubic yard or for each load";
     let problem = Problem::new("wrong-unit", message).at(at.place);
     Err(problems.push(problem.help("end it with `per cu yd` or `per load`")))
+}
+
+/// A length of more than nothing, by the words of `positive`; left out once it is reported.
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn length_of_some(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<Length>>> {
+    let text = fields.read::<String>(key, problems);
+    Ok(text.and_then(|At { value, place }| match positive(&value) {
+        Ok(length) => Some(At::new(length, place)),
+        Err(unreadable) => {
+            problems.unreadable(unreadable, place);
+            None
+        }
+    }))
 }

@@ -40,7 +40,33 @@ pub trait Group: Sized {
     fn read(fields: &Fields<'_>, problems: &mut Problems) -> Read<Self>;
 }
 
+/// What stands after a key of the owner's own, or on a line of a list, with its name.
+pub trait FromLine: Sized {
+    fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self>;
+}
+
+/// The lines of a list that have one name each.
+impl<T: FromLine> FromKey for Vec<T> {
+    const KIND: &'static str = "list";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        fields.unless_left_out(key, problems)?;
+        let lines = fields.named(key, problems).into_iter();
+        Ok(lines
+            .filter_map(|(name, node)| T::from_line(name, node, problems).ok())
+            .collect())
+    }
+}
+
+/// A group that stands after a key, as `keys!` makes them.
+pub trait Keyed: Group {}
+
 impl Node {
+    /// The keys of a group that has a name, read.
+    pub fn group_called<G: Group>(&self, name: At<String>, problems: &mut Problems) -> Read<G> {
+        G::read(&self.fields(G::TABLE, problems)?.called(name), problems)
+    }
+
     /// The keys of a group, read.
     pub fn group<G: Group>(&self, problems: &mut Problems) -> Read<G> {
         G::read(&self.fields(G::TABLE, problems)?, problems)
@@ -48,7 +74,7 @@ impl Node {
 }
 
 /// A group that was left out has the usual value of every key.
-impl<G: Group> FromKey for G {
+impl<G: Keyed> FromKey for G {
     const KIND: &'static str = "keys";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
@@ -60,26 +86,12 @@ impl<G: Group> FromKey for G {
 }
 
 /// What is missing or could not be read counts as left out, once it is reported.
-impl<G: Group> FromKey for Option<G> {
+impl<G: Keyed> FromKey for Option<G> {
     const KIND: &'static str = "keys";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
         let node = fields.unless_left_out(key, problems).ok().flatten();
         Ok(node.and_then(|node| node.group(problems).ok()))
-    }
-}
-
-/// Groups in a list; what is missing or could not be read is left out.
-impl<G: Group> FromKey for Vec<G> {
-    const KIND: &'static str = "list";
-
-    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
-        let node = fields.unless_left_out(key, problems).ok().flatten();
-        let items = node.map_or_else(Vec::new, |node| node.items(&format!("`{key}`"), problems));
-        Ok(items
-            .into_iter()
-            .filter_map(|item| item.group(problems).ok())
-            .collect())
     }
 }
 
@@ -102,19 +114,32 @@ impl<T: Written> FromKey for Option<At<T>> {
 
 /// Where the group stands, for `..` among its keys.
 impl Group for Place {
-    const TABLE: &'static FieldTable = &FieldTable {
-        name: "",
-        fields: &[],
-        includes: &[],
-    };
+    const TABLE: &'static FieldTable = NO_KEYS;
 
     fn read(fields: &Fields<'_>, _: &mut Problems) -> Read<Self> {
         Ok(fields.heading())
     }
 }
 
+const NO_KEYS: &FieldTable = &FieldTable {
+    name: "",
+    before: &[],
+    fields: &[],
+    includes: &[],
+};
+
+/// What the owner calls the group, for `^` or `..` among its keys.
+impl Group for At<String> {
+    const TABLE: &'static FieldTable = NO_KEYS;
+
+    fn read(fields: &Fields<'_>, _: &mut Problems) -> Read<Self> {
+        let name = fields.name().cloned();
+        Ok(name.unwrap_or(At::new(String::new(), fields.heading())))
+    }
+}
+
 /// A group by each name that the owner chose; what could not be read is left out.
-impl<G: Group> FromKey for BTreeMap<String, G> {
+impl<G: Keyed> FromKey for BTreeMap<String, G> {
     const KIND: &'static str = "keys by name";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
@@ -162,7 +187,7 @@ impl<G> DerefMut for Named<G> {
     }
 }
 
-impl<G: Group> FromKey for Named<G> {
+impl<G: Keyed> FromKey for Named<G> {
     const KIND: &'static str = "keys by name";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
@@ -252,6 +277,18 @@ impl FromKey for Vec<String> {
     }
 }
 
+/// A key that is read together with another one.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct WithAnother;
+
+impl FromKey for WithAnother {
+    const KIND: &'static str = "text";
+
+    fn from_key(_: &Fields<'_>, _: &'static str, _: &mut Problems) -> Read<Self> {
+        Ok(WithAnother)
+    }
+}
+
 /// Text that only the owner reads.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Unread;
@@ -316,6 +353,7 @@ macro_rules! keys {
     (
         $(#[$about:meta])*
         $vis:vis struct $name:ident in $what:literal $(or $usual:ident)? {
+            $(^ $(#[$about_first:meta])* $first:ident: $first_group:ty;)*
             $(
                 $(#[$about_field:meta])*
                 $field:ident: $type:ty = $key:literal $(as $kind:literal)?, $left:ident $($left_as:literal)?,
@@ -327,15 +365,19 @@ macro_rules! keys {
         $(#[$about])*
         #[derive(Clone, Debug)]
         $vis struct $name {
+            $($(#[$about_first])* pub $first: $first_group,)*
             $($(#[$about_field])* pub $field: $type,)*
             $($(#[$about_more])* pub $more: $group,)*
         }
+
+        impl $crate::reading::Keyed for $name {}
 
         keys!(@or [$($usual)?] $name $($field $key)*);
 
         impl $crate::reading::Group for $name {
             const TABLE: &'static $crate::reading::FieldTable = &$crate::reading::FieldTable {
                 name: $what,
+                before: &[$(<$first_group as $crate::reading::Group>::TABLE,)*],
                 fields: &[$($crate::reading::Field {
                     key: $key,
                     kind: keys!(@kind $type, $($kind)?),
@@ -350,10 +392,11 @@ macro_rules! keys {
                 fields: &$crate::reading::Fields<'_>,
                 problems: &mut $crate::reading::Problems,
             ) -> $crate::reading::Read<Self> {
+                $(let $first = <$first_group as $crate::reading::Group>::read(fields, problems);)*
                 $(let $field = keys!(@read $type, $($by)?)(fields, $key, problems)
                     $(.and_then(|value| $then(value, $key, problems)))?;)*
                 $(let $more = <$group as $crate::reading::Group>::read(fields, problems);)*
-                let group = Self { $($field: $field?,)* $($more: $more?,)* };
+                let group = Self { $($first: $first?,)* $($field: $field?,)* $($more: $more?,)* };
                 $(let group = $look(group, fields, problems)?;)?
                 Ok(group)
             }

@@ -1,10 +1,10 @@
 //! Boxes and covers that are set in slabs: opening, maker's load, lids.
 
 use super::item::ItemKey;
-use crate::input::checks::{hours, written};
-use crate::input::phrases::{Opening, Pounds, positive};
+use crate::input::checks::{hours, length_of_some, written};
+use crate::input::phrases::{Opening, Pounds};
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, Problems, Read, words};
+use crate::reading::{At, words};
 use crate::values::{Amount, Length};
 
 keys! {
@@ -15,7 +15,7 @@ keys! {
         opening: At<Opening> = "opening" as "opening", required,
             "the hole it makes: `8 in round`, or east-west x north-south", "12 in x 18 in";
         called: Option<String> = "called", else "its name", "what the customer reads", "valve box";
-        depth: Option<At<Length>> = "depth", none, "of the box, top to bottom", "12 in", by depth;
+        depth: Option<At<Length>> = "depth", none, "of the box, top to bottom", "12 in", by length_of_some;
         rated: Option<At<Pounds>> = "rated", none, "the load its maker tested it for", "20800 lb";
         design_load: Option<At<Pounds>> = "design load", none,
             "the load its maker designed it for", "22500 lb";
@@ -41,22 +41,6 @@ words! {
         Passenger "passenger" "(cars)";
         Vehicle "vehicle" "(trucks), as its maker states";
     }
-}
-
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn depth(
-    fields: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Option<At<Length>>> {
-    let said = fields.read::<String>(key, problems);
-    Ok(said.and_then(|text| match positive(&text.value) {
-        Ok(depth) => Some(At::new(depth, text.place)),
-        Err(unreadable) => {
-            problems.unreadable(unreadable, text.place);
-            None
-        }
-    }))
 }
 
 impl BoxStock {

@@ -38,7 +38,7 @@ keys! {
     /// Hot water and heated stone for a part of the year.
     pub struct Winter in "`winter`" {
         item: At<ItemKey> = "item" as "name", required, "an item by the cu yd, load or trip", "winter heat";
-        during: At<Season> = "during", required,
+        during: At<Season> = "during" as "days of the year", required,
             "first and last day, month and day", "11-01 to 03-31";
     }
 }

@@ -50,8 +50,8 @@ keys! {
         items: Named<Item> = "items" as "keys by item", required,
             "what you buy, hire, haul or do, with dated prices",
             "{crushed stone: {unit: ton, class: material, prices: {2026-03-01: 34.50}}}";
-        holds: Vec<Hold> = "holds", none, "prices promised for a job until a day",
-            "[{item: ready-mix, price: 174.00, until: 2026-06-30}]";
+        holds: Vec<Hold> = "holds" as "list", none, "prices promised for a job until a day",
+            "[{item: ready-mix, price: 174.00, until: 2026-06-30}]", by holds;
         .. place: Place;
         .. rules: Rules;
     } then consistent
@@ -81,6 +81,17 @@ pub fn read(node: &Node, problems: &mut Problems) -> Read<PriceBook> {
 fn name(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<String> {
     let name = fields.need(key, problems);
     Ok(name.map_or_else(|_| String::new(), |name| name.value))
+}
+
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+fn holds(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Hold>> {
+    let mut found = Vec::new();
+    if let Some(node) = fields.node(key) {
+        for one in node.items("`holds`", problems) {
+            found.extend(one.group::<Hold>(problems));
+        }
+    }
+    Ok(found)
 }
 
 #[expect(clippy::unnecessary_wraps, reason = "a check of a group of keys")]

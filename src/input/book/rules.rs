@@ -15,7 +15,7 @@ use super::surfaces::{Color, Finish, Sealer};
 use crate::input::phrases::Dose;
 use crate::input::site::Question;
 use crate::reading::keys::keys;
-use crate::reading::{At, FieldTable, Fields, Group, Named, Problems, Read, suggest};
+use crate::reading::{At, FieldTable, Fields, Group, Named, Place, Problems, Read, suggest};
 use crate::values::Unit;
 
 keys! {
@@ -77,11 +77,7 @@ impl SoldAs {
 }
 
 impl Group for SoldAs {
-    const TABLE: &'static FieldTable = &FieldTable {
-        name: "",
-        fields: &[],
-        includes: &[],
-    };
+    const TABLE: &'static FieldTable = Place::TABLE;
 
     fn read(_: &Fields<'_>, _: &mut Problems) -> Read<Self> {
         Ok(Self::default())

@@ -4,7 +4,7 @@ use super::item::ItemKey;
 use crate::input::checks::plain;
 use crate::input::phrases::{Days, Dose, Ratio};
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, Problem, Problems, Read, words};
+use crate::reading::{At, Fields, FromLine, Node, Problem, Problems, Read, words};
 use crate::values::{Amount, Unit};
 
 keys! {
@@ -13,8 +13,8 @@ keys! {
         says: Option<String> = "says", else "its name", "what the customer reads", "stamped like split slate";
         hours: Option<At<Ratio>> = "hours", else "the rate `finish NAME`",
             "work for so many square feet", "7 hours per 100 sq ft", by hours;
-        items: Vec<SurfaceItem> = "items" as "list", none, "what is put on, and how much of it",
-            "[release powder: 3 lb per 100 sq ft]", by items;
+        items: Vec<SurfaceItem> = "items", none, "what is put on, and how much of it",
+            "[release powder: 3 lb per 100 sq ft]";
         trips: At<Amount> = "trips", usual "0",
             "times the crew comes back after the pour, to wash or saw", "1", then whole;
         color: Option<At<String>> = "color" as "name", else "none",
@@ -84,19 +84,11 @@ impl Finish {
     }
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn items(
-    fields: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Vec<SurfaceItem>> {
-    let lines = fields.named(key, problems).into_iter();
-    Ok(lines
-        .filter_map(|(item, dose)| {
-            let dose = put_on(dose.read_at(problems).ok()?, &item.value, problems).ok()?;
-            Some(SurfaceItem { item, dose })
-        })
-        .collect())
+impl FromLine for SurfaceItem {
+    fn from_line(item: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
+        let dose = put_on(node.read_at(problems)?, &item.value, problems)?;
+        Ok(SurfaceItem { item, dose })
+    }
 }
 
 fn put_on(dose: At<Dose>, item: &str, problems: &mut Problems) -> Read<At<Dose>> {

@@ -1,20 +1,13 @@
 //! Reads thickened edges and steps: a group of keys, or all in one line.
 
+use super::section_keys as tables;
 use crate::geometry::Compass;
 use crate::input::job::sections::Thickened;
-use crate::input::job::tables;
 use crate::input::phrases::{
-    EdgeSort, EdgesPhrase, FromEnd, Risers, StepsPhrase, StoopPhrase, ThickenedPhrase, positive,
+    EdgeSort, EdgesPhrase, FromEnd, Risers, StepsPhrase, ThickenedPhrase, positive,
 };
 use crate::reading::{At, Fields, Node, Place, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
-
-/// Steps and what carries their top, as written.
-#[derive(Clone, Debug, Default)]
-pub struct SectionsWritten {
-    pub steps: Option<StepsWritten>,
-    pub stoop: Option<At<StoopPhrase>>,
-}
 
 #[derive(Clone, Debug)]
 pub struct StepsWritten {
@@ -26,15 +19,6 @@ pub struct StepsWritten {
     pub edge: At<Compass>,
     pub from: Option<At<FromEnd>>,
     pub total: Option<At<Length>>,
-}
-
-impl SectionsWritten {
-    pub fn read(slab: &Fields<'_>, problems: &mut Problems) -> Self {
-        Self {
-            steps: slab.node("steps").and_then(|node| steps(node, problems)),
-            stoop: slab.read("stoop", problems),
-        }
-    }
 }
 
 /// `Some` of nothing is an explicit `none`.
@@ -124,7 +108,17 @@ fn edges(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {
     Some(at(EdgesPhrase::Named(names), node.heading))
 }
 
-fn steps(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn steps(
+    slab: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<StepsWritten>> {
+    let node = slab.node(key);
+    Ok(node.and_then(|node| steps_at(node, problems)))
+}
+
+fn steps_at(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
     let read = if node.is_map() {
         by_keys(node, problems)?
     } else {

@@ -59,8 +59,10 @@ pub fn looked_up(
 ) -> LookedUp {
     let before = problems.len();
     let mut slabs: Vec<(Slab, SlabWritten)> = Vec::new();
-    let mut unsure: BTreeSet<String> = written.unread;
-    for slab in written.slabs {
+    let mut head = written.head;
+    head.site = crate::input::site::or_usual(head.site, &business.site.usual);
+    let mut unsure: BTreeSet<String> = written.slabs.unread;
+    for slab in written.slabs.read {
         if let Some(resolved) = slab::slab(&slab, book, business, problems) {
             slabs.push((resolved, slab));
         } else {
@@ -68,21 +70,20 @@ pub fn looked_up(
         }
     }
     let after_slabs = problems.len();
-    let placements = pours(&written.pours, &mut slabs, &unsure, problems);
+    let placements = pours(&head.pours, &mut slabs, &unsure, problems);
     let contacts = positions::place(&mut slabs, &unsure, problems);
     overlaps::check(&slabs, &contacts, problems);
     let named = asked::Named {
         slabs: slabs.iter().map(|(slab, _)| slab.key.as_str()).collect(),
-        removals: &written.removals,
-        extras: &written.extras,
+        removals: &head.removals,
+        extras: &head.extras,
         unsure: &unsure,
     };
-    asked::check(&written.options, &named, problems);
+    asked::check(&head.options, &named, problems);
     boxes::resolve(&mut slabs, book, problems);
-    super::arranged::check(&written.arranged, book, problems);
-    let extras = written.extras.iter().chain(
-        written
-            .options
+    super::arranged::check(&head, book, problems);
+    let extras = head.extras.iter().chain(
+        head.options
             .iter()
             .flat_map(|group| group.options.iter().flat_map(|option| &option.add)),
     );
@@ -91,31 +92,17 @@ pub fn looked_up(
             known_in_unit(&extra.name, amount, book, problems);
         }
     }
+    let name = head.name.take();
     let job = Takeoff {
         place: written.place,
-        name: written.name.unwrap_or_else(|| file_name.to_owned()),
-        title: written.title,
+        name: name.unwrap_or_else(|| file_name.to_owned()),
         customer: written.customer,
-        measured: written.measured,
-        quoted: written.quoted,
-        exposure: written.exposure,
-        access: written.access,
-        arranged: written.arranged,
-        difficulty: written.difficulty,
         slabs: Vec::new(),
         placements,
-        removals: written.removals,
-        extras: written.extras,
         added: Vec::new(),
-        sets: written.sets,
-        fixed_price: written.fixed_price,
-        options: written.options.into(),
+        options: std::mem::take(&mut head.options).into(),
         otherwise: BTreeMap::new(),
-        assumptions: written.assumptions,
-        not_included: written.not_included,
-        left_alone: written.left_alone,
-        site: crate::input::site::or_usual(written.site, &business.site.usual),
-        photos: written.photos,
+        head,
     };
     let site = Site {
         slabs,
