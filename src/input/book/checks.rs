@@ -2,6 +2,7 @@
 
 use rust_decimal::Decimal;
 
+use super::dowels::DowelStock;
 use super::item::{ItemKey, Selling};
 use super::roles::Role;
 use super::rules::Rules;
@@ -13,7 +14,7 @@ use crate::values::Unit;
 /// Reports every contradiction.
 pub(super) fn check(rules: &Rules, problems: &mut Problems) {
     laps(rules, problems);
-    for item in rules.dowels.values().flat_map(|kind| kind.items()) {
+    for item in rules.dowels.values().flat_map(DowelStock::items) {
         if let Some(selling) = rules.selling.get(&item.value)
             && selling.unit != Unit::Piece
         {

@@ -5,6 +5,8 @@
 
 use std::collections::BTreeMap;
 
+use super::boxes::BoxStock;
+use super::dowels::DowelStock;
 use super::item::{Item, ItemKey};
 use super::roles::Role;
 use super::rules::Rules;
@@ -82,10 +84,10 @@ pub(super) fn uses(rules: &Rules) -> Vec<Use<'_>> {
     for dump in rules.disposal.values() {
         uses(&dump.item, "what is dumped", DUMPED);
     }
-    for item in rules.boxes.values().flat_map(|one| one.items()) {
+    for item in rules.boxes.values().flat_map(BoxStock::items) {
         uses(item, "boxes, lids and rings", &[Unit::Piece]);
     }
-    for item in rules.dowels.values().flat_map(|kind| kind.items()) {
+    for item in rules.dowels.values().flat_map(DowelStock::items) {
         uses(item, "dowels", ANY);
     }
     for (item, _) in rules.on_surfaces() {
