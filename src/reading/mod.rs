@@ -10,7 +10,6 @@ pub mod fields;
 #[cfg(feature = "inside")]
 pub mod guide;
 pub mod keys;
-pub mod number;
 pub mod place;
 pub mod problem;
 pub mod suggest;

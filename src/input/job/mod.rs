@@ -26,11 +26,11 @@ pub use ask::choose;
 pub use bars::{Bars, Layer};
 pub use boxes::{BoxWritten, Lid, SetBox};
 pub use dowels::Dowels;
-pub use edge::{EdgeKind, EdgePart, Pin};
+pub use edge::EdgePart;
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
-pub use sections::{Sections, Steps, ThickEnd, Thickened};
+pub use sections::{Sections, Steps, ThickEnd};
 pub use takeoff::{
     Base, Border, Exposure, Extra, ExtraWhat, Fall, Opening, Photo, Placement, SetTo, Slab, Takeoff,
 };
@@ -39,3 +39,5 @@ pub use written::{
     ChooseOne, Customer, EdgesWritten, JobHead, JobWritten, Lump, OpeningWritten, PourWritten,
     SlabWritten, read, read_for, section_keys,
 };
+
+pub use super::phrases::{EdgeKind, Pin, Thickened};

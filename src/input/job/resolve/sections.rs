@@ -4,10 +4,12 @@ use super::names::known;
 use crate::geometry::{Outline, rim};
 use crate::input::book::Rules;
 use crate::input::job::sanity;
-use crate::input::job::sections::{Sections, ThickEnd, Thickened};
+use crate::input::job::sections::{Sections, ThickEnd};
 use crate::input::job::takeoff::Slab;
 use crate::input::job::written::SlabWritten;
-use crate::input::phrases::{EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, ThicknessPhrase};
+use crate::input::phrases::{
+    EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, Thickened, ThicknessPhrase,
+};
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 

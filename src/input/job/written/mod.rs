@@ -19,7 +19,7 @@ pub use options::ChooseOne;
 pub(super) use options::changes;
 pub use pours::PourWritten;
 pub(super) use removal::size as removal_size;
-pub use sections::{StepsWritten, thickened};
+pub use sections::thickened;
 pub use shape::{ShapeWritten, Shaped};
 pub use slab::{EdgesWritten, SlabWritten};
 

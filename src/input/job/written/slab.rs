@@ -6,7 +6,7 @@ use super::shape::{Shaped, flat};
 use crate::geometry::Compass;
 use crate::input::job::boxes::{self, BoxWritten};
 use crate::input::job::{Around, EdgeKind, SlabValues};
-use crate::input::phrases::{BesidePhrase, StoopPhrase};
+use crate::input::phrases::{BesidePhrase, StepsWritten, StoopPhrase};
 use crate::reading::keys::keys;
 use crate::reading::{At, Entry, Problems, Read};
 
@@ -23,7 +23,7 @@ keys! {
             "which slab it touches, where", "patio, west edge, 2 ft from north end";
         on: Option<At<BesidePhrase>> = "on", none,
             "which slab it stands on, for a step", "patio, north edge, 10 ft from west end";
-        steps: Option<sections::StepsWritten> = "steps" as "flight of steps", else "none",
+        steps: Option<StepsWritten> = "steps" as "flight of steps", else "none",
             "that leads down from an edge, of one piece with the slab",
             "3 risers of 7 in, 12 in treads, 5 ft wide, from south edge", by sections::steps;
         stoop: Option<At<StoopPhrase>> = "stoop", else "on the ground",
