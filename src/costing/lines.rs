@@ -248,12 +248,12 @@ pub fn missing(needs: &JobNeeds, book: &PriceBook, problems: &mut Problems) {
                 "no-item-for-purpose",
                 format!(
                     "the price book does not say which item stands for `{}`",
-                    role.key()
+                    role.name()
                 ),
             )
             .help(format!(
                 "under `use` write `{}: ` and an item's name, or `none` where you do not charge it",
-                role.key()
+                role.name()
             )),
             Missing::Rate(task) => Problem::new(
                 "no-rate",

@@ -69,7 +69,7 @@ fn item(named: &At<ItemKey>, book: &PriceBook) -> At<ItemKey> {
         return named.clone();
     }
     let mut roles = book.rules.roles.iter();
-    let role = roles.find(|(role, _)| role.key() == named.value);
+    let role = roles.find(|(role, _)| role.name() == named.value);
     let key = role.and_then(|(_, item)| item.value.clone());
     At {
         value: key.unwrap_or_else(|| named.value.clone()),

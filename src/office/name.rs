@@ -3,52 +3,27 @@
 use std::fmt;
 
 use crate::input::phrases::Number;
+use crate::reading::words;
 
-/// What a record says has happened.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Event {
-    Quote,
-    Accepted,
-    Cancelled,
-    Declined,
-    Withdrawn,
-    Postponed,
-    Change,
-    ChangeAccepted,
-    Invoice,
-    /// The last bill of a job, so that its names tell that it is done.
-    FinalInvoice,
-    Voided,
-    Credit,
-    Paid,
-    Returned,
-    Refunded,
-}
-
-impl Event {
-    pub const ALL: [(Self, &'static str); 15] = [
-        (Self::Quote, "quote"),
-        (Self::Accepted, "accepted"),
-        (Self::Cancelled, "cancelled"),
-        (Self::Declined, "declined"),
-        (Self::Withdrawn, "withdrawn"),
-        (Self::Postponed, "postponed"),
-        (Self::Change, "change"),
-        (Self::ChangeAccepted, "change-accepted"),
-        (Self::Invoice, "invoice"),
-        (Self::FinalInvoice, "final-invoice"),
-        (Self::Voided, "voided"),
-        (Self::Credit, "credit"),
-        (Self::Paid, "paid"),
-        (Self::Returned, "returned"),
-        (Self::Refunded, "refunded"),
-    ];
-
-    pub fn word(self) -> &'static str {
-        Self::ALL
-            .iter()
-            .find(|(event, _)| *event == self)
-            .map_or("", |(_, word)| word)
+words! {
+    /// What a record says has happened.
+    pub enum Event {
+        Quote "quote";
+        Accepted "accepted";
+        Cancelled "cancelled";
+        Declined "declined";
+        Withdrawn "withdrawn";
+        Postponed "postponed";
+        Change "change";
+        ChangeAccepted "change-accepted";
+        Invoice "invoice";
+        /// The last bill of a job, so that its names tell that it is done.
+        FinalInvoice "final-invoice";
+        Voided "voided";
+        Credit "credit";
+        Paid "paid";
+        Returned "returned";
+        Refunded "refunded";
     }
 }
 
@@ -69,10 +44,7 @@ impl Name {
         let name = Self {
             number: Number::written(number)?,
             place: place.parse().ok()?,
-            event: Event::ALL
-                .iter()
-                .find(|(_, word)| *word == event)
-                .map(|(event, _)| *event)?,
+            event: Event::ALL.into_iter().find(|one| one.name() == event)?,
         };
         (parts.next().is_none() && name.to_string() == stem).then_some(name)
     }
@@ -86,7 +58,7 @@ impl fmt::Display for Name {
             "{}.{:02}.{}",
             self.number,
             self.place,
-            self.event.word()
+            self.event.name()
         )
     }
 }

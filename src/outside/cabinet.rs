@@ -73,16 +73,18 @@ pub fn row(folder: &Path, names: &[Name], problems: &mut Problems) -> Row {
                 row.records.push(record);
                 row.seals.push(seal);
             }
-            Err(error) => problems.push(
-                Problem::new(
-                    "bad-record",
-                    format!(
-                        "`{}` is no sound record: {error}",
-                        folder.join(&file).display()
-                    ),
-                )
-                .help("bring it back from a copy; `flatwork verify` looks at all of them"),
-            ),
+            Err(error) => {
+                problems.push(
+                    Problem::new(
+                        "bad-record",
+                        format!(
+                            "`{}` is no sound record: {error}",
+                            folder.join(&file).display()
+                        ),
+                    )
+                    .help("bring it back from a copy; `flatwork verify` looks at all of them"),
+                );
+            }
         }
     }
     row

@@ -105,7 +105,7 @@ fn laid(
         address: quote.address.clone(),
     };
     let change = change.and_then(|node| change::read(&customer, &node, problems));
-    let business = home.and_then(|node| business::read(&node, problems));
+    let business = home.and_then(|node| business::read(&node, problems).ok());
     let book = book.and_then(|node| book::read(&node, problems));
     let (change, business, book) = (change?, business?, book?);
     let ChangeWritten {

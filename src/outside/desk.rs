@@ -88,7 +88,7 @@ pub fn lay_out_each(
     let home_node = home_text.and_then(|id| yaml::read(id, sources, problems));
     // The books are read even where the business has a slip, so that every problem shows at once.
     let usual = home_node.as_ref().map(business::books).unwrap_or_default();
-    let business = home_node.and_then(|node| business::read(&node, problems));
+    let business = home_node.and_then(|node| business::read(&node, problems).ok());
     let folder = home.parent().unwrap_or(Path::new(".")).to_path_buf();
     let paths: Vec<(PathBuf, Option<Place>)> = if other_books.is_empty() {
         let usual = usual.first()?;
@@ -164,7 +164,7 @@ pub fn lay_out_again(
         .map(|stem| stem.to_string_lossy().into_owned())
         .unwrap_or_default();
     let written = job::read(&job?, problems)?;
-    let business = business::read(&home?, problems)?;
+    let business = business::read(&home?, problems).ok()?;
     let book = book::read(&book?, problems)?;
     let takeoff = job::resolve(written, &name, &book, &business, problems)?;
     Some(desk(ids, Some(on), takeoff, business, book))
@@ -264,14 +264,16 @@ pub fn photos(desk: &Desk, problems: &mut Problems) -> Vec<Shown> {
                 photo,
                 caption: caption.clone(),
             }),
-            Err(error) => problems.push(
-                Problem::new(
-                    "unreadable-picture",
-                    format!("cannot use the photo `{}`: {error}", photo.file.value),
-                )
-                .at(photo.file.place)
-                .help("save it as a JPEG picture (.jpg), or take the line out"),
-            ),
+            Err(error) => {
+                problems.push(
+                    Problem::new(
+                        "unreadable-picture",
+                        format!("cannot use the photo `{}`: {error}", photo.file.value),
+                    )
+                    .at(photo.file.place)
+                    .help("save it as a JPEG picture (.jpg), or take the line out"),
+                );
+            }
         }
     }
     shown

@@ -36,7 +36,7 @@ pub fn business(
     let id = files::read(&files::relative(&path), sources, problems)?;
     let node = yaml::read(id, sources, problems)?;
     let before = problems.len();
-    let business = business::read(&node, problems)?;
+    let business = business::read(&node, problems).ok()?;
     let text = sources.text(id).to_owned();
     let input = Input {
         what: "business".to_owned(),
@@ -52,5 +52,5 @@ pub fn kept(input: &Input, problems: &mut Problems) -> Option<Business> {
     let mut sources = Sources::default();
     let id = sources.add(&input.name, input.text.clone());
     let node = yaml::read(id, &sources, problems)?;
-    business::read(&node, problems)
+    business::read(&node, problems).ok()
 }

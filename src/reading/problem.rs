@@ -55,6 +55,22 @@ impl From<Unreadable> for Problem {
     }
 }
 
+/// Proof that a problem was pushed: whoever comes back with nothing has said why.
+///
+/// Only this floor makes one, for a problem just pushed or for a node marked as reported.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Reported(());
+
+/// What was read, or the proof that its problem was reported.
+pub type Read<T> = Result<T, Reported>;
+
+impl Reported {
+    /// For what an earlier problem is about already.
+    pub(super) const fn before() -> Self {
+        Reported(())
+    }
+}
+
 /// Every problem found so far, in the order found.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Problems(Vec<Problem>);
@@ -64,8 +80,14 @@ impl Problems {
         Problems::default()
     }
 
-    pub fn push(&mut self, problem: Problem) {
+    pub fn push(&mut self, problem: Problem) -> Reported {
         self.0.push(problem);
+        Reported(())
+    }
+
+    /// What a value type says of a text it cannot read, at the text's place.
+    pub fn unreadable(&mut self, unreadable: Unreadable, place: Place) -> Reported {
+        self.push(Problem::from(unreadable).at(place))
     }
 
     pub fn is_empty(&self) -> bool {

@@ -1,11 +1,10 @@
 //! From a node to the text, items or entries it should hold, or a problem at its place.
 
-use super::place::Place;
-use super::problem::{Problem, Problems};
+use super::place::{At, Place};
+use super::problem::{Problem, Problems, Read, Reported};
 use super::tree::{Entry, Node, Value};
+use super::written::Written;
 use super::yaml;
-use crate::values::Unreadable;
-use std::str::FromStr;
 
 impl Node {
     pub fn is_list(&self) -> bool {
@@ -14,6 +13,11 @@ impl Node {
 
     pub fn is_map(&self) -> bool {
         matches!(self.value, Value::Map(_))
+    }
+
+    /// Whether this one word is all that is written.
+    pub fn says(&self, word: &str) -> bool {
+        matches!(&self.value, Value::Text(text) if text == word)
     }
 
     /// The entries of a map whose keys the owner chose; `what` stands in messages as given.
@@ -56,11 +60,40 @@ impl Node {
         }
     }
 
+    /// The items of a list that have one name each: `- sod repair: 120 sq ft`.
+    pub fn named<'a>(&'a self, what: &str, problems: &mut Problems) -> Vec<(At<String>, &'a Node)> {
+        let mut found = Vec::new();
+        for item in self.items(what, problems) {
+            match item.entries(&format!("each line of {what}"), problems)[..] {
+                [] => {}
+                [entry] => found.push((entry.name(), &entry.node)),
+                [_, second, ..] => {
+                    let many = item.len();
+                    let message = format!("each line of {what} has one name, and here are {many}");
+                    let problem = Problem::new("not-one-name", message).at(second.key_place);
+                    let help =
+                        "start a new line with a dash, or indent what belongs to the first name";
+                    problems.push(problem.help(help));
+                }
+            }
+        }
+        found
+    }
+
+    /// How many items or entries it holds.
+    fn len(&self) -> usize {
+        match &self.value {
+            Value::List(items) => items.len(),
+            Value::Map(entries) => entries.len(),
+            Value::Nothing | Value::Text(_) => 0,
+        }
+    }
+
     /// The text of a single value; `what` stands in messages as given.
-    pub fn text<'a>(&'a self, what: &str, problems: &mut Problems) -> Option<&'a str> {
+    pub fn text<'a>(&'a self, what: &str, problems: &mut Problems) -> Read<&'a str> {
         let problem = match &self.value {
-            _ if self.reported => return None,
-            Value::Text(text) => return Some(text),
+            _ if self.reported => return Err(Reported::before()),
+            Value::Text(text) => return Ok(text),
             Value::Nothing => Problem::new("empty-value", format!("{what} is empty"))
                 .help("write a value after the colon, or take the line out"),
             other => {
@@ -69,22 +102,33 @@ impl Node {
                 Problem::new("not-a-value", message).help("write it on one line, after the colon")
             }
         };
-        problems.push(problem.at(self.shown()));
-        None
+        Err(problems.push(problem.at(self.shown())))
+    }
+
+    /// The same, with its place.
+    pub fn text_at(&self, what: &str, problems: &mut Problems) -> Read<At<String>> {
+        let text = self.text(what, problems)?;
+        Ok(At::new(text.to_owned(), self.place))
+    }
+
+    /// The texts of a list.
+    pub fn texts(&self, what: &str, problems: &mut Problems) -> Vec<At<String>> {
+        let mut found = Vec::new();
+        for item in self.items(what, problems) {
+            found.extend(item.text_at("a line of the list", problems));
+        }
+        found
     }
 
     /// Reads a single value of any kind.
-    pub fn read<T>(&self, problems: &mut Problems) -> Option<T>
-    where
-        T: FromStr<Err = Unreadable>,
-    {
-        match self.text("this", problems)?.parse() {
-            Ok(value) => Some(value),
-            Err(unreadable) => {
-                problems.push(Problem::from(unreadable).at(self.place));
-                None
-            }
-        }
+    pub fn read<T: Written>(&self, problems: &mut Problems) -> Read<T> {
+        let text = self.text("this", problems)?;
+        T::written(text).map_err(|unreadable| problems.unreadable(unreadable, self.place))
+    }
+
+    /// The same, with its place.
+    pub fn read_at<T: Written>(&self, problems: &mut Problems) -> Read<At<T>> {
+        Ok(At::new(self.read(problems)?, self.place))
     }
 
     /// What to write if `patio:12 ft` is read as text for want of a space.
@@ -133,7 +177,7 @@ mod tests {
 
         assert!(slabs.items("slabs", &mut problems).is_empty());
         assert!(photos.entries("photos", &mut problems).is_empty());
-        assert_eq!(photos.text("photos", &mut problems), None);
+        assert!(photos.text("photos", &mut problems).is_err());
         let found: Vec<(&str, &str)> = problems
             .iter()
             .map(|problem: &Problem| (problem.code, problem.message.as_str()))

@@ -41,8 +41,8 @@ pub(super) fn read(book: &Fields<'_>, problems: &mut Problems) -> BTreeMap<Quest
             .filter(|question| !UNPRICED.contains(question))
     };
     for entry in node.entries("`site`", problems) {
-        let Some(question) = priced().find(|question| question.key() == entry.key) else {
-            let keys: Vec<&str> = priced().map(Question::key).collect();
+        let Some(question) = priced().find(|question| question.name() == entry.key) else {
+            let keys: Vec<&str> = priced().map(Question::name).collect();
             let problem = Problem::new(
                 "unknown-key",
                 format!("`site` of the price book has no key `{}`", entry.key),
@@ -62,7 +62,7 @@ pub(super) fn read(book: &Fields<'_>, problems: &mut Problems) -> BTreeMap<Quest
 }
 
 fn rule(question: Question, node: &Node, problems: &mut Problems) -> Option<SiteRule> {
-    let fields = node.fields(&SITE_RULE, problems)?;
+    let fields = node.fields(&SITE_RULE, problems).ok()?;
     let unit = work_unit(question);
     let each = per(&fields, "each", unit, "1 piece", problems);
     let hours = per(&fields, "hours", unit, "1 hour", problems);
@@ -78,7 +78,7 @@ fn rule(question: Question, node: &Node, problems: &mut Problems) -> Option<Site
         timed
     });
     Some(SiteRule {
-        item: fields.text("item", problems),
+        item: fields.read::<String>("item", problems),
         each,
         hours,
     })

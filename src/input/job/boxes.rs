@@ -1,12 +1,9 @@
 //! Boxes and covers in a slab, as written and as they stand.
 
-use std::str::FromStr;
-
 use super::tables::BOX;
 use crate::geometry::Point;
 use crate::input::phrases::{Adjust, SpotPhrase};
-use crate::reading::{At, Fields, Node, Problem, Problems};
-use crate::values::Unreadable;
+use crate::reading::{At, Fields, Node, Problem, Problems, words};
 
 #[derive(Clone, Debug)]
 pub struct BoxWritten {
@@ -41,30 +38,14 @@ impl SetBox {
     }
 }
 
-/// Which lid is on it when the slab is handed over.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Lid {
-    Now,
-    /// A temporary one stands until it comes.
-    OnOrder,
-    /// Whoever owns the box brings it.
-    Theirs,
-}
-
-impl FromStr for Lid {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        match text {
-            "now" => Ok(Self::Now),
-            "on order" => Ok(Self::OnOrder),
-            "theirs" => Ok(Self::Theirs),
-            _ => Err(Unreadable::new(
-                "unknown-word",
-                format!("`lid` is not `{text}`"),
-                "write `now`, `on order` or `theirs`",
-            )),
-        }
+words! {
+    /// Which lid is on it when the slab is handed over.
+    pub enum Lid("unknown-word", "`lid` is not `{}`", choose) {
+        Now "now";
+        /// A temporary one stands until it comes.
+        OnOrder "on order";
+        /// Whoever owns the box brings it.
+        Theirs "theirs";
     }
 }
 
@@ -74,7 +55,7 @@ pub(super) fn read(slab: &Fields<'_>, problems: &mut Problems) -> Vec<BoxWritten
         return Vec::new();
     };
     let mut found: Vec<BoxWritten> = Vec::new();
-    for (name, node) in crate::input::named_items(node, "`boxes`", problems) {
+    for (name, node) in node.named("`boxes`", problems) {
         if let Some(first) = found.iter().find(|one| one.name.value == name.value) {
             let message = format!("two boxes of this slab are called `{}`", name.value);
             problems.push(
@@ -92,7 +73,7 @@ pub(super) fn read(slab: &Fields<'_>, problems: &mut Problems) -> Vec<BoxWritten
 
 fn one(name: At<String>, node: &Node, problems: &mut Problems) -> Option<BoxWritten> {
     if !node.is_map() {
-        let value = node.read::<SpotPhrase>(problems)?;
+        let value = node.read::<SpotPhrase>(problems).ok()?;
         let place = node.place;
         let lid = At {
             value: Lid::Now,
@@ -107,10 +88,10 @@ fn one(name: At<String>, node: &Node, problems: &mut Problems) -> Option<BoxWrit
             adjust: None,
         });
     }
-    let fields = node.fields(&BOX, problems)?;
-    let stock = fields.text("box", problems);
+    let fields = node.fields(&BOX, problems).ok()?;
+    let stock = fields.read::<String>("box", problems);
     let at = fields.read("at", problems);
-    let lid = fields.usual("lid", problems);
+    let lid = fields.need("lid", problems).ok();
     let isolated = fields.yes("isolated", problems);
     let adjust = fields.read("adjust", problems);
     Some(BoxWritten {

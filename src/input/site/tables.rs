@@ -1,6 +1,6 @@
 //! The questions about the site, as keys of a takeoff and of business.yaml.
 
-use crate::input::business::tables::field;
+use crate::reading::fields::field;
 use crate::reading::{Field, FieldTable};
 
 const QUESTIONS: &[Field] = &[
@@ -97,11 +97,13 @@ const fn with_ask() -> [Field; QUESTIONS.len() + 1] {
 /// `site` of a takeoff.
 pub const SITE: FieldTable = FieldTable {
     name: "`site`",
+    includes: &[],
     fields: QUESTIONS,
 };
 
 /// `site` of business.yaml: the usual answers, and which questions are asked.
 pub const USUAL_SITE: FieldTable = FieldTable {
     name: "the usual `site`",
+    includes: &[],
     fields: &with_ask(),
 };

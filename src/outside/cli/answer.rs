@@ -207,13 +207,15 @@ fn choice(quote: &Quote, with: &[String], problems: &mut Problems) -> Option<Vec
             }
         };
         match found[..] {
-            [(group, _)] if chosen[group] => problems.push(
-                Problem::new(
-                    "chosen-twice",
-                    format!("`{wanted}` stands in a group of which one is chosen already"),
-                )
-                .help("take one of them"),
-            ),
+            [(group, _)] if chosen[group] => {
+                problems.push(
+                    Problem::new(
+                        "chosen-twice",
+                        format!("`{wanted}` stands in a group of which one is chosen already"),
+                    )
+                    .help("take one of them"),
+                );
+            }
             [(group, option)] => {
                 choice[group] = option + 1;
                 chosen[group] = true;
@@ -229,13 +231,15 @@ fn choice(quote: &Quote, with: &[String], problems: &mut Problems) -> Option<Vec
                         .help(near.map_or_else(listed, |near| format!("did you mean `{near}`?"))),
                 );
             }
-            _ => problems.push(
-                Problem::new(
-                    "which-option",
-                    format!("more than one option begins with `{wanted}`"),
-                )
-                .help(listed()),
-            ),
+            _ => {
+                problems.push(
+                    Problem::new(
+                        "which-option",
+                        format!("more than one option begins with `{wanted}`"),
+                    )
+                    .help(listed()),
+                );
+            }
         }
     }
     for (group, chosen) in quote.choices.iter().zip(&chosen) {

@@ -88,7 +88,7 @@ impl<'a> Shelf<'a> {
         if let Some(known) = self.businesses.get(sha256) {
             return known.clone();
         }
-        let read = self.read(text, business::read);
+        let read = self.read(text, |node, problems| business::read(node, problems).ok());
         self.businesses.insert(sha256.to_owned(), read.clone());
         read
     }

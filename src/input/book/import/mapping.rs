@@ -6,8 +6,7 @@ use std::str::FromStr;
 use rust_decimal::Decimal;
 
 use crate::input::book::tables;
-use crate::input::{expect_unit, format_one};
-use crate::reading::{At, Entry, Fields, Node, Place, Problem, Problems};
+use crate::reading::{At, Entry, Fields, Node, Place, Problem, Problems, words};
 use crate::values::{Amount, Unit, Unreadable};
 
 /// How one supplier's list is read into one book.
@@ -44,26 +43,21 @@ pub struct Mapped {
 /// How much of our unit one of the list's is, by the list's word.
 pub type Units = BTreeMap<String, Amount>;
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Separator {
-    Comma,
-    Semicolon,
-    Tab,
-    Bar,
+words! {
+    /// What stands between two columns.
+    pub enum Separator(
+        "unknown-word",
+        "`{}` is not a separator this program knows by name",
+        one_of
+    ) {
+        Comma "comma";
+        Semicolon "semicolon";
+        Tab "tab";
+        Bar "bar";
+    }
 }
 
 impl Separator {
-    pub const ALL: [Self; 4] = [Self::Comma, Self::Semicolon, Self::Tab, Self::Bar];
-
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Comma => "comma",
-            Self::Semicolon => "semicolon",
-            Self::Tab => "tab",
-            Self::Bar => "bar",
-        }
-    }
-
     pub const fn byte(self) -> u8 {
         match self {
             Self::Comma => b',',
@@ -74,25 +68,10 @@ impl Separator {
     }
 }
 
-impl FromStr for Separator {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        Self::ALL
-            .into_iter()
-            .find(|one| one.name() == text)
-            .ok_or_else(|| {
-                Unreadable::new(
-                    "unknown-word",
-                    format!("`{text}` is not a separator this program knows by name"),
-                    format!("use one of {}", Self::ALL.map(Self::name).join(", ")),
-                )
-            })
-    }
-}
-
 /// `cu yd`, or `100 pieces`.
 struct OneIs(Amount);
+
+crate::reading::written::written! { OneIs = "word"; }
 
 impl FromStr for OneIs {
     type Err = Unreadable;
@@ -116,15 +95,19 @@ impl FromStr for OneIs {
 
 /// Reads a mapping; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<Mapping> {
-    let fields = node.fields(&tables::MAPPING, problems)?;
-    format_one(&fields, problems);
+    let fields = node.fields(&tables::MAPPING, problems).ok()?;
+    let _ = <crate::reading::FormatOne as crate::reading::FromKey>::from_key(
+        &fields, "format", problems,
+    );
     let columns = fields
         .required("columns", problems)
+        .ok()
         .and_then(|node| columns(node, problems));
-    let separator = fields.usual("separator", problems);
+    let separator = fields.need("separator", problems).ok();
     let units = units(&fields, problems);
     let items: Vec<Mapped> = fields
         .required("items", problems)
+        .ok()
         .map(|node| node.entries("`items`", problems))
         .unwrap_or_default()
         .into_iter()
@@ -140,14 +123,15 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Mapping> {
 }
 
 fn columns(node: &Node, problems: &mut Problems) -> Option<Columns> {
-    let fields = node.fields(&tables::COLUMNS, problems)?;
+    let fields = node.fields(&tables::COLUMNS, problems).ok()?;
     let mut named = |key| {
         fields
             .required(key, problems)
-            .and_then(|_| fields.text(key, problems))
+            .ok()
+            .and_then(|_| fields.read::<String>(key, problems))
     };
     let (article, price, unit) = (named("article"), named("price"), named("unit"));
-    let from = fields.text("from", problems);
+    let from = fields.read::<String>("from", problems);
     Some(Columns {
         article: article?,
         price: price?,
@@ -163,7 +147,7 @@ fn units(fields: &Fields<'_>, problems: &mut Problems) -> Units {
         .map(|node| node.entries("`units`", problems))
         .unwrap_or_default();
     let one = |entry: &Entry| {
-        let OneIs(amount) = entry.node.read(problems)?;
+        let OneIs(amount) = entry.node.read(problems).ok()?;
         Some((entry.key.clone(), amount))
     };
     entries.into_iter().filter_map(one).collect()
@@ -176,7 +160,10 @@ fn mapped(entry: &Entry, problems: &mut Problems) -> Option<Mapped> {
         place: entry.key_place,
     };
     if !entry.node.is_map() {
-        let name = entry.node.text(&format!("`{}`", entry.key), problems)?;
+        let name = entry
+            .node
+            .text(&format!("`{}`", entry.key), problems)
+            .ok()?;
         return Some(Mapped {
             article,
             item: At {
@@ -187,13 +174,15 @@ fn mapped(entry: &Entry, problems: &mut Problems) -> Option<Mapped> {
             units: Units::new(),
         });
     }
-    let fields = entry.node.fields(&tables::MAPPED, problems)?;
+    let fields = entry.node.fields(&tables::MAPPED, problems).ok()?;
     let item = fields
         .required("item", problems)
-        .and_then(|_| fields.text("item", problems));
+        .ok()
+        .and_then(|_| fields.read::<String>("item", problems));
     let per = fields
-        .usual("per", problems)
-        .and_then(|per| expect_unit(per, Unit::Plain, "per", problems));
+        .need("per", problems)
+        .ok()
+        .and_then(|per| crate::input::checks::in_unit(per, Unit::Plain, "per", problems).ok());
     let units = units(&fields, problems);
     let per = per?;
     if per.value.value.is_zero() {

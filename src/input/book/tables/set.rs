@@ -1,10 +1,11 @@
 //! The keys of boxes set in slabs, and of what answers about the site cost.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const BOX_STOCK: FieldTable = FieldTable {
     name: "a box",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -89,6 +90,7 @@ pub const BOX_STOCK: FieldTable = FieldTable {
 
 pub const SITE_RULE: FieldTable = FieldTable {
     name: "a rule of `site`",
+    includes: &[],
     fields: &[
         field("item", "name", "", "an item of this book", "masking film"),
         field(

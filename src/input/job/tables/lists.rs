@@ -1,10 +1,13 @@
 //! The keys of the lists: removals, extras, overrides, options.
 
-use crate::input::business::tables::{SLAB_VALUES, field};
+use crate::input::job::SlabValues;
 use crate::reading::FieldTable;
+use crate::reading::Group as _;
+use crate::reading::fields::field;
 
 pub const REMOVAL: FieldTable = FieldTable {
     name: "a removal",
+    includes: &[],
     fields: &[
         field(
             "size",
@@ -48,6 +51,7 @@ pub const REMOVAL: FieldTable = FieldTable {
 
 pub const LUMP: FieldTable = FieldTable {
     name: "a lump",
+    includes: &[],
     fields: &[
         field("cost", "amount", "", "what it costs you", "85.00"),
         field(
@@ -62,6 +66,7 @@ pub const LUMP: FieldTable = FieldTable {
 
 pub const SET: FieldTable = FieldTable {
     name: "a set quantity",
+    includes: &[],
     fields: &[
         field(
             "to",
@@ -82,6 +87,7 @@ pub const SET: FieldTable = FieldTable {
 
 pub const OPTION: FieldTable = FieldTable {
     name: "an option",
+    includes: &[],
     fields: &[
         field(
             "add",
@@ -115,13 +121,11 @@ pub const OPTION: FieldTable = FieldTable {
 };
 
 /// A slab in `change`; a kind says what each key means.
-pub const CHANGE: FieldTable = FieldTable {
-    name: "a changed slab",
-    fields: SLAB_VALUES,
-};
+pub const CHANGE: FieldTable = *SlabValues::TABLE;
 
 pub const CHOOSE_ONE: FieldTable = FieldTable {
     name: "a choose-one group",
+    includes: &[],
     fields: &[
         field(
             "choose one",

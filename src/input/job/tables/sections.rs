@@ -1,10 +1,11 @@
 //! The keys of a thickened edge and of a flight of steps.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const THICKENED: FieldTable = FieldTable {
     name: "`thickened`",
+    includes: &[],
     fields: &[
         field(
             "edges",
@@ -47,6 +48,7 @@ pub const THICKENED: FieldTable = FieldTable {
 
 pub const STEPS: FieldTable = FieldTable {
     name: "`steps`",
+    includes: &[],
     fields: &[
         field(
             "risers",

@@ -1,6 +1,6 @@
 //! The lists of a takeoff: extras, overrides, and how any list is read.
 
-use crate::input::book::{Class, class_named};
+use crate::input::book::Class;
 use crate::input::job::tables;
 use crate::input::job::takeoff::{ExtraWhat, Photo, SetTo};
 use crate::reading::{At, Entry, Fields, Node, Problems};
@@ -15,7 +15,7 @@ pub(super) fn list<T>(
     let Some(node) = fields.node(key) else {
         return Vec::new();
     };
-    let named = crate::input::named_items(node, &format!("`{key}`"), problems);
+    let named = node.named(&format!("`{key}`"), problems);
     named
         .into_iter()
         .filter_map(|(name, node)| read(name, node, problems))
@@ -24,31 +24,29 @@ pub(super) fn list<T>(
 
 pub(super) fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWhat> {
     if !node.is_map() {
-        return node.read::<Amount>(problems).map(|value| {
+        return node.read::<Amount>(problems).ok().map(|value| {
             ExtraWhat::Item(At {
                 value,
                 place: node.place,
             })
         });
     }
-    let fields = node.fields(&tables::LUMP, problems)?;
-    let cost = fields.need("cost", problems);
-    let class = fields.text("class", problems);
-    let class = class.map_or(Some(Class::Subcontract), |word| {
-        class_named(&word, problems)
-    });
+    let fields = node.fields(&tables::LUMP, problems).ok()?;
+    let cost = fields.need("cost", problems).ok();
+    let class: Option<At<Class>> = fields.need("class", problems).ok();
     Some(ExtraWhat::Lump {
         cost: cost?,
-        class: class?,
+        class: class?.value,
     })
 }
 
 pub(super) fn set(entry: &Entry, problems: &mut Problems) -> Option<SetTo> {
-    let fields = entry.node.fields(&tables::SET, problems)?;
-    let to = fields.need("to", problems);
+    let fields = entry.node.fields(&tables::SET, problems).ok()?;
+    let to = fields.need("to", problems).ok();
     let because = fields
         .required("because", problems)
-        .and_then(|_| fields.text("because", problems));
+        .ok()
+        .and_then(|_| fields.read::<String>("because", problems));
     Some(SetTo {
         name: At {
             value: entry.key.clone(),
@@ -64,10 +62,12 @@ pub(super) fn texts(node: &Node, problems: &mut Problems) -> Vec<At<String>> {
     items
         .into_iter()
         .filter_map(|item| {
-            item.text("a line of the list", problems).map(|text| At {
-                value: text.to_owned(),
-                place: item.place,
-            })
+            item.text("a line of the list", problems)
+                .ok()
+                .map(|text| At {
+                    value: text.to_owned(),
+                    place: item.place,
+                })
         })
         .collect()
 }
@@ -80,7 +80,7 @@ pub(super) fn photos(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Photo>
     let mut found = Vec::new();
     for item in node.items("`photos`", problems) {
         if !item.is_map() {
-            if let Some(text) = item.text("a photo", problems) {
+            if let Some(text) = item.text("a photo", problems).ok() {
                 found.push(Photo {
                     file: At {
                         value: text.to_owned(),
@@ -92,7 +92,7 @@ pub(super) fn photos(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Photo>
             continue;
         }
         for entry in item.entries("a photo", problems) {
-            if let Some(caption) = entry.node.text("what stands below a photo", problems) {
+            if let Some(caption) = entry.node.text("what stands below a photo", problems).ok() {
                 found.push(Photo {
                     file: At {
                         value: entry.key.clone(),

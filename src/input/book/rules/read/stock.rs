@@ -1,30 +1,22 @@
 //! Reads what is bought: mixes, bases, steel, fiber, disposal.
 
-use rust_decimal_macros::dec;
-
-use super::words::{at_least, item, per_yard, word, yards};
-use crate::input::book::rules::{
-    BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix,
-};
+use super::words::{at_least, item, per_yard, yards};
+use crate::input::book::rules::{BarStock, BaseStock, Dumping, FiberStock, MeshStock, Mix};
 use crate::input::book::tables;
 use crate::input::phrases::LapPhrase;
 use crate::reading::{At, Node, Problems};
-use crate::values::{Amount, Length, Unit};
+use crate::values::{Length, Unit};
 
 pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
-    let fields = node.fields(&tables::MIX, problems)?;
+    let fields = node.fields(&tables::MIX, problems).ok()?;
     let item = item(&fields, problems);
     let strength = fields
         .need("strength", problems)
-        .and_then(|at| crate::input::expect_unit(at, Unit::Psi, "strength", problems));
-    let air = fields.usual("air", problems);
-    let aggregate = fields.usual("aggregate", problems);
-    let cement = word(
-        &fields,
-        "cement",
-        &["blended", "ordinary", "early"],
-        problems,
-    );
+        .ok()
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Psi, "strength", problems).ok());
+    let air = fields.need("air", problems).ok();
+    let aggregate = fields.need("aggregate", problems).ok();
+    let cement = fields.need("cement", problems).ok();
     let cement_content = super::words::per_yard(fields.read("cement content", problems), problems)
         .and_then(|at| super::words::pounds(at, "cement content", problems));
     Some(Mix {
@@ -38,9 +30,9 @@ pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
 }
 
 pub(super) fn base(node: &Node, problems: &mut Problems) -> Option<BaseStock> {
-    let fields = node.fields(&tables::BASE, problems)?;
+    let fields = node.fields(&tables::BASE, problems).ok()?;
     let item = item(&fields, problems);
-    let delivered = per_yard(fields.need("delivered", problems), problems);
+    let delivered = per_yard(fields.need("delivered", problems).ok(), problems);
     Some(BaseStock {
         item: item?,
         delivered: delivered?,
@@ -48,11 +40,11 @@ pub(super) fn base(node: &Node, problems: &mut Problems) -> Option<BaseStock> {
 }
 
 pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
-    let fields = node.fields(&tables::BARS, problems)?;
+    let fields = node.fields(&tables::BARS, problems).ok()?;
     let item = item(&fields, problems);
-    let stock: Option<At<Length>> = fields.usual("stock", problems);
-    let lap: Option<At<LapPhrase>> = fields.usual("lap", problems);
-    let grade = word(&fields, "grade", &["60", "40"], problems);
+    let stock: Option<At<Length>> = fields.need("stock", problems).ok();
+    let lap: Option<At<LapPhrase>> = fields.need("lap", problems).ok();
+    let grade = fields.need("grade", problems).ok();
     let (least, why) = match lap.as_ref().map(|lap| lap.value) {
         Some(LapPhrase::ClassB) => (
             10,
@@ -65,30 +57,22 @@ pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
         item: item?,
         stock: stock?,
         lap: lap?,
-        grade: grade.map(|grade| At {
-            value: Amount::new(
-                if grade.value == "40" {
-                    dec!(40)
-                } else {
-                    dec!(60)
-                },
-                Unit::Plain,
-            ),
-            place: grade.place,
-        })?,
+        grade: grade?,
     })
 }
 
 pub(super) fn mesh(node: &Node, problems: &mut Problems) -> Option<MeshStock> {
-    let fields = node.fields(&tables::MESH, problems)?;
+    let fields = node.fields(&tables::MESH, problems).ok()?;
     let item = item(&fields, problems);
-    let lap: Option<At<Length>> = fields.usual("lap", problems);
+    let lap: Option<At<Length>> = fields.need("lap", problems).ok();
     let least = lap.as_ref().map_or(Length::ZERO, |lap| lap.value * 2);
     let width = fields
-        .usual("width", problems)
+        .need("width", problems)
+        .ok()
         .and_then(|at| at_least(at, least, "a sheet is wider than two laps", problems));
     let length = fields
-        .usual("length", problems)
+        .need("length", problems)
+        .ok()
         .and_then(|at| at_least(at, least, "a sheet is longer than two laps", problems));
     Some(MeshStock {
         item: item?,
@@ -99,33 +83,30 @@ pub(super) fn mesh(node: &Node, problems: &mut Problems) -> Option<MeshStock> {
 }
 
 pub(super) fn fiber(node: &Node, problems: &mut Problems) -> Option<FiberStock> {
-    let fields = node.fields(&tables::FIBER, problems)?;
+    let fields = node.fields(&tables::FIBER, problems).ok()?;
     let item = item(&fields, problems);
-    let by = word(&fields, "by", &["plant", "us"], problems);
-    let dose = per_yard(fields.usual("dose", problems), problems);
+    let by: Option<At<_>> = fields.need("by", problems).ok();
+    let dose = per_yard(fields.need("dose", problems).ok(), problems);
     let bag = fields
-        .usual("bag", problems)
-        .and_then(|at| crate::input::expect_unit(at, Unit::Pound, "bag", problems));
-    let by = if by?.value == "us" {
-        FiberBy::Us
-    } else {
-        FiberBy::Plant
-    };
+        .need("bag", problems)
+        .ok()
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Pound, "bag", problems).ok());
     Some(FiberStock {
         item: item?,
-        by,
+        by: by?.value,
         dose: dose?,
         bag: bag.filter(|bag| !bag.value.value.is_zero())?,
     })
 }
 
 pub(super) fn disposal(node: &Node, problems: &mut Problems) -> Option<Dumping> {
-    let fields = node.fields(&tables::DISPOSAL, problems)?;
+    let fields = node.fields(&tables::DISPOSAL, problems).ok()?;
     let item = item(&fields, problems);
     let loose = fields
-        .usual("loose", problems)
-        .and_then(|at| crate::input::expect_unit(at, Unit::Plain, "loose", problems));
-    let weight = per_yard(fields.usual("weight", problems), problems);
+        .need("loose", problems)
+        .ok()
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Plain, "loose", problems).ok());
+    let weight = per_yard(fields.need("weight", problems).ok(), problems);
     let load = yards(&fields, "load", problems);
     Some(Dumping {
         item: item?,
