@@ -100,10 +100,7 @@ fn laid(
     problems: &mut Problems,
 ) -> Option<Changed> {
     let [change, home, book] = texts.map(|id| yaml::read(id, sources, problems));
-    let customer = Customer {
-        name: quote.customer.clone(),
-        address: quote.address.clone(),
-    };
+    let customer = Customer::new(quote.customer.clone(), quote.address.clone());
     let change = change.and_then(|node| change::read(&customer, &node, problems));
     let business = home.and_then(|node| business::read(&node, problems).ok());
     let book = book.and_then(|node| book::read(&node, problems));
@@ -255,7 +252,7 @@ impl Part {
         };
         let price = self.offer.quoted().totals().price;
         ChangeLine {
-            says: self.takeoff.title.clone().unwrap_or_else(named),
+            says: self.takeoff.head.title.clone().unwrap_or_else(named),
             price: Cents(self.signed(price)),
             work: self.work.clone(),
         }

@@ -67,7 +67,7 @@ pub fn lay_out_each(
     let takeoff_text = files::read(file, sources, problems);
     let written = takeoff_text
         .and_then(|id| yaml::read(id, sources, problems))
-        .and_then(|node| job::read(&node, problems));
+        .and_then(|node| job::read(&node, problems).ok());
     if !files::exists(file) {
         return None;
     }
@@ -108,7 +108,7 @@ pub fn lay_out_each(
         own_file(&folder, &logo.value, logo.place, "logo", problems);
     }
     let written = written?;
-    for photo in &written.photos {
+    for photo in &written.head.photos {
         own_file(
             &folder,
             &photo.file.value,
@@ -130,7 +130,7 @@ pub fn lay_out_each(
         let looked_up = job::looked_up(written.clone(), &name, &book, &business, &mut of_book);
         if let (true, LookedUp::Mended(takeoff)) = (all_read, &looked_up) {
             // What could not even be read may be what a `set` speaks of.
-            let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
+            let quoted = on.or(takeoff.head.quoted).unwrap_or_else(files::today);
             let pours = pours(takeoff, quoted, &business);
             check_sets(takeoff, &book, &business, &pours, &mut of_book);
         }
@@ -163,7 +163,7 @@ pub fn lay_out_again(
         .file_stem()
         .map(|stem| stem.to_string_lossy().into_owned())
         .unwrap_or_default();
-    let written = job::read(&job?, problems)?;
+    let written = job::read(&job?, problems).ok()?;
     let business = business::read(&home?, problems).ok()?;
     let book = book::read(&book?, problems)?;
     let takeoff = job::resolve(written, &name, &book, &business, problems)?;
@@ -178,7 +178,7 @@ fn desk(
     business: Business,
     book: PriceBook,
 ) -> Desk {
-    let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
+    let quoted = on.or(takeoff.head.quoted).unwrap_or_else(files::today);
     let pours = pours(&takeoff, quoted, &business);
     let days = pours
         .into_iter()
@@ -251,7 +251,7 @@ pub(super) fn pours(takeoff: &Takeoff, quoted: Day, business: &Business) -> Vec<
 /// The photos that the customer sees, upright and in a size for paper.
 pub fn photos(desk: &Desk, problems: &mut Problems) -> Vec<Shown> {
     let mut shown = Vec::new();
-    for photo in &desk.takeoff.photos {
+    for photo in &desk.takeoff.head.photos {
         let Some(caption) = &photo.caption else {
             continue;
         };

@@ -28,7 +28,11 @@ pub fn quote(
     let groups = takeoff.options.iter().map(|group| ChoiceGroup {
         question: group.question.clone(),
         must_choose: group.must_choose,
-        options: group.options.iter().map(|one| one.title.clone()).collect(),
+        options: group
+            .options
+            .iter()
+            .map(|one| one.name.value.clone())
+            .collect(),
     });
     Quote {
         revision,
@@ -58,7 +62,9 @@ pub fn combinations(desk: &Desk, offer: &Offer) -> Vec<Combination> {
     let taken = |choice: &crate::input::job::Choice| {
         let picks = choice.0.iter().zip(desk.takeoff.options.iter());
         picks
-            .filter_map(|(&pick, group)| Some(group.options[pick.checked_sub(1)?].title.clone()))
+            .filter_map(|(&pick, group)| {
+                Some(group.options[pick.checked_sub(1)?].name.value.clone())
+            })
             .collect()
     };
     let by_choice = offer.by_choice.iter();

@@ -2,8 +2,8 @@
 
 use super::desk::{self, Desk};
 use crate::costing::Offer;
+use crate::documents::document;
 use crate::documents::offering::{self, Offering, Shown};
-use crate::documents::quote_document;
 use crate::documents::views::quote::QuoteView;
 use crate::office::record::Replaces;
 use crate::press::layout::style::Look;
@@ -54,7 +54,7 @@ pub fn quote_with(
     };
     let figures = offering::figures(of, Look::default().accent);
     let view = offering::view(of);
-    match quote_document(&view, &figures) {
+    match document(&view, &figures) {
         Ok(document) => Some(Made {
             view,
             pdf: pdf::write(&document),

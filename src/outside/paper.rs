@@ -1,9 +1,10 @@
 //! From the records of a job to the bytes of an invoice, a credit, a receipt or a change order.
 
+use std::collections::BTreeMap;
+
 use crate::documents::billing::{self, Billing};
-use crate::documents::change::{self, change_document};
 use crate::documents::views::bill::BillView;
-use crate::documents::{DocumentError, bill_document};
+use crate::documents::{DocumentError, change, document};
 use crate::office::record::{Change, Credit, Invoice, Payment};
 use crate::press::layout::style::Look;
 use crate::press::page::Document;
@@ -14,7 +15,7 @@ use crate::reading::{Problem, Problems};
 pub fn invoice(of: Billing<'_>, invoice: &Invoice, problems: &mut Problems) -> Option<Vec<u8>> {
     let view = billing::invoice(of, invoice)?;
     let figures = billing::figures(of, invoice, Look::default().accent);
-    written(bill_document(&view, &figures), problems)
+    written(document(&view, &figures), problems)
 }
 
 /// The credit as a PDF.
@@ -25,7 +26,7 @@ pub fn credit(of: Billing<'_>, credit: &Credit, problems: &mut Problems) -> Opti
 /// The change order as a PDF.
 pub fn change(of: Billing<'_>, change: &Change, problems: &mut Problems) -> Option<Vec<u8>> {
     let view = change::change(of, change)?;
-    written(change_document(&view), problems)
+    written(document(&view, &BTreeMap::new()), problems)
 }
 
 /// The receipt for a payment as a PDF.
@@ -40,8 +41,7 @@ pub fn refund(of: Billing<'_>, refund: &Payment, problems: &mut Problems) -> Opt
 
 /// A page without a figure.
 fn plain(view: &BillView, problems: &mut Problems) -> Option<Vec<u8>> {
-    let none = std::collections::BTreeMap::new();
-    written(bill_document(view, &none), problems)
+    written(document(view, &BTreeMap::new()), problems)
 }
 
 fn written(document: Result<Document, DocumentError>, problems: &mut Problems) -> Option<Vec<u8>> {

@@ -203,7 +203,7 @@ fn takeoff_of(name: &str, text: String) -> Result<JobWritten, String> {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
     let id = sources.add(name, text);
     let node = yaml::read(id, &sources, &mut problems);
-    let written = node.and_then(|node| job::read(&node, &mut problems));
+    let written = node.and_then(|node| job::read(&node, &mut problems).ok());
     match written {
         Some(written) if problems.is_empty() => Ok(written),
         _ => Err(first(&problems)),

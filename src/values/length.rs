@@ -7,7 +7,7 @@ use std::str::FromStr;
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
-use super::{Area, Unreadable};
+use super::{Area, Unreadable, number};
 
 /// A length: whole nanometres, so 1/64 in (396,875) and 1 mm are both exact.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -155,21 +155,19 @@ impl FromStr for Length {
         };
         let mut total = Decimal::ZERO;
         let mut pending: Option<Decimal> = None;
-        let mut parts = 0;
+        let mut units = Vec::new();
         for token in tokens(text) {
             match token {
                 Token::Number(n) => {
-                    let value = super::number(n).ok_or_else(|| {
-                        refuse(format!(
-                            "cannot read `{n}` as a number in the length `{text}`"
-                        ))
+                    let meant = || number::slip(n, |meant| text.trim().replacen(n, meant, 1));
+                    let value = number::single(n).ok_or_else(|| {
+                        let why = format!("cannot read `{n}` as a number in the length `{text}`");
+                        refuse(why).or_help(meant())
                     })?;
                     // `5 1/2`: a whole number followed by a fraction is one number.
                     pending = match pending {
                         None => Some(value),
-                        Some(whole)
-                            if n.contains(['/', '¼', '½', '¾']) && whole.fract().is_zero() =>
-                        {
+                        Some(whole) if number::is_fraction(n) && whole.fract().is_zero() => {
                             Some(whole + value)
                         }
                         Some(_) => {
@@ -185,12 +183,15 @@ impl FromStr for Length {
                     let value = pending
                         .take()
                         .ok_or_else(|| refuse(format!("no number before `{word}` in `{text}`")))?;
+                    if units.contains(&unit) {
+                        return Err(refuse(format!("`{text}` says `{word}` twice")));
+                    }
                     total += value * unit;
-                    parts += 1;
+                    units.push(unit);
                 }
             }
         }
-        match (pending, parts) {
+        match (pending, units.len()) {
             (Some(_), 0) => {
                 let number = text.trim();
                 return Err(Unreadable::new(
@@ -309,6 +310,7 @@ mod tests {
         case("-4 in", "bad-length");
         case("1001 ft", "length-too-long");
         case("12 ft 6", "bad-length");
+        case("12 ft 14 ft", "bad-length");
     }
 
     #[test]

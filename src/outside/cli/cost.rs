@@ -6,8 +6,8 @@ use std::process::ExitCode;
 use super::paper::print;
 use super::{Chosen, Format, say, with_sheets};
 use crate::advice::advice;
-use crate::documents::cost_document;
 use crate::documents::cost_sheet::cost_sheet;
+use crate::documents::document;
 use crate::documents::views::office::{self, Sheet, books};
 use crate::outside::exports;
 use crate::press::layout::style::Look;
@@ -102,7 +102,7 @@ fn paper(arguments: &Arguments, sheets: &[Sheet<'_>], problems: &mut Problems) -
     let found = advice(sheet.takeoff, sheet.pricing(), sheet.offer, sheet.quoted);
     let (view, figures) = cost_sheet(sheet, &found, Look::default().accent);
     let printed = print(
-        cost_document(&view, &figures),
+        document(&view, &figures),
         &arguments.file,
         arguments.output.as_ref(),
         "cost.pdf",
