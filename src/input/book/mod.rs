@@ -21,16 +21,16 @@ mod surfaces;
 mod uses;
 
 pub use boxes::{BoxStock, StandsFor};
-pub use charges::{Charges, Returned, Winter};
-pub use dowels::{Adhesive, Bond, DowelStock};
+pub use charges::{Returned, Winter};
+pub use dowels::DowelStock;
 pub use hire::{BuggyHire, Hose, PumpHire};
-pub use item::{Basis, Class, Dated, Item, ItemKey, Selling, Wage};
-pub use rates::{FIXED, Rates, rates_help};
+pub use item::{Basis, Class, Dated, Item, ItemKey, Selling};
+pub use rates::rates_help;
 pub use roles::Role;
 pub use rules::Rules;
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};
-pub use stock::{BarStock, BaseStock, Cement, Dumping, FiberBy, FiberStock, Grade, MeshStock, Mix};
+pub use stock::{BarStock, BaseStock, Cement, Dumping, FiberBy, FiberStock, MeshStock, Mix};
 pub use supply::{Filling, ShortCharge, ShortCount, ShortLoad, Supply};
 pub use surfaces::{Color, Curing, Finish, Sealer, SurfaceItem};
 

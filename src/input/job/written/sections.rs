@@ -1,14 +1,13 @@
 //! Reads thickened edges and steps: a group of keys, or all in one line.
 
-use crate::geometry::Compass;
 use super::section_keys as tables;
-use crate::input::phrases::{
-    EdgeSort, EdgesPhrase, Risers, StepsWritten, Thickened, positive,
-};
+use crate::geometry::Compass;
+use crate::input::phrases::{EdgeSort, EdgesPhrase, Risers, StepsWritten, Thickened, positive};
 use crate::reading::{At, Fields, Node, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
 
 /// `Some` of nothing is an explicit `none`.
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub fn thickened(
     slab: &Fields<'_>,
     key: &'static str,
