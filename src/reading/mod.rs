@@ -21,7 +21,8 @@ pub mod written;
 pub mod yaml;
 
 pub use fields::{Field, FieldTable, Fields, IfLeftOut};
-pub use keys::{FormatOne, FromKey, FromLine, Group, Keyed, Named, Unread, WithAnother};
+pub use keys::{FormatOne, FromKey, FromLine, Group, Keyed, Unread, WithAnother};
+pub use named::Named;
 pub use place::{At, FileId, Place, Sources};
 pub use problem::{Problem, Problems, Read, Reported};
 pub use tree::{Entry, Node, Value};
