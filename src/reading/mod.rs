@@ -10,6 +10,7 @@ pub mod fields;
 #[cfg(feature = "inside")]
 pub mod guide;
 pub mod keys;
+mod named;
 pub mod place;
 pub mod problem;
 pub mod suggest;
