@@ -103,7 +103,7 @@ fn laid(
     let customer = Customer::new(quote.customer.clone(), quote.address.clone());
     let change = change.and_then(|node| change::read(&customer, &node, problems));
     let business = home.and_then(|node| business::read(&node, problems).ok());
-    let book = book.and_then(|node| book::read(&node, problems));
+    let book = book.and_then(|node| book::read(&node, problems).ok());
     let (change, business, book) = (change?, business?, book?);
     let ChangeWritten {
         title,

@@ -165,7 +165,7 @@ pub fn lay_out_again(
         .unwrap_or_default();
     let written = job::read(&job?, problems).ok()?;
     let business = business::read(&home?, problems).ok()?;
-    let book = book::read(&book?, problems)?;
+    let book = book::read(&book?, problems).ok()?;
     let takeoff = job::resolve(written, &name, &book, &business, problems)?;
     Some(desk(ids, Some(on), takeoff, business, book))
 }
@@ -205,7 +205,7 @@ fn read_book(
     if files::exists(path) {
         return files::read(&tidy(path), sources, problems)
             .and_then(|id| yaml::read(id, sources, problems))
-            .and_then(|node| book::read(&node, problems));
+            .and_then(|node| book::read(&node, problems).ok());
     }
     let problem = Problem::new(
         "no-such-book",

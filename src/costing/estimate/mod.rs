@@ -53,6 +53,8 @@ fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Q
         &policy.contingency.clone().map(|of| of.percent),
     );
     let name = "contingency";
+    let percent = policy.contingency.clone().map(|of| of.percent);
+    let percent = Quantity::percent(name, &percent);
     match policy.contingency.value.on {
         ContingencyBase::Direct => {
             Quantity::money("percent of direct cost", name, of(direct) * &percent)

@@ -162,6 +162,6 @@ fn read(
     let before = problems.len();
     let id = files::read(path, sources, problems)?;
     let node = yaml::read(id, sources, problems)?;
-    let book = book::read(&node, problems)?;
+    let book = book::read(&node, problems).ok()?;
     (problems.len() == before).then_some((id, node, book))
 }

@@ -249,9 +249,9 @@ fn printed(
 /// What is supposed, by the names of the book.
 fn supposed(what_ifs: &[WhatIf], book: &PriceBook) -> Vec<(String, Supposed)> {
     let named = |what_if: &WhatIf| {
-        let item = book.items.get(&what_if.item);
-        let name = item.map_or(&what_if.item, |item| &item.is);
-        (name.clone(), what_if.to)
+        let key = what_if.item.as_str();
+        let name = book.items.get(key).map_or(key, |item| item.called(key));
+        (name.to_owned(), what_if.to)
     };
     what_ifs.iter().map(named).collect()
 }
@@ -282,7 +282,7 @@ fn books(home: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<
 fn read(path: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<Other> {
     let id = files::read(path, sources, problems)?;
     let node = yaml::read(id, sources, problems)?;
-    let book = book::read(&node, problems)?;
+    let book = book::read(&node, problems).ok()?;
     Some(Other {
         file: id,
         node,

@@ -71,7 +71,7 @@ impl<'a> Shelf<'a> {
         }
         let read = self.read(text, |node, problems| {
             Some(Old {
-                book: book::read(node, problems)?,
+                book: book::read(node, problems).ok()?,
                 sells_alike: sells_alike(node, &self.other.node),
             })
         });

@@ -74,7 +74,7 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
         let sealed: Vec<_> = of_pour
             .filter_map(|slab| {
                 let name = &slab.seal.as_ref()?.value;
-                Some((name, surfaces.sealers.get(name)?))
+                Some((name, rules.sealers.get(name)?))
             })
             .collect();
         let mut days: Vec<Days> = sealed.iter().map(|(_, one)| one.after.value).collect();

@@ -36,7 +36,7 @@ pub(super) fn import(
     let book = read(&arguments.book, sources, problems);
     let mapping = files::read(&arguments.map, sources, problems)
         .and_then(|id| yaml::read(id, sources, problems))
-        .and_then(|node| import::mapping(&node, problems));
+        .and_then(|node| import::mapping(&node, problems).ok());
     let file = files::read(&arguments.file, sources, problems);
     let ((id, node, book), mapping, file) = (book?, mapping?, file?);
     let rows = import::list(file, sources.text(file), &mapping, problems)?;
