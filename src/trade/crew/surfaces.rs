@@ -29,7 +29,7 @@ pub(super) fn finishing<'a>(work: &Work<'a>, rules: &'a Rules) -> impl Iterator<
             .map(|face| (Section::Slab(face.slab), face.area.clone()))
             .collect();
         let task = Task::rated(format!("finish {finish}"), Stage::Place, parts);
-        let known = rules.surfaces.finishes.get(finish);
+        let known = rules.finishes.get(finish);
         match known.and_then(|known| known.hours.clone()) {
             Some(hours) => task.at(hours),
             None => task,
@@ -39,7 +39,7 @@ pub(super) fn finishing<'a>(work: &Work<'a>, rules: &'a Rules) -> impl Iterator<
 
 /// Each sealer, with the slabs it is put on.
 pub(super) fn sealing<'a>(work: &'a Work<'_>, rules: &'a Rules) -> impl Iterator<Item = Task> + 'a {
-    let sealers = rules.surfaces.sealers.iter();
+    let sealers = rules.sealers.iter();
     sealers.filter_map(|(name, sealer)| {
         let parts = work.of_each(|slab, measured| {
             let is_sealed = slab.seal.as_ref().is_some_and(|seal| seal.value == *name);
@@ -54,14 +54,14 @@ pub(super) fn sealing<'a>(work: &'a Work<'_>, rules: &'a Rules) -> impl Iterator
 ///
 /// After each pour one visit serves all finishes, and one all sealers that are due on the same day.
 pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
-    let surfaces = &list.by.rules.surfaces;
+    let rules = list.by.rules;
     let faces = faces(work.takeoff, work.slabs);
     let mut visits: Vec<Quantity> = Vec::new();
     for pour in 0..work.takeoff.placements.len() {
         let is_here = |slab: usize| work.takeoff.slabs[slab].placement == pour;
         let of_pour = faces.iter().filter(|face| is_here(face.slab));
         let finishes = of_pour.filter_map(|face| {
-            let finish = surfaces.finishes.get(face.finish)?;
+            let finish = rules.finishes.get(face.finish)?;
             Some(trips(face.finish, &finish.trips))
         });
         visits.extend(visit(

@@ -85,7 +85,7 @@ fn one(
         Unit::Piece,
         holes,
     );
-    let adhesive = stock.adhesive.as_ref().map(|_| {
+    let adhesive = stock.bond.0.as_ref().map(|_| {
         tally.by(
             "holes × adhesive a hole",
             &format!("adhesive for {}", pin.name()),

@@ -61,7 +61,7 @@ pub(super) fn list(
     let mut put_on = Purchase::of("finishes", "what the finishes of all slabs take");
     let faces = faces(takeoff, slabs);
     for (i, face) in faces.iter().enumerate() {
-        let finish = list.by.rules.surfaces.finishes.get(face.finish);
+        let finish = list.by.rules.finishes.get(face.finish);
         for one in finish.iter().flat_map(|finish| &finish.items) {
             if let Dose::Pour(much) = one.dose.value {
                 by_pour(one, much, i, &faces, takeoff, list, &mut put_on);
@@ -167,10 +167,10 @@ fn colors(orders: &[ConcreteOrder], list: &mut List<'_>) {
     for order in orders {
         let rules = list.by.rules;
         let color = order.color.as_ref();
-        let Some(color) = color.and_then(|color| rules.surfaces.colors.get(&color.value)) else {
+        let Some(color) = color.and_then(|color| rules.colors.get(&color.value)) else {
             continue;
         };
-        let (item, dose) = (&color.what.item, &color.what.dose);
+        let (item, dose) = (&color.item, &color.dose);
         let (rule, term) = match dose.value {
             Dose::Yard(ratio) => {
                 let ratio = dose.clone().map(|_| ratio);
@@ -210,7 +210,7 @@ fn sealers(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     let mut sealed = Purchase::of("sealing", "what all sealed slabs take");
     for (i, (slab, measured)) in takeoff.slabs.iter().zip(slabs).enumerate() {
         let seal = slab.seal.as_ref();
-        let sealers = &list.by.rules.surfaces.sealers;
+        let sealers = &list.by.rules.sealers;
         let Some(sealer) = seal.and_then(|seal| sealers.get(&seal.value)) else {
             continue;
         };

@@ -66,7 +66,7 @@ fn hired(
     };
     let rule = "the time on the job, as the pump is hired, and no less than its least";
     hire_for(&hire.item, "hours", rule, time);
-    for (purpose, item) in &hire.once {
+    for (purpose, item) in hire.once() {
         let unit = selling.get(&item.value).map_or(Unit::Trip, |one| one.unit);
         let name = format!("pump {purpose}, pour {pour}");
         let once = Quantity::by("once a pour", name, unit, number(1));
