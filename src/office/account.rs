@@ -1,7 +1,7 @@
 //! The state of a job, replayed from its records: what is promised, billed, paid, owed.
 
 use super::record::{
-    Accepted, Bills, Change, Credit, Figures, Invoice, Payment, Quote, Record, What,
+    Accepted, Bills, Change, Credit, Figures, Happened, Invoice, Payment, Quote, Record,
 };
 use crate::values::{Day, Money};
 
@@ -129,7 +129,7 @@ impl<'a> Account<'a> {
         let day = record.day.0;
         self.places = record.place;
         match &record.what {
-            What::Quote(quote) => {
+            Happened::Quote(quote) => {
                 self.quotes.push((day, quote));
                 self.answer = Answer::None;
                 // A revision after a cancelled contract does not take up its changes.
@@ -137,8 +137,8 @@ impl<'a> Account<'a> {
                     one.answer = ChangeAnswer::Declined;
                 }
             }
-            What::Accepted(accepted) => self.answer = Answer::Accepted { day, accepted },
-            What::Cancelled { refund_by, .. } => {
+            Happened::Accepted(accepted) => self.answer = Answer::Accepted { day, accepted },
+            Happened::Cancelled { refund_by, .. } => {
                 if let Answer::Accepted { accepted, .. } = self.answer {
                     self.answer = Answer::Cancelled {
                         accepted,
@@ -146,27 +146,27 @@ impl<'a> Account<'a> {
                     };
                 }
             }
-            What::Declined {
+            Happened::Declined {
                 change: Some(change),
                 ..
             } => self.answer_change(*change, ChangeAnswer::Declined),
-            What::Declined { because, .. } => self.answer = Answer::Declined { because },
-            What::Withdrawn { because } => self.answer = Answer::Withdrawn { because },
-            What::Postponed { because, until } => {
+            Happened::Declined { because, .. } => self.answer = Answer::Declined { because },
+            Happened::Withdrawn { because } => self.answer = Answer::Withdrawn { because },
+            Happened::Postponed { because, until } => {
                 self.answer = Answer::Postponed {
                     because,
                     until: until.map(|day| day.0),
                 };
             }
-            What::Change(change) => self.changes.push(ChangeState {
+            Happened::Change(change) => self.changes.push(ChangeState {
                 day,
                 change,
                 answer: ChangeAnswer::None,
             }),
-            What::ChangeAccepted { change, .. } => {
+            Happened::ChangeAccepted { change, .. } => {
                 self.answer_change(*change, ChangeAnswer::Accepted(record.place));
             }
-            What::Invoice(invoice) => self.invoices.push(Billed {
+            Happened::Invoice(invoice) => self.invoices.push(Billed {
                 place: record.place,
                 day,
                 invoice,
@@ -174,22 +174,22 @@ impl<'a> Account<'a> {
                 credits: Vec::new(),
                 paid: Money::ZERO,
             }),
-            What::Voided { invoice, .. } => {
+            Happened::Voided { invoice, .. } => {
                 if let Some(billed) = self.invoice_mut(*invoice) {
                     billed.voided = true;
                 }
             }
-            What::Credit(credit) => {
+            Happened::Credit(credit) => {
                 if let Some(billed) = self.invoice_mut(credit.invoice) {
                     billed.credits.push(credit);
                 }
             }
-            What::Paid(payment) => self.payments.push(Received {
+            Happened::Paid(payment) => self.payments.push(Received {
                 day,
                 payment,
                 returned: false,
             }),
-            What::Returned { payment, .. } => {
+            Happened::Returned { payment, .. } => {
                 let found = self
                     .payments
                     .iter_mut()
@@ -198,7 +198,7 @@ impl<'a> Account<'a> {
                     found.returned = true;
                 }
             }
-            What::Refunded(payment) => self.refunds.push((day, payment)),
+            Happened::Refunded(payment) => self.refunds.push((day, payment)),
         }
     }
 

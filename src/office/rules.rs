@@ -1,7 +1,7 @@
 //! What may happen next to a job, and what to do instead where it may not.
 
 use super::account::{Account, Answer, ChangeAnswer};
-use super::record::{Bills, Credit, Payment, What};
+use super::record::{Bills, Credit, Happened, Payment};
 use crate::values::{Day, Money};
 
 /// Why something cannot be recorded.
@@ -28,12 +28,12 @@ pub fn may(
     account: &Account<'_>,
     number: &str,
     day: Day,
-    what: &What,
+    what: &Happened,
     late: bool,
 ) -> Result<(), Refusal> {
     match what {
-        What::Quote(_) => unanswered(account, number, "a revision"),
-        What::Accepted(_) => {
+        Happened::Quote(_) => unanswered(account, number, "a revision"),
+        Happened::Accepted(_) => {
             unanswered(account, number, "a yes")?;
             let good_until = account.quote().map(|(_, quote)| quote.good_until.0);
             match good_until {
@@ -45,21 +45,21 @@ pub fn may(
                 _ => Ok(()),
             }
         }
-        What::Declined {
+        Happened::Declined {
             change: Some(change),
             ..
         } => {
             in_force(account, number)?;
             waiting(account, number, *change)
         }
-        What::Declined { .. } | What::Withdrawn { .. } | What::Postponed { .. } => {
+        Happened::Declined { .. } | Happened::Withdrawn { .. } | Happened::Postponed { .. } => {
             unanswered(account, number, "this")
         }
-        What::Cancelled { .. }
-        | What::Change(_)
-        | What::Invoice(_)
-        | What::ChangeAccepted { .. } => signed(account, number, what),
-        What::Voided { invoice, .. } => {
+        Happened::Cancelled { .. }
+        | Happened::Change(_)
+        | Happened::Invoice(_)
+        | Happened::ChangeAccepted { .. } => signed(account, number, what),
+        Happened::Voided { invoice, .. } => {
             let billed = billed(account, number, *invoice)?;
             if billed.credits.is_empty() && billed.paid <= Money::ZERO {
                 Ok(())
@@ -73,9 +73,9 @@ pub fn may(
                 ))
             }
         }
-        What::Credit(credit) => credited(account, number, credit),
-        What::Paid(payment) => paid(account, number, payment),
-        What::Returned { payment, .. } => {
+        Happened::Credit(credit) => credited(account, number, credit),
+        Happened::Paid(payment) => paid(account, number, payment),
+        Happened::Returned { payment, .. } => {
             let found = account
                 .payments
                 .iter()
@@ -94,7 +94,7 @@ pub fn may(
                 )),
             }
         }
-        What::Refunded(payment) => {
+        Happened::Refunded(payment) => {
             let credit = -account.owed();
             if payment.amount.0 <= credit {
                 Ok(())
@@ -185,10 +185,10 @@ fn waiting(account: &Account<'_>, number: &str, change: u32) -> Result<(), Refus
 }
 
 /// What only a job under contract can have.
-fn signed(account: &Account<'_>, number: &str, what: &What) -> Result<(), Refusal> {
+fn signed(account: &Account<'_>, number: &str, what: &Happened) -> Result<(), Refusal> {
     in_force(account, number)?;
     match what {
-        What::Invoice(invoice) => {
+        Happened::Invoice(invoice) => {
             let mut kept = account.invoices.iter().filter(|one| !one.voided);
             // What is left after a final invoice, such as a late change, is a final invoice too.
             let again = kept.find(|one| match invoice.bills {
@@ -214,7 +214,7 @@ fn signed(account: &Account<'_>, number: &str, what: &What) -> Result<(), Refusa
                 )),
             }
         }
-        What::ChangeAccepted { change, .. } => waiting(account, number, *change),
+        Happened::ChangeAccepted { change, .. } => waiting(account, number, *change),
         _ => Ok(()),
     }
 }

@@ -269,7 +269,7 @@ impl Part {
             is_deducted: self.way == Way::Deducted,
             cost: Cents(priced.totals().cost),
             price: Cents(priced.totals().price),
-            lines: super::filing::lines(priced, 1),
+            lines: super::quote_record::lines(priced, 1),
         }
     }
 }

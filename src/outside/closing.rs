@@ -1,6 +1,6 @@
 //! What is still to come when a job is billed to the end, from the texts the quote kept.
 
-use super::kept;
+use super::from_record;
 use crate::input::job::{Choice, Takeoff};
 use crate::office::record::{Accepted, Closing, Quote};
 use crate::office::text;
@@ -16,7 +16,7 @@ pub fn closing(
     poured: Option<Day>,
 ) -> Option<Closing> {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let desk = kept::desk(quote, quoted, &mut sources, &mut problems)?;
+    let desk = from_record::desk(quote, quoted, &mut sources, &mut problems)?;
     let job = chosen(&desk.takeoff, accepted);
     let planned = quote.pours.iter().map(|day| day.0).max()?;
     let poured = poured.unwrap_or(planned);

@@ -3,10 +3,10 @@
 use std::process::ExitCode;
 
 use super::target::{Case, Entry, Target};
-use crate::office::record::{Accepted, Figures, Quote, What};
+use crate::office::record::{Accepted, Figures, Happened, Quote};
 use crate::office::text;
 use crate::office::{billing, cancellation};
-use crate::outside::home;
+use crate::outside::business_folder;
 use crate::reading::{Problem, Problems, Sources, suggest};
 use crate::values::Day;
 
@@ -87,7 +87,7 @@ fn change_accepted(arguments: &Accept, case: &Case<'_>, change: u32) -> Entry {
     }
     Entry {
         said: said.join("\n") + "\n",
-        what: What::ChangeAccepted {
+        what: Happened::ChangeAccepted {
             change,
             by,
             how: arguments.how.clone(),
@@ -105,7 +105,7 @@ fn accepted(
     let (_, quote) = case.account.quote()?;
     let choice = choice(quote, &arguments.with, problems)?;
     let combination = quote.combinations.iter().find(|one| one.choice == choice)?;
-    let (business, _) = home::business(&case.home, sources, problems)?;
+    let (business, _) = business_folder::business(&case.home, sources, problems)?;
     let cancel_until = business
         .quote
         .cancellation
@@ -151,7 +151,7 @@ fn accepted(
         }
     }
     Some(Entry {
-        what: What::Accepted(Accepted {
+        what: Happened::Accepted(Accepted {
             revision: quote.revision,
             by,
             how: arguments.how.clone(),
@@ -260,27 +260,26 @@ pub(super) fn decline(arguments: &Decline) -> ExitCode {
         Some(change) => format!("change {change} declined"),
         None => "declined".to_owned(),
     };
-    closed(&arguments.close, &word, |because| What::Declined {
+    closed(&arguments.close, &word, |because| Happened::Declined {
         because,
         change,
     })
 }
 
 pub(super) fn withdraw(arguments: &Close) -> ExitCode {
-    closed(arguments, "withdrawn", |because| What::Withdrawn {
+    closed(arguments, "withdrawn", |because| Happened::Withdrawn {
         because,
     })
 }
 
 pub(super) fn postpone(arguments: &Postpone) -> ExitCode {
     let until = arguments.until.map(text::Day);
-    closed(&arguments.close, "postponed", |because| What::Postponed {
-        because,
-        until,
+    closed(&arguments.close, "postponed", |because| {
+        Happened::Postponed { because, until }
     })
 }
 
-fn closed(arguments: &Close, word: &str, what: impl FnOnce(String) -> What) -> ExitCode {
+fn closed(arguments: &Close, word: &str, what: impl FnOnce(String) -> Happened) -> ExitCode {
     arguments.target.record(false, |case, _, _| {
         Some(Entry {
             what: what(arguments.because.clone()),
@@ -312,7 +311,7 @@ pub(super) fn cancel(arguments: &Close) -> ExitCode {
             refund.unwrap_or_default()
         );
         Some(Entry {
-            what: What::Cancelled {
+            what: Happened::Cancelled {
                 because: arguments.because.clone(),
                 refund_by: refund_by.map(text::Day),
             },

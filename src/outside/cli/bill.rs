@@ -7,9 +7,9 @@ use std::process::ExitCode;
 use super::target::{Case, Entry, Target};
 use crate::office::billing::{self, share_of};
 use crate::office::name::Event;
-use crate::office::record::{Bills, Credit, Figures, Invoice, InvoiceLine, What};
+use crate::office::record::{Bills, Credit, Figures, Happened, Invoice, InvoiceLine};
 use crate::office::text;
-use crate::outside::{closing, home, paper, progress};
+use crate::outside::{bill_pdf, business_folder, closing, progress};
 use crate::reading::{Problem, Problems, Sources};
 use crate::values::{Day, Money};
 
@@ -74,7 +74,7 @@ fn billed(
         return None;
     };
     let (quoted, quote) = account.quote()?;
-    let (business, input) = home::business(&case.home, sources, problems)?;
+    let (business, input) = business_folder::business(&case.home, sources, problems)?;
     let parts = billing::stages(&accepted.contract, &quote.payments);
     let mut inputs = vec![input];
     let (bills, lines, figures) = if let Some(file) = &arguments.progress {
@@ -122,7 +122,7 @@ fn billed(
         inputs,
         pdf: None,
     };
-    let made = paper::invoice(case.billing(&business), &invoice, problems)?;
+    let made = bill_pdf::invoice(case.billing(&business), &invoice, problems)?;
     invoice.pdf = Some(case.pdf(invoice.bills.event(), &made)?);
     let mut said = format!(
         "invoice     {number}-{count}, {}, due {}\n",
@@ -141,7 +141,7 @@ fn billed(
     }
     Some(Entry {
         said,
-        what: What::Invoice(Box::new(invoice)),
+        what: Happened::Invoice(Box::new(invoice)),
         pdf: Some(made),
     })
 }
@@ -235,7 +235,7 @@ pub(super) fn void(arguments: &Void) -> ExitCode {
                 "void        {}-{}: {}\n",
                 case.number, arguments.invoice, arguments.because
             ),
-            what: What::Voided {
+            what: Happened::Voided {
                 invoice: arguments.invoice,
                 because: arguments.because.clone(),
             },
@@ -270,22 +270,22 @@ pub(super) fn credit(arguments: &Less) -> ExitCode {
             pdf: None,
         };
         if found.is_some() {
-            let (business, input) = home::business(&case.home, sources, problems)?;
+            let (business, input) = business_folder::business(&case.home, sources, problems)?;
             credit.inputs = vec![input];
-            let made = paper::credit(case.billing(&business), &credit, problems)?;
+            let made = bill_pdf::credit(case.billing(&business), &credit, problems)?;
             credit.pdf = Some(case.pdf(Event::Credit, &made)?);
             return Some(Entry {
                 said: format!(
                     "credit      {} off invoice {}-{}: {}\n",
                     arguments.amount, case.number, arguments.invoice, arguments.because
                 ),
-                what: What::Credit(Box::new(credit)),
+                what: Happened::Credit(Box::new(credit)),
                 pdf: Some(made),
             });
         }
         Some(Entry {
             said: String::new(),
-            what: What::Credit(Box::new(credit)),
+            what: Happened::Credit(Box::new(credit)),
             pdf: None,
         })
     })

@@ -7,8 +7,8 @@ use super::answer::told;
 use super::target::{Case, Entry, Target};
 use crate::documents::views::office::change as office;
 use crate::office::name::Event;
-use crate::office::record::What;
-use crate::outside::{changing, paper};
+use crate::office::record::Happened;
+use crate::outside::{bill_pdf, changing};
 use crate::reading::{Problems, Sources};
 
 #[derive(Debug, clap::Args)]
@@ -51,7 +51,7 @@ fn changed(
     )?;
     let count = account.changes.iter().map(|one| one.change.change).max();
     let mut change = laid.record(count.unwrap_or(0) + 1, sources);
-    let made = paper::change(case.billing(&laid.business), &change, problems)?;
+    let made = bill_pdf::change(case.billing(&laid.business), &change, problems)?;
     change.pdf = Some(case.pdf(Event::Change, &made)?);
     let after = before.plus(&change.figures);
     let said = format!(
@@ -62,7 +62,7 @@ fn changed(
     );
     Some(Entry {
         said,
-        what: What::Change(Box::new(change)),
+        what: Happened::Change(Box::new(change)),
         pdf: Some(made),
     })
 }

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::paper::print;
+use super::pdf_file::print;
 use super::{Chosen, Format, say, with_sheets};
 use crate::advice::{Case, advice};
 use crate::documents::cost_document;

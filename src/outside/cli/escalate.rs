@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 use super::say;
 use super::target::{Case, Target};
 use crate::office::escalation::followed;
-use crate::outside::kept;
+use crate::outside::from_record;
 use crate::reading::{Problem, Problems};
 use crate::values::Money;
 
@@ -36,7 +36,7 @@ fn told(arguments: &Arguments, case: &Case<'_>, problems: &mut Problems) -> Opti
         return None;
     };
     let (quoted, quote) = case.account.quote()?;
-    let clause = kept::business(case.account).and_then(|business| business.escalation);
+    let clause = from_record::business(case.account).and_then(|business| business.escalation);
     let Some(clause) = clause else {
         problems.push(
             Problem::new(
@@ -51,7 +51,7 @@ fn told(arguments: &Arguments, case: &Case<'_>, problems: &mut Problems) -> Opti
     };
     let yards = match arguments.yards {
         Some(yards) => yards,
-        None => kept::ordered(quote, quoted, &accepted.choice, problems)?,
+        None => from_record::ordered(quote, quoted, &accepted.choice, problems)?,
     };
     let Some(found) = followed((clause.reference.value, clause.over), index, yards) else {
         say(&format!(

@@ -6,12 +6,12 @@ use crate::costing::Offer;
 use crate::office::account::Account;
 use crate::office::chain::hash;
 use crate::office::name::{Event, Name};
-use crate::office::record::{Pdf, Quote, Replaces, What};
+use crate::office::record::{Happened, Pdf, Quote, Replaces};
 use crate::office::rules;
-use crate::outside::cabinet::{self, Row};
 use crate::outside::desk::Desk;
-use crate::outside::files::records::Held;
-use crate::outside::{filing, making};
+use crate::outside::files::record_folder::Held;
+use crate::outside::records::{self, JobRecords};
+use crate::outside::{quote_pdf, quote_record};
 use crate::reading::{Problem, Problems, Sources};
 
 /// How a quote goes out.
@@ -38,10 +38,10 @@ pub(super) fn issue(
     sources: &Sources,
     problems: &mut Problems,
 ) -> Option<Issued> {
-    let folder = cabinet::folder(&desk.folder);
+    let folder = records::folder(&desk.folder);
     let held = super::held(&folder, problems)?;
     let (number, row, previous) = if let Some(number) = plan.revise {
-        let row = cabinet::of_number(held.folder(), number, problems)?;
+        let row = records::of_number(held.folder(), number, problems)?;
         let previous = row.seals.last().cloned();
         (number.to_owned(), row, previous)
     } else {
@@ -49,8 +49,8 @@ pub(super) fn issue(
             refuse_twice(&held, desk, problems)?;
         }
         let (number, previous) =
-            cabinet::next_number(&held, &desk.business.numbers, desk.quoted, problems)?;
-        (number.to_string(), Row::default(), previous)
+            records::next_number(&held, &desk.business.numbers, desk.quoted, problems)?;
+        (number.to_string(), JobRecords::default(), previous)
     };
     let revision = 1 + revisions(&row);
     let shown = if revision == 1 {
@@ -59,7 +59,7 @@ pub(super) fn issue(
         format!("{number}, revision {revision}")
     };
     let replaces = plan.tell.then(|| replaces(&row)).flatten();
-    let made = making::quote(desk, offer, Some(&shown), replaces, problems)?;
+    let made = quote_pdf::quote(desk, offer, Some(&shown), replaces, problems)?;
     let stem = Name {
         number: crate::input::phrases::Number::written(&number)?,
         place: row.next(),
@@ -71,9 +71,9 @@ pub(super) fn issue(
     };
     let quote = Quote {
         replaces,
-        ..filing::quote(desk, offer, &made.view, revision, pdf, sources)
+        ..quote_record::quote(desk, offer, &made.view, revision, pdf, sources)
     };
-    let what = What::Quote(Box::new(quote));
+    let what = Happened::Quote(Box::new(quote));
     let account = Account::replay(&row.records);
     if plan.revise.is_some()
         && let Err(refusal) = rules::may(&account, &number, desk.quoted, &what, false)
@@ -81,14 +81,14 @@ pub(super) fn issue(
         problems.push(super::refused(refusal));
         return None;
     }
-    let record = cabinet::record(&number, row.next(), desk.quoted, previous, what);
+    let record = records::record(&number, row.next(), desk.quoted, previous, what);
     if plan.dry_run {
         return Some(Issued {
             pdf: made.pdf,
             said: format!("would issue {shown}\n"),
         });
     }
-    super::filed(cabinet::file(&held, &record, Some(&made.pdf)), problems)?;
+    super::filed(records::file(&held, &record, Some(&made.pdf)), problems)?;
     let forms = if desk.business.quote.cancellation.is_some() {
         "at signing  write both dates on both cancellation forms; check your state's law\n"
     } else {
@@ -103,7 +103,7 @@ pub(super) fn issue(
     })
 }
 
-fn revisions(row: &Row) -> u32 {
+fn revisions(row: &JobRecords) -> u32 {
     let quotes = row
         .records
         .iter()
@@ -112,10 +112,10 @@ fn revisions(row: &Row) -> u32 {
 }
 
 /// The last quote of the row.
-fn replaces(row: &Row) -> Option<Replaces> {
+fn replaces(row: &JobRecords) -> Option<Replaces> {
     let mut last = row.records.iter().rev();
     last.find_map(|record| match &record.what {
-        What::Quote(quote) => Some(Replaces {
+        Happened::Quote(quote) => Some(Replaces {
             day: record.day,
             total: quote.quoted()?.figures.total,
         }),
@@ -130,12 +130,12 @@ fn place(folder: &Path, stem: &Name) -> String {
 /// The same takeoff for the same customer goes out once, unless the owner says otherwise.
 fn refuse_twice(held: &Held, desk: &Desk, problems: &mut Problems) -> Option<()> {
     let before = problems.len();
-    for (number, names) in cabinet::names(held.folder(), problems) {
+    for (number, names) in records::names(held.folder(), problems) {
         let closed = |event| matches!(event, Event::Declined | Event::Withdrawn | Event::Cancelled);
         if names.iter().any(|name| closed(name.event)) {
             continue;
         }
-        let row = cabinet::row(held.folder(), &names, problems);
+        let row = records::row(held.folder(), &names, problems);
         let account = Account::replay(&row.records);
         let Some((day, quote)) = account.quote() else {
             continue;

@@ -10,8 +10,8 @@ use crate::documents::views::office::ledger::{self, Line};
 use crate::documents::views::office::win_rate;
 use crate::office::account::Account;
 use crate::office::late::Late;
-use crate::outside::cabinet::{self, Row};
-use crate::outside::{exports, files, kept};
+use crate::outside::records::{self, JobRecords};
+use crate::outside::{exports, files, from_record};
 use crate::reading::{Problems, Sources};
 use crate::values::Day;
 
@@ -96,18 +96,18 @@ pub(super) fn owed(arguments: &Overview) -> ExitCode {
 
 fn with_rows(
     arguments: &Overview,
-    show: impl FnOnce(&BTreeMap<String, Row>, Day) -> String,
+    show: impl FnOnce(&BTreeMap<String, JobRecords>, Day) -> String,
 ) -> ExitCode {
     let mut problems = Problems::default();
     let done = arguments.place.home(&mut problems).and_then(|home| {
-        let folder = cabinet::folder(&home);
-        let names = cabinet::names(&folder, &mut problems);
-        let rows: BTreeMap<String, Row> = names
+        let folder = records::folder(&home);
+        let names = records::names(&folder, &mut problems);
+        let rows: BTreeMap<String, JobRecords> = names
             .iter()
             .map(|(number, names)| {
                 (
                     number.to_string(),
-                    cabinet::row(&folder, names, &mut problems),
+                    records::row(&folder, names, &mut problems),
                 )
             })
             .collect();
@@ -136,7 +136,7 @@ pub(super) fn statement(arguments: &Statement) -> ExitCode {
 
 /// By the terms the customer signed: those of the business file that the quote kept.
 fn charges(number: &str, account: &Account<'_>, today: Day) -> Vec<(String, Late)> {
-    let rule = kept::business(account).and_then(|business| business.invoices.late_charge);
+    let rule = from_record::business(account).and_then(|business| business.invoices.late_charge);
     rule.map(|rule| late::charges(number, account, today, rule))
         .unwrap_or_default()
 }

@@ -11,7 +11,7 @@ mod explain;
 mod issue;
 mod jobs;
 mod money;
-mod paper;
+mod pdf_file;
 mod quote;
 mod reissue;
 mod reprice;
@@ -29,9 +29,9 @@ use clap::{Parser, Subcommand, ValueEnum};
 
 use sheet::{Chosen, with_sheet, with_sheets};
 
-use super::cabinet::NotFiled;
 use super::desk::{self, Desk};
-use super::files::records::Held;
+use super::files::record_folder::Held;
+use super::records::NotFiled;
 use crate::office::name::Name;
 use crate::office::rules::Refusal;
 use crate::reading::{Problem, Problems, Sources, caret};

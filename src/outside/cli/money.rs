@@ -5,9 +5,9 @@ use std::process::ExitCode;
 use super::target::{Case, Entry, Target};
 use crate::documents::billing::Billing;
 use crate::office::name::Event;
-use crate::office::record::{Payment, What};
+use crate::office::record::{Happened, Payment};
 use crate::office::text::Cents;
-use crate::outside::{home, paper};
+use crate::outside::{bill_pdf, business_folder};
 use crate::reading::{Problems, Sources};
 use crate::values::Money;
 
@@ -52,8 +52,8 @@ pub(super) fn pay(arguments: &Pay) -> ExitCode {
         );
         let paper = Paper {
             event: Event::Paid,
-            make: paper::receipt,
-            what: What::Paid,
+            make: bill_pdf::receipt,
+            what: Happened::Paid,
         };
         entry(arguments, case, before, said, &paper, sources, problems)
     })
@@ -65,8 +65,8 @@ pub(super) fn refund(arguments: &Pay) -> ExitCode {
         let said = format!("refunded    {} of {}\n", arguments.amount, case.number);
         let paper = Paper {
             event: Event::Refunded,
-            make: paper::refund,
-            what: What::Refunded,
+            make: bill_pdf::refund,
+            what: Happened::Refunded,
         };
         entry(arguments, case, before, said, &paper, sources, problems)
     })
@@ -79,7 +79,7 @@ type Receipt = fn(Billing<'_>, &Payment, &mut Problems) -> Option<Vec<u8>>;
 struct Paper {
     event: Event,
     make: Receipt,
-    what: fn(Payment) -> What,
+    what: fn(Payment) -> Happened,
 }
 
 /// The payment on record, with its receipt.
@@ -92,7 +92,7 @@ fn entry(
     sources: &mut Sources,
     problems: &mut Problems,
 ) -> Option<Entry> {
-    let (business, input) = home::business(&case.home, sources, problems)?;
+    let (business, input) = business_folder::business(&case.home, sources, problems)?;
     let mut payment = Payment {
         payment: u32::try_from(before).ok()? + 1,
         amount: Cents(arguments.amount),
@@ -117,7 +117,7 @@ pub(super) fn returned(arguments: &Back) -> ExitCode {
                 "returned    payment {} of {}: {}\n",
                 arguments.payment, case.number, arguments.because
             ),
-            what: What::Returned {
+            what: Happened::Returned {
                 payment: arguments.payment,
                 because: arguments.because.clone(),
             },

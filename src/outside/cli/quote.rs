@@ -3,10 +3,10 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::{Job, issue, paper, say, with_desk};
+use super::{Job, issue, pdf_file, say, with_desk};
 use crate::advice::{Case, advice};
 use crate::documents::views::office;
-use crate::outside::making;
+use crate::outside::quote_pdf;
 use crate::reading::caret;
 
 #[derive(Debug, clap::Args)]
@@ -41,7 +41,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             days: &desk.days,
             quoted: desk.quoted,
         });
-        let path = paper::destination(&desk.file, arguments.output.as_ref(), "pdf", problems)?;
+        let path = pdf_file::destination(&desk.file, arguments.output.as_ref(), "pdf", problems)?;
         let plan = issue::Plan {
             revise: arguments.revise.as_deref(),
             tell: false,
@@ -53,12 +53,12 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             (issued.pdf, issued.said)
         } else {
             (
-                making::quote(desk, &offer, None, None, problems)?.pdf,
+                quote_pdf::quote(desk, &offer, None, None, problems)?.pdf,
                 String::new(),
             )
         };
         if !arguments.dry_run
-            && let Err(status) = paper::put(&path, &pdf)
+            && let Err(status) = pdf_file::put(&path, &pdf)
         {
             say(&filed);
             return Some(status);

@@ -6,10 +6,10 @@ use std::path::Path;
 use super::issue::{Plan, issue};
 use super::say;
 use crate::documents::views::office::reprice::{Answer, Standing};
-use crate::office::record::{Quote, What};
+use crate::office::record::{Happened, Quote};
 use crate::outside::desk::Desk;
 use crate::outside::repricing::Found;
-use crate::outside::{cabinet, kept};
+use crate::outside::{from_record, records};
 use crate::reading::{Problem, Problems, Sources, suggest};
 use crate::values::{Day, Money};
 
@@ -124,16 +124,16 @@ fn laid(
     sources: &mut Sources,
     problems: &mut Problems,
 ) -> Option<(Desk, Money)> {
-    let row = cabinet::of_number(folder, number, problems)?;
+    let row = records::of_number(folder, number, problems)?;
     let quote: &Quote = row
         .records
         .iter()
         .rev()
         .find_map(|record| match &record.what {
-            What::Quote(quote) => Some(&**quote),
+            Happened::Quote(quote) => Some(&**quote),
             _ => None,
         })?;
-    let mut desk = kept::desk_by(of.book, quote, of.today, sources, problems)?;
+    let mut desk = from_record::desk_by(of.book, quote, of.today, sources, problems)?;
     desk.folder = folder.parent().unwrap_or(Path::new(".")).to_path_buf();
     Some((desk, quote.quoted()?.figures.total.0))
 }

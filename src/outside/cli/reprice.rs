@@ -5,7 +5,7 @@ use std::process::ExitCode;
 
 use indicatif::ProgressBar;
 
-use super::paper::print;
+use super::pdf_file::print;
 use super::reissue::{Reissue, chosen, reissue};
 use super::target::shown;
 use super::{Format, say};
@@ -14,8 +14,8 @@ use crate::documents::views::office::reprice::{self, Answer};
 use crate::documents::{Asked, DocumentError, repriced_document};
 use crate::input::book::{self, PriceBook, unknown_item};
 use crate::input::business;
-use crate::outside::repricing::{Found, Other, Question, ask, open_jobs, takeoffs};
-use crate::outside::{cabinet, exports, files, home};
+use crate::outside::repricing::{Found, NewBook, Question, ask, open_jobs, takeoffs};
+use crate::outside::{business_folder, exports, files, records};
 use crate::press::layout::style::Look;
 use crate::press::page::Document;
 use crate::reading::{Problem, Problems, Sources, yaml};
@@ -163,7 +163,7 @@ fn gathered(
     question: &Question,
     sources: &mut Sources,
     problems: &mut Problems,
-) -> Option<Vec<(Other, Vec<Found>)>> {
+) -> Option<Vec<(NewBook, Vec<Found>)>> {
     if !arguments.issue.is_empty() && 1 < arguments.paths.len() {
         // Two businesses may have the same number.
         problems.push(
@@ -182,7 +182,7 @@ fn gathered(
                 .and_then(|file| file.parent().map(Path::to_path_buf))
                 .unwrap_or_default()
         } else {
-            home::find(path, problems)?
+            business_folder::find(path, problems)?
         };
         let books = books(&home, sources, problems)?;
         let found = found(path, &home, &books, problems);
@@ -215,7 +215,7 @@ fn gathered(
 }
 
 /// What was asked, for the head of the page.
-fn asked(arguments: &Arguments, question: &Question, others: &[(Other, Vec<Found>)]) -> Asked {
+fn asked(arguments: &Arguments, question: &Question, others: &[(NewBook, Vec<Found>)]) -> Asked {
     let mut books: Vec<String> = Vec::new();
     for (other, _) in others {
         if !books.contains(&other.book.name) {
@@ -260,8 +260,8 @@ fn found(path: &Path, home: &Path, books: &[PathBuf], problems: &mut Problems) -
     if files::exists(path) {
         return vec![Found::Takeoff(path.to_path_buf())];
     }
-    let folder = cabinet::folder(home);
-    if !cabinet::names(&folder, problems).is_empty() {
+    let folder = records::folder(home);
+    if !records::names(&folder, problems).is_empty() {
         return open_jobs(&folder, problems);
     }
     let is_book = |file: &PathBuf| books.iter().any(|book| files::same(book, file));
@@ -279,11 +279,11 @@ fn books(home: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<
 }
 
 /// The book with the other prices.
-fn read(path: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<Other> {
+fn read(path: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<NewBook> {
     let id = files::read(path, sources, problems)?;
     let node = yaml::read(id, sources, problems)?;
     let book = book::read(&node, problems)?;
-    Some(Other {
+    Some(NewBook {
         file: id,
         node,
         book,

@@ -10,10 +10,10 @@ use crate::input::phrases::Number;
 use crate::office::account::Account;
 use crate::office::chain::hash;
 use crate::office::name::{Event, Name};
-use crate::office::record::{Pdf, What};
+use crate::office::record::{Happened, Pdf};
 use crate::office::rules;
-use crate::outside::cabinet;
-use crate::outside::{files, home};
+use crate::outside::records;
+use crate::outside::{business_folder, files};
 use crate::reading::{Problems, Sources, caret};
 use crate::values::Day;
 
@@ -28,7 +28,7 @@ pub(super) struct In {
 impl In {
     pub(super) fn home(&self, problems: &mut Problems) -> Option<PathBuf> {
         let from = self.folder.clone().unwrap_or_else(|| PathBuf::from("."));
-        home::find(&from, problems)
+        business_folder::find(&from, problems)
     }
 }
 
@@ -83,7 +83,7 @@ impl<'a> Case<'a> {
 
 /// What is to be recorded, its PDF if it has one, and what the terminal says of it.
 pub(super) struct Entry {
-    pub what: What,
+    pub what: Happened,
     pub pdf: Option<Vec<u8>>,
     pub said: String,
 }
@@ -112,8 +112,8 @@ impl Target {
         problems: &mut Problems,
     ) -> Option<()> {
         let home = self.place.home(problems)?;
-        let held = held(&cabinet::folder(&home), problems)?;
-        let row = cabinet::of_number(held.folder(), &self.number, problems)?;
+        let held = held(&records::folder(&home), problems)?;
+        let row = records::of_number(held.folder(), &self.number, problems)?;
         let account = Account::replay(&row.records);
         let day = self.day();
         let case = Case {
@@ -136,10 +136,10 @@ impl Target {
             return Some(());
         }
         let previous = row.seals.last().cloned();
-        let folder = cabinet::folder(&case.home);
+        let folder = records::folder(&case.home);
         let pdf = entry.what.pdf().map(|pdf| folder.join(&pdf.name));
-        let record = cabinet::record(&self.number, row.next(), day, previous, entry.what);
-        let filed = cabinet::file(&held, &record, entry.pdf.as_deref());
+        let record = records::record(&self.number, row.next(), day, previous, entry.what);
+        let filed = records::file(&held, &record, entry.pdf.as_deref());
         let name = super::filed(filed, problems)?;
         say(&entry.said);
         if let Some(pdf) = pdf {
@@ -159,7 +159,7 @@ impl Target {
     ) -> ExitCode {
         let mut problems = Problems::default();
         let done = self.place.home(&mut problems).and_then(|home| {
-            let row = cabinet::of_number(&cabinet::folder(&home), &self.number, &mut problems)?;
+            let row = records::of_number(&records::folder(&home), &self.number, &mut problems)?;
             let account = Account::replay(&row.records);
             let case = Case {
                 number: &self.number,

@@ -4,7 +4,7 @@ use std::process::ExitCode;
 
 use super::target::{In, shown};
 use super::{PROBLEMS, held, say};
-use crate::outside::{cabinet, home, verify};
+use crate::outside::{business_folder, records, verify};
 use crate::reading::{Problems, Sources};
 
 #[derive(Debug, clap::Args)]
@@ -19,7 +19,7 @@ pub(super) struct Arguments {
 pub(super) fn run(arguments: &Arguments) -> ExitCode {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
     let report = arguments.place.home(&mut problems).and_then(|home| {
-        let (business, _) = home::business(&home, &mut sources, &mut problems)?;
+        let (business, _) = business_folder::business(&home, &mut sources, &mut problems)?;
         let report = verify::verify(&home, &business, &mut problems);
         Some((home, report))
     });
@@ -31,7 +31,7 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
     }
     let mut left = report.faults.len();
     if arguments.mend && !report.lost.is_empty() {
-        let Some(held) = held(&cabinet::folder(&home), &mut problems) else {
+        let Some(held) = held(&records::folder(&home), &mut problems) else {
             return shown(None, &problems, &sources);
         };
         for (name, bytes) in &report.lost {

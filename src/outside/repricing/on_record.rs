@@ -1,19 +1,19 @@
-//! A quote on record: at its own frozen prices, and now.
+//! A quote on record: at its own recorded prices, and now.
 
 use std::path::Path;
 
-use super::frozen::Frozen;
-use super::shelf::Shelf;
+use super::cache::Cache;
+use super::recorded_estimate::RecordedEstimate;
 use super::{Case, Question, first, outcome, priced_as, resolved, takeoff_of};
 use crate::documents::views::office::reprice::{Clause, Outcome, Quote, Standing};
 use crate::input::business::Business;
 use crate::input::job::Choice;
 use crate::office::escalation::followed;
-use crate::office::glance::{self, Glance};
 use crate::office::name::Name;
-use crate::office::record::{Record, What};
-use crate::outside::files::records;
-use crate::outside::kept;
+use crate::office::quote_excerpt::{self, QuoteExcerpt};
+use crate::office::record::{Happened, Record};
+use crate::outside::files::record_folder;
+use crate::outside::from_record;
 use crate::reading::Problems;
 use crate::values::{Day, Money};
 
@@ -22,10 +22,10 @@ pub(super) fn ask(
     folder: &Path,
     quote: &Name,
     signed: Option<&Name>,
-    shelf: &mut Shelf<'_>,
+    cache: &mut Cache<'_>,
     question: &Question,
 ) -> Option<Outcome> {
-    let found = asked(folder, quote, signed, shelf, question);
+    let found = asked(folder, quote, signed, cache, question);
     found.unwrap_or_else(|because| {
         Some(Outcome::Unpriced {
             number: quote.number.to_string(),
@@ -38,12 +38,12 @@ fn asked(
     folder: &Path,
     quote: &Name,
     signed: Option<&Name>,
-    shelf: &mut Shelf<'_>,
+    cache: &mut Cache<'_>,
     question: &Question,
 ) -> Result<Option<Outcome>, String> {
     let text = read(folder, quote)?;
-    let Glance { day, what: kept } =
-        Glance::at(&text).map_err(|error| unsound(folder, quote, &error))?;
+    let QuoteExcerpt { day, what: kept } =
+        QuoteExcerpt::at(&text).map_err(|error| unsound(folder, quote, &error))?;
     let pours: Vec<Day> = kept.pours.iter().map(|day| day.0).collect();
     if signed.is_some() && pours.iter().all(|pour| *pour < question.today) {
         return Ok(None);
@@ -54,12 +54,12 @@ fn asked(
     };
     let input = |what: &str| kept.input(what).ok_or("its record has no files");
     let (takeoff, business, book) = (input("takeoff")?, input("business")?, input("price book")?);
-    let business = shelf.business(&business.sha256, || word_for_word(business))?;
-    let old_book = shelf.book(&book.sha256, || word_for_word(book))?;
+    let business = cache.business(&business.sha256, || word_for_word(business))?;
+    let old_book = cache.book(&book.sha256, || word_for_word(book))?;
     let lines = kept.lines(&choice);
     let lines = lines.map_err(|error| unsound(folder, quote, &error))?;
     let lines = lines.ok_or("its quote has no such choice")?;
-    let frozen = Frozen::of(&lines, pours.len(), &old_book.book)
+    let recorded = RecordedEstimate::of(&lines, pours.len(), &old_book.book)
         .ok_or("its record has a line that this program cannot price")?;
     let case = Case {
         quote: Quote {
@@ -73,15 +73,15 @@ fn asked(
             good_until: kept.good_until.0,
             notes: Vec::new(),
         },
-        old: frozen.bought(),
+        old: recorded.bought(),
         old_book: &old_book,
         business: &business,
         job: &kept.job,
         pours: &pours,
-        fixed: frozen.fixed(),
+        fixed: recorded.fixed(),
     };
-    let other = &shelf.other().book;
-    Ok(Some(outcome(case, shelf, question, |days| {
+    let other = &cache.other().book;
+    Ok(Some(outcome(case, cache, question, |days| {
         let (name, text) = word_for_word(takeoff)?;
         let takeoff = resolved(takeoff_of(&name, text)?, &name, other, &business)?;
         priced_as(&takeoff, &Choice(choice), (other, &business, days))
@@ -105,11 +105,11 @@ fn clause(
     let record = Record::from_text(text)
         .map_err(|error| error.to_string())?
         .0;
-    let What::Quote(quote) = &record.what else {
+    let Happened::Quote(quote) = &record.what else {
         return Err("its record is no quote".to_owned());
     };
     let mut problems = Problems::default();
-    let yards = kept::ordered(quote, record.day.0, choice, &mut problems);
+    let yards = from_record::ordered(quote, record.day.0, choice, &mut problems);
     let yards = yards.ok_or_else(|| first(&problems))?;
     let found = followed((clause.reference.value, clause.over), index, yards);
     Ok(Clause::Passes(
@@ -122,7 +122,7 @@ fn chosen(folder: &Path, name: &Name) -> Result<Vec<usize>, String> {
     match Record::from_text(&read(folder, name)?) {
         Ok((
             Record {
-                what: What::Accepted(accepted),
+                what: Happened::Accepted(accepted),
                 ..
             },
             _,
@@ -135,7 +135,7 @@ fn chosen(folder: &Path, name: &Name) -> Result<Vec<usize>, String> {
 fn read(folder: &Path, name: &Name) -> Result<String, String> {
     let file = format!("{name}.json");
     let place = || folder.join(&file).display().to_string();
-    let bytes = records::read(folder, &file);
+    let bytes = record_folder::read(folder, &file);
     let bytes = bytes.map_err(|error| format!("cannot read `{}`: {error}", place()))?;
     String::from_utf8(bytes).map_err(|_| format!("`{}` is no text", place()))
 }
@@ -145,7 +145,7 @@ fn unsound(folder: &Path, name: &Name, error: &dyn std::fmt::Display) -> String 
     format!("`{}` is no sound record: {error}", place.display())
 }
 
-fn word_for_word(input: &glance::Input<'_>) -> Result<(String, String), String> {
+fn word_for_word(input: &quote_excerpt::Input<'_>) -> Result<(String, String), String> {
     let text = input.text().map_err(|error| error.to_string())?;
     Ok((input.name.to_string(), text))
 }

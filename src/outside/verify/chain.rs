@@ -6,13 +6,13 @@ use std::path::Path;
 use super::Report;
 use crate::input::phrases::{Number, Pattern};
 use crate::office::name::Name;
-use crate::outside::cabinet::Row;
-use crate::outside::files::records;
+use crate::outside::files::record_folder;
+use crate::outside::records::JobRecords;
 use crate::values::Day;
 
 /// Files that are no records: copies a synced folder makes of a conflict, and the like.
 pub(super) fn strangers(folder: &Path, report: &mut Report) {
-    let listed = records::names(folder).unwrap_or_default();
+    let listed = record_folder::names(folder).unwrap_or_default();
     for file in listed {
         let stem = file
             .strip_suffix(".json")
@@ -81,7 +81,7 @@ pub(super) fn firsts(
 }
 
 /// Places from 1 without gap, each record following the seal of the one before.
-pub(super) fn row(number: &str, names: &[Name], row: &Row, report: &mut Report) {
+pub(super) fn row(number: &str, names: &[Name], row: &JobRecords, report: &mut Report) {
     for (at, (name, record)) in names.iter().zip(&row.records).enumerate() {
         let place = u32::try_from(at + 1).unwrap_or(u32::MAX);
         if name.place != place {

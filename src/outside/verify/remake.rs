@@ -7,10 +7,10 @@ use crate::documents::billing::Billing;
 use crate::office::account::Account;
 use crate::office::chain::hash;
 use crate::office::name::Name;
-use crate::office::record::{Change, Combination, Input, Pdf, Quote, RULES, What};
-use crate::outside::cabinet::{self, PROGRAM, Row};
-use crate::outside::files::records;
-use crate::outside::{changing, filing, home, kept, making, paper};
+use crate::office::record::{Change, Combination, Happened, Input, Pdf, Quote, RULES};
+use crate::outside::files::record_folder;
+use crate::outside::records::{self, JobRecords, PROGRAM};
+use crate::outside::{bill_pdf, business_folder, changing, from_record, quote_pdf, quote_record};
 use crate::reading::{Problems, Sources};
 use crate::values::{Day, Money};
 
@@ -23,7 +23,7 @@ pub struct Remade {
 }
 
 /// Holds one record against what its own texts make.
-pub(super) fn record(home: &Path, row: &Row, at: usize, name: &Name, report: &mut Report) {
+pub(super) fn record(home: &Path, row: &JobRecords, at: usize, name: &Name, report: &mut Report) {
     let record = &row.records[at];
     let Some(pdf) = record.what.pdf() else {
         return;
@@ -37,11 +37,11 @@ pub(super) fn record(home: &Path, row: &Row, at: usize, name: &Name, report: &mu
         }
     }
     let remade = (record.rules == RULES).then(|| remade(home, row, at));
-    if let (Some(remade), What::Quote(quote)) = (&remade, &record.what) {
+    if let (Some(remade), Happened::Quote(quote)) = (&remade, &record.what) {
         report.figures += 1;
         figures(name, quote, remade, report);
     }
-    if let (Some(remade), What::Change(change)) = (&remade, &record.what) {
+    if let (Some(remade), Happened::Change(change)) = (&remade, &record.what) {
         report.figures += 1;
         change_figures(name, change, remade.change.as_deref(), report);
     }
@@ -52,21 +52,21 @@ pub(super) fn record(home: &Path, row: &Row, at: usize, name: &Name, report: &mu
     pages(home, name, pdf, again, report);
 }
 
-fn inputs(what: &What) -> &[Input] {
+fn inputs(what: &Happened) -> &[Input] {
     match what {
-        What::Quote(quote) => &quote.inputs,
-        What::Change(change) => &change.inputs,
-        What::Invoice(invoice) => &invoice.inputs,
-        What::Credit(credit) => &credit.inputs,
-        What::Paid(payment) | What::Refunded(payment) => &payment.inputs,
-        What::Accepted(_)
-        | What::Cancelled { .. }
-        | What::Declined { .. }
-        | What::Withdrawn { .. }
-        | What::Postponed { .. }
-        | What::ChangeAccepted { .. }
-        | What::Voided { .. }
-        | What::Returned { .. } => &[],
+        Happened::Quote(quote) => &quote.inputs,
+        Happened::Change(change) => &change.inputs,
+        Happened::Invoice(invoice) => &invoice.inputs,
+        Happened::Credit(credit) => &credit.inputs,
+        Happened::Paid(payment) | Happened::Refunded(payment) => &payment.inputs,
+        Happened::Accepted(_)
+        | Happened::Cancelled { .. }
+        | Happened::Declined { .. }
+        | Happened::Withdrawn { .. }
+        | Happened::Postponed { .. }
+        | Happened::ChangeAccepted { .. }
+        | Happened::Voided { .. }
+        | Happened::Returned { .. } => &[],
     }
 }
 
@@ -124,7 +124,7 @@ fn change_figures(name: &Name, kept: &Change, now: Option<&Change>, report: &mut
 /// The PDF is there, is the one of the record, and comes out the same once more.
 fn pages(home: &Path, name: &Name, pdf: &Pdf, again: Option<Vec<u8>>, report: &mut Report) {
     let same_again = again.as_ref().map(|bytes| hash(bytes) == pdf.sha256);
-    match records::read(&cabinet::folder(home), &pdf.name) {
+    match record_folder::read(&records::folder(home), &pdf.name) {
         Ok(bytes) => {
             report.pdfs += 1;
             if hash(&bytes) != pdf.sha256 {
@@ -157,7 +157,7 @@ fn pages(home: &Path, name: &Name, pdf: &Pdf, again: Option<Vec<u8>>, report: &m
 }
 
 /// Makes a record's figures and pages once more.
-fn remade(home: &Path, row: &Row, at: usize) -> Remade {
+fn remade(home: &Path, row: &JobRecords, at: usize) -> Remade {
     let record = &row.records[at];
     let day = record.day.0;
     let number = record.number.as_str();
@@ -165,7 +165,7 @@ fn remade(home: &Path, row: &Row, at: usize) -> Remade {
     let account = Account::replay(&row.records[..at]);
     let business = inputs(&record.what)
         .first()
-        .and_then(|input| home::kept(input, &mut problems));
+        .and_then(|input| business_folder::kept(input, &mut problems));
     let bill = business.as_ref().map(|business| Billing {
         number,
         day,
@@ -178,28 +178,30 @@ fn remade(home: &Path, row: &Row, at: usize) -> Remade {
         pdf,
     };
     match &record.what {
-        What::Quote(quote) => {
+        Happened::Quote(quote) => {
             quoted(home, quote, number, day, &mut problems).unwrap_or_else(|| plain(None))
         }
-        What::Invoice(invoice) => {
-            plain(bill.and_then(|of| paper::invoice(of, invoice, &mut problems)))
+        Happened::Invoice(invoice) => {
+            plain(bill.and_then(|of| bill_pdf::invoice(of, invoice, &mut problems)))
         }
-        What::Credit(credit) => plain(bill.and_then(|of| paper::credit(of, credit, &mut problems))),
-        What::Paid(payment) => {
-            plain(bill.and_then(|of| paper::receipt(of, payment, &mut problems)))
+        Happened::Credit(credit) => {
+            plain(bill.and_then(|of| bill_pdf::credit(of, credit, &mut problems)))
         }
-        What::Refunded(refund) => {
-            plain(bill.and_then(|of| paper::refund(of, refund, &mut problems)))
+        Happened::Paid(payment) => {
+            plain(bill.and_then(|of| bill_pdf::receipt(of, payment, &mut problems)))
         }
-        What::Change(change) => changed(change, number, day, &account, &mut problems),
-        What::Accepted(_)
-        | What::Cancelled { .. }
-        | What::Declined { .. }
-        | What::Withdrawn { .. }
-        | What::Postponed { .. }
-        | What::ChangeAccepted { .. }
-        | What::Voided { .. }
-        | What::Returned { .. } => plain(None),
+        Happened::Refunded(refund) => {
+            plain(bill.and_then(|of| bill_pdf::refund(of, refund, &mut problems)))
+        }
+        Happened::Change(change) => changed(change, number, day, &account, &mut problems),
+        Happened::Accepted(_)
+        | Happened::Cancelled { .. }
+        | Happened::Declined { .. }
+        | Happened::Withdrawn { .. }
+        | Happened::Postponed { .. }
+        | Happened::ChangeAccepted { .. }
+        | Happened::Voided { .. }
+        | Happened::Returned { .. } => plain(None),
     }
 }
 
@@ -227,7 +229,7 @@ fn changed(
     let again = laid.record(change.change, &sources);
     Remade {
         combinations: None,
-        pdf: paper::change(
+        pdf: bill_pdf::change(
             Billing {
                 number,
                 day,
@@ -249,7 +251,7 @@ fn quoted(
     problems: &mut Problems,
 ) -> Option<Remade> {
     let mut sources = Sources::default();
-    let mut desk = kept::desk(quote, day, &mut sources, problems)?;
+    let mut desk = from_record::desk(quote, day, &mut sources, problems)?;
     home.clone_into(&mut desk.folder);
     let offer = desk.offer(problems)?;
     let shown = if quote.revision == 1 {
@@ -257,8 +259,8 @@ fn quoted(
     } else {
         format!("{number}, revision {}", quote.revision)
     };
-    let combinations = filing::combinations(&desk, &offer);
-    let made = making::quote(&desk, &offer, Some(&shown), quote.replaces, problems);
+    let combinations = quote_record::combinations(&desk, &offer);
+    let made = quote_pdf::quote(&desk, &offer, Some(&shown), quote.replaces, problems);
     Some(Remade {
         combinations: Some(combinations),
         change: None,

@@ -7,8 +7,8 @@ use flatwork::inside::costing;
 use flatwork::inside::documents::offering::{self, Offering};
 use flatwork::inside::input::phrases::Number;
 use flatwork::inside::office::name::{Event, Name};
-use flatwork::inside::office::record::{Pdf, Quote, What};
-use flatwork::inside::outside::{cabinet, desk, filing};
+use flatwork::inside::office::record::{Happened, Pdf, Quote};
+use flatwork::inside::outside::{desk, quote_record, records};
 use flatwork::inside::reading::{Problems, Sources};
 use flatwork::inside::values::Day;
 
@@ -89,8 +89,8 @@ pub fn make(folder: &Path, shop: &Shop<'_>, many: usize) -> usize {
             event: Event::Quote,
         };
         quote.pdf.name = format!("{name}.pdf");
-        let what = What::Quote(Box::new(quote));
-        let text = cabinet::record(&number, 1, day, previous, what).to_text();
+        let what = Happened::Quote(Box::new(quote));
+        let text = records::record(&number, 1, day, previous, what).to_text();
         previous = flatwork::inside::office::chain::seal(&text).map(str::to_owned);
         fs::write(folder.join(format!("{name}.json")), text).expect("a record");
     }
@@ -127,5 +127,5 @@ fn quote(i: usize, shop: &Shop<'_>) -> Quote {
         name: String::new(),
         sha256: "0".repeat(64),
     };
-    filing::quote(&desk, &offer, &view, 1, pdf, &sources)
+    quote_record::quote(&desk, &offer, &view, 1, pdf, &sources)
 }

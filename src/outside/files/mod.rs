@@ -1,6 +1,6 @@
 //! The disk and the clock: the only place that touches them.
 
-pub mod records;
+pub mod record_folder;
 
 use std::fs;
 use std::io::Write as _;

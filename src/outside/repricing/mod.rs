@@ -3,20 +3,20 @@
 //! What was quoted is read from its record. What it costs now is the same needs at other
 //! prices, as long as the other book sells alike; else the job is laid out by that book.
 
-mod frozen;
+mod cache;
 mod notes;
 mod on_record;
-mod shelf;
+mod recorded_estimate;
 mod written;
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-pub use shelf::Other;
+pub use cache::NewBook;
 
-use self::shelf::Shelf;
-use super::cabinet;
-use super::files::records;
+use self::cache::Cache;
+use super::files::record_folder;
+use super::records;
 use crate::costing::repricing::{self, WhatIf, repriced};
 use crate::costing::{self, Bought, Priced, estimate, priced};
 use crate::documents::views::office::reprice::{Answer, Outcome, Quote};
@@ -56,7 +56,7 @@ pub enum Found {
 
 /// The jobs on record whose names do not say that they are over.
 pub fn open_jobs(folder: &Path, problems: &mut Problems) -> Vec<Found> {
-    let jobs = cabinet::names(folder, problems).into_values();
+    let jobs = records::names(folder, problems).into_values();
     let folder: Arc<Path> = folder.into();
     jobs.filter_map(|names| {
         let last = |event| names.iter().rfind(|name| name.event == event);
@@ -78,7 +78,7 @@ pub fn open_jobs(folder: &Path, problems: &mut Problems) -> Vec<Found> {
 
 /// The takeoffs in a folder.
 pub fn takeoffs(folder: &Path) -> Vec<PathBuf> {
-    let names = records::names(folder).unwrap_or_default().into_iter();
+    let names = record_folder::names(folder).unwrap_or_default().into_iter();
     let mut found: Vec<PathBuf> = names
         .filter(|name| {
             name.strip_suffix(".yaml")
@@ -93,22 +93,22 @@ pub fn takeoffs(folder: &Path) -> Vec<PathBuf> {
 /// Asks every quote, on all cores; `done` hears of each.
 pub fn ask(
     found: &[Found],
-    other: &Other,
+    other: &NewBook,
     question: &Question,
     done: &(impl Fn() + Sync),
 ) -> Answer {
     let cores = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
     let share = found.len().div_ceil(cores).max(1);
     let one_share = |chunk: &[Found]| {
-        let (mut shelf, mut answer) = (Shelf::new(other, &question.what_ifs), Answer::default());
+        let (mut cache, mut answer) = (Cache::new(other, &question.what_ifs), Answer::default());
         for found in chunk {
             let outcome = match found {
-                Found::Takeoff(file) => Some(written::ask(file, &mut shelf, question)),
+                Found::Takeoff(file) => Some(written::ask(file, &mut cache, question)),
                 Found::Job {
                     folder,
                     quote,
                     signed,
-                } => on_record::ask(folder, quote, signed.as_ref(), &mut shelf, question),
+                } => on_record::ask(folder, quote, signed.as_ref(), &mut cache, question),
             };
             if let Some(outcome) = outcome {
                 answer.add(outcome, question.each);
@@ -134,7 +134,7 @@ pub fn ask(
 struct Case<'a> {
     quote: Quote,
     old: Bought<'a>,
-    old_book: &'a shelf::Old,
+    old_book: &'a cache::QuotedBook,
     business: &'a Business,
     job: &'a str,
     pours: &'a [Day],
@@ -145,12 +145,12 @@ struct Case<'a> {
 /// Holds the quote against the other prices; `again` is the job laid out by the other book.
 fn outcome(
     case: Case<'_>,
-    shelf: &mut Shelf<'_>,
+    cache: &mut Cache<'_>,
     question: &Question,
     again: impl FnOnce(&[costing::Prices]) -> Result<Priced, String>,
 ) -> Outcome {
-    let days = shelf.days(case.pours, case.job);
-    let book = &shelf.other().book;
+    let days = cache.days(case.pours, case.job);
+    let book = &cache.other().book;
     let policy = &case.business.price;
     let fixed = case.fixed.map(|value| At {
         value,

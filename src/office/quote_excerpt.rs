@@ -11,7 +11,7 @@ use super::text::{Cents, Day, Number};
 
 /// A record of a quote, as far as it is looked at.
 #[derive(Debug, Deserialize)]
-pub struct Glance<'a> {
+pub struct QuoteExcerpt<'a> {
     pub day: Day,
     #[serde(borrow)]
     pub what: Quote<'a>,
@@ -69,7 +69,7 @@ pub struct Line<'a> {
     pub amount: Cents,
 }
 
-impl<'a> Glance<'a> {
+impl<'a> QuoteExcerpt<'a> {
     /// Looks at a record.
     ///
     /// # Errors

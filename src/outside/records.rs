@@ -4,11 +4,11 @@ use std::collections::BTreeMap;
 use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 
-use super::files::records::{self, Held};
+use super::files::record_folder::{self, Held};
 use crate::input::business::Numbers;
 use crate::input::phrases::Number;
 use crate::office::name::Name;
-use crate::office::record::{RECORD, RULES, Record, What};
+use crate::office::record::{Happened, RECORD, RULES, Record};
 use crate::office::text;
 use crate::reading::{Problem, Problems};
 use crate::values::Day;
@@ -23,12 +23,12 @@ pub fn folder(home: &Path) -> PathBuf {
 
 /// The records of one job, in their order.
 #[derive(Clone, Debug, Default)]
-pub struct Row {
+pub struct JobRecords {
     pub records: Vec<Record>,
     pub seals: Vec<String>,
 }
 
-impl Row {
+impl JobRecords {
     /// The place after the last.
     pub fn next(&self) -> u32 {
         self.records.last().map_or(1, |record| record.place + 1)
@@ -38,7 +38,7 @@ impl Row {
 /// Names of records by job; what is no record is left out.
 pub fn names(folder: &Path, problems: &mut Problems) -> BTreeMap<Number, Vec<Name>> {
     let mut jobs: BTreeMap<Number, Vec<Name>> = BTreeMap::new();
-    let listed = match records::names(folder) {
+    let listed = match record_folder::names(folder) {
         Ok(listed) => listed,
         Err(error) => {
             problems.push(unreadable(folder, &error));
@@ -57,11 +57,11 @@ pub fn names(folder: &Path, problems: &mut Problems) -> BTreeMap<Number, Vec<Nam
 }
 
 /// Reads the records of these names; each that cannot be read is reported.
-pub fn row(folder: &Path, names: &[Name], problems: &mut Problems) -> Row {
-    let mut row = Row::default();
+pub fn row(folder: &Path, names: &[Name], problems: &mut Problems) -> JobRecords {
+    let mut row = JobRecords::default();
     for name in names {
         let file = format!("{name}.json");
-        let text = match records::read(folder, &file) {
+        let text = match record_folder::read(folder, &file) {
             Ok(bytes) => String::from_utf8_lossy(&bytes).into_owned(),
             Err(error) => {
                 problems.push(unreadable(&folder.join(&file), &error));
@@ -97,7 +97,7 @@ fn unreadable(path: &Path, error: &std::io::Error) -> Problem {
 }
 
 /// The records of `number`, or a problem that says there are none.
-pub fn of_number(folder: &Path, number: &str, problems: &mut Problems) -> Option<Row> {
+pub fn of_number(folder: &Path, number: &str, problems: &mut Problems) -> Option<JobRecords> {
     let jobs = names(folder, problems);
     let found = Number::written(number).and_then(|number| jobs.get(&number));
     let Some(found) = found else {
@@ -144,7 +144,13 @@ pub fn next_number(
 }
 
 /// A record that is about to be filed.
-pub fn record(number: &str, place: u32, day: Day, previous: Option<String>, what: What) -> Record {
+pub fn record(
+    number: &str,
+    place: u32,
+    day: Day,
+    previous: Option<String>,
+    what: Happened,
+) -> Record {
     Record {
         record: RECORD,
         rules: RULES,

@@ -15,7 +15,7 @@ use crate::values::Day;
 
 /// The book with the other prices, read once for all quotes.
 #[derive(Debug)]
-pub struct Other {
+pub struct NewBook {
     pub file: FileId,
     pub node: Node,
     pub book: PriceBook,
@@ -23,7 +23,7 @@ pub struct Other {
 
 /// A book that quotes were made by.
 #[derive(Debug)]
-pub(super) struct Old {
+pub(super) struct QuotedBook {
     pub book: PriceBook,
     /// Whether the other book makes a job buy just the same.
     pub sells_alike: bool,
@@ -33,22 +33,22 @@ pub(super) struct Old {
 type Text = Result<(String, String), String>;
 
 /// A business as it is now, and its usual book; or why there is none.
-type Home = Result<(Rc<Business>, Rc<Old>), String>;
+type Home = Result<(Rc<Business>, Rc<QuotedBook>), String>;
 
 /// What one core has read so far, by the hash of its text or by its path.
 #[derive(Debug)]
-pub(super) struct Shelf<'a> {
-    other: &'a Other,
+pub(super) struct Cache<'a> {
+    other: &'a NewBook,
     what_ifs: &'a [WhatIf],
     sources: Sources,
-    books: BTreeMap<String, Result<Rc<Old>, String>>,
+    books: BTreeMap<String, Result<Rc<QuotedBook>, String>>,
     businesses: BTreeMap<String, Result<Rc<Business>, String>>,
     homes: BTreeMap<PathBuf, Home>,
     days: BTreeMap<(Vec<Day>, String), Rc<[Prices]>>,
 }
 
-impl<'a> Shelf<'a> {
-    pub fn new(other: &'a Other, what_ifs: &'a [WhatIf]) -> Self {
+impl<'a> Cache<'a> {
+    pub fn new(other: &'a NewBook, what_ifs: &'a [WhatIf]) -> Self {
         Self {
             other,
             what_ifs,
@@ -60,17 +60,21 @@ impl<'a> Shelf<'a> {
         }
     }
 
-    pub fn other(&self) -> &'a Other {
+    pub fn other(&self) -> &'a NewBook {
         self.other
     }
 
     /// The book of this hash; its text is only asked for the first time.
-    pub fn book(&mut self, sha256: &str, text: impl FnOnce() -> Text) -> Result<Rc<Old>, String> {
+    pub fn book(
+        &mut self,
+        sha256: &str,
+        text: impl FnOnce() -> Text,
+    ) -> Result<Rc<QuotedBook>, String> {
         if let Some(known) = self.books.get(sha256) {
             return known.clone();
         }
         let read = self.read(text, |node, problems| {
-            Some(Old {
+            Some(QuotedBook {
                 book: book::read(node, problems)?,
                 sells_alike: sells_alike(node, &self.other.node),
             })

@@ -39,13 +39,13 @@ pub struct Record {
     /// The seal of the job's record before this one; of a first record, the seal of the first
     /// record of the number before. None where there is none.
     pub previous: Option<String>,
-    pub what: What,
+    pub what: Happened,
 }
 
 /// What happened, with all that is needed to prove it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "event", rename_all = "kebab-case", deny_unknown_fields)]
-pub enum What {
+pub enum Happened {
     Quote(Box<Quote>),
     Accepted(Accepted),
     /// By the customer, after signing.
@@ -86,7 +86,7 @@ pub enum What {
     Refunded(Payment),
 }
 
-impl What {
+impl Happened {
     pub fn event(&self) -> Event {
         match self {
             Self::Quote(_) => Event::Quote,
@@ -334,7 +334,7 @@ mod tests {
             place: 3,
             day: Day("2026-05-04".parse().unwrap()),
             previous: None,
-            what: What::Paid(Payment {
+            what: Happened::Paid(Payment {
                 payment: 1,
                 amount: Cents(Money::cents(-281_960)),
                 how: "check \"1042\"\n".into(),

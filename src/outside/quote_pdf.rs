@@ -12,7 +12,7 @@ use crate::reading::{Problem, Problems};
 
 /// A quote on paper.
 #[derive(Debug)]
-pub struct Made {
+pub struct QuotePdf {
     pub view: QuoteView,
     pub pdf: Vec<u8>,
 }
@@ -24,7 +24,7 @@ pub fn quote(
     number: Option<&str>,
     replaces: Option<Replaces>,
     problems: &mut Problems,
-) -> Option<Made> {
+) -> Option<QuotePdf> {
     let before = problems.len();
     let photos = desk::photos(desk, problems);
     if problems.len() != before {
@@ -40,7 +40,7 @@ pub fn quote_with(
     (number, replaces): (Option<&str>, Option<Replaces>),
     photos: &[Shown],
     problems: &mut Problems,
-) -> Option<Made> {
+) -> Option<QuotePdf> {
     let of = Offering {
         takeoff: &desk.takeoff,
         business: &desk.business,
@@ -55,7 +55,7 @@ pub fn quote_with(
     let figures = offering::figures(of, Look::default().accent);
     let view = offering::view(of);
     match quote_document(&view, &figures) {
-        Ok(document) => Some(Made {
+        Ok(document) => Some(QuotePdf {
             view,
             pdf: pdf::write(&document),
         }),

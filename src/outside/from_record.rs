@@ -2,8 +2,8 @@
 
 use rust_decimal::Decimal;
 
+use super::business_folder;
 use super::desk::{self, Desk};
-use super::home;
 use crate::input::business::Business;
 use crate::input::job::Choice;
 use crate::office::account::Account;
@@ -57,5 +57,5 @@ pub fn business(account: &Account<'_>) -> Option<Business> {
     let mut inputs = quote.inputs.iter();
     let kept = inputs.find(|input| input.what == "business")?;
     // What could be read when the quote went out can be read now.
-    home::kept(kept, &mut Problems::default())
+    business_folder::kept(kept, &mut Problems::default())
 }
