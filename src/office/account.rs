@@ -27,7 +27,6 @@ pub enum Answer<'a> {
     #[default]
     None,
     Postponed {
-        because: &'a str,
         until: Option<Day>,
     },
     Accepted {
@@ -35,7 +34,6 @@ pub enum Answer<'a> {
         accepted: &'a Accepted,
     },
     Cancelled {
-        accepted: &'a Accepted,
         refund_by: Option<Day>,
     },
     Declined {
@@ -49,7 +47,6 @@ pub enum Answer<'a> {
 /// A change order and whether it was signed.
 #[derive(Clone, Debug)]
 pub struct ChangeState<'a> {
-    pub day: Day,
     pub change: &'a Change,
     pub answer: ChangeAnswer,
 }
@@ -100,12 +97,12 @@ impl Billed<'_> {
         if self.voided {
             return Money::ZERO;
         }
-        let credits: Money = self
-            .credits
-            .iter()
-            .map(|credit| credit.figures.total.0)
-            .sum();
-        self.invoice.figures.total.0 - credits
+        self.invoice.figures.total.0 - self.credited()
+    }
+
+    pub fn credited(&self) -> Money {
+        let credits = self.credits.iter();
+        credits.map(|credit| credit.figures.total.0).sum()
     }
 
     pub fn open(&self) -> Money {
@@ -139,11 +136,9 @@ impl<'a> Account<'a> {
             }
             Happened::Accepted(accepted) => self.answer = Answer::Accepted { day, accepted },
             Happened::Cancelled { refund_by, .. } => {
-                if let Answer::Accepted { accepted, .. } = self.answer {
-                    self.answer = Answer::Cancelled {
-                        accepted,
-                        refund_by: refund_by.map(|day| day.0),
-                    };
+                if self.accepted().is_some() {
+                    let refund_by = refund_by.map(|day| day.0);
+                    self.answer = Answer::Cancelled { refund_by };
                 }
             }
             Happened::Declined {
@@ -152,14 +147,11 @@ impl<'a> Account<'a> {
             } => self.answer_change(*change, ChangeAnswer::Declined),
             Happened::Declined { because, .. } => self.answer = Answer::Declined { because },
             Happened::Withdrawn { because } => self.answer = Answer::Withdrawn { because },
-            Happened::Postponed { because, until } => {
-                self.answer = Answer::Postponed {
-                    because,
-                    until: until.map(|day| day.0),
-                };
+            Happened::Postponed { until, .. } => {
+                let until = until.map(|day| day.0);
+                self.answer = Answer::Postponed { until };
             }
             Happened::Change(change) => self.changes.push(ChangeState {
-                day,
                 change,
                 answer: ChangeAnswer::None,
             }),
@@ -190,11 +182,8 @@ impl<'a> Account<'a> {
                 returned: false,
             }),
             Happened::Returned { payment, .. } => {
-                let found = self
-                    .payments
-                    .iter_mut()
-                    .find(|one| one.payment.payment == *payment);
-                if let Some(found) = found {
+                let mut payments = self.payments.iter_mut();
+                if let Some(found) = payments.find(|one| one.payment.payment == *payment) {
                     found.returned = true;
                 }
             }
@@ -210,9 +199,27 @@ impl<'a> Account<'a> {
     }
 
     fn invoice_mut(&mut self, number: u32) -> Option<&mut Billed<'a>> {
-        self.invoices
-            .iter_mut()
-            .find(|one| one.invoice.invoice == number)
+        let mut invoices = self.invoices.iter_mut();
+        invoices.find(|one| one.invoice.invoice == number)
+    }
+
+    pub fn invoice(&self, number: u32) -> Option<&Billed<'a>> {
+        let mut invoices = self.invoices.iter();
+        invoices.find(|one| one.invoice.invoice == number)
+    }
+
+    pub fn change(&self, number: u32) -> Option<&ChangeState<'a>> {
+        let mut changes = self.changes.iter();
+        changes.find(|one| one.change.change == number)
+    }
+
+    /// The invoices that are not void.
+    pub fn standing(&self) -> impl DoubleEndedIterator<Item = &Billed<'a>> {
+        self.invoices.iter().filter(|one| !one.voided)
+    }
+
+    pub fn is_billed(&self, bills: &Bills) -> bool {
+        self.standing().any(|one| one.invoice.bills == *bills)
     }
 
     /// Money goes to the invoice it was meant for, then to the oldest that is open.
@@ -286,35 +293,25 @@ impl<'a> Account<'a> {
 
     /// The last final invoice that is not void.
     pub fn last_final(&self) -> Option<&Billed<'a>> {
-        let mut kept = self.invoices.iter().filter(|one| !one.voided);
-        kept.rfind(|one| one.invoice.bills == Bills::Final)
+        self.standing()
+            .rfind(|one| one.invoice.bills == Bills::Final)
     }
 
     /// Every invoice that is not void, credits not taken off: a credit forgives, and what it
     /// forgives is not billed a second time.
     pub fn billed(&self) -> Figures {
-        self.invoices
-            .iter()
-            .filter(|one| !one.voided)
-            .fold(Figures::default(), |sum, one| {
-                sum.plus(&one.invoice.figures)
-            })
+        self.standing().fold(Figures::default(), |sum, one| {
+            sum.plus(&one.invoice.figures)
+        })
     }
 
     pub fn credited(&self) -> Money {
-        let kept = self.invoices.iter().filter(|one| !one.voided);
-        kept.flat_map(|one| &one.credits)
-            .map(|credit| credit.figures.total.0)
-            .sum()
+        self.standing().map(Billed::credited).sum()
     }
 
     pub fn paid(&self) -> Money {
-        let received: Money = self
-            .payments
-            .iter()
-            .filter(|one| !one.returned)
-            .map(|one| one.payment.amount.0)
-            .sum();
+        let kept = self.payments.iter().filter(|one| !one.returned);
+        let received: Money = kept.map(|one| one.payment.amount.0).sum();
         received - self.refunds.iter().map(|(_, one)| one.amount.0).sum()
     }
 

@@ -2,55 +2,8 @@
 
 use std::fmt;
 
+use super::record::Event;
 use crate::input::phrases::Number;
-
-/// What a record says has happened.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Event {
-    Quote,
-    Accepted,
-    Cancelled,
-    Declined,
-    Withdrawn,
-    Postponed,
-    Change,
-    ChangeAccepted,
-    Invoice,
-    /// The last bill of a job, so that its names tell that it is done.
-    FinalInvoice,
-    Voided,
-    Credit,
-    Paid,
-    Returned,
-    Refunded,
-}
-
-impl Event {
-    pub const ALL: [(Self, &'static str); 15] = [
-        (Self::Quote, "quote"),
-        (Self::Accepted, "accepted"),
-        (Self::Cancelled, "cancelled"),
-        (Self::Declined, "declined"),
-        (Self::Withdrawn, "withdrawn"),
-        (Self::Postponed, "postponed"),
-        (Self::Change, "change"),
-        (Self::ChangeAccepted, "change-accepted"),
-        (Self::Invoice, "invoice"),
-        (Self::FinalInvoice, "final-invoice"),
-        (Self::Voided, "voided"),
-        (Self::Credit, "credit"),
-        (Self::Paid, "paid"),
-        (Self::Returned, "returned"),
-        (Self::Refunded, "refunded"),
-    ];
-
-    pub fn word(self) -> &'static str {
-        Self::ALL
-            .iter()
-            .find(|(event, _)| *event == self)
-            .map_or("", |(_, word)| word)
-    }
-}
 
 /// The name of one record's file, without its ending; names sort as things happened.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -69,10 +22,7 @@ impl Name {
         let name = Self {
             number: Number::written(number)?,
             place: place.parse().ok()?,
-            event: Event::ALL
-                .iter()
-                .find(|(_, word)| *word == event)
-                .map(|(event, _)| *event)?,
+            event: Event::read(event)?,
         };
         (parts.next().is_none() && name.to_string() == stem).then_some(name)
     }

@@ -3,33 +3,32 @@
 use rust_decimal::Decimal;
 
 use super::account::Account;
+use super::job::Job;
 use super::record::{Bills, Figures, InvoiceLine, Progress, ProgressLine, Withheld};
 use super::text::{self, Cents};
 use crate::input::phrases::Share;
 use crate::input::progress::{Done, LineWritten, ProgressWritten};
-use crate::reading::{Problem, Problems};
-use crate::values::{Day, Money, rounding};
+use crate::reading::{Problem, Problems, Read};
+use crate::values::{Money, rounding};
 
 /// The progress invoice that counts: the last that is not void.
 pub fn last<'a>(account: &Account<'a>) -> Option<&'a Progress> {
-    let kept = account.invoices.iter().filter(|one| !one.voided);
-    kept.filter_map(|one| match &one.invoice.bills {
+    let mut kept = account.invoices.iter().filter(|one| !one.voided).rev();
+    kept.find_map(|one| match &one.invoice.bills {
         Bills::Progress(progress) => Some(&**progress),
         Bills::Stage(_) | Bills::Final => None,
     })
-    .next_back()
 }
 
 /// Holds a schedule against the contract; answers where the job stands.
 pub fn progress(
     written: &ProgressWritten,
-    account: &Account<'_>,
-    day: Day,
+    job: Job<'_>,
     problems: &mut Problems,
-) -> Option<Progress> {
+) -> Read<Progress> {
     let faults = problems.len();
-    let contract = account.contract()?;
-    let before = last(account);
+    let contract = job.contract(problems)?;
+    let before = last(job.account);
     let lines: Vec<ProgressLine> = written.lines.iter().map(|one| line(one, before)).collect();
     for (one, line) in written.lines.iter().zip(&lines) {
         over_value(one, line, problems);
@@ -85,8 +84,10 @@ pub fn progress(
         );
     }
     let earlier = |of: &dyn Fn(&Progress) -> Cents| before.map(of).unwrap_or_default();
-    (problems.len() == faults).then(|| Progress {
-        to: text::Day(written.to.unwrap_or(day)),
+    problems.none_since(faults)?;
+    let held_back_now = written.held_back.iter();
+    Ok(Progress {
+        to: text::Day(written.to.unwrap_or(job.day)),
         lines,
         retainage,
         retained: Withheld {
@@ -97,13 +98,8 @@ pub fn progress(
             before: earlier(&|one| one.released.to_date),
             to_date: Cents(written.released.value),
         },
-        held_back: written
-            .held_back
-            .iter()
-            .map(|(says, amount)| InvoiceLine {
-                says: says.clone(),
-                price: Cents(*amount),
-            })
+        held_back: held_back_now
+            .map(|(says, amount)| InvoiceLine::new(says, *amount))
             .collect(),
         held_before: Cents(before.map_or(Money::ZERO, held_back)),
         earned: Cents(earned),
@@ -115,9 +111,19 @@ pub fn held_back(progress: &Progress) -> Money {
     progress.held_back.iter().map(|one| one.price.0).sum()
 }
 
+/// What the record says a progress invoice is made of.
+pub fn lines(done: &Progress, account: &Account<'_>) -> Vec<InvoiceLine> {
+    let mut lines = vec![InvoiceLine::new("Earned to date", done.earned.0)];
+    let billed = account.billed().price.0;
+    if !billed.is_zero() {
+        lines.push(InvoiceLine::new("Billed before", -billed));
+    }
+    lines
+}
+
 /// What this bill asks: the earned part of price and of each tax, less what was billed of it.
-pub fn asked(progress: &Progress, account: &Account<'_>) -> Option<Figures> {
-    let contract = account.contract()?;
+pub fn asked(progress: &Progress, account: &Account<'_>) -> Figures {
+    let contract = account.contract().unwrap_or_default();
     let (earned, price) = (progress.earned.0, contract.price.0);
     let part = |tax: Money| {
         if price.is_zero() {
@@ -129,7 +135,7 @@ pub fn asked(progress: &Progress, account: &Account<'_>) -> Option<Figures> {
         .taxes
         .iter()
         .map(|tax| (tax.name.clone(), part(tax.amount.0)));
-    Some(Figures::of(earned, taxes.collect()).less(&account.billed()))
+    Figures::of(earned, taxes.collect()).less(&account.billed())
 }
 
 fn line(written: &LineWritten, before: Option<&Progress>) -> ProgressLine {

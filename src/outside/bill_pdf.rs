@@ -1,58 +1,55 @@
-//! From the records of a job to the bytes of an invoice, a credit, a receipt or a change order.
+//! From the records of a job to the PDF of an invoice, a credit, a receipt or a change order.
 
+use std::collections::BTreeMap;
+
+use super::pdf_bytes::pdf_bytes;
+use crate::documents::bill_document;
 use crate::documents::billing::{self, Billing};
 use crate::documents::change::{self, change_document};
-use crate::documents::views::bill::BillView;
-use crate::documents::{DocumentError, bill_document};
-use crate::office::record::{Change, Credit, Invoice, Payment};
+use crate::input::business::Business;
+use crate::office::job::Job;
+use crate::office::record::Happened;
 use crate::press::layout::style::Look;
-use crate::press::page::Document;
-use crate::press::pdf;
-use crate::reading::{Problem, Problems};
+use crate::reading::{Problems, Read};
 
-/// The invoice as a PDF.
-pub fn invoice(of: Billing<'_>, invoice: &Invoice, problems: &mut Problems) -> Option<Vec<u8>> {
-    let view = billing::invoice(of, invoice)?;
-    let figures = billing::figures(of, invoice, Look::default().accent);
-    written(bill_document(&view, &figures), problems)
-}
-
-/// The credit as a PDF.
-pub fn credit(of: Billing<'_>, credit: &Credit, problems: &mut Problems) -> Option<Vec<u8>> {
-    plain(&billing::credit(of, credit)?, problems)
-}
-
-/// The change order as a PDF.
-pub fn change(of: Billing<'_>, change: &Change, problems: &mut Problems) -> Option<Vec<u8>> {
-    let view = change::change(of, change)?;
-    written(change_document(&view), problems)
-}
-
-/// The receipt for a payment as a PDF.
-pub fn receipt(of: Billing<'_>, payment: &Payment, problems: &mut Problems) -> Option<Vec<u8>> {
-    plain(&billing::receipt(of, payment)?, problems)
-}
-
-/// The receipt for money paid back as a PDF.
-pub fn refund(of: Billing<'_>, refund: &Payment, problems: &mut Problems) -> Option<Vec<u8>> {
-    plain(&billing::refund(of, refund)?, problems)
-}
-
-/// A page without a figure.
-fn plain(view: &BillView, problems: &mut Problems) -> Option<Vec<u8>> {
-    let none = std::collections::BTreeMap::new();
-    written(bill_document(view, &none), problems)
-}
-
-fn written(document: Result<Document, DocumentError>, problems: &mut Problems) -> Option<Vec<u8>> {
-    match document {
-        Ok(document) => Some(pdf::write(&document)),
-        Err(error) => {
-            problems.push(
-                Problem::new("cannot-set-page", error.to_string())
-                    .help("write it with letters of the bundled face, or shorter"),
-            );
-            None
+/// The page that the customer gets of what happened; none where there is no such page, or where
+/// it is a quote, which is made from its takeoff.
+pub fn bill_pdf(
+    job: Job<'_>,
+    business: &Business,
+    what: &Happened,
+    problems: &mut Problems,
+) -> Read<Option<Vec<u8>>> {
+    let of = Billing {
+        number: job.number,
+        day: job.day,
+        account: job.account,
+        business,
+    };
+    let mut figures = BTreeMap::new();
+    let view = match what {
+        Happened::Change(change) => {
+            let view = change::change(of, change);
+            let view = view.ok_or_else(|| problems.push(job.not_accepted()))?;
+            return pdf_bytes(change_document(&view), problems).map(Some);
         }
-    }
+        Happened::Invoice(invoice) => {
+            figures = billing::figures(of, invoice, Look::default().accent);
+            billing::invoice(of, invoice)
+        }
+        Happened::Credit(credit) => billing::credit(of, credit),
+        Happened::Paid(payment) => billing::receipt(of, payment),
+        Happened::Refunded(refund) => billing::refund(of, refund),
+        Happened::Quote(_)
+        | Happened::Accepted(_)
+        | Happened::Cancelled { .. }
+        | Happened::Declined { .. }
+        | Happened::Withdrawn { .. }
+        | Happened::Postponed { .. }
+        | Happened::ChangeAccepted { .. }
+        | Happened::Voided { .. }
+        | Happened::Returned { .. } => return Ok(None),
+    };
+    let view = view.ok_or_else(|| problems.push(job.not_accepted()))?;
+    pdf_bytes(bill_document(&view, &figures), problems).map(Some)
 }

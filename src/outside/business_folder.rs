@@ -2,55 +2,36 @@
 
 use std::path::{Path, PathBuf};
 
-use super::files;
+use super::files::{self, Files};
 use crate::input::business::{self, Business};
-use crate::office::chain::hash;
-use crate::office::record::Input;
-use crate::reading::{Problem, Problems, Sources, yaml};
+use crate::office::record::{Input, InputKind};
+use crate::reading::{Problem, Problems, Read};
 
 /// The nearest folder upward from `from` that holds `business.yaml`.
-pub fn find(from: &Path, problems: &mut Problems) -> Option<PathBuf> {
-    let found = files::business_above(from);
-    if found.is_none() {
+pub fn find(from: &Path, problems: &mut Problems) -> Read<PathBuf> {
+    files::business_above(from).ok_or_else(|| {
+        let from = from.display();
+        let message = format!("no `business.yaml` in `{from}` or in any folder above it");
         problems.push(
-            Problem::new(
-                "no-business-here",
-                format!(
-                    "no `business.yaml` in `{}` or in any folder above it",
-                    from.display()
-                ),
-            )
-            .help("go to your business folder, or name it: `--in my-quotes`"),
-        );
-    }
-    found
+            Problem::new("no-business-here", message)
+                .help("go to your business folder, or name it: `--in my-quotes`"),
+        )
+    })
 }
 
 /// Reads `business.yaml` of this folder; answers its text as a record keeps it, too.
-pub fn business(
-    folder: &Path,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<(Business, Input)> {
+pub fn business(folder: &Path, files: &mut Files) -> Read<(Business, Input)> {
     let path = folder.join("business.yaml");
-    let id = files::read(&files::relative(&path), sources, problems)?;
-    let node = yaml::read(id, sources, problems)?;
-    let before = problems.len();
-    let business = business::read(&node, problems)?;
-    let text = sources.text(id).to_owned();
-    let input = Input {
-        what: "business".to_owned(),
-        name: sources.name(id).to_owned(),
-        sha256: hash(text.as_bytes()),
-        text,
-    };
-    (problems.len() == before).then_some((business, input))
+    let id = files.text(&files::relative(&path))?;
+    let node = files.tree(id)?;
+    let before = files.problems.len();
+    let business = files.made(&node, business::read)?;
+    files.problems.none_since(before)?;
+    Ok((business, files.input(InputKind::Business, id)))
 }
 
-/// Reads the business that a record kept.
-pub fn kept(input: &Input, problems: &mut Problems) -> Option<Business> {
-    let mut sources = Sources::default();
-    let id = sources.add(&input.name, input.text.clone());
-    let node = yaml::read(id, &sources, problems)?;
-    business::read(&node, problems)
+/// A business that names no book to price by.
+pub fn no_price_book() -> Problem {
+    Problem::new("no-price-book", "`books` names no price book")
+        .help("write `books: [price-books/my-plant.yaml]` in business.yaml, or say `--book`")
 }

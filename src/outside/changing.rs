@@ -2,7 +2,10 @@
 
 use std::path::Path;
 
-use super::files;
+use super::desk::no_such_book;
+use super::files::{self, Files};
+use super::from_record::no_files;
+use super::quote_record;
 use crate::costing::{
     self, ChangePrice, Offer, Prices, Way, book_without_trucks, business_for_changes, change_price,
     prices,
@@ -12,10 +15,11 @@ use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
 use crate::input::change::{self, ChangeWritten, PriceLine};
 use crate::input::job::{self, Customer, JobWritten, Takeoff};
-use crate::office::chain::hash;
-use crate::office::record::{Change, ChangeLine, ChangeWork, Figures, Input, Quote, WorkLine};
+use crate::office::record::{
+    Change, ChangeLine, ChangeWork, Figures, Input, InputKind, Quote, WorkLine,
+};
 use crate::office::text::{Cents, Day as Written};
-use crate::reading::{FileId, Problem, Problems, Sources, yaml};
+use crate::reading::{FileId, Problems, Read};
 use crate::values::{Day, Money};
 
 /// A change order with everything it comes to.
@@ -49,16 +53,11 @@ pub fn lay_out(
     home: &Path,
     quote: &Quote,
     day: Day,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Changed> {
-    let change = files::read(file, sources, problems);
-    let business = files::read(
-        &files::relative(&home.join("business.yaml")),
-        sources,
-        problems,
-    );
-    let node = business.and_then(|id| yaml::read(id, sources, problems))?;
+    files: &mut Files,
+) -> Read<Changed> {
+    let change = files.text(file);
+    let business = files.text(&files::relative(&home.join("business.yaml")));
+    let node = business.and_then(|id| files.tree(id))?;
     let usual = business::books(&node);
     let path = match (other_book, usual.first()) {
         (Some(other), _) => other.to_path_buf(),
@@ -66,47 +65,32 @@ pub fn lay_out(
         (None, None) => home.join("price-book.yaml"),
     };
     if !files::exists(&path) {
-        problems.push(
-            Problem::new(
-                "no-such-book",
-                format!("there is no price book `{}`", path.display()),
-            )
-            .help("paths in `books` start from the folder of business.yaml"),
-        );
+        files.refuse(no_such_book(&path));
     }
-    let book = files::read(&path, sources, problems);
-    laid([change?, business?, book?], quote, day, sources, problems)
+    let book = files.text(&path);
+    laid([change?, business?, book?], quote, day, files)
 }
 
 /// The same from the texts kept in a record.
-pub fn lay_out_again(
-    texts: &[Input; 3],
-    quote: &Quote,
-    day: Day,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Changed> {
-    let ids = texts
-        .each_ref()
-        .map(|input| sources.add(&input.name, input.text.clone()));
-    laid(ids, quote, day, sources, problems)
+pub fn lay_out_again(texts: &[Input], quote: &Quote, day: Day, files: &mut Files) -> Read<Changed> {
+    let [change, business, book] = texts else {
+        return Err(files.refuse(no_files()));
+    };
+    let ids = [change, business, book].map(|input| files.kept(input));
+    laid(ids, quote, day, files)
 }
 
-fn laid(
-    texts: [FileId; 3],
-    quote: &Quote,
-    day: Day,
-    sources: &Sources,
-    problems: &mut Problems,
-) -> Option<Changed> {
-    let [change, home, book] = texts.map(|id| yaml::read(id, sources, problems));
+/// The change of a quoted job, priced for this day where the change names none.
+fn laid(texts: [FileId; 3], quote: &Quote, day: Day, files: &mut Files) -> Read<Changed> {
+    let [change, home, book] = texts.map(|id| files.tree(id));
     let customer = Customer {
         name: quote.customer.clone(),
         address: quote.address.clone(),
     };
-    let change = change.and_then(|node| change::read(&customer, &node, problems));
-    let business = home.and_then(|node| business::read(&node, problems));
-    let book = book.and_then(|node| book::read(&node, problems));
+    let read = |node: &_, problems: &mut _| change::read(&customer, node, problems);
+    let change = change.and_then(|node| files.made(&node, read));
+    let business = home.and_then(|node| files.made(&node, business::read));
+    let book = book.and_then(|node| files.made(&node, book::read));
     let (change, business, book) = (change?, business?, book?);
     let ChangeWritten {
         title,
@@ -124,26 +108,33 @@ fn laid(
     // What is left out saves no truck.
     let less = book_without_trucks(&book);
     let more = if same_truck { &less } else { &book };
+    let job = &quote.job;
     let ways = [
         (Way::Added, add, &comes_again, more),
         (Way::Deducted, deduct, &stays, &less),
     ];
-    let parts: Vec<Option<Part>> = ways
-        .into_iter()
-        .filter_map(|(way, written, business, book)| {
-            let written = *written?;
-            let job = &quote.job;
-            Some(part(way, written, job, business, book, priced, problems))
-        })
-        .collect();
+    let mut parts = Vec::new();
+    for (way, written, business, book) in ways {
+        if let Some(written) = written {
+            parts.push(part(
+                way,
+                *written,
+                job,
+                business,
+                book,
+                priced,
+                &mut files.problems,
+            ));
+        }
+    }
     // Both are looked at, so that all their problems show at once.
-    let parts: Vec<Part> = parts.into_iter().collect::<Option<_>>()?;
+    let parts: Vec<Part> = parts.into_iter().collect::<Read<_>>()?;
     let amounts: Vec<_> = parts
         .iter()
         .map(|part| (part.way, part.offer.quoted()))
         .collect();
     let price = change_price(&amounts, &lines, &business);
-    Some(Changed {
+    Ok(Changed {
         title: title.value,
         because,
         days,
@@ -164,15 +155,17 @@ fn part(
     book: &PriceBook,
     priced: Day,
     problems: &mut Problems,
-) -> Option<Part> {
-    let takeoff = job::resolve(written, job, book, business, problems)?;
+) -> Read<Part> {
+    let takeoff = job::resolve(written, job, book, business, problems);
+    let takeoff = problems.proven(takeoff)?;
     let days: Vec<Prices> = takeoff
         .placements
         .iter()
         .map(|placement| placement.day.as_ref().map_or(priced, |day| day.value))
         .map(|day| prices(book, day, &takeoff.name))
         .collect();
-    let offer = costing::offer(&takeoff, book, business, &days, problems)?;
+    let offer = costing::offer(&takeoff, book, business, &days, problems);
+    let offer = problems.proven(offer)?;
     let work = offering::work(Offering {
         takeoff: &takeoff,
         business,
@@ -194,7 +187,7 @@ fn part(
             text: term.text,
         })
         .collect();
-    Some(Part {
+    Ok(Part {
         way,
         takeoff,
         offer,
@@ -204,7 +197,7 @@ fn part(
 
 impl Changed {
     /// The change order as it is put on record, its PDF left out.
-    pub fn record(&self, number: u32, sources: &Sources) -> Change {
+    pub fn record(&self, number: u32, files: &Files) -> Change {
         let mut lines: Vec<ChangeLine> = self.parts.iter().map(Part::line).collect();
         lines.extend(self.lines.iter().map(|line| ChangeLine {
             says: line.says.clone(),
@@ -222,22 +215,12 @@ impl Changed {
             work: self.parts.iter().map(Part::record).collect(),
             days: self.days,
             priced: Written(self.priced),
-            inputs: self.inputs(sources),
+            inputs: files.inputs(
+                [InputKind::Change, InputKind::Business, InputKind::PriceBook],
+                self.texts,
+            ),
             pdf: None,
         }
-    }
-
-    fn inputs(&self, sources: &Sources) -> Vec<Input> {
-        let named = ["change", "business", "price book"].into_iter();
-        named
-            .zip(self.texts)
-            .map(|(what, id)| Input {
-                what: what.to_owned(),
-                name: sources.name(id).to_owned(),
-                sha256: hash(sources.text(id).as_bytes()),
-                text: sources.text(id).to_owned(),
-            })
-            .collect()
     }
 }
 
@@ -269,7 +252,7 @@ impl Part {
             is_deducted: self.way == Way::Deducted,
             cost: Cents(priced.totals().cost),
             price: Cents(priced.totals().price),
-            lines: super::quote_record::lines(priced, 1),
+            lines: quote_record::lines(priced, 1),
         }
     }
 }

@@ -5,19 +5,24 @@
 pub mod files;
 
 pub mod business_folder;
-pub mod desk;
-pub mod exports;
 pub mod records;
 
-pub mod bill_pdf;
+pub mod desk;
+
 pub mod from_record;
-pub mod progress;
+
+pub mod pdf_bytes;
+
+pub mod bill_pdf;
 pub mod quote_pdf;
 pub mod quote_record;
 
 pub mod changing;
 pub mod closing;
 pub mod repricing;
+
 pub mod verify;
+
+pub mod exports;
 
 pub mod cli;

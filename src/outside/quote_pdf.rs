@@ -1,14 +1,14 @@
 //! From a priced desk to the customer's quote: the view and the bytes of the PDF.
 
 use super::desk::{self, Desk};
+use super::pdf_bytes::pdf_bytes;
 use crate::costing::Offer;
-use crate::documents::offering::{self, Offering, Shown};
+use crate::documents::offering::{self, Offering};
 use crate::documents::quote_document;
 use crate::documents::views::quote::QuoteView;
 use crate::office::record::Replaces;
 use crate::press::layout::style::Look;
-use crate::press::pdf;
-use crate::reading::{Problem, Problems};
+use crate::reading::{Problems, Read};
 
 /// A quote on paper.
 #[derive(Debug)]
@@ -18,29 +18,14 @@ pub struct QuotePdf {
 }
 
 /// The quote with the photos of the takeoff; every photo that cannot be used is reported.
-pub fn quote(
+pub fn quote_pdf(
     desk: &Desk,
     offer: &Offer,
     number: Option<&str>,
     replaces: Option<Replaces>,
     problems: &mut Problems,
-) -> Option<QuotePdf> {
-    let before = problems.len();
-    let photos = desk::photos(desk, problems);
-    if problems.len() != before {
-        return None;
-    }
-    quote_with(desk, offer, (number, replaces), &photos, problems)
-}
-
-/// The quote with these photos.
-pub fn quote_with(
-    desk: &Desk,
-    offer: &Offer,
-    (number, replaces): (Option<&str>, Option<Replaces>),
-    photos: &[Shown],
-    problems: &mut Problems,
-) -> Option<QuotePdf> {
+) -> Read<QuotePdf> {
+    let photos = desk::photos(desk, problems)?;
     let of = Offering {
         takeoff: &desk.takeoff,
         business: &desk.business,
@@ -50,21 +35,19 @@ pub fn quote_with(
         pour: desk.days[desk.takeoff.first_pour()].day,
         number,
         replaces,
-        photos,
+        photos: &photos,
     };
     let figures = offering::figures(of, Look::default().accent);
     let view = offering::view(of);
-    match quote_document(&view, &figures) {
-        Ok(document) => Some(QuotePdf {
-            view,
-            pdf: pdf::write(&document),
-        }),
-        Err(error) => {
-            problems.push(
-                Problem::new("cannot-set-page", error.to_string())
-                    .help("write it with letters of the bundled face, or shorter"),
-            );
-            None
-        }
+    let pdf = pdf_bytes(quote_document(&view, &figures), problems)?;
+    Ok(QuotePdf { view, pdf })
+}
+
+/// As the customer reads it: `2026-0041, revision 2`.
+pub fn shown_number(number: &str, revision: u32) -> String {
+    if revision == 1 {
+        number.to_owned()
+    } else {
+        format!("{number}, revision {revision}")
     }
 }

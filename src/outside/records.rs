@@ -1,16 +1,15 @@
 //! The folder of records beside `business.yaml`: reading jobs from it, filing what happens.
 
 use std::collections::BTreeMap;
-use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 
 use super::files::record_folder::{self, Held};
 use crate::input::business::Numbers;
 use crate::input::phrases::Number;
 use crate::office::name::Name;
-use crate::office::record::{Happened, RECORD, RULES, Record};
+use crate::office::record::{Event, Happened, RECORD, RULES, Record};
 use crate::office::text;
-use crate::reading::{Problem, Problems};
+use crate::reading::{Problem, Problems, Read, suggest};
 use crate::values::Day;
 
 /// The program that writes records, with its version.
@@ -21,30 +20,68 @@ pub fn folder(home: &Path) -> PathBuf {
     home.join("records")
 }
 
+/// The folder of records, held against other writers.
+pub fn hold(folder: &Path, problems: &mut Problems) -> Read<Held> {
+    Held::new(folder).map_err(|error| {
+        let message = format!("cannot write in `{}`: {error}", folder.display());
+        problems.push(
+            Problem::new("unwritable-records", message)
+                .help("check the permissions of the folder and the room on the disk"),
+        )
+    })
+}
+
 /// The records of one job, in their order.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug)]
 pub struct JobRecords {
+    pub number: Number,
     pub records: Vec<Record>,
     pub seals: Vec<String>,
+    /// The seal of the first record of the number before, for the first record of a new job.
+    pub before: Option<String>,
 }
 
 impl JobRecords {
-    /// The place after the last.
-    pub fn next(&self) -> u32 {
-        self.records.last().map_or(1, |record| record.place + 1)
+    pub fn new(number: Number, before: Option<String>) -> Self {
+        Self {
+            number,
+            records: Vec::new(),
+            seals: Vec::new(),
+            before,
+        }
+    }
+
+    /// The name of the next record, if this happens.
+    pub fn next(&self, event: Event) -> Name {
+        Name {
+            number: self.number.clone(),
+            place: self.records.last().map_or(1, |record| record.place + 1),
+            event,
+        }
+    }
+
+    /// The record that says so.
+    pub fn record(&self, day: Day, what: Happened) -> Record {
+        Record {
+            record: RECORD,
+            rules: RULES,
+            program: PROGRAM.to_owned(),
+            number: self.number.to_string(),
+            place: self.next(what.event()).place,
+            day: text::Day(day),
+            previous: self.seals.last().or(self.before.as_ref()).cloned(),
+            what,
+        }
     }
 }
 
 /// Names of records by job; what is no record is left out.
 pub fn names(folder: &Path, problems: &mut Problems) -> BTreeMap<Number, Vec<Name>> {
     let mut jobs: BTreeMap<Number, Vec<Name>> = BTreeMap::new();
-    let listed = match record_folder::names(folder) {
-        Ok(listed) => listed,
-        Err(error) => {
-            problems.push(unreadable(folder, &error));
-            return jobs;
-        }
-    };
+    let listed = record_folder::names(folder).unwrap_or_else(|error| {
+        problems.push(unreadable(folder, &error));
+        Vec::new()
+    });
     for file in listed {
         if let Some(name) = file.strip_suffix(".json").and_then(Name::read) {
             jobs.entry(name.number.clone()).or_default().push(name);
@@ -57,14 +94,14 @@ pub fn names(folder: &Path, problems: &mut Problems) -> BTreeMap<Number, Vec<Nam
 }
 
 /// Reads the records of these names; each that cannot be read is reported.
-pub fn row(folder: &Path, names: &[Name], problems: &mut Problems) -> JobRecords {
-    let mut row = JobRecords::default();
+pub fn row(folder: &Path, number: &Number, names: &[Name], problems: &mut Problems) -> JobRecords {
+    let mut row = JobRecords::new(number.clone(), None);
     for name in names {
-        let file = format!("{name}.json");
-        let text = match record_folder::read(folder, &file) {
+        let path = folder.join(format!("{name}.json"));
+        let text = match record_folder::read(folder, &format!("{name}.json")) {
             Ok(bytes) => String::from_utf8_lossy(&bytes).into_owned(),
             Err(error) => {
-                problems.push(unreadable(&folder.join(&file), &error));
+                problems.push(unreadable(&path, &error));
                 continue;
             }
         };
@@ -73,122 +110,94 @@ pub fn row(folder: &Path, names: &[Name], problems: &mut Problems) -> JobRecords
                 row.records.push(record);
                 row.seals.push(seal);
             }
-            Err(error) => problems.push(
-                Problem::new(
-                    "bad-record",
-                    format!(
-                        "`{}` is no sound record: {error}",
-                        folder.join(&file).display()
-                    ),
-                )
-                .help("bring it back from a copy; `flatwork verify` looks at all of them"),
-            ),
+            Err(error) => {
+                let message = format!("`{}` is no sound record: {error}", path.display());
+                problems.push(
+                    Problem::new("bad-record", message)
+                        .help("bring it back from a copy; `flatwork verify` looks at all of them"),
+                );
+            }
         }
     }
     row
 }
 
 fn unreadable(path: &Path, error: &std::io::Error) -> Problem {
-    Problem::new(
-        "unreadable-records",
-        format!("cannot read `{}`: {error}", path.display()),
-    )
-    .help("check the permissions of the folder")
+    let message = format!("cannot read `{}`: {error}", path.display());
+    Problem::new("unreadable-records", message).help("check the permissions of the folder")
 }
 
 /// The records of `number`, or a problem that says there are none.
-pub fn of_number(folder: &Path, number: &str, problems: &mut Problems) -> Option<JobRecords> {
+pub fn of_number(folder: &Path, number: &str, problems: &mut Problems) -> Read<JobRecords> {
     let jobs = names(folder, problems);
-    let found = Number::written(number).and_then(|number| jobs.get(&number));
-    let Some(found) = found else {
-        let known = jobs.keys().map(Number::text);
-        let problem = Problem::new(
-            "no-such-quote",
-            format!("no quote {number} was issued from here"),
+    let found = Number::written(number).and_then(|number| jobs.get_key_value(&number));
+    let Some((number, names)) = found else {
+        let near = suggest::closest(number, jobs.keys().map(Number::text));
+        let help = near.map_or_else(
+            || "`flatwork jobs` lists all; `flatwork quote FILE --issue` gives a number".to_owned(),
+            |near| format!("did you mean {near}? `flatwork jobs` lists all"),
         );
-        problems.push(match crate::reading::suggest::closest(number, known) {
-            Some(near) => problem.help(format!("did you mean {near}? `flatwork jobs` lists all")),
-            None => problem
-                .help("`flatwork jobs` lists all; `flatwork quote FILE --issue` gives a number"),
-        });
-        return None;
+        let message = format!("no quote {number} was issued from here");
+        return Err(problems.push(Problem::new("no-such-quote", message).help(help)));
     };
     let before = problems.len();
-    let row = row(folder, found, problems);
-    (problems.len() == before).then_some(row)
+    let row = row(folder, number, names, problems);
+    problems.none_since(before)?;
+    Ok(row)
 }
 
-/// The next number of the row of this day, and the seal of the first record of the number before.
-pub fn next_number(
+/// A job of the next number in the row of this day.
+pub fn new_job(
     held: &Held,
     numbers: &Numbers,
     day: Day,
     problems: &mut Problems,
-) -> Option<(Number, Option<String>)> {
+) -> Read<JobRecords> {
     let before = problems.len();
     let jobs = names(held.folder(), problems);
     let pattern = &numbers.pattern.value;
-    let last = jobs
+    let counted = jobs
         .keys()
-        .filter_map(|number| Some((pattern.count(day, number)?, number)))
-        .max();
-    let found = match last {
-        None => (pattern.number(day, numbers.start), None),
+        .filter_map(|number| Some((pattern.count(day, number)?, number)));
+    let found = match counted.max() {
+        None => JobRecords::new(pattern.number(day, numbers.start), None),
         Some((count, number)) => {
-            let first = &jobs[number][..1];
-            let row = row(held.folder(), first, problems);
-            (pattern.number(day, count + 1), row.seals.first().cloned())
+            let first = row(held.folder(), number, &jobs[number][..1], problems);
+            JobRecords::new(pattern.number(day, count + 1), first.seals.first().cloned())
         }
     };
-    (problems.len() == before).then_some(found)
-}
-
-/// A record that is about to be filed.
-pub fn record(
-    number: &str,
-    place: u32,
-    day: Day,
-    previous: Option<String>,
-    what: Happened,
-) -> Record {
-    Record {
-        record: RECORD,
-        rules: RULES,
-        program: PROGRAM.to_owned(),
-        number: number.to_owned(),
-        place,
-        day: text::Day(day),
-        previous,
-        what,
-    }
+    problems.none_since(before)?;
+    Ok(found)
 }
 
 /// Files a record, and the PDF that belongs to it.
 ///
 /// The record comes first: it holds all that the PDF is made of, so a PDF lost to a power cut
 /// can be made again, and a number is never taken without its record.
-pub fn file(held: &Held, record: &Record, pdf: Option<&[u8]>) -> Result<Name, NotFiled> {
-    let number = Number::written(&record.number)
-        .ok_or_else(|| NotFiled::Record(ErrorKind::InvalidInput.into()))?;
-    let name = Name {
-        number,
-        place: record.place,
-        event: record.what.event(),
+pub fn file(
+    held: &Held,
+    name: &Name,
+    record: &Record,
+    pdf: Option<&[u8]>,
+    problems: &mut Problems,
+) -> Read<()> {
+    let filed = held.publish(&format!("{name}.json"), record.to_text().as_bytes());
+    filed.map_err(|error| {
+        let message = format!("the record could not be written: {error}");
+        problems.push(
+            Problem::new("not-filed", message)
+                .help("nothing was recorded; make room on the disk or try once more"),
+        )
+    })?;
+    let Some(bytes) = pdf else {
+        return Ok(());
     };
-    held.publish(&format!("{name}.json"), record.to_text().as_bytes())
-        .map_err(NotFiled::Record)?;
-    if let Some(bytes) = pdf {
-        held.publish(&format!("{name}.pdf"), bytes)
-            .map_err(|error| NotFiled::Pdf(name.clone(), error))?;
-    }
-    Ok(name)
-}
-
-/// What could not be filed.
-#[derive(Debug)]
-pub enum NotFiled {
-    /// Nothing was recorded.
-    Record(std::io::Error),
-    /// The record is kept, its PDF is not.
-    Pdf(Name, std::io::Error),
+    held.publish(&format!("{name}.pdf"), bytes)
+        .map_err(|error| {
+            let message = format!("{name} is on record, but its PDF could not be written: {error}");
+            problems.push(
+                Problem::new("pdf-not-filed", message)
+                    .help("make room on the disk; `flatwork verify --mend` writes the PDF again"),
+            )
+        })
 }

@@ -19,5 +19,5 @@ pub mod yaml;
 
 pub use fields::{Field, FieldTable, Fields};
 pub use place::{At, FileId, Place, Sources};
-pub use problem::{Problem, Problems};
+pub use problem::{Problem, Problems, Read, Reported};
 pub use tree::{Entry, Node, Value};

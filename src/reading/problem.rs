@@ -55,6 +55,15 @@ impl From<Unreadable> for Problem {
     }
 }
 
+/// Proof that a problem was pushed: whoever comes back with nothing has said why.
+///
+/// Only this floor makes one, for a problem just pushed or for a node marked as reported.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Reported(());
+
+/// What was read, or the proof that its problem was reported.
+pub type Read<T> = Result<T, Reported>;
+
 /// Every problem found so far, in the order found.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Problems(Vec<Problem>);
@@ -64,8 +73,41 @@ impl Problems {
         Problems::default()
     }
 
-    pub fn push(&mut self, problem: Problem) {
+    pub fn push(&mut self, problem: Problem) -> Reported {
         self.0.push(problem);
+        Reported(())
+    }
+
+    /// For readers that hand no proof back: nothing was found because of a problem found so far.
+    ///
+    /// # Errors
+    /// When there is nothing.
+    pub fn proven<T>(&self, found: Option<T>) -> Read<T> {
+        let said = || {
+            self.none()
+                .expect_err("whoever comes back with nothing has said why")
+        };
+        found.ok_or_else(said)
+    }
+
+    /// The proof of one of the problems found so far, if there is any.
+    ///
+    /// # Errors
+    /// When a problem was found.
+    pub fn none(&self) -> Read<()> {
+        self.none_since(0)
+    }
+
+    /// The same for what was found since there were `before` of them.
+    ///
+    /// # Errors
+    /// When a problem was found since.
+    pub fn none_since(&self, before: usize) -> Read<()> {
+        if self.0.len() <= before {
+            Ok(())
+        } else {
+            Err(Reported(()))
+        }
     }
 
     pub fn is_empty(&self) -> bool {

@@ -4,277 +4,116 @@
 //! says which rules made its figures; it holds the texts it was made from, so that they can be
 //! made again.
 
+/// Parts of a record: plain data, written as it stands and read back with no key more or less.
+macro_rules! parts {
+    ($($(#[$about:meta])* pub struct $name:ident { $($keys:tt)* })*) => {$(
+        $(#[$about])*
+        #[derive(Clone, Debug, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+        #[serde(deny_unknown_fields)]
+        pub struct $name { $($keys)* }
+    )*};
+}
+
 mod bills;
+mod kind;
 mod progress;
+mod quote;
 
 pub use bills::{
     Bills, Change, ChangeLine, ChangeWork, Closing, Credit, Invoice, InvoiceLine, Payment, WorkLine,
 };
+pub use kind::{Event, Happened};
 pub use progress::{Progress, ProgressLine, Withheld};
+pub use quote::{Accepted, ChoiceGroup, Combination, Line, Quote, Replaces, Stage};
 
 use serde::{Deserialize, Serialize};
 
-use super::chain;
-use super::name::Event;
-use super::text::{Cents, Day, Number};
+use super::chain::{self, hash};
+use super::text::{Cents, Day};
 
 /// The format of records.
 pub const RECORD: u32 = 1;
 /// Raised whenever the same input would give another figure than before.
 pub const RULES: u32 = 1;
 
-/// One thing that happened to a job.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Record {
-    pub record: u32,
-    pub rules: u32,
-    /// The program that wrote it, with its version.
-    pub program: String,
-    pub number: String,
-    /// From 1, in the order things happened to this job.
-    pub place: u32,
-    /// The day it counts from, as said by whoever wrote it.
-    pub day: Day,
-    /// The seal of the job's record before this one; of a first record, the seal of the first
-    /// record of the number before. None where there is none.
-    pub previous: Option<String>,
-    pub what: Happened,
-}
-
-/// What happened, with all that is needed to prove it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(tag = "event", rename_all = "kebab-case", deny_unknown_fields)]
-pub enum Happened {
-    Quote(Box<Quote>),
-    Accepted(Accepted),
-    /// By the customer, after signing.
-    Cancelled {
-        because: String,
-        /// The last day to pay back what was paid, where the law gives one.
-        refund_by: Option<Day>,
-    },
-    Declined {
-        because: String,
-        /// Only this change order, the job goes on.
-        change: Option<u32>,
-    },
-    Withdrawn {
-        because: String,
-    },
-    Postponed {
-        because: String,
-        until: Option<Day>,
-    },
-    Change(Box<Change>),
-    ChangeAccepted {
-        change: u32,
-        by: String,
-        how: String,
-    },
-    Invoice(Box<Invoice>),
-    Voided {
-        invoice: u32,
-        because: String,
-    },
-    Credit(Box<Credit>),
-    Paid(Payment),
-    Returned {
-        payment: u32,
-        because: String,
-    },
-    Refunded(Payment),
-}
-
-impl Happened {
-    pub fn event(&self) -> Event {
-        match self {
-            Self::Quote(_) => Event::Quote,
-            Self::Accepted(_) => Event::Accepted,
-            Self::Cancelled { .. } => Event::Cancelled,
-            Self::Declined { .. } => Event::Declined,
-            Self::Withdrawn { .. } => Event::Withdrawn,
-            Self::Postponed { .. } => Event::Postponed,
-            Self::Change(_) => Event::Change,
-            Self::ChangeAccepted { .. } => Event::ChangeAccepted,
-            Self::Invoice(invoice) => invoice.bills.event(),
-            Self::Voided { .. } => Event::Voided,
-            Self::Credit(_) => Event::Credit,
-            Self::Paid(_) => Event::Paid,
-            Self::Returned { .. } => Event::Returned,
-            Self::Refunded(_) => Event::Refunded,
-        }
+parts! {
+    /// One thing that happened to a job.
+    pub struct Record {
+        pub record: u32,
+        pub rules: u32,
+        /// The program that wrote it, with its version.
+        pub program: String,
+        pub number: String,
+        /// From 1, in the order things happened to this job.
+        pub place: u32,
+        /// The day it counts from, as said by whoever wrote it.
+        pub day: Day,
+        /// The seal of the job's record before this one; of a first record, the seal of the first
+        /// record of the number before. None where there is none.
+        pub previous: Option<String>,
+        pub what: Happened,
     }
 
-    /// The PDF that belongs to it.
-    pub fn pdf(&self) -> Option<&Pdf> {
-        match self {
-            Self::Quote(quote) => Some(&quote.pdf),
-            Self::Change(change) => change.pdf.as_ref(),
-            Self::Invoice(invoice) => invoice.pdf.as_ref(),
-            Self::Credit(credit) => credit.pdf.as_ref(),
-            Self::Paid(payment) | Self::Refunded(payment) => payment.pdf.as_ref(),
-            Self::Accepted(_)
-            | Self::Cancelled { .. }
-            | Self::Declined { .. }
-            | Self::Withdrawn { .. }
-            | Self::Postponed { .. }
-            | Self::ChangeAccepted { .. }
-            | Self::Voided { .. }
-            | Self::Returned { .. } => None,
-        }
+    /// A price and its taxes; the total is their sum and stands beside them for the reader.
+    #[derive(Default)]
+    pub struct Figures {
+        pub price: Cents,
+        pub taxes: Vec<TaxAmount>,
+        pub total: Cents,
+    }
+
+    pub struct TaxAmount {
+        pub name: String,
+        pub amount: Cents,
+    }
+
+    /// A file as it was read.
+    pub struct Input {
+        pub what: InputKind,
+        pub name: String,
+        pub sha256: String,
+        pub text: String,
+    }
+
+    pub struct Pdf {
+        pub name: String,
+        pub sha256: String,
     }
 }
 
-/// A quote as it went out.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Quote {
-    pub revision: u32,
-    pub job: String,
-    pub title: String,
-    pub customer: String,
-    pub address: Option<String>,
-    /// The kinds of slab in it, for the win rate by kind of work.
-    pub kinds: Vec<String>,
-    pub good_until: Day,
-    /// One day for each pour.
-    pub pours: Vec<Day>,
-    pub choices: Vec<ChoiceGroup>,
-    /// The combination that is the job as quoted.
-    pub as_quoted: Vec<usize>,
-    pub combinations: Vec<Combination>,
-    pub payments: Vec<Stage>,
-    /// The share of the price below which the owner wants to be told.
-    pub margin_floor: Number,
-    /// The most of the total that may be asked at signing.
-    pub deposit_cap: Number,
-    pub deposit_limit: Option<Cents>,
-    /// Whole files, word for word: takeoff, business, price book.
-    /// The quote whose place it takes, where the customer is told.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub replaces: Option<Replaces>,
-    pub inputs: Vec<Input>,
-    /// Every string the customer reads.
-    pub view: serde_json::Value,
-    pub pdf: Pdf,
-}
-
-impl Quote {
-    /// The combination that is the job as quoted.
-    pub fn quoted(&self) -> Option<&Combination> {
-        let mut all = self.combinations.iter();
-        all.find(|one| one.choice == self.as_quoted)
-    }
-}
-
-/// A quote that went out before: its day, and its total as quoted.
+/// Which of its files a record keeps.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Replaces {
-    pub day: Day,
-    pub total: Cents,
+pub enum InputKind {
+    #[serde(rename = "takeoff")]
+    Takeoff,
+    #[serde(rename = "business")]
+    Business,
+    #[serde(rename = "price book")]
+    PriceBook,
+    #[serde(rename = "change")]
+    Change,
+    #[serde(rename = "schedule of values")]
+    ScheduleOfValues,
 }
 
-/// What the customer could choose.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct ChoiceGroup {
-    pub question: Option<String>,
-    /// One answer has to be taken.
-    pub must_choose: bool,
-    pub options: Vec<String>,
+impl Input {
+    pub fn new(what: InputKind, name: &str, text: &str) -> Self {
+        Self {
+            what,
+            name: name.to_owned(),
+            sha256: hash(text.as_bytes()),
+            text: text.to_owned(),
+        }
+    }
 }
 
-/// One combination of options and every line of its price.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Combination {
-    pub choice: Vec<usize>,
-    pub taken: Vec<String>,
-    pub cost: Cents,
-    pub figures: Figures,
-    pub lines: Vec<Line>,
-}
-
-/// A price and its taxes; the total is their sum and stands beside them for the reader.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Figures {
-    pub price: Cents,
-    pub taxes: Vec<TaxAmount>,
-    pub total: Cents,
-}
-
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct TaxAmount {
-    pub name: String,
-    pub amount: Cents,
-}
-
-/// One line of a cost or a price, with its working in words.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Line {
-    pub cause: String,
-    pub side: String,
-    pub class: Option<String>,
-    pub item: Option<String>,
-    pub quantity: Option<Number>,
-    pub unit: Option<String>,
-    /// The pour for whose day it is bought, from 0, where the job has several.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub pour: Option<usize>,
-    pub price: Option<Number>,
-    /// The first day of the price, or of the hold.
-    pub priced: Option<Day>,
-    pub held_until: Option<Day>,
-    pub amount: Cents,
-    pub working: String,
-}
-
-/// One payment of the schedule, for the job as quoted.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Stage {
-    pub when: String,
-    /// As the owner wrote it: `10%`, `1/3`, `500.00`, `rest`.
-    pub share: String,
-}
-
-/// A file as it was read.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Input {
-    /// `takeoff`, `business`, `price book` or `photo`.
-    pub what: String,
-    pub name: String,
-    pub sha256: String,
-    /// Empty for a picture, which is kept by its hash.
-    pub text: String,
-}
-
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Pdf {
-    pub name: String,
-    pub sha256: String,
-}
-
-/// The customer's yes.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Accepted {
-    pub revision: u32,
-    pub by: String,
-    /// `signed on paper`, `by mail` and the like.
-    pub how: String,
-    pub choice: Vec<usize>,
-    pub taken: Vec<String>,
-    pub contract: Figures,
-    /// The last day on which the customer may cancel, where the owner's law gives one.
-    pub cancel_until: Option<Day>,
+impl Pdf {
+    pub fn new(name: String, bytes: &[u8]) -> Self {
+        Self {
+            name,
+            sha256: hash(bytes),
+        }
+    }
 }
 
 impl Record {
@@ -293,9 +132,7 @@ impl Record {
         let open = text.len() - seal.len() - "\"\n}\n".len() - ",\n  \"seal\": \"".len();
         let mut object = text[..open].to_owned();
         object.push_str("\n}");
-        serde_json::from_str(&object)
-            .map(|record| (record, seal.to_owned()))
-            .map_err(|error| RecordError::Content(error.to_string()))
+        Ok((serde_json::from_str(&object)?, seal.to_owned()))
     }
 }
 
@@ -318,6 +155,12 @@ impl std::fmt::Display for RecordError {
 }
 
 impl std::error::Error for RecordError {}
+
+impl From<serde_json::Error> for RecordError {
+    fn from(error: serde_json::Error) -> Self {
+        Self::Content(error.to_string())
+    }
+}
 
 #[cfg(test)]
 mod tests {

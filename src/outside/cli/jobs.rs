@@ -1,18 +1,18 @@
 //! `flatwork jobs`, `owed`, `statement`: what stands where.
 
 use std::collections::BTreeMap;
-use std::process::ExitCode;
 
-use super::target::{In, Target, shown};
-use super::{Format, say};
+use super::Format;
+use super::ran::Ran;
+use super::target::{In, Target};
 use crate::documents::views::office::late;
 use crate::documents::views::office::ledger::{self, Line};
 use crate::documents::views::office::win_rate;
 use crate::office::account::Account;
 use crate::office::late::Late;
+use crate::outside::files::{self, Files};
 use crate::outside::records::{self, JobRecords};
-use crate::outside::{exports, files, from_record};
-use crate::reading::{Problems, Sources};
+use crate::outside::{exports, from_record};
 use crate::values::Day;
 
 #[derive(Debug, clap::Args)]
@@ -20,7 +20,7 @@ pub(super) struct Overview {
     #[command(flatten)]
     place: In,
     /// As of this day; else today
-    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    #[arg(long, value_name = "DATE", value_parser = super::value::<Day>)]
     on: Option<Day>,
     /// Text to read, or JSON or CSV for the bookkeeper
     #[arg(long, value_enum, default_value_t = Format::Text)]
@@ -40,9 +40,9 @@ pub(super) struct Jobs {
     win_rate: bool,
 }
 
-pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
+pub(super) fn jobs(arguments: &Jobs, files: &mut Files) -> Ran {
     let format = arguments.overview.format;
-    with_rows(&arguments.overview, |rows, today| {
+    with_rows(&arguments.overview, files, |rows, today| {
         if arguments.win_rate {
             let accounts: Vec<Account<'_>> = rows
                 .values()
@@ -73,8 +73,8 @@ pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
     })
 }
 
-pub(super) fn owed(arguments: &Overview) -> ExitCode {
-    with_rows(arguments, |rows, today| {
+pub(super) fn owed(arguments: &Overview, files: &mut Files) -> Ran {
+    with_rows(arguments, files, |rows, today| {
         let accounts: BTreeMap<String, Account<'_>> = rows
             .iter()
             .map(|(number, row)| (number.clone(), Account::replay(&row.records)))
@@ -96,28 +96,19 @@ pub(super) fn owed(arguments: &Overview) -> ExitCode {
 
 fn with_rows(
     arguments: &Overview,
+    files: &mut Files,
     show: impl FnOnce(&BTreeMap<String, JobRecords>, Day) -> String,
-) -> ExitCode {
-    let mut problems = Problems::default();
-    let done = arguments.place.home(&mut problems).and_then(|home| {
-        let folder = records::folder(&home);
-        let names = records::names(&folder, &mut problems);
-        let rows: BTreeMap<String, JobRecords> = names
-            .iter()
-            .map(|(number, names)| {
-                (
-                    number.to_string(),
-                    records::row(&folder, names, &mut problems),
-                )
-            })
-            .collect();
-        if !problems.is_empty() {
-            return None;
-        }
-        say(&show(&rows, arguments.on.unwrap_or_else(files::today)));
-        Some(())
+) -> Ran {
+    let problems = &mut files.problems;
+    let folder = records::folder(&arguments.place.home(problems)?);
+    let names = records::names(&folder, problems).into_iter();
+    let rows = names.map(|(number, names)| {
+        let row = records::row(&folder, &number, &names, problems);
+        (number.to_string(), row)
     });
-    shown(done, &problems, &Sources::default())
+    let rows = rows.collect();
+    problems.none()?;
+    Ok(show(&rows, arguments.on.unwrap_or_else(files::today)))
 }
 
 #[derive(Debug, clap::Args)]
@@ -126,11 +117,10 @@ pub(super) struct Statement {
     target: Target,
 }
 
-pub(super) fn statement(arguments: &Statement) -> ExitCode {
-    arguments.target.look(|case| {
-        say(&ledger::statement(case.number, case.account));
-        let charges = charges(case.number, case.account, case.day);
-        say(&late::told(&charges, case.day));
+pub(super) fn statement(arguments: &Statement, files: &mut Files) -> Ran {
+    arguments.target.look(files, |job, _| {
+        let charges = charges(job.number, job.account, job.day);
+        Ok(ledger::statement(job.number, job.account) + &late::told(&charges, job.day))
     })
 }
 

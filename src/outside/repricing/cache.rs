@@ -4,19 +4,22 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::rc::Rc;
 
+use super::whole;
 use crate::costing::repricing::{WhatIf, supposed};
 use crate::costing::{Prices, prices};
 use crate::input::book::{self, PriceBook, sells_alike};
 use crate::input::business::{self, Business};
 use crate::office::chain::hash;
-use crate::outside::files;
-use crate::reading::{FileId, Node, Problems, Sources, yaml};
+use crate::office::record::Input;
+use crate::outside::files::Files;
+use crate::reading::{Node, Problems};
 use crate::values::Day;
 
 /// The book with the other prices, read once for all quotes.
 #[derive(Debug)]
 pub struct NewBook {
-    pub file: FileId,
+    /// Its text as a record keeps it.
+    pub input: Input,
     pub node: Node,
     pub book: PriceBook,
 }
@@ -40,7 +43,6 @@ type Home = Result<(Rc<Business>, Rc<QuotedBook>), String>;
 pub(super) struct Cache<'a> {
     other: &'a NewBook,
     what_ifs: &'a [WhatIf],
-    sources: Sources,
     books: BTreeMap<String, Result<Rc<QuotedBook>, String>>,
     businesses: BTreeMap<String, Result<Rc<Business>, String>>,
     homes: BTreeMap<PathBuf, Home>,
@@ -52,7 +54,6 @@ impl<'a> Cache<'a> {
         Self {
             other,
             what_ifs,
-            sources: Sources::default(),
             books: BTreeMap::new(),
             businesses: BTreeMap::new(),
             homes: BTreeMap::new(),
@@ -103,14 +104,10 @@ impl<'a> Cache<'a> {
         read: impl FnOnce(&Node, &mut Problems) -> Option<T>,
     ) -> Result<Rc<T>, String> {
         let (name, text) = text()?;
-        let (mut sources, mut problems) = (self.sources.clone(), Problems::default());
-        let id = sources.add(&name, text);
-        let node = yaml::read(id, &sources, &mut problems);
-        let found = node.and_then(|node| read(&node, &mut problems));
-        match found {
-            Some(found) if problems.is_empty() => Ok(Rc::new(found)),
-            _ => Err(super::first(&problems)),
-        }
+        let mut files = Files::default();
+        let id = files.sources.add(&name, text);
+        let found = files.read(id, read).map(Rc::new);
+        whole(found, &files.problems)
     }
 
     /// The business of this file as it is now, and its usual book.
@@ -154,8 +151,9 @@ impl<'a> Cache<'a> {
 
 /// A file's name and text.
 pub(super) fn on_disk(path: &Path) -> Text {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let read = files::read(path, &mut sources, &mut problems);
-    let text = read.map(|id| (sources.name(id).to_owned(), sources.text(id).to_owned()));
-    text.ok_or_else(|| super::first(&problems))
+    let mut files = Files::default();
+    let read = files.text(path);
+    let id = whole(read, &files.problems)?;
+    let (name, text) = (files.sources.name(id), files.sources.text(id));
+    Ok((name.to_owned(), text.to_owned()))
 }

@@ -15,7 +15,8 @@ use std::sync::Arc;
 pub use cache::NewBook;
 
 use self::cache::Cache;
-use super::files::record_folder;
+use super::desk::stem;
+use super::files::{Files, record_folder};
 use super::records;
 use crate::costing::repricing::{self, WhatIf, repriced};
 use crate::costing::{self, Bought, Priced, estimate, priced};
@@ -23,8 +24,9 @@ use crate::documents::views::office::reprice::{Answer, Outcome, Quote};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{self, Choice, JobWritten, Takeoff};
-use crate::office::name::{Event, Name};
-use crate::reading::{At, Problem, Problems, Sources, yaml};
+use crate::office::name::Name;
+use crate::office::record::Event;
+use crate::reading::{At, Problems, Read};
 use crate::values::{Day, Money};
 
 /// What is asked of every quote.
@@ -165,9 +167,10 @@ fn outcome(
         let mut problems = Problems::default();
         let (needs, first_pour) = (case.old.needs, case.old.first_pour);
         let lines = priced(needs, first_pour, (book, &days), &mut problems);
-        if !problems.is_empty() {
-            return unpriced(first(&problems));
-        }
+        let lines = match whole(Ok(lines), &problems) {
+            Ok(lines) => lines,
+            Err(because) => return unpriced(because),
+        };
         lines_again = estimate(lines, policy, fixed.as_ref());
         Bought {
             lines: &lines_again,
@@ -201,14 +204,10 @@ fn outcome(
 
 /// Reads a takeoff; the places in it are good for nothing else.
 fn takeoff_of(name: &str, text: String) -> Result<JobWritten, String> {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let id = sources.add(name, text);
-    let node = yaml::read(id, &sources, &mut problems);
-    let written = node.and_then(|node| job::read(&node, &mut problems));
-    match written {
-        Some(written) if problems.is_empty() => Ok(written),
-        _ => Err(first(&problems)),
-    }
+    let mut files = Files::default();
+    let id = files.sources.add(name, text);
+    let written = files.read(id, job::read);
+    whole(written, &files.problems)
 }
 
 /// Looks its names up in this book.
@@ -218,19 +217,10 @@ fn resolved(
     book: &PriceBook,
     business: &Business,
 ) -> Result<Takeoff, String> {
-    let stem = Path::new(file).file_stem().unwrap_or_default();
     let mut problems = Problems::default();
-    let takeoff = job::resolve(
-        written,
-        &stem.to_string_lossy(),
-        book,
-        business,
-        &mut problems,
-    );
-    match takeoff {
-        Some(takeoff) if problems.is_empty() => Ok(takeoff),
-        _ => Err(first(&problems)),
-    }
+    let name = stem(Path::new(file));
+    let takeoff = job::resolve(written, &name, book, business, &mut problems);
+    whole(problems.proven(takeoff), &problems)
 }
 
 /// The job with this choice, at these prices.
@@ -240,14 +230,14 @@ fn priced_as(
     at: (&PriceBook, &Business, &[costing::Prices]),
 ) -> Result<Priced, String> {
     let mut problems = Problems::default();
-    costing::with_choice(takeoff, choice, at, &mut problems).ok_or_else(|| first(&problems))
+    let priced = costing::with_choice(takeoff, choice, at, &mut problems);
+    whole(problems.proven(priced), &problems)
 }
 
-/// The first of several problems, for one line of an answer.
-fn first(problems: &Problems) -> String {
-    let message = |problem: &Problem| problem.message.clone();
-    problems
-        .iter()
-        .next()
-        .map_or_else(|| "its files could not be read".to_owned(), message)
+/// What was read, if nothing is wrong with it; else the first problem, for one line of an answer.
+fn whole<T>(read: Read<T>, problems: &Problems) -> Result<T, String> {
+    match problems.iter().next() {
+        Some(problem) => Err(problem.message.clone()),
+        None => read.map_err(|_| "its files could not be read".to_owned()),
+    }
 }

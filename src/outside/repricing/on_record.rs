@@ -4,17 +4,16 @@ use std::path::Path;
 
 use super::cache::Cache;
 use super::recorded_estimate::RecordedEstimate;
-use super::{Case, Question, first, outcome, priced_as, resolved, takeoff_of};
+use super::{Case, Question, outcome, priced_as, resolved, takeoff_of, whole};
 use crate::documents::views::office::reprice::{Clause, Outcome, Quote, Standing};
 use crate::input::business::Business;
 use crate::input::job::Choice;
 use crate::office::escalation::followed;
 use crate::office::name::Name;
 use crate::office::quote_excerpt::{self, QuoteExcerpt};
-use crate::office::record::{Happened, Record};
-use crate::outside::files::record_folder;
+use crate::office::record::{Happened, InputKind, Record};
+use crate::outside::files::{Files, record_folder};
 use crate::outside::from_record;
-use crate::reading::Problems;
 use crate::values::{Day, Money};
 
 /// Asks one quote; none where it was signed and poured already.
@@ -52,8 +51,9 @@ fn asked(
         None => kept.as_quoted.clone(),
         Some(name) => chosen(folder, name)?,
     };
-    let input = |what: &str| kept.input(what).ok_or("its record has no files");
-    let (takeoff, business, book) = (input("takeoff")?, input("business")?, input("price book")?);
+    let input = |what| kept.input(what).ok_or("its record has no files");
+    let takeoff = input(InputKind::Takeoff)?;
+    let (business, book) = (input(InputKind::Business)?, input(InputKind::PriceBook)?);
     let business = cache.business(&business.sha256, || word_for_word(business))?;
     let old_book = cache.book(&book.sha256, || word_for_word(book))?;
     let lines = kept.lines(&choice);
@@ -102,16 +102,14 @@ fn clause(
         return Ok(Clause::Unknown);
     };
     // Rare, and it takes the whole record: the yards are not among its lines by name.
-    let record = Record::from_text(text)
-        .map_err(|error| error.to_string())?
-        .0;
+    let (record, _) = Record::from_text(text).map_err(|error| error.to_string())?;
     let Happened::Quote(quote) = &record.what else {
         return Err("its record is no quote".to_owned());
     };
-    let mut problems = Problems::default();
-    let yards = from_record::ordered(quote, record.day.0, choice, &mut problems);
-    let yards = yards.ok_or_else(|| first(&problems))?;
-    let found = followed((clause.reference.value, clause.over), index, yards);
+    let mut files = Files::default();
+    let yards = from_record::ordered(quote, record.day.0, choice, &mut files);
+    let yards = whole(yards, &files.problems)?;
+    let found = followed(clause, index, yards);
     Ok(Clause::Passes(
         found.map_or(Money::ZERO, |found| found.amount),
     ))
@@ -119,16 +117,14 @@ fn clause(
 
 /// The combination that was signed.
 fn chosen(folder: &Path, name: &Name) -> Result<Vec<usize>, String> {
-    match Record::from_text(&read(folder, name)?) {
-        Ok((
-            Record {
-                what: Happened::Accepted(accepted),
-                ..
-            },
-            _,
-        )) => Ok(accepted.choice),
-        Ok(_) => Err(format!("`{name}.json` is no signature")),
-        Err(error) => Err(unsound(folder, name, &error)),
+    let record = Record::from_text(&read(folder, name)?);
+    match record
+        .map_err(|error| unsound(folder, name, &error))?
+        .0
+        .what
+    {
+        Happened::Accepted(accepted) => Ok(accepted.choice),
+        _ => Err(format!("`{name}.json` is no signature")),
     }
 }
 

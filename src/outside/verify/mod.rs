@@ -5,8 +5,6 @@ mod remake;
 
 use std::path::Path;
 
-pub use remake::Remade;
-
 use super::records::{self, JobRecords};
 use crate::input::business::Business;
 use crate::office::name::Name;
@@ -26,6 +24,12 @@ pub struct Report {
     pub lost: Vec<(Name, Vec<u8>)>,
 }
 
+impl Report {
+    fn fault(&mut self, fault: String) {
+        self.faults.push(fault);
+    }
+}
+
 /// Looks at every record of a business folder.
 pub fn verify(home: &Path, business: &Business, problems: &mut Problems) -> Report {
     let folder = records::folder(home);
@@ -36,7 +40,7 @@ pub fn verify(home: &Path, business: &Business, problems: &mut Problems) -> Repo
     let mut firsts = Vec::new();
     for (number, names) in &jobs {
         let mut found = Problems::default();
-        let row = records::row(&folder, names, &mut found);
+        let row = records::row(&folder, number, names, &mut found);
         report
             .faults
             .extend(found.iter().map(|problem| problem.message.clone()));

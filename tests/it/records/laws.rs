@@ -85,7 +85,7 @@ fn whole(payment: Payment, owed: Money) -> Payment {
 }
 
 /// Something that may be tried next, sensible or not.
-fn event(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
+fn event(dice: &mut Dice, account: &Account<'_>) -> Option<Happened> {
     let any = |dice: &mut Dice| u32::try_from(dice.between(1, 4)).unwrap();
     let because = || "so it was".to_owned();
     let amount = |dice: &mut Dice, most: u64| {
@@ -165,7 +165,7 @@ fn event(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
     })
 }
 
-fn invoice(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
+fn invoice(dice: &mut Dice, account: &Account<'_>) -> Option<Happened> {
     let (_, accepted) = account.accepted()?;
     let (_, quote) = account.quote()?;
     let parts = stages(&accepted.contract, &quote.payments);

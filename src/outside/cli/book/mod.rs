@@ -1,17 +1,15 @@
-//! `flatwork book`: price books compared, looked over and edited; `book/import.rs` takes lists in.
+//! `flatwork book`: price books compared, looked over and edited; `import.rs` takes lists in.
 
 mod import;
 
 use std::path::{Path, PathBuf};
-use std::process::ExitCode;
 
-use super::say;
-use super::target::shown;
+use super::ran::Ran;
 use crate::documents::views::office::price_book;
 use crate::input::book::edit::{self, Wanted};
 use crate::input::book::{self, PriceBook, diff, faults};
-use crate::outside::files;
-use crate::reading::{FileId, Node, Problem, Problems, Sources, yaml};
+use crate::outside::files::{self, Files};
+use crate::reading::{FileId, Node, Problem, Problems, Read};
 use crate::values::{Day, UnitPrice};
 
 #[derive(Debug, clap::Subcommand)]
@@ -33,7 +31,7 @@ pub(super) struct Diff {
     /// The book as it is
     new: PathBuf,
     /// The day whose prices are compared; else today
-    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    #[arg(long, value_name = "DATE", value_parser = super::value::<Day>)]
     on: Option<Day>,
 }
 
@@ -42,7 +40,7 @@ pub(super) struct Check {
     /// The book
     file: PathBuf,
     /// The day it is looked at for; else today
-    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    #[arg(long, value_name = "DATE", value_parser = super::value::<Day>)]
     on: Option<Day>,
 }
 
@@ -51,10 +49,10 @@ pub(super) struct Set {
     /// The item, by its name in the book
     item: String,
     /// The new price of one unit, as 189.50
-    #[arg(value_parser = price)]
+    #[arg(value_parser = super::value::<UnitPrice>)]
     price: UnitPrice,
     /// The day it begins
-    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    #[arg(long, value_name = "DATE", value_parser = super::value::<Day>)]
     from: Day,
     /// The book
     #[arg(long, value_name = "FILE")]
@@ -64,55 +62,39 @@ pub(super) struct Set {
     dry_run: bool,
 }
 
-fn price(text: &str) -> Result<UnitPrice, String> {
-    text.parse()
-        .map_err(|error: crate::values::Unreadable| format!("{}; {}", error.message, error.help))
+pub(super) fn run(command: &Book, files: &mut Files) -> Ran {
+    match command {
+        Book::Diff(arguments) => differ(arguments, files),
+        Book::Check(arguments) => check(arguments, files),
+        Book::Set(arguments) => set(arguments, files),
+        Book::Import(arguments) => import::import(arguments, files),
+    }
 }
 
-pub(super) fn run(command: &Book) -> ExitCode {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let done = match command {
-        Book::Diff(arguments) => differ(arguments, &mut sources, &mut problems),
-        Book::Check(arguments) => check(arguments, &mut sources, &mut problems),
-        Book::Set(arguments) => set(arguments, &mut sources, &mut problems),
-        Book::Import(arguments) => import::import(arguments, &mut sources, &mut problems),
-    };
-    shown(done, &problems, &sources)
-}
-
-fn differ(arguments: &Diff, sources: &mut Sources, problems: &mut Problems) -> Option<()> {
-    let old = read(&arguments.old, sources, problems);
-    let new = read(&arguments.new, sources, problems);
-    let ((_, _, old), (_, _, new)) = (old?, new?);
+fn differ(arguments: &Diff, files: &mut Files) -> Ran {
+    let old = read(&arguments.old, files);
+    let new = read(&arguments.new, files);
+    let (old, new) = (old?.book, new?.book);
     let day = arguments.on.unwrap_or_else(files::today);
     let found = diff::differences(&old, &new, day);
-    say(&price_book::differences(&old, &new, day, &found));
-    Some(())
+    Ok(price_book::differences(&old, &new, day, &found))
 }
 
-fn check(arguments: &Check, sources: &mut Sources, problems: &mut Problems) -> Option<()> {
-    let (_, _, book) = read(&arguments.file, sources, problems)?;
+fn check(arguments: &Check, files: &mut Files) -> Ran {
+    let book = read(&arguments.file, files)?.book;
     let day = arguments.on.unwrap_or_else(files::today);
-    say(&price_book::faults(&book, day, &faults::faults(&book, day)));
-    Some(())
+    Ok(price_book::faults(&book, day, &faults::faults(&book, day)))
 }
 
-fn set(arguments: &Set, sources: &mut Sources, problems: &mut Problems) -> Option<()> {
-    let (id, node, book) = read(&arguments.book, sources, problems)?;
+fn set(arguments: &Set, files: &mut Files) -> Ran {
+    let BookFile { id, node, book } = read(&arguments.book, files)?;
     let (item, from) = (&arguments.item, arguments.from);
-    let text = sources.text(id).to_owned();
+    let text = files.sources.text(id).to_owned();
     let made = edit::set_price(&text, &node, &book, item, from, arguments.price);
-    let edits = match made {
-        Ok(Some(edit)) => [edit],
-        Ok(None) => {
-            say(&format!("{item} has this price from {from} already\n"));
-            return Some(());
-        }
-        Err(problem) => {
-            problems.push(problem);
-            return None;
-        }
+    let Some(edit) = made.map_err(|problem| files.refuse(problem))? else {
+        return Ok(format!("{item} has this price from {from} already\n"));
     };
+    let edits = [edit];
     let after = edit::made(&text, &edits);
     let wanted = Wanted {
         item: item.clone(),
@@ -120,48 +102,47 @@ fn set(arguments: &Set, sources: &mut Sources, problems: &mut Problems) -> Optio
         price: arguments.price,
     };
     if !edit::holds(&node, &after, &[wanted]) {
-        let place = book.items.get(item)?.place;
-        problems.push(edit::not_here(item, place));
-        return None;
+        let place = book.items.get(item).map_or(book.place, |item| item.place);
+        return Err(files.refuse(edit::not_here(item, place)).into());
     }
-    say(&edit::lines(&text, &edits));
+    let said = edit::lines(&text, &edits);
     if arguments.dry_run {
-        say("nothing was written\n");
-        return Some(());
+        return Ok(said + "nothing was written\n");
     }
-    write(&arguments.book, &after, problems)
+    write(&arguments.book, &after, &mut files.problems)?;
+    Ok(said)
 }
 
 /// Puts the edited text in place of the book.
-fn write(path: &Path, after: &str, problems: &mut Problems) -> Option<()> {
+fn write(path: &Path, after: &str, problems: &mut Problems) -> Read<()> {
     // A mark at the front is no part of the text, and stays.
     let marked = files::bytes(path).is_ok_and(|bytes| bytes.starts_with(MARK));
     let mut bytes = if marked { MARK.to_vec() } else { Vec::new() };
     bytes.extend_from_slice(after.as_bytes());
-    match files::replace(path, &bytes) {
-        Ok(()) => Some(()),
-        Err(error) => {
-            let name = path.display();
-            problems.push(
-                Problem::new("unwritable-book", format!("cannot write `{name}`: {error}"))
-                    .help("check the permissions of the file and its folder"),
-            );
-            None
-        }
-    }
+    files::replace(path, &bytes).map_err(|error| {
+        let message = format!("cannot write `{}`: {error}", path.display());
+        problems.push(
+            Problem::new("unwritable-book", message)
+                .help("check the permissions of the file and its folder"),
+        )
+    })
 }
 
 /// UTF-8's byte order mark.
 const MARK: &[u8] = "\u{feff}".as_bytes();
 
-fn read(
-    path: &Path,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<(FileId, Node, PriceBook)> {
-    let before = problems.len();
-    let id = files::read(path, sources, problems)?;
-    let node = yaml::read(id, sources, problems)?;
-    let book = book::read(&node, problems)?;
-    (problems.len() == before).then_some((id, node, book))
+/// A book and the text it was read from.
+struct BookFile {
+    id: FileId,
+    node: Node,
+    book: PriceBook,
+}
+
+fn read(path: &Path, files: &mut Files) -> Read<BookFile> {
+    let before = files.problems.len();
+    let id = files.text(path)?;
+    let node = files.tree(id)?;
+    let book = files.made(&node, book::read)?;
+    files.problems.none_since(before)?;
+    Ok(BookFile { id, node, book })
 }
