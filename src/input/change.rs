@@ -8,6 +8,7 @@ use crate::values::{Day, Money};
 
 pub const CHANGE: FieldTable = FieldTable {
     name: "a change order",
+    includes: &[],
     fields: &[
         field(
             "change",
@@ -104,11 +105,14 @@ pub struct PriceLine {
 /// Reads a change order for this customer; what cannot be read is reported.
 pub fn read(customer: &Customer, node: &Node, problems: &mut Problems) -> Option<ChangeWritten> {
     let before = problems.len();
-    let fields = node.fields(&CHANGE, problems)?;
+    let fields = node.fields(&CHANGE, problems).ok()?;
     let title = fields
         .required("change", problems)
-        .and_then(|_| fields.text("change", problems));
-    let because = fields.text("because", problems).map(|at| at.value);
+        .ok()
+        .and_then(|_| fields.read::<String>("change", problems));
+    let because = fields
+        .read::<String>("because", problems)
+        .map(|at| at.value);
     let days = days(&fields, problems);
     let priced = fields.read("priced", problems).map(|at| at.value);
     let same_truck = fields.yes("same truck", problems);
@@ -144,7 +148,7 @@ pub fn read(customer: &Customer, node: &Node, problems: &mut Problems) -> Option
 }
 
 fn days(fields: &Fields<'_>, problems: &mut Problems) -> Option<i32> {
-    let Some(text) = fields.text("days", problems) else {
+    let Some(text) = fields.read::<String>("days", problems) else {
         return Some(0);
     };
     let days = text
@@ -203,7 +207,7 @@ fn part(
 }
 
 fn line(says: At<String>, node: &Node, problems: &mut Problems) -> Option<PriceLine> {
-    let text = node.text(&format!("`{}`", says.value), problems)?;
+    let text = node.text(&format!("`{}`", says.value), problems).ok()?;
     let (is_less, amount) = match text.strip_prefix('-') {
         Some(amount) => (true, amount.trim_start()),
         None => (false, text),

@@ -7,6 +7,7 @@ pub mod book;
 pub mod business;
 pub mod change;
 pub mod job;
+mod kinds;
 pub mod phrases;
 pub mod progress;
 pub mod site;
@@ -16,7 +17,7 @@ use crate::values::{Amount, Unit};
 
 /// Accepts `format: 1`, and says what to do with a file of another format.
 fn format_one(fields: &Fields<'_>, problems: &mut Problems) {
-    if let Some(format) = fields.text("format", problems)
+    if let Some(format) = fields.read::<String>("format", problems)
         && format.value != "1"
     {
         let message = format!("this program reads format 1, not `{}`", format.value);

@@ -8,6 +8,7 @@ use crate::values::{Day, Money, Unreadable};
 
 pub const PROGRESS: FieldTable = FieldTable {
     name: "a schedule of values",
+    includes: &[],
     fields: &[
         field(
             "to",
@@ -49,6 +50,7 @@ pub const PROGRESS: FieldTable = FieldTable {
 
 pub const PROGRESS_LINE: FieldTable = FieldTable {
     name: "a line of a schedule of values",
+    includes: &[],
     fields: &[
         field(
             "value",
@@ -112,10 +114,11 @@ pub enum Done {
 /// Reads a schedule; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<ProgressWritten> {
     let before = problems.len();
-    let fields = node.fields(&PROGRESS, problems)?;
+    let fields = node.fields(&PROGRESS, problems).ok()?;
     let to = fields.read("to", problems).map(|at| at.value);
     let lines: Vec<LineWritten> = fields
         .required("lines", problems)
+        .ok()
         .map(|node| {
             named_items(node, "`lines`", problems)
                 .into_iter()
@@ -137,14 +140,14 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<ProgressWritten> {
             );
         }
     }
-    let retainage = fields.usual("retainage", problems);
-    let released = fields.usual("released", problems);
+    let retainage = fields.need("retainage", problems).ok();
+    let released = fields.need("released", problems).ok();
     let held_back = fields
         .node("held back")
         .map(|node| {
             named_items(node, "`held back`", problems)
                 .into_iter()
-                .filter_map(|(says, node)| Some((says.value, node.read(problems)?)))
+                .filter_map(|(says, node)| Some((says.value, node.read(problems).ok()?)))
                 .collect()
         })
         .unwrap_or_default();
@@ -159,11 +162,11 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<ProgressWritten> {
 }
 
 fn line(says: At<String>, node: &Node, problems: &mut Problems) -> Option<LineWritten> {
-    let fields = node.fields(&PROGRESS_LINE, problems)?;
-    fields.required("value", problems)?;
-    let value = fields.text("value", problems)?;
+    let fields = node.fields(&PROGRESS_LINE, problems).ok()?;
+    fields.required("value", problems).ok()?;
+    let value = fields.read::<String>("value", problems)?;
     let value = told(signed(&value.value), value.place, problems);
-    let done = match fields.text("done", problems) {
+    let done = match fields.read::<String>("done", problems) {
         None => Some(Done::Part(Share::Amount(Money::ZERO))),
         Some(text) => {
             let done = if text.value.starts_with('-') {
@@ -174,7 +177,7 @@ fn line(says: At<String>, node: &Node, problems: &mut Problems) -> Option<LineWr
             told(done, text.place, problems)
         }
     };
-    let stored: Option<At<Money>> = fields.usual("stored", problems);
+    let stored: Option<At<Money>> = fields.need("stored", problems).ok();
     let bears = fields
         .yes("retainage", problems)
         .is_none_or(|yes| yes.value);

@@ -4,11 +4,10 @@
 //! keys in the guides, so that nothing is described twice.
 
 use super::place::{At, Place};
-use super::problem::{Problem, Problems};
+use super::problem::{Problem, Problems, Read, Reported};
 use super::suggest;
 use super::tree::{Entry, Node, Value};
-use crate::values::Unreadable;
-use std::str::FromStr;
+use super::written::Written;
 
 /// One key of a map.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -16,11 +15,22 @@ pub struct Field {
     pub key: &'static str,
     /// A word or two: `length`, `percent`, `text`, `yes or no`, `list of photos`, `map`.
     pub kind: &'static str,
-    /// What holds when the key is left out; `required` where it may not be.
-    pub default: &'static str,
+    pub if_left_out: IfLeftOut,
     pub meaning: &'static str,
     /// As it would be written after the colon.
     pub example: &'static str,
+}
+
+/// What holds where a key is left out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum IfLeftOut {
+    /// It may not be.
+    Required,
+    Nothing,
+    /// This value, as if it had been written.
+    Usual(&'static str),
+    /// What these words say.
+    Else(&'static str),
 }
 
 /// The keys of one kind of map.
@@ -29,22 +39,30 @@ pub struct FieldTable {
     /// The trade's word for such a map, as in `a slab has no key ...`.
     pub name: &'static str,
     pub fields: &'static [Field],
+    /// Tables whose keys belong to it too.
+    pub includes: &'static [&'static FieldTable],
 }
 
 impl FieldTable {
+    /// Every key, in the order of the guide.
+    pub fn all(&self) -> impl Iterator<Item = &'static Field> + Clone {
+        let included = self.includes.iter().flat_map(|table| table.fields);
+        self.fields.iter().chain(included)
+    }
+
     pub fn field(&self, key: &str) -> Option<&'static Field> {
-        self.fields.iter().find(|field| field.key == key)
+        self.all().find(|field| field.key == key)
     }
 
     /// A key with a value, to show what such a map looks like.
     fn example(&self) -> String {
-        self.fields.first().map_or_else(String::new, |field| {
+        self.all().next().map_or_else(String::new, |field| {
             format!("`{}: {}`", field.key, field.example)
         })
     }
 
     fn unknown_key(&self, entry: &Entry) -> (Problem, Option<&'static str>) {
-        let keys = self.fields.iter().map(|field| field.key);
+        let keys = self.all().map(|field| field.key);
         let meant = suggest::closest(&entry.key, keys.clone());
         let help = match meant {
             Some(meant) => format!("did you mean `{meant}`?"),
@@ -74,9 +92,9 @@ impl Node {
         &'a self,
         table: &'static FieldTable,
         problems: &mut Problems,
-    ) -> Option<Fields<'a>> {
+    ) -> Read<Fields<'a>> {
         let entries = match &self.value {
-            _ if self.reported => return None,
+            _ if self.reported => return Err(Reported::before()),
             Value::Map(entries) => entries,
             other => {
                 let found = other.described();
@@ -84,12 +102,8 @@ impl Node {
                 let help = self
                     .space_after_colon()
                     .unwrap_or_else(|| format!("write keys below it, such as {}", table.example()));
-                problems.push(
-                    Problem::new("not-keys", message)
-                        .at(self.shown())
-                        .help(help),
-                );
-                return None;
+                let problem = Problem::new("not-keys", message).at(self.shown());
+                return Err(problems.push(problem.help(help)));
             }
         };
         let mut misspelt = Vec::new();
@@ -99,7 +113,7 @@ impl Node {
             problems.push(problem);
             misspelt.extend(meant);
         }
-        Some(Fields {
+        Ok(Fields {
             table,
             entries,
             heading: self.heading,
@@ -124,25 +138,9 @@ impl<'a> Fields<'a> {
         self.heading
     }
 
-    /// The value of `key`, or the default its table names, at the group's place.
-    pub fn usual<T>(&self, key: &str, problems: &mut Problems) -> Option<At<T>>
-    where
-        T: FromStr<Err = Unreadable>,
-    {
-        if self.node(key).is_some() {
-            return self.read(key, problems);
-        }
-        let field = self.table.field(key)?;
-        let Ok(value) = field.default.parse() else {
-            unreachable!(
-                "a test reads every default of every table: `{}`",
-                field.default
-            )
-        };
-        Some(At {
-            value,
-            place: self.heading,
-        })
+    pub(super) fn if_left_out(&self, key: &str) -> IfLeftOut {
+        let field = self.table.field(key);
+        field.map_or(IfLeftOut::Nothing, |field| field.if_left_out)
     }
 
     /// The value of a key of the table, if it was written, be it empty.
@@ -156,50 +154,54 @@ impl<'a> Fields<'a> {
         entry.map(|entry| &entry.node)
     }
 
-    /// The value of a key that has to be there.
-    pub fn required(&self, key: &str, problems: &mut Problems) -> Option<&'a Node> {
-        let node = self.node(key);
-        if node.is_none() && !self.misspelt.contains(&key) {
-            let message = format!("{} needs a key `{key}`", self.table.name);
-            let mut problem = Problem::new("missing-key", message).at(self.heading);
-            if let Some(field) = self.table.field(key) {
-                problem = problem.help(format!("write, for example, `{key}: {}`", field.example));
-            }
-            problems.push(problem);
+    /// What stands after a key that has to be there.
+    pub fn required(&self, key: &str, problems: &mut Problems) -> Read<&'a Node> {
+        if let Some(node) = self.node(key) {
+            return Ok(node);
         }
-        node
+        if self.misspelt.contains(&key) {
+            return Err(Reported::before());
+        }
+        let message = format!("{} needs a key `{key}`", self.table.name);
+        let mut problem = Problem::new("missing-key", message).at(self.heading);
+        if let Some(field) = self.table.field(key) {
+            problem = problem.help(format!("write, for example, `{key}: {}`", field.example));
+        }
+        Err(problems.push(problem))
     }
 
-    /// The value of a key that may be left out.
-    pub fn read<T>(&self, key: &str, problems: &mut Problems) -> Option<At<T>>
-    where
-        T: FromStr<Err = Unreadable>,
-    {
-        parsed(&self.text(key, problems)?, problems)
-    }
-
-    /// The value of a key that has to be there.
-    pub fn need<T>(&self, key: &str, problems: &mut Problems) -> Option<At<T>>
-    where
-        T: FromStr<Err = Unreadable>,
-    {
-        self.required(key, problems)?;
-        self.read(key, problems)
-    }
-
-    /// The text of a key that may be left out.
-    pub fn text(&self, key: &str, problems: &mut Problems) -> Option<At<String>> {
+    /// The value of a key that may be left out; nothing too where it was reported.
+    pub fn read<T: Written>(&self, key: &str, problems: &mut Problems) -> Option<At<T>> {
         let node = self.node(key)?;
-        let text = node.text(&format!("`{key}`"), problems);
-        text.map(|text| At {
-            value: text.to_owned(),
-            place: node.place,
-        })
+        self.value(node, key, problems).ok()
+    }
+
+    /// The value of a key that has to be there, or the usual one at the group's place.
+    pub fn need<T: Written>(&self, key: &str, problems: &mut Problems) -> Read<At<T>> {
+        match (self.node(key), self.if_left_out(key)) {
+            (Some(node), _) => self.value(node, key, problems),
+            (None, IfLeftOut::Usual(text)) => {
+                let value = T::written(text);
+                value
+                    .map(|value| At::new(value, self.heading))
+                    .map_err(|unreadable| problems.unreadable(unreadable, self.heading))
+            }
+            (None, IfLeftOut::Required | IfLeftOut::Nothing | IfLeftOut::Else(_)) => self
+                .required(key, problems)
+                .and_then(|node| self.value(node, key, problems)),
+        }
+    }
+
+    fn value<T: Written>(&self, node: &Node, key: &str, problems: &mut Problems) -> Read<At<T>> {
+        let text = node.text(&format!("`{key}`"), problems)?;
+        let value =
+            T::written(text).map_err(|unreadable| problems.unreadable(unreadable, node.place));
+        Ok(At::new(value?, node.place))
     }
 
     /// `yes` or `no`; YAML's own `true` and `false` will do.
     pub fn yes(&self, key: &str, problems: &mut Problems) -> Option<At<bool>> {
-        let text = self.text(key, problems)?;
+        let text = self.read::<String>(key, problems)?;
         let value = match text.value.as_str() {
             "yes" | "Yes" | "YES" | "true" | "True" | "TRUE" => true,
             "no" | "No" | "NO" | "false" | "False" | "FALSE" => false,
@@ -214,23 +216,6 @@ impl<'a> Fields<'a> {
             value,
             place: text.place,
         })
-    }
-}
-
-/// Parses text already read, and puts what the value type says at its place.
-fn parsed<T>(text: &At<String>, problems: &mut Problems) -> Option<At<T>>
-where
-    T: FromStr<Err = Unreadable>,
-{
-    match text.value.parse() {
-        Ok(value) => Some(At {
-            value,
-            place: text.place,
-        }),
-        Err(unreadable) => {
-            problems.push(Problem::from(unreadable).at(text.place));
-            None
-        }
     }
 }
 

@@ -1,6 +1,6 @@
 //! A field table as a table of keys for the guides and as a JSON Schema.
 
-use super::fields::{Field, FieldTable};
+use super::fields::{Field, FieldTable, IfLeftOut};
 use serde_json::{Map, Value, json};
 use std::fmt::Write as _;
 
@@ -8,19 +8,27 @@ use std::fmt::Write as _;
 pub fn markdown(table: &FieldTable) -> String {
     let mut out =
         String::from("| key | what | if left out | meaning | example |\n|---|---|---|---|---|\n");
-    for field in table.fields {
+    for field in table.all() {
         writeln!(
             out,
             "| `{}` | {} | {} | {} | `{}` |",
             field.key,
             cell(field.kind),
-            cell(field.default),
+            cell(left_out(field.if_left_out)),
             cell(field.meaning),
             cell(field.example),
         )
         .expect("a String takes any text");
     }
     out
+}
+
+fn left_out(missing: IfLeftOut) -> &'static str {
+    match missing {
+        IfLeftOut::Required => "required",
+        IfLeftOut::Nothing => "",
+        IfLeftOut::Usual(words) | IfLeftOut::Else(words) => words,
+    }
 }
 
 /// A bar would end the cell.
@@ -34,14 +42,12 @@ fn cell(text: &str) -> String {
 /// what a value means is only known to the reader.
 pub fn schema(table: &FieldTable) -> Value {
     let properties: Map<String, Value> = table
-        .fields
-        .iter()
+        .all()
         .map(|field| (field.key.to_owned(), property(field)))
         .collect();
     let required: Vec<&str> = table
-        .fields
-        .iter()
-        .filter(|field| field.default == "required")
+        .all()
+        .filter(|field| field.if_left_out == IfLeftOut::Required)
         .map(|field| field.key)
         .collect();
     json!({
@@ -82,32 +88,33 @@ mod tests {
 
     const SLAB: FieldTable = FieldTable {
         name: "a slab",
+        includes: &[],
         fields: &[
             Field {
                 key: "thickness",
                 kind: "length",
-                default: "required",
+                if_left_out: IfLeftOut::Required,
                 meaning: "of the concrete | as placed",
                 example: "4 in",
             },
             Field {
                 key: "photos",
                 kind: "list of file names",
-                default: "none",
+                if_left_out: IfLeftOut::Else("none"),
                 meaning: "printed behind the plan",
                 example: "[gate.jpg]",
             },
             Field {
                 key: "curb",
                 kind: "yes or no",
-                default: "no",
+                if_left_out: IfLeftOut::Usual("no"),
                 meaning: "with a curb",
                 example: "yes",
             },
             Field {
                 key: "size",
                 kind: "size or map",
-                default: "none",
+                if_left_out: IfLeftOut::Else("none"),
                 meaning: "length by width",
                 example: "12 ft x 15 ft",
             },

@@ -7,7 +7,9 @@
 
 pub mod caret;
 pub mod fields;
+#[cfg(feature = "inside")]
 pub mod guide;
+pub mod keys;
 pub mod number;
 pub mod place;
 pub mod problem;
@@ -15,9 +17,12 @@ pub mod suggest;
 pub mod tree;
 pub mod utf8;
 mod walk;
+pub mod written;
 pub mod yaml;
 
-pub use fields::{Field, FieldTable, Fields};
+pub use fields::{Field, FieldTable, Fields, IfLeftOut};
+pub use keys::{FormatOne, FromKey, Group, Unread};
 pub use place::{At, FileId, Place, Sources};
 pub use problem::{Problem, Problems, Read, Reported};
 pub use tree::{Entry, Node, Value};
+pub use written::Written;

@@ -31,6 +31,10 @@ pub struct At<T> {
 }
 
 impl<T> At<T> {
+    pub const fn new(value: T, place: Place) -> Self {
+        At { value, place }
+    }
+
     /// The same place with another value.
     pub fn map<U>(self, change: impl FnOnce(T) -> U) -> At<U> {
         At {

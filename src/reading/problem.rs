@@ -64,6 +64,13 @@ pub struct Reported(());
 /// What was read, or the proof that its problem was reported.
 pub type Read<T> = Result<T, Reported>;
 
+impl Reported {
+    /// For what an earlier problem is about already.
+    pub(super) const fn before() -> Self {
+        Reported(())
+    }
+}
+
 /// Every problem found so far, in the order found.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Problems(Vec<Problem>);
@@ -108,6 +115,11 @@ impl Problems {
         } else {
             Err(Reported(()))
         }
+    }
+
+    /// What a value type says of a text it cannot read, at the text's place.
+    pub fn unreadable(&mut self, unreadable: Unreadable, place: Place) -> Reported {
+        self.push(Problem::from(unreadable).at(place))
     }
 
     pub fn is_empty(&self) -> bool {

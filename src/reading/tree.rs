@@ -1,6 +1,6 @@
 //! What every text becomes before anyone knows what it means: values and their places.
 
-use super::place::Place;
+use super::place::{At, Place};
 
 /// One value and where it stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -30,6 +30,13 @@ pub struct Entry {
     pub key: String,
     pub key_place: Place,
     pub node: Node,
+}
+
+impl Entry {
+    /// The key as a name that the owner chose.
+    pub fn name(&self) -> At<String> {
+        At::new(self.key.clone(), self.key_place)
+    }
 }
 
 impl Node {

@@ -1,11 +1,10 @@
 //! From a node to the text, items or entries it should hold, or a problem at its place.
 
-use super::place::Place;
-use super::problem::{Problem, Problems};
+use super::place::{At, Place};
+use super::problem::{Problem, Problems, Read, Reported};
 use super::tree::{Entry, Node, Value};
+use super::written::Written;
 use super::yaml;
-use crate::values::Unreadable;
-use std::str::FromStr;
 
 impl Node {
     pub fn is_list(&self) -> bool {
@@ -57,10 +56,10 @@ impl Node {
     }
 
     /// The text of a single value; `what` stands in messages as given.
-    pub fn text<'a>(&'a self, what: &str, problems: &mut Problems) -> Option<&'a str> {
+    pub fn text<'a>(&'a self, what: &str, problems: &mut Problems) -> Read<&'a str> {
         let problem = match &self.value {
-            _ if self.reported => return None,
-            Value::Text(text) => return Some(text),
+            _ if self.reported => return Err(Reported::before()),
+            Value::Text(text) => return Ok(text),
             Value::Nothing => Problem::new("empty-value", format!("{what} is empty"))
                 .help("write a value after the colon, or take the line out"),
             other => {
@@ -69,22 +68,33 @@ impl Node {
                 Problem::new("not-a-value", message).help("write it on one line, after the colon")
             }
         };
-        problems.push(problem.at(self.shown()));
-        None
+        Err(problems.push(problem.at(self.shown())))
+    }
+
+    /// The same, with its place.
+    pub fn text_at(&self, what: &str, problems: &mut Problems) -> Read<At<String>> {
+        let text = self.text(what, problems)?;
+        Ok(At::new(text.to_owned(), self.place))
+    }
+
+    /// The texts of a list.
+    pub fn texts(&self, what: &str, problems: &mut Problems) -> Vec<At<String>> {
+        let mut found = Vec::new();
+        for item in self.items(what, problems) {
+            found.extend(item.text_at("a line of the list", problems));
+        }
+        found
     }
 
     /// Reads a single value of any kind.
-    pub fn read<T>(&self, problems: &mut Problems) -> Option<T>
-    where
-        T: FromStr<Err = Unreadable>,
-    {
-        match self.text("this", problems)?.parse() {
-            Ok(value) => Some(value),
-            Err(unreadable) => {
-                problems.push(Problem::from(unreadable).at(self.place));
-                None
-            }
-        }
+    pub fn read<T: Written>(&self, problems: &mut Problems) -> Read<T> {
+        let text = self.text("this", problems)?;
+        T::written(text).map_err(|unreadable| problems.unreadable(unreadable, self.place))
+    }
+
+    /// The same, with its place.
+    pub fn read_at<T: Written>(&self, problems: &mut Problems) -> Read<At<T>> {
+        Ok(At::new(self.read(problems)?, self.place))
     }
 
     /// What to write if `patio:12 ft` is read as text for want of a space.
@@ -133,7 +143,7 @@ mod tests {
 
         assert!(slabs.items("slabs", &mut problems).is_empty());
         assert!(photos.entries("photos", &mut problems).is_empty());
-        assert_eq!(photos.text("photos", &mut problems), None);
+        assert!(photos.text("photos", &mut problems).is_err());
         let found: Vec<(&str, &str)> = problems
             .iter()
             .map(|problem: &Problem| (problem.code, problem.message.as_str()))

@@ -38,6 +38,8 @@ pub enum StandsFor {
     Vehicle,
 }
 
+crate::reading::written::written! { StandsFor = "word"; }
+
 impl std::str::FromStr for StandsFor {
     type Err = Unreadable;
 
@@ -56,24 +58,25 @@ impl std::str::FromStr for StandsFor {
 }
 
 pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<BoxStock> {
-    let fields = node.fields(&BOX_STOCK, problems)?;
+    let fields = node.fields(&BOX_STOCK, problems).ok()?;
     let item = fields
         .required("item", problems)
-        .and_then(|_| fields.text("item", problems));
-    let opening = fields.need("opening", problems);
+        .ok()
+        .and_then(|_| fields.read::<String>("item", problems));
+    let opening = fields.need("opening", problems).ok();
     let hours = fields
         .read("hours", problems)
         .and_then(|at| expect_unit(at, Unit::Hour, "hours", problems));
     let stock = BoxStock {
-        called: fields.text("called", problems).map(|at| at.value),
+        called: fields.read::<String>("called", problems).map(|at| at.value),
         depth: depth(&fields, problems),
         rated: fields.read("rated", problems),
         design_load: fields.read("design load", problems),
         stands_for: fields.read("stands for", problems),
-        says: fields.text("says", problems),
-        lid: fields.text("lid", problems),
-        temporary_lid: fields.text("temporary lid", problems),
-        ring: fields.text("ring", problems),
+        says: fields.read::<String>("says", problems),
+        lid: fields.read::<String>("lid", problems),
+        temporary_lid: fields.read::<String>("temporary lid", problems),
+        ring: fields.read::<String>("ring", problems),
         hours,
         item: item?,
         opening: opening?,
@@ -82,7 +85,7 @@ pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<BoxStock> {
 }
 
 fn depth(fields: &Fields<'_>, problems: &mut Problems) -> Option<At<Length>> {
-    let text = fields.text("depth", problems)?;
+    let text = fields.read::<String>("depth", problems)?;
     match crate::input::phrases::positive(&text.value) {
         Ok(value) => Some(At {
             value,

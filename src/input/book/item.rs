@@ -105,14 +105,15 @@ pub(super) fn read_all(
 }
 
 fn read(key: &str, place: Place, node: &Node, problems: &mut Problems) -> Option<Item> {
-    let fields = node.fields(&tables::ITEM, problems)?;
-    let unit: Option<At<Unit>> = fields.need("unit", problems);
+    let fields = node.fields(&tables::ITEM, problems).ok()?;
+    let unit: Option<At<Unit>> = fields.need("unit", problems).ok();
     let class = fields
         .required("class", problems)
-        .and_then(|_| fields.text("class", problems))
+        .ok()
+        .and_then(|_| fields.read::<String>("class", problems))
         .and_then(|word| class_named(&word, problems));
     let is = fields
-        .text("is", problems)
+        .read::<String>("is", problems)
         .map_or_else(|| key.to_owned(), |text| text.value);
     let step = steps(fields.read("sold in", problems), unit.as_ref(), problems);
     let smallest = steps(fields.read("at least", problems), unit.as_ref(), problems);
@@ -120,6 +121,7 @@ fn read(key: &str, place: Place, node: &Node, problems: &mut Problems) -> Option
     let taxed = fields.yes("taxed", problems).map(|at| at.value);
     let dated = fields
         .required("prices", problems)
+        .ok()
         .map(|node| prices(node, class, problems));
     let class = class?;
     let selling = Selling {
@@ -196,7 +198,7 @@ fn prices(node: &Node, class: Option<Class>, problems: &mut Problems) -> Vec<Dat
             let wage = self::wage(&entry.node, class, problems);
             (wage.as_ref().map(Wage::price), wage)
         } else {
-            (entry.node.read(problems), None)
+            (entry.node.read(problems).ok(), None)
         };
         if let (Some(from), Some(price)) = (from, price) {
             dated.push(Dated {
@@ -233,9 +235,9 @@ fn prices(node: &Node, class: Option<Class>, problems: &mut Problems) -> Vec<Dat
 
 /// An hour's price as wage and burden; only labor is paid so.
 fn wage(node: &Node, class: Option<Class>, problems: &mut Problems) -> Option<Wage> {
-    let fields = node.fields(&tables::WAGE, problems)?;
-    let base = fields.need("wage", problems);
-    let burden = fields.usual("burden", problems);
+    let fields = node.fields(&tables::WAGE, problems).ok()?;
+    let base = fields.need("wage", problems).ok();
+    let burden = fields.need("burden", problems).ok();
     if class.is_some_and(|class| class != Class::Labor) {
         problems.push(
             Problem::new("wage-not-labor", "only an item of class labor has a wage")

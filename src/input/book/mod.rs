@@ -59,14 +59,16 @@ pub struct Hold {
 
 /// Reads the whole book; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
-    let fields = node.fields(&tables::BOOK, problems)?;
+    let fields = node.fields(&tables::BOOK, problems).ok()?;
     super::format_one(&fields, problems);
     let name = fields
         .required("book", problems)
-        .and_then(|_| fields.text("book", problems));
+        .ok()
+        .and_then(|_| fields.read::<String>("book", problems));
     let good_until = fields.read("good until", problems);
     let (items, broken) = fields
         .required("items", problems)
+        .ok()
         .map(|node| item::read_all(node, problems))
         .unwrap_or_default();
     let mut rules = rules::read(&fields, problems);
@@ -116,17 +118,18 @@ pub fn unknown_item<'a>(key: &str, known: impl IntoIterator<Item = &'a str>) -> 
 fn holds(node: &Node, problems: &mut Problems) -> Vec<Hold> {
     let mut found = Vec::new();
     for one in node.items("`holds`", problems) {
-        let Some(fields) = one.fields(&tables::HOLD, problems) else {
+        let Some(fields) = one.fields(&tables::HOLD, problems).ok() else {
             continue;
         };
         let item = fields
             .required("item", problems)
-            .and_then(|_| fields.text("item", problems));
-        let price = fields.need("price", problems);
-        let until: Option<At<Day>> = fields.need("until", problems);
+            .ok()
+            .and_then(|_| fields.read::<String>("item", problems));
+        let price = fields.need("price", problems).ok();
+        let until: Option<At<Day>> = fields.need("until", problems).ok();
         let from = fields.read("from", problems).map(|at: At<Day>| at.value);
-        let job = fields.text("job", problems).map(|at| at.value);
-        let note = fields.text("note", problems).map(|at| at.value);
+        let job = fields.read::<String>("job", problems).map(|at| at.value);
+        let note = fields.read::<String>("note", problems).map(|at| at.value);
         let (Some(item), Some(price), Some(until)) = (item, price, until) else {
             continue;
         };

@@ -92,7 +92,7 @@ pub(super) fn read(node: &Node, problems: &mut Problems) -> Rates {
             });
             continue;
         }
-        let Some(value) = entry.node.read::<Ratio>(problems) else {
+        let Some(value) = entry.node.read::<Ratio>(problems).ok() else {
             continue;
         };
         let rate = At {

@@ -62,7 +62,7 @@ pub(super) fn read(book: &Fields<'_>, problems: &mut Problems) -> BTreeMap<Quest
 }
 
 fn rule(question: Question, node: &Node, problems: &mut Problems) -> Option<SiteRule> {
-    let fields = node.fields(&SITE_RULE, problems)?;
+    let fields = node.fields(&SITE_RULE, problems).ok()?;
     let unit = work_unit(question);
     let each = per(&fields, "each", unit, "1 piece", problems);
     let hours = per(&fields, "hours", unit, "1 hour", problems);
@@ -78,7 +78,7 @@ fn rule(question: Question, node: &Node, problems: &mut Problems) -> Option<Site
         timed
     });
     Some(SiteRule {
-        item: fields.text("item", problems),
+        item: fields.read::<String>("item", problems),
         each,
         hours,
     })

@@ -19,6 +19,7 @@ use crate::reading::FieldTable;
 
 pub const BOOK: FieldTable = FieldTable {
     name: "the price book",
+    includes: &[],
     fields: &[
         field(
             "book",
@@ -173,6 +174,7 @@ pub const BOOK: FieldTable = FieldTable {
 
 pub const ITEM: FieldTable = FieldTable {
     name: "an item",
+    includes: &[],
     fields: &[
         field("unit", "unit", "", "what one is", "cu yd"),
         field(
@@ -217,6 +219,7 @@ pub const ITEM: FieldTable = FieldTable {
 
 pub const WAGE: FieldTable = FieldTable {
     name: "a price of labor",
+    includes: &[],
     fields: &[
         field(
             "wage",
@@ -237,6 +240,7 @@ pub const WAGE: FieldTable = FieldTable {
 
 pub const HOLD: FieldTable = FieldTable {
     name: "a hold",
+    includes: &[],
     fields: &[
         field(
             "item",

@@ -18,14 +18,15 @@ pub struct Escalation {
 }
 
 pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<Escalation> {
-    let fields = node.fields(&tables::ESCALATION, problems)?;
-    let of = fields.text("of", problems);
+    let fields = node.fields(&tables::ESCALATION, problems).ok()?;
+    let of = fields.read::<String>("of", problems);
     let of = of.map_or_else(|| "Ready-mix".to_owned(), |of| of.value);
     let index = fields
         .required("index", problems)
-        .and_then(|_| fields.text("index", problems));
-    let reference = fields.need("reference", problems);
-    let over = fields.usual("over", problems);
+        .ok()
+        .and_then(|_| fields.read::<String>("index", problems));
+    let reference = fields.need("reference", problems).ok();
+    let over = fields.need("over", problems).ok();
     Some(Escalation {
         of,
         index: index?.value,

@@ -17,12 +17,13 @@ pub struct Firm {
 }
 
 pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<Firm> {
-    let fields = node.fields(&tables::FIRM, problems)?;
+    let fields = node.fields(&tables::FIRM, problems).ok()?;
     let name = fields
         .required("name", problems)
-        .and_then(|_| fields.text("name", problems));
-    let logo = fields.text("logo", problems);
-    let mut text = |key: &str| fields.text(key, problems).map(|text| text.value);
+        .ok()
+        .and_then(|_| fields.read::<String>("name", problems));
+    let logo = fields.read::<String>("logo", problems);
+    let mut text = |key: &str| fields.read::<String>(key, problems).map(|text| text.value);
     let (does, phone, email) = (text("does"), text("phone"), text("email"));
     let (address, license, insurance) = (text("address"), text("license"), text("insurance"));
     Some(Firm {

@@ -15,7 +15,7 @@ pub struct Kind {
 pub(super) fn read(node: &Node, problems: &mut Problems) -> BTreeMap<String, Kind> {
     let mut kinds = BTreeMap::new();
     for entry in node.entries("`kinds`", problems) {
-        if let Some(fields) = entry.node.fields(&tables::KIND, problems) {
+        if let Some(fields) = entry.node.fields(&tables::KIND, problems).ok() {
             kinds.insert(
                 entry.key.clone(),
                 Kind {

@@ -26,10 +26,12 @@ pub(super) fn texts_at(node: &Node, what: &str, problems: &mut Problems) -> Vec<
     items
         .into_iter()
         .filter_map(|item| {
-            item.text("a line of the list", problems).map(|text| At {
-                value: text.to_owned(),
-                place: item.place,
-            })
+            item.text("a line of the list", problems)
+                .ok()
+                .map(|text| At {
+                    value: text.to_owned(),
+                    place: item.place,
+                })
         })
         .collect()
 }
@@ -37,7 +39,7 @@ pub(super) fn texts_at(node: &Node, what: &str, problems: &mut Problems) -> Vec<
 pub(super) fn payments(node: &Node, problems: &mut Problems) -> Vec<Payment> {
     let mut payments = Vec::new();
     for (when, share) in crate::input::named_items(node, "`payments`", problems) {
-        if let Some(value) = share.read::<Share>(problems) {
+        if let Some(value) = share.read::<Share>(problems).ok() {
             payments.push(Payment {
                 when: when.value,
                 share: value,

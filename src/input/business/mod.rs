@@ -54,7 +54,7 @@ pub struct Business {
 /// The price books a business names, whatever else is wrong with it; nothing is reported.
 pub fn books(node: &Node) -> Vec<At<String>> {
     let mut unheard = Problems::default();
-    let Some(fields) = node.fields(&tables::BUSINESS, &mut unheard) else {
+    let Some(fields) = node.fields(&tables::BUSINESS, &mut unheard).ok() else {
         return Vec::new();
     };
     let books = fields.node("books");
@@ -65,13 +65,15 @@ pub fn books(node: &Node) -> Vec<At<String>> {
 
 /// Reads the whole file; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
-    let fields = node.fields(&tables::BUSINESS, problems)?;
+    let fields = node.fields(&tables::BUSINESS, problems).ok()?;
     super::format_one(&fields, problems);
     let firm = fields
         .required("firm", problems)
+        .ok()
         .and_then(|node| firm::read(node, problems));
     let books = fields
         .required("books", problems)
+        .ok()
         .map(|node| lists::texts_at(node, "`books`", problems));
     if let Some(books) = &books
         && books.is_empty()
@@ -84,15 +86,18 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
     }
     let price = fields
         .required("price", problems)
+        .ok()
         .and_then(|node| policy::price(node, problems));
     let order = policy::order(fields.node("order"), fields.heading(), problems);
     let crew = policy::crew(fields.node("crew"), fields.heading(), problems);
     let quote = policy::quote(fields.node("quote"), fields.heading(), problems);
     let payments = fields
         .required("payments", problems)
+        .ok()
         .map(|node| lists::payments(node, problems));
     let kinds = fields
         .required("kinds", problems)
+        .ok()
         .map(|node| kinds::read(node, problems));
     let cure = policy::cure(fields.node("cure"), fields.heading(), problems);
     let mut texts = |key: &str| {

@@ -34,10 +34,10 @@ pub(super) fn invoices(
     problems: &mut Problems,
 ) -> Option<Invoices> {
     let fields = match node {
-        Some(node) => node.fields(&tables::INVOICES, problems)?,
+        Some(node) => node.fields(&tables::INVOICES, problems).ok()?,
         None => Fields::empty(&tables::INVOICES, heading),
     };
-    let due: Option<At<Days>> = fields.usual("due", problems);
+    let due: Option<At<Days>> = fields.need("due", problems).ok();
     let how_to_pay = fields
         .node("how to pay")
         .map(|node| super::lists::texts(node, "how to pay", problems))
@@ -56,7 +56,7 @@ fn notices(node: &Node, problems: &mut Problems) -> Vec<(String, Days)> {
     let named = crate::input::named_items(node, "`notices`", problems);
     named
         .into_iter()
-        .filter_map(|(name, days)| Some((name.value, days.read::<Days>(problems)?)))
+        .filter_map(|(name, days)| Some((name.value, days.read::<Days>(problems).ok()?)))
         .collect()
 }
 
@@ -66,11 +66,11 @@ pub(super) fn read(
     problems: &mut Problems,
 ) -> Option<Numbers> {
     let fields = match node {
-        Some(node) => node.fields(&tables::NUMBERS, problems)?,
+        Some(node) => node.fields(&tables::NUMBERS, problems).ok()?,
         None => Fields::empty(&tables::NUMBERS, heading),
     };
-    let pattern = fields.usual("pattern", problems);
-    let start: Option<At<Amount>> = fields.usual("start", problems);
+    let pattern = fields.need("pattern", problems).ok();
+    let start: Option<At<Amount>> = fields.need("start", problems).ok();
     let start = start?;
     let whole = (start.value.unit == Unit::Plain && Decimal::ONE <= start.value.value)
         .then_some(start.value.value)

@@ -95,16 +95,18 @@ pub struct CurePolicy {
 }
 
 pub(super) fn price(node: &Node, problems: &mut Problems) -> Option<PricePolicy> {
-    let fields = node.fields(&tables::PRICE, problems)?;
-    let overhead = fields.usual("overhead", problems);
-    let contingency: Option<At<Contingency>> = fields.usual("contingency", problems);
-    let profit = fields.need("profit", problems);
-    let minimum = fields.usual("minimum job", problems);
-    let round_up_to: Option<At<Money>> = fields.usual("round up to", problems);
-    let margin_floor = fields.usual("margin floor", problems);
+    let fields = node.fields(&tables::PRICE, problems).ok()?;
+    let overhead = fields.need("overhead", problems).ok();
+    let contingency: Option<At<Contingency>> = fields.need("contingency", problems).ok();
+    let profit = fields.need("profit", problems).ok();
+    let minimum = fields.need("minimum job", problems).ok();
+    let round_up_to: Option<At<Money>> = fields.need("round up to", problems).ok();
+    let margin_floor = fields.need("margin floor", problems).ok();
     let taxes = match fields.node("tax") {
         None => Vec::new(),
-        Some(node) if node.text("`tax`", &mut Problems::default()) == Some("none") => Vec::new(),
+        Some(node) if node.text("`tax`", &mut Problems::default()).ok() == Some("none") => {
+            Vec::new()
+        }
         Some(node) if node.is_list() => node
             .items("`tax`", problems)
             .into_iter()
@@ -130,8 +132,8 @@ pub(super) fn price(node: &Node, problems: &mut Problems) -> Option<PricePolicy>
 
 /// `None` for `on: none`, and for what could not be read.
 fn tax(node: &Node, problems: &mut Problems) -> Option<TaxRule> {
-    let fields = node.fields(&tables::TAX, problems)?;
-    let on = fields.text("on", problems)?;
+    let fields = node.fields(&tables::TAX, problems).ok()?;
+    let on = fields.read::<String>("on", problems)?;
     let base = match on.value.as_str() {
         "none" => return None,
         "sale" => TaxBase::Sale,
@@ -147,7 +149,7 @@ fn tax(node: &Node, problems: &mut Problems) -> Option<TaxRule> {
             return None;
         }
     };
-    let rate: At<Percent> = fields.need("rate", problems)?;
+    let rate: At<Percent> = fields.need("rate", problems).ok()?;
     if base == TaxBase::Receipts && Percent::new(Decimal::ONE_HUNDRED) <= rate.value {
         problems.push(
             Problem::new(
@@ -160,7 +162,7 @@ fn tax(node: &Node, problems: &mut Problems) -> Option<TaxRule> {
         return None;
     }
     let name = fields
-        .text("name", problems)
+        .read::<String>("name", problems)
         .map_or_else(|| "sales tax".to_owned(), |name| name.value);
     Some(TaxRule { base, rate, name })
 }
@@ -173,7 +175,7 @@ fn group<'a>(
     problems: &mut Problems,
 ) -> Option<Fields<'a>> {
     match node {
-        Some(node) => node.fields(table, problems),
+        Some(node) => node.fields(table, problems).ok(),
         None => Some(Fields::empty(table, heading)),
     }
 }
@@ -184,23 +186,25 @@ pub(super) fn order(
     problems: &mut Problems,
 ) -> Option<OrderPolicy> {
     let fields = group(node, &tables::ORDER, heading, problems)?;
-    let allowance = fields.usual("allowance", problems);
-    let thickness_allowance = fields.usual("thickness allowance", problems);
+    let allowance = fields.need("allowance", problems).ok();
+    let thickness_allowance = fields.need("thickness allowance", problems).ok();
     let smallest_allowance = in_unit(&fields, "smallest allowance", Unit::CubicYard, problems);
-    let cover = fields.usual("cover", problems);
+    let cover = fields.need("cover", problems).ok();
     let stake_spacing = fields
-        .usual("stake spacing", problems)
+        .need("stake spacing", problems)
+        .ok()
         .and_then(|at| above_zero(at, &Length::ZERO, problems));
     let chair_area = in_unit(&fields, "chair area", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
     let compound_coverage = in_unit(&fields, "compound coverage", Unit::SquareFoot, problems)
         .and_then(|at| divisor(at, problems));
-    let crossings_tied = fields.usual("crossings tied", problems);
-    let wire_for_a_tie = fields.usual("wire for a tie", problems);
+    let crossings_tied = fields.need("crossings tied", problems).ok();
+    let wire_for_a_tie = fields.need("wire for a tie", problems).ok();
     let tie_wire = fields
-        .usual("tie wire", problems)
+        .need("tie wire", problems)
+        .ok()
         .and_then(|at| pounds_a_foot(at, problems));
-    let deep_form_over = fields.usual("deep form over", problems);
+    let deep_form_over = fields.need("deep form over", problems).ok();
     let (retarder_width, retarder_lap) = super::retarder::read(&fields, problems)?;
     let groove = fields
         .read("groove depth", problems)
@@ -245,15 +249,15 @@ pub(super) fn quote(
     problems: &mut Problems,
 ) -> Option<QuotePolicy> {
     let fields = group(node, &tables::QUOTE, heading, problems)?;
-    let mut days = |key: &str| fields.usual::<Days>(key, problems);
+    let mut days = |key: &str| fields.need::<Days>(key, problems).ok();
     let (good_for, lead_time, start_window, stale_after) = (
         days("good for"),
         days("lead time"),
         days("start window"),
         days("price stale after"),
     );
-    let deposit_cap = fields.usual("deposit cap", problems);
-    let deposit_limit = fields.usual("deposit limit", problems);
+    let deposit_cap = fields.need("deposit cap", problems).ok();
+    let deposit_limit = fields.need("deposit limit", problems).ok();
     let cancellation = fields.yes("right to cancel", problems);
     Some(QuotePolicy {
         good_for: good_for?.value,
@@ -274,14 +278,19 @@ pub(super) fn cure(
     let fields = group(node, &tables::CURE, heading, problems)?;
     let cool = in_unit(&fields, "cool", Unit::Plain, problems);
     let warm = in_unit(&fields, "warm", Unit::Plain, problems);
-    let mut days = |key: &str| fields.usual::<Days>(key, problems).map(|at| at.value);
+    let mut days = |key: &str| fields.need::<Days>(key, problems).ok().map(|at| at.value);
     let (walk, car, heavy, seal) = (
         days("walk"),
         days("car"),
         days("heavier vehicle"),
         days("seal"),
     );
-    let mut percent = |key: &str| fields.usual::<Percent>(key, problems).map(|at| at.value);
+    let mut percent = |key: &str| {
+        fields
+            .need::<Percent>(key, problems)
+            .ok()
+            .map(|at| at.value)
+    };
     let (walk_strength, car_strength, heavy_strength) = (
         percent("strength to walk"),
         percent("strength for a car"),
@@ -326,7 +335,7 @@ fn in_unit(
     unit: Unit,
     problems: &mut Problems,
 ) -> Option<At<Amount>> {
-    let amount = fields.usual::<Amount>(key, problems)?;
+    let amount = fields.need::<Amount>(key, problems).ok()?;
     crate::input::expect_unit(amount, unit, key, problems)
 }
 

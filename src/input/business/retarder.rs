@@ -8,8 +8,8 @@ pub(super) fn read(
     fields: &Fields<'_>,
     problems: &mut Problems,
 ) -> Option<(At<Length>, At<Length>)> {
-    let width: Option<At<Length>> = fields.usual("retarder width", problems);
-    let lap: Option<At<Length>> = fields.usual("retarder lap", problems);
+    let width: Option<At<Length>> = fields.need("retarder width", problems).ok();
+    let lap: Option<At<Length>> = fields.need("retarder lap", problems).ok();
     let (width, lap) = (width?, lap?);
     if lap.value < width.value {
         return Some((width, lap));

@@ -9,7 +9,7 @@ pub use crate::input::site::tables::USUAL_SITE;
 pub use office::{ESCALATION, INVOICES, NUMBERS};
 pub use policy::{CREW, CURE, ORDER, QUOTE, UNFORESEEN};
 
-use crate::reading::{Field, FieldTable};
+use crate::reading::{Field, FieldTable, IfLeftOut};
 
 pub(crate) const fn field(
     key: &'static str,
@@ -21,7 +21,11 @@ pub(crate) const fn field(
     Field {
         key,
         kind,
-        default,
+        if_left_out: if default.is_empty() {
+            IfLeftOut::Nothing
+        } else {
+            IfLeftOut::Usual(default)
+        },
         meaning,
         example,
     }
@@ -29,6 +33,7 @@ pub(crate) const fn field(
 
 pub const BUSINESS: FieldTable = FieldTable {
     name: "the business",
+    includes: &[],
     fields: &[
         field("format", "number", "1", "version of this file's keys", "1"),
         field(
@@ -156,6 +161,7 @@ pub const BUSINESS: FieldTable = FieldTable {
 
 pub const FIRM: FieldTable = FieldTable {
     name: "the firm",
+    includes: &[],
     fields: &[
         field("name", "text", "", "your firm's name", "Larkspur Flatwork"),
         field(
@@ -200,6 +206,7 @@ pub const FIRM: FieldTable = FieldTable {
 
 pub const PRICE: FieldTable = FieldTable {
     name: "`price`",
+    includes: &[],
     fields: &[
         field("overhead", "percent", "0%", "of direct cost", "14%"),
         field(
@@ -249,6 +256,7 @@ pub const PRICE: FieldTable = FieldTable {
 
 pub const TAX: FieldTable = FieldTable {
     name: "`tax`",
+    includes: &[],
     fields: &[
         field(
             "on",
@@ -375,5 +383,6 @@ pub const SLAB_VALUES: &[Field] = &[
 
 pub const KIND: FieldTable = FieldTable {
     name: "a kind of slab",
+    includes: &[],
     fields: SLAB_VALUES,
 };

@@ -39,7 +39,7 @@ pub(super) fn unforeseen(node: &Node, problems: &mut Problems) -> Vec<Unforeseen
 
 /// `150.00 per cu yd`.
 fn written(what: String, price: &Node, problems: &mut Problems) -> Option<Unforeseen> {
-    let ratio = price.read::<Ratio>(problems)?;
+    let ratio = price.read::<Ratio>(problems).ok()?;
     if ratio.much.unit != Unit::Plain {
         problems.push(
             Problem::new("bad-amount", "a price for the unforeseen is in dollars")
@@ -57,12 +57,12 @@ fn written(what: String, price: &Node, problems: &mut Problems) -> Option<Unfore
 
 /// `{per: cu yd, of: {ready-mix: 1 cu yd, labor: 1.2 hours}}`.
 fn made_of(what: String, price: &Node, problems: &mut Problems) -> Option<Unforeseen> {
-    let fields = price.fields(&tables::UNFORESEEN, problems)?;
-    let per: Option<At<Unit>> = fields.need("per", problems);
-    let of = fields.required("of", problems)?;
+    let fields = price.fields(&tables::UNFORESEEN, problems).ok()?;
+    let per: Option<At<Unit>> = fields.need("per", problems).ok();
+    let of = fields.required("of", problems).ok()?;
     let mut parts = Vec::new();
     for entry in of.entries("`of`", problems) {
-        if let Some(amount) = entry.node.read::<Amount>(problems) {
+        if let Some(amount) = entry.node.read::<Amount>(problems).ok() {
             let item = At {
                 value: entry.key.clone(),
                 place: entry.key_place,

@@ -26,9 +26,9 @@ pub enum Permit {
 }
 
 pub(super) fn read(job: &Fields<'_>, problems: &mut Problems) -> Arranged {
-    let permit = job.text("permit", problems);
+    let permit = job.read::<String>("permit", problems);
     Arranged {
-        zone: job.text("zone", problems),
+        zone: job.read::<String>("zone", problems),
         hold_back: job
             .read("hold back", problems)
             .and_then(|at| crate::input::expect_unit(at, Unit::CubicYard, "hold back", problems)),

@@ -51,6 +51,8 @@ pub enum Lid {
     Theirs,
 }
 
+crate::reading::written::written! { Lid = "word"; }
+
 impl FromStr for Lid {
     type Err = Unreadable;
 
@@ -92,7 +94,7 @@ pub(super) fn read(slab: &Fields<'_>, problems: &mut Problems) -> Vec<BoxWritten
 
 fn one(name: At<String>, node: &Node, problems: &mut Problems) -> Option<BoxWritten> {
     if !node.is_map() {
-        let value = node.read::<SpotPhrase>(problems)?;
+        let value = node.read::<SpotPhrase>(problems).ok()?;
         let place = node.place;
         let lid = At {
             value: Lid::Now,
@@ -107,10 +109,10 @@ fn one(name: At<String>, node: &Node, problems: &mut Problems) -> Option<BoxWrit
             adjust: None,
         });
     }
-    let fields = node.fields(&BOX, problems)?;
-    let stock = fields.text("box", problems);
+    let fields = node.fields(&BOX, problems).ok()?;
+    let stock = fields.read::<String>("box", problems);
     let at = fields.read("at", problems);
-    let lid = fields.usual("lid", problems);
+    let lid = fields.need("lid", problems).ok();
     let isolated = fields.yes("isolated", problems);
     let adjust = fields.read("adjust", problems);
     Some(BoxWritten {

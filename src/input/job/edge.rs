@@ -99,6 +99,8 @@ impl EdgeKind {
     }
 }
 
+crate::reading::written::written! { EdgeKind = "word"; }
+
 impl FromStr for EdgeKind {
     type Err = Unreadable;
 

@@ -18,6 +18,7 @@ use crate::reading::FieldTable;
 
 pub const JOB: FieldTable = FieldTable {
     name: "a takeoff",
+    includes: &[],
     fields: &[
         field(
             "slabs",

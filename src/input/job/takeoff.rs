@@ -75,6 +75,8 @@ pub enum Exposure {
     Salt,
 }
 
+crate::reading::written::written! { Exposure = "word"; }
+
 impl FromStr for Exposure {
     type Err = Unreadable;
 
@@ -118,6 +120,8 @@ impl Method {
         }
     }
 }
+
+crate::reading::written::written! { Method = "word"; }
 
 impl FromStr for Method {
     type Err = Unreadable;

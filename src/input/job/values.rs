@@ -35,19 +35,19 @@ impl SlabValues {
     pub fn read(fields: &Fields<'_>, problems: &mut Problems) -> Self {
         Self {
             thickness: fields.read("thickness", problems),
-            mix: fields.text("mix", problems),
+            mix: fields.read::<String>("mix", problems),
             base: fields.read("base", problems),
             bars: fields.read("bars", problems),
-            mesh: fields.text("mesh", problems),
+            mesh: fields.read::<String>("mesh", problems),
             dowels: fields.read("dowels", problems),
             ties: fields.read("ties", problems),
-            fiber: fields.text("fiber", problems),
-            finish: fields.text("finish", problems),
+            fiber: fields.read::<String>("fiber", problems),
+            finish: fields.read::<String>("finish", problems),
             border: fields.read("border", problems),
-            color: fields.text("color", problems),
-            seal: fields.text("seal", problems),
+            color: fields.read::<String>("color", problems),
+            seal: fields.read::<String>("seal", problems),
             curing: fields.read("curing", problems),
-            joints: fields.text("joints", problems).and_then(|text| {
+            joints: fields.read::<String>("joints", problems).and_then(|text| {
                 if text.value == "none" {
                     return Some(At {
                         value: None,

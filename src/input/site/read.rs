@@ -22,7 +22,7 @@ pub fn read(
     table: &'static FieldTable,
     problems: &mut Problems,
 ) -> SiteAnswers {
-    node.and_then(|node| node.fields(table, problems))
+    node.and_then(|node| node.fields(table, problems).ok())
         .map(|fields| answers(&fields, problems))
         .unwrap_or_default()
 }
@@ -33,7 +33,7 @@ pub fn policy(node: Option<&Node>, problems: &mut Problems) -> SitePolicy {
         usual: SiteAnswers::new(),
         asked: Question::USUAL.to_vec(),
     };
-    let Some(fields) = node.and_then(|node| node.fields(&tables::USUAL_SITE, problems)) else {
+    let Some(fields) = node.and_then(|node| node.fields(&tables::USUAL_SITE, problems).ok()) else {
         return policy;
     };
     policy.usual = answers(&fields, problems);
@@ -53,7 +53,7 @@ pub fn or_usual(mut own: SiteAnswers, usual: &SiteAnswers) -> SiteAnswers {
 }
 
 fn question(node: &Node, problems: &mut Problems) -> Option<Question> {
-    let text = node.text("a question", problems)?;
+    let text = node.text("a question", problems).ok()?;
     let found = Question::named(text);
     if found.is_none() {
         let keys = Question::ALL.map(Question::key);
@@ -70,7 +70,7 @@ fn question(node: &Node, problems: &mut Problems) -> Option<Question> {
 fn answers(fields: &Fields<'_>, problems: &mut Problems) -> SiteAnswers {
     let mut found = SiteAnswers::new();
     for question in Question::ALL {
-        let Some(text) = fields.text(question.key(), problems) else {
+        let Some(text) = fields.read::<String>(question.key(), problems) else {
             continue;
         };
         match Answer::to(question, &text.value) {
@@ -78,14 +78,16 @@ fn answers(fields: &Fields<'_>, problems: &mut Problems) -> SiteAnswers {
                 let place = text.place;
                 found.insert(question, At { value, place });
             }
-            None => problems.push(
-                Problem::new(
-                    "not-an-answer",
-                    format!("`{}` is no answer to `{}`", text.value, question.key()),
-                )
-                .at(text.place)
-                .help(help(question)),
-            ),
+            None => {
+                problems.push(
+                    Problem::new(
+                        "not-an-answer",
+                        format!("`{}` is no answer to `{}`", text.value, question.key()),
+                    )
+                    .at(text.place)
+                    .help(help(question)),
+                );
+            }
         }
     }
     found

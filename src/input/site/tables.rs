@@ -97,11 +97,13 @@ const fn with_ask() -> [Field; QUESTIONS.len() + 1] {
 /// `site` of a takeoff.
 pub const SITE: FieldTable = FieldTable {
     name: "`site`",
+    includes: &[],
     fields: QUESTIONS,
 };
 
 /// `site` of business.yaml: the usual answers, and which questions are asked.
 pub const USUAL_SITE: FieldTable = FieldTable {
     name: "the usual `site`",
+    includes: &[],
     fields: &with_ask(),
 };

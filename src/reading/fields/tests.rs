@@ -3,9 +3,11 @@
 use super::*;
 use crate::reading::place::Sources;
 use crate::reading::yaml;
+use crate::values::Unreadable;
 
 const SLAB: FieldTable = FieldTable {
     name: "a slab",
+    includes: &[],
     fields: &[
         field("thickness", "4 in"),
         field("finish", "broom"),
@@ -17,7 +19,7 @@ const fn field(key: &'static str, example: &'static str) -> Field {
     Field {
         key,
         kind: "text",
-        default: "",
+        if_left_out: IfLeftOut::Required,
         meaning: "",
         example,
     }
@@ -27,10 +29,10 @@ const fn field(key: &'static str, example: &'static str) -> Field {
 #[derive(Debug, PartialEq)]
 struct Even(u32);
 
-impl FromStr for Even {
-    type Err = Unreadable;
+impl Written for Even {
+    const KIND: &'static str = "even number";
 
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
+    fn written(text: &str) -> Result<Self, Unreadable> {
         let number: u32 = text.parse().unwrap_or(1);
         if number.is_multiple_of(2) {
             return Ok(Even(number));
@@ -52,7 +54,7 @@ fn case(text: &str, walk: fn(&Fields, &mut Problems), expected: &[&str]) {
     let Value::Map(entries) = &root.value else {
         panic!("the top is a map");
     };
-    if let Some(fields) = entries[0].node.fields(&SLAB, &mut problems) {
+    if let Ok(fields) = entries[0].node.fields(&SLAB, &mut problems) {
         walk(&fields, &mut problems);
     }
     let found: Vec<String> = problems
@@ -115,8 +117,8 @@ fn what_is_no_map_is_reported_with_an_example() {
 #[test]
 fn a_missing_key_is_reported_at_the_key_of_its_map() {
     let walk = |fields: &Fields, problems: &mut Problems| {
-        fields.required("thickness", problems);
-        assert_eq!(fields.need::<Even>("finish", problems), None);
+        assert!(fields.required("thickness", problems).is_err());
+        assert!(fields.need::<Even>("finish", problems).is_err());
     };
     case(
         "patio: {curb: yes}",
@@ -129,7 +131,7 @@ fn a_missing_key_is_reported_at_the_key_of_its_map() {
     case(
         "patio: {thicknes: 4 in, finish: 2, curb: yes}",
         |fields, problems| {
-            fields.required("thickness", problems);
+            assert!(fields.required("thickness", problems).is_err());
         },
         &["unknown-key thicknes | a slab has no key `thicknes` | did you mean `thickness`?"],
     );
@@ -150,8 +152,8 @@ fn values_are_read_or_reported_at_their_place() {
     case(
         "patio:\n  thickness:\n  finish: [broom]",
         |fields, problems| {
-            assert_eq!(fields.text("thickness", problems), None);
-            assert_eq!(fields.text("finish", problems), None);
+            assert_eq!(fields.read::<String>("thickness", problems), None);
+            assert_eq!(fields.read::<String>("finish", problems), None);
         },
         &[
             "empty-value thickness | `thickness` is empty | write a value after the colon, or take the line out",
@@ -189,8 +191,8 @@ fn what_is_reported_already_is_not_reported_twice() {
     case(
         "patio:\n  thickness: 4: in\n  finish: #4\n  colour: #red\n",
         |fields, problems| {
-            assert_eq!(fields.need::<Even>("thickness", problems), None);
-            assert_eq!(fields.text("finish", problems), None);
+            assert!(fields.need::<Even>("thickness", problems).is_err());
+            assert_eq!(fields.read::<String>("finish", problems), None);
         },
         &[
             "colon-in-value 4: in | a value with `: ` in it needs quotes | write `thickness: \"4: in\"`",

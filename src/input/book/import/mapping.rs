@@ -74,6 +74,8 @@ impl Separator {
     }
 }
 
+crate::reading::written::written! { Separator = "word"; }
+
 impl FromStr for Separator {
     type Err = Unreadable;
 
@@ -93,6 +95,8 @@ impl FromStr for Separator {
 
 /// `cu yd`, or `100 pieces`.
 struct OneIs(Amount);
+
+crate::reading::written::written! { OneIs = "word"; }
 
 impl FromStr for OneIs {
     type Err = Unreadable;
@@ -116,15 +120,17 @@ impl FromStr for OneIs {
 
 /// Reads a mapping; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<Mapping> {
-    let fields = node.fields(&tables::MAPPING, problems)?;
+    let fields = node.fields(&tables::MAPPING, problems).ok()?;
     format_one(&fields, problems);
     let columns = fields
         .required("columns", problems)
+        .ok()
         .and_then(|node| columns(node, problems));
-    let separator = fields.usual("separator", problems);
+    let separator = fields.need("separator", problems).ok();
     let units = units(&fields, problems);
     let items: Vec<Mapped> = fields
         .required("items", problems)
+        .ok()
         .map(|node| node.entries("`items`", problems))
         .unwrap_or_default()
         .into_iter()
@@ -140,14 +146,15 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<Mapping> {
 }
 
 fn columns(node: &Node, problems: &mut Problems) -> Option<Columns> {
-    let fields = node.fields(&tables::COLUMNS, problems)?;
+    let fields = node.fields(&tables::COLUMNS, problems).ok()?;
     let mut named = |key| {
         fields
             .required(key, problems)
-            .and_then(|_| fields.text(key, problems))
+            .ok()
+            .and_then(|_| fields.read::<String>(key, problems))
     };
     let (article, price, unit) = (named("article"), named("price"), named("unit"));
-    let from = fields.text("from", problems);
+    let from = fields.read::<String>("from", problems);
     Some(Columns {
         article: article?,
         price: price?,
@@ -163,7 +170,7 @@ fn units(fields: &Fields<'_>, problems: &mut Problems) -> Units {
         .map(|node| node.entries("`units`", problems))
         .unwrap_or_default();
     let one = |entry: &Entry| {
-        let OneIs(amount) = entry.node.read(problems)?;
+        let OneIs(amount) = entry.node.read(problems).ok()?;
         Some((entry.key.clone(), amount))
     };
     entries.into_iter().filter_map(one).collect()
@@ -176,7 +183,10 @@ fn mapped(entry: &Entry, problems: &mut Problems) -> Option<Mapped> {
         place: entry.key_place,
     };
     if !entry.node.is_map() {
-        let name = entry.node.text(&format!("`{}`", entry.key), problems)?;
+        let name = entry
+            .node
+            .text(&format!("`{}`", entry.key), problems)
+            .ok()?;
         return Some(Mapped {
             article,
             item: At {
@@ -187,12 +197,14 @@ fn mapped(entry: &Entry, problems: &mut Problems) -> Option<Mapped> {
             units: Units::new(),
         });
     }
-    let fields = entry.node.fields(&tables::MAPPED, problems)?;
+    let fields = entry.node.fields(&tables::MAPPED, problems).ok()?;
     let item = fields
         .required("item", problems)
-        .and_then(|_| fields.text("item", problems));
+        .ok()
+        .and_then(|_| fields.read::<String>("item", problems));
     let per = fields
-        .usual("per", problems)
+        .need("per", problems)
+        .ok()
         .and_then(|per| expect_unit(per, Unit::Plain, "per", problems));
     let units = units(&fields, problems);
     let per = per?;

@@ -145,7 +145,9 @@ pub fn edits(
     for Change { wanted, .. } in changes {
         match edit::set_price(text, node, book, &wanted.item, wanted.day, wanted.price) {
             Ok(edit) => edits.extend(edit.map(|edit| (wanted, edit))),
-            Err(problem) => problems.push(problem),
+            Err(problem) => {
+                problems.push(problem);
+            }
         }
     }
     if problems.len() != before {

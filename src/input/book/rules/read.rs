@@ -83,6 +83,7 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
     set_and_site(book, &mut rules, problems);
     rules.supply = book
         .required("supply", problems)
+        .ok()
         .and_then(|node| supply(node, problems));
     rules.pump = book
         .node("pump")
@@ -90,10 +91,10 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
     rules.buggy = book
         .node("buggy")
         .and_then(|node| hire::buggy(node, problems));
-    if let Some(node) = book.required("use", problems) {
+    if let Some(node) = book.required("use", problems).ok() {
         rules.roles = roles(node, problems);
     }
-    if let Some(node) = book.required("rates", problems) {
+    if let Some(node) = book.required("rates", problems).ok() {
         rules.rates = rates::read(node, problems);
     }
     rules
@@ -172,7 +173,7 @@ fn roles(node: &Node, problems: &mut Problems) -> BTreeMap<Role, At<Option<ItemK
             ));
             continue;
         };
-        if let Some(item) = entry.node.text("an item's name", problems) {
+        if let Some(item) = entry.node.text("an item's name", problems).ok() {
             let value = (item != "none").then(|| item.to_owned());
             roles.insert(
                 *role,

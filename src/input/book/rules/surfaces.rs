@@ -76,6 +76,8 @@ pub enum Curing {
     None,
 }
 
+crate::reading::written::written! { Curing = "word"; }
+
 impl FromStr for Curing {
     type Err = Unreadable;
 

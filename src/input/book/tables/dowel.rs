@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const DOWEL: FieldTable = FieldTable {
     name: "a kind of dowel",
+    includes: &[],
     fields: &[
         field(
             "item",

@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const WINTER: FieldTable = FieldTable {
     name: "`winter`",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -25,6 +26,7 @@ pub const WINTER: FieldTable = FieldTable {
 
 pub const RETURNED: FieldTable = FieldTable {
     name: "`returned`",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -45,6 +47,7 @@ pub const RETURNED: FieldTable = FieldTable {
 
 pub const PUMP: FieldTable = FieldTable {
     name: "`pump`",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -108,6 +111,7 @@ pub const PUMP: FieldTable = FieldTable {
 
 pub const HOSE: FieldTable = FieldTable {
     name: "`hose`",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -128,6 +132,7 @@ pub const HOSE: FieldTable = FieldTable {
 
 pub const BUGGY: FieldTable = FieldTable {
     name: "`buggy`",
+    includes: &[],
     fields: &[
         field(
             "item",

@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const MAPPING: FieldTable = FieldTable {
     name: "a mapping",
+    includes: &[],
     fields: &[
         field("format", "number", "1", "version of this file's keys", "1"),
         field(
@@ -40,6 +41,7 @@ pub const MAPPING: FieldTable = FieldTable {
 
 pub const COLUMNS: FieldTable = FieldTable {
     name: "`columns`",
+    includes: &[],
     fields: &[
         field(
             "article",
@@ -68,6 +70,7 @@ pub const COLUMNS: FieldTable = FieldTable {
 
 pub const MAPPED: FieldTable = FieldTable {
     name: "an article",
+    includes: &[],
     fields: &[
         field("item", "name", "required", "an item of the book", "chair"),
         field(

@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const BOX_STOCK: FieldTable = FieldTable {
     name: "a box",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -89,6 +90,7 @@ pub const BOX_STOCK: FieldTable = FieldTable {
 
 pub const SITE_RULE: FieldTable = FieldTable {
     name: "a rule of `site`",
+    includes: &[],
     fields: &[
         field("item", "name", "", "an item of this book", "masking film"),
         field(

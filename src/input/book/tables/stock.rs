@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const MIX: FieldTable = FieldTable {
     name: "a mix",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -35,6 +36,7 @@ pub const MIX: FieldTable = FieldTable {
 
 pub const BASE: FieldTable = FieldTable {
     name: "a base",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -55,6 +57,7 @@ pub const BASE: FieldTable = FieldTable {
 
 pub const BARS: FieldTable = FieldTable {
     name: "a bar",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -83,6 +86,7 @@ pub const BARS: FieldTable = FieldTable {
 
 pub const MESH: FieldTable = FieldTable {
     name: "a mesh",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -99,6 +103,7 @@ pub const MESH: FieldTable = FieldTable {
 
 pub const FIBER: FieldTable = FieldTable {
     name: "a fiber",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -127,6 +132,7 @@ pub const FIBER: FieldTable = FieldTable {
 
 pub const DISPOSAL: FieldTable = FieldTable {
     name: "a disposal",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -161,6 +167,7 @@ pub const DISPOSAL: FieldTable = FieldTable {
 
 pub const SUPPLY: FieldTable = FieldTable {
     name: "`supply`",
+    includes: &[],
     fields: &[
         field(
             "sold in",
@@ -252,6 +259,7 @@ pub const SUPPLY: FieldTable = FieldTable {
 
 pub const SHORT_LOAD: FieldTable = FieldTable {
     name: "`short load`",
+    includes: &[],
     fields: &[
         field(
             "under",

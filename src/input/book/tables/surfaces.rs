@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const FINISH: FieldTable = FieldTable {
     name: "a finish",
+    includes: &[],
     fields: &[
         field(
             "says",
@@ -67,6 +68,7 @@ pub const FINISH: FieldTable = FieldTable {
 
 pub const COLOR: FieldTable = FieldTable {
     name: "a color",
+    includes: &[],
     fields: &[
         field(
             "item",
@@ -94,6 +96,7 @@ pub const COLOR: FieldTable = FieldTable {
 
 pub const SEALER: FieldTable = FieldTable {
     name: "a sealer",
+    includes: &[],
     fields: &[
         field(
             "item",

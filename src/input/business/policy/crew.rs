@@ -53,6 +53,8 @@ pub enum LaborLines {
     ByTask,
 }
 
+crate::reading::written::written! { DayCount = "word"; }
+
 impl FromStr for DayCount {
     type Err = Unreadable;
 
@@ -62,6 +64,8 @@ impl FromStr for DayCount {
     }
 }
 
+crate::reading::written::written! { Charge = "word"; }
+
 impl FromStr for Charge {
     type Err = Unreadable;
 
@@ -70,6 +74,8 @@ impl FromStr for Charge {
         one_of("charge", text, words)
     }
 }
+
+crate::reading::written::written! { LaborLines = "word"; }
 
 impl FromStr for LaborLines {
     type Err = Unreadable;
@@ -101,10 +107,10 @@ pub(in crate::input::business) fn crew(
     let travel = in_unit(&fields, "travel", Unit::Hour, problems);
     let set_up = in_unit(&fields, "set up and clean up", Unit::Hour, problems);
     let step = in_unit(&fields, "round days up to", Unit::Plain, problems);
-    let difficulty = fields.usual("difficulty", problems);
-    let day_count = fields.usual("count days", problems);
-    let charge = fields.usual("charge", problems);
-    let labor_lines: Option<At<LaborLines>> = fields.usual("labor lines", problems);
+    let difficulty = fields.need("difficulty", problems).ok();
+    let day_count = fields.need("count days", problems).ok();
+    let charge = fields.need("charge", problems).ok();
+    let labor_lines: Option<At<LaborLines>> = fields.need("labor lines", problems).ok();
     let (hours, travel, set_up) = (hours_in_a_day?, travel?, set_up?);
     if hours.value.value <= travel.value.value + set_up.value.value {
         let problem = Problem::new("no-time-left", "travel and set-up take the whole day")

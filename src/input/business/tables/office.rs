@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const NUMBERS: FieldTable = FieldTable {
     name: "`numbers`",
+    includes: &[],
     fields: &[
         field(
             "pattern",
@@ -25,6 +26,7 @@ pub const NUMBERS: FieldTable = FieldTable {
 
 pub const INVOICES: FieldTable = FieldTable {
     name: "`invoices`",
+    includes: &[],
     fields: &[
         field(
             "due",
@@ -59,6 +61,7 @@ pub const INVOICES: FieldTable = FieldTable {
 
 pub const ESCALATION: FieldTable = FieldTable {
     name: "`escalation`",
+    includes: &[],
     fields: &[
         field(
             "of",

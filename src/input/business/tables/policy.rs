@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const ORDER: FieldTable = FieldTable {
     name: "`order`",
+    includes: &[],
     fields: &[
         field(
             "allowance",
@@ -110,6 +111,7 @@ pub const ORDER: FieldTable = FieldTable {
 
 pub const CREW: FieldTable = FieldTable {
     name: "`crew`",
+    includes: &[],
     fields: &[
         field("people", "number", "2", "in the crew", "3"),
         field("hours in a day", "number", "8", "worked in a full day", "8"),
@@ -162,6 +164,7 @@ pub const CREW: FieldTable = FieldTable {
 /// A unit price that is made of what the work takes.
 pub const UNFORESEEN: FieldTable = FieldTable {
     name: "a price for the unforeseen",
+    includes: &[],
     fields: &[
         field("per", "unit", "", "what the price is for", "cu yd"),
         field(
@@ -176,6 +179,7 @@ pub const UNFORESEEN: FieldTable = FieldTable {
 
 pub const QUOTE: FieldTable = FieldTable {
     name: "`quote`",
+    includes: &[],
     fields: &[
         field(
             "good for",
@@ -231,6 +235,7 @@ pub const QUOTE: FieldTable = FieldTable {
 
 pub const CURE: FieldTable = FieldTable {
     name: "`cure`",
+    includes: &[],
     fields: &[
         field(
             "cool",

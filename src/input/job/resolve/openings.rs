@@ -45,7 +45,9 @@ pub(super) fn openings(
                 outline = with;
                 done.push(resolved(opening, &hole));
             }
-            Err(error) => problems.push(wrong(error, opening, slab, &done)),
+            Err(error) => {
+                problems.push(wrong(error, opening, slab, &done));
+            }
         }
     }
     (problems.len() == before).then_some((outline, done))

@@ -17,32 +17,38 @@ pub(super) fn pours(
     for (number, pour) in written.iter().enumerate() {
         for name in &pour.slabs {
             match slabs.iter().position(|(slab, _)| slab.key == name.value) {
-                Some(i) if named[i].is_some() => problems.push(
-                    Problem::new("poured-twice", format!("`{}` is poured twice", name.value))
-                        .at(name.place)
-                        .help("name it in one pour only"),
-                ),
+                Some(i) if named[i].is_some() => {
+                    problems.push(
+                        Problem::new("poured-twice", format!("`{}` is poured twice", name.value))
+                            .at(name.place)
+                            .help("name it in one pour only"),
+                    );
+                }
                 Some(i) => named[i] = Some(number),
                 None if unsure.contains(&name.value) => {}
-                None => problems.push(
-                    Problem::new(
-                        "unknown-slab",
-                        format!("this job has no slab `{}`", name.value),
-                    )
-                    .at(name.place)
-                    .help("use a name from `slabs`"),
-                ),
+                None => {
+                    problems.push(
+                        Problem::new(
+                            "unknown-slab",
+                            format!("this job has no slab `{}`", name.value),
+                        )
+                        .at(name.place)
+                        .help("use a name from `slabs`"),
+                    );
+                }
             }
         }
     }
     for (i, (slab, _)) in slabs.iter_mut().enumerate() {
         match named[i] {
             Some(number) => slab.placement = number,
-            None if 1 < written.len() => problems.push(
-                Problem::new("not-poured", format!("no pour names `{}`", slab.key))
-                    .at(slab.place)
-                    .help("add it to the `slabs` of a pour"),
-            ),
+            None if 1 < written.len() => {
+                problems.push(
+                    Problem::new("not-poured", format!("no pour names `{}`", slab.key))
+                        .at(slab.place)
+                        .help("add it to the `slabs` of a pour"),
+                );
+            }
             None => {}
         }
     }

@@ -49,15 +49,17 @@ pub(super) fn sections(
         known_fill(stoop, rules, problems);
         let walls = stoop_walls(written, stoop, &mut thin, problems);
         match (&thickened, walls) {
-            (Some(edge), Some(_)) => problems.push(
-                Problem::new(
-                    "stoop-and-thickened",
-                    format!("`{key}` has both walls of a stoop and thickened edges"),
-                )
-                .at(stoop.place)
-                .also(edge.width.place, "the thickened edges")
-                .help("keep one of the two; `thickened: none` undoes what the kind says"),
-            ),
+            (Some(edge), Some(_)) => {
+                problems.push(
+                    Problem::new(
+                        "stoop-and-thickened",
+                        format!("`{key}` has both walls of a stoop and thickened edges"),
+                    )
+                    .at(stoop.place)
+                    .also(edge.width.place, "the thickened edges")
+                    .help("keep one of the two; `thickened: none` undoes what the kind says"),
+                );
+            }
             (None, Some(walls)) => thickened = Some(walls),
             (_, None) => {}
         }

@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const BOX: FieldTable = FieldTable {
     name: "a box in a slab",
+    includes: &[],
     fields: &[
         field(
             "at",

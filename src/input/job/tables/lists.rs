@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const REMOVAL: FieldTable = FieldTable {
     name: "a removal",
+    includes: &[],
     fields: &[
         field(
             "size",
@@ -48,6 +49,7 @@ pub const REMOVAL: FieldTable = FieldTable {
 
 pub const LUMP: FieldTable = FieldTable {
     name: "a lump",
+    includes: &[],
     fields: &[
         field("cost", "amount", "", "what it costs you", "85.00"),
         field(
@@ -62,6 +64,7 @@ pub const LUMP: FieldTable = FieldTable {
 
 pub const SET: FieldTable = FieldTable {
     name: "a set quantity",
+    includes: &[],
     fields: &[
         field(
             "to",
@@ -82,6 +85,7 @@ pub const SET: FieldTable = FieldTable {
 
 pub const OPTION: FieldTable = FieldTable {
     name: "an option",
+    includes: &[],
     fields: &[
         field(
             "add",
@@ -117,11 +121,13 @@ pub const OPTION: FieldTable = FieldTable {
 /// A slab in `change`; a kind says what each key means.
 pub const CHANGE: FieldTable = FieldTable {
     name: "a changed slab",
+    includes: &[],
     fields: SLAB_VALUES,
 };
 
 pub const CHOOSE_ONE: FieldTable = FieldTable {
     name: "a choose-one group",
+    includes: &[],
     fields: &[
         field(
             "choose one",

@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const THICKENED: FieldTable = FieldTable {
     name: "`thickened`",
+    includes: &[],
     fields: &[
         field(
             "edges",
@@ -47,6 +48,7 @@ pub const THICKENED: FieldTable = FieldTable {
 
 pub const STEPS: FieldTable = FieldTable {
     name: "`steps`",
+    includes: &[],
     fields: &[
         field(
             "risers",

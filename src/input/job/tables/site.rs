@@ -5,6 +5,7 @@ use crate::reading::FieldTable;
 
 pub const CUSTOMER: FieldTable = FieldTable {
     name: "the customer",
+    includes: &[],
     fields: &[
         field("name", "text", "", "who the quote is for", "Dana Example"),
         field(
@@ -21,6 +22,7 @@ pub const CUSTOMER: FieldTable = FieldTable {
 
 pub const ACCESS: FieldTable = FieldTable {
     name: "`access`",
+    includes: &[],
     fields: &[
         field(
             "by",
@@ -42,6 +44,7 @@ pub const ACCESS: FieldTable = FieldTable {
 
 pub const PLACEMENT: FieldTable = FieldTable {
     name: "a pour",
+    includes: &[],
     fields: &[
         field("day", "date", "", "its day", "2026-06-15"),
         field(

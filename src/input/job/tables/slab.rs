@@ -122,11 +122,13 @@ const fn joined() -> [Field; OWN.len() + SLAB_VALUES.len()] {
 /// A slab's own keys, and those a kind has too.
 pub const SLAB: FieldTable = FieldTable {
     name: "a slab",
+    includes: &[],
     fields: &joined(),
 };
 
 pub const EDGES: FieldTable = FieldTable {
     name: "`edges`",
+    includes: &[],
     fields: &[
         field(
             "north",
@@ -143,6 +145,7 @@ pub const EDGES: FieldTable = FieldTable {
 
 pub const OPENING: FieldTable = FieldTable {
     name: "an opening",
+    includes: &[],
     fields: &[
         OWN[0],
         OWN[1],

@@ -21,8 +21,8 @@ pub(super) fn access(job: &Fields<'_>, problems: &mut Problems) -> Option<Access
 
 pub(super) fn way(node: &Node, problems: &mut Problems) -> Option<Access> {
     if node.is_map() {
-        let fields = node.fields(&tables::ACCESS, problems)?;
-        let by = fields.usual("by", problems);
+        let fields = node.fields(&tables::ACCESS, problems).ok()?;
+        let by = fields.need("by", problems).ok();
         let distance = fields.read("distance", problems);
         let gate = fields.read("gate", problems);
         return Some(Access {
@@ -31,7 +31,7 @@ pub(super) fn way(node: &Node, problems: &mut Problems) -> Option<Access> {
             gate,
         });
     }
-    node.read(problems).map(|by| Access {
+    node.read(problems).ok().map(|by| Access {
         by: At {
             value: by,
             place: node.place,

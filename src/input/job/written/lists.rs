@@ -24,16 +24,16 @@ pub(super) fn list<T>(
 
 pub(super) fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWhat> {
     if !node.is_map() {
-        return node.read::<Amount>(problems).map(|value| {
+        return node.read::<Amount>(problems).ok().map(|value| {
             ExtraWhat::Item(At {
                 value,
                 place: node.place,
             })
         });
     }
-    let fields = node.fields(&tables::LUMP, problems)?;
-    let cost = fields.need("cost", problems);
-    let class = fields.text("class", problems);
+    let fields = node.fields(&tables::LUMP, problems).ok()?;
+    let cost = fields.need("cost", problems).ok();
+    let class = fields.read::<String>("class", problems);
     let class = class.map_or(Some(Class::Subcontract), |word| {
         class_named(&word, problems)
     });
@@ -44,11 +44,12 @@ pub(super) fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWh
 }
 
 pub(super) fn set(entry: &Entry, problems: &mut Problems) -> Option<SetTo> {
-    let fields = entry.node.fields(&tables::SET, problems)?;
-    let to = fields.need("to", problems);
+    let fields = entry.node.fields(&tables::SET, problems).ok()?;
+    let to = fields.need("to", problems).ok();
     let because = fields
         .required("because", problems)
-        .and_then(|_| fields.text("because", problems));
+        .ok()
+        .and_then(|_| fields.read::<String>("because", problems));
     Some(SetTo {
         name: At {
             value: entry.key.clone(),
@@ -64,10 +65,12 @@ pub(super) fn texts(node: &Node, problems: &mut Problems) -> Vec<At<String>> {
     items
         .into_iter()
         .filter_map(|item| {
-            item.text("a line of the list", problems).map(|text| At {
-                value: text.to_owned(),
-                place: item.place,
-            })
+            item.text("a line of the list", problems)
+                .ok()
+                .map(|text| At {
+                    value: text.to_owned(),
+                    place: item.place,
+                })
         })
         .collect()
 }
@@ -80,7 +83,7 @@ pub(super) fn photos(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Photo>
     let mut found = Vec::new();
     for item in node.items("`photos`", problems) {
         if !item.is_map() {
-            if let Some(text) = item.text("a photo", problems) {
+            if let Some(text) = item.text("a photo", problems).ok() {
                 found.push(Photo {
                     file: At {
                         value: text.to_owned(),
@@ -92,7 +95,7 @@ pub(super) fn photos(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Photo>
             continue;
         }
         for entry in item.entries("a photo", problems) {
-            if let Some(caption) = entry.node.text("what stands below a photo", problems) {
+            if let Some(caption) = entry.node.text("what stands below a photo", problems).ok() {
                 found.push(Photo {
                     file: At {
                         value: entry.key.clone(),

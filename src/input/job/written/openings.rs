@@ -13,13 +13,13 @@ pub(super) fn opening(
 ) -> Option<OpeningWritten> {
     if !node.is_map() {
         // Only a size was said: where it lies is missing, which the owner is told with the rest.
-        let size = node.read(problems)?;
+        let size = node.read(problems).ok()?;
         let place = node.place;
         flat(At { value: size, place }, problems)?;
         problems.push(no_spot(&name).at(place));
         return None;
     }
-    let fields = node.fields(&tables::OPENING, problems)?;
+    let fields = node.fields(&tables::OPENING, problems).ok()?;
     let shape: Option<ShapeWritten> = shape(&fields, "this opening", problems);
     let edge = fields.read::<EdgeKind>("edge", problems);
     let said = edge.iter().map(|edge| (edge.value, edge.place));

@@ -41,10 +41,11 @@ pub(super) fn option_group(node: &Node, problems: &mut Problems) -> Option<Optio
 }
 
 fn choose_one(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
-    let fields = node.fields(&tables::CHOOSE_ONE, problems)?;
+    let fields = node.fields(&tables::CHOOSE_ONE, problems).ok()?;
     let question = fields
         .required("choose one", problems)
-        .and_then(|_| fields.text("choose one", problems));
+        .ok()
+        .and_then(|_| fields.read::<String>("choose one", problems));
     let must_choose = fields.yes("must choose", problems);
     let before = problems.len();
     let options = list(&fields, "from", problems, option_item);
@@ -82,8 +83,8 @@ fn choose_one(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
 }
 
 fn option_item(name: At<String>, node: &Node, problems: &mut Problems) -> Option<OptionItem> {
-    let fields = node.fields(&tables::OPTION, problems)?;
-    let says = fields.text("says", problems).map(|at| at.value);
+    let fields = node.fields(&tables::OPTION, problems).ok()?;
+    let says = fields.read::<String>("says", problems).map(|at| at.value);
     let add = list(&fields, "add", problems, |name, node, problems| {
         Some(Extra {
             what: extra_what(node, problems)?,
@@ -126,7 +127,7 @@ fn changes(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Change> {
     let entries = node.entries("`change`", problems).into_iter();
     entries
         .filter_map(|entry| {
-            let fields = entry.node.fields(&tables::CHANGE, problems)?;
+            let fields = entry.node.fields(&tables::CHANGE, problems).ok()?;
             Some(Change {
                 slab: At {
                     value: entry.key.clone(),

@@ -26,12 +26,13 @@ pub fn read_for(
     node: &Node,
     problems: &mut Problems,
 ) -> Option<JobWritten> {
-    let fields = node.fields(&tables::JOB, problems)?;
+    let fields = node.fields(&tables::JOB, problems).ok()?;
     crate::input::format_one(&fields, problems);
     let may_lack_slabs = known.is_some() && fields.node("slabs").is_none();
     let customer = known.or_else(|| {
         fields
             .required("customer", problems)
+            .ok()
             .and_then(|node| customer(node, problems))
     });
     let slabs = if may_lack_slabs {
@@ -39,17 +40,18 @@ pub fn read_for(
     } else {
         fields
             .required("slabs", problems)
+            .ok()
             .map(|node| slabs(node, problems))
     };
-    let name = fields.text("job", problems).map(|at| at.value);
-    let title = fields.text("title", problems).map(|at| at.value);
+    let name = fields.read::<String>("job", problems).map(|at| at.value);
+    let title = fields.read::<String>("title", problems).map(|at| at.value);
     let measured = fields.read("measured", problems).map(|at| at.value);
     let quoted = fields.read("quoted", problems).map(|at| at.value);
     let pours = fields
         .node("pour")
         .map(|node| pours(node, problems))
         .unwrap_or_default();
-    let exposure = fields.usual("exposure", problems);
+    let exposure = fields.need("exposure", problems).ok();
     let access = access(&fields, problems);
     let arranged = crate::input::job::arranged::read(&fields, problems);
     let difficulty = fields.read("difficulty", problems);
@@ -90,7 +92,7 @@ pub fn read_for(
     let left_alone = texts("left alone");
     let photos = photos(&fields, problems);
     let site = crate::input::site::read(fields.node("site"), &tables::SITE, problems);
-    let _ = fields.text("notes", problems);
+    let _ = fields.read::<String>("notes", problems);
     let plain = |list: Vec<At<String>>| list.into_iter().map(|at| at.value).collect();
     let slabs = slabs?;
     Some(JobWritten {
@@ -158,21 +160,24 @@ fn few_enough(options: &[OptionGroup], fields: &Fields<'_>, problems: &mut Probl
 
 fn customer(node: &Node, problems: &mut Problems) -> Option<Customer> {
     if node.is_map() {
-        let fields = node.fields(&tables::CUSTOMER, problems)?;
+        let fields = node.fields(&tables::CUSTOMER, problems).ok()?;
         let name = fields
             .required("name", problems)
-            .and_then(|_| fields.text("name", problems));
-        let address = fields.text("address", problems).map(|at| at.value);
+            .ok()
+            .and_then(|_| fields.read::<String>("name", problems));
+        let address = fields
+            .read::<String>("address", problems)
+            .map(|at| at.value);
         let _ = (
-            fields.text("email", problems),
-            fields.text("phone", problems),
+            fields.read::<String>("email", problems),
+            fields.read::<String>("phone", problems),
         );
         return Some(Customer {
             name: name?.value,
             address,
         });
     }
-    let text = node.text("the customer", problems)?;
+    let text = node.text("the customer", problems).ok()?;
     let (name, address) = text
         .split_once(',')
         .map_or((text, None), |(name, address)| {
@@ -190,7 +195,7 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         place: entry.key_place,
     };
     if !entry.node.is_map() {
-        let size = entry.node.read::<SizePhrase>(problems)?;
+        let size = entry.node.read::<SizePhrase>(problems).ok()?;
         let shape = flat(
             At {
                 value: size,
@@ -213,11 +218,11 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
             sections: SectionsWritten::default(),
         });
     }
-    let fields = entry.node.fields(&tables::SLAB, problems)?;
+    let fields = entry.node.fields(&tables::SLAB, problems).ok()?;
     let values = SlabValues::read(&fields, problems);
     let sections = SectionsWritten::read(&fields, problems);
-    let kind = fields.text("kind", problems);
-    let called = fields.text("called", problems).map(|at| at.value);
+    let kind = fields.read::<String>("kind", problems);
+    let called = fields.read::<String>("called", problems).map(|at| at.value);
     let edges = fields
         .node("edges")
         .map(|node| edges(node, problems))
@@ -245,7 +250,7 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
 }
 
 fn edges(node: &Node, problems: &mut Problems) -> Vec<(Compass, EdgeKind)> {
-    let Some(fields) = node.fields(&tables::EDGES, problems) else {
+    let Some(fields) = node.fields(&tables::EDGES, problems).ok() else {
         return Vec::new();
     };
     Compass::ALL
@@ -262,6 +267,7 @@ fn pours(node: &Node, problems: &mut Problems) -> Vec<PourWritten> {
     if !node.is_list() {
         return node
             .read(problems)
+            .ok()
             .map(|day| PourWritten {
                 day: At {
                     value: day,
@@ -275,12 +281,13 @@ fn pours(node: &Node, problems: &mut Problems) -> Vec<PourWritten> {
     }
     let mut found = Vec::new();
     for item in node.items("`pour`", problems) {
-        let Some(fields) = item.fields(&tables::PLACEMENT, problems) else {
+        let Some(fields) = item.fields(&tables::PLACEMENT, problems).ok() else {
             continue;
         };
-        let day = fields.need("day", problems);
+        let day = fields.need("day", problems).ok();
         let slabs = fields
             .required("slabs", problems)
+            .ok()
             .map(|node| texts(node, problems))
             .unwrap_or_default();
         let access = fields.node("access").and_then(|node| way(node, problems));

@@ -9,7 +9,7 @@ use crate::values::Length;
 pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) -> Option<Removal> {
     if !node.is_map() {
         let size = At {
-            value: node.read::<SizePhrase>(problems)?,
+            value: node.read::<SizePhrase>(problems).ok()?,
             place: node.place,
         };
         has_depth(&size, None, problems).then_some(())?;
@@ -24,8 +24,8 @@ pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) ->
             stays: false,
         });
     }
-    let fields = node.fields(&tables::REMOVAL, problems)?;
-    let size = fields.need("size", problems);
+    let fields = node.fields(&tables::REMOVAL, problems).ok()?;
+    let size = fields.need("size", problems).ok();
     let depth = above_zero(&fields, "depth", problems);
     let saw_cut = above_zero(&fields, "saw cut", problems);
     let material = word(
@@ -106,7 +106,7 @@ fn has_depth(size: &At<SizePhrase>, depth: Option<&At<Length>>, problems: &mut P
 }
 
 fn above_zero(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option<At<Length>> {
-    let text = fields.text(key, problems)?;
+    let text = fields.read::<String>(key, problems)?;
     match crate::input::phrases::positive(&text.value) {
         Ok(value) => Some(At {
             value,
@@ -126,7 +126,7 @@ fn word<T: Copy>(
     words: &[(&str, T)],
     problems: &mut Problems,
 ) -> Option<T> {
-    let Some(found) = fields.text(key, problems) else {
+    let Some(found) = fields.read::<String>(key, problems) else {
         return fields.node(key).is_none().then(|| words[0].1);
     };
     let meant = words.iter().find(|(word, _)| *word == found.value);

@@ -41,17 +41,20 @@ impl SectionsWritten {
 pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thickened>>> {
     let place = node.heading;
     if node.is_map() {
-        let fields = node.fields(&tables::THICKENED, problems)?;
+        let fields = node.fields(&tables::THICKENED, problems).ok()?;
         let edges = fields
             .required("edges", problems)
+            .ok()
             .and_then(|node| edges(node, problems));
         let sort = sort(&fields, problems);
         let (width, depth) = (
             fields
                 .required("width", problems)
+                .ok()
                 .and_then(|node| long(node, problems)),
             fields
                 .required("depth", problems)
+                .ok()
                 .and_then(|node| long(node, problems)),
         );
         let taper = fields.node("taper").map(|node| long(node, problems));
@@ -73,12 +76,12 @@ pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thick
             place,
         });
     }
-    let text = node.text("`thickened`", problems)?;
+    let text = node.text("`thickened`", problems).ok()?;
     if text.trim() == "none" {
         return Some(At { value: None, place });
     }
     let place = node.place;
-    let phrase: ThickenedPhrase = node.read(problems)?;
+    let phrase: ThickenedPhrase = node.read(problems).ok()?;
     let value = Thickened {
         sort: phrase.sort,
         edges: at(phrase.edges, place),
@@ -91,7 +94,7 @@ pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thick
 }
 
 fn sort(fields: &Fields<'_>, problems: &mut Problems) -> Option<EdgeSort> {
-    let Some(word) = fields.text("kind", problems) else {
+    let Some(word) = fields.read::<String>("kind", problems) else {
         return Some(EdgeSort::Thickened);
     };
     match word.value.as_str() {
@@ -110,12 +113,12 @@ fn sort(fields: &Fields<'_>, problems: &mut Problems) -> Option<EdgeSort> {
 
 fn edges(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {
     if !node.is_list() {
-        return node.read(problems).map(|edges| at(edges, node.place));
+        return node.read(problems).ok().map(|edges| at(edges, node.place));
     }
     let names: Vec<Option<crate::input::phrases::EdgeName>> = node
         .items("`edges`", problems)
         .into_iter()
-        .map(|item| item.read(problems))
+        .map(|item| item.read(problems).ok())
         .collect();
     let names: Option<Vec<_>> = names.into_iter().collect();
     let names = names?;
@@ -135,7 +138,7 @@ fn steps(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
         by_keys(node, problems)?
     } else {
         let place = node.place;
-        let phrase: StepsPhrase = node.read(problems)?;
+        let phrase: StepsPhrase = node.read(problems).ok()?;
         StepsWritten {
             place,
             risers: at(phrase.risers.0, place),
@@ -178,12 +181,13 @@ fn steps(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
 }
 
 fn by_keys(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
-    let fields = node.fields(&tables::STEPS, problems)?;
-    let risers = fields.need::<Risers>("risers", problems);
+    let fields = node.fields(&tables::STEPS, problems).ok()?;
+    let risers = fields.need::<Risers>("risers", problems).ok();
     let rise = fields
         .required("rise", problems)
+        .ok()
         .and_then(|node| long(node, problems));
-    let edge = fields.need::<EdgeWord>("from", problems);
+    let edge = fields.need::<EdgeWord>("from", problems).ok();
     let mut length = |key: &str| match fields.node(key) {
         None => Some(None),
         Some(node) => long(node, problems).map(Some),
@@ -208,6 +212,8 @@ fn by_keys(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
 /// `south edge`, or only `south`.
 struct EdgeWord(Compass);
 
+crate::reading::written::written! { EdgeWord = "word"; }
+
 impl std::str::FromStr for EdgeWord {
     type Err = Unreadable;
 
@@ -218,7 +224,7 @@ impl std::str::FromStr for EdgeWord {
 }
 
 fn long(node: &Node, problems: &mut Problems) -> Option<At<Length>> {
-    let text = node.text("a length", problems)?;
+    let text = node.text("a length", problems).ok()?;
     match positive(text) {
         Ok(value) => Some(at(value, node.place)),
         Err(unreadable) => {

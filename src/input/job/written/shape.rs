@@ -29,6 +29,7 @@ pub(super) fn shape(
         [("corners", node)] => cornered(node, problems),
         _ => fields
             .need("size", problems)
+            .ok()
             .and_then(|size| flat(size, problems)),
     }
 }
@@ -54,7 +55,7 @@ fn walked(node: &Node, problems: &mut Problems) -> Option<ShapeWritten> {
     let legs: Vec<Option<At<LegPhrase>>> = sides
         .iter()
         .map(|side| {
-            side.read(problems).map(|value| At {
+            side.read(problems).ok().map(|value| At {
                 value,
                 place: side.place,
             })
@@ -94,11 +95,11 @@ fn cornered(node: &Node, problems: &mut Problems) -> Option<ShapeWritten> {
 /// `24 ft, 12 ft`, or the same in brackets.
 fn corner(item: &Node, problems: &mut Problems) -> Option<CornerPhrase> {
     let Value::List(parts) = &item.value else {
-        return item.read(problems);
+        return item.read(problems).ok();
     };
     let texts: Option<Vec<&str>> = parts
         .iter()
-        .map(|part| part.text("this", problems))
+        .map(|part| part.text("this", problems).ok())
         .collect();
     match texts?.join(", ").parse() {
         Ok(corner) => Some(corner),

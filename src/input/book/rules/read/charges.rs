@@ -8,8 +8,8 @@ use crate::reading::{At, Fields, Node, Problems};
 
 pub(super) fn charges(supply: &Fields<'_>, problems: &mut Problems) -> Charges {
     let mut charges = Charges {
-        saturday: supply.text("saturday", problems),
-        on_call: supply.text("on call", problems),
+        saturday: supply.read::<String>("saturday", problems),
+        on_call: supply.read::<String>("on call", problems),
         winter: supply
             .node("winter")
             .and_then(|node| winter(node, problems)),
@@ -37,16 +37,16 @@ pub(super) fn charges(supply: &Fields<'_>, problems: &mut Problems) -> Charges {
 }
 
 fn named(node: &Node, problems: &mut Problems) -> Option<At<ItemKey>> {
-    node.text("an item's name", problems).map(|text| At {
+    node.text("an item's name", problems).ok().map(|text| At {
         value: text.to_owned(),
         place: node.place,
     })
 }
 
 fn winter(node: &Node, problems: &mut Problems) -> Option<Winter> {
-    let fields = node.fields(&tables::WINTER, problems)?;
+    let fields = node.fields(&tables::WINTER, problems).ok()?;
     let item = item(&fields, problems);
-    let during = fields.need("during", problems);
+    let during = fields.need("during", problems).ok();
     Some(Winter {
         item: item?,
         during: during?,
@@ -54,7 +54,7 @@ fn winter(node: &Node, problems: &mut Problems) -> Option<Winter> {
 }
 
 fn returned(node: &Node, problems: &mut Problems) -> Option<Returned> {
-    let fields = node.fields(&tables::RETURNED, problems)?;
+    let fields = node.fields(&tables::RETURNED, problems).ok()?;
     let item = item(&fields, problems);
     let over = yards(&fields, "over", problems);
     Some(Returned {

@@ -11,15 +11,15 @@ use crate::values::{Amount, Length, Unit};
 const OVER_THE_BAR: Length = Length::sixty_fourths(8);
 
 pub(super) fn dowels(node: &Node, problems: &mut Problems) -> Option<DowelStock> {
-    let fields = node.fields(&tables::DOWEL, problems)?;
+    let fields = node.fields(&tables::DOWEL, problems).ok()?;
     let item = item(&fields, problems);
-    let bar: Option<At<DowelBar>> = fields.need("bar", problems);
+    let bar: Option<At<DowelBar>> = fields.need("bar", problems).ok();
     let diameter = bar
         .as_ref()
         .map_or(Length::ZERO, |bar| bar.value.diameter());
-    let depth: Option<At<Length>> = fields.usual("depth", problems);
+    let depth: Option<At<Length>> = fields.need("depth", problems).ok();
     let least = depth.as_ref().map_or(Length::ZERO, |depth| depth.value);
-    let length = fields.usual("length", problems).and_then(|at| {
+    let length = fields.need("length", problems).ok().and_then(|at| {
         let why = "a dowel is longer than its hole is deep";
         at_least(at, least, why, problems)
     });
@@ -34,9 +34,10 @@ pub(super) fn dowels(node: &Node, problems: &mut Problems) -> Option<DowelStock>
     };
     let why = "dowels stand some way apart";
     let spacing = fields
-        .usual("spacing", problems)
+        .need("spacing", problems)
+        .ok()
         .and_then(|at: At<Length>| at_least(at, Length::sixty_fourths(1), why, problems));
-    let from_ends = fields.usual("from ends", problems);
+    let from_ends = fields.need("from ends", problems).ok();
     let cap = named(&fields, "cap", problems);
     let bonded = if let Some(said) = fields.yes("bonded", problems) {
         said.value
@@ -64,9 +65,9 @@ pub(super) fn dowels(node: &Node, problems: &mut Problems) -> Option<DowelStock>
 }
 
 fn adhesive(fields: &Fields<'_>, problems: &mut Problems) -> Option<Adhesive> {
-    fields.required("adhesive", problems)?;
+    fields.required("adhesive", problems).ok()?;
     let item = named(fields, "adhesive", problems);
-    let cartridge: Option<At<Amount>> = fields.usual("cartridge", problems);
+    let cartridge: Option<At<Amount>> = fields.need("cartridge", problems).ok();
     let cartridge = cartridge.and_then(|at| {
         let at = crate::input::expect_unit(at, Unit::Milliliter, "cartridge", problems)?;
         if at.value.value.is_zero() {
@@ -80,7 +81,7 @@ fn adhesive(fields: &Fields<'_>, problems: &mut Problems) -> Option<Adhesive> {
         }
         Some(at)
     });
-    let loss = fields.usual("loss", problems);
+    let loss = fields.need("loss", problems).ok();
     Some(Adhesive {
         item,
         cartridge: cartridge?,
@@ -90,5 +91,7 @@ fn adhesive(fields: &Fields<'_>, problems: &mut Problems) -> Option<Adhesive> {
 
 /// An item, or `none` where it is not charged.
 fn named(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option<At<String>> {
-    fields.text(key, problems).filter(|at| at.value != "none")
+    fields
+        .read::<String>(key, problems)
+        .filter(|at| at.value != "none")
 }

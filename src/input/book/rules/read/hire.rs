@@ -8,16 +8,17 @@ use crate::reading::{At, Fields, Node, Problem, Problems};
 use crate::values::{Amount, Unit};
 
 pub(super) fn pump(node: &Node, problems: &mut Problems) -> Option<PumpHire> {
-    let fields = node.fields(&tables::PUMP, problems)?;
+    let fields = node.fields(&tables::PUMP, problems).ok()?;
     let item = item(&fields, problems);
     let rate = fields
         .need("rate", problems)
+        .ok()
         .and_then(|rate| an_hour(rate, problems));
     let set_up = hours(&fields, "set up", problems);
     let travel_time = hours(&fields, "travel time", problems);
     let once = PumpHire::ONCE
         .into_iter()
-        .filter_map(|key| fields.text(key, problems).map(|item| (key, item)))
+        .filter_map(|key| fields.read::<String>(key, problems).map(|item| (key, item)))
         .collect();
     let hose = fields.node("hose").and_then(|node| hose(node, problems));
     Some(PumpHire {
@@ -31,9 +32,9 @@ pub(super) fn pump(node: &Node, problems: &mut Problems) -> Option<PumpHire> {
 }
 
 fn hose(node: &Node, problems: &mut Problems) -> Option<Hose> {
-    let fields = node.fields(&tables::HOSE, problems)?;
+    let fields = node.fields(&tables::HOSE, problems).ok()?;
     let item = item(&fields, problems);
-    let included = fields.usual("included", problems);
+    let included = fields.need("included", problems).ok();
     Some(Hose {
         item: item?,
         included: included?,
@@ -41,14 +42,14 @@ fn hose(node: &Node, problems: &mut Problems) -> Option<Hose> {
 }
 
 pub(super) fn buggy(node: &Node, problems: &mut Problems) -> Option<BuggyHire> {
-    let fields = node.fields(&tables::BUGGY, problems)?;
+    let fields = node.fields(&tables::BUGGY, problems).ok()?;
     let item = item(&fields, problems);
     let width = fields.read("width", problems);
     Some(BuggyHire { item: item?, width })
 }
 
 fn hours(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option<At<Amount>> {
-    let amount = fields.usual(key, problems)?;
+    let amount = fields.need(key, problems).ok()?;
     crate::input::expect_unit(amount, Unit::Hour, key, problems)
 }
 

@@ -12,13 +12,14 @@ use crate::reading::{At, Node, Problems};
 use crate::values::{Amount, Length, Unit};
 
 pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
-    let fields = node.fields(&tables::MIX, problems)?;
+    let fields = node.fields(&tables::MIX, problems).ok()?;
     let item = item(&fields, problems);
     let strength = fields
         .need("strength", problems)
+        .ok()
         .and_then(|at| crate::input::expect_unit(at, Unit::Psi, "strength", problems));
-    let air = fields.usual("air", problems);
-    let aggregate = fields.usual("aggregate", problems);
+    let air = fields.need("air", problems).ok();
+    let aggregate = fields.need("aggregate", problems).ok();
     let cement = word(
         &fields,
         "cement",
@@ -38,9 +39,9 @@ pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
 }
 
 pub(super) fn base(node: &Node, problems: &mut Problems) -> Option<BaseStock> {
-    let fields = node.fields(&tables::BASE, problems)?;
+    let fields = node.fields(&tables::BASE, problems).ok()?;
     let item = item(&fields, problems);
-    let delivered = per_yard(fields.need("delivered", problems), problems);
+    let delivered = per_yard(fields.need("delivered", problems).ok(), problems);
     Some(BaseStock {
         item: item?,
         delivered: delivered?,
@@ -48,10 +49,10 @@ pub(super) fn base(node: &Node, problems: &mut Problems) -> Option<BaseStock> {
 }
 
 pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
-    let fields = node.fields(&tables::BARS, problems)?;
+    let fields = node.fields(&tables::BARS, problems).ok()?;
     let item = item(&fields, problems);
-    let stock: Option<At<Length>> = fields.usual("stock", problems);
-    let lap: Option<At<LapPhrase>> = fields.usual("lap", problems);
+    let stock: Option<At<Length>> = fields.need("stock", problems).ok();
+    let lap: Option<At<LapPhrase>> = fields.need("lap", problems).ok();
     let grade = word(&fields, "grade", &["60", "40"], problems);
     let (least, why) = match lap.as_ref().map(|lap| lap.value) {
         Some(LapPhrase::ClassB) => (
@@ -80,15 +81,17 @@ pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
 }
 
 pub(super) fn mesh(node: &Node, problems: &mut Problems) -> Option<MeshStock> {
-    let fields = node.fields(&tables::MESH, problems)?;
+    let fields = node.fields(&tables::MESH, problems).ok()?;
     let item = item(&fields, problems);
-    let lap: Option<At<Length>> = fields.usual("lap", problems);
+    let lap: Option<At<Length>> = fields.need("lap", problems).ok();
     let least = lap.as_ref().map_or(Length::ZERO, |lap| lap.value * 2);
     let width = fields
-        .usual("width", problems)
+        .need("width", problems)
+        .ok()
         .and_then(|at| at_least(at, least, "a sheet is wider than two laps", problems));
     let length = fields
-        .usual("length", problems)
+        .need("length", problems)
+        .ok()
         .and_then(|at| at_least(at, least, "a sheet is longer than two laps", problems));
     Some(MeshStock {
         item: item?,
@@ -99,12 +102,13 @@ pub(super) fn mesh(node: &Node, problems: &mut Problems) -> Option<MeshStock> {
 }
 
 pub(super) fn fiber(node: &Node, problems: &mut Problems) -> Option<FiberStock> {
-    let fields = node.fields(&tables::FIBER, problems)?;
+    let fields = node.fields(&tables::FIBER, problems).ok()?;
     let item = item(&fields, problems);
     let by = word(&fields, "by", &["plant", "us"], problems);
-    let dose = per_yard(fields.usual("dose", problems), problems);
+    let dose = per_yard(fields.need("dose", problems).ok(), problems);
     let bag = fields
-        .usual("bag", problems)
+        .need("bag", problems)
+        .ok()
         .and_then(|at| crate::input::expect_unit(at, Unit::Pound, "bag", problems));
     let by = if by?.value == "us" {
         FiberBy::Us
@@ -120,12 +124,13 @@ pub(super) fn fiber(node: &Node, problems: &mut Problems) -> Option<FiberStock> 
 }
 
 pub(super) fn disposal(node: &Node, problems: &mut Problems) -> Option<Dumping> {
-    let fields = node.fields(&tables::DISPOSAL, problems)?;
+    let fields = node.fields(&tables::DISPOSAL, problems).ok()?;
     let item = item(&fields, problems);
     let loose = fields
-        .usual("loose", problems)
+        .need("loose", problems)
+        .ok()
         .and_then(|at| crate::input::expect_unit(at, Unit::Plain, "loose", problems));
-    let weight = per_yard(fields.usual("weight", problems), problems);
+    let weight = per_yard(fields.need("weight", problems).ok(), problems);
     let load = yards(&fields, "load", problems);
     Some(Dumping {
         item: item?,

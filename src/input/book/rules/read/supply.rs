@@ -7,12 +7,12 @@ use crate::input::book::tables;
 use crate::reading::{Node, Problem, Problems};
 
 pub(super) fn supply(node: &Node, problems: &mut Problems) -> Option<Supply> {
-    let fields = node.fields(&tables::SUPPLY, problems)?;
+    let fields = node.fields(&tables::SUPPLY, problems).ok()?;
     let sold_in = yards(&fields, "sold in", problems);
     let smallest = yards(&fields, "smallest order", problems);
     let truck = yards(&fields, "truck", problems);
     let pump_prime = yards(&fields, "pump prime", problems);
-    let free_time = per_yard_or_load(fields.usual("free time", problems), problems);
+    let free_time = per_yard_or_load(fields.need("free time", problems).ok(), problems);
     let short_load = fields
         .node("short load")
         .and_then(|node| short_load(node, problems));
@@ -44,9 +44,10 @@ pub(super) fn supply(node: &Node, problems: &mut Problems) -> Option<Supply> {
 }
 
 pub(super) fn short_load(node: &Node, problems: &mut Problems) -> Option<ShortLoad> {
-    let fields = node.fields(&tables::SHORT_LOAD, problems)?;
+    let fields = node.fields(&tables::SHORT_LOAD, problems).ok()?;
     let under = fields
         .required("under", problems)
+        .ok()
         .and_then(|_| yards(&fields, "under", problems));
     let counted = word(
         &fields,

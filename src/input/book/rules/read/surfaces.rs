@@ -8,9 +8,9 @@ use crate::reading::{At, Fields, Node, Problem, Problems};
 use crate::values::{Amount, Unit};
 
 pub(super) fn finish(node: &Node, problems: &mut Problems) -> Option<Finish> {
-    let fields = node.fields(&tables::FINISH, problems)?;
+    let fields = node.fields(&tables::FINISH, problems).ok()?;
     let before = problems.len();
-    let says = fields.text("says", problems).map(|at| at.value);
+    let says = fields.read::<String>("says", problems).map(|at| at.value);
     let hours = hours(&fields, problems);
     let items = fields
         .node("items")
@@ -18,8 +18,8 @@ pub(super) fn finish(node: &Node, problems: &mut Problems) -> Option<Finish> {
         .unwrap_or_default();
     let trips = trips(&fields, problems);
     let (color, seal) = (
-        fields.text("color", problems),
-        fields.text("seal", problems),
+        fields.read::<String>("color", problems),
+        fields.read::<String>("seal", problems),
     );
     let curing = fields.read("curing", problems);
     let troweled = fields.yes("troweled", problems);
@@ -38,7 +38,7 @@ pub(super) fn finish(node: &Node, problems: &mut Problems) -> Option<Finish> {
 fn items(node: &Node, problems: &mut Problems) -> Vec<SurfaceItem> {
     let mut found = Vec::new();
     for (item, node) in crate::input::named_items(node, "`items`", problems) {
-        let Some(value) = node.read::<Dose>(problems) else {
+        let Some(value) = node.read::<Dose>(problems).ok() else {
             continue;
         };
         if value.is_mixed_in() {
@@ -60,10 +60,10 @@ fn items(node: &Node, problems: &mut Problems) -> Vec<SurfaceItem> {
 }
 
 pub(super) fn color(node: &Node, problems: &mut Problems) -> Option<Color> {
-    let fields = node.fields(&tables::COLOR, problems)?;
-    let says = fields.text("says", problems).map(|at| at.value);
+    let fields = node.fields(&tables::COLOR, problems).ok()?;
+    let says = fields.read::<String>("says", problems).map(|at| at.value);
     let item = item(&fields, problems);
-    let dose: At<Dose> = fields.need("dose", problems)?;
+    let dose: At<Dose> = fields.need("dose", problems).ok()?;
     if !dose.value.is_mixed_in() {
         problems.push(
             Problem::new("not-mixed-in", "this dose is put on, not mixed in")
@@ -79,9 +79,9 @@ pub(super) fn color(node: &Node, problems: &mut Problems) -> Option<Color> {
 }
 
 pub(super) fn sealer(node: &Node, problems: &mut Problems) -> Option<Sealer> {
-    let fields = node.fields(&tables::SEALER, problems)?;
+    let fields = node.fields(&tables::SEALER, problems).ok()?;
     let before = problems.len();
-    let says = fields.text("says", problems).map(|at| at.value);
+    let says = fields.read::<String>("says", problems).map(|at| at.value);
     let item = item(&fields, problems);
     let coverage: Option<At<Dose>> = fields.read("coverage", problems);
     if let Some(dose) = &coverage
@@ -94,7 +94,7 @@ pub(super) fn sealer(node: &Node, problems: &mut Problems) -> Option<Sealer> {
         );
     }
     let hours = hours(&fields, problems);
-    let after = fields.usual("after", problems);
+    let after = fields.need("after", problems).ok();
     let trips = trips(&fields, problems);
     (problems.len() == before).then_some(Sealer {
         says,
@@ -123,7 +123,7 @@ fn hours(fields: &Fields<'_>, problems: &mut Problems) -> Option<At<Ratio>> {
 
 /// Whole times.
 fn trips(fields: &Fields<'_>, problems: &mut Problems) -> Option<At<Amount>> {
-    let trips: At<Amount> = fields.usual("trips", problems)?;
+    let trips: At<Amount> = fields.need("trips", problems).ok()?;
     let trips = crate::input::expect_unit(trips, Unit::Plain, "trips", problems)?;
     if trips.value.value.fract().is_zero() {
         return Some(trips);

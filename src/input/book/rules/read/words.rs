@@ -8,11 +8,12 @@ use crate::values::{Amount, Length, Unit};
 pub(super) fn item(fields: &Fields<'_>, problems: &mut Problems) -> Option<At<ItemKey>> {
     fields
         .required("item", problems)
-        .and_then(|_| fields.text("item", problems))
+        .ok()
+        .and_then(|_| fields.read::<String>("item", problems))
 }
 
 pub(super) fn yards(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option<At<Amount>> {
-    let amount = fields.usual(key, problems)?;
+    let amount = fields.need(key, problems).ok()?;
     crate::input::expect_unit(amount, Unit::CubicYard, key, problems)
 }
 
@@ -87,7 +88,7 @@ pub(super) fn word(
     words: &[&str],
     problems: &mut Problems,
 ) -> Option<At<String>> {
-    let found = fields.text(key, problems).unwrap_or_else(|| At {
+    let found = fields.read::<String>(key, problems).unwrap_or_else(|| At {
         value: words[0].to_owned(),
         place: fields.heading(),
     });

@@ -1,0 +1,51 @@
+//! What the guide calls each value that is written as one text.
+
+use super::phrases::{
+    Adjust, BarsPhrase, BasePhrase, BesidePhrase, BorderPhrase, Compass, Contingency, CornerPhrase,
+    Days, Dose, DowelBar, DowelsPhrase, EdgeBars, EdgeName, EdgesPhrase, FallPhrase, FromEnd,
+    LapPhrase, LateCharge, LegPhrase, Opening, Pattern, Pounds, Profit, Ratio, Risers, Season,
+    Share, SizePhrase, Slope, SpotPhrase, StepsPhrase, StoopPhrase, ThickenedPhrase,
+    ThicknessPhrase,
+};
+use crate::reading::keys::placeless;
+use crate::reading::written::written;
+
+written! {
+    Adjust = "length and direction";
+    BarsPhrase = "bar at spacing";
+    BasePhrase = "depth of material";
+    BesidePhrase = "position";
+    BorderPhrase = "width of a finish";
+    Compass = "side";
+    Contingency = "percent";
+    CornerPhrase = "position";
+    Days = "days";
+    Dose = "dose";
+    DowelBar = "bar";
+    DowelsPhrase = "name, at spacing";
+    EdgeBars = "bars";
+    EdgeName = "edge";
+    EdgesPhrase = "edges";
+    FallPhrase = "slope";
+    FromEnd = "position";
+    LapPhrase = "lap";
+    LateCharge = "charge";
+    LegPhrase = "side";
+    Opening = "size";
+    Pattern = "pattern";
+    Pounds = "pounds";
+    Profit = "markup or margin";
+    Ratio = "rate";
+    Risers = "risers";
+    Season = "season";
+    Share = "share";
+    SizePhrase = "size";
+    Slope = "slope";
+    SpotPhrase = "place";
+    StepsPhrase = "flight of steps";
+    StoopPhrase = "words";
+    ThickenedPhrase = "edges";
+    ThicknessPhrase = "length";
+}
+
+placeless! { Days }

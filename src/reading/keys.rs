@@ -1,0 +1,248 @@
+//! One declaration of a key gives its field, its reader, its row in the guide and its suggestion.
+//!
+//! ```text
+//! keys! {
+//!     /// How hours become days.
+//!     pub struct CrewPolicy in "`crew`" {
+//!         people: At<Amount> = "people", usual "2", "in the crew", "3", then plain;
+//!         notes: Option<String> = "notes", none, "what the office should know", "a dog";
+//!     }
+//! }
+//! ```
+//!
+//! A key is `required`, or has a `usual` value that is read where it is left out, or it may be
+//! missing: then `none`, or `else` and a word or two on what holds instead. Its type says how it
+//! is read and what the guide calls it, unless `as` names it better; `by` names another reader,
+//! and `then` looks at what was read. `..` takes in all keys of another declaration, and `then`
+//! behind the bracket looks at the whole. Every key is read before one that could not be stops
+//! the group.
+
+use super::fields::{FieldTable, Fields, IfLeftOut};
+use super::place::At;
+use super::problem::{Problem, Problems, Read};
+use super::tree::Node;
+use super::written::Written;
+
+/// A type that a key can have.
+pub trait FromKey: Sized {
+    /// A word or two for the guide.
+    const KIND: &'static str;
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self>;
+}
+
+/// Keys that belong together, as `keys!` declares them.
+pub trait Group: Sized {
+    const TABLE: &'static FieldTable;
+
+    fn read(fields: &Fields<'_>, problems: &mut Problems) -> Read<Self>;
+}
+
+impl Node {
+    /// The keys of a group, read.
+    pub fn group<G: Group>(&self, problems: &mut Problems) -> Read<G> {
+        G::read(&self.fields(G::TABLE, problems)?, problems)
+    }
+}
+
+/// A group that was left out has the usual value of every key.
+impl<G: Group> FromKey for G {
+    const KIND: &'static str = "keys";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        let required = fields.if_left_out(key) == IfLeftOut::Required;
+        if required || fields.node(key).is_some() {
+            return fields.required(key, problems)?.group(problems);
+        }
+        G::read(&Fields::empty(G::TABLE, fields.heading()), problems)
+    }
+}
+
+impl<G: Group> FromKey for Option<G> {
+    const KIND: &'static str = "keys";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        Ok(fields.node(key).and_then(|node| node.group(problems).ok()))
+    }
+}
+
+impl<T: Written> FromKey for At<T> {
+    const KIND: &'static str = T::KIND;
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        fields.need(key, problems)
+    }
+}
+
+/// What could not be read counts as left out, once it is reported.
+impl<T: Written> FromKey for Option<At<T>> {
+    const KIND: &'static str = T::KIND;
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        Ok(fields.read(key, problems))
+    }
+}
+
+/// Types of keys whose place nobody asks for.
+macro_rules! placeless {
+    ($($type:ty)*) => { $(
+        impl $crate::reading::FromKey for $type {
+            const KIND: &'static str = <$type as $crate::reading::Written>::KIND;
+
+            fn from_key(
+                fields: &$crate::reading::Fields<'_>,
+                key: &'static str,
+                problems: &mut $crate::reading::Problems,
+            ) -> $crate::reading::Read<Self> {
+                Ok(fields.need::<$type>(key, problems)?.value)
+            }
+        }
+
+        impl $crate::reading::FromKey for Option<$type> {
+            const KIND: &'static str = <$type as $crate::reading::Written>::KIND;
+
+            fn from_key(
+                fields: &$crate::reading::Fields<'_>,
+                key: &'static str,
+                problems: &mut $crate::reading::Problems,
+            ) -> $crate::reading::Read<Self> {
+                Ok(fields.read::<$type>(key, problems).map(|at| at.value))
+            }
+        }
+    )* };
+}
+
+pub(crate) use placeless;
+
+placeless! { String crate::values::Day crate::values::Percent }
+
+/// `yes` or `no`; without a word, what is usual.
+impl FromKey for bool {
+    const KIND: &'static str = "yes or no";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        let usual = fields.if_left_out(key) == IfLeftOut::Usual("yes");
+        Ok(fields.yes(key, problems).map_or(usual, |yes| yes.value))
+    }
+}
+
+impl FromKey for Option<At<bool>> {
+    const KIND: &'static str = "yes or no";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        Ok(fields.yes(key, problems))
+    }
+}
+
+impl FromKey for Vec<At<String>> {
+    const KIND: &'static str = "list";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        let required = fields.if_left_out(key) == IfLeftOut::Required;
+        let node = match fields.node(key) {
+            None if !required => return Ok(Vec::new()),
+            Some(_) | None => fields.required(key, problems)?,
+        };
+        Ok(node.texts(&format!("`{key}`"), problems))
+    }
+}
+
+impl FromKey for Vec<String> {
+    const KIND: &'static str = "list of sentences";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        let texts = Vec::<At<String>>::from_key(fields, key, problems)?;
+        Ok(texts.into_iter().map(|text| text.value).collect())
+    }
+}
+
+/// Text that only the owner reads.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Unread;
+
+impl FromKey for Unread {
+    const KIND: &'static str = "text";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        fields.read::<String>(key, problems);
+        Ok(Unread)
+    }
+}
+
+/// The version of a file's keys; there is one so far.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct FormatOne;
+
+impl FromKey for FormatOne {
+    const KIND: &'static str = "number";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        if let Some(format) = fields.read::<String>(key, problems)
+            && format.value != "1"
+        {
+            let message = format!("this program reads format 1, not `{}`", format.value);
+            let problem = Problem::new("unknown-format", message).at(format.place);
+            problems.push(problem.help("write `format: 1`, or use a newer program"));
+        }
+        Ok(FormatOne)
+    }
+}
+
+macro_rules! keys {
+    // What holds where the key is left out.
+    (@left required) => { $crate::reading::IfLeftOut::Required };
+    (@left none) => { $crate::reading::IfLeftOut::Nothing };
+    (@left usual $value:literal) => { $crate::reading::IfLeftOut::Usual($value) };
+    (@left else $words:literal) => { $crate::reading::IfLeftOut::Else($words) };
+    // What the guide calls it: the word given, or that of its type.
+    (@kind $type:ty, $kind:literal) => { $kind };
+    (@kind $type:ty,) => { <$type as $crate::reading::FromKey>::KIND };
+    (@read $type:ty, $by:path) => { $by };
+    (@read $type:ty,) => { <$type as $crate::reading::FromKey>::from_key };
+    (
+        $(#[$about:meta])*
+        $vis:vis struct $name:ident in $what:literal {
+            $(
+                $(#[$about_field:meta])*
+                $field:ident: $type:ty = $key:literal $(as $kind:literal)?, $left:ident $($left_as:literal)?,
+                    $meaning:literal, $example:literal $(, by $by:path)? $(, then $then:expr)?;
+            )*
+            $(.. $(#[$about_more:meta])* $more:ident: $group:ty;)*
+        } $(then $look:path)?
+    ) => {
+        $(#[$about])*
+        #[derive(Clone, Debug)]
+        $vis struct $name {
+            $($(#[$about_field])* pub $field: $type,)*
+            $($(#[$about_more])* pub $more: $group,)*
+        }
+
+        impl $crate::reading::Group for $name {
+            const TABLE: &'static $crate::reading::FieldTable = &$crate::reading::FieldTable {
+                name: $what,
+                fields: &[$($crate::reading::Field {
+                    key: $key,
+                    kind: keys!(@kind $type, $($kind)?),
+                    if_left_out: keys!(@left $left $($left_as)?),
+                    meaning: $meaning,
+                    example: $example,
+                },)*],
+                includes: &[$(<$group as $crate::reading::Group>::TABLE,)*],
+            };
+
+            fn read(
+                fields: &$crate::reading::Fields<'_>,
+                problems: &mut $crate::reading::Problems,
+            ) -> $crate::reading::Read<Self> {
+                $(let $field = keys!(@read $type, $($by)?)(fields, $key, problems)
+                    $(.and_then(|value| $then(value, $key, problems)))?;)*
+                $(let $more = <$group as $crate::reading::Group>::read(fields, problems);)*
+                let group = Self { $($field: $field?,)* $($more: $more?,)* };
+                $(let group = $look(group, fields, problems)?;)?
+                Ok(group)
+            }
+        }
+    };
+}
+
+pub(crate) use keys;
