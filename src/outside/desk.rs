@@ -74,6 +74,7 @@ pub fn lay_out(
         vec![(folder.join(&usual.value), Some(usual.place))]
     } else {
         business?;
+        files.problems.none()?;
         return Err(files.refuse(no_price_book()));
     };
     let paths = paths.into_iter();

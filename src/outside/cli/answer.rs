@@ -64,7 +64,7 @@ pub(super) fn accept(arguments: &Accept, files: &mut Files) -> Ran {
         let by = arguments.by.as_ref().unwrap_or(&quote.customer).clone();
         let how = arguments.how.clone();
         match arguments.change {
-            Some(change) => Entry::plain(Happened::ChangeAccepted { change, by, how }),
+            Some(change) => Ok(Entry::plain(Happened::ChangeAccepted { change, by, how })),
             None => accepted(case, &arguments.with, by, how, files),
         }
     })
@@ -81,7 +81,7 @@ fn accepted(
     let combination = quote.chosen(with, &mut files.problems)?;
     let (business, _) = case.business(files)?;
     let may_cancel = business.quote.cancellation.is_some();
-    Entry::plain(Happened::Accepted(Accepted {
+    Ok(Entry::plain(Happened::Accepted(Accepted {
         revision: quote.revision,
         by,
         how,
@@ -89,13 +89,14 @@ fn accepted(
         taken: combination.taken.clone(),
         contract: combination.figures.clone(),
         cancel_until: may_cancel.then(|| text::Day(cancellation::last_day(case.job.day))),
-    }))
+    })))
 }
 
 impl Close {
     fn record(&self, files: &mut Files, what: impl FnOnce(String) -> Happened) -> Ran {
         let what = what(self.because.clone());
-        self.target.record(false, files, |_, _| Entry::plain(what))
+        self.target
+            .record(false, files, |_, _| Ok(Entry::plain(what)))
     }
 }
 
@@ -117,9 +118,9 @@ pub(super) fn postpone(arguments: &Postpone, files: &mut Files) -> Ran {
 
 pub(super) fn cancel(arguments: &Close, files: &mut Files) -> Ran {
     arguments.target.record(false, files, |case, _| {
-        Entry::plain(Happened::Cancelled {
+        Ok(Entry::plain(Happened::Cancelled {
             because: arguments.because.clone(),
             refund_by: cancellation::refund(case.job).map(text::Day),
-        })
+        }))
     })
 }

@@ -88,15 +88,15 @@ fn billed(arguments: &Bill, case: &Case<'_>, files: &mut Files) -> Read<Entry> {
         inputs,
         pdf: None,
     }));
-    Entry::on_paper(what, business)
+    Ok(Entry::on_paper(what, business))
 }
 
 pub(super) fn void(arguments: &Void, files: &mut Files) -> Ran {
     arguments.target.record(false, files, |_, _| {
-        Entry::plain(Happened::Voided {
+        Ok(Entry::plain(Happened::Voided {
             invoice: arguments.invoice,
             because: arguments.because.clone(),
-        })
+        }))
     })
 }
 
@@ -106,10 +106,10 @@ pub(super) fn credit(arguments: &Less, files: &mut Files) -> Ran {
         let mut credit = Box::new(job.credit(invoice, arguments.amount, &arguments.because));
         if job.account.invoice(invoice).is_none() {
             // It is refused by the rules, with the command that helps.
-            return Entry::plain(Happened::Credit(credit));
+            return Ok(Entry::plain(Happened::Credit(credit)));
         }
         let (business, input) = case.business(files)?;
         credit.inputs.push(input);
-        Entry::on_paper(Happened::Credit(credit), business)
+        Ok(Entry::on_paper(Happened::Credit(credit), business))
     })
 }

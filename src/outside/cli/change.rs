@@ -32,5 +32,8 @@ fn changed(arguments: &Arguments, case: &Case<'_>, files: &mut Files) -> Read<En
     let book = arguments.book.as_deref();
     let laid = changing::lay_out(&arguments.file, book, case.home, quote, job.day, files)?;
     let change = laid.record(job.next_change(), files);
-    Entry::on_paper(Happened::Change(Box::new(change)), laid.business)
+    Ok(Entry::on_paper(
+        Happened::Change(Box::new(change)),
+        laid.business,
+    ))
 }

@@ -60,16 +60,16 @@ impl Pay {
                 inputs: vec![input],
                 pdf: None,
             };
-            Entry::on_paper(what(payment), business)
+            Ok(Entry::on_paper(what(payment), business))
         })
     }
 }
 
 pub(super) fn returned(arguments: &Back, files: &mut Files) -> Ran {
     arguments.target.record(false, files, |_, _| {
-        Entry::plain(Happened::Returned {
+        Ok(Entry::plain(Happened::Returned {
             payment: arguments.payment,
             because: arguments.because.clone(),
-        })
+        }))
     })
 }

@@ -1,5 +1,6 @@
 //! What the commands on a numbered job share: which job, which day, which folder.
 
+use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
 use super::ran::Ran;
@@ -67,18 +68,18 @@ pub(super) struct Entry {
 
 impl Entry {
     /// Something that the customer gets no page of.
-    pub(super) fn plain(what: Happened) -> Read<Self> {
-        Ok(Self {
+    pub(super) fn plain(what: Happened) -> Self {
+        Self {
             what,
             business: None,
-        })
+        }
     }
 
-    pub(super) fn on_paper(what: Happened, business: Business) -> Read<Self> {
-        Ok(Self {
+    pub(super) fn on_paper(what: Happened, business: Business) -> Self {
+        Self {
             what,
             business: Some(business),
-        })
+        }
     }
 }
 
@@ -117,9 +118,10 @@ impl Target {
         records::file(&held, &name, &record, page.as_deref(), &mut files.problems)?;
         if let Some(pdf) = record.what.pdf() {
             let path = files::relative(&folder.join(&pdf.name));
-            said += &format!("paper       {}\n", path.display());
+            let _ = writeln!(said, "paper       {}", path.display());
         }
-        Ok(said + &format!("on record as {name}\n"))
+        let _ = writeln!(said, "on record as {name}");
+        Ok(said)
     }
 
     /// Reads the job and hands it to `look`; nothing is written.

@@ -18,11 +18,7 @@ pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
     let home = arguments.place.home(&mut files.problems)?;
     let (business, _) = business_folder::business(&home, files)?;
     let report = verify::verify(&home, &business, &mut files.problems);
-    let mut said: String = report
-        .faults
-        .iter()
-        .map(|fault| format!("{fault}\n"))
-        .collect();
+    let mut said = report.faults.clone();
     let mut left = report.faults.len();
     if arguments.mend && !report.lost.is_empty() {
         let held = records::hold(&records::folder(&home), &mut files.problems)?;
@@ -30,18 +26,20 @@ pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
             match held.publish(&format!("{name}.pdf"), bytes) {
                 Ok(()) => {
                     left -= 1;
-                    said += &format!("written again: {name}.pdf\n");
+                    said.push(format!("written again: {name}.pdf"));
                 }
                 Err(error) => eprintln!("cannot write {name}.pdf: {error}"),
             }
         }
     }
-    said += &format!(
-        "{} records, {} PDFs; figures of {} quotes and changes worked out again, {} PDFs made again\n",
+    said.push(format!(
+        "{} records, {} PDFs; figures of {} quotes and changes worked out again, {} PDFs made again",
         report.records, report.pdfs, report.figures, report.pages
-    );
+    ));
     if left == 0 {
-        return Ok(said + "all sound\n");
+        said.push("all sound\n".to_owned());
+        return Ok(said.join("\n"));
     }
-    Err(Stop::Found(said + &format!("{left} to look at\n")))
+    said.push(format!("{left} to look at\n"));
+    Err(Stop::Found(said.join("\n")))
 }

@@ -74,7 +74,7 @@ impl<'a> Cache<'a> {
         if let Some(known) = self.books.get(sha256) {
             return known.clone();
         }
-        let read = self.read(text, |node, problems| {
+        let read = read(text, |node, problems| {
             Some(QuotedBook {
                 book: book::read(node, problems)?,
                 sells_alike: sells_alike(node, &self.other.node),
@@ -93,21 +93,9 @@ impl<'a> Cache<'a> {
         if let Some(known) = self.businesses.get(sha256) {
             return known.clone();
         }
-        let read = self.read(text, business::read);
+        let read = read(text, business::read);
         self.businesses.insert(sha256.to_owned(), read.clone());
         read
-    }
-
-    fn read<T>(
-        &self,
-        text: impl FnOnce() -> Text,
-        read: impl FnOnce(&Node, &mut Problems) -> Option<T>,
-    ) -> Result<Rc<T>, String> {
-        let (name, text) = text()?;
-        let mut files = Files::default();
-        let id = files.sources.add(&name, text);
-        let found = files.read(id, read).map(Rc::new);
-        whole(found, &files.problems)
     }
 
     /// The business of this file as it is now, and its usual book.
@@ -147,6 +135,17 @@ impl<'a> Cache<'a> {
         });
         Rc::clone(made)
     }
+}
+
+fn read<T>(
+    text: impl FnOnce() -> Text,
+    read: impl FnOnce(&Node, &mut Problems) -> Option<T>,
+) -> Result<Rc<T>, String> {
+    let (name, text) = text()?;
+    let mut files = Files::default();
+    let id = files.sources.add(&name, text);
+    let found = files.read(id, read).map(Rc::new);
+    whole(found, &files.problems)
 }
 
 /// A file's name and text.

@@ -8,7 +8,7 @@ use crate::office::account::Account;
 use crate::office::chain::hash;
 use crate::office::job::Job;
 use crate::office::name::Name;
-use crate::office::record::{Change, Combination, Happened, Input, Pdf, Quote, RULES};
+use crate::office::record::{Change, Combination, Happened, Pdf, Quote, RULES};
 use crate::outside::bill_pdf::bill_pdf;
 use crate::outside::files::{Files, record_folder};
 use crate::outside::quote_pdf::{quote_pdf, shown_number};
@@ -52,31 +52,19 @@ fn page(
     report: &mut Report,
 ) -> Option<Vec<u8>> {
     let mut files = Files::default();
-    match what {
-        Happened::Quote(quote) => {
-            let (now, pdf) = quoted(home, job, quote, &mut files).ok().unzip();
-            figures(name, quote, now, report);
-            pdf?
-        }
-        Happened::Change(change) => {
-            let (now, pdf) = changed(job, change, &mut files).ok().unzip();
-            change_figures(name, change, now.as_ref(), report);
-            pdf?
-        }
-        Happened::Invoice(_) | Happened::Credit(_) | Happened::Paid(_) | Happened::Refunded(_) => {
-            let id = files.kept(what.inputs().first()?);
-            let business = files.read(id, business::read).ok()?;
-            bill_pdf(job, &business, what, &mut files.problems).ok()?
-        }
-        Happened::Accepted(_)
-        | Happened::Cancelled { .. }
-        | Happened::Declined { .. }
-        | Happened::Withdrawn { .. }
-        | Happened::Postponed { .. }
-        | Happened::ChangeAccepted { .. }
-        | Happened::Voided { .. }
-        | Happened::Returned { .. } => None,
+    if let Happened::Quote(quote) = what {
+        let (now, pdf) = quoted(home, job, quote, &mut files).ok().unzip();
+        figures(name, quote, now, report);
+        return pdf?;
     }
+    if let Happened::Change(change) = what {
+        let (now, pdf) = changed(job, change, &mut files).ok().unzip();
+        change_figures(name, change, now.as_ref(), report);
+        return pdf?;
+    }
+    let id = files.kept(what.inputs().first()?);
+    let business = files.read(id, business::read).ok()?;
+    bill_pdf(job, &business, what, &mut files.problems).ok()?
 }
 
 fn quoted(

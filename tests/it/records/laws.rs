@@ -3,11 +3,11 @@
 use flatwork::inside::documents::views::office::ledger;
 use flatwork::inside::office::account::{Account, Answer, Billed};
 use flatwork::inside::office::billing::{share_of, stages};
+use flatwork::inside::office::job::Job;
 use flatwork::inside::office::record::{
-    Accepted, Bills, Change, Combination, Credit, Figures, Happened, Invoice, Payment, Pdf, Quote,
+    Accepted, Bills, Change, Combination, Credit, Figures, Happened, Invoice, Payment, Quote,
     RECORD, RULES, Record, Stage,
 };
-use flatwork::inside::office::rules;
 use flatwork::inside::office::text::{Cents, Day as Written, Number};
 use flatwork::inside::values::{Day, Money};
 use rust_decimal::Decimal;
@@ -65,10 +65,7 @@ pub(super) fn quote(dice: &mut Dice) -> Quote {
         replaces: None,
         inputs: Vec::new(),
         view: serde_json::Value::Null,
-        pdf: Pdf {
-            name: String::new(),
-            sha256: String::new(),
-        },
+        pdf: None,
     }
 }
 
@@ -270,7 +267,12 @@ fn accounts_add_up_after_every_record() {
             let what = {
                 let account = Account::replay(&records);
                 let what = event(&mut dice, &account);
-                what.filter(|what| rules::may(&account, NUMBER, day(step), what, false).is_ok())
+                let job = Job {
+                    number: NUMBER,
+                    day: day(step),
+                    account: &account,
+                };
+                what.filter(|what| job.may(what, false).is_ok())
             };
             let Some(what) = what else {
                 continue;

@@ -11,11 +11,11 @@ use flatwork::inside::input::phrases::Share;
 use flatwork::inside::input::progress as written;
 use flatwork::inside::office::account::Account;
 use flatwork::inside::office::billing::{share_of, stages};
+use flatwork::inside::office::job::Job;
 use flatwork::inside::office::progress::{asked, progress};
 use flatwork::inside::office::record::{
     Accepted, Bills, Change, Credit, Figures, Happened, Invoice, Payment, Record,
 };
-use flatwork::inside::office::rules;
 use flatwork::inside::office::text::{Cents, Day as Written};
 use flatwork::inside::reading::{Problems, Sources, yaml};
 use flatwork::inside::values::{Day, Money};
@@ -39,7 +39,12 @@ impl Story {
         let on = day(self.today);
         let account = Account::replay(&self.records);
         let what = what(&account, on);
-        if let Err(refusal) = rules::may(&account, &self.number, on, &what, false) {
+        let job = Job {
+            number: &self.number,
+            day: on,
+            account: &account,
+        };
+        if let Err(refusal) = job.may(&what, false) {
             panic!("{}: {refusal:?}", self.number);
         }
         let mut next = record(self.records.len() + 1, self.today, what);
@@ -100,8 +105,13 @@ impl Story {
         let node = yaml::read(id, &sources, &mut problems).unwrap();
         let read = written::read(&node, &mut problems).unwrap();
         assert!(matches!(read.retainage.value, Share::Percent(_)));
-        let done = progress(&read, &account, day(self.today + after), &mut problems).unwrap();
-        let figures = asked(&done, &account).unwrap();
+        let job = Job {
+            number: &self.number,
+            day: day(self.today + after),
+            account: &account,
+        };
+        let done = progress(&read, job, &mut problems).unwrap();
+        let figures = asked(&done, &account);
         self.bills(after, Bills::Progress(Box::new(done)), |_| figures);
     }
 

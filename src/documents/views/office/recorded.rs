@@ -1,5 +1,7 @@
 //! What the office reads when something is put on record: what it comes to, what is next.
 
+use std::fmt::Write as _;
+
 use super::change;
 use crate::input::business::Business;
 use crate::office::billing::{broken_cap, stages};
@@ -34,7 +36,7 @@ pub fn text(job: Job<'_>, happened: &Happened, business: Option<&Business>) -> S
             let found = job.account.change(*change);
             if let (Some(found), Some(contract)) = (found, job.account.contract()) {
                 let sum = contract.plus(&found.change.figures);
-                said += &format!("agreed now  {}\n", told(&sum));
+                let _ = writeln!(said, "agreed now  {}", told(&sum));
             }
             said
         }
