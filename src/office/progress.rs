@@ -13,8 +13,8 @@ use crate::values::{Money, rounding};
 
 /// The progress invoice that counts: the last that is not void.
 pub fn last<'a>(account: &Account<'a>) -> Option<&'a Progress> {
-    let mut kept = account.invoices.iter().filter(|one| !one.voided).rev();
-    kept.find_map(|one| match &one.invoice.bills {
+    let mut latest = account.standing().rev();
+    latest.find_map(|one| match &one.invoice.bills {
         Bills::Progress(progress) => Some(&**progress),
         Bills::Stage(_) | Bills::Final => None,
     })
@@ -27,7 +27,7 @@ pub fn progress(
     problems: &mut Problems,
 ) -> Read<Progress> {
     let faults = problems.len();
-    let contract = job.contract(problems)?;
+    let price = job.contract(problems)?.price.0;
     let before = last(job.account);
     let lines: Vec<ProgressLine> = written.lines.iter().map(|one| line(one, before)).collect();
     for (one, line) in written.lines.iter().zip(&lines) {
@@ -35,57 +35,43 @@ pub fn progress(
     }
     missing(written, before, problems);
     let values: Money = lines.iter().map(|one| one.value.0).sum();
-    if values != contract.price.0 {
+    if values != price {
+        let message =
+            format!("the values make {values}, and {price} before tax is agreed, changes included");
         problems.push(
-            Problem::new(
-                "values-not-contract",
-                format!(
-                    "the values make {values}, and {} before tax is agreed, changes included",
-                    contract.price.0
-                ),
-            )
-            .at(written.place)
-            .help(format!(
-                "the lines are {} away from it; work beyond the contract needs a change order first",
-                contract.price.0 - values
-            )),
+            Problem::new("values-not-contract", message)
+                .at(written.place)
+                .help(format!(
+                    "the lines are {} away from it; work beyond the contract needs a change order first",
+                    price - values
+                )),
         );
     }
     let (retainage, retained) = retained(written.retainage.value, &lines);
-    if retained < written.released.value {
+    let released = written.released.value;
+    if retained < released {
+        let message = format!("{released} of retainage is released, and {retained} was withheld");
         problems.push(
-            Problem::new(
-                "released-too-much",
-                format!(
-                    "{} of retainage is released, and {retained} was withheld",
-                    written.released.value
-                ),
-            )
-            .at(written.released.place)
-            .help("`released` is all that was paid out to date, at most what `retainage` comes to"),
+            Problem::new("released-too-much", message)
+                .at(written.released.place)
+                .help("`released` is all that was paid out to date, at most what `retainage` comes to"),
         );
     }
     let held: Money = written.held_back.iter().map(|(_, amount)| *amount).sum();
+    let others = written.held_back.iter();
+    let others = others.map(|(says, amount)| InvoiceLine::new(says, *amount));
     let work: Money = lines.iter().map(ProgressLine::to_date).sum();
-    let earned = work - retained + written.released.value - held;
-    if contract.price.0 < earned {
+    let earned = work - retained + released - held;
+    if price < earned {
+        let message = format!("this would bill {earned} to date, and {price} before tax is agreed");
         problems.push(
-            Problem::new(
-                "over-contract",
-                format!(
-                    "this would bill {earned} to date, and {} before tax is agreed",
-                    contract.price.0
-                ),
-            )
-            .at(written.place)
-            .help(
-                "bill what a line takes off with the work it belongs to, or write a change order",
-            ),
+            Problem::new("over-contract", message)
+                .at(written.place)
+                .help("bill what a line takes off with the work it belongs to, or write a change order"),
         );
     }
     let earlier = |of: &dyn Fn(&Progress) -> Cents| before.map(of).unwrap_or_default();
     problems.none_since(faults)?;
-    let held_back_now = written.held_back.iter();
     Ok(Progress {
         to: text::Day(written.to.unwrap_or(job.day)),
         lines,
@@ -96,11 +82,9 @@ pub fn progress(
         },
         released: Withheld {
             before: earlier(&|one| one.released.to_date),
-            to_date: Cents(written.released.value),
+            to_date: Cents(released),
         },
-        held_back: held_back_now
-            .map(|(says, amount)| InvoiceLine::new(says, *amount))
-            .collect(),
+        held_back: others.collect(),
         held_before: Cents(before.map_or(Money::ZERO, held_back)),
         earned: Cents(earned),
     })
@@ -169,16 +153,12 @@ fn over_value(written: &LineWritten, line: &ProgressLine, problems: &mut Problem
         Money::ZERO <= to_date && to_date <= value
     };
     if !within {
+        let says = &line.says;
+        let message = format!("`{says}` has {to_date} done and stored, and its value is {value}");
         problems.push(
-            Problem::new(
-                "over-value",
-                format!(
-                    "`{}` has {to_date} done and stored, and its value is {value}",
-                    line.says
-                ),
-            )
-            .at(written.says.place)
-            .help("a line is billed up to its value; more work needs a change order first"),
+            Problem::new("over-value", message)
+                .at(written.says.place)
+                .help("a line is billed up to its value; more work needs a change order first"),
         );
     }
 }
@@ -189,16 +169,14 @@ fn missing(written: &ProgressWritten, before: Option<&Progress>, problems: &mut 
     for line in earlier {
         let mut lines = written.lines.iter();
         if !lines.any(|one| one.says.value == line.says) {
+            let says = &line.says;
+            let message = format!(
+                "`{says}` was in the schedule of the invoice before and is not in this one"
+            );
             problems.push(
-                Problem::new(
-                    "line-missing",
-                    format!(
-                        "`{}` was in the schedule of the invoice before and is not in this one",
-                        line.says
-                    ),
-                )
-                .at(written.place)
-                .help("keep every line and its name; new lines may follow"),
+                Problem::new("line-missing", message)
+                    .at(written.place)
+                    .help("keep every line and its name; new lines may follow"),
             );
         }
     }

@@ -26,14 +26,9 @@ pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
 }
 
 fn changed(arguments: &Arguments, case: &Case<'_>, files: &mut Files) -> Read<Entry> {
-    let job = case.job;
-    job.accepted(&mut files.problems)?;
-    let (_, quote) = job.quote(&mut files.problems)?;
+    case.job.accepted(&mut files.problems)?;
     let book = arguments.book.as_deref();
-    let laid = changing::lay_out(&arguments.file, book, case.home, quote, job.day, files)?;
-    let change = laid.record(job.next_change(), files);
-    Ok(Entry::on_paper(
-        Happened::Change(Box::new(change)),
-        laid.business,
-    ))
+    let laid = changing::lay_out(&arguments.file, book, case.home, case.job, files)?;
+    let what = Happened::Change(Box::new(laid.change));
+    Ok(Entry::on_paper(what, laid.business))
 }

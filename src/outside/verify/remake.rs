@@ -88,12 +88,10 @@ fn quoted(
     Ok((combinations, made.ok().map(|made| made.pdf)))
 }
 
-fn changed(job: Job<'_>, change: &Change, files: &mut Files) -> Read<(Change, Option<Vec<u8>>)> {
-    let (_, quote) = job.quote(&mut files.problems)?;
-    let laid = changing::lay_out_again(&change.inputs, quote, job.day, files)?;
-    let now = laid.record(change.change, files);
-    let what = Happened::Change(Box::new(now.clone()));
-    let page = bill_pdf(job, &laid.business, &what, &mut files.problems);
+fn changed(job: Job<'_>, change: &Change, files: &mut Files) -> Read<(Happened, Option<Vec<u8>>)> {
+    let laid = changing::lay_out_again(&change.inputs, job, change.change, files)?;
+    let now = Happened::Change(Box::new(laid.change));
+    let page = bill_pdf(job, &laid.business, &now, &mut files.problems);
     Ok((now, page.ok().flatten()))
 }
 
@@ -128,9 +126,9 @@ fn figures(name: &Name, quote: &Quote, now: Option<Vec<Combination>>, report: &m
 }
 
 /// The change's total, to the cent, and every line of it.
-fn change_figures(name: &Name, kept: &Change, now: Option<&Change>, report: &mut Report) {
+fn change_figures(name: &Name, kept: &Change, now: Option<&Happened>, report: &mut Report) {
     report.figures += 1;
-    let Some(now) = now else {
+    let Some(Happened::Change(now)) = now else {
         return report.fault(not_again(name));
     };
     let total = now.figures.total.0;
