@@ -3,7 +3,7 @@
 use rust_decimal::Decimal;
 
 use super::Case;
-use crate::input::book::{Role, ShortLoad};
+use crate::input::book::{Role, ShortCharge, ShortLoad};
 use crate::reading::Problem;
 use crate::trade::order::ConcreteOrder;
 use crate::values::{Amount, Unit, rounding};
@@ -38,7 +38,7 @@ fn answer(case: Case<'_>, rule: &ShortLoad, order: &ConcreteOrder) -> Option<Pro
     if fee.is_zero() {
         return None;
     }
-    let missing = if rule.flat {
+    let missing = if rule.charge == ShortCharge::Flat {
         order
             .loads
             .iter()

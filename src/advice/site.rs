@@ -97,13 +97,13 @@ fn unpriced(case: Case<'_>) -> Vec<Problem> {
         .map(|(question, at)| {
             let message = format!(
                 "`{}` is ours, and the price book has no price for it",
-                question.key()
+                question.name()
             );
             Problem::new("site-unpriced", message)
                 .at(at.place)
                 .help(format!(
                     "write `{}` under `site` of the price book, with an item or hours",
-                    question.key()
+                    question.name()
                 ))
         })
         .collect()

@@ -61,8 +61,11 @@ pub fn estimate(
 
 /// Of direct cost, or of direct cost and overhead.
 fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Quantity {
-    let percent = Quantity::percent("contingency", &policy.contingency);
-    match policy.contingency_on {
+    let percent = Quantity::percent(
+        "contingency",
+        &policy.contingency.clone().map(|of| of.percent),
+    );
+    match policy.contingency.value.on {
         ContingencyBase::Direct => Quantity::money(
             "percent of direct cost",
             "contingency",

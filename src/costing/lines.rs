@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use crate::input::book::{Class, Dated, PriceBook, Role, rates_help, unknown_item};
+use crate::input::book::{Class, Dated, PriceBook, rates_help, unknown_item};
 use crate::reading::{Problem, Problems};
 use crate::trade::order::{JobNeeds, Missing, Need, NeedItem, Section};
 use crate::trade::term::{number, of};
@@ -232,12 +232,12 @@ pub fn missing(needs: &JobNeeds, book: &PriceBook, problems: &mut Problems) {
                 "no-item-for-purpose",
                 format!(
                     "the price book does not say which item stands for `{}`",
-                    role.key()
+                    role.name()
                 ),
             )
             .help(format!(
                 "under `use` write `{}: ` and an item's name, or `none` where you do not charge it",
-                Role::key(*role)
+                role.name()
             )),
             Missing::Rate(task) => Problem::new(
                 "no-rate",

@@ -81,7 +81,7 @@ fn item(named: &At<ItemKey>, book: &PriceBook) -> At<ItemKey> {
         .rules
         .roles
         .iter()
-        .find(|(role, _)| role.key() == named.value);
+        .find(|(role, _)| role.name() == named.value);
     let key = role.and_then(|(_, item)| item.value.clone());
     At {
         value: key.unwrap_or_else(|| named.value.clone()),

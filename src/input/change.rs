@@ -1,8 +1,7 @@
 //! A change order as the owner writes it: work added, work left out, lines with a price.
 
-use super::business::tables::field;
 use super::job::{self, Customer, JobWritten};
-use super::named_items;
+use crate::reading::fields::field;
 use crate::reading::{At, FieldTable, Fields, Node, Problem, Problems};
 use crate::values::{Day, Money};
 
@@ -121,7 +120,7 @@ pub fn read(customer: &Customer, node: &Node, problems: &mut Problems) -> Option
     let lines: Vec<PriceLine> = fields
         .node("lines")
         .map(|node| {
-            named_items(node, "`lines`", problems)
+            node.named("`lines`", problems)
                 .into_iter()
                 .filter_map(|(says, node)| line(says, node, problems))
                 .collect()

@@ -5,10 +5,12 @@ use super::phrases::{
     Days, Dose, DowelBar, DowelsPhrase, EdgeBars, EdgeName, EdgesPhrase, FallPhrase, FromEnd,
     LapPhrase, LateCharge, LegPhrase, Opening, Pattern, Pounds, Profit, Ratio, Risers, Season,
     Share, SizePhrase, Slope, SpotPhrase, StepsPhrase, StoopPhrase, ThickenedPhrase,
-    ThicknessPhrase,
+    ThicknessPhrase, positive,
 };
+use crate::reading::Written;
 use crate::reading::keys::placeless;
 use crate::reading::written::written;
+use crate::values::{Length, Unreadable};
 
 written! {
     Adjust = "length and direction";
@@ -49,3 +51,15 @@ written! {
 }
 
 placeless! { Days }
+
+/// `none`, or more than nothing.
+impl Written for Option<Length> {
+    const KIND: &'static str = "length";
+
+    fn written(text: &str) -> Result<Self, Unreadable> {
+        if text == "none" {
+            return Ok(None);
+        }
+        positive(text).map(Some)
+    }
+}

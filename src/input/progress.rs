@@ -1,8 +1,7 @@
 //! How far a job has come, line by line, as the owner writes it for a progress invoice.
 
-use super::business::tables::field;
-use super::named_items;
 use super::phrases::Share;
+use crate::reading::fields::field;
 use crate::reading::{At, FieldTable, Node, Place, Problem, Problems};
 use crate::values::{Day, Money, Unreadable};
 
@@ -120,7 +119,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<ProgressWritten> {
         .required("lines", problems)
         .ok()
         .map(|node| {
-            named_items(node, "`lines`", problems)
+            node.named("`lines`", problems)
                 .into_iter()
                 .filter_map(|(says, node)| line(says, node, problems))
                 .collect()
@@ -145,7 +144,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Option<ProgressWritten> {
     let held_back = fields
         .node("held back")
         .map(|node| {
-            named_items(node, "`held back`", problems)
+            node.named("`held back`", problems)
                 .into_iter()
                 .filter_map(|(says, node)| Some((says.value, node.read(problems).ok()?)))
                 .collect()

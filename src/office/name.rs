@@ -22,7 +22,7 @@ impl Name {
         let name = Self {
             number: Number::written(number)?,
             place: place.parse().ok()?,
-            event: Event::read(event)?,
+            event: Event::ALL.into_iter().find(|one| one.name() == event)?,
         };
         (parts.next().is_none() && name.to_string() == stem).then_some(name)
     }
@@ -36,7 +36,7 @@ impl fmt::Display for Name {
             "{}.{:02}.{}",
             self.number,
             self.place,
-            self.event.word()
+            self.event.name()
         )
     }
 }

@@ -33,6 +33,28 @@ pub enum IfLeftOut {
     Else(&'static str),
 }
 
+/// A key of a table that is written out.
+pub(crate) const fn field(
+    key: &'static str,
+    kind: &'static str,
+    left_out: &'static str,
+    meaning: &'static str,
+    example: &'static str,
+) -> Field {
+    let if_left_out = if left_out.is_empty() {
+        IfLeftOut::Nothing
+    } else {
+        IfLeftOut::Usual(left_out)
+    };
+    Field {
+        key,
+        kind,
+        if_left_out,
+        meaning,
+        example,
+    }
+}
+
 /// The keys of one kind of map.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct FieldTable {
@@ -170,6 +192,18 @@ impl<'a> Fields<'a> {
         Err(problems.push(problem))
     }
 
+    /// What stands after a key, if it may be left out and is.
+    pub(super) fn unless_left_out(
+        &self,
+        key: &str,
+        problems: &mut Problems,
+    ) -> Read<Option<&'a Node>> {
+        match self.if_left_out(key) {
+            IfLeftOut::Required => self.required(key, problems).map(Some),
+            IfLeftOut::Nothing | IfLeftOut::Usual(_) | IfLeftOut::Else(_) => Ok(self.node(key)),
+        }
+    }
+
     /// The value of a key that may be left out; nothing too where it was reported.
     pub fn read<T: Written>(&self, key: &str, problems: &mut Problems) -> Option<At<T>> {
         let node = self.node(key)?;
@@ -197,6 +231,12 @@ impl<'a> Fields<'a> {
         let value =
             T::written(text).map_err(|unreadable| problems.unreadable(unreadable, node.place));
         Ok(At::new(value?, node.place))
+    }
+
+    /// The items of a list that have one name each; none where the key is left out.
+    pub fn named(&self, key: &str, problems: &mut Problems) -> Vec<(At<String>, &'a Node)> {
+        let node = self.node(key);
+        node.map_or_else(Vec::new, |node| node.named(&format!("`{key}`"), problems))
     }
 
     /// `yes` or `no`; YAML's own `true` and `false` will do.

@@ -18,10 +18,11 @@
 //! the group.
 
 use super::fields::{FieldTable, Fields, IfLeftOut};
-use super::place::At;
+use super::place::{At, Place};
 use super::problem::{Problem, Problems, Read};
 use super::tree::Node;
 use super::written::Written;
+use std::collections::BTreeMap;
 
 /// A type that a key can have.
 pub trait FromKey: Sized {
@@ -50,11 +51,10 @@ impl<G: Group> FromKey for G {
     const KIND: &'static str = "keys";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
-        let required = fields.if_left_out(key) == IfLeftOut::Required;
-        if required || fields.node(key).is_some() {
-            return fields.required(key, problems)?.group(problems);
+        match fields.unless_left_out(key, problems)? {
+            Some(node) => node.group(problems),
+            None => G::read(&Fields::empty(G::TABLE, fields.heading()), problems),
         }
-        G::read(&Fields::empty(G::TABLE, fields.heading()), problems)
     }
 }
 
@@ -80,6 +80,37 @@ impl<T: Written> FromKey for Option<At<T>> {
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
         Ok(fields.read(key, problems))
+    }
+}
+
+/// Where the group stands, for `..` among its keys.
+impl Group for Place {
+    const TABLE: &'static FieldTable = &FieldTable {
+        name: "",
+        fields: &[],
+        includes: &[],
+    };
+
+    fn read(fields: &Fields<'_>, _: &mut Problems) -> Read<Self> {
+        Ok(fields.heading())
+    }
+}
+
+/// A group by each name that the owner chose; what could not be read is left out.
+impl<G: Group> FromKey for BTreeMap<String, G> {
+    const KIND: &'static str = "keys by name";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        let mut found = BTreeMap::new();
+        let Some(node) = fields.unless_left_out(key, problems)? else {
+            return Ok(found);
+        };
+        for entry in node.entries(&format!("`{key}`"), problems) {
+            if let Ok(group) = entry.node.group(problems) {
+                found.insert(entry.key.clone(), group);
+            }
+        }
+        Ok(found)
     }
 }
 
@@ -138,12 +169,8 @@ impl FromKey for Vec<At<String>> {
     const KIND: &'static str = "list";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
-        let required = fields.if_left_out(key) == IfLeftOut::Required;
-        let node = match fields.node(key) {
-            None if !required => return Ok(Vec::new()),
-            Some(_) | None => fields.required(key, problems)?,
-        };
-        Ok(node.texts(&format!("`{key}`"), problems))
+        let node = fields.unless_left_out(key, problems)?;
+        Ok(node.map_or_else(Vec::new, |node| node.texts(&format!("`{key}`"), problems)))
     }
 }
 
@@ -199,9 +226,27 @@ macro_rules! keys {
     (@kind $type:ty,) => { <$type as $crate::reading::FromKey>::KIND };
     (@read $type:ty, $by:path) => { $by };
     (@read $type:ty,) => { <$type as $crate::reading::FromKey>::from_key };
+    // Values that may come from elsewhere when a group leaves them out.
+    (@or [] $($rest:tt)*) => {};
+    (@or [usual] $name:ident $($field:ident $key:literal)*) => {
+        impl $name {
+            /// These values, with `usual` where there are none; and the keys that were taken from it.
+            pub fn or(self, usual: &Self) -> (Self, Vec<&'static str>) {
+                let mut taken = Vec::new();
+                let merged = Self {
+                    $($field: self.$field.or_else(|| {
+                        let usual = usual.$field.clone()?;
+                        taken.push($key);
+                        Some(usual)
+                    }),)*
+                };
+                (merged, taken)
+            }
+        }
+    };
     (
         $(#[$about:meta])*
-        $vis:vis struct $name:ident in $what:literal {
+        $vis:vis struct $name:ident in $what:literal $(or $usual:ident)? {
             $(
                 $(#[$about_field:meta])*
                 $field:ident: $type:ty = $key:literal $(as $kind:literal)?, $left:ident $($left_as:literal)?,
@@ -216,6 +261,8 @@ macro_rules! keys {
             $($(#[$about_field])* pub $field: $type,)*
             $($(#[$about_more])* pub $more: $group,)*
         }
+
+        keys!(@or [$($usual)?] $name $($field $key)*);
 
         impl $crate::reading::Group for $name {
             const TABLE: &'static $crate::reading::FieldTable = &$crate::reading::FieldTable {

@@ -17,12 +17,14 @@ pub mod suggest;
 pub mod tree;
 pub mod utf8;
 mod walk;
+pub(crate) mod words;
 pub mod written;
 pub mod yaml;
 
 pub use fields::{Field, FieldTable, Fields, IfLeftOut};
 pub use keys::{FormatOne, FromKey, Group, Unread};
 pub use place::{At, FileId, Place, Sources};
-pub use problem::{Problem, Problems, Read, Reported};
+pub use problem::{Found, Problem, Problems, Read, Reported};
 pub use tree::{Entry, Node, Value};
+pub(crate) use words::words;
 pub use written::Written;

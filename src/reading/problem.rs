@@ -71,6 +71,33 @@ impl Reported {
     }
 }
 
+/// What a reader hands back: a value or the proof, or nothing, where a problem found so far is why.
+pub trait Found {
+    type Of;
+
+    fn proven(self, problems: &Problems) -> Read<Self::Of>;
+}
+
+impl<T> Found for Read<T> {
+    type Of = T;
+
+    fn proven(self, _: &Problems) -> Read<T> {
+        self
+    }
+}
+
+impl<T> Found for Option<T> {
+    type Of = T;
+
+    fn proven(self, problems: &Problems) -> Read<T> {
+        let said = || {
+            let none = problems.none();
+            none.expect_err("whoever comes back with nothing has said why")
+        };
+        self.ok_or_else(said)
+    }
+}
+
 /// Every problem found so far, in the order found.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Problems(Vec<Problem>);
@@ -85,16 +112,12 @@ impl Problems {
         Reported(())
     }
 
-    /// For readers that hand no proof back: nothing was found because of a problem found so far.
+    /// What a reader found, or the proof that it said why not.
     ///
     /// # Errors
     /// When there is nothing.
-    pub fn proven<T>(&self, found: Option<T>) -> Read<T> {
-        let said = || {
-            self.none()
-                .expect_err("whoever comes back with nothing has said why")
-        };
-        found.ok_or_else(said)
+    pub fn proven<F: Found>(&self, found: F) -> Read<F::Of> {
+        found.proven(self)
     }
 
     /// The proof of one of the problems found so far, if there is any.

@@ -15,6 +15,11 @@ impl Node {
         matches!(self.value, Value::Map(_))
     }
 
+    /// Whether this one word is all that is written.
+    pub fn says(&self, word: &str) -> bool {
+        matches!(&self.value, Value::Text(text) if text == word)
+    }
+
     /// The entries of a map whose keys the owner chose; `what` stands in messages as given.
     pub fn entries<'a>(&'a self, what: &str, problems: &mut Problems) -> Vec<&'a Entry> {
         match &self.value {
@@ -52,6 +57,35 @@ impl Node {
                 );
                 Vec::new()
             }
+        }
+    }
+
+    /// The items of a list that have one name each: `- sod repair: 120 sq ft`.
+    pub fn named<'a>(&'a self, what: &str, problems: &mut Problems) -> Vec<(At<String>, &'a Node)> {
+        let mut found = Vec::new();
+        for item in self.items(what, problems) {
+            match item.entries(&format!("each line of {what}"), problems)[..] {
+                [] => {}
+                [entry] => found.push((entry.name(), &entry.node)),
+                [_, second, ..] => {
+                    let many = item.len();
+                    let message = format!("each line of {what} has one name, and here are {many}");
+                    let problem = Problem::new("not-one-name", message).at(second.key_place);
+                    let help =
+                        "start a new line with a dash, or indent what belongs to the first name";
+                    problems.push(problem.help(help));
+                }
+            }
+        }
+        found
+    }
+
+    /// How many items or entries it holds.
+    fn len(&self) -> usize {
+        match &self.value {
+            Value::List(items) => items.len(),
+            Value::Map(entries) => entries.len(),
+            Value::Nothing | Value::Text(_) => 0,
         }
     }
 

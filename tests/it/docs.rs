@@ -8,9 +8,14 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use flatwork::inside::input::{
-    book::tables as book, business::tables as business, change, job::tables as job, progress,
+    book::tables as book,
+    business::{self, Business},
+    change,
+    job::tables as job,
+    progress,
+    site::tables as site,
 };
-use flatwork::inside::reading::{FieldTable, guide};
+use flatwork::inside::reading::{FieldTable, Group as _, guide};
 
 use crate::support::words;
 
@@ -34,23 +39,23 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("OPTION", &job::OPTION),
     ("CHOOSE_ONE", &job::CHOOSE_ONE),
     ("PLACEMENT", &job::PLACEMENT),
-    ("BUSINESS", &business::BUSINESS),
-    ("FIRM", &business::FIRM),
-    ("PRICE", &business::PRICE),
-    ("TAX", &business::TAX),
-    ("ORDER", &business::ORDER),
-    ("CREW", &business::CREW),
-    ("QUOTE", &business::QUOTE),
-    ("UNFORESEEN", &business::UNFORESEEN),
-    ("NUMBERS", &business::NUMBERS),
-    ("INVOICES", &business::INVOICES),
-    ("ESCALATION", &business::ESCALATION),
+    ("BUSINESS", Business::TABLE),
+    ("FIRM", business::Firm::TABLE),
+    ("PRICE", business::PricePolicy::TABLE),
+    ("TAX", business::TaxRule::TABLE),
+    ("ORDER", business::OrderPolicy::TABLE),
+    ("CREW", business::CrewPolicy::TABLE),
+    ("QUOTE", business::QuotePolicy::TABLE),
+    ("UNFORESEEN", business::MadeOf::TABLE),
+    ("NUMBERS", business::Numbers::TABLE),
+    ("INVOICES", business::Invoices::TABLE),
+    ("ESCALATION", business::Escalation::TABLE),
     ("CHANGE", &change::CHANGE),
     ("PROGRESS", &progress::PROGRESS),
     ("PROGRESS_LINE", &progress::PROGRESS_LINE),
-    ("KIND", &business::KIND),
-    ("CURE", &business::CURE),
-    ("USUAL_SITE", &business::USUAL_SITE),
+    ("KIND", business::Kind::TABLE),
+    ("CURE", business::CurePolicy::TABLE),
+    ("USUAL_SITE", &site::USUAL_SITE),
     ("BOOK", &book::BOOK),
     ("ITEM", &book::ITEM),
     ("HOLD", &book::HOLD),

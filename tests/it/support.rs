@@ -80,7 +80,9 @@ impl Shop {
     #[track_caller]
     pub fn new(business: &str, book: &str) -> Self {
         Self {
-            business: read(business, business::read),
+            business: read(business, |node, problems| {
+                business::read(node, problems).ok()
+            }),
             book: read(book, book::read),
         }
     }

@@ -4,6 +4,7 @@ use rust_decimal_macros::dec;
 
 use super::*;
 use crate::costing::Totals;
+use crate::input::phrases::Contingency;
 use crate::reading::{FileId, Place};
 use crate::values::Amount;
 use crate::values::rounding;
@@ -21,8 +22,10 @@ fn at<T>(value: T) -> At<T> {
 fn policy(profit: Profit) -> PricePolicy {
     PricePolicy {
         overhead: at(Percent::new(dec!(0))),
-        contingency: at(Percent::new(dec!(0))),
-        contingency_on: ContingencyBase::Direct,
+        contingency: at(Contingency {
+            percent: Percent::new(dec!(0)),
+            on: ContingencyBase::Direct,
+        }),
         profit: at(profit),
         minimum: at(Money::ZERO),
         round_up_to: at(Money::cents(1)),
@@ -53,8 +56,10 @@ fn contingency_bears_on_overhead_where_the_owner_says_so() {
     fn case(on: ContingencyBase, cost_after: i64) {
         let mut policy = policy(Profit::Markup(Percent::new(dec!(0))));
         policy.overhead = at(Percent::new(dec!(10)));
-        policy.contingency = at(Percent::new(dec!(5)));
-        policy.contingency_on = on;
+        policy.contingency = at(Contingency {
+            percent: Percent::new(dec!(5)),
+            on,
+        });
         let totals = Totals::of(&estimate(cost(10000), &policy, None));
         assert_eq!(totals.cost, Money::cents(cost_after), "{on:?}");
     }

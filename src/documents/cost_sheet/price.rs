@@ -66,8 +66,8 @@ fn label(sheet: &Sheet<'_>, line: &LineItem) -> String {
         Cause::Contingency => format!(
             "{}, {} of {}",
             line.title,
-            policy.contingency.value,
-            match policy.contingency_on {
+            policy.contingency.value.percent,
+            match policy.contingency.value.on {
                 ContingencyBase::Direct => "direct cost",
                 ContingencyBase::DirectAndOverhead => "cost and overhead",
             }

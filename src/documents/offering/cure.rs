@@ -39,17 +39,8 @@ fn of_job(of: Offering<'_>) -> Timeline {
     let cements = jobs
         .flat_map(|job| &job.slabs)
         .filter_map(|slab| of.rules.mixes.get(&slab.mix.value))
-        .map(|mix| match mix.cement.value.as_str() {
-            "early" => Cement::HighEarly,
-            "ordinary" => Cement::Ordinary,
-            _ => Cement::Blended,
-        });
-    let slowness = |cement: &Cement| match cement {
-        Cement::HighEarly => 0,
-        Cement::Ordinary => 1,
-        Cement::Blended => 2,
-    };
-    let cement = cements.max_by_key(slowness).unwrap_or(Cement::Blended);
+        .map(|mix| mix.cement.value);
+    let cement = cements.min().unwrap_or(Cement::Blended);
     let degrees = |amount: Amount| amount.value.to_i32().unwrap_or(60);
     let conditions = Conditions {
         cool: degrees(policy.cool.value),

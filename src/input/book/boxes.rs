@@ -2,10 +2,9 @@
 
 use super::ItemKey;
 use super::tables::BOX_STOCK;
-use crate::input::expect_unit;
 use crate::input::phrases::{Opening, Pounds};
-use crate::reading::{At, Fields, Node, Place, Problem, Problems};
-use crate::values::{Amount, Length, Unit, Unreadable};
+use crate::reading::{At, Fields, Node, Place, Problem, Problems, words};
+use crate::values::{Amount, Length, Unit};
 
 /// A box as it is bought.
 #[derive(Clone, Debug)]
@@ -30,30 +29,12 @@ pub struct BoxStock {
     pub hours: Option<At<Amount>>,
 }
 
-/// Who may pass over it, as the maker states.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum StandsFor {
-    Walk,
-    Passenger,
-    Vehicle,
-}
-
-crate::reading::written::written! { StandsFor = "word"; }
-
-impl std::str::FromStr for StandsFor {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        match text {
-            "walk" => Ok(Self::Walk),
-            "passenger" => Ok(Self::Passenger),
-            "vehicle" => Ok(Self::Vehicle),
-            _ => Err(Unreadable::new(
-                "unknown-word",
-                format!("a box does not stand for `{text}`"),
-                "write `walk`, `passenger` (cars) or `vehicle` (trucks), as its maker states",
-            )),
-        }
+words! {
+    /// Who may pass over it, as the maker states.
+    pub enum StandsFor("unknown-word", "a box does not stand for `{}`", choose) {
+        Walk "walk";
+        Passenger "passenger" "(cars)";
+        Vehicle "vehicle" "(trucks), as its maker states";
     }
 }
 
@@ -66,7 +47,7 @@ pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<BoxStock> {
     let opening = fields.need("opening", problems).ok();
     let hours = fields
         .read("hours", problems)
-        .and_then(|at| expect_unit(at, Unit::Hour, "hours", problems));
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Hour, "hours", problems).ok());
     let stock = BoxStock {
         called: fields.read::<String>("called", problems).map(|at| at.value),
         depth: depth(&fields, problems),

@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use rust_decimal::Decimal;
 
 use super::{Selling, tables};
-use crate::reading::{At, Node, Place, Problem, Problems};
+use crate::reading::{At, Node, Place, Problem, Problems, words};
 use crate::values::{Amount, Day, Percent, Unit, UnitPrice};
 
 /// The name of an item in the book.
@@ -25,35 +25,15 @@ pub struct Item {
     pub dated: Vec<Dated>,
 }
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Class {
-    Material,
-    Labor,
-    Equipment,
-    Disposal,
-    Subcontract,
-    Fee,
-}
-
-impl Class {
-    pub const ALL: [Self; 6] = [
-        Self::Material,
-        Self::Labor,
-        Self::Equipment,
-        Self::Disposal,
-        Self::Subcontract,
-        Self::Fee,
-    ];
-
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Material => "material",
-            Self::Labor => "labor",
-            Self::Equipment => "equipment",
-            Self::Disposal => "disposal",
-            Self::Subcontract => "subcontract",
-            Self::Fee => "fee",
-        }
+words! {
+    /// What sort of cost it is.
+    pub enum Class("unknown-class", "`{}` is not a class of item", one_of) {
+        Material "material";
+        Labor "labor";
+        Equipment "equipment";
+        Disposal "disposal";
+        Subcontract "subcontract";
+        Fee "fee";
     }
 }
 
@@ -107,11 +87,8 @@ pub(super) fn read_all(
 fn read(key: &str, place: Place, node: &Node, problems: &mut Problems) -> Option<Item> {
     let fields = node.fields(&tables::ITEM, problems).ok()?;
     let unit: Option<At<Unit>> = fields.need("unit", problems).ok();
-    let class = fields
-        .required("class", problems)
-        .ok()
-        .and_then(|_| fields.read::<String>("class", problems))
-        .and_then(|word| class_named(&word, problems));
+    let class: Option<At<Class>> = fields.need("class", problems).ok();
+    let class = class.map(|at| at.value);
     let is = fields
         .read::<String>("is", problems)
         .map_or_else(|| key.to_owned(), |text| text.value);
@@ -165,23 +142,6 @@ fn steps(step: Option<At<Amount>>, unit: Option<&At<Unit>>, problems: &mut Probl
         );
     }
     step.value.value
-}
-
-/// The class a word names, or a message that lists them.
-pub(in crate::input) fn class_named(word: &At<String>, problems: &mut Problems) -> Option<Class> {
-    let found = Class::ALL
-        .into_iter()
-        .find(|class| class.name() == word.value);
-    if found.is_none() {
-        let names: Vec<&str> = Class::ALL.into_iter().map(Class::name).collect();
-        let problem = Problem::new(
-            "unknown-class",
-            format!("`{}` is not a class of item", word.value),
-        )
-        .at(word.place);
-        problems.push(problem.help(format!("use one of {}", names.join(", "))));
-    }
-    found
 }
 
 fn prices(node: &Node, class: Option<Class>, problems: &mut Problems) -> Vec<Dated> {

@@ -16,13 +16,12 @@ pub mod tables;
 use std::collections::{BTreeMap, BTreeSet};
 
 pub use boxes::{BoxStock, StandsFor};
-pub(in crate::input) use item::class_named;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
 pub use rates::{FIXED, Rates, rates_help};
 pub use rules::{
-    Adhesive, BarStock, BaseStock, BuggyHire, Charges, Color, Curing, DowelStock, Dumping, FiberBy,
-    FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules, Sealer,
-    Selling, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
+    Adhesive, BarStock, BaseStock, BuggyHire, Cement, Charges, Color, Curing, DowelStock, Dumping,
+    FiberBy, FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules,
+    Sealer, Selling, ShortCharge, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
 };
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};
@@ -60,7 +59,9 @@ pub struct Hold {
 /// Reads the whole book; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
     let fields = node.fields(&tables::BOOK, problems).ok()?;
-    super::format_one(&fields, problems);
+    let _ = <crate::reading::FormatOne as crate::reading::FromKey>::from_key(
+        &fields, "format", problems,
+    );
     let name = fields
         .required("book", problems)
         .ok()

@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use rust_decimal::Decimal;
+use rust_decimal_macros::dec;
 
 mod charges;
 pub(super) mod dowels;
@@ -22,7 +23,7 @@ pub(super) use units::check as check_units;
 use super::ItemKey;
 use super::rates::Rates;
 use crate::input::phrases::{LapPhrase, Ratio};
-use crate::reading::{At, Place};
+use crate::reading::{At, Place, words};
 use crate::values::{Amount, Length, Percent, Unit};
 
 /// Everything of the book except prices.
@@ -69,9 +70,22 @@ pub struct Mix {
     pub strength: At<Amount>,
     pub air: At<Percent>,
     pub aggregate: At<Length>,
-    pub cement: At<String>,
+    pub cement: At<Cement>,
     /// Pounds in a yard, where the owner knows them.
     pub cement_content: Option<At<Ratio>>,
+}
+
+words! {
+    /// How fast it hardens, the slowest first.
+    pub enum Cement("unknown-word", "`cement` is not `{}`", either) {
+        /// Type IL and other blends: the curve of ordinary cement, stretched in time
+        /// by the owner's lag (common practice, no source).
+        Blended "blended";
+        /// Types I and II.
+        Ordinary "ordinary";
+        /// Type III.
+        HighEarly "early";
+    }
 }
 
 #[derive(Clone, Debug)]
@@ -85,8 +99,24 @@ pub struct BarStock {
     pub item: At<ItemKey>,
     pub stock: At<Length>,
     pub lap: At<LapPhrase>,
-    /// Thousands of psi at which the bar yields.
-    pub grade: At<Amount>,
+    pub grade: At<Grade>,
+}
+
+words! {
+    /// Thousands of psi at which a bar yields.
+    pub enum Grade("unknown-word", "`grade` is not `{}`", choose) {
+        Sixty "60";
+        Forty "40";
+    }
+}
+
+impl Grade {
+    pub const fn psi(self) -> Decimal {
+        match self {
+            Self::Sixty => dec!(60000),
+            Self::Forty => dec!(40000),
+        }
+    }
 }
 
 #[derive(Clone, Debug)]
@@ -105,11 +135,12 @@ pub struct FiberStock {
     pub bag: At<Amount>,
 }
 
-/// Who adds the fiber: the plant by the yard, or the crew by the bag.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum FiberBy {
-    Plant,
-    Us,
+words! {
+    /// Who adds the fiber: the plant by the yard, or the crew by the bag.
+    pub enum FiberBy("unknown-word", "`by` is not `{}`", choose) {
+        Plant "plant";
+        Us "us";
+    }
 }
 
 #[derive(Clone, Debug)]
@@ -135,78 +166,60 @@ pub struct Supply {
     pub charges: Charges,
 }
 
-/// How an order is spread over its trucks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Filling {
-    /// Full trucks, and the rest on the last.
-    InTurn,
-    Evened,
+words! {
+    /// How an order is spread over its trucks.
+    pub enum Filling("unknown-word", "`loads` is not `{}`", choose) {
+        /// Full trucks, and the rest on the last.
+        InTurn "in turn";
+        Evened "evened";
+    }
 }
 
 #[derive(Clone, Debug)]
 pub struct ShortLoad {
     pub under: At<Amount>,
     pub counted: ShortCount,
-    pub flat: bool,
+    pub charge: ShortCharge,
 }
 
-/// Which loads are looked at for being short.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ShortCount {
-    ByTruck,
-    ByOrder,
-    LastTruck,
+words! {
+    /// Which loads are looked at for being short.
+    pub enum ShortCount("unknown-word", "`counted` is not `{}`", either) {
+        ByTruck "by truck";
+        ByOrder "by order";
+        LastTruck "on the last truck";
+    }
 }
 
-/// What an item may stand for in every job.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Role {
-    Forms,
-    DeepForms,
-    Stakes,
-    IsolationStrip,
-    CuringCompound,
-    VaporRetarder,
-    CuringCover,
-    Chairs,
-    TieWire,
-    ShortLoad,
-    Delivery,
-    Standing,
-    Pump,
-    SawCutting,
-    BreakingMachine,
-    Labor,
-    Trip,
+words! {
+    /// What a short load is charged by.
+    pub enum ShortCharge("unknown-word", "`charge` is not `{}`", choose) {
+        /// Each yard that is missing.
+        EachYard "each yard";
+        Flat "flat";
+    }
 }
 
-impl Role {
-    /// The key under `use`; `units.rs` says by which units its item may be sold.
-    pub const ALL: &'static [(Self, &'static str)] = &[
-        (Self::Forms, "forms"),
-        (Self::DeepForms, "deep forms"),
-        (Self::Stakes, "stakes"),
-        (Self::IsolationStrip, "isolation strip"),
-        (Self::CuringCompound, "curing compound"),
-        (Self::VaporRetarder, "vapor retarder"),
-        (Self::CuringCover, "curing cover"),
-        (Self::Chairs, "chairs"),
-        (Self::TieWire, "tie wire"),
-        (Self::ShortLoad, "short load"),
-        (Self::Delivery, "delivery"),
-        (Self::Standing, "standing time"),
-        (Self::Pump, "pump"),
-        (Self::SawCutting, "saw cutting"),
-        (Self::BreakingMachine, "breaking machine"),
-        (Self::Labor, "labor"),
-        (Self::Trip, "trip"),
-    ];
-
-    pub fn key(self) -> &'static str {
-        Self::ALL
-            .iter()
-            .find(|(role, _)| *role == self)
-            .map_or("", |(_, key)| key)
+words! {
+    /// What an item may stand for in every job; `units.rs` says by which units it may be sold.
+    pub enum Role {
+        Forms "forms";
+        DeepForms "deep forms";
+        Stakes "stakes";
+        IsolationStrip "isolation strip";
+        CuringCompound "curing compound";
+        VaporRetarder "vapor retarder";
+        CuringCover "curing cover";
+        Chairs "chairs";
+        TieWire "tie wire";
+        ShortLoad "short load";
+        Delivery "delivery";
+        Standing "standing time";
+        Pump "pump";
+        SawCutting "saw cutting";
+        BreakingMachine "breaking machine";
+        Labor "labor";
+        Trip "trip";
     }
 }
 

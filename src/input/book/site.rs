@@ -41,8 +41,8 @@ pub(super) fn read(book: &Fields<'_>, problems: &mut Problems) -> BTreeMap<Quest
             .filter(|question| !UNPRICED.contains(question))
     };
     for entry in node.entries("`site`", problems) {
-        let Some(question) = priced().find(|question| question.key() == entry.key) else {
-            let keys: Vec<&str> = priced().map(Question::key).collect();
+        let Some(question) = priced().find(|question| question.name() == entry.key) else {
+            let keys: Vec<&str> = priced().map(Question::name).collect();
             let problem = Problem::new(
                 "unknown-key",
                 format!("`site` of the price book has no key `{}`", entry.key),

@@ -14,8 +14,8 @@ pub use set::{BOX_STOCK, SITE_RULE};
 pub use stock::{BARS, BASE, DISPOSAL, FIBER, MESH, MIX, SHORT_LOAD, SUPPLY};
 pub use surfaces::{COLOR, FINISH, SEALER};
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const BOOK: FieldTable = FieldTable {
     name: "the price book",

@@ -1,38 +1,20 @@
 //! The clause that lets the price of concrete follow a published price, where the owner prints one.
 
-use super::tables;
-use crate::reading::{At, Node, Problems};
+use crate::reading::At;
+use crate::reading::keys::keys;
 use crate::values::{Money, Percent};
 
-/// What a contract names: never what the owner pays.
-#[derive(Clone, Debug)]
-pub struct Escalation {
-    /// As the customer reads it.
-    pub of: String,
-    /// Whose published price counts.
-    pub index: String,
-    /// That price when the quote went out, for a cubic yard.
-    pub reference: At<Money>,
-    /// So much either way is not followed.
-    pub over: Percent,
-}
-
-pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<Escalation> {
-    let fields = node.fields(&tables::ESCALATION, problems).ok()?;
-    let of = fields.read::<String>("of", problems);
-    let of = of.map_or_else(|| "Ready-mix".to_owned(), |of| of.value);
-    let index = fields
-        .required("index", problems)
-        .ok()
-        .and_then(|_| fields.read::<String>("index", problems));
-    let reference = fields.need("reference", problems).ok();
-    let over = fields.need("over", problems).ok();
-    Some(Escalation {
-        of,
-        index: index?.value,
-        reference: reference?,
-        over: over?.value,
-    })
+keys! {
+    /// What a contract names: never what the owner pays.
+    pub struct Escalation in "`escalation`" {
+        of: String = "of", usual "Ready-mix", "what it is, as the customer reads it", "Ready-mix";
+        index: String = "index", required,
+            "whose published price counts; never what you pay", "the ready-mix price the county posts";
+        /// That price when the quote went out, for a cubic yard.
+        reference: At<Money> = "reference", required,
+            "that price when the quote goes out, for a cubic yard", "190.00";
+        over: Percent = "over", usual "0%", "so much either way is not followed", "5%";
+    }
 }
 
 impl Escalation {

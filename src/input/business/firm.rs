@@ -1,39 +1,20 @@
 //! The letterhead.
 
-use super::tables;
-use crate::reading::{At, Node, Problems};
+use crate::reading::At;
+use crate::reading::keys::keys;
 
-/// Who makes the offer.
-#[derive(Clone, Debug)]
-pub struct Firm {
-    pub name: String,
-    pub does: Option<String>,
-    pub phone: Option<String>,
-    pub email: Option<String>,
-    pub address: Option<String>,
-    pub license: Option<String>,
-    pub insurance: Option<String>,
-    pub logo: Option<At<String>>,
-}
-
-pub(super) fn read(node: &Node, problems: &mut Problems) -> Option<Firm> {
-    let fields = node.fields(&tables::FIRM, problems).ok()?;
-    let name = fields
-        .required("name", problems)
-        .ok()
-        .and_then(|_| fields.read::<String>("name", problems));
-    let logo = fields.read::<String>("logo", problems);
-    let mut text = |key: &str| fields.read::<String>(key, problems).map(|text| text.value);
-    let (does, phone, email) = (text("does"), text("phone"), text("email"));
-    let (address, license, insurance) = (text("address"), text("license"), text("insurance"));
-    Some(Firm {
-        name: name?.value,
-        does,
-        phone,
-        email,
-        address,
-        license,
-        insurance,
-        logo,
-    })
+keys! {
+    /// Who makes the offer.
+    pub struct Firm in "the firm" {
+        name: String = "name", required, "your firm's name", "Larkspur Flatwork";
+        does: Option<String> = "does", none, "one line below the name", "Concrete patios and walks";
+        phone: Option<String> = "phone", none, "telephone", "555-0142";
+        email: Option<String> = "email", none, "mail address", "office@example.com";
+        address: Option<String> = "address", none, "street and town", "4 Kiln Yard, Quillhaven";
+        license: Option<String> = "license", none, "licence number, where you have one", "0000-118";
+        insurance: Option<String> = "insurance", none,
+            "what you are insured for", "Liability insured to $1,000,000";
+        logo: Option<At<String>> = "logo" as "path", none,
+            "a PNG or JPEG inside the business folder", "logo.png";
+    }
 }

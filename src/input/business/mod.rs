@@ -2,153 +2,112 @@
 
 mod escalation;
 mod firm;
-mod kinds;
-mod lists;
 mod numbers;
+mod payments;
 mod policy;
-mod retarder;
-pub mod tables;
 mod unforeseen;
 
 use std::collections::BTreeMap;
 
 pub use escalation::Escalation;
 pub use firm::Firm;
-pub use kinds::Kind;
-pub use lists::Payment;
 pub use numbers::{Invoices, Numbers};
+pub use payments::Payment;
 pub use policy::{
     Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
     QuotePolicy, TaxBase, TaxRule,
 };
+pub use unforeseen::{MadeOf, Unforeseen, UnforeseenPrice};
 
-pub use unforeseen::{Unforeseen, UnforeseenPrice};
+use super::job::SlabValues;
+use super::site::{self, SitePolicy};
+use crate::reading::keys::keys;
+use crate::reading::{
+    At, Fields, FormatOne, FromKey, Group as _, Node, Place, Problem, Problems, Read,
+};
 
-use crate::reading::{At, Node, Place, Problem, Problems};
+keys! {
+    /// Everything `business.yaml` says.
+    pub struct Business in "the business" {
+        _format: FormatOne = "format", usual "1", "version of this file's keys", "1";
+        firm: Firm = "firm", required, "who you are, for the letterhead", "{name: Larkspur Flatwork}";
+        /// Paths as written, from the folder of `business.yaml`.
+        books: Vec<At<String>> = "books" as "list of paths", required,
+            "price books; the first is the usual one", "[price-books/my-plant.yaml]", by books_named;
+        price: PricePolicy = "price", required, "from cost to price", "{overhead: 14%, profit: markup 25%}";
+        order: OrderPolicy = "order", none, "what is ordered beyond the drawing", "{allowance: 7%}";
+        crew: CrewPolicy = "crew", none, "people and hours", "{people: 3}";
+        quote: QuotePolicy = "quote", none, "days and limits of a quote", "{good for: 30 days}";
+        numbers: Numbers = "numbers", none, "how quotes are numbered", "{pattern: YYYY-0000, start: 41}";
+        invoices: Invoices = "invoices", none, "how bills are made", "{due: 10 days}";
+        escalation: Option<Escalation> = "escalation", none,
+            "a clause by which the price follows a published price of concrete; printed with the terms",
+            "{index: the ready-mix price the county posts, reference: 190.00, over: 5%}";
+        payments: Vec<Payment> = "payments" as "list", required,
+            "when the customer pays, and which share",
+            "[When you sign: 10%, When it is done: rest]", by payments::read;
+        kinds: BTreeMap<String, Kind> = "kinds" as "keys by kind", required,
+            "what is usual for each kind of slab", "{patio: {thickness: 4 in, mix: exterior}}";
+        cure: CurePolicy = "cure", none, "temperatures and waiting times", "{cool: 60, warm: 80}";
+        promises: Vec<String> = "promises", none,
+            "what the workmanship promise covers", "[We come back within a year.]";
+        assumptions: Vec<String> = "assumptions", none,
+            "what every quote counts on", "[Water and power at the house]";
+        not_included: Vec<String> = "not included", none, "what no quote contains", "[Town permit]";
+        unforeseen: Vec<Unforeseen> = "unforeseen" as "list of prices", none,
+            "unit prices for what nobody could see, in dollars or made of items",
+            "[Soft soil out: 150.00 per cu yd]", by unforeseen::read;
+        terms: Vec<String> = "terms", none, "your terms", "[Invoices are due in 10 days.]";
+        site: SitePolicy = "site" as "keys by question", none,
+            "usual answers about a site, and which questions are asked",
+            "{washout: on site, ask: [overhead wires]}", by site::policy;
+        .. place: Place;
+    } then address_for_notices
+}
 
-/// Everything `business.yaml` says.
-#[derive(Clone, Debug)]
-pub struct Business {
-    pub place: Place,
-    pub firm: Firm,
-    /// Paths as written, from the folder of `business.yaml`; the first is the usual one.
-    pub books: Vec<At<String>>,
-    pub price: PricePolicy,
-    pub order: OrderPolicy,
-    pub crew: CrewPolicy,
-    pub quote: QuotePolicy,
-    pub payments: Vec<Payment>,
-    pub kinds: BTreeMap<String, Kind>,
-    pub cure: CurePolicy,
-    pub promises: Vec<String>,
-    pub assumptions: Vec<String>,
-    pub not_included: Vec<String>,
-    pub unforeseen: Vec<Unforeseen>,
-    pub terms: Vec<String>,
-    pub numbers: Numbers,
-    pub invoices: Invoices,
-    pub escalation: Option<Escalation>,
-    pub site: crate::input::site::SitePolicy,
+keys! {
+    /// What is usual for one kind: a takeoff of three lines is priced with these.
+    pub struct Kind in "a kind of slab" {
+        .. values: SlabValues;
+    }
 }
 
 /// The price books a business names, whatever else is wrong with it; nothing is reported.
 pub fn books(node: &Node) -> Vec<At<String>> {
     let mut unheard = Problems::default();
-    let Some(fields) = node.fields(&tables::BUSINESS, &mut unheard).ok() else {
-        return Vec::new();
-    };
-    let books = fields.node("books");
-    books
-        .map(|node| lists::texts_at(node, "`books`", &mut unheard))
-        .unwrap_or_default()
+    let fields = node.fields(Business::TABLE, &mut unheard).ok();
+    let books = fields.and_then(|fields| fields.node("books"));
+    books.map_or_else(Vec::new, |node| node.texts("`books`", &mut unheard))
 }
 
 /// Reads the whole file; what cannot be read is reported.
-pub fn read(node: &Node, problems: &mut Problems) -> Option<Business> {
-    let fields = node.fields(&tables::BUSINESS, problems).ok()?;
-    super::format_one(&fields, problems);
-    let firm = fields
-        .required("firm", problems)
-        .ok()
-        .and_then(|node| firm::read(node, problems));
-    let books = fields
-        .required("books", problems)
-        .ok()
-        .map(|node| lists::texts_at(node, "`books`", problems));
-    if let Some(books) = &books
-        && books.is_empty()
-    {
-        problems.push(
-            Problem::new("no-price-book", "`books` names no price book")
-                .at(fields.heading())
-                .help("write `books: [price-books/my-plant.yaml]`"),
-        );
+pub fn read(node: &Node, problems: &mut Problems) -> Read<Business> {
+    node.group(problems)
+}
+
+fn address_for_notices(
+    business: Business,
+    _: &Fields<'_>,
+    problems: &mut Problems,
+) -> Read<Business> {
+    if let (None, Some(place)) = (&business.firm.address, business.quote.cancellation) {
+        let message = "a customer who cancels has to know where to send the notice";
+        let problem = Problem::new("no-address", message).at(place);
+        problems.push(problem.help("write the `address` of the firm, which the law's form names"));
     }
-    let price = fields
-        .required("price", problems)
-        .ok()
-        .and_then(|node| policy::price(node, problems));
-    let order = policy::order(fields.node("order"), fields.heading(), problems);
-    let crew = policy::crew(fields.node("crew"), fields.heading(), problems);
-    let quote = policy::quote(fields.node("quote"), fields.heading(), problems);
-    let payments = fields
-        .required("payments", problems)
-        .ok()
-        .map(|node| lists::payments(node, problems));
-    let kinds = fields
-        .required("kinds", problems)
-        .ok()
-        .map(|node| kinds::read(node, problems));
-    let cure = policy::cure(fields.node("cure"), fields.heading(), problems);
-    let mut texts = |key: &str| {
-        fields
-            .node(key)
-            .map(|node| lists::texts(node, key, problems))
-            .unwrap_or_default()
-    };
-    let (promises, assumptions) = (texts("promises"), texts("assumptions"));
-    let (not_included, terms) = (texts("not included"), texts("terms"));
-    let unforeseen = fields
-        .node("unforeseen")
-        .map(|node| unforeseen::unforeseen(node, problems))
-        .unwrap_or_default();
-    let numbers = numbers::read(fields.node("numbers"), fields.heading(), problems);
-    let invoices = numbers::invoices(fields.node("invoices"), fields.heading(), problems);
-    let escalation = fields.node("escalation");
-    let escalation = escalation.and_then(|node| escalation::read(node, problems));
-    let cancellation = quote.as_ref().and_then(|quote| quote.cancellation);
-    if let (Some(firm), Some(place)) = (&firm, cancellation)
-        && firm.address.is_none()
-    {
-        problems.push(
-            Problem::new(
-                "no-address",
-                "a customer who cancels has to know where to send the notice",
-            )
-            .at(place)
-            .help("write the `address` of the firm, which the law's form names"),
-        );
+    Ok(business)
+}
+
+fn books_named(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<At<String>>> {
+    let books: Vec<At<String>> = FromKey::from_key(fields, key, problems)?;
+    if books.is_empty() {
+        let problem = Problem::new("no-price-book", "`books` names no price book");
+        let problem = problem.at(fields.heading());
+        problems.push(problem.help("write `books: [price-books/my-plant.yaml]`"));
     }
-    let site = crate::input::site::policy(fields.node("site"), problems);
-    Some(Business {
-        place: fields.heading(),
-        firm: firm?,
-        books: books?,
-        price: price?,
-        order: order?,
-        crew: crew?,
-        quote: quote?,
-        payments: payments?,
-        kinds: kinds?,
-        cure: cure?,
-        promises,
-        assumptions,
-        not_included,
-        unforeseen,
-        terms,
-        numbers: numbers?,
-        invoices: invoices?,
-        escalation,
-        site,
-    })
+    Ok(books)
 }

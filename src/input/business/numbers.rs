@@ -3,89 +3,62 @@
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive as _;
 
-use super::tables;
 use crate::input::phrases::{Days, LateCharge, Pattern};
-use crate::reading::{At, Fields, Node, Place, Problem, Problems};
+use crate::reading::keys::{keys, placeless};
+use crate::reading::{At, Fields, Problem, Problems, Read};
 use crate::values::{Amount, Unit};
 
-/// The owner's rows of numbers.
-#[derive(Clone, Debug)]
-pub struct Numbers {
-    pub pattern: At<Pattern>,
-    /// The first count of a row that has none yet.
-    pub start: u32,
+keys! {
+    /// The owner's rows of numbers.
+    pub struct Numbers in "`numbers`" {
+        pattern: At<Pattern> = "pattern", usual "YYYY-0000",
+            "YYYY or YY is the year, the zeros are counted; letters in front make a series for another person or machine",
+            "B-YYYY-0000";
+        /// The first count of a row that has none yet.
+        start: u32 = "start" as "number", usual "1",
+            "the first number of a row that has none yet", "41", by start;
+    }
 }
 
-/// How bills are made.
-#[derive(Clone, Debug)]
-pub struct Invoices {
-    /// Days from the invoice to the day it is due.
-    pub due: Days,
-    /// Sentences for the customer, the first word in bold.
-    pub how_to_pay: Vec<String>,
-    pub late_charge: Option<LateCharge>,
-    /// What the owner must not miss: so many days after the last pour.
-    pub notices: Vec<(String, Days)>,
+keys! {
+    /// How bills are made.
+    pub struct Invoices in "`invoices`" {
+        due: Days = "due", usual "10 days", "from the invoice to the day it is due", "10 days";
+        /// Sentences for the customer, the first word in bold.
+        how_to_pay: Vec<String> = "how to pay", none, "what the customer reads; the first word is in bold",
+            "[\"Check to Larkspur Flatwork, 4 Kiln Yard, Quillhaven.\"]";
+        late_charge: Option<LateCharge> = "late charge", none,
+            "what your terms ask of an invoice past its day, simple or compound; it is shown and never billed by itself",
+            "1% a month, simple";
+        /// What the owner must not miss: so many days after the last pour.
+        notices: Vec<(String, Days)> = "notices" as "days by notice", none,
+            "dates you must not miss, counted from the last pour; told to you with the final invoice, never to the customer",
+            "[Lien notice: 60 days]", by notices;
+    }
 }
 
-pub(super) fn invoices(
-    node: Option<&Node>,
-    heading: Place,
+placeless! { LateCharge }
+
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+fn notices(
+    fields: &Fields<'_>,
+    key: &'static str,
     problems: &mut Problems,
-) -> Option<Invoices> {
-    let fields = match node {
-        Some(node) => node.fields(&tables::INVOICES, problems).ok()?,
-        None => Fields::empty(&tables::INVOICES, heading),
-    };
-    let due: Option<At<Days>> = fields.need("due", problems).ok();
-    let how_to_pay = fields
-        .node("how to pay")
-        .map(|node| super::lists::texts(node, "how to pay", problems))
-        .unwrap_or_default();
-    let notices = fields.node("notices").map(|node| notices(node, problems));
-    let late_charge: Option<At<LateCharge>> = fields.read("late charge", problems);
-    Some(Invoices {
-        due: due?.value,
-        how_to_pay,
-        late_charge: late_charge.map(|at| at.value),
-        notices: notices.unwrap_or_default(),
-    })
+) -> Read<Vec<(String, Days)>> {
+    let notices = fields.named(key, problems).into_iter();
+    Ok(notices
+        .filter_map(|(name, days)| Some((name.value, days.read(problems).ok()?)))
+        .collect())
 }
 
-fn notices(node: &Node, problems: &mut Problems) -> Vec<(String, Days)> {
-    let named = crate::input::named_items(node, "`notices`", problems);
-    named
-        .into_iter()
-        .filter_map(|(name, days)| Some((name.value, days.read::<Days>(problems).ok()?)))
-        .collect()
-}
-
-pub(super) fn read(
-    node: Option<&Node>,
-    heading: Place,
-    problems: &mut Problems,
-) -> Option<Numbers> {
-    let fields = match node {
-        Some(node) => node.fields(&tables::NUMBERS, problems).ok()?,
-        None => Fields::empty(&tables::NUMBERS, heading),
-    };
-    let pattern = fields.need("pattern", problems).ok();
-    let start: Option<At<Amount>> = fields.need("start", problems).ok();
-    let start = start?;
-    let whole = (start.value.unit == Unit::Plain && Decimal::ONE <= start.value.value)
-        .then_some(start.value.value)
-        .filter(|value| value.fract().is_zero())
-        .and_then(|value| value.to_u32());
-    let Some(start) = whole else {
-        problems.push(
-            Problem::new("bad-start", "the first number is a whole one, 1 or more")
-                .at(start.place)
-                .help("write, for example, `start: 41`"),
-        );
-        return None;
-    };
-    Some(Numbers {
-        pattern: pattern?,
-        start,
+fn start(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<u32> {
+    let start: At<Amount> = fields.need(key, problems)?;
+    let number = start.value.value;
+    let whole =
+        start.value.unit == Unit::Plain && Decimal::ONE <= number && number.fract().is_zero();
+    number.to_u32().filter(|_| whole).ok_or_else(|| {
+        let message = "the first number is a whole one, 1 or more";
+        let problem = Problem::new("bad-start", message).at(start.place);
+        problems.push(problem.help("write, for example, `start: 41`"))
     })
 }

@@ -1,9 +1,9 @@
 //! Unit prices for what nobody could see: written in dollars, or made of what the work takes.
 
-use super::tables;
 use crate::input::book::ItemKey;
 use crate::input::phrases::Ratio;
-use crate::reading::{At, Node, Problem, Problems};
+use crate::reading::keys::keys;
+use crate::reading::{At, Fields, Node, Problem, Problems, Read};
 use crate::values::{Amount, Money, Unit, rounding};
 
 /// A unit price for what nobody could see, before tax.
@@ -23,62 +23,59 @@ pub enum UnforeseenPrice {
     Of(Vec<(At<ItemKey>, At<Amount>)>),
 }
 
-pub(super) fn unforeseen(node: &Node, problems: &mut Problems) -> Vec<Unforeseen> {
-    let lines = crate::input::named_items(node, "`unforeseen`", problems);
-    lines
-        .into_iter()
+keys! {
+    /// A unit price that is made of what the work takes.
+    pub struct MadeOf in "a price for the unforeseen" {
+        per: At<Unit> = "per", required, "what the price is for", "cu yd";
+        of: Vec<(At<ItemKey>, At<Amount>)> = "of" as "keys by item", required,
+            "how much of which item of the price book, or of which purpose under its `use`, one takes; overhead, contingency and profit are added as for the job",
+            "{ready-mix: 1 cu yd, labor: 1.2 hours}", by parts;
+    }
+}
+
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn read(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<Unforeseen>> {
+    let lines = fields.named(key, problems).into_iter();
+    Ok(lines
         .filter_map(|(what, price)| {
-            if price.is_map() {
-                made_of(what.value, price, problems)
-            } else {
-                written(what.value, price, problems)
-            }
+            let read = if price.is_map() { made_of } else { written };
+            let (per, price) = read(price, problems).ok()?;
+            let (what, per) = (what.value, per.symbol().to_owned());
+            Some(Unforeseen { what, per, price })
         })
-        .collect()
+        .collect())
 }
 
 /// `150.00 per cu yd`.
-fn written(what: String, price: &Node, problems: &mut Problems) -> Option<Unforeseen> {
-    let ratio = price.read::<Ratio>(problems).ok()?;
+fn written(price: &Node, problems: &mut Problems) -> Read<(Unit, UnforeseenPrice)> {
+    let ratio: Ratio = price.read(problems)?;
     if ratio.much.unit != Unit::Plain {
-        problems.push(
-            Problem::new("bad-amount", "a price for the unforeseen is in dollars")
-                .at(price.place)
-                .help("write, for example, `150.00 per cu yd`"),
-        );
-        return None;
+        let message = "a price for the unforeseen is in dollars";
+        let problem = Problem::new("bad-amount", message).at(price.place);
+        return Err(problems.push(problem.help("write, for example, `150.00 per cu yd`")));
     }
-    Some(Unforeseen {
-        what,
-        per: ratio.per.unit.symbol().to_owned(),
-        price: UnforeseenPrice::Written(rounding::to_cents(ratio.much.value)),
-    })
+    let dollars = rounding::to_cents(ratio.much.value);
+    Ok((ratio.per.unit, UnforeseenPrice::Written(dollars)))
 }
 
 /// `{per: cu yd, of: {ready-mix: 1 cu yd, labor: 1.2 hours}}`.
-fn made_of(what: String, price: &Node, problems: &mut Problems) -> Option<Unforeseen> {
-    let fields = price.fields(&tables::UNFORESEEN, problems).ok()?;
-    let per: Option<At<Unit>> = fields.need("per", problems).ok();
-    let of = fields.required("of", problems).ok()?;
-    let mut parts = Vec::new();
-    for entry in of.entries("`of`", problems) {
-        if let Some(amount) = entry.node.read::<Amount>(problems).ok() {
-            let item = At {
-                value: entry.key.clone(),
-                place: entry.key_place,
-            };
-            parts.push((
-                item,
-                At {
-                    value: amount,
-                    place: entry.node.place,
-                },
-            ));
-        }
-    }
-    Some(Unforeseen {
-        what,
-        per: per?.value.symbol().to_owned(),
-        price: UnforeseenPrice::Of(parts),
-    })
+fn made_of(price: &Node, problems: &mut Problems) -> Read<(Unit, UnforeseenPrice)> {
+    let made: MadeOf = price.group(problems)?;
+    Ok((made.per.value, UnforeseenPrice::Of(made.of)))
+}
+
+fn parts(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<(At<ItemKey>, At<Amount>)>> {
+    let of = fields.required(key, problems)?;
+    let entries = of.entries("`of`", problems).into_iter();
+    Ok(entries
+        .filter_map(|entry| Some((entry.name(), entry.node.read_at(problems).ok()?)))
+        .collect())
 }

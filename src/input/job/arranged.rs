@@ -29,9 +29,9 @@ pub(super) fn read(job: &Fields<'_>, problems: &mut Problems) -> Arranged {
     let permit = job.read::<String>("permit", problems);
     Arranged {
         zone: job.read::<String>("zone", problems),
-        hold_back: job
-            .read("hold back", problems)
-            .and_then(|at| crate::input::expect_unit(at, Unit::CubicYard, "hold back", problems)),
+        hold_back: job.read("hold back", problems).and_then(|at| {
+            crate::input::checks::in_unit(at, Unit::CubicYard, "hold back", problems).ok()
+        }),
         permit: match permit {
             None => Permit::Unsaid,
             Some(word) => match word.value.as_str() {

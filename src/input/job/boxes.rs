@@ -1,12 +1,9 @@
 //! Boxes and covers in a slab, as written and as they stand.
 
-use std::str::FromStr;
-
 use super::tables::BOX;
 use crate::geometry::Point;
 use crate::input::phrases::{Adjust, SpotPhrase};
-use crate::reading::{At, Fields, Node, Problem, Problems};
-use crate::values::Unreadable;
+use crate::reading::{At, Fields, Node, Problem, Problems, words};
 
 #[derive(Clone, Debug)]
 pub struct BoxWritten {
@@ -41,32 +38,14 @@ impl SetBox {
     }
 }
 
-/// Which lid is on it when the slab is handed over.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Lid {
-    Now,
-    /// A temporary one stands until it comes.
-    OnOrder,
-    /// Whoever owns the box brings it.
-    Theirs,
-}
-
-crate::reading::written::written! { Lid = "word"; }
-
-impl FromStr for Lid {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        match text {
-            "now" => Ok(Self::Now),
-            "on order" => Ok(Self::OnOrder),
-            "theirs" => Ok(Self::Theirs),
-            _ => Err(Unreadable::new(
-                "unknown-word",
-                format!("`lid` is not `{text}`"),
-                "write `now`, `on order` or `theirs`",
-            )),
-        }
+words! {
+    /// Which lid is on it when the slab is handed over.
+    pub enum Lid("unknown-word", "`lid` is not `{}`", choose) {
+        Now "now";
+        /// A temporary one stands until it comes.
+        OnOrder "on order";
+        /// Whoever owns the box brings it.
+        Theirs "theirs";
     }
 }
 
@@ -76,7 +55,7 @@ pub(super) fn read(slab: &Fields<'_>, problems: &mut Problems) -> Vec<BoxWritten
         return Vec::new();
     };
     let mut found: Vec<BoxWritten> = Vec::new();
-    for (name, node) in crate::input::named_items(node, "`boxes`", problems) {
+    for (name, node) in node.named("`boxes`", problems) {
         if let Some(first) = found.iter().find(|one| one.name.value == name.value) {
             let message = format!("two boxes of this slab are called `{}`", name.value);
             problems.push(

@@ -2,68 +2,48 @@
 
 use std::str::FromStr;
 
+use crate::reading::words;
 use crate::values::{Length, Unreadable};
 
-/// What is beyond an edge; it decides forms, strips and joints.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum EdgeKind {
-    /// A form, no strip.
-    Open,
-    /// An isolation strip, no form.
-    House,
-    /// An isolation strip, no form.
-    Existing,
-    /// An isolation strip, no form.
-    Curb,
-    /// Another slab of this job, with a strip between and no form.
-    Isolated,
-    /// Another slab of the same pour: neither form nor strip.
-    Joined,
-    /// The end of a pour: a form, and a construction joint.
-    Bulkhead,
-    /// Dowels that slide, through the strip to concrete that stays.
-    DoweledExisting,
-    /// Bars bonded into concrete that stays; no strip.
-    TiedExisting,
-    /// A bulkhead crossed by dowels that slide.
-    DoweledBulkhead,
-    /// A bulkhead crossed by deformed bars.
-    TiedBulkhead,
+words! {
+    /// What is beyond an edge; it decides forms, strips and joints.
+    pub enum EdgeKind {
+        /// A form, no strip.
+        Open "open";
+        /// An isolation strip, no form.
+        House "house";
+        /// An isolation strip, no form.
+        Existing "existing concrete";
+        /// An isolation strip, no form.
+        Curb "curb";
+        /// Another slab of this job, with a strip between and no form.
+        Isolated "isolated";
+        /// Another slab of the same pour: neither form nor strip.
+        Joined "joined";
+        /// The end of a pour: a form, and a construction joint.
+        Bulkhead "bulkhead";
+        /// Dowels that slide, through the strip to concrete that stays.
+        DoweledExisting "doweled existing concrete";
+        /// Bars bonded into concrete that stays; no strip.
+        TiedExisting "tied existing concrete";
+        /// A bulkhead crossed by dowels that slide.
+        DoweledBulkhead "doweled bulkhead";
+        /// A bulkhead crossed by deformed bars.
+        TiedBulkhead "tied bulkhead";
+    }
 }
 
-/// Bars across an edge.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Pin {
-    /// They carry a load across and let the slab move.
-    Dowels,
-    /// They hold both sides together.
-    Ties,
-}
-
-impl Pin {
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Dowels => "dowels",
-            Self::Ties => "ties",
-        }
+words! {
+    /// Bars across an edge.
+    pub enum Pin {
+        /// They carry a load across and let the slab move.
+        Dowels "dowels";
+        /// They hold both sides together.
+        Ties "ties";
     }
 }
 
 impl EdgeKind {
-    pub const ALL: [(Self, &'static str); 11] = [
-        (Self::Open, "open"),
-        (Self::House, "house"),
-        (Self::Existing, "existing concrete"),
-        (Self::Curb, "curb"),
-        (Self::Isolated, "isolated"),
-        (Self::Joined, "joined"),
-        (Self::Bulkhead, "bulkhead"),
-        (Self::DoweledExisting, "doweled existing concrete"),
-        (Self::TiedExisting, "tied existing concrete"),
-        (Self::DoweledBulkhead, "doweled bulkhead"),
-        (Self::TiedBulkhead, "tied bulkhead"),
-    ];
-
     pub const fn has_form(self) -> bool {
         matches!(
             self,
@@ -111,14 +91,12 @@ impl FromStr for EdgeKind {
         let plain = crossed_first(text);
         Self::ALL
             .into_iter()
-            .find(|(_, name)| *name == plain)
-            .map(|(kind, _)| kind)
+            .find(|kind| kind.name() == plain)
             .ok_or_else(|| {
-                let names: Vec<&str> = Self::ALL.iter().map(|(_, name)| *name).collect();
                 Unreadable::new(
                     "unknown-edge",
                     format!("`{text}` is not a kind of edge"),
-                    format!("write one of {}", names.join(", ")),
+                    format!("write one of {}", Self::ALL.map(Self::name).join(", ")),
                 )
             })
     }
@@ -166,8 +144,8 @@ mod tests {
         case("existing concrete, dowelled", EdgeKind::DoweledExisting);
         case("the existing concrete tied", EdgeKind::TiedExisting);
         case("bulkhead, tied", EdgeKind::TiedBulkhead);
-        for (kind, name) in EdgeKind::ALL {
-            case(name, kind);
+        for kind in EdgeKind::ALL {
+            case(kind.name(), kind);
         }
         for text in ["doweled", "tied", "house, doweled", "doweled house"] {
             let refused = text.parse::<EdgeKind>().map_err(|e| e.code);

@@ -1,7 +1,7 @@
 //! What is taken out: of what, how it is broken, where it goes.
 
 use crate::input::phrases::SizePhrase;
-use crate::reading::At;
+use crate::reading::{At, words};
 use crate::values::Length;
 
 #[derive(Clone, Debug)]
@@ -20,32 +20,20 @@ pub struct Removal {
     pub stays: bool,
 }
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum RemovalMaterial {
-    Concrete,
-    Asphalt,
-    Pavers,
-    Soil,
-}
-
-impl RemovalMaterial {
-    /// In a fixed order.
-    pub const ALL: [Self; 4] = [Self::Concrete, Self::Asphalt, Self::Pavers, Self::Soil];
-
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Concrete => "concrete",
-            Self::Asphalt => "asphalt",
-            Self::Pavers => "pavers",
-            Self::Soil => "soil",
-        }
+words! {
+    pub enum RemovalMaterial("unknown-word", "`of` is not `{}`", either) {
+        Concrete "concrete";
+        Asphalt "asphalt";
+        Pavers "pavers";
+        Soil "soil";
     }
 }
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Breaking {
-    ByHand,
-    Machine,
+words! {
+    pub enum Breaking("unknown-word", "`break` is not `{}`", choose) {
+        ByHand "by hand";
+        Machine "machine";
+    }
 }
 
 impl Removal {

@@ -13,8 +13,8 @@ pub use sections::{STEPS, THICKENED};
 pub use site::{ACCESS, CUSTOMER, PLACEMENT};
 pub use slab::{EDGES, OPENING, SLAB};
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const JOB: FieldTable = FieldTable {
     name: "a takeoff",

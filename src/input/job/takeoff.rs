@@ -2,14 +2,13 @@
 //! same one can be priced for any day, from any book.
 
 use std::collections::BTreeMap;
-use std::str::FromStr;
 use std::sync::Arc;
 
 use super::{Arranged, Bars, Choice, Dowels, EdgePart, OptionGroup, Removal};
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{Compass, SizePhrase};
-use crate::reading::{At, Place};
-use crate::values::{Amount, Day, Length, Money, Percent, Unreadable};
+use crate::reading::{At, Place, words};
+use crate::values::{Amount, Day, Length, Money, Percent};
 
 #[derive(Clone, Debug)]
 pub struct Takeoff {
@@ -67,77 +66,22 @@ pub struct Customer {
     pub address: Option<String>,
 }
 
-/// What the weather and the owner of the slab will do to it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Exposure {
-    Mild,
-    Frost,
-    Salt,
-}
-
-crate::reading::written::written! { Exposure = "word"; }
-
-impl FromStr for Exposure {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        match text {
-            "mild" => Ok(Self::Mild),
-            "frost" => Ok(Self::Frost),
-            "salt" => Ok(Self::Salt),
-            _ => Err(Unreadable::new(
-                "unknown-word",
-                format!("`exposure` is not `{text}`"),
-                "write `mild`, `frost` or `salt` (where de-icer is expected)",
-            )),
-        }
+words! {
+    /// What the weather and the owner of the slab will do to it.
+    pub enum Exposure("unknown-word", "`exposure` is not `{}`", choose) {
+        Mild "mild";
+        Frost "frost";
+        Salt "salt" "(where de-icer is expected)";
     }
 }
 
-/// How concrete gets from the truck to the slab.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Method {
-    Chute,
-    Wheelbarrow,
-    Buggy,
-    Pump,
-}
-
-impl Method {
-    pub const ALL: [(Self, &'static str); 4] = [
-        (Self::Chute, "chute"),
-        (Self::Wheelbarrow, "wheelbarrow"),
-        (Self::Buggy, "buggy"),
-        (Self::Pump, "pump"),
-    ];
-
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Chute => "chute",
-            Self::Wheelbarrow => "wheelbarrow",
-            Self::Buggy => "buggy",
-            Self::Pump => "pump",
-        }
-    }
-}
-
-crate::reading::written::written! { Method = "word"; }
-
-impl FromStr for Method {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let found = Self::ALL
-            .into_iter()
-            .find(|(_, name)| *name == text)
-            .map(|(method, _)| method);
-        found.ok_or_else(|| {
-            Unreadable::new(
-                "unknown-word",
-                format!("concrete is not placed by `{text}`"),
-                "write `chute`, `wheelbarrow`, `buggy` or `pump`",
-            )
-        })
+words! {
+    /// How concrete gets from the truck to the slab.
+    pub enum Method("unknown-word", "concrete is not placed by `{}`", choose) {
+        Chute "chute";
+        Wheelbarrow "wheelbarrow";
+        Buggy "buggy";
+        Pump "pump";
     }
 }
 

@@ -5,130 +5,42 @@ use crate::input::book::Curing;
 use crate::input::phrases::{
     BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, ThicknessPhrase,
 };
-use crate::reading::{At, Fields, Problems};
+use crate::reading::At;
+use crate::reading::keys::keys;
 use crate::values::Length;
 
-#[derive(Clone, Debug, Default)]
-pub struct SlabValues {
-    pub thickness: Option<At<ThicknessPhrase>>,
-    pub mix: Option<At<String>>,
-    pub base: Option<At<BasePhrase>>,
-    pub bars: Option<At<BarsPhrase>>,
-    pub mesh: Option<At<String>>,
-    pub dowels: Option<At<DowelsPhrase>>,
-    pub ties: Option<At<DowelsPhrase>>,
-    pub fiber: Option<At<String>>,
-    pub finish: Option<At<String>>,
-    pub border: Option<At<BorderPhrase>>,
-    pub color: Option<At<String>>,
-    pub seal: Option<At<String>>,
-    pub curing: Option<At<Curing>>,
-    /// `Some(None)` is an explicit `none`.
-    pub joints: Option<At<Option<Length>>>,
-    pub fall: Option<At<FallPhrase>>,
-    /// `Some(None)` is an explicit `none`.
-    pub thickened: Option<At<Option<Thickened>>>,
-    pub retarder: Option<At<bool>>,
-}
-
-impl SlabValues {
-    pub fn read(fields: &Fields<'_>, problems: &mut Problems) -> Self {
-        Self {
-            thickness: fields.read("thickness", problems),
-            mix: fields.read::<String>("mix", problems),
-            base: fields.read("base", problems),
-            bars: fields.read("bars", problems),
-            mesh: fields.read::<String>("mesh", problems),
-            dowels: fields.read("dowels", problems),
-            ties: fields.read("ties", problems),
-            fiber: fields.read::<String>("fiber", problems),
-            finish: fields.read::<String>("finish", problems),
-            border: fields.read("border", problems),
-            color: fields.read::<String>("color", problems),
-            seal: fields.read::<String>("seal", problems),
-            curing: fields.read("curing", problems),
-            joints: fields.read::<String>("joints", problems).and_then(|text| {
-                if text.value == "none" {
-                    return Some(At {
-                        value: None,
-                        place: text.place,
-                    });
-                }
-                positive(&text, problems).map(|at| At {
-                    value: Some(at.value),
-                    place: at.place,
-                })
-            }),
-            fall: fields.read("fall", problems),
-            thickened: fields
-                .node("thickened")
-                .and_then(|node| super::written::thickened(node, problems)),
-            retarder: fields.yes("vapor retarder", problems),
-        }
-    }
-
-    /// These values, with `usual` where there are none; and the keys that were taken from it.
-    pub fn or(self, usual: &Self) -> (Self, Vec<&'static str>) {
-        let mut taken = Vec::new();
-        let merged = Self {
-            thickness: pick(
-                self.thickness,
-                usual.thickness.as_ref(),
-                "thickness",
-                &mut taken,
-            ),
-            mix: pick(self.mix, usual.mix.as_ref(), "mix", &mut taken),
-            base: pick(self.base, usual.base.as_ref(), "base", &mut taken),
-            bars: pick(self.bars, usual.bars.as_ref(), "bars", &mut taken),
-            mesh: pick(self.mesh, usual.mesh.as_ref(), "mesh", &mut taken),
-            dowels: pick(self.dowels, usual.dowels.as_ref(), "dowels", &mut taken),
-            ties: pick(self.ties, usual.ties.as_ref(), "ties", &mut taken),
-            fiber: pick(self.fiber, usual.fiber.as_ref(), "fiber", &mut taken),
-            finish: pick(self.finish, usual.finish.as_ref(), "finish", &mut taken),
-            border: pick(self.border, usual.border.as_ref(), "border", &mut taken),
-            color: pick(self.color, usual.color.as_ref(), "color", &mut taken),
-            seal: pick(self.seal, usual.seal.as_ref(), "seal", &mut taken),
-            curing: pick(self.curing, usual.curing.as_ref(), "curing", &mut taken),
-            joints: pick(self.joints, usual.joints.as_ref(), "joints", &mut taken),
-            fall: pick(self.fall, usual.fall.as_ref(), "fall", &mut taken),
-            thickened: pick(
-                self.thickened,
-                usual.thickened.as_ref(),
-                "thickened",
-                &mut taken,
-            ),
-            retarder: pick(
-                self.retarder,
-                usual.retarder.as_ref(),
-                "vapor retarder",
-                &mut taken,
-            ),
-        };
-        (merged, taken)
-    }
-}
-
-fn pick<T: Clone>(
-    own: Option<At<T>>,
-    usual: Option<&At<T>>,
-    key: &'static str,
-    taken: &mut Vec<&'static str>,
-) -> Option<At<T>> {
-    if own.is_none() && usual.is_some() {
-        taken.push(key);
-    }
-    own.or_else(|| usual.cloned())
-}
-
-fn positive(text: &At<String>, problems: &mut Problems) -> Option<At<Length>> {
-    match crate::input::phrases::positive(&text.value) {
-        Ok(value) => Some(At {
-            value,
-            place: text.place,
-        }),
-        Err(unreadable) => {
-            problems.push(crate::reading::Problem::from(unreadable).at(text.place));
-            None
-        }
+keys! {
+    #[derive(Default)]
+    pub struct SlabValues in "a changed slab" or usual {
+        thickness: Option<At<ThicknessPhrase>> = "thickness", none,
+            "of the concrete; `4 in to 6 in north` where one end is thicker", "4 in";
+        mix: Option<At<String>> = "mix" as "name", none, "a mix of the price book", "exterior";
+        base: Option<At<BasePhrase>> = "base", else "none", "compacted under the slab", "4 in of crushed stone";
+        bars: Option<At<BarsPhrase>> = "bars", else "none",
+            "both ways; or each by itself, `no. 4 at 12 in east-west and no. 3 at 18 in north-south`",
+            "no. 3 at 18 in";
+        mesh: Option<At<String>> = "mesh" as "style", else "none", "welded wire", "6x6 W1.4/W1.4";
+        dowels: Option<At<DowelsPhrase>> = "dowels", else "the book's only smooth kind",
+            "across its doweled edges", "smooth at 24 in";
+        ties: Option<At<DowelsPhrase>> = "ties", else "the book's only deformed kind",
+            "across its tied edges", "no. 4 ties";
+        fiber: Option<At<String>> = "fiber" as "name", else "none", "a fiber of the price book", "micro";
+        finish: Option<At<String>> = "finish" as "name", else "broom", "of the surface", "broom";
+        border: Option<At<BorderPhrase>> = "border", else "none",
+            "a band of another finish along the open edges", "12 in of washed pebbles";
+        color: Option<At<String>> = "color" as "name", else "the finish's",
+            "a color of the price book, all through the concrete; or none", "sandstone";
+        seal: Option<At<String>> = "seal" as "name", else "the finish's",
+            "a sealer of the price book, put on later; or none", "wet look";
+        curing: Option<At<Curing>> = "curing", else "the finish's, else compound",
+            "compound (sprayed on), cover (laid over it), wet or none", "wet";
+        /// `Some(None)` is an explicit `none`.
+        joints: Option<At<Option<Length>>> = "joints", else "none", "longest side of a panel", "8 ft";
+        fall: Option<At<FallPhrase>> = "fall", else "level", "so that water runs off", "1/4 in per ft";
+        /// `Some(None)` is an explicit `none`.
+        thickened: Option<At<Option<Thickened>>> = "thickened" as "edges", else "none",
+            "edges that go deeper, with the whole depth", "all open, 12 in wide, 12 in deep",
+            by super::written::thickened;
+        retarder: Option<At<bool>> = "vapor retarder", usual "no", "a sheet under the slab", "yes";
     }
 }

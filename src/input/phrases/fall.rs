@@ -4,29 +4,20 @@ use std::str::FromStr;
 
 use super::Slope;
 use crate::geometry::Facing;
+use crate::reading::words;
 use crate::values::{Length, Unreadable};
 
-/// The four sides a fall or an edge may be named by.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Compass {
-    North,
-    East,
-    South,
-    West,
+words! {
+    /// The four sides a fall or an edge may be named by.
+    pub enum Compass {
+        North "north";
+        East "east";
+        South "south";
+        West "west";
+    }
 }
 
 impl Compass {
-    pub const ALL: [Self; 4] = [Self::North, Self::East, Self::South, Self::West];
-
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::North => "north",
-            Self::East => "east",
-            Self::South => "south",
-            Self::West => "west",
-        }
-    }
-
     /// Whether a side that looks there is meant.
     pub const fn looks(self, facing: Facing) -> bool {
         matches!(

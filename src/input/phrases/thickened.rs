@@ -3,6 +3,7 @@
 use std::str::FromStr;
 
 use super::Compass;
+use crate::reading::words;
 use crate::tables::bars::Bar;
 use crate::values::{Length, Unreadable};
 
@@ -29,11 +30,12 @@ pub struct EdgeBars {
     pub bar: Bar,
 }
 
-/// A thickened edge, or a turned-down one: the same concrete, said otherwise.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum EdgeSort {
-    Thickened,
-    Turndown,
+words! {
+    /// A thickened edge, or a turned-down one: the same concrete, said otherwise.
+    pub enum EdgeSort("unknown-word", "`kind` is not `{}`", choose) {
+        Thickened "thickened";
+        Turndown "turndown";
+    }
 }
 
 impl FromStr for EdgesPhrase {

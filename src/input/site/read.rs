@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::{Answer, Form, Question, tables};
-use crate::reading::{At, FieldTable, Fields, Node, Problem, Problems, suggest};
+use crate::reading::{At, FieldTable, Fields, Node, Problem, Problems, Read, suggest};
 
 /// The answers that were given, each with its place.
 pub type SiteAnswers = BTreeMap<Question, At<Answer>>;
@@ -28,20 +28,26 @@ pub fn read(
 }
 
 /// `site` of business.yaml; without it, a short list is asked.
-pub fn policy(node: Option<&Node>, problems: &mut Problems) -> SitePolicy {
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub fn policy(
+    business: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<SitePolicy> {
+    let node = business.node(key);
     let mut policy = SitePolicy {
         usual: SiteAnswers::new(),
         asked: Question::USUAL.to_vec(),
     };
     let Some(fields) = node.and_then(|node| node.fields(&tables::USUAL_SITE, problems).ok()) else {
-        return policy;
+        return Ok(policy);
     };
     policy.usual = answers(&fields, problems);
     if let Some(node) = fields.node("ask") {
         let asked = node.items("`ask`", problems).into_iter();
         policy.asked = asked.filter_map(|item| question(item, problems)).collect();
     }
-    policy
+    Ok(policy)
 }
 
 /// What the takeoff answers, then what is usual.
@@ -54,9 +60,9 @@ pub fn or_usual(mut own: SiteAnswers, usual: &SiteAnswers) -> SiteAnswers {
 
 fn question(node: &Node, problems: &mut Problems) -> Option<Question> {
     let text = node.text("a question", problems).ok()?;
-    let found = Question::named(text);
+    let found = Question::ALL.into_iter().find(|one| one.name() == text);
     if found.is_none() {
-        let keys = Question::ALL.map(Question::key);
+        let keys = Question::ALL.map(Question::name);
         let problem =
             Problem::new("unknown-question", format!("nobody asks about `{text}`")).at(node.place);
         problems.push(match suggest::closest(text, keys) {
@@ -70,7 +76,7 @@ fn question(node: &Node, problems: &mut Problems) -> Option<Question> {
 fn answers(fields: &Fields<'_>, problems: &mut Problems) -> SiteAnswers {
     let mut found = SiteAnswers::new();
     for question in Question::ALL {
-        let Some(text) = fields.read::<String>(question.key(), problems) else {
+        let Some(text) = fields.read::<String>(question.name(), problems) else {
             continue;
         };
         match Answer::to(question, &text.value) {
@@ -82,7 +88,7 @@ fn answers(fields: &Fields<'_>, problems: &mut Problems) -> SiteAnswers {
                 problems.push(
                     Problem::new(
                         "not-an-answer",
-                        format!("`{}` is no answer to `{}`", text.value, question.key()),
+                        format!("`{}` is no answer to `{}`", text.value, question.name()),
                     )
                     .at(text.place)
                     .help(help(question)),

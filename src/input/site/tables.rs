@@ -1,6 +1,6 @@
 //! The questions about the site, as keys of a takeoff and of business.yaml.
 
-use crate::input::business::tables::field;
+use crate::reading::fields::field;
 use crate::reading::{Field, FieldTable};
 
 const QUESTIONS: &[Field] = &[

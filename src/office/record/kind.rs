@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::{Accepted, Bills, Change, Credit, Input, Invoice, Payment, Pdf, Quote};
 use crate::office::text::Day;
+use crate::reading::words;
 
 /// From one line a kind: what it holds, its event, and the word of both.
 macro_rules! kinds {
@@ -18,23 +19,10 @@ macro_rules! kinds {
             $($(#[$about])* #[serde(rename = $word)] $kind $(($held))? $({ $($keys)* })?,)*
         }
 
-        /// What a record says has happened.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-        pub enum Event {
-            $($kind, $($last,)?)*
-        }
-
-        impl Event {
-            /// As it stands in the name of a record.
-            pub const fn word(self) -> &'static str {
-                match self {
-                    $(Self::$kind => $word, $(Self::$last => $last_word,)?)*
-                }
-            }
-
-            pub fn read(word: &str) -> Option<Self> {
-                let all = [$(Self::$kind, $(Self::$last,)?)*];
-                all.into_iter().find(|event| event.word() == word)
+        words! {
+            /// What a record says has happened, by the word in its name.
+            pub enum Event {
+                $($kind $word; $($last $last_word;)?)*
             }
         }
 

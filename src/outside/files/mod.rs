@@ -7,7 +7,7 @@ use std::io::{self, Write as _};
 use std::path::{Path, PathBuf};
 
 use crate::office::record::{Input, InputKind};
-use crate::reading::{FileId, Node, Problem, Problems, Read, Reported, Sources, utf8, yaml};
+use crate::reading::{FileId, Found, Node, Problem, Problems, Read, Reported, Sources, utf8, yaml};
 use crate::values::Day;
 
 /// Larger files are no takeoff and no price book.
@@ -64,21 +64,21 @@ impl Files {
     }
 
     /// What `read` makes of a tree.
-    pub fn made<T>(
+    pub fn made<F: Found>(
         &mut self,
         node: &Node,
-        read: impl FnOnce(&Node, &mut Problems) -> Option<T>,
-    ) -> Read<T> {
+        read: impl FnOnce(&Node, &mut Problems) -> F,
+    ) -> Read<F::Of> {
         let made = read(node, &mut self.problems);
         self.problems.proven(made)
     }
 
     /// What `read` makes of a text that is here.
-    pub fn read<T>(
+    pub fn read<F: Found>(
         &mut self,
         id: FileId,
-        read: impl FnOnce(&Node, &mut Problems) -> Option<T>,
-    ) -> Read<T> {
+        read: impl FnOnce(&Node, &mut Problems) -> F,
+    ) -> Read<F::Of> {
         let node = self.tree(id)?;
         self.made(&node, read)
     }

@@ -58,7 +58,7 @@ impl RecordedEstimate {
 fn read(line: &Line<'_>, pours: usize, book: &PriceBook) -> Option<(LineItem, Option<Need>)> {
     let name = &*line.cause;
     let class = match &line.class {
-        Some(class) => Some(Class::ALL.into_iter().find(|one| one.name() == *class)?),
+        Some(class) => Some(class.parse().ok()?),
         None => None,
     };
     let of = |cause: Cause, side| LineItem {

@@ -69,7 +69,7 @@ fn site_work(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     let works = site::works(work.takeoff, work.slabs, rules).into_iter();
     works
         .filter_map(|(question, rule, quantity)| {
-            let name = TaskName::Item(format!("site {}", question.key()), rule.hours?);
+            let name = TaskName::Item(format!("site {}", question.name()), rule.hours?);
             Some((name, vec![(Section::Whole, quantity)]))
         })
         .collect()

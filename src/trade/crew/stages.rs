@@ -1,44 +1,28 @@
 //! The stages of a job: the crew comes, and comes again, for each of them.
 
 use super::TaskHours;
+use crate::reading::words;
 use crate::trade::term::{number, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
-/// What is done on one visit, in the order of the work.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Stage {
-    /// Saw, break out, dig.
-    Remove,
-    /// Base, forms, steel and what is set into the forms.
-    Form,
-    /// Place and finish.
-    Place,
-    /// Cure, strip, clean.
-    Strip,
-    /// Back later, to saw, wash or seal.
-    Return,
+words! {
+    /// What is done on one visit, in the order of the work.
+    pub enum Stage {
+        /// Saw, break out, dig.
+        Remove "remove";
+        /// Base, forms, steel and what is set into the forms.
+        Form "form";
+        /// Place and finish.
+        Place "place";
+        /// Cure, strip, clean.
+        Strip "strip";
+        /// Back later, to saw, wash or seal.
+        Return "return";
+    }
 }
 
 impl Stage {
-    pub const ALL: [Self; 5] = [
-        Self::Remove,
-        Self::Form,
-        Self::Place,
-        Self::Strip,
-        Self::Return,
-    ];
-
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Remove => "remove",
-            Self::Form => "form",
-            Self::Place => "place",
-            Self::Strip => "strip",
-            Self::Return => "return",
-        }
-    }
-
     /// The stage a task belongs to, by how its name begins; what comes with an item of the
     /// book is done while forming.
     fn of(task: &str) -> Self {

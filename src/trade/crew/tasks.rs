@@ -80,13 +80,13 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sect
     for (name, what) in set {
         tasks.push((TaskName::Rated(name.into()), slabs(&|_, slab| what(slab))));
     }
-    for (method, name) in Method::ALL {
+    for method in Method::ALL {
         let ordered = work
             .orders
             .iter()
             .filter(|order| order.by == method)
             .flat_map(placed);
-        let task = TaskName::Rated(format!("place by {name}"));
+        let task = TaskName::Rated(format!("place by {}", method.name()));
         tasks.push((task, ordered.collect()));
     }
     let faces = faces(work.takeoff, work.slabs);

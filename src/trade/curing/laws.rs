@@ -3,8 +3,8 @@
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
+use super::Cement;
 use super::rules::{Floors, Rules, Thresholds};
-use super::strength::Cement;
 use super::timeline::{Conditions, timeline};
 use crate::values::Percent;
 

@@ -14,7 +14,7 @@ mod sealing;
 pub mod strength;
 pub mod timeline;
 
+pub use crate::input::book::Cement;
 pub use rules::{Floors, Rules, Thresholds};
 pub use sealing::seal_after;
-pub use strength::Cement;
 pub use timeline::{Conditions, Milestone, Moment, Timeline, Use, timeline};

@@ -12,23 +12,10 @@ use rust_decimal::prelude::ToPrimitive;
 use rust_decimal_macros::dec;
 
 use super::equivalent_age::{float, speed_at_fahrenheit, two_decimals};
+use crate::input::book::Cement;
 use crate::values::Percent;
 
-/// How fast a cement hardens.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Cement {
-    /// Types I and II.
-    Ordinary,
-    /// Type IL and other blends: the curve of ordinary cement, stretched in time
-    /// by the owner's lag (common practice, no source).
-    Blended,
-    /// Type III.
-    HighEarly,
-}
-
 impl Cement {
-    pub const ALL: [Self; 3] = [Self::Ordinary, Self::Blended, Self::HighEarly];
-
     /// a in days, and b.
     const fn constants(self) -> (f64, f64) {
         match self {

@@ -6,8 +6,9 @@
 
 use rust_decimal::Decimal;
 
+use super::Cement;
 use super::rules::Rules;
-use super::strength::{Cement, Growth};
+use super::strength::Growth;
 use crate::values::Percent;
 
 /// The coldest concrete a curve is drawn for: below it water freezes and hardening stops.

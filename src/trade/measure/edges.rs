@@ -88,11 +88,11 @@ pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) ->
     };
     let by_kind: Vec<(EdgeKind, Quantity)> = EdgeKind::ALL
         .into_iter()
-        .filter(|(kind, _)| parts.iter().any(|part| part.kind == *kind))
-        .map(|(kind, name)| {
+        .filter(|kind| parts.iter().any(|part| part.kind == *kind))
+        .map(|kind| {
             (
                 kind,
-                named(&format!("{name} edge"), &|part| part.kind == kind),
+                named(&format!("{} edge", kind.name()), &|part| part.kind == kind),
             )
         })
         .collect();

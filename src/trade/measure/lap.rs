@@ -1,7 +1,6 @@
 //! How far bars lap: so many diameters, or by class B of ACI 318, whichever the price book names.
 
 use rust_decimal::MathematicalOps;
-use rust_decimal_macros::dec;
 
 use crate::input::book::{BarStock, Mix};
 use crate::input::phrases::LapPhrase;
@@ -67,7 +66,7 @@ fn class_b(
     );
     let grade = Quantity::given(
         "yield strength",
-        Amount::new(stock.grade.value.value * dec!(1000), Unit::Psi),
+        Amount::new(stock.grade.value.psi(), Unit::Psi),
         stock.grade.place,
     );
     let development = Quantity::by(
@@ -91,6 +90,7 @@ fn class_b(
 #[cfg(test)]
 mod tests {
     use rust_decimal::Decimal;
+    use rust_decimal_macros::dec;
 
     use super::*;
     use crate::reading::{At, FileId, Place};
@@ -111,7 +111,7 @@ mod tests {
             item: at("bar".to_owned()),
             stock: at(Length::feet_whole(20)),
             lap: at(lap.parse().unwrap()),
-            grade: at(Amount::new(dec!(60), Unit::Plain)),
+            grade: at("60".parse().unwrap()),
         }
     }
 
@@ -121,7 +121,7 @@ mod tests {
             strength: at(Amount::new(Decimal::from(psi), Unit::Psi)),
             air: at("0%".parse::<Percent>().unwrap()),
             aggregate: at(Length::inches_whole(1)),
-            cement: at("blended".to_owned()),
+            cement: at(crate::input::book::Cement::Blended),
             cement_content: None,
         }
     }
@@ -169,7 +169,7 @@ mod tests {
         }
         // Grade 40, no. 3 at 5,000 psi: 11.03 in, so 12 in governs.
         let mild = BarStock {
-            grade: at(Amount::new(dec!(40), Unit::Plain)),
+            grade: at("40".parse().unwrap()),
             ..stock("class B")
         };
         let least = lap("slab", Bar::No3, &mild, &mix(5000));

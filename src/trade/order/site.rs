@@ -18,7 +18,7 @@ pub(in crate::trade) fn works(
 ) -> Vec<(Question, SiteRule, Quantity)> {
     let answers = takeoff.site.iter().filter_map(|(question, answer)| {
         let rule = rules.site.get(question)?;
-        let name = format!("site {} to do", question.key());
+        let name = format!("site {} to do", question.name());
         let work = match answer.value.work(*question) {
             Work::Nothing => return None,
             Work::Once => Quantity::by("once", name, work_unit(*question), number(1)),
@@ -45,7 +45,7 @@ pub(in crate::trade) fn works(
 pub(super) fn list(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     for (question, rule, work) in works(takeoff, slabs, list.ways.rules) {
         let Some(item) = &rule.item else { continue };
-        let name = format!("site {}", question.key());
+        let name = format!("site {}", question.name());
         let quantity = match &rule.each {
             Some(each) => {
                 let much = Quantity::given("so much", each.value.much, each.place);

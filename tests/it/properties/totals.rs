@@ -59,7 +59,7 @@ fn the_price_follows_the_policy() {
         );
         assert_eq!(
             one(&Cause::Contingency),
-            share(totals.direct, policy.contingency.value),
+            share(totals.direct, policy.contingency.value.percent),
             "seed {seed}"
         );
         // The demo adds 25 % to cost.

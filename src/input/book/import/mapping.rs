@@ -6,8 +6,7 @@ use std::str::FromStr;
 use rust_decimal::Decimal;
 
 use crate::input::book::tables;
-use crate::input::{expect_unit, format_one};
-use crate::reading::{At, Entry, Fields, Node, Place, Problem, Problems};
+use crate::reading::{At, Entry, Fields, Node, Place, Problem, Problems, words};
 use crate::values::{Amount, Unit, Unreadable};
 
 /// How one supplier's list is read into one book.
@@ -44,26 +43,21 @@ pub struct Mapped {
 /// How much of our unit one of the list's is, by the list's word.
 pub type Units = BTreeMap<String, Amount>;
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Separator {
-    Comma,
-    Semicolon,
-    Tab,
-    Bar,
+words! {
+    /// What stands between two columns.
+    pub enum Separator(
+        "unknown-word",
+        "`{}` is not a separator this program knows by name",
+        one_of
+    ) {
+        Comma "comma";
+        Semicolon "semicolon";
+        Tab "tab";
+        Bar "bar";
+    }
 }
 
 impl Separator {
-    pub const ALL: [Self; 4] = [Self::Comma, Self::Semicolon, Self::Tab, Self::Bar];
-
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Comma => "comma",
-            Self::Semicolon => "semicolon",
-            Self::Tab => "tab",
-            Self::Bar => "bar",
-        }
-    }
-
     pub const fn byte(self) -> u8 {
         match self {
             Self::Comma => b',',
@@ -71,25 +65,6 @@ impl Separator {
             Self::Tab => b'\t',
             Self::Bar => b'|',
         }
-    }
-}
-
-crate::reading::written::written! { Separator = "word"; }
-
-impl FromStr for Separator {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        Self::ALL
-            .into_iter()
-            .find(|one| one.name() == text)
-            .ok_or_else(|| {
-                Unreadable::new(
-                    "unknown-word",
-                    format!("`{text}` is not a separator this program knows by name"),
-                    format!("use one of {}", Self::ALL.map(Self::name).join(", ")),
-                )
-            })
     }
 }
 
@@ -121,7 +96,9 @@ impl FromStr for OneIs {
 /// Reads a mapping; what cannot be read is reported.
 pub fn read(node: &Node, problems: &mut Problems) -> Option<Mapping> {
     let fields = node.fields(&tables::MAPPING, problems).ok()?;
-    format_one(&fields, problems);
+    let _ = <crate::reading::FormatOne as crate::reading::FromKey>::from_key(
+        &fields, "format", problems,
+    );
     let columns = fields
         .required("columns", problems)
         .ok()
@@ -205,7 +182,7 @@ fn mapped(entry: &Entry, problems: &mut Problems) -> Option<Mapped> {
     let per = fields
         .need("per", problems)
         .ok()
-        .and_then(|per| expect_unit(per, Unit::Plain, "per", problems));
+        .and_then(|per| crate::input::checks::in_unit(per, Unit::Plain, "per", problems).ok());
     let units = units(&fields, problems);
     let per = per?;
     if per.value.value.is_zero() {

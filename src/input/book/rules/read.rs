@@ -161,22 +161,22 @@ fn each<T>(
 fn roles(node: &Node, problems: &mut Problems) -> BTreeMap<Role, At<Option<ItemKey>>> {
     let mut roles = BTreeMap::new();
     for entry in node.entries("`use`", problems) {
-        let Some((role, _)) = Role::ALL.iter().find(|(_, key)| *key == entry.key) else {
-            let keys: Vec<&str> = Role::ALL.iter().map(|(_, key)| *key).collect();
+        let Some(role) = Role::ALL.into_iter().find(|role| role.name() == entry.key) else {
+            let keys = Role::ALL.map(Role::name);
             let problem = Problem::new("unknown-key", format!("`use` has no key `{}`", entry.key))
                 .at(entry.key_place);
-            problems.push(problem.help(
-                match crate::reading::suggest::closest(&entry.key, keys.iter().copied()) {
+            problems.push(
+                problem.help(match crate::reading::suggest::closest(&entry.key, keys) {
                     Some(near) => format!("did you mean `{near}`?"),
                     None => format!("its keys are {}", keys.join(", ")),
-                },
-            ));
+                }),
+            );
             continue;
         };
         if let Some(item) = entry.node.text("an item's name", problems).ok() {
             let value = (item != "none").then(|| item.to_owned());
             roles.insert(
-                *role,
+                role,
                 At {
                     value,
                     place: entry.node.place,

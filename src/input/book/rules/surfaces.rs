@@ -1,13 +1,12 @@
 //! What a surface can be: finishes, colors of the concrete, sealers, and how each is cured.
 
 use std::collections::BTreeMap;
-use std::str::FromStr;
 
 use super::Rules;
 use crate::input::book::ItemKey;
 use crate::input::phrases::{Days, Dose, Ratio};
-use crate::reading::{At, Place, Problem, Problems, suggest};
-use crate::values::{Amount, Unit, Unreadable};
+use crate::reading::{At, Place, Problem, Problems, suggest, words};
+use crate::values::{Amount, Unit};
 
 /// The finishes, colors and sealers of the book, by the names the owner gave them.
 #[derive(Clone, Debug, Default)]
@@ -63,36 +62,15 @@ pub struct Sealer {
     pub trips: At<Amount>,
 }
 
-/// How the surface is kept from drying while it hardens.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Curing {
-    /// A compound is sprayed on.
-    Compound,
-    /// A cover is laid over it.
-    Cover,
-    /// It is kept wet.
-    Wet,
-    /// Nothing is done, or what is put on cures it too.
-    None,
-}
-
-crate::reading::written::written! { Curing = "word"; }
-
-impl FromStr for Curing {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        match text {
-            "compound" => Ok(Self::Compound),
-            "cover" => Ok(Self::Cover),
-            "wet" => Ok(Self::Wet),
-            "none" => Ok(Self::None),
-            _ => Err(Unreadable::new(
-                "unknown-word",
-                format!("`curing` is not `{text}`"),
-                "write `compound` (sprayed on), `cover` (laid over it), `wet` or `none`",
-            )),
-        }
+words! {
+    /// How the surface is kept from drying while it hardens.
+    pub enum Curing("unknown-word", "`curing` is not `{}`", choose) {
+        Compound "compound" "(sprayed on)";
+        Cover "cover" "(laid over it)";
+        /// It is kept wet.
+        Wet "wet";
+        /// Nothing is done, or what is put on cures it too.
+        None "none";
     }
 }
 

@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use super::{Charges, FiberBy, Role, Rules};
+use super::{Charges, FiberBy, Role, Rules, ShortCharge};
 use crate::input::book::{BoxStock, Item, ItemKey, work_unit};
 use crate::reading::{At, Place, Problem, Problems};
 use crate::values::Unit;
@@ -66,7 +66,7 @@ fn counted(rules: &Rules) -> Vec<Counted<'_>> {
         Some(Counted {
             key: item.value.as_deref()?,
             place: item.place,
-            purpose: format!("`{}`", role.key()),
+            purpose: format!("`{}`", role.name()),
             units: purpose(*role, rules)?.to_vec(),
         })
     }));
@@ -76,7 +76,7 @@ fn counted(rules: &Rules) -> Vec<Counted<'_>> {
             Some(each) => each.value.much.unit,
             None => work_unit(*question),
         };
-        let purpose = format!("what `{}` takes", question.key());
+        let purpose = format!("what `{}` takes", question.name());
         // Once for the job is one of whatever can be one.
         let units = if unit == Unit::Lump { ONE } else { &[unit][..] };
         found.push(Counted::new(item, purpose, units));
@@ -160,7 +160,7 @@ fn purpose(role: Role, rules: &Rules) -> Option<&'static [Unit]> {
         Role::CuringCompound => &[Unit::Gallon],
         Role::VaporRetarder | Role::CuringCover => &[Unit::SquareFoot],
         Role::ShortLoad => match &rules.supply.as_ref()?.short_load {
-            Some(short) if short.flat => &[Unit::Load],
+            Some(short) if short.charge == ShortCharge::Flat => &[Unit::Load],
             Some(_) => &[Unit::CubicYard],
             None => return None,
         },

@@ -1,7 +1,7 @@
 //! The keys of a kind of dowel.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const DOWEL: FieldTable = FieldTable {
     name: "a kind of dowel",

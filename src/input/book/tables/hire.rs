@@ -1,7 +1,7 @@
 //! The keys of hired machines, and of charges that have keys of their own.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const WINTER: FieldTable = FieldTable {
     name: "`winter`",

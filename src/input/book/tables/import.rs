@@ -1,7 +1,7 @@
 //! The keys of a mapping: how a supplier's price list is read into the book.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const MAPPING: FieldTable = FieldTable {
     name: "a mapping",

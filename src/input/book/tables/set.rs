@@ -1,7 +1,7 @@
 //! The keys of boxes set in slabs, and of what answers about the site cost.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const BOX_STOCK: FieldTable = FieldTable {
     name: "a box",

@@ -1,7 +1,7 @@
 //! The keys of what is bought and how: mixes, bases, steel, fiber, disposal, supply.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const MIX: FieldTable = FieldTable {
     name: "a mix",

@@ -1,7 +1,7 @@
 //! The keys of finishes, colors and sealers.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const FINISH: FieldTable = FieldTable {
     name: "a finish",

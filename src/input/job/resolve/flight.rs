@@ -77,12 +77,11 @@ pub(super) fn flight(
     let from_corner = |position: i64| Length::nanometres((position - along(side.from)).abs());
     let met = met(slab, number, (from_corner(first), from_corner(last)));
     if let Some(kind) = met {
-        let name = EdgeKind::ALL.into_iter().find(|(known, _)| *known == kind);
-        let name = name.map_or("", |(_, name)| name);
         let message = format!(
-            "steps lead down where the {} edge of `{}` is `{name}`, not open",
+            "steps lead down where the {} edge of `{}` is `{}`, not open",
             edge.name(),
-            slab.key
+            slab.key,
+            kind.name()
         );
         problems.push(
             Problem::new("steps-not-open", message)

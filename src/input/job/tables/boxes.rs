@@ -1,7 +1,7 @@
 //! The keys of a box in a slab.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const BOX: FieldTable = FieldTable {
     name: "a box in a slab",

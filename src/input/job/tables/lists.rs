@@ -1,7 +1,9 @@
 //! The keys of the lists: removals, extras, overrides, options.
 
-use crate::input::business::tables::{SLAB_VALUES, field};
+use crate::input::job::SlabValues;
 use crate::reading::FieldTable;
+use crate::reading::Group as _;
+use crate::reading::fields::field;
 
 pub const REMOVAL: FieldTable = FieldTable {
     name: "a removal",
@@ -119,11 +121,7 @@ pub const OPTION: FieldTable = FieldTable {
 };
 
 /// A slab in `change`; a kind says what each key means.
-pub const CHANGE: FieldTable = FieldTable {
-    name: "a changed slab",
-    includes: &[],
-    fields: SLAB_VALUES,
-};
+pub const CHANGE: FieldTable = *SlabValues::TABLE;
 
 pub const CHOOSE_ONE: FieldTable = FieldTable {
     name: "a choose-one group",

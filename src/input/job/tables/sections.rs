@@ -1,7 +1,7 @@
 //! The keys of a thickened edge and of a flight of steps.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const THICKENED: FieldTable = FieldTable {
     name: "`thickened`",

@@ -1,7 +1,7 @@
 //! The keys around the slabs: customer, access, pours.
 
-use crate::input::business::tables::field;
 use crate::reading::FieldTable;
+use crate::reading::fields::field;
 
 pub const CUSTOMER: FieldTable = FieldTable {
     name: "the customer",

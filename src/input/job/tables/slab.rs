@@ -1,6 +1,8 @@
 //! The keys of a slab: its shape, its place, its edges.
 
-use crate::input::business::tables::{SLAB_VALUES, field};
+use crate::input::job::SlabValues;
+use crate::reading::Group as _;
+use crate::reading::fields::field;
 use crate::reading::{Field, FieldTable};
 
 const OWN: &[Field] = &[
@@ -105,25 +107,11 @@ const OWN: &[Field] = &[
     ),
 ];
 
-const fn joined() -> [Field; OWN.len() + SLAB_VALUES.len()] {
-    let mut all = [OWN[0]; OWN.len() + SLAB_VALUES.len()];
-    let mut i = 0;
-    while i < all.len() {
-        all[i] = if i < OWN.len() {
-            OWN[i]
-        } else {
-            SLAB_VALUES[i - OWN.len()]
-        };
-        i += 1;
-    }
-    all
-}
-
 /// A slab's own keys, and those a kind has too.
 pub const SLAB: FieldTable = FieldTable {
     name: "a slab",
-    includes: &[],
-    fields: &joined(),
+    includes: &[SlabValues::TABLE],
+    fields: OWN,
 };
 
 pub const EDGES: FieldTable = FieldTable {

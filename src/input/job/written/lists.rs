@@ -1,6 +1,6 @@
 //! The lists of a takeoff: extras, overrides, and how any list is read.
 
-use crate::input::book::{Class, class_named};
+use crate::input::book::Class;
 use crate::input::job::tables;
 use crate::input::job::takeoff::{ExtraWhat, Photo, SetTo};
 use crate::reading::{At, Entry, Fields, Node, Problems};
@@ -15,7 +15,7 @@ pub(super) fn list<T>(
     let Some(node) = fields.node(key) else {
         return Vec::new();
     };
-    let named = crate::input::named_items(node, &format!("`{key}`"), problems);
+    let named = node.named(&format!("`{key}`"), problems);
     named
         .into_iter()
         .filter_map(|(name, node)| read(name, node, problems))
@@ -33,13 +33,10 @@ pub(super) fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWh
     }
     let fields = node.fields(&tables::LUMP, problems).ok()?;
     let cost = fields.need("cost", problems).ok();
-    let class = fields.read::<String>("class", problems);
-    let class = class.map_or(Some(Class::Subcontract), |word| {
-        class_named(&word, problems)
-    });
+    let class: Option<At<Class>> = fields.need("class", problems).ok();
     Some(ExtraWhat::Lump {
         cost: cost?,
-        class: class?,
+        class: class?.value,
     })
 }
 

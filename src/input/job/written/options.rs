@@ -4,6 +4,7 @@ use super::lists::{extra_what, list, texts};
 use crate::input::job::options::{Change, OptionGroup, OptionItem};
 use crate::input::job::takeoff::Extra;
 use crate::input::job::{SlabValues, tables};
+use crate::reading::Group as _;
 use crate::reading::{At, Entry, Fields, Node, Problem, Problems, Value};
 
 pub(super) fn option_group(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
@@ -134,7 +135,7 @@ fn changes(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Change> {
                     place: entry.key_place,
                 },
                 keys: keys(&entry.node),
-                values: SlabValues::read(&fields, problems),
+                values: SlabValues::read(&fields, problems).ok()?,
             })
         })
         .collect()

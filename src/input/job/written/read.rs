@@ -13,6 +13,7 @@ use crate::input::job::options::{MOST, OptionGroup, count};
 use crate::input::job::takeoff::{Customer, Extra};
 use crate::input::job::{Around, EdgeKind, SlabValues, boxes, tables};
 use crate::input::phrases::{Compass, SizePhrase};
+use crate::reading::Group as _;
 use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
 
 /// Reads a takeoff; what cannot be read is reported and left out.
@@ -27,7 +28,9 @@ pub fn read_for(
     problems: &mut Problems,
 ) -> Option<JobWritten> {
     let fields = node.fields(&tables::JOB, problems).ok()?;
-    crate::input::format_one(&fields, problems);
+    let _ = <crate::reading::FormatOne as crate::reading::FromKey>::from_key(
+        &fields, "format", problems,
+    );
     let may_lack_slabs = known.is_some() && fields.node("slabs").is_none();
     let customer = known.or_else(|| {
         fields
@@ -219,7 +222,7 @@ fn slab(entry: &Entry, problems: &mut Problems) -> Option<SlabWritten> {
         });
     }
     let fields = entry.node.fields(&tables::SLAB, problems).ok()?;
-    let values = SlabValues::read(&fields, problems);
+    let values = SlabValues::read(&fields, problems).unwrap_or_default();
     let sections = SectionsWritten::read(&fields, problems);
     let kind = fields.read::<String>("kind", problems);
     let called = fields.read::<String>("called", problems).map(|at| at.value);

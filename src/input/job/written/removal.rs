@@ -28,29 +28,11 @@ pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) ->
     let size = fields.need("size", problems).ok();
     let depth = above_zero(&fields, "depth", problems);
     let saw_cut = above_zero(&fields, "saw cut", problems);
-    let material = word(
-        &fields,
-        "of",
-        &[
-            ("concrete", RemovalMaterial::Concrete),
-            ("asphalt", RemovalMaterial::Asphalt),
-            ("pavers", RemovalMaterial::Pavers),
-            ("soil", RemovalMaterial::Soil),
-        ],
-        problems,
-    );
-    let breaking = word(
-        &fields,
-        "break",
-        &[
-            ("by hand", Breaking::ByHand),
-            ("machine", Breaking::Machine),
-        ],
-        problems,
-    );
+    let material: Option<At<RemovalMaterial>> = fields.need("of", problems).ok();
+    let breaking: Option<At<_>> = fields.need("break", problems).ok();
     let reinforced = fields.yes("reinforced", problems);
     let stays = fields.yes("stays", problems).is_some_and(|at| at.value);
-    let (size, material) = (size?, material?);
+    let (size, material) = (size?, material?.value);
     if let Some(steel) = reinforced
         .as_ref()
         .filter(|at| at.value && material != RemovalMaterial::Concrete)
@@ -71,7 +53,7 @@ pub(super) fn removal(name: At<String>, node: &Node, problems: &mut Problems) ->
         size,
         depth,
         material,
-        breaking: breaking?,
+        breaking: breaking?.value,
         reinforced: reinforced.is_some_and(|at| at.value),
         saw_cut,
         stays,
@@ -117,26 +99,4 @@ fn above_zero(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option
             None
         }
     }
-}
-
-/// What one of a few words means; the first where none is written.
-fn word<T: Copy>(
-    fields: &Fields<'_>,
-    key: &str,
-    words: &[(&str, T)],
-    problems: &mut Problems,
-) -> Option<T> {
-    let Some(found) = fields.read::<String>(key, problems) else {
-        return fields.node(key).is_none().then(|| words[0].1);
-    };
-    let meant = words.iter().find(|(word, _)| *word == found.value);
-    if meant.is_none() {
-        let quoted: Vec<String> = words.iter().map(|(word, _)| format!("`{word}`")).collect();
-        problems.push(
-            Problem::new("unknown-word", format!("`{key}` is not `{}`", found.value))
-                .at(found.place)
-                .help(format!("write {}", quoted.join(" or "))),
-        );
-    }
-    meant.map(|(_, meaning)| *meaning)
 }

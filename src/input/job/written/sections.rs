@@ -6,7 +6,7 @@ use crate::input::phrases::{
     Compass, EdgeSort, EdgesPhrase, FromEnd, Risers, StepsPhrase, StoopPhrase, ThickenedPhrase,
     positive,
 };
-use crate::reading::{At, Fields, Node, Place, Problem, Problems};
+use crate::reading::{At, Fields, Node, Place, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
 
 /// Steps and what carries their top, as written.
@@ -38,7 +38,16 @@ impl SectionsWritten {
 }
 
 /// `Some` of nothing is an explicit `none`.
-pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thickened>>> {
+pub fn thickened(
+    slab: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<Option<Thickened>>>> {
+    let node = slab.node(key);
+    Ok(node.and_then(|node| thickened_at(node, problems)))
+}
+
+fn thickened_at(node: &Node, problems: &mut Problems) -> Option<At<Option<Thickened>>> {
     let place = node.heading;
     if node.is_map() {
         let fields = node.fields(&tables::THICKENED, problems).ok()?;
@@ -46,7 +55,7 @@ pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thick
             .required("edges", problems)
             .ok()
             .and_then(|node| edges(node, problems));
-        let sort = sort(&fields, problems);
+        let sort: Option<At<EdgeSort>> = fields.need("kind", problems).ok();
         let (width, depth) = (
             fields
                 .required("width", problems)
@@ -64,7 +73,7 @@ pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thick
             Some(read) => Some(read?),
         };
         let value = Thickened {
-            sort: sort?,
+            sort: sort?.value,
             edges: edges?,
             width: width?,
             depth: depth?,
@@ -91,24 +100,6 @@ pub fn thickened(node: &Node, problems: &mut Problems) -> Option<At<Option<Thick
         bars: phrase.bars.map(|bars| at(bars, place)),
     };
     Some(at(Some(value), place))
-}
-
-fn sort(fields: &Fields<'_>, problems: &mut Problems) -> Option<EdgeSort> {
-    let Some(word) = fields.read::<String>("kind", problems) else {
-        return Some(EdgeSort::Thickened);
-    };
-    match word.value.as_str() {
-        "thickened" => Some(EdgeSort::Thickened),
-        "turndown" => Some(EdgeSort::Turndown),
-        other => {
-            problems.push(
-                Problem::new("unknown-word", format!("`kind` is not `{other}`"))
-                    .at(word.place)
-                    .help("write `thickened` or `turndown`"),
-            );
-            None
-        }
-    }
 }
 
 fn edges(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {

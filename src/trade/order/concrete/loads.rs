@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use crate::input::book::{Filling, ShortCount, Supply};
+use crate::input::book::{Filling, ShortCharge, ShortCount, Supply};
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit, rounding};
@@ -64,7 +64,7 @@ pub(super) fn short(name: &str, order: &Quantity, loads: &[Decimal], supply: &Su
         .into_iter()
         .filter(|load| *load < under.value() && !load.is_zero())
         .collect();
-    if rule.flat {
+    if rule.charge == ShortCharge::Flat {
         return Quantity::by(
             "one charge for each load below the limit",
             name,

@@ -69,7 +69,7 @@ fn adhesive(fields: &Fields<'_>, problems: &mut Problems) -> Option<Adhesive> {
     let item = named(fields, "adhesive", problems);
     let cartridge: Option<At<Amount>> = fields.need("cartridge", problems).ok();
     let cartridge = cartridge.and_then(|at| {
-        let at = crate::input::expect_unit(at, Unit::Milliliter, "cartridge", problems)?;
+        let at = crate::input::checks::in_unit(at, Unit::Milliliter, "cartridge", problems).ok()?;
         if at.value.value.is_zero() {
             let problem = Problem::new("not-above-zero", "a cartridge holds more than nothing");
             problems.push(

@@ -50,7 +50,7 @@ pub(super) fn buggy(node: &Node, problems: &mut Problems) -> Option<BuggyHire> {
 
 fn hours(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option<At<Amount>> {
     let amount = fields.need(key, problems).ok()?;
-    crate::input::expect_unit(amount, Unit::Hour, key, problems)
+    crate::input::checks::in_unit(amount, Unit::Hour, key, problems).ok()
 }
 
 /// Yards an hour, above nothing.

@@ -1,15 +1,11 @@
 //! Reads what is bought: mixes, bases, steel, fiber, disposal.
 
-use rust_decimal_macros::dec;
-
-use super::words::{at_least, item, per_yard, word, yards};
-use crate::input::book::rules::{
-    BarStock, BaseStock, Dumping, FiberBy, FiberStock, MeshStock, Mix,
-};
+use super::words::{at_least, item, per_yard, yards};
+use crate::input::book::rules::{BarStock, BaseStock, Dumping, FiberStock, MeshStock, Mix};
 use crate::input::book::tables;
 use crate::input::phrases::LapPhrase;
 use crate::reading::{At, Node, Problems};
-use crate::values::{Amount, Length, Unit};
+use crate::values::{Length, Unit};
 
 pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
     let fields = node.fields(&tables::MIX, problems).ok()?;
@@ -17,15 +13,10 @@ pub(super) fn mix(node: &Node, problems: &mut Problems) -> Option<Mix> {
     let strength = fields
         .need("strength", problems)
         .ok()
-        .and_then(|at| crate::input::expect_unit(at, Unit::Psi, "strength", problems));
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Psi, "strength", problems).ok());
     let air = fields.need("air", problems).ok();
     let aggregate = fields.need("aggregate", problems).ok();
-    let cement = word(
-        &fields,
-        "cement",
-        &["blended", "ordinary", "early"],
-        problems,
-    );
+    let cement = fields.need("cement", problems).ok();
     let cement_content = super::words::per_yard(fields.read("cement content", problems), problems)
         .and_then(|at| super::words::pounds(at, "cement content", problems));
     Some(Mix {
@@ -53,7 +44,7 @@ pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
     let item = item(&fields, problems);
     let stock: Option<At<Length>> = fields.need("stock", problems).ok();
     let lap: Option<At<LapPhrase>> = fields.need("lap", problems).ok();
-    let grade = word(&fields, "grade", &["60", "40"], problems);
+    let grade = fields.need("grade", problems).ok();
     let (least, why) = match lap.as_ref().map(|lap| lap.value) {
         Some(LapPhrase::ClassB) => (
             10,
@@ -66,17 +57,7 @@ pub(super) fn bars(node: &Node, problems: &mut Problems) -> Option<BarStock> {
         item: item?,
         stock: stock?,
         lap: lap?,
-        grade: grade.map(|grade| At {
-            value: Amount::new(
-                if grade.value == "40" {
-                    dec!(40)
-                } else {
-                    dec!(60)
-                },
-                Unit::Plain,
-            ),
-            place: grade.place,
-        })?,
+        grade: grade?,
     })
 }
 
@@ -104,20 +85,15 @@ pub(super) fn mesh(node: &Node, problems: &mut Problems) -> Option<MeshStock> {
 pub(super) fn fiber(node: &Node, problems: &mut Problems) -> Option<FiberStock> {
     let fields = node.fields(&tables::FIBER, problems).ok()?;
     let item = item(&fields, problems);
-    let by = word(&fields, "by", &["plant", "us"], problems);
+    let by: Option<At<_>> = fields.need("by", problems).ok();
     let dose = per_yard(fields.need("dose", problems).ok(), problems);
     let bag = fields
         .need("bag", problems)
         .ok()
-        .and_then(|at| crate::input::expect_unit(at, Unit::Pound, "bag", problems));
-    let by = if by?.value == "us" {
-        FiberBy::Us
-    } else {
-        FiberBy::Plant
-    };
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Pound, "bag", problems).ok());
     Some(FiberStock {
         item: item?,
-        by,
+        by: by?.value,
         dose: dose?,
         bag: bag.filter(|bag| !bag.value.value.is_zero())?,
     })
@@ -129,7 +105,7 @@ pub(super) fn disposal(node: &Node, problems: &mut Problems) -> Option<Dumping> 
     let loose = fields
         .need("loose", problems)
         .ok()
-        .and_then(|at| crate::input::expect_unit(at, Unit::Plain, "loose", problems));
+        .and_then(|at| crate::input::checks::in_unit(at, Unit::Plain, "loose", problems).ok());
     let weight = per_yard(fields.need("weight", problems).ok(), problems);
     let load = yards(&fields, "load", problems);
     Some(Dumping {

@@ -1,10 +1,10 @@
 //! Reads how the plant sells concrete.
 
 use super::charges::charges;
-use super::words::{per_yard_or_load, word, yards};
-use crate::input::book::rules::{Filling, ShortCount, ShortLoad, Supply};
+use super::words::{per_yard_or_load, yards};
+use crate::input::book::rules::{ShortLoad, Supply};
 use crate::input::book::tables;
-use crate::reading::{Node, Problem, Problems};
+use crate::reading::{At, Node, Problem, Problems};
 
 pub(super) fn supply(node: &Node, problems: &mut Problems) -> Option<Supply> {
     let fields = node.fields(&tables::SUPPLY, problems).ok()?;
@@ -16,7 +16,10 @@ pub(super) fn supply(node: &Node, problems: &mut Problems) -> Option<Supply> {
     let short_load = fields
         .node("short load")
         .and_then(|node| short_load(node, problems));
-    let filling = word(&fields, "loads", &["in turn", "evened"], problems);
+    let filling = fields
+        .need("loads", problems)
+        .ok()
+        .map(|at: At<_>| at.value);
     let charges = charges(&fields, problems);
     let truck = truck?;
     if truck.value.value.is_zero() {
@@ -34,11 +37,7 @@ pub(super) fn supply(node: &Node, problems: &mut Problems) -> Option<Supply> {
         short_load,
         free_time: free_time?,
         pump_prime: pump_prime?,
-        filling: if filling?.value == "evened" {
-            Filling::Evened
-        } else {
-            Filling::InTurn
-        },
+        filling: filling?,
         charges,
     })
 }
@@ -49,21 +48,11 @@ pub(super) fn short_load(node: &Node, problems: &mut Problems) -> Option<ShortLo
         .required("under", problems)
         .ok()
         .and_then(|_| yards(&fields, "under", problems));
-    let counted = word(
-        &fields,
-        "counted",
-        &["by truck", "by order", "on the last truck"],
-        problems,
-    );
-    let charge = word(&fields, "charge", &["each yard", "flat"], problems);
-    let counted = match counted?.value.as_str() {
-        "by order" => ShortCount::ByOrder,
-        "on the last truck" => ShortCount::LastTruck,
-        _ => ShortCount::ByTruck,
-    };
+    let counted: Option<At<_>> = fields.need("counted", problems).ok();
+    let charge: Option<At<_>> = fields.need("charge", problems).ok();
     Some(ShortLoad {
         under: under?,
-        counted,
-        flat: charge?.value == "flat",
+        counted: counted?.value,
+        charge: charge?.value,
     })
 }

@@ -37,7 +37,7 @@ pub(super) fn finish(node: &Node, problems: &mut Problems) -> Option<Finish> {
 
 fn items(node: &Node, problems: &mut Problems) -> Vec<SurfaceItem> {
     let mut found = Vec::new();
-    for (item, node) in crate::input::named_items(node, "`items`", problems) {
+    for (item, node) in node.named("`items`", problems) {
         let Some(value) = node.read::<Dose>(problems).ok() else {
             continue;
         };
@@ -124,7 +124,7 @@ fn hours(fields: &Fields<'_>, problems: &mut Problems) -> Option<At<Ratio>> {
 /// Whole times.
 fn trips(fields: &Fields<'_>, problems: &mut Problems) -> Option<At<Amount>> {
     let trips: At<Amount> = fields.need("trips", problems).ok()?;
-    let trips = crate::input::expect_unit(trips, Unit::Plain, "trips", problems)?;
+    let trips = crate::input::checks::in_unit(trips, Unit::Plain, "trips", problems).ok()?;
     if trips.value.value.fract().is_zero() {
         return Some(trips);
     }

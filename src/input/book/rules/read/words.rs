@@ -14,7 +14,7 @@ pub(super) fn item(fields: &Fields<'_>, problems: &mut Problems) -> Option<At<It
 
 pub(super) fn yards(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Option<At<Amount>> {
     let amount = fields.need(key, problems).ok()?;
-    crate::input::expect_unit(amount, Unit::CubicYard, key, problems)
+    crate::input::checks::in_unit(amount, Unit::CubicYard, key, problems).ok()
 }
 
 pub(super) fn per_yard(ratio: Option<At<Ratio>>, problems: &mut Problems) -> Option<At<Ratio>> {
@@ -77,29 +77,6 @@ pub(super) fn at_least(
         Problem::new("not-above-zero", why)
             .at(at.place)
             .help("check the figure and its unit"),
-    );
-    None
-}
-
-/// One of a few words, or the default.
-pub(super) fn word(
-    fields: &Fields<'_>,
-    key: &str,
-    words: &[&str],
-    problems: &mut Problems,
-) -> Option<At<String>> {
-    let found = fields.read::<String>(key, problems).unwrap_or_else(|| At {
-        value: words[0].to_owned(),
-        place: fields.heading(),
-    });
-    if words.contains(&found.value.as_str()) {
-        return Some(found);
-    }
-    let quoted: Vec<String> = words.iter().map(|word| format!("`{word}`")).collect();
-    problems.push(
-        Problem::new("unknown-word", format!("`{key}` is not `{}`", found.value))
-            .at(found.place)
-            .help(format!("write {}", quoted.join(" or "))),
     );
     None
 }

@@ -1,9 +1,9 @@
-//! Lists of the business file: payments, sentences.
+//! The payment schedule.
 
 use rust_decimal::Decimal;
 
 use crate::input::phrases::Share;
-use crate::reading::{At, Node, Place, Problem, Problems};
+use crate::reading::{Fields, Place, Problem, Problems, Read};
 use crate::values::{Percent, rounding};
 
 /// One payment of the schedule.
@@ -14,32 +14,15 @@ pub struct Payment {
     pub place: Place,
 }
 
-pub(super) fn texts(node: &Node, key: &str, problems: &mut Problems) -> Vec<String> {
-    texts_at(node, &format!("`{key}`"), problems)
-        .into_iter()
-        .map(|text| text.value)
-        .collect()
-}
-
-pub(super) fn texts_at(node: &Node, what: &str, problems: &mut Problems) -> Vec<At<String>> {
-    let items = node.items(what, problems);
-    items
-        .into_iter()
-        .filter_map(|item| {
-            item.text("a line of the list", problems)
-                .ok()
-                .map(|text| At {
-                    value: text.to_owned(),
-                    place: item.place,
-                })
-        })
-        .collect()
-}
-
-pub(super) fn payments(node: &Node, problems: &mut Problems) -> Vec<Payment> {
+pub(super) fn read(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<Payment>> {
+    let node = fields.required(key, problems)?;
     let mut payments = Vec::new();
-    for (when, share) in crate::input::named_items(node, "`payments`", problems) {
-        if let Some(value) = share.read::<Share>(problems).ok() {
+    for (when, share) in fields.named(key, problems) {
+        if let Ok(value) = share.read::<Share>(problems) {
             payments.push(Payment {
                 when: when.value,
                 share: value,
@@ -48,7 +31,7 @@ pub(super) fn payments(node: &Node, problems: &mut Problems) -> Vec<Payment> {
         }
     }
     check_whole(&payments, node.place, problems);
-    payments
+    Ok(payments)
 }
 
 /// Percents make 100, or shares the whole; anything else needs one `rest`, so that the parts always do.

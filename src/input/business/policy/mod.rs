@@ -1,0 +1,13 @@
+//! How the owner prices, orders, works and promises: one group of keys a file.
+
+mod crew;
+mod cure;
+mod order;
+mod price;
+mod quote;
+
+pub use crew::{Charge, CrewPolicy, DayCount, DayRule, LaborLines};
+pub use cure::CurePolicy;
+pub use order::OrderPolicy;
+pub use price::{PricePolicy, TaxBase, TaxRule};
+pub use quote::QuotePolicy;

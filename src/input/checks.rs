@@ -1,0 +1,99 @@
+//! What several keys ask of a value they have read: its unit, more than nothing.
+//!
+//! Each takes the value, its key and the problems, as `then` of `keys!` hands them on.
+
+use rust_decimal::Decimal;
+
+use crate::reading::{At, Problem, Problems, Read};
+use crate::values::{Amount, Length, Unit};
+
+macro_rules! units_asked {
+    ($($name:ident $unit:ident;)*) => { $(
+        pub(super) fn $name(at: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
+            in_unit(at, Unit::$unit, key, problems)
+        }
+    )* };
+}
+
+units_asked! {
+    cubic_yards CubicYard;
+    hours Hour;
+    plain Plain;
+    pounds Pound;
+    psi Psi;
+    square_feet SquareFoot;
+}
+
+/// An amount in this unit and in no other.
+pub(super) fn in_unit(
+    at: At<Amount>,
+    unit: Unit,
+    key: &str,
+    problems: &mut Problems,
+) -> Read<At<Amount>> {
+    if at.value.unit == unit {
+        return Ok(at);
+    }
+    let (found, wanted) = (at.value.unit.symbol(), unit.symbol());
+    let (message, help) = match (at.value.unit, unit) {
+        (Unit::Plain, _) => (
+            format!("`{key}` has no unit"),
+            format!(
+                "write it in {wanted}, for example `{} {wanted}`",
+                at.value.number()
+            ),
+        ),
+        (_, Unit::Plain) => (
+            format!("`{key}` is a plain number, not in {found}"),
+            format!("write `{}`", at.value.number()),
+        ),
+        _ => (
+            format!("`{key}` is in {wanted}, not in {found}"),
+            format!("convert it, and write it in {wanted}"),
+        ),
+    };
+    let problem = Problem::new("wrong-unit", message).at(at.place);
+    Err(problems.push(problem.help(help)))
+}
+
+/// The same check where the key was written; what fails counts as left out, once it is reported.
+pub(super) fn written<T>(
+    check: impl Fn(At<T>, &str, &mut Problems) -> Read<At<T>>,
+) -> impl Fn(Option<At<T>>, &str, &mut Problems) -> Read<Option<At<T>>> {
+    move |at, key, problems| Ok(at.and_then(|at| check(at, key, problems).ok()))
+}
+
+pub(super) fn length_above_zero(
+    at: At<Length>,
+    _: &str,
+    problems: &mut Problems,
+) -> Read<At<Length>> {
+    above_zero(at.value != Length::ZERO, at, problems)
+}
+
+pub(super) fn number_above_zero(
+    at: At<Amount>,
+    key: &str,
+    problems: &mut Problems,
+) -> Read<At<Amount>> {
+    let at = plain(at, key, problems)?;
+    above_zero(at.value.value != Decimal::ZERO, at, problems)
+}
+
+pub(super) fn area_above_zero(
+    at: At<Amount>,
+    key: &str,
+    problems: &mut Problems,
+) -> Read<At<Amount>> {
+    let at = square_feet(at, key, problems)?;
+    above_zero(at.value.value != Decimal::ZERO, at, problems)
+}
+
+fn above_zero<T>(is: bool, at: At<T>, problems: &mut Problems) -> Read<At<T>> {
+    if is {
+        return Ok(at);
+    }
+    let problem = Problem::new("not-above-zero", "this has to be more than zero").at(at.place);
+    let help = "write the real figure, or leave the line out for the usual one";
+    Err(problems.push(problem.help(help)))
+}
