@@ -10,6 +10,8 @@ macro_rules! parts {
         $(#[$about])*
         #[derive(Clone, Debug, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
         #[serde(deny_unknown_fields)]
+        // A record names what it holds twice: in `event`, and as the key of its count.
+        #[allow(clippy::struct_field_names)]
         pub struct $name { $($keys)* }
     )*};
 }

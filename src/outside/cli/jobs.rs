@@ -42,12 +42,9 @@ pub(super) struct Jobs {
 
 pub(super) fn jobs(arguments: &Jobs, files: &mut Files) -> Ran {
     let format = arguments.overview.format;
-    with_rows(&arguments.overview, files, |rows, today| {
+    with_accounts(&arguments.overview, files, |accounts, today| {
         if arguments.win_rate {
-            let accounts: Vec<Account<'_>> = rows
-                .values()
-                .map(|row| Account::replay(&row.records))
-                .collect();
+            let accounts: Vec<Account<'_>> = accounts.values().cloned().collect();
             let rates = win_rate::rates(&accounts, today);
             return match format {
                 Format::Text => win_rate::text(&rates),
@@ -55,15 +52,11 @@ pub(super) fn jobs(arguments: &Jobs, files: &mut Files) -> Ran {
                 Format::Csv => exports::ledger::win_rate_csv(&rates),
             };
         }
-        let lines: Vec<Line> = rows
+        let wanted = arguments.state.as_ref();
+        let lines: Vec<Line> = accounts
             .iter()
-            .filter_map(|(number, row)| ledger::line(number, &Account::replay(&row.records), today))
-            .filter(|line| {
-                arguments
-                    .state
-                    .as_ref()
-                    .is_none_or(|state| line.state == state)
-            })
+            .filter_map(|(number, account)| ledger::line(number, account, today))
+            .filter(|line| wanted.is_none_or(|state| line.state == state))
             .collect();
         match format {
             Format::Text => ledger::overview(&lines),
@@ -74,12 +67,8 @@ pub(super) fn jobs(arguments: &Jobs, files: &mut Files) -> Ran {
 }
 
 pub(super) fn owed(arguments: &Overview, files: &mut Files) -> Ran {
-    with_rows(arguments, files, |rows, today| {
-        let accounts: BTreeMap<String, Account<'_>> = rows
-            .iter()
-            .map(|(number, row)| (number.clone(), Account::replay(&row.records)))
-            .collect();
-        let open = ledger::open(&accounts, today);
+    with_accounts(arguments, files, |accounts, today| {
+        let open = ledger::open(accounts, today);
         match arguments.format {
             Format::Text => {
                 let charges: Vec<_> = accounts
@@ -94,21 +83,25 @@ pub(super) fn owed(arguments: &Overview, files: &mut Files) -> Ran {
     })
 }
 
-fn with_rows(
+/// Replays every job on record.
+fn with_accounts(
     arguments: &Overview,
     files: &mut Files,
-    show: impl FnOnce(&BTreeMap<String, JobRecords>, Day) -> String,
+    show: impl FnOnce(&BTreeMap<String, Account<'_>>, Day) -> String,
 ) -> Ran {
     let problems = &mut files.problems;
     let folder = records::folder(&arguments.place.home(problems)?);
     let names = records::names(&folder, problems).into_iter();
-    let rows = names.map(|(number, names)| {
-        let row = records::row(&folder, &number, &names, problems);
-        (number.to_string(), row)
-    });
-    let rows = rows.collect();
+    let rows: Vec<JobRecords> = names
+        .map(|(number, names)| records::row(&folder, &number, &names, problems))
+        .collect();
     problems.none()?;
-    Ok(show(&rows, arguments.on.unwrap_or_else(files::today)))
+    let accounts = rows.iter().map(|row| {
+        let account = Account::replay(&row.records);
+        (row.number.to_string(), account)
+    });
+    let today = arguments.on.unwrap_or_else(files::today);
+    Ok(show(&accounts.collect(), today))
 }
 
 #[derive(Debug, clap::Args)]

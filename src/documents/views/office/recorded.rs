@@ -20,7 +20,10 @@ pub fn text(job: Job<'_>, happened: &Happened, business: Option<&Business>) -> S
             let mut said = format!("{number} cancelled: {because}\n");
             if let Some(day) = refund_by {
                 let (paid, day) = (job.account.paid(), day.0.long());
-                said += &format!("in time     pay back {paid} by {day}; check your state's law\n");
+                let _ = writeln!(
+                    said,
+                    "in time     pay back {paid} by {day}; check your state's law"
+                );
             }
             said
         }
@@ -119,8 +122,9 @@ fn invoice(number: &str, invoice: &Invoice, business: Option<&Business>) -> Stri
     if let (Some(closing), Some(business)) = (&invoice.closing, business) {
         for (name, days) in &business.invoices.notices {
             let by = closing.poured.0.plus(i64::from(days.0)).long();
-            said += &format!(
-                "not later   {name}: {by}, {} days after the pour; check your state's law\n",
+            let _ = writeln!(
+                said,
+                "not later   {name}: {by}, {} days after the pour; check your state's law",
                 days.0
             );
         }
