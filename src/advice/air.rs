@@ -3,7 +3,7 @@
 use super::{Case, DECIDES};
 use crate::input::job::Exposure;
 use crate::reading::Problem;
-use crate::tables::air::{Frost, SOURCE, air};
+use crate::tables::air::{SOURCE, air};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     if case.takeoff.exposure.value == Exposure::Mild {
@@ -12,7 +12,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let answers = case.takeoff.slabs.iter().filter_map(|slab| {
         let mix = case.mix(slab)?;
         // Slabs on the ground freeze while they are wet.
-        let asked = air(mix.aggregate.value, Frost::Severe)?;
+        let asked = air(mix.aggregate.value)?;
         (mix.air.value < asked).then(|| {
             let message = format!(
                 "`{}` of `{}` has `{}` air; `{asked}` is asked for against frost with stone of {}",

@@ -3,8 +3,14 @@
 use super::Case;
 use crate::input::book::Curing;
 use crate::reading::Problem;
-use crate::tables::Source;
-use crate::tables::coverage::UNDER_SEALER;
+use crate::tables::{Read, Source};
+
+/// A curing compound keeps a later sealer or coating from holding, unless it is removed.
+const UNDER_SEALER: Source = Source::new(
+    "a maker of both, quoted by the trade press",
+    "",
+    Read::Secondary,
+);
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let sprayed = case

@@ -1,9 +1,9 @@
 //! Does water run away from the house?
 
 use super::{Case, DECIDES};
-use crate::geometry::Facing;
+use crate::geometry::Compass;
 use crate::input::job::{EdgeKind, Slab};
-use crate::input::phrases::{Compass, Slope};
+use crate::input::phrases::Slope;
 use crate::reading::Problem;
 use crate::tables::slopes;
 
@@ -63,15 +63,6 @@ fn meets_house(slab: &Slab, toward: Option<Compass>) -> bool {
         .map(|part| slab.outline.sides()[part.side].facing());
     match toward {
         None => walls.next().is_some(),
-        Some(toward) => walls.any(|facing| facing == looking(toward)),
-    }
-}
-
-fn looking(compass: Compass) -> Facing {
-    match compass {
-        Compass::North => Facing::North,
-        Compass::East => Facing::East,
-        Compass::South => Facing::South,
-        Compass::West => Facing::West,
+        toward => walls.any(|facing| facing == toward),
     }
 }

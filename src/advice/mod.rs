@@ -59,7 +59,7 @@ mod vehicle;
 
 use std::sync::Arc;
 
-use crate::costing::{Offer, Prices};
+use crate::costing::{Offer, Prices, Pricing};
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Slab, Takeoff};
@@ -68,15 +68,15 @@ use crate::trade::measure::SlabQuantities;
 use crate::values::Day;
 
 /// Everything a question may look at.
-#[derive(Clone, Copy, Debug)]
-pub struct Case<'a> {
-    pub takeoff: &'a Takeoff,
-    pub business: &'a Business,
-    pub book: &'a PriceBook,
-    pub offer: &'a Offer,
+#[derive(Clone, Copy)]
+struct Case<'a> {
+    takeoff: &'a Takeoff,
+    business: &'a Business,
+    book: &'a PriceBook,
+    offer: &'a Offer,
     /// For each pour, the prices of its day.
-    pub days: &'a [Prices],
-    pub quoted: Day,
+    days: &'a [Prices],
+    quoted: Day,
 }
 
 impl<'a> Case<'a> {
@@ -92,7 +92,20 @@ impl<'a> Case<'a> {
 }
 
 /// Asks every question, in reading order; an answer is a problem shown as advice, with its place and source.
-pub fn advice(case: Case<'_>) -> Vec<Problem> {
+pub fn advice(takeoff: &Takeoff, at: Pricing<'_>, offer: &Offer, quoted: Day) -> Vec<Problem> {
+    let Pricing {
+        book,
+        business,
+        days,
+    } = at;
+    let case = Case {
+        takeoff,
+        business,
+        book,
+        offer,
+        days,
+        quoted,
+    };
     QUESTIONS
         .iter()
         .flat_map(|question| question(case))

@@ -1,8 +1,8 @@
 //! Are the panels near enough to square?
 
 use super::{Case, DECIDES};
+use crate::geometry::{LONGEST_RATIO, PREFERRED_RATIO};
 use crate::reading::Problem;
-use crate::tables::joints::{LONGEST_RATIO, PREFERRED_RATIO};
 use crate::tables::{Read, Source};
 use crate::values::rounding::to_places;
 

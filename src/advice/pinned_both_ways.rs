@@ -1,7 +1,7 @@
 //! Is a slab held along two edges at a right angle?
 
 use super::{Case, DECIDES};
-use crate::geometry::Facing;
+use crate::geometry::Compass;
 use crate::input::job::{EdgePart, Pin, Slab};
 use crate::reading::Problem;
 use crate::tables::Source;
@@ -48,9 +48,6 @@ fn how(slab: &Slab) -> Option<&'static str> {
 
 /// Whether the edge runs east-west; `None` for one that is slanted.
 fn level(slab: &Slab, part: &EdgePart) -> Option<bool> {
-    match slab.outline.sides()[part.side].facing() {
-        Facing::North | Facing::South => Some(true),
-        Facing::East | Facing::West => Some(false),
-        Facing::Slanted => None,
-    }
+    let looks = slab.outline.sides()[part.side].facing()?;
+    Some(matches!(looks, Compass::North | Compass::South))
 }

@@ -1,8 +1,9 @@
 //! Is a public walk flat enough across for wheels and canes, and steep enough for water?
 
 use super::{Case, DECIDES};
+use crate::geometry::Compass;
 use crate::input::job::Slab;
-use crate::input::phrases::{Compass, Slope};
+use crate::input::phrases::Slope;
 use crate::reading::{Place, Problem};
 use crate::tables::slopes;
 

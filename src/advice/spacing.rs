@@ -4,7 +4,7 @@ use super::{Case, DECIDES};
 use crate::input::book::Mix;
 use crate::input::job::Slab;
 use crate::reading::Problem;
-use crate::tables::joints::{CAP, Spacing, WALK_SPACING, longest_spacing};
+use crate::tables::joints::{WALK_SPACING, longest_spacing};
 use crate::tables::{Read, Source};
 use crate::values::Length;
 
@@ -36,12 +36,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 
 /// The longest panel, and who says so; walks have a rule of their own.
 pub(super) fn limit(slab: &Slab, mix: Option<&Mix>) -> (Length, Source) {
-    // Small stone shrinks more; where the stone is not known, the safer rule holds.
-    let rule = match mix {
-        Some(mix) if Length::sixty_fourths(48) <= mix.aggregate.value => Spacing::LargeAggregate,
-        _ => Spacing::SmallAggregate,
-    };
-    let limit = longest_spacing(slab.thickness.value, rule, CAP);
+    let limit = longest_spacing(slab.thickness.value, mix.map(|mix| mix.aggregate.value));
     if slab.kind == "walk" && WALK_SPACING < limit {
         (WALK_SPACING, WALKS)
     } else {

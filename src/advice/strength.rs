@@ -4,7 +4,7 @@ use super::{Case, DECIDES};
 use crate::input::job::{Exposure, Slab};
 use crate::reading::Problem;
 use crate::tables::strength::{
-    Aci332, FrostClass, IrcMember, Least, Weathering, ibc, irc, salted_flatwork,
+    Least, SALTED, SALTED_IN_2014, Weathering, house_step, nonstructural,
 };
 use crate::values::Amount;
 
@@ -33,12 +33,14 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 
 /// The house code's row names steps but no patios, walks or driveways; the building code's does not tell them apart.
 fn least(slab: &Slab, exposure: Exposure) -> Least {
-    match (exposure, slab.kind.as_str()) {
-        (Exposure::Salt, _) => salted_flatwork(Aci332::Of2020),
-        (Exposure::Frost, "step") => irc(IrcMember::PorchCarportStep, Weathering::Severe),
-        (Exposure::Mild, "step") => irc(IrcMember::PorchCarportStep, Weathering::Negligible),
-        (Exposure::Frost, _) => ibc(FrostClass::F2),
-        (Exposure::Mild, _) => ibc(FrostClass::F0),
+    let weathering = match exposure {
+        Exposure::Salt => return SALTED,
+        Exposure::Frost => Weathering::Severe,
+        Exposure::Mild => Weathering::Negligible,
+    };
+    match slab.kind.as_str() {
+        "step" => house_step(weathering),
+        _ => nonstructural(weathering),
     }
 }
 
@@ -47,6 +49,6 @@ fn older(exposure: Exposure) -> String {
     if exposure != Exposure::Salt {
         return String::new();
     }
-    let old = salted_flatwork(Aci332::Of2014);
-    format!(", where {} asks {} psi", old.source, old.psi)
+    let Least { psi, source } = SALTED_IN_2014;
+    format!(", where {source} asks {psi} psi")
 }

@@ -4,7 +4,8 @@
 //! job has only once: the minimum job, the rounding of its price, and crew days filled up.
 
 use super::estimate::receipts_tax;
-use super::{Cause, Priced, Side};
+use super::lines::{Cause, Side};
+use super::offer::Priced;
 use crate::input::book::{PriceBook, Role};
 use crate::input::business::{Business, DayRule, TaxBase};
 use crate::input::change::PriceLine;

@@ -2,14 +2,14 @@
 
 use rust_decimal::Decimal;
 
-use crate::input::book::{Class, Dated, PriceBook, rates_help, unknown_item};
-use crate::reading::{Problem, Problems};
+use super::prices::Prices;
+use super::pricing::Pricing;
+use crate::input::book::{Class, Dated, Item, ItemKey, PriceBook, rates_help, unknown_item};
+use crate::reading::{At, Problem, Problems};
 use crate::trade::order::{JobNeeds, Missing, Need, NeedItem, Section};
 use crate::trade::term::{number, of};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Money, Unit};
-
-use super::Prices;
 
 /// Why a line is there. Two estimates of one job are compared by their causes.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -82,6 +82,21 @@ pub struct LineItem {
 }
 
 impl LineItem {
+    /// A line with nothing but its amount; it has neither class nor price.
+    pub(super) fn new(cause: Cause, side: Side, amount: Quantity) -> Self {
+        Self {
+            title: cause.title(),
+            cause,
+            side,
+            class: None,
+            amount,
+            quantity: None,
+            price: None,
+            taxed: false,
+            shares: Vec::new(),
+        }
+    }
+
     pub fn money(&self) -> Money {
         self.amount.as_money()
     }
@@ -111,16 +126,14 @@ fn extension(quantity: &Quantity, each: &Quantity) -> Quantity {
 pub fn priced(
     needs: &[Need],
     first_pour: usize,
-    (book, days): (&PriceBook, &[Prices]),
+    at: Pricing<'_>,
     problems: &mut Problems,
 ) -> Vec<LineItem> {
-    needs
-        .iter()
-        .filter_map(|need| {
-            let pour = need.placement.unwrap_or(first_pour);
-            line(need, book, &days[pour.min(days.len() - 1)], problems)
-        })
-        .collect()
+    let mut priced = |need: &Need| {
+        let prices = at.day(need.placement, first_pour);
+        line(need, at.book, prices, problems)
+    };
+    needs.iter().filter_map(&mut priced).collect()
 }
 
 pub(super) fn line(
@@ -129,77 +142,80 @@ pub(super) fn line(
     prices: &Prices,
     problems: &mut Problems,
 ) -> Option<LineItem> {
-    let cause = Cause::Need(need.quantity.name().to_owned());
-    let (class, title, price, taxed, each) =
-        match &need.item {
-            NeedItem::Lump { cost, class } => {
-                let each = Quantity::given("cost", cost.value.into(), cost.place);
-                (
-                    *class,
-                    need.quantity.name().to_owned(),
-                    None,
-                    *class == Class::Material,
-                    each,
-                )
-            }
-            NeedItem::Item(key) => {
-                let Some(item) = book.items.get(&key.value) else {
-                    if !book.broken.contains(&key.value) {
-                        problems.push(
-                            unknown_item(&key.value, book.items.keys().map(String::as_str))
-                                .at(key.place),
-                        );
-                    }
-                    return None;
-                };
-                let unit = need.quantity.amount().unit;
-                if unit != item.selling.unit && !same_thing(unit, item.selling.unit) {
-                    let message = format!(
-                        "this job needs `{}` in {}, and the book prices it in {}",
-                        key.value,
-                        unit.plural(),
-                        item.selling.unit.plural()
-                    );
-                    problems.push(Problem::new("wrong-unit", message).at(item.place).help(
-                        "give the item the other unit, or name another item for this purpose",
-                    ));
-                    return None;
-                }
-                let Some(dated) = prices.get(&key.value) else {
-                    let first = item
-                        .dated
-                        .first()
-                        .map(|dated| format!("; its first price begins {}", dated.from))
-                        .unwrap_or_default();
-                    let message = format!("`{}` has no price for {}{first}", key.value, prices.day);
-                    problems.push(
-                        Problem::new("missing-price", message)
-                            .at(item.place)
-                            .help("add a price that begins on or before that day"),
-                    );
-                    return None;
-                };
-                (
-                    item.class,
-                    item.is.clone(),
-                    Some(dated.clone()),
-                    item.taxed,
-                    self::each(dated),
-                )
-            }
-        };
-    let amount = extension(&need.quantity, &each);
+    let name = need.quantity.name();
+    let (class, title, taxed, price, each) = match &need.item {
+        NeedItem::Lump { cost, class } => {
+            let each = Quantity::given("cost", cost.value.into(), cost.place);
+            let taxed = *class == Class::Material;
+            (*class, name.to_owned(), taxed, None, each)
+        }
+        NeedItem::Item(key) => {
+            let (item, dated) = sold(key, need, book, prices, problems)?;
+            let each = each(dated);
+            (
+                item.class,
+                item.is.clone(),
+                item.taxed,
+                Some(dated.clone()),
+                each,
+            )
+        }
+    };
     Some(LineItem {
-        cause,
-        side: Side::Direct,
         title,
         class: Some(class),
-        amount,
         quantity: Some(need.quantity.clone()),
         price,
         taxed,
         shares: need.shares.clone(),
+        ..LineItem::new(
+            Cause::Need(name.to_owned()),
+            Side::Direct,
+            extension(&need.quantity, &each),
+        )
     })
+}
+
+/// An item and its price of the day, if the book sells what is needed by its unit.
+fn sold<'a>(
+    key: &At<ItemKey>,
+    need: &Need,
+    book: &'a PriceBook,
+    prices: &'a Prices,
+    problems: &mut Problems,
+) -> Option<(&'a Item, &'a Dated)> {
+    let Some(item) = book.items.get(&key.value) else {
+        if !book.broken.contains(&key.value) {
+            let known = book.items.keys().map(String::as_str);
+            problems.push(unknown_item(&key.value, known).at(key.place));
+        }
+        return None;
+    };
+    let unit = need.quantity.amount().unit;
+    if unit != item.selling.unit && !same_thing(unit, item.selling.unit) {
+        let message = format!(
+            "this job needs `{}` in {}, and the book prices it in {}",
+            key.value,
+            unit.plural(),
+            item.selling.unit.plural()
+        );
+        let problem = Problem::new("wrong-unit", message).at(item.place);
+        problems.push(
+            problem.help("give the item the other unit, or name another item for this purpose"),
+        );
+        return None;
+    }
+    let Some(dated) = prices.get(&key.value) else {
+        let first = item.dated.first().map(|dated| dated.from);
+        let begins = first.map_or_else(String::new, |from| {
+            format!("; its first price begins {from}")
+        });
+        let message = format!("`{}` has no price for {}{begins}", key.value, prices.day);
+        let problem = Problem::new("missing-price", message).at(item.place);
+        problems.push(problem.help("add a price that begins on or before that day"));
+        return None;
+    };
+    Some((item, dated))
 }
 
 /// The price of one: as the book says it, or made of wage and burden.

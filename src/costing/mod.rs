@@ -1,6 +1,8 @@
 //! Needs and prices become lines; every total is a sum of lines.
 //!
-//! `priced` is the last step that can fail. Nothing here knows a shape.
+//! `priced` is the last step that can fail. Nothing here knows a shape. Each room uses only those
+//! before it: prices, pricing, lines, totals, estimate, sections, payments, `unit_prices`, offer,
+//! buying, change, compare, sensitivity, repricing.
 
 mod buying;
 mod change;
@@ -10,21 +12,22 @@ mod lines;
 mod offer;
 mod payments;
 mod prices;
+mod pricing;
 pub mod repricing;
 mod sections;
 mod sensitivity;
 mod totals;
 mod unit_prices;
 
-pub use buying::{BuyingRule, Effect, effects};
+pub use buying::{BuyingRule, effects};
 pub use change::{ChangePrice, Way, book_without_trucks, business_for_changes, change_price};
-pub use compare::{Books, Change, Joined, Sold, books, compare, join};
+pub use compare::{Books, Change, Joined, Sold, books, join};
 pub use estimate::estimate;
-pub use lines::{Cause, LineItem, Side, missing, priced};
+pub use lines::{Cause, LineItem, Side, priced};
 pub use offer::{Bought, Offer, Priced, check_sets, offer, with_choice};
 pub use payments::{parts, schedule};
 pub use prices::{Prices, prices};
-pub use sections::{SectionPrice, sections};
-pub use sensitivity::{Asked, Rise, Room, Sensitivity, room, sensitivity, together};
+pub use pricing::Pricing;
+pub use sections::sections;
+pub use sensitivity::{Estimated, Rise, Room, Sensitivity, sensitivity, together};
 pub use totals::Totals;
-pub use unit_prices::UnitCost;

@@ -2,8 +2,11 @@
 
 use std::collections::BTreeMap;
 
+use super::estimate::estimate;
+use super::lines::{LineItem, missing, priced};
+use super::pricing::Pricing;
+use super::totals::Totals;
 use super::unit_prices::{UnitCost, unit_prices};
-use super::{LineItem, Prices, Totals, estimate, missing, priced};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
@@ -91,22 +94,13 @@ fn ways<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Wa
 }
 
 /// Prices the job with every choice; reports everything that has no price.
-pub fn offer(
-    takeoff: &Takeoff,
-    book: &PriceBook,
-    business: &Business,
-    days: &[Prices],
-    problems: &mut Problems,
-) -> Option<Offer> {
-    let pours: Vec<Day> = days.iter().map(|prices| prices.day).collect();
-    let ways = ways(book, business, &pours);
+pub fn offer(takeoff: &Takeoff, at: Pricing<'_>, problems: &mut Problems) -> Option<Offer> {
     let before = problems.len();
     let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
     let mut worked = Worked::default();
     for choice in choices(&takeoff.options) {
         let mut found = Problems::default();
-        let taken = takeoff.with(&choice);
-        let priced = one(taken, (book, business, days), ways, &mut worked, &mut found);
+        let priced = one(takeoff.with(&choice), at, &mut worked, &mut found);
         // Most problems are of the job as quoted, and would only be repeated by every choice.
         for one in found {
             if !problems.iter().any(|known| *known == one) {
@@ -115,7 +109,7 @@ pub fn offer(
         }
         by_choice.insert(choice, priced);
     }
-    let unit_prices = unit_prices(business, book, days, problems);
+    let unit_prices = unit_prices(at, problems);
     let needs = by_choice.values().map(|priced| &priced.needs);
     sets::check(&takeoff.sets, needs.map(JobNeeds::roots), problems);
     (problems.len() == before).then(|| Offer {
@@ -129,30 +123,21 @@ pub fn offer(
 pub fn with_choice(
     takeoff: &Takeoff,
     choice: &Choice,
-    at: (&PriceBook, &Business, &[Prices]),
+    at: Pricing<'_>,
     problems: &mut Problems,
 ) -> Option<Priced> {
-    let (book, business, days) = at;
-    let pours: Vec<Day> = days.iter().map(|prices| prices.day).collect();
-    let ways = ways(book, business, &pours);
     let before = problems.len();
-    let taken = takeoff.with(choice);
-    let priced = one(taken, at, ways, &mut Worked::default(), problems);
+    let priced = one(takeoff.with(choice), at, &mut Worked::default(), problems);
     (problems.len() == before).then_some(priced)
 }
 
-fn one(
-    taken: &Takeoff,
-    (book, business, days): (&PriceBook, &Business, &[Prices]),
-    ways: Ways<'_>,
-    worked: &mut Worked,
-    problems: &mut Problems,
-) -> Priced {
-    let needs = needs(taken, ways, worked);
-    missing(&needs, book, problems);
-    let lines = priced(&needs.needs, needs.first_pour, (book, days), problems);
+fn one(taken: &Takeoff, at: Pricing<'_>, worked: &mut Worked, problems: &mut Problems) -> Priced {
+    let pours: Vec<Day> = at.days.iter().map(|prices| prices.day).collect();
+    let needs = needs(taken, ways(at.book, at.business, &pours), worked);
+    missing(&needs, at.book, problems);
+    let lines = priced(&needs.needs, needs.first_pour, at, problems);
     Priced {
-        lines: estimate(lines, &business.price, taken.fixed_price.as_ref()),
+        lines: estimate(lines, &at.business.price, taken.fixed_price.as_ref()),
         needs,
     }
 }

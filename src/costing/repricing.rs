@@ -2,9 +2,13 @@
 
 use rust_decimal::Decimal;
 
-use super::{Asked, Books, Bought, Prices, Room, Totals, books, room};
-use crate::input::book::{Basis, ItemKey, PriceBook};
-use crate::input::business::PricePolicy;
+use super::compare::{Books, books};
+use super::offer::Bought;
+use super::prices::Prices;
+use super::pricing::Pricing;
+use super::sensitivity::{Estimated, Room, room};
+use super::totals::Totals;
+use crate::input::book::{Basis, ItemKey};
 use crate::reading::At;
 use crate::trade::order::{Need, NeedItem};
 use crate::values::{Money, Percent, UnitPrice};
@@ -81,63 +85,46 @@ impl Repriced {
     }
 }
 
-/// The other prices, and by which policy they make a price.
-#[derive(Clone, Copy, Debug)]
-pub struct Other<'a> {
-    pub book: &'a PriceBook,
-    pub days: &'a [Prices],
-    pub policy: &'a PricePolicy,
-    pub fixed: Option<&'a At<Money>>,
-}
-
-/// Holds the old against the new; `items` are those whose headroom is asked for.
-pub fn repriced(old: Bought<'_>, new: Bought<'_>, other: Other<'_>, items: &[ItemKey]) -> Repriced {
-    let Other {
-        book,
-        days,
-        policy,
-        fixed,
-    } = other;
+/// Holds the old against the new, which is priced `at` the other prices; `items` are those whose
+/// headroom is asked for.
+pub fn repriced(
+    old: Bought<'_>,
+    new: Bought<'_>,
+    at: Pricing<'_>,
+    fixed: Option<&At<Money>>,
+    items: &[ItemKey],
+) -> Repriced {
+    // What is promised is the old price, whatever the needs come to.
+    let promised = Estimated {
+        bought: Bought {
+            lines: old.lines,
+            ..new
+        },
+        at,
+        fixed: None,
+    };
     Repriced {
         old: Totals::of(old.lines),
         new: Totals::of(new.lines),
-        why: books(old, new, book, days, policy, fixed),
+        why: books(old, new, at, fixed),
         rooms: items
             .iter()
-            .filter_map(|item| headroom(old, new, &other, item))
+            .filter_map(|item| headroom(promised, item))
             .collect(),
     }
 }
 
 /// None where the job does not buy the item.
-fn headroom(
-    old: Bought<'_>,
-    new: Bought<'_>,
-    other: &Other<'_>,
-    item: &ItemKey,
-) -> Option<Headroom> {
-    let mut needs = new.needs.iter();
+fn headroom(promised: Estimated<'_>, item: &ItemKey) -> Option<Headroom> {
+    let mut needs = promised.bought.needs.iter();
     let buys = |need: &Need| matches!(&need.item, NeedItem::Item(one) if one.value == *item);
-    needs.any(buys).then_some(())?;
-    let far = |policy: &PricePolicy| {
-        let asked = Asked {
-            // What is promised is the old price, whatever the needs come to.
-            bought: Bought {
-                lines: old.lines,
-                ..new
-            },
-            book: other.book,
-            policy,
-            days: other.days,
-            fixed: None,
-        };
-        room(asked, item)
-    };
-    let mut to_zero = other.policy.clone();
-    to_zero.margin_floor.value = Percent::new(Decimal::ZERO);
-    Some(Headroom {
+    needs.any(buys).then(|| Headroom {
         item: item.clone(),
-        to_floor: far(other.policy),
-        to_zero: far(&to_zero),
+        to_floor: room(
+            promised,
+            item,
+            promised.at.business.price.margin_floor.value,
+        ),
+        to_zero: room(promised, item, Percent::new(Decimal::ZERO)),
     })
 }

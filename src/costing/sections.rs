@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use super::{LineItem, Side, Totals};
+use super::lines::{LineItem, Side};
+use super::totals::Totals;
 use crate::trade::order::Section;
 use crate::values::{Money, rounding};
 

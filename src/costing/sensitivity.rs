@@ -2,24 +2,24 @@
 //!
 //! Nothing is derived: the item gets its other price and the whole estimate is made again.
 
-use std::collections::BTreeMap;
-
 use rust_decimal::Decimal;
 
-use super::{Bought, LineItem, Prices, Totals, estimate, priced};
-use crate::input::book::{ItemKey, PriceBook};
-use crate::input::business::PricePolicy;
+use super::estimate::estimate;
+use super::lines::priced;
+use super::offer::Bought;
+use super::prices::Prices;
+use super::pricing::Pricing;
+use super::totals::Totals;
+use crate::input::book::ItemKey;
 use crate::reading::{At, Problems};
 use crate::trade::order::NeedItem;
 use crate::values::{Money, Percent, UnitPrice};
 
-/// What is asked about: one estimate and everything it was made of.
+/// An estimate, and everything it was made of.
 #[derive(Clone, Copy, Debug)]
-pub struct Asked<'a> {
+pub struct Estimated<'a> {
     pub bought: Bought<'a>,
-    pub book: &'a PriceBook,
-    pub policy: &'a PricePolicy,
-    pub days: &'a [Prices],
+    pub at: Pricing<'a>,
     pub fixed: Option<&'a At<Money>>,
 }
 
@@ -32,10 +32,9 @@ pub struct Sensitivity {
     pub room: Option<Room>,
 }
 
-/// One rise, and what comes of it.
+/// What comes of one rise.
 #[derive(Clone, Copy, Debug)]
 pub struct Rise {
-    pub percent: Percent,
     /// What the job costs more.
     pub more: Money,
     /// Everything priced again by the same policy.
@@ -56,11 +55,15 @@ pub enum Room {
 }
 
 /// Every item of the job by itself, the most costly first.
-pub fn sensitivity(asked: Asked<'_>, percents: &[Percent]) -> Vec<Sensitivity> {
+pub fn sensitivity(asked: Estimated<'_>, percents: &[Percent]) -> Vec<Sensitivity> {
     let mut found: Vec<Sensitivity> = items(asked)
         .into_iter()
         .map(|item| Sensitivity {
-            room: Some(room(asked, &item)),
+            room: Some(room(
+                asked,
+                &item,
+                asked.at.business.price.margin_floor.value,
+            )),
             ..together(asked, vec![item], percents)
         })
         .collect();
@@ -69,7 +72,7 @@ pub fn sensitivity(asked: Asked<'_>, percents: &[Percent]) -> Vec<Sensitivity> {
 }
 
 /// Several items that rise at once, all by the same percentage.
-pub fn together(asked: Asked<'_>, items: Vec<ItemKey>, percents: &[Percent]) -> Sensitivity {
+pub fn together(asked: Estimated<'_>, items: Vec<ItemKey>, percents: &[Percent]) -> Sensitivity {
     let before = Totals::of(asked.bought.lines);
     let rises = percents
         .iter()
@@ -78,7 +81,6 @@ pub fn together(asked: Asked<'_>, items: Vec<ItemKey>, percents: &[Percent]) -> 
             let days = moved(asked, &items, |price| price * factor);
             let repriced = again(asked, &days, asked.fixed);
             Rise {
-                percent: *percent,
                 more: repriced.cost - before.cost,
                 repriced,
                 held: again(asked, &days, Some(&held(asked))),
@@ -93,7 +95,7 @@ pub fn together(asked: Asked<'_>, items: Vec<ItemKey>, percents: &[Percent]) -> 
 }
 
 /// The items this job buys, each once.
-fn items(asked: Asked<'_>) -> Vec<ItemKey> {
+fn items(asked: Estimated<'_>) -> Vec<ItemKey> {
     let mut found: Vec<ItemKey> = Vec::new();
     for need in asked.bought.needs {
         if let NeedItem::Item(key) = &need.item
@@ -106,15 +108,15 @@ fn items(asked: Asked<'_>) -> Vec<ItemKey> {
 }
 
 /// The price of the job as it is now, as if the owner had fixed it.
-fn held(asked: Asked<'_>) -> At<Money> {
+fn held(asked: Estimated<'_>) -> At<Money> {
     At {
         value: Totals::of(asked.bought.lines).price,
-        place: asked.policy.round_up_to.place,
+        place: asked.at.business.price.round_up_to.place,
     }
 }
 
 /// The prices of all days with some items moved.
-fn moved(asked: Asked<'_>, items: &[ItemKey], to: impl Fn(Decimal) -> Decimal) -> Vec<Prices> {
+fn moved(asked: Estimated<'_>, items: &[ItemKey], to: impl Fn(Decimal) -> Decimal) -> Vec<Prices> {
     let day = |prices: &Prices| {
         items.iter().fold(prices.clone(), |prices, item| {
             let price = prices.get(item).map(|dated| to(dated.price.dollars()));
@@ -124,47 +126,35 @@ fn moved(asked: Asked<'_>, items: &[ItemKey], to: impl Fn(Decimal) -> Decimal) -
             )
         })
     };
-    asked.days.iter().map(day).collect()
+    asked.at.days.iter().map(day).collect()
 }
 
 /// The whole estimate again, at other prices.
-fn again(asked: Asked<'_>, days: &[Prices], fixed: Option<&At<Money>>) -> Totals {
+fn again(asked: Estimated<'_>, days: &[Prices], fixed: Option<&At<Money>>) -> Totals {
     // Every price was there a moment ago, so nothing can be missing now.
-    let lines: Vec<LineItem> = priced(
-        asked.bought.needs,
-        asked.bought.first_pour,
-        (asked.book, days),
-        &mut Problems::default(),
-    );
-    Totals::of(&estimate(lines, asked.policy, fixed))
+    let (bought, at) = (asked.bought, Pricing { days, ..asked.at });
+    let mut problems = Problems::default();
+    let lines = priced(bought.needs, bought.first_pour, at, &mut problems);
+    Totals::of(&estimate(lines, &at.business.price, fixed))
 }
 
 /// Bisection over whole price steps: cost never falls when a price rises, so the last step
 /// at or above the floor and the first one below it stand side by side.
-pub fn room(asked: Asked<'_>, item: &ItemKey) -> Room {
+pub fn room(asked: Estimated<'_>, item: &ItemKey, floor: Percent) -> Room {
     const FAR: u64 = 9;
-    let now: BTreeMap<usize, Decimal> = asked
-        .days
-        .iter()
-        .enumerate()
-        .filter_map(|(i, day)| Some((i, day.get(item)?.price.dollars())))
-        .collect();
-    let Some(price) = now
-        .values()
-        .next()
-        .copied()
-        .filter(|price| !price.is_zero())
-    else {
+    let of_day = |day: &Prices| day.get(item).map(|dated| dated.price.dollars());
+    let now: Vec<Decimal> = asked.at.days.iter().filter_map(of_day).collect();
+    let Some(price) = now.first().copied().filter(|price| !price.is_zero()) else {
         return Room::Far;
     };
-    let places = now.values().map(|price| price.normalize().scale()).max();
+    let places = now.iter().map(|price| price.normalize().scale()).max();
     let step = Decimal::new(1, places.unwrap_or(0).max(2));
     let one = std::slice::from_ref(item);
     let held = held(asked);
     let stands = |steps: Decimal| {
         let days = moved(asked, one, |price| price + steps * step);
         let margin = again(asked, &days, Some(&held)).margin();
-        margin.is_some_and(|margin| asked.policy.margin_floor.value.number() <= margin)
+        margin.is_some_and(|margin| floor.number() <= margin)
     };
     if !stands(Decimal::ZERO) {
         return Room::None;

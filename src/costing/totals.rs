@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use super::{LineItem, Side};
+use super::lines::{LineItem, Side};
 use crate::values::Money;
 
 /// Sums over lines; nothing is stored beside them.

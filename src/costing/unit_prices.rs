@@ -1,9 +1,11 @@
 //! Unit prices for work nobody could see, made like the price of a job: lines, then the policy.
 
-use super::lines::line;
-use super::{LineItem, Prices, Totals, estimate};
+use super::estimate::estimate;
+use super::lines::{LineItem, line};
+use super::pricing::Pricing;
+use super::totals::Totals;
 use crate::input::book::{ItemKey, PriceBook};
-use crate::input::business::{Business, PricePolicy, Unforeseen, UnforeseenPrice};
+use crate::input::business::{PricePolicy, Unforeseen, UnforeseenPrice};
 use crate::reading::{At, Problem, Problems};
 use crate::trade::order::{Need, NeedItem};
 use crate::trade::working::Quantity;
@@ -18,24 +20,13 @@ pub struct UnitCost {
 }
 
 /// In the order of the business file; reports what the book does not have.
-pub fn unit_prices(
-    business: &Business,
-    book: &PriceBook,
-    days: &[Prices],
-    problems: &mut Problems,
-) -> Vec<UnitCost> {
-    let all = business.unforeseen.iter();
-    all.map(|one| unit_cost(one, &business.price, book, days, problems))
-        .collect()
+pub(super) fn unit_prices(at: Pricing<'_>, problems: &mut Problems) -> Vec<UnitCost> {
+    let all = at.business.unforeseen.iter();
+    all.map(|one| unit_cost(one, at, problems)).collect()
 }
 
-fn unit_cost(
-    one: &Unforeseen,
-    policy: &PricePolicy,
-    book: &PriceBook,
-    days: &[Prices],
-    problems: &mut Problems,
-) -> UnitCost {
+fn unit_cost(one: &Unforeseen, at: Pricing<'_>, problems: &mut Problems) -> UnitCost {
+    let book = at.book;
     let parts = match &one.price {
         UnforeseenPrice::Written(price) => {
             return UnitCost {
@@ -63,9 +54,9 @@ fn unit_cost(
             placement: None,
             shares: Vec::new(),
         };
-        line(&need, book, &days[0], problems)
+        line(&need, book, &at.days[0], problems)
     });
-    let lines = estimate(lines.collect(), &of_a_unit(policy), None);
+    let lines = estimate(lines.collect(), &of_a_unit(&at.business.price), None);
     UnitCost {
         price: Totals::of(&lines).price,
         lines,
@@ -77,11 +68,8 @@ fn item(named: &At<ItemKey>, book: &PriceBook) -> At<ItemKey> {
     if book.items.contains_key(&named.value) {
         return named.clone();
     }
-    let role = book
-        .rules
-        .roles
-        .iter()
-        .find(|(role, _)| role.name() == named.value);
+    let mut roles = book.rules.roles.iter();
+    let role = roles.find(|(role, _)| role.name() == named.value);
     let key = role.and_then(|(_, item)| item.value.clone());
     At {
         value: key.unwrap_or_else(|| named.value.clone()),
@@ -102,15 +90,8 @@ fn wrong_unit(one: &Unforeseen, item: &At<String>, amount: &At<Amount>, sold: Un
 
 /// The owner's policy without what is meant for whole jobs: the minimum and the round price.
 fn of_a_unit(policy: &PricePolicy) -> PricePolicy {
-    PricePolicy {
-        minimum: At {
-            value: Money::ZERO,
-            place: policy.minimum.place,
-        },
-        round_up_to: At {
-            value: Money::cents(1),
-            place: policy.round_up_to.place,
-        },
-        ..policy.clone()
-    }
+    let mut own = policy.clone();
+    own.minimum.value = Money::ZERO;
+    own.round_up_to.value = Money::cents(1);
+    own
 }

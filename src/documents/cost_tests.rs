@@ -7,8 +7,8 @@ use super::cost_document;
 use super::cost_sheet::cost_sheet;
 use super::quote_tests::reach::{all_words, check_pages};
 use super::views::office::Sheet;
-use crate::advice::{Case, advice};
-use crate::costing::{Prices, offer, prices};
+use crate::advice::advice;
+use crate::costing::{Prices, Pricing, offer, prices};
 use crate::input::{book, business, job};
 use crate::press::drawing::Rgb;
 use crate::press::page::{Document, Ink};
@@ -38,7 +38,12 @@ fn pages(takeoff: &str) -> Document {
         .iter()
         .map(|_| prices(&book, quoted, &takeoff.name))
         .collect();
-    let offer = offer(&takeoff, &book, &business, &days, &mut problems);
+    let at = Pricing {
+        book: &book,
+        business: &business,
+        days: &days,
+    };
+    let offer = offer(&takeoff, at, &mut problems);
     assert!(problems.is_empty(), "{problems:?}");
     let sheet = Sheet {
         takeoff: &takeoff,
@@ -49,14 +54,7 @@ fn pages(takeoff: &str) -> Document {
         offer: &offer.expect("an offer"),
         sources: &sources,
     };
-    let found = advice(Case {
-        takeoff: &takeoff,
-        business: &business,
-        book: &book,
-        offer: sheet.offer,
-        days: &days,
-        quoted,
-    });
+    let found = advice(&takeoff, at, sheet.offer, quoted);
     let (view, figures) = cost_sheet(&sheet, &found, Rgb(0, 0, 0));
     cost_document(&view, &figures).unwrap_or_else(|error| panic!("{error}"))
 }

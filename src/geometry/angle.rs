@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use rust_decimal_macros::dec;
 
-use super::Point;
+use super::point::Point;
 use crate::values::{Length, Unreadable, digits, rounding};
 
 /// An angle of a sector: half degrees, more than none and less than a whole turn.

@@ -3,7 +3,9 @@
 use rust_decimal::{Decimal, prelude::ToPrimitive};
 use rust_decimal_macros::dec;
 
-use super::{Point, Side, arc};
+use super::arc;
+use super::point::Point;
+use super::side::Side;
 use crate::values::{Length, rounding};
 
 /// How far a chord may stand off its arc.

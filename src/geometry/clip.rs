@@ -1,11 +1,11 @@
-//! The part of an outline inside a box.
+//! The part of a polygon inside a box.
 
-use super::{Outline, Point, point};
+use super::point::{self, Point};
 
-/// Twice the area of the outline's polygon inside a box, its holes not taken off.
-pub(super) fn doubled_area(outline: &Outline, low: Point, high: Point) -> i128 {
+/// Twice the area of a polygon inside a box.
+pub(super) fn doubled_area(polygon: &[Point], low: Point, high: Point) -> i128 {
     // Cut off what lies south of the low edge, four times, a quarter turn between.
-    let mut polygon = north_of(outline.polygon(), low.y);
+    let mut polygon = north_of(polygon, low.y);
     for edge in [low.x, -high.y, -high.x] {
         polygon = north_of(&polygon, edge);
     }

@@ -1,6 +1,6 @@
 //! Whether sides of a polygon touch where they should not.
 
-use super::Point;
+use super::point::Point;
 
 /// The first two of these numbered segments that touch, except neighbours at their shared end.
 ///

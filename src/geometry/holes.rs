@@ -1,6 +1,8 @@
 //! Holes in an outline: inside it, touching neither it nor each other.
 
-use super::{Outline, Point, cross};
+use super::cross;
+use super::outline::Outline;
+use super::point::Point;
 
 /// Why something is not a hole of an outline.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

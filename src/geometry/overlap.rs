@@ -1,6 +1,6 @@
 //! Whether two outlines share ground.
 
-use super::Outline;
+use super::outline::Outline;
 
 /// An eighth of an inch: what touches may differ by less.
 const SLACK: i64 = 3_175_000;

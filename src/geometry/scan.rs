@@ -1,6 +1,6 @@
 //! Where a straight line across the site lies inside a polygon and outside its holes.
 
-use super::Point;
+use super::point::Point;
 
 /// Spans of x where the line at `y` has slab on both sides, west to east.
 ///

@@ -1,6 +1,12 @@
 //! Shapes that are not rectangles or circles: triangles, trapezoids, rings, sectors.
 
-use super::{Angle, Direction, HoleError, Outline, Point, Side, WalkError, angle};
+use super::angle::{self, Angle};
+use super::compass::Direction;
+use super::holes::HoleError;
+use super::outline::Outline;
+use super::point::Point;
+use super::side::Side;
+use super::walk::WalkError;
 use crate::values::Length;
 
 impl Outline {

@@ -2,7 +2,9 @@
 
 use rust_decimal::Decimal;
 
-use super::{Point, arc};
+use super::arc;
+use super::compass::Compass;
+use super::point::Point;
 use crate::values::Length;
 
 /// To what a slanted side is measured, in nanometres.
@@ -17,17 +19,6 @@ pub struct Side {
     pub bulge: Length,
     /// Which of the legs given this side came from, counted from 0.
     pub leg: usize,
-}
-
-/// Where a side looks, away from the slab.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Facing {
-    North,
-    East,
-    South,
-    West,
-    /// Neither along a parallel nor along a meridian of the site.
-    Slanted,
 }
 
 impl Side {
@@ -76,14 +67,15 @@ impl Side {
         }
     }
 
-    pub fn facing(&self) -> Facing {
+    /// Where it looks, away from the slab; `None` when it is slanted.
+    pub fn facing(&self) -> Option<Compass> {
         let along = self.to - self.from;
         match (along.x.signum(), along.y.signum()) {
-            (1, 0) => Facing::South,
-            (0, 1) => Facing::East,
-            (-1, 0) => Facing::North,
-            (0, -1) => Facing::West,
-            _ => Facing::Slanted,
+            (1, 0) => Some(Compass::South),
+            (0, 1) => Some(Compass::East),
+            (-1, 0) => Some(Compass::North),
+            (0, -1) => Some(Compass::West),
+            _ => None,
         }
     }
 

@@ -3,8 +3,15 @@
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
+use super::clip;
 use super::grid::Gap;
-use super::{Outline, Point, clip};
+use super::outline::Outline;
+use super::point::Point;
+
+/// Long side over short side that a panel should not pass.
+pub const PREFERRED_RATIO: Decimal = dec!(1.25);
+/// Long side over short side that a panel must never pass.
+pub const LONGEST_RATIO: Decimal = dec!(1.5);
 
 /// Divides the longer way of stretched panels while that brings them closer to square.
 pub(super) fn make_square(outline: &Outline, columns: &mut [Gap], rows: &mut [Gap]) {
@@ -14,7 +21,7 @@ pub(super) fn make_square(outline: &Outline, columns: &mut [Gap], rows: &mut [Ga
         .filter(|&(c, r)| filled(&columns[c], &rows[r]))
         .collect();
     for &(c, r) in &pairs {
-        if ratio(columns[c].part(), rows[r].part()) <= dec!(1.5) {
+        if ratio(columns[c].part(), rows[r].part()) <= LONGEST_RATIO {
             continue;
         }
         let across = rows[r].part() < columns[c].part();
@@ -40,7 +47,7 @@ pub(super) fn make_square(outline: &Outline, columns: &mut [Gap], rows: &mut [Ga
                     .unwrap_or(Decimal::ONE)
             };
             let before = worst(&column, &row);
-            if before <= dec!(1.25) || before <= worst(&finer_column, &finer_row) {
+            if before <= PREFERRED_RATIO || before <= worst(&finer_column, &finer_row) {
                 break;
             }
             columns[c] = finer_column;
@@ -58,5 +65,5 @@ fn is_mostly_inside(outline: &Outline, column: &Gap, row: &Gap) -> bool {
     let low = Point::new(column.from, row.from);
     let high = Point::new(column.to, row.to);
     let whole = 2 * i128::from(high.x - low.x) * i128::from(high.y - low.y);
-    whole < 2 * clip::doubled_area(outline, low, high)
+    whole < 2 * clip::doubled_area(outline.polygon(), low, high)
 }

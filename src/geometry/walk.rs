@@ -1,23 +1,11 @@
 //! An outline as it is walked with the tape: legs, one after another.
 
 use std::fmt;
-use std::str::FromStr;
 
-use super::{Point, Side};
-use crate::values::{Length, Unreadable};
-
-/// Which way a leg goes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Direction {
-    North,
-    NorthEast,
-    East,
-    SouthEast,
-    South,
-    SouthWest,
-    West,
-    NorthWest,
-}
+use super::compass::Direction;
+use super::point::Point;
+use super::side::Side;
+use crate::values::Length;
 
 /// One leg of the walk.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -67,89 +55,6 @@ impl ClosingError {
         let end = Point::new(self.east.as_nanometres(), self.north.as_nanometres());
         let squared = Point::default().distance_squared(end);
         Length::nanometres(i64::try_from(squared.isqrt()).expect("within the closing limit"))
-    }
-}
-
-impl Direction {
-    const ALL: [(&'static str, &'static str, Self); 8] = [
-        ("north", "n", Self::North),
-        ("northeast", "ne", Self::NorthEast),
-        ("east", "e", Self::East),
-        ("southeast", "se", Self::SouthEast),
-        ("south", "s", Self::South),
-        ("southwest", "sw", Self::SouthWest),
-        ("west", "w", Self::West),
-        ("northwest", "nw", Self::NorthWest),
-    ];
-
-    /// Eighths of a degree from east toward north.
-    pub(super) fn eighths(self) -> i32 {
-        360 * match self {
-            Self::East => 0,
-            Self::NorthEast => 1,
-            Self::North => 2,
-            Self::NorthWest => 3,
-            Self::West => 4,
-            Self::SouthWest => 5,
-            Self::South => 6,
-            Self::SouthEast => 7,
-        }
-    }
-
-    /// The step east and north of a leg, diagonals rounded to a nanometre once.
-    fn step(self, length: Length) -> Point {
-        let straight = length.as_nanometres();
-        let slant = diagonal(straight);
-        match self {
-            Self::North => Point::new(0, straight),
-            Self::NorthEast => Point::new(slant, slant),
-            Self::East => Point::new(straight, 0),
-            Self::SouthEast => Point::new(slant, -slant),
-            Self::South => Point::new(0, -straight),
-            Self::SouthWest => Point::new(-slant, -slant),
-            Self::West => Point::new(-straight, 0),
-            Self::NorthWest => Point::new(-slant, slant),
-        }
-    }
-}
-
-/// `length` / √2 to the nearest whole nanometre, by integer square root.
-fn diagonal(length: i64) -> i64 {
-    let doubled = 2 * i128::from(length) * i128::from(length);
-    let floor = (doubled / 4).isqrt();
-    // The root is at least floor + 1/2 exactly when its square is.
-    let up = (2 * floor + 1).pow(2) <= doubled;
-    i64::try_from(floor + i128::from(up)).expect("shorter than the leg")
-}
-
-impl FromStr for Direction {
-    type Err = Unreadable;
-
-    /// Reads `north`, `north-east`, `northeast`, `NE` and the like.
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let plain: String = text
-            .chars()
-            .filter(|c| !c.is_whitespace() && *c != '-')
-            .flat_map(char::to_lowercase)
-            .collect();
-        Self::ALL
-            .iter()
-            .find(|(word, short, _)| plain == *word || plain == *short)
-            .map(|(_, _, direction)| *direction)
-            .ok_or_else(|| {
-                Unreadable::new(
-                    "bad-direction",
-                    format!("`{text}` is not a direction"),
-                    "write north, northeast, east, southeast, south, southwest, west or northwest",
-                )
-            })
-    }
-}
-
-impl fmt::Display for Direction {
-    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let word = Self::ALL.iter().find(|(_, _, d)| d == self);
-        out.pad(word.expect("every direction has its word").0)
     }
 }
 

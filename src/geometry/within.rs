@@ -1,6 +1,7 @@
 //! Whether one outline lies within another.
 
-use super::{Outline, Point};
+use super::outline::Outline;
+use super::point::Point;
 
 impl Outline {
     /// Whether `other` lies wholly on this outline; it may touch its edge.

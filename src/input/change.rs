@@ -7,6 +7,7 @@ use crate::values::{Day, Money};
 
 pub const CHANGE: FieldTable = FieldTable {
     name: "a change order",
+    before: &[],
     includes: &[],
     fields: &[
         field(

@@ -1,12 +1,13 @@
 //! What the guide calls each value that is written as one text.
 
 use super::phrases::{
-    Adjust, BarsPhrase, BasePhrase, BesidePhrase, BorderPhrase, Compass, Contingency, CornerPhrase,
-    Days, Dose, DowelBar, DowelsPhrase, EdgeBars, EdgeName, EdgesPhrase, FallPhrase, FromEnd,
-    LapPhrase, LateCharge, LegPhrase, Opening, Pattern, Pounds, Profit, Ratio, Risers, Season,
-    Share, SizePhrase, Slope, SpotPhrase, StepsPhrase, StoopPhrase, ThickenedPhrase,
-    ThicknessPhrase, positive,
+    Adjust, BarsPhrase, BasePhrase, BesidePhrase, BorderPhrase, Contingency, CornerPhrase, Days,
+    Dose, DowelBar, DowelsPhrase, EdgeBars, EdgeName, EdgesPhrase, FallPhrase, FromEnd, LapPhrase,
+    LateCharge, LegPhrase, Opening, Pattern, Pounds, Profit, Ratio, Risers, Season, Share,
+    SizePhrase, Slope, SpotPhrase, StepsPhrase, StoopPhrase, ThickenedPhrase, ThicknessPhrase,
+    positive,
 };
+use crate::geometry::Compass;
 use crate::reading::Written;
 use crate::reading::keys::placeless;
 use crate::reading::written::written;

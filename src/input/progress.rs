@@ -7,6 +7,7 @@ use crate::values::{Day, Money, Unreadable};
 
 pub const PROGRESS: FieldTable = FieldTable {
     name: "a schedule of values",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -49,6 +50,7 @@ pub const PROGRESS: FieldTable = FieldTable {
 
 pub const PROGRESS_LINE: FieldTable = FieldTable {
     name: "a line of a schedule of values",
+    before: &[],
     includes: &[],
     fields: &[
         field(

@@ -7,7 +7,8 @@ use super::files::{self, Files};
 use super::from_record::no_files;
 use super::quote_record;
 use crate::costing::{
-    self, Offer, Prices, Way, book_without_trucks, business_for_changes, change_price, prices,
+    self, Offer, Prices, Pricing, Way, book_without_trucks, business_for_changes, change_price,
+    prices,
 };
 use crate::documents::offering::{self, Offering};
 use crate::input::book::{self, PriceBook};
@@ -159,7 +160,12 @@ impl With<'_> {
         let pours = takeoff.placements.iter();
         let pours = pours.map(|one| one.day.as_ref().map_or(self.priced, |day| day.value));
         let days: Vec<Prices> = pours.map(|day| prices(book, day, &takeoff.name)).collect();
-        let offer = costing::offer(&takeoff, book, business, &days, problems);
+        let at = Pricing {
+            book,
+            business,
+            days: &days,
+        };
+        let offer = costing::offer(&takeoff, at, problems);
         let offer = problems.proven(offer)?;
         let work = offering::work(Offering {
             takeoff: &takeoff,

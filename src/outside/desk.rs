@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use super::business_folder::no_price_book;
 use super::files::{self, Files};
-use crate::costing::{self, Offer, Prices, check_sets, prices};
+use crate::costing::{self, Offer, Prices, Pricing, check_sets, prices};
 use crate::documents::offering::Shown;
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
@@ -34,9 +34,16 @@ pub struct Desk {
 impl Desk {
     /// Every combination priced; what has no price is reported.
     pub fn offer(&self, problems: &mut Problems) -> Read<Offer> {
-        let (takeoff, book, business) = (&self.takeoff, &self.book, &self.business);
-        let offer = costing::offer(takeoff, book, business, &self.days, problems);
+        let offer = costing::offer(&self.takeoff, self.pricing(), problems);
         problems.proven(offer)
+    }
+
+    pub fn pricing(&self) -> Pricing<'_> {
+        Pricing {
+            book: &self.book,
+            business: &self.business,
+            days: &self.days,
+        }
     }
 }
 

@@ -60,31 +60,38 @@ pub(crate) const fn field(
 pub struct FieldTable {
     /// The trade's word for such a map, as in `a slab has no key ...`.
     pub name: &'static str,
+    /// Tables whose keys belong to it too, in front of its own and behind them.
+    pub before: &'static [&'static FieldTable],
     pub fields: &'static [Field],
-    /// Tables whose keys belong to it too.
     pub includes: &'static [&'static FieldTable],
 }
 
 impl FieldTable {
     /// Every key, in the order of the guide.
-    pub fn all(&self) -> impl Iterator<Item = &'static Field> + Clone {
-        let included = self.includes.iter().flat_map(|table| table.fields);
-        self.fields.iter().chain(included)
+    pub fn all(&self) -> Vec<&'static Field> {
+        let of = |tables: &[&Self]| tables.iter().flat_map(|table| table.all()).collect();
+        let before: Vec<&'static Field> = of(self.before);
+        [before, self.fields.iter().collect(), of(self.includes)].concat()
     }
 
     pub fn field(&self, key: &str) -> Option<&'static Field> {
-        self.all().find(|field| field.key == key)
+        let own = self.fields.iter().find(|field| field.key == key);
+        own.or_else(|| {
+            let mut others = self.before.iter().chain(self.includes);
+            others.find_map(|table| table.field(key))
+        })
     }
 
     /// A key with a value, to show what such a map looks like.
     fn example(&self) -> String {
-        self.all().next().map_or_else(String::new, |field| {
+        self.all().first().map_or_else(String::new, |field| {
             format!("`{}: {}`", field.key, field.example)
         })
     }
 
     fn unknown_key(&self, entry: &Entry) -> (Problem, Option<&'static str>) {
-        let keys = self.all().map(|field| field.key);
+        let all = self.all();
+        let keys = all.iter().map(|field| field.key);
         let meant = suggest::closest(&entry.key, keys.clone());
         let help = match meant {
             Some(meant) => format!("did you mean `{meant}`?"),
@@ -104,6 +111,8 @@ pub struct Fields<'a> {
     table: &'static FieldTable,
     entries: &'a [Entry],
     heading: Place,
+    /// What the owner calls the group.
+    name: Option<At<String>>,
     /// Keys that were probably meant by unknown ones, so not worth a second problem.
     misspelt: Vec<&'static str>,
 }
@@ -139,6 +148,7 @@ impl Node {
             table,
             entries,
             heading: self.heading,
+            name: None,
             misspelt,
         })
     }
@@ -151,8 +161,31 @@ impl<'a> Fields<'a> {
             table,
             entries: &[],
             heading,
+            name: None,
             misspelt: Vec::new(),
         }
+    }
+
+    /// The same, by the name the owner gave the group.
+    #[must_use]
+    pub fn called(self, name: At<String>) -> Self {
+        let name = Some(name);
+        Fields { name, ..self }
+    }
+
+    /// What the owner calls the group; nothing where it has no name.
+    pub(super) fn name(&self) -> Option<&At<String>> {
+        self.name.as_ref()
+    }
+
+    /// `this slab`, for messages about the group as a whole.
+    pub fn this(&self) -> String {
+        let (_, noun) = self
+            .table
+            .name
+            .split_once(' ')
+            .unwrap_or(("", self.table.name));
+        format!("this {noun}")
     }
 
     /// Where the group begins: its key, or the file's first line.

@@ -43,10 +43,12 @@ fn cell(text: &str) -> String {
 pub fn schema(table: &FieldTable) -> Value {
     let properties: Map<String, Value> = table
         .all()
+        .iter()
         .map(|field| (field.key.to_owned(), property(field)))
         .collect();
     let required: Vec<&str> = table
         .all()
+        .iter()
         .filter(|field| field.if_left_out == IfLeftOut::Required)
         .map(|field| field.key)
         .collect();
@@ -88,6 +90,7 @@ mod tests {
 
     const SLAB: FieldTable = FieldTable {
         name: "a slab",
+        before: &[],
         includes: &[],
         fields: &[
             Field {

@@ -39,7 +39,30 @@ pub trait Group: Sized {
     fn read(fields: &Fields<'_>, problems: &mut Problems) -> Read<Self>;
 }
 
+/// What stands after a key of the owner's own, or on a line of a list, with its name.
+pub trait FromLine: Sized {
+    fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self>;
+}
+
+/// The lines of a list that have one name each.
+impl<T: FromLine> FromKey for Vec<T> {
+    const KIND: &'static str = "list";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        fields.unless_left_out(key, problems)?;
+        let lines = fields.named(key, problems).into_iter();
+        Ok(lines
+            .filter_map(|(name, node)| T::from_line(name, node, problems).ok())
+            .collect())
+    }
+}
+
 impl Node {
+    /// The keys of a group that has a name, read.
+    pub fn group_called<G: Group>(&self, name: At<String>, problems: &mut Problems) -> Read<G> {
+        G::read(&self.fields(G::TABLE, problems)?.called(name), problems)
+    }
+
     /// The keys of a group, read.
     pub fn group<G: Group>(&self, problems: &mut Problems) -> Read<G> {
         G::read(&self.fields(G::TABLE, problems)?, problems)
@@ -85,14 +108,34 @@ impl<T: Written> FromKey for Option<At<T>> {
 
 /// Where the group stands, for `..` among its keys.
 impl Group for Place {
-    const TABLE: &'static FieldTable = &FieldTable {
-        name: "",
-        fields: &[],
-        includes: &[],
-    };
+    const TABLE: &'static FieldTable = NO_KEYS;
 
     fn read(fields: &Fields<'_>, _: &mut Problems) -> Read<Self> {
         Ok(fields.heading())
+    }
+}
+
+const NO_KEYS: &FieldTable = &FieldTable {
+    name: "",
+    before: &[],
+    fields: &[],
+    includes: &[],
+};
+
+/// What the owner calls the group, for `..` among its keys.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Name {
+    pub value: String,
+    pub place: Place,
+}
+
+impl Group for Name {
+    const TABLE: &'static FieldTable = NO_KEYS;
+
+    fn read(fields: &Fields<'_>, _: &mut Problems) -> Read<Self> {
+        let name = fields.name().cloned();
+        let At { value, place } = name.unwrap_or(At::new(String::new(), fields.heading()));
+        Ok(Name { value, place })
     }
 }
 
@@ -183,6 +226,18 @@ impl FromKey for Vec<String> {
     }
 }
 
+/// A key that is read together with another one.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct WithAnother;
+
+impl FromKey for WithAnother {
+    const KIND: &'static str = "text";
+
+    fn from_key(_: &Fields<'_>, _: &'static str, _: &mut Problems) -> Read<Self> {
+        Ok(WithAnother)
+    }
+}
+
 /// Text that only the owner reads.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Unread;
@@ -247,6 +302,7 @@ macro_rules! keys {
     (
         $(#[$about:meta])*
         $vis:vis struct $name:ident in $what:literal $(or $usual:ident)? {
+            $(^ $(#[$about_first:meta])* $first:ident: $first_group:ty;)*
             $(
                 $(#[$about_field:meta])*
                 $field:ident: $type:ty = $key:literal $(as $kind:literal)?, $left:ident $($left_as:literal)?,
@@ -258,6 +314,7 @@ macro_rules! keys {
         $(#[$about])*
         #[derive(Clone, Debug)]
         $vis struct $name {
+            $($(#[$about_first])* pub $first: $first_group,)*
             $($(#[$about_field])* pub $field: $type,)*
             $($(#[$about_more])* pub $more: $group,)*
         }
@@ -267,6 +324,7 @@ macro_rules! keys {
         impl $crate::reading::Group for $name {
             const TABLE: &'static $crate::reading::FieldTable = &$crate::reading::FieldTable {
                 name: $what,
+                before: &[$(<$first_group as $crate::reading::Group>::TABLE,)*],
                 fields: &[$($crate::reading::Field {
                     key: $key,
                     kind: keys!(@kind $type, $($kind)?),
@@ -281,10 +339,11 @@ macro_rules! keys {
                 fields: &$crate::reading::Fields<'_>,
                 problems: &mut $crate::reading::Problems,
             ) -> $crate::reading::Read<Self> {
+                $(let $first = <$first_group as $crate::reading::Group>::read(fields, problems);)*
                 $(let $field = keys!(@read $type, $($by)?)(fields, $key, problems)
                     $(.and_then(|value| $then(value, $key, problems)))?;)*
                 $(let $more = <$group as $crate::reading::Group>::read(fields, problems);)*
-                let group = Self { $($field: $field?,)* $($more: $more?,)* };
+                let group = Self { $($first: $first?,)* $($field: $field?,)* $($more: $more?,)* };
                 $(let group = $look(group, fields, problems)?;)?
                 Ok(group)
             }

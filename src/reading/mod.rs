@@ -22,7 +22,7 @@ pub mod written;
 pub mod yaml;
 
 pub use fields::{Field, FieldTable, Fields, IfLeftOut};
-pub use keys::{FormatOne, FromKey, Group, Unread};
+pub use keys::{FormatOne, FromKey, FromLine, Group, Name, Unread, WithAnother};
 pub use place::{At, FileId, Place, Sources};
 pub use problem::{Found, Problem, Problems, Read, Reported};
 pub use tree::{Entry, Node, Value};

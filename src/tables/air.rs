@@ -1,8 +1,7 @@
 //! Air to order against frost, by the size of the stone.
 //!
 //! Source: ACI 318 Table 19.3.3.1, the same as ASTM C94 Table 1, from memory,
-//! except 1 in moderate (4.5%, a Texas trade association, seen) and 3/4 in
-//! severe (6%, seen on a study page). Delivered air may differ by 1.5. The most
+//! except 3/4 in (6%, seen on a study page). Delivered air may differ by 1.5. The most
 //! under a steel trowel: ACI 302.1R-15 as quoted on two pages of the trade press.
 
 use rust_decimal::Decimal;
@@ -18,44 +17,22 @@ pub const MOST_UNDER_TROWEL: Percent = Percent::new(dec!(3));
 
 pub const TROWEL_SOURCE: Source = Source::new("ACI 302.1R-15", "", Read::Secondary);
 
-/// How far delivered air may be from the figure ordered, in percent of the concrete.
-pub const TOLERANCE: Percent = Percent::new(dec!(1.5));
+/// Stone size in 64ths of an inch, and tenths of a percent in classes F2 and F3.
+const TABLE: [(i64, i64); 6] = [(24, 75), (32, 70), (48, 60), (64, 60), (96, 55), (128, 50)];
 
-/// Frost the slab will meet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Frost {
-    /// Class F1: freezes, but seldom wet.
-    Moderate,
-    /// Classes F2 and F3: freezes while wet, with or without deicer.
-    Severe,
-}
-
-/// Stone size in 64ths of an inch, then tenths of a percent: moderate, severe.
-const TABLE: [(i64, i64, i64); 6] = [
-    (24, 60, 75),
-    (32, 55, 70),
-    (48, 50, 60),
-    (64, 45, 60),
-    (96, 45, 55),
-    (128, 40, 50),
-];
-
-/// Air to order for the largest stone of the mix.
+/// Air to order for the largest stone of a mix that freezes while it is wet (classes F2 and
+/// F3, with or without deicer).
 ///
 /// A size between two rows takes the smaller stone's row, which asks for more
 /// air; over 2 in there is no row.
-pub fn air(largest_stone: Length, frost: Frost) -> Option<Percent> {
+pub fn air(largest_stone: Length) -> Option<Percent> {
     TABLE
         .into_iter()
         .rev()
         .find(|row| Length::sixty_fourths(row.0) <= largest_stone)
         .or(Some(TABLE[0]))
         .filter(|_| largest_stone <= Length::sixty_fourths(128))
-        .map(|(_, moderate, severe)| match frost {
-            Frost::Moderate => moderate,
-            Frost::Severe => severe,
-        })
-        .map(|tenths| Percent::new(Decimal::new(tenths, 1)))
+        .map(|(_, tenths)| Percent::new(Decimal::new(tenths, 1)))
 }
 
 #[cfg(test)]
@@ -75,49 +52,24 @@ mod tests {
             (dec!(2.5), dec!(5.5)),
         ];
         for (size, (low, high)) in USUAL.into_iter().zip(ranges) {
-            for frost in [Frost::Moderate, Frost::Severe] {
-                let air = air(size, frost).unwrap().number();
-                assert!(low <= air && air <= high, "{size} {frost:?}: {air}");
-            }
+            let air = air(size).unwrap().number();
+            assert!(low <= air && air <= high, "{size}: {air}");
         }
     }
 
     #[test]
-    fn smaller_stone_and_harder_frost_never_ask_for_less() {
+    fn smaller_stone_never_asks_for_less() {
         for pair in USUAL.windows(2) {
-            for frost in [Frost::Moderate, Frost::Severe] {
-                assert!(air(pair[1], frost) <= air(pair[0], frost));
-            }
+            assert!(air(pair[1]) <= air(pair[0]));
         }
-        for size in USUAL {
-            assert!(air(size, Frost::Moderate) < air(size, Frost::Severe));
-        }
-    }
-
-    #[test]
-    fn one_inch_stone_in_moderate_frost_is_three_to_six() {
-        // Worked on a trade association's page: 3 to 6%.
-        let air = air(Length::inches_whole(1), Frost::Moderate).unwrap();
-        assert_eq!(air.number() - TOLERANCE.number(), dec!(3));
-        assert_eq!(air.number() + TOLERANCE.number(), dec!(6));
     }
 
     #[test]
     fn between_two_sizes_the_smaller_stone_counts() {
-        let size = Length::sixty_fourths(56);
-        assert_eq!(
-            air(size, Frost::Severe),
-            Some(Percent::new(Decimal::new(60, 1)))
-        );
-        let size = Length::sixty_fourths(40);
-        assert_eq!(
-            air(size, Frost::Severe),
-            Some(Percent::new(Decimal::new(70, 1)))
-        );
-        assert_eq!(air(Length::sixty_fourths(129), Frost::Severe), None);
-        assert_eq!(
-            air(Length::sixty_fourths(16), Frost::Severe),
-            Some(Percent::new(dec!(7.5)))
-        );
+        let asked = |size| air(Length::sixty_fourths(size)).map(Percent::number);
+        assert_eq!(asked(56), Some(dec!(6.0)));
+        assert_eq!(asked(40), Some(dec!(7.0)));
+        assert_eq!(asked(129), None);
+        assert_eq!(asked(16), Some(dec!(7.5)));
     }
 }

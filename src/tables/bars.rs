@@ -1,4 +1,4 @@
-//! Reinforcing bars: nominal diameter, area and weight.
+//! Reinforcing bars: nominal diameter and weight.
 //!
 //! Source: ASTM A615/A615M, read on three secondary pages that agree (a trade
 //! magazine, a handbook's design aid, a textbook); the standard itself was not
@@ -10,12 +10,12 @@ use std::str::FromStr;
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
-use crate::values::{Area, Length, Unreadable};
+use crate::values::{Length, Unreadable};
 
 /// A deformed bar of a size used in flatwork; the number is eighths of an inch.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Bar {
-    No3,
+    No3 = 3,
     No4,
     No5,
     No6,
@@ -35,38 +35,17 @@ impl Bar {
 
     /// The bar's number, which is its diameter in eighths of an inch.
     pub const fn number(self) -> u8 {
-        match self {
-            Self::No3 => 3,
-            Self::No4 => 4,
-            Self::No5 => 5,
-            Self::No6 => 6,
-            Self::No7 => 7,
-            Self::No8 => 8,
-        }
+        self as u8
     }
 
     pub const fn diameter(self) -> Length {
         Length::sixty_fourths(self.number() as i64 * 8)
     }
 
-    /// Nominal area of the cross-section, as printed (two places of a square inch).
-    pub const fn area(self) -> Area {
-        // A hundredth of a square inch is 6,451,600,000,000 square nanometres exactly.
-        let hundredths = match self {
-            Self::No3 => 11,
-            Self::No4 => 20,
-            Self::No5 => 31,
-            Self::No6 => 44,
-            Self::No7 => 60,
-            Self::No8 => 79,
-        };
-        Area::square_nanometres(hundredths * 6_451_600_000_000)
-    }
-
     /// Pounds per foot, as printed.
     ///
-    /// Not to be derived from [`Bar::area`]: the rounded area of a no. 4 bar
-    /// would weigh 1.8% too much.
+    /// Not to be derived from the areas that are printed beside it: the rounded area of a
+    /// no. 4 bar would weigh 1.8% too much.
     pub const fn weight_per_foot(self) -> Decimal {
         match self {
             Self::No3 => dec!(0.376),
@@ -76,11 +55,6 @@ impl Bar {
             Self::No7 => dec!(2.044),
             Self::No8 => dec!(2.670),
         }
-    }
-
-    /// How a homeowner would measure it: `1/2 in`.
-    pub fn plain_name(self) -> String {
-        self.diameter().to_string()
     }
 }
 
@@ -150,15 +124,6 @@ mod tests {
     }
 
     #[test]
-    fn areas_are_those_of_circles_to_two_places() {
-        for bar in Bar::ALL {
-            let printed = bar.area().square_feet() * dec!(144);
-            let error = (square_inches(bar.diameter()) - printed).abs();
-            assert!(error <= dec!(0.005), "{bar:?}: printed {printed}");
-        }
-    }
-
-    #[test]
     fn reads_bars_as_they_are_said() {
         #[track_caller]
         fn case(text: &str, bar: Bar) {
@@ -180,12 +145,5 @@ mod tests {
             let refused = text.parse::<Bar>().map_err(|e| e.code);
             assert_eq!(refused, Err("unknown-bar"), "{text}");
         }
-    }
-
-    #[test]
-    fn tells_a_homeowner_how_thick_it_is() {
-        assert_eq!(Bar::No4.plain_name(), "1/2 in");
-        assert_eq!(Bar::No5.plain_name(), "5/8 in");
-        assert_eq!(Bar::No8.plain_name(), "1 in");
     }
 }

@@ -1,11 +1,9 @@
-//! Laps of bars and mesh, and how many pieces make a run.
+//! Class B laps of bars, and how many pieces make a run.
 //!
-//! Sources: forty diameters is the customary field rule of the trade (common
-//! practice, no source). It is not a "Class B" splice of ACI 318, which for a
-//! no. 4 bar at 4,000 psi is about 49 diameters: whoever prints a lap says
-//! which rule it is. The formula of the simplified development length was seen
-//! restated for ACI 318-11 Table 12.2.2. The mesh lap is that of ACI 318-19 section 25.5.4, from
-//! memory.
+//! Sources: the formula of the simplified development length was seen restated for ACI 318-11
+//! Table 12.2.2. The customary rule of forty diameters (common practice, no source) is shorter:
+//! for a no. 4 bar at 4,000 psi class B is about 49 diameters, so whoever prints a lap says
+//! which rule it is.
 
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
@@ -24,16 +22,6 @@ pub const CLASS_B_LEAST: Decimal = dec!(12);
 /// the table asks for and normal-weight concrete.
 pub fn class_b_divisor(bar: Bar) -> Decimal {
     if bar <= Bar::No6 { dec!(25) } else { dec!(20) }
-}
-
-/// The customary lap of bars: forty diameters.
-pub fn forty_diameters(bar: Bar) -> Length {
-    bar.diameter() * 40
-}
-
-/// The lap of plain-wire mesh at full stress: one wire space and 2 in, at least 6 in.
-pub fn full_mesh_lap(wire_spacing: Length) -> Length {
-    (wire_spacing + Length::inches_whole(2)).max(Length::inches_whole(6))
 }
 
 /// How many pieces of `stock` make a run when neighbours overlap by `lap`.
@@ -57,27 +45,6 @@ pub fn pieces_in_run(run: Length, stock: Length, lap: Length) -> Option<u32> {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn forty_diameters_in_inches() {
-        // The column "40 db" beside the Class B table: 15, 20, 25, 30, 35, 40 in.
-        for (bar, inches) in Bar::ALL.into_iter().zip([15, 20, 25, 30, 35, 40]) {
-            assert_eq!(forty_diameters(bar), Length::inches_whole(inches));
-        }
-    }
-
-    #[test]
-    fn mesh_lap_is_a_space_and_two_inches() {
-        assert_eq!(
-            full_mesh_lap(Length::inches_whole(6)),
-            Length::inches_whole(8)
-        );
-        // At 3 in spacing the least lap of 6 in governs.
-        assert_eq!(
-            full_mesh_lap(Length::inches_whole(3)),
-            Length::inches_whole(6)
-        );
-    }
 
     #[track_caller]
     fn pieces(run: &str, stock: &str, lap: &str) -> Option<u32> {

@@ -9,8 +9,6 @@ pub enum Read {
     Primary,
     /// A page restating the document was seen.
     Secondary,
-    /// Computed from a formula that stands beside it.
-    Computed,
     /// From memory: not to be treated as settled.
     Memory,
     /// Common practice: there is no source.
@@ -44,7 +42,7 @@ impl Source {
 impl fmt::Display for Source {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         let how = match self.read {
-            Read::Primary | Read::Computed => "",
+            Read::Primary => "",
             Read::Secondary => " (as restated elsewhere)",
             Read::Memory => " (from memory, not checked)",
             Read::Practice => return out.pad("common practice, no source"),

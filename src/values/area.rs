@@ -9,8 +9,6 @@ use rust_decimal::Decimal;
 pub struct Area(i128);
 
 impl Area {
-    pub const ZERO: Self = Self(0);
-
     pub const fn square_nanometres(area: i128) -> Self {
         Self(area)
     }

@@ -32,14 +32,8 @@ fn laid_out() -> (Desk, Sources) {
 
 /// Measured, ordered and priced in every combination; the files are read already.
 fn priced(desk: &Desk) -> Offer {
-    costing::offer(
-        &desk.takeoff,
-        &desk.book,
-        &desk.business,
-        &desk.days,
-        &mut Problems::default(),
-    )
-    .expect("every price is there")
+    costing::offer(&desk.takeoff, desk.pricing(), &mut Problems::default())
+        .expect("every price is there")
 }
 
 fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {

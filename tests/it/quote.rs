@@ -116,14 +116,8 @@ fn a_quote_never_lands_on_a_file_it_is_made_from() {
 fn the_customer_never_sees_cost_margin_or_supplier() {
     for demo in DEMOS {
         let desk = laid_out(demo);
-        let offer = costing::offer(
-            &desk.takeoff,
-            &desk.book,
-            &desk.business,
-            &desk.days,
-            &mut Problems::default(),
-        )
-        .unwrap();
+        let offer =
+            costing::offer(&desk.takeoff, desk.pricing(), &mut Problems::default()).unwrap();
         let of = Offering {
             number: None,
             replaces: None,
@@ -191,14 +185,8 @@ fn what_is_printed_adds_up_to_what_is_printed() {
     }
     for demo in DEMOS {
         let desk = laid_out(demo);
-        let offer = costing::offer(
-            &desk.takeoff,
-            &desk.book,
-            &desk.business,
-            &desk.days,
-            &mut Problems::default(),
-        )
-        .unwrap();
+        let offer =
+            costing::offer(&desk.takeoff, desk.pricing(), &mut Problems::default()).unwrap();
         let of = Offering {
             number: None,
             replaces: None,

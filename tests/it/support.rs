@@ -1,6 +1,6 @@
 //! Jobs written as text, read and priced by the program itself.
 
-use flatwork::inside::costing::{Offer, Prices, offer, prices};
+use flatwork::inside::costing::{Offer, Prices, Pricing, offer, prices};
 use flatwork::inside::input::book::{self, PriceBook};
 use flatwork::inside::input::business::{self, Business};
 use flatwork::inside::input::job::{self, Takeoff};
@@ -113,7 +113,12 @@ impl Shop {
     pub fn tried(&self, job: &str) -> Result<Offer, Vec<&'static str>> {
         let (takeoff, days) = self.takeoff(job);
         let mut problems = Problems::default();
-        offer(&takeoff, &self.book, &self.business, &days, &mut problems)
+        let at = Pricing {
+            book: &self.book,
+            business: &self.business,
+            days: &days,
+        };
+        offer(&takeoff, at, &mut problems)
             .ok_or_else(|| problems.iter().map(|problem| problem.code).collect())
     }
 }
@@ -122,14 +127,16 @@ impl Desk {
     #[track_caller]
     pub fn offer(&self) -> Offer {
         let mut problems = Problems::default();
-        offer(
-            &self.takeoff,
-            &self.book,
-            &self.business,
-            &self.days,
-            &mut problems,
-        )
-        .unwrap_or_else(|| panic!("{:#?}", problems.sorted()))
+        offer(&self.takeoff, self.pricing(), &mut problems)
+            .unwrap_or_else(|| panic!("{:#?}", problems.sorted()))
+    }
+
+    pub fn pricing(&self) -> Pricing<'_> {
+        Pricing {
+            book: &self.book,
+            business: &self.business,
+            days: &self.days,
+        }
     }
 }
 

@@ -5,19 +5,17 @@ use rust_decimal_macros::dec;
 
 use crate::support::{BOOK, BUSINESS, Desk, FAR_BANK, desk, with};
 use flatwork::inside::costing::{
-    Asked, BuyingRule, Change, Offer, Priced, Room, Side, Totals, books, effects, sensitivity,
+    BuyingRule, Change, Estimated, Offer, Priced, Room, Side, Totals, books, effects, sensitivity,
 };
 use flatwork::inside::values::{Money, Percent, UnitPrice};
 
 const JOB: &str = include_str!("../../demo-quotes/garden-patio.yaml");
 const HOLD: &str = "price: 174.00";
 
-fn asked<'a>(desk: &'a Desk, priced: &'a Priced) -> Asked<'a> {
-    Asked {
+fn asked<'a>(desk: &'a Desk, priced: &'a Priced) -> Estimated<'a> {
+    Estimated {
         bought: priced.bought(),
-        book: &desk.book,
-        policy: &desk.business.price,
-        days: &desk.days,
+        at: desk.pricing(),
         fixed: desk.takeoff.fixed_price.as_ref(),
     }
 }
@@ -98,9 +96,7 @@ fn the_causes_between_two_books_add_up_to_the_difference() {
             let found = books(
                 old.quoted().bought(),
                 new.quoted().bought(),
-                &other.book,
-                &other.days,
-                &other.business.price,
+                other.pricing(),
                 other.takeoff.fixed_price.as_ref(),
             );
             let of_direct = sum(&found.prices) + sum(&found.rules);
@@ -145,15 +141,7 @@ fn the_far_book_is_explained_to_the_cent() {
     let (old, new) = (first.offer(), other.offer());
     for (choice, old) in &old.by_choice {
         let new = &new.by_choice[choice];
-        let policy = &other.business.price;
-        let found = books(
-            old.bought(),
-            new.bought(),
-            &other.book,
-            &other.days,
-            policy,
-            None,
-        );
+        let found = books(old.bought(), new.bought(), other.pricing(), None);
         let all: Money = found.all().map(Change::by).sum();
         assert_eq!(all, new.totals().total - old.totals().total, "{choice:?}");
         assert!(5 < found.prices.len() && 5 < found.rules.len());

@@ -5,9 +5,8 @@ use super::{Offering, openings, sections};
 use crate::documents::figures::plan::{
     self, BoxView, Crossed, EdgeView, PanelView, PlanView, SlabView,
 };
-use crate::geometry::{Direction, Outline};
+use crate::geometry::{Compass, Direction, Outline};
 use crate::input::job::{EdgeKind, Pin, Slab};
-use crate::input::phrases::Compass;
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::measure::SlabQuantities;
 use crate::values::{Length, rounding};
@@ -78,7 +77,7 @@ fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
             .fall
             .as_ref()
             .and_then(|fall| fall.toward)
-            .map(direction),
+            .map(Direction::from),
         panels: panels
             .map(|panels| {
                 panels
@@ -184,14 +183,5 @@ pub(super) fn kind(kind: EdgeKind) -> plan::EdgeKind {
         EdgeKind::Bulkhead | EdgeKind::DoweledBulkhead | EdgeKind::TiedBulkhead => {
             plan::EdgeKind::Bulkhead
         }
-    }
-}
-
-fn direction(toward: Compass) -> Direction {
-    match toward {
-        Compass::North => Direction::North,
-        Compass::East => Direction::East,
-        Compass::South => Direction::South,
-        Compass::West => Direction::West,
     }
 }

@@ -1,9 +1,9 @@
 //! Thick ends, thickened edges, stoops and steps as a homeowner reads them.
 
 use super::phrases::{length, list, size};
-use crate::geometry::Point;
+use crate::geometry::{Direction, Point};
 use crate::input::job::{Slab, Takeoff};
-use crate::input::phrases::{Compass, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase};
+use crate::input::phrases::{EdgeName, EdgeSort, EdgesPhrase, StoopPhrase};
 use crate::values::Length;
 
 /// As crews say it: 12 in and 36 in rather than 1 ft and 3 ft.
@@ -154,14 +154,9 @@ pub(super) struct Flight {
 
 pub(super) fn flight(slab: &Slab) -> Option<Flight> {
     let steps = slab.sections.steps.as_ref()?;
-    let tread = steps.tread.as_ref()?.value.as_nanometres();
+    let tread = steps.tread.as_ref()?.value;
     let (a, b) = steps.top;
-    let (x, y) = match steps.edge {
-        Compass::North => (0, tread),
-        Compass::East => (tread, 0),
-        Compass::South => (0, -tread),
-        Compass::West => (-tread, 0),
-    };
+    let Point { x, y } = Direction::from(steps.edge).step(tread);
     let down = |point: Point, steps: u32| {
         let times = i64::from(steps);
         Point::new(point.x + x * times, point.y + y * times)

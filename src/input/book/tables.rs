@@ -19,6 +19,7 @@ use crate::reading::fields::field;
 
 pub const BOOK: FieldTable = FieldTable {
     name: "the price book",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -174,6 +175,7 @@ pub const BOOK: FieldTable = FieldTable {
 
 pub const ITEM: FieldTable = FieldTable {
     name: "an item",
+    before: &[],
     includes: &[],
     fields: &[
         field("unit", "unit", "", "what one is", "cu yd"),
@@ -219,6 +221,7 @@ pub const ITEM: FieldTable = FieldTable {
 
 pub const WAGE: FieldTable = FieldTable {
     name: "a price of labor",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -240,6 +243,7 @@ pub const WAGE: FieldTable = FieldTable {
 
 pub const HOLD: FieldTable = FieldTable {
     name: "a hold",
+    before: &[],
     includes: &[],
     fields: &[
         field(

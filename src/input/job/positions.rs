@@ -5,8 +5,8 @@ use std::collections::BTreeSet;
 use super::edge::{EdgeKind, EdgePart};
 use super::takeoff::Slab;
 use super::written::SlabWritten;
-use crate::geometry::{Facing, Outline, Point, Side};
-use crate::input::phrases::{BesidePhrase, Compass};
+use crate::geometry::{Compass, Outline, Point, Side};
+use crate::input::phrases::BesidePhrase;
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 
@@ -172,12 +172,6 @@ fn put(
 
 /// The straight side that looks that way and lies farthest out; the longest of several.
 pub(super) fn outermost(outline: &Outline, edge: Compass) -> Option<(usize, Side)> {
-    let facing = match edge {
-        Compass::North => Facing::North,
-        Compass::East => Facing::East,
-        Compass::South => Facing::South,
-        Compass::West => Facing::West,
-    };
     let out = |side: &Side| match edge {
         Compass::North => side.from.y,
         Compass::South => -side.from.y,
@@ -186,7 +180,7 @@ pub(super) fn outermost(outline: &Outline, edge: Compass) -> Option<(usize, Side
     };
     let sides = outline.sides().iter().copied().enumerate();
     sides
-        .filter(|(_, side)| side.facing() == facing && side.is_straight())
+        .filter(|(_, side)| side.facing() == Some(edge) && side.is_straight())
         .max_by_key(|(_, side)| (out(side), side.from.distance_squared(side.to)))
 }
 

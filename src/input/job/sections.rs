@@ -2,8 +2,8 @@
 
 use super::EdgePart;
 use super::takeoff::Slab;
-use crate::geometry::{Point, rim::Strip};
-use crate::input::phrases::{Compass, EdgeBars, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase};
+use crate::geometry::{Compass, Point, rim::Strip};
+use crate::input::phrases::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase};
 use crate::reading::At;
 use crate::values::Length;
 
@@ -156,7 +156,7 @@ impl EdgeName {
     pub fn means(self, side: &crate::geometry::Side) -> bool {
         match self {
             Self::Number(number) => side.leg + 1 == number,
-            Self::Looking(compass) => side.is_straight() && compass.looks(side.facing()),
+            Self::Looking(compass) => side.is_straight() && side.facing() == Some(compass),
         }
     }
 }

@@ -18,6 +18,7 @@ use crate::reading::fields::field;
 
 pub const JOB: FieldTable = FieldTable {
     name: "a takeoff",
+    before: &[],
     includes: &[],
     fields: &[
         field(

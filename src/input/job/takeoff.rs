@@ -5,8 +5,9 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::{Arranged, Bars, Choice, Dowels, EdgePart, OptionGroup, Removal};
+use crate::geometry::Compass;
 use crate::geometry::outline::Outline;
-use crate::input::phrases::{Compass, SizePhrase};
+use crate::input::phrases::SizePhrase;
 use crate::reading::{At, Place, words};
 use crate::values::{Amount, Day, Length, Money, Percent};
 

@@ -18,9 +18,8 @@ use super::options::OptionGroup;
 use super::takeoff::{Access, Customer, Exposure, Extra, Photo, SetTo};
 use super::{Arranged, Removal};
 use super::{EdgeKind, SlabValues};
-use crate::input::phrases::{
-    Along, BesidePhrase, Compass, CornerPhrase, LegPhrase, SizePhrase, SpotPhrase,
-};
+use crate::geometry::Compass;
+use crate::input::phrases::{Along, BesidePhrase, CornerPhrase, LegPhrase, SizePhrase, SpotPhrase};
 use crate::reading::{At, Place};
 use crate::values::{Day, Money, Percent};
 

@@ -39,7 +39,7 @@ pub use corner::CornerPhrase;
 pub use days::Days;
 pub use dose::Dose;
 pub use dowel::{DowelBar, DowelsPhrase};
-pub use fall::{Compass, FallPhrase};
+pub use fall::FallPhrase;
 pub use lap::LapPhrase;
 pub use late::{LateCharge, LatePer};
 pub use leg::{LegPhrase, Way};

@@ -2,8 +2,7 @@
 
 use std::str::FromStr;
 
-use super::Compass;
-use crate::geometry::Point;
+use crate::geometry::{Compass, Point};
 use crate::values::{Length, Unreadable};
 
 /// From the outermost sides of the slab to the nearest sides of an opening, or to the middle of a box.

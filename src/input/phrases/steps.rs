@@ -2,7 +2,7 @@
 
 use std::str::FromStr;
 
-use super::Compass;
+use crate::geometry::Compass;
 use crate::values::{Length, Unreadable};
 
 /// A flight that leads down from an edge.

@@ -2,7 +2,7 @@
 
 use std::str::FromStr;
 
-use super::Compass;
+use crate::geometry::Compass;
 use crate::reading::words;
 use crate::tables::bars::Bar;
 use crate::values::{Length, Unreadable};

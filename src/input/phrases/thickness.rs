@@ -2,7 +2,7 @@
 
 use std::str::FromStr;
 
-use super::Compass;
+use crate::geometry::Compass;
 use crate::values::{Length, Unreadable};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -97,6 +97,7 @@ const fn with_ask() -> [Field; QUESTIONS.len() + 1] {
 /// `site` of a takeoff.
 pub const SITE: FieldTable = FieldTable {
     name: "`site`",
+    before: &[],
     includes: &[],
     fields: QUESTIONS,
 };
@@ -104,6 +105,7 @@ pub const SITE: FieldTable = FieldTable {
 /// `site` of business.yaml: the usual answers, and which questions are asked.
 pub const USUAL_SITE: FieldTable = FieldTable {
     name: "the usual `site`",
+    before: &[],
     includes: &[],
     fields: &with_ask(),
 };

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::Job;
-use crate::advice::{Case, advice};
+use crate::advice::advice;
 use crate::costing::Offer;
 use crate::documents::views::office::Sheet;
 use crate::input::job;
@@ -95,12 +95,5 @@ pub(super) fn sheet<'a>(desk: &'a Desk, offer: &'a Offer, sources: &'a Sources) 
 
 /// What is worth a second look before it goes out.
 pub(super) fn advised(sheet: &Sheet<'_>) -> Vec<Problem> {
-    advice(Case {
-        takeoff: sheet.takeoff,
-        business: sheet.business,
-        book: sheet.book,
-        offer: sheet.offer,
-        days: sheet.days,
-        quoted: sheet.quoted,
-    })
+    advice(sheet.takeoff, sheet.pricing(), sheet.offer, sheet.quoted)
 }

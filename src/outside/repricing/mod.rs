@@ -18,8 +18,8 @@ use self::cache::Cache;
 use super::desk::stem;
 use super::files::{Files, record_folder};
 use super::records;
-use crate::costing::repricing::{self, WhatIf, repriced};
-use crate::costing::{self, Bought, Priced, estimate, priced};
+use crate::costing::repricing::{WhatIf, repriced};
+use crate::costing::{self, Bought, Priced, Pricing, estimate, priced};
 use crate::documents::views::office::reprice::{Answer, Outcome, Quote};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::input::business::Business;
@@ -149,10 +149,14 @@ fn outcome(
     case: Case<'_>,
     cache: &mut Cache<'_>,
     question: &Question,
-    again: impl FnOnce(&[costing::Prices]) -> Result<Priced, String>,
+    again: impl FnOnce(Pricing<'_>) -> Result<Priced, String>,
 ) -> Outcome {
     let days = cache.days(case.pours, case.job);
-    let book = &cache.other().book;
+    let at = Pricing {
+        book: &cache.other().book,
+        business: case.business,
+        days: &days,
+    };
     let policy = &case.business.price;
     let fixed = case.fixed.map(|value| At {
         value,
@@ -166,7 +170,7 @@ fn outcome(
     let new = if case.old_book.sells_alike {
         let mut problems = Problems::default();
         let (needs, first_pour) = (case.old.needs, case.old.first_pour);
-        let lines = priced(needs, first_pour, (book, &days), &mut problems);
+        let lines = priced(needs, first_pour, at, &mut problems);
         let lines = match whole(Ok(lines), &problems) {
             Ok(lines) => lines,
             Err(because) => return unpriced(because),
@@ -177,25 +181,20 @@ fn outcome(
             ..case.old
         }
     } else {
-        match again(&days) {
+        match again(at) {
             Ok(priced) => priced_again = priced,
             Err(because) => return unpriced(because),
         }
         priced_again.bought()
     };
-    let other = repricing::Other {
-        book,
-        days: &days,
-        policy,
-        fixed: fixed.as_ref(),
-    };
-    let found = repriced(case.old, new, other, &question.rooms);
+    let found = repriced(case.old, new, at, fixed.as_ref(), &question.rooms);
     let mut quote = case.quote;
     quote.notes = notes::notes(
         &quote,
         case.old,
         &case.old_book.book,
-        (book, &days, case.job),
+        at,
+        case.job,
         question.today,
     );
     quote.notes.extend(notes::crossed(&found.why));
@@ -224,11 +223,7 @@ fn resolved(
 }
 
 /// The job with this choice, at these prices.
-fn priced_as(
-    takeoff: &Takeoff,
-    choice: &Choice,
-    at: (&PriceBook, &Business, &[costing::Prices]),
-) -> Result<Priced, String> {
+fn priced_as(takeoff: &Takeoff, choice: &Choice, at: Pricing<'_>) -> Result<Priced, String> {
     let mut problems = Problems::default();
     let priced = costing::with_choice(takeoff, choice, at, &mut problems);
     whole(problems.proven(priced), &problems)

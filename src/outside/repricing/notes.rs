@@ -1,7 +1,7 @@
 //! What has to be said beside the figures of a quote: holds that end too early, units that
 //! changed, a load more, the minimum job reached.
 
-use crate::costing::{Books, Bought, Cause, Prices};
+use crate::costing::{Books, Bought, Cause, Pricing};
 use crate::documents::views::office::reprice::{Quote, Standing};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::trade::order::NeedItem;
@@ -11,11 +11,12 @@ pub(super) fn notes(
     quote: &Quote,
     bought: Bought<'_>,
     old: &PriceBook,
-    (new, days, job): (&PriceBook, &[Prices], &str),
+    at: Pricing<'_>,
+    job: &str,
     today: Day,
 ) -> Vec<String> {
     let mut found: Vec<String> = Vec::new();
-    let first = days.iter().map(|day| day.day).min();
+    let first = at.days.iter().map(|day| day.day).min();
     if let Some(pour) = first.filter(|pour| quote.standing == Standing::Open && *pour < today) {
         found.push(format!(
             "was to be poured on {pour}, and has the prices of that day"
@@ -31,7 +32,7 @@ pub(super) fn notes(
     }
     for item in items {
         let unit = |book: &PriceBook| book.items.get(item).map(|item| item.selling.unit);
-        if let (Some(was), Some(is)) = (unit(old), unit(new))
+        if let (Some(was), Some(is)) = (unit(old), unit(at.book))
             && was != is
         {
             let (was, is) = (was.symbol(), is.symbol());
@@ -39,7 +40,7 @@ pub(super) fn notes(
                 "{item} was sold by the {was} and is now by the {is}: told as a rule, not as a price"
             ));
         }
-        let ours = new.holds.iter().filter(|hold| {
+        let ours = at.book.holds.iter().filter(|hold| {
             let held_for = hold.job.as_deref();
             hold.item == *item && held_for.is_none_or(|held_for| held_for == job)
         });
@@ -47,7 +48,7 @@ pub(super) fn notes(
         let Some(until) = ours.map(|hold| hold.until).max() else {
             continue;
         };
-        let mut pours = days.iter().map(|day| day.day);
+        let mut pours = at.days.iter().map(|day| day.day);
         if let Some(pour) = pours.find(|pour| until < *pour) {
             found.push(format!(
                 "the hold on {item} ends {until}, before the pour on {pour}"

@@ -80,11 +80,10 @@ fn asked(
         pours: &pours,
         fixed: recorded.fixed(),
     };
-    let other = &cache.other().book;
-    Ok(Some(outcome(case, cache, question, |days| {
+    Ok(Some(outcome(case, cache, question, |at| {
         let (name, text) = word_for_word(takeoff)?;
-        let takeoff = resolved(takeoff_of(&name, text)?, &name, other, &business)?;
-        priced_as(&takeoff, &Choice(choice), (other, &business, days))
+        let takeoff = resolved(takeoff_of(&name, text)?, &name, at.book, &business)?;
+        priced_as(&takeoff, &Choice(choice), at)
     })))
 }
 

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use super::cache::{Cache, on_disk};
 use super::{Case, Question, outcome, priced_as, resolved, takeoff_of};
-use crate::costing::{Prices, prices};
+use crate::costing::{Prices, Pricing, prices};
 use crate::documents::views::office::reprice::{Outcome, Quote, Standing};
 use crate::input::job::Choice;
 use crate::outside::{desk, files};
@@ -36,7 +36,12 @@ fn asked(
     let seen = prices(&old_book.book, quoted, &takeoff.name);
     let seen: Vec<Prices> = pours.iter().map(|day| seen.on(*day)).collect();
     let choice = Choice::as_quoted(&takeoff.options);
-    let old = priced_as(&takeoff, &choice, (&old_book.book, &business, &seen))?;
+    let at = Pricing {
+        book: &old_book.book,
+        business: &business,
+        days: &seen,
+    };
+    let old = priced_as(&takeoff, &choice, at)?;
     let case = Case {
         quote: Quote {
             number: number.to_owned(),
@@ -53,9 +58,8 @@ fn asked(
         pours: &pours,
         fixed: takeoff.fixed_price.as_ref().map(|price| price.value),
     };
-    let other = &cache.other().book;
-    Ok(outcome(case, cache, question, |days| {
-        let takeoff = resolved(written, &name, other, &business)?;
-        priced_as(&takeoff, &choice, (other, &business, days))
+    Ok(outcome(case, cache, question, |at| {
+        let takeoff = resolved(written, &name, at.book, &business)?;
+        priced_as(&takeoff, &choice, at)
     }))
 }

@@ -7,6 +7,7 @@ use crate::values::Unreadable;
 
 const SLAB: FieldTable = FieldTable {
     name: "a slab",
+    before: &[],
     includes: &[],
     fields: &[
         field("thickness", "4 in"),

@@ -1,6 +1,6 @@
 //! Edges by what stands beyond them: forms here, isolation strip there.
 
-use crate::geometry::{Facing, Outline, Side};
+use crate::geometry::{Outline, Side};
 use crate::input::job::{EdgeKind, EdgePart, Slab};
 use crate::reading::Place;
 use crate::trade::sets::Sets;
@@ -214,14 +214,11 @@ impl<'a> Ring<'a> {
 /// As the owner would point at it: a rectangle's by where it looks, a walked one by its number.
 fn side_name(outline: &Outline, side: &Side) -> String {
     let looks = match side.facing() {
-        Facing::North => "north side",
-        Facing::East => "east side",
-        Facing::South => "south side",
-        Facing::West => "west side",
-        Facing::Slanted => "slanted side",
+        Some(way) => format!("{} side", way.name()),
+        None => "slanted side".to_owned(),
     };
     match outline.is_rectangle() {
-        Some(_) => looks.to_owned(),
+        Some(_) => looks,
         None if outline.is_circle().is_some() => "half of the circle".to_owned(),
         None => format!("side {}", side.leg + 1),
     }

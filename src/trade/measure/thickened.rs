@@ -6,11 +6,11 @@ use rust_decimal_macros::dec;
 use super::bars::weigh;
 use super::lap;
 use super::{BarQuantities, Run, edges};
+use crate::geometry::Compass;
 use crate::geometry::rim::{self, Corners, Strip};
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Thickened};
-use crate::input::phrases::Compass;
 use crate::trade::sets::Sets;
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::{Quantity, Working};
@@ -116,7 +116,7 @@ fn thickness_there(slab: &Slab, strips: &[Strip], mean: &Quantity) -> Quantity {
     };
     let all_look = |way: Compass| {
         let mut sides = strips.iter().map(|strip| &slab.outline.sides()[strip.side]);
-        sides.all(|side| way.looks(side.facing()))
+        sides.all(|side| side.facing() == Some(way))
     };
     if all_look(toward) {
         Quantity::inches("thick end", &end.thickness)

@@ -10,8 +10,8 @@ mod steps;
 mod supply;
 mod surfaces;
 
-use flatwork::inside::advice::{Case, advice};
-use flatwork::inside::costing::{offer, prices};
+use flatwork::inside::advice::advice;
+use flatwork::inside::costing::{Pricing, offer, prices};
 use flatwork::inside::input::{book, business, job};
 use flatwork::inside::reading::{Problem, Problems, Sources, yaml};
 
@@ -105,16 +105,14 @@ impl Files {
                 )
             })
             .collect();
-        let offer = offer(&takeoff, &book, &business, &days, &mut problems);
-        assert!(problems.is_empty(), "{problems:?}");
-        let found = advice(Case {
-            takeoff: &takeoff,
-            business: &business,
+        let at = Pricing {
             book: &book,
-            offer: &offer.expect("an offer"),
+            business: &business,
             days: &days,
-            quoted,
-        });
+        };
+        let offer = offer(&takeoff, at, &mut problems);
+        assert!(problems.is_empty(), "{problems:?}");
+        let found = advice(&takeoff, at, &offer.expect("an offer"), quoted);
         let slice = |one: &Problem| {
             one.place
                 .map(|place| sources.slice(place).to_owned())

@@ -49,6 +49,10 @@ fn panels_are_nearly_square() {
     Files::new()
         .job(SIZE, "size: 6 ft x 7 ft, joints: 8 ft")
         .silent("long-panel");
+    // 1.25 exactly.
+    Files::new()
+        .job(SIZE, "size: 10 ft x 8 ft, joints: 10 ft")
+        .silent("long-panel");
     Files::new()
         .job(SIZE, "size: 8 ft x 6 ft, joints: 8 ft")
         .says(

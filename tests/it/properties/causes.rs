@@ -1,6 +1,6 @@
 //! Causes of a difference between two estimates add up to it, however prices and rules move.
 
-use flatwork::inside::costing::{Bought, Change, Prices, Totals, books, estimate, priced};
+use flatwork::inside::costing::{Bought, Change, Prices, Pricing, Totals, books, estimate, priced};
 use flatwork::inside::reading::Problems;
 use flatwork::inside::values::{Money, UnitPrice};
 use rust_decimal::Decimal;
@@ -59,7 +59,11 @@ fn causes_add_up_for_any_prices_and_either_way_of_selling() {
             let (_, days) = shop.takeoff(&text);
             let days = moved(&days, shop, &mut dice);
             let mut problems = Problems::default();
-            let at = (&shop.book, days.as_slice());
+            let at = Pricing {
+                book: &shop.book,
+                business: &near.business,
+                days: &days,
+            };
             let lines = priced(needs.needs, needs.first_pour, at, &mut problems);
             let lines = estimate(lines, policy, None);
             let new = Bought {
@@ -67,7 +71,7 @@ fn causes_add_up_for_any_prices_and_either_way_of_selling() {
                 ..needs
             };
             let after = Totals::of(&lines);
-            let why = books(old, new, &shop.book, &days, policy, None);
+            let why = books(old, new, at, None);
             assert_eq!(
                 sum(&why.prices) + sum(&why.rules),
                 after.direct - before.direct,

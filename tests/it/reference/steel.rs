@@ -6,7 +6,7 @@ use super::concrete::places;
 use crate::support::{BOOK, BUSINESS, desk, value, with};
 use flatwork::inside::geometry::{Outline, panels};
 use flatwork::inside::input::job::Choice;
-use flatwork::inside::tables::joints::{Spacing, longest_spacing};
+use flatwork::inside::tables::joints::longest_spacing;
 use flatwork::inside::values::Length;
 
 /// A driveway built for regression, every figure computed here from the rules of the
@@ -59,13 +59,14 @@ fn driveway_from_end_to_end() {
     assert_eq!(rows[..], [Length::feet_whole(9); 4]);
 }
 
-/// Slab 4 in thick: joints 8 to 12 ft apart (ACI 302.1R-96 as a secondary page restates it).
+/// Slab 4 in thick: joints 8 to 12 ft apart (ACI 302.1R-96 as a secondary page restates it); a
+/// 10 ft drive with 1 in stone, at most 10 ft (a textbook, as a secondary page restates it).
 #[test]
 fn joints_of_a_four_inch_slab() {
-    let cap = Length::feet_whole(30);
-    let feet = |spacing| longest_spacing(Length::inches_whole(4), spacing, cap).feet();
-    assert_eq!(feet(Spacing::SmallAggregate), dec!(8));
-    assert_eq!(feet(Spacing::LowSlump), dec!(12));
+    let four = Length::inches_whole(4);
+    let feet = |stone| longest_spacing(four, stone).feet();
+    assert_eq!(feet(None), dec!(8));
+    assert_eq!(feet(Some(Length::inches_whole(1))), dec!(10));
 }
 
 /// A walk 3 ft wide is cut every 3 ft, a drive 10 ft wide every 10 ft: square panels (Beall

@@ -60,14 +60,12 @@ fn a_border_without_an_edge_is_asked_about() {
     );
     let desk = desk(&text, BUSINESS, BOOK);
     let offer = desk.offer();
-    let found = flatwork::inside::advice::advice(flatwork::inside::advice::Case {
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        book: &desk.book,
-        offer: &offer,
-        days: &desk.days,
-        quoted: desk.takeoff.quoted.unwrap(),
-    });
+    let found = flatwork::inside::advice::advice(
+        &desk.takeoff,
+        desk.pricing(),
+        &offer,
+        desk.takeoff.quoted.unwrap(),
+    );
     assert!(
         found.iter().any(|one| one.code == "border-nowhere"),
         "{found:?}"

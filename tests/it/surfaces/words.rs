@@ -115,13 +115,7 @@ fn sealing_is_excluded_only_where_the_firm_seals_and_this_job_does_not() {
 fn an_unknown_finish_hears_of_its_neighbours() {
     let desk = lot(", finish: stamped slat");
     let mut problems = Problems::default();
-    let found = offer(
-        &desk.takeoff,
-        &desk.book,
-        &desk.business,
-        &desk.days,
-        &mut problems,
-    );
+    let found = offer(&desk.takeoff, desk.pricing(), &mut problems);
     assert!(found.is_none());
     let helps: Vec<_> = problems.iter().filter_map(|one| one.help.clone()).collect();
     assert!(

@@ -5,7 +5,7 @@ use super::scale::Scale;
 use super::slants;
 use super::view::{Crossed, EdgeKind, PlanView, SlabView};
 use super::words::PlanWords;
-use crate::geometry::{Direction, Facing, Point};
+use crate::geometry::{Compass, Direction, Point};
 use crate::values::Length;
 
 pub(super) fn text(view: &PlanView, scale: Scale) -> String {
@@ -126,13 +126,13 @@ fn panel_sizes(slab: &SlabView, words: &PlanWords) -> String {
     format!(", {} {}", words.panels_of, sizes.join(", "))
 }
 
-fn on_side(facing: Facing, words: &PlanWords) -> &'static str {
+fn on_side(facing: Option<Compass>, words: &PlanWords) -> &'static str {
     words.sides[match facing {
-        Facing::North => 0,
-        Facing::East => 1,
-        Facing::South => 2,
-        Facing::West => 3,
-        Facing::Slanted => 4,
+        Some(Compass::North) => 0,
+        Some(Compass::East) => 1,
+        Some(Compass::South) => 2,
+        Some(Compass::West) => 3,
+        None => 4,
     }]
 }
 

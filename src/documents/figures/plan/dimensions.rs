@@ -6,7 +6,7 @@ use super::rows::{Row, Stop};
 use super::scale::Scale;
 use super::sheet::{INK, Layer, RULE, SOLID, Sheet, point};
 use super::view::{PlanView, SlabView};
-use crate::geometry::Facing;
+use crate::geometry::Compass;
 use crate::press::drawing::Words;
 
 const ROW: f32 = 14.0;
@@ -19,15 +19,15 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     let mut slabs: Vec<&SlabView> = view.slabs.iter().filter(|s| !s.is_step).collect();
     slabs.sort_by_key(|slab| slab.outline.area());
     for slab in slabs {
-        both_ways(sheet, slab, view, scale, [Facing::South, Facing::North]);
+        both_ways(sheet, slab, view, scale, [Compass::South, Compass::North]);
         if slab.outline.is_circle().is_none() {
-            both_ways(sheet, slab, view, scale, [Facing::East, Facing::West]);
+            both_ways(sheet, slab, view, scale, [Compass::East, Compass::West]);
         }
     }
 }
 
 /// The parts and the whole along one axis, on whichever of two sides has room.
-fn both_ways(sheet: &mut Sheet, slab: &SlabView, view: &PlanView, scale: Scale, on: [Facing; 2]) {
+fn both_ways(sheet: &mut Sheet, slab: &SlabView, view: &PlanView, scale: Scale, on: [Compass; 2]) {
     let rows = on.map(|facing| Row { facing });
     let chains = rows.map(|row| row.stops(slab, scale));
     let sites = |stops: &[Stop]| -> Vec<i64> { stops.iter().map(|s| s.site).collect() };

@@ -5,7 +5,7 @@ use super::frame::{Frame, width_of};
 use super::scale::Scale;
 use super::sheet::{Layer, Sheet, centered, point};
 use super::view::{EdgeKind, PlanView};
-use crate::geometry::Facing;
+use crate::geometry::Compass;
 use crate::press::drawing::{Face, Turn};
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
@@ -38,7 +38,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     let mut label = centered(text, point(x, y + 3.0), 8.5);
     label.face = Face::Bold;
     label.halo = true;
-    if matches!(side.facing(), Facing::East | Facing::West) {
+    if matches!(side.facing(), Some(Compass::East | Compass::West)) {
         label.turn = Turn::Up;
         label.at = point(x + 3.0, y);
     }

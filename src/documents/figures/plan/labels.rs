@@ -4,7 +4,7 @@ use super::frame::{Frame, width_of};
 use super::lengths;
 use super::rows::{Row, Stop};
 use super::sheet::{Sheet, centered, point};
-use crate::geometry::Facing;
+use crate::geometry::Compass;
 use crate::press::drawing::{Anchor, Face, Turn, Words};
 use crate::values::Length;
 
@@ -92,7 +92,7 @@ fn upright(row: Row, text: &str, along: f32, out: f32, by: f32) -> Words {
     let at = row.place(along, out + by);
     let mut words = centered(text, point(at.x, at.y + DOWN), SIZE);
     words.halo = true;
-    let to_the_right = (row.facing == Facing::East) == (0.0 < by);
+    let to_the_right = (row.facing == Compass::East) == (0.0 < by);
     words.anchor = if to_the_right {
         Anchor::Start
     } else {

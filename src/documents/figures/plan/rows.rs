@@ -5,7 +5,7 @@ use super::scale::Scale;
 use super::sheet::point;
 use super::slabs;
 use super::view::SlabView;
-use crate::geometry::{Facing, Side};
+use crate::geometry::{Compass, Side};
 use crate::press::drawing::Point;
 
 /// One end of a dimension: where along the row, and where the slab ends there.
@@ -21,30 +21,30 @@ pub(super) struct Stop {
 /// Rows on one side of a slab. Along the row is right (south, north) or down (east, west); out is away from the slab.
 #[derive(Clone, Copy, PartialEq)]
 pub(super) struct Row {
-    pub facing: Facing,
+    pub facing: Compass,
 }
 
 impl Row {
     pub fn is_level(self) -> bool {
-        matches!(self.facing, Facing::South | Facing::North)
+        matches!(self.facing, Compass::South | Compass::North)
     }
 
     pub fn place(self, along: f32, out: f32) -> Point {
         match self.facing {
-            Facing::South | Facing::Slanted => point(along, out),
-            Facing::North => point(along, -out),
-            Facing::East => point(out, along),
-            Facing::West => point(-out, along),
+            Compass::South => point(along, out),
+            Compass::North => point(along, -out),
+            Compass::East => point(out, along),
+            Compass::West => point(-out, along),
         }
     }
 
     fn stop(self, site: crate::geometry::Point, scale: Scale) -> Stop {
         let p = scale.place(site);
         let (site, along, out) = match self.facing {
-            Facing::South | Facing::Slanted => (site.x, p.x, p.y),
-            Facing::North => (site.x, p.x, -p.y),
-            Facing::East => (-site.y, p.y, p.x),
-            Facing::West => (-site.y, p.y, -p.x),
+            Compass::South => (site.x, p.x, p.y),
+            Compass::North => (site.x, p.x, -p.y),
+            Compass::East => (-site.y, p.y, p.x),
+            Compass::West => (-site.y, p.y, -p.x),
         };
         Stop { site, along, out }
     }
@@ -53,10 +53,10 @@ impl Row {
     fn sees(self, side: &Side) -> bool {
         let way = side.to - side.from;
         match self.facing {
-            Facing::South | Facing::Slanted => 0 < way.x,
-            Facing::North => way.x < 0,
-            Facing::East => 0 < way.y,
-            Facing::West => way.y < 0,
+            Compass::South => 0 < way.x,
+            Compass::North => way.x < 0,
+            Compass::East => 0 < way.y,
+            Compass::West => way.y < 0,
         }
     }
 
@@ -106,10 +106,10 @@ impl Row {
     pub fn base(self, slab: &SlabView, scale: Scale) -> f32 {
         let frame = slabs::extent(&slab.outline, scale);
         match self.facing {
-            Facing::South | Facing::Slanted => frame.bottom,
-            Facing::North => -frame.top,
-            Facing::East => frame.right,
-            Facing::West => -frame.left,
+            Compass::South => frame.bottom,
+            Compass::North => -frame.top,
+            Compass::East => frame.right,
+            Compass::West => -frame.left,
         }
     }
 

@@ -6,7 +6,7 @@ use super::scale::Scale;
 use super::sheet::{self, Layer, Sheet, TINT, centered, point};
 use super::slabs;
 use super::view::{PlanView, SlabView};
-use crate::geometry::{Facing, Side};
+use crate::geometry::Side;
 use crate::press::drawing::{Face, Point, Words};
 
 const SIZE: f32 = 8.0;
@@ -24,7 +24,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
 /// The straight sides that run along neither axis.
 pub(super) fn slanted(slab: &SlabView) -> impl Iterator<Item = &Side> {
     let sides = slab.outline.sides().iter();
-    sides.filter(|side| side.is_straight() && side.facing() == Facing::Slanted)
+    sides.filter(|side| side.is_straight() && side.facing().is_none())
 }
 
 fn beside(sheet: &mut Sheet, slab: &SlabView, side: &Side, scale: Scale) {

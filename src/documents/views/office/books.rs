@@ -37,9 +37,7 @@ pub fn difference(first: &Sheet<'_>, other: &Sheet<'_>) -> Books {
     books(
         first.offer.quoted().bought(),
         other.offer.quoted().bought(),
-        other.book,
-        other.days,
-        &other.business.price,
+        other.pricing(),
         other.takeoff.fixed_price.as_ref(),
     )
 }

@@ -29,7 +29,7 @@ pub use summary::summary;
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Side};
+use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Pricing, Side};
 use crate::input::book::{Class, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
@@ -50,6 +50,16 @@ pub struct Sheet<'a> {
     pub days: &'a [Prices],
     pub offer: &'a Offer,
     pub sources: &'a Sources,
+}
+
+impl<'a> Sheet<'a> {
+    pub fn pricing(&self) -> Pricing<'a> {
+        Pricing {
+            book: self.book,
+            business: self.business,
+            days: self.days,
+        }
+    }
 }
 
 /// The lines as they are numbered: direct cost class by class, then what is added to it.

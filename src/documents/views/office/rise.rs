@@ -2,16 +2,14 @@
 
 use super::columns::{Stand, set};
 use super::{Sheet, margin};
-use crate::costing::{Asked, Rise, Room, Sensitivity, sensitivity};
+use crate::costing::{Estimated, Rise, Room, Sensitivity, sensitivity};
 use crate::values::{Percent, rounding};
 
 /// The questions of this sheet: the job as quoted, by its own book.
-pub fn asked<'a>(sheet: &Sheet<'a>) -> Asked<'a> {
-    Asked {
+pub fn asked<'a>(sheet: &Sheet<'a>) -> Estimated<'a> {
+    Estimated {
         bought: sheet.offer.quoted().bought(),
-        book: sheet.book,
-        policy: &sheet.business.price,
-        days: sheet.days,
+        at: sheet.pricing(),
         fixed: sheet.takeoff.fixed_price.as_ref(),
     }
 }

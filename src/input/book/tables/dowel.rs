@@ -5,6 +5,7 @@ use crate::reading::fields::field;
 
 pub const DOWEL: FieldTable = FieldTable {
     name: "a kind of dowel",
+    before: &[],
     includes: &[],
     fields: &[
         field(

@@ -5,6 +5,7 @@ use crate::reading::fields::field;
 
 pub const WINTER: FieldTable = FieldTable {
     name: "`winter`",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -26,6 +27,7 @@ pub const WINTER: FieldTable = FieldTable {
 
 pub const RETURNED: FieldTable = FieldTable {
     name: "`returned`",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -47,6 +49,7 @@ pub const RETURNED: FieldTable = FieldTable {
 
 pub const PUMP: FieldTable = FieldTable {
     name: "`pump`",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -111,6 +114,7 @@ pub const PUMP: FieldTable = FieldTable {
 
 pub const HOSE: FieldTable = FieldTable {
     name: "`hose`",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -132,6 +136,7 @@ pub const HOSE: FieldTable = FieldTable {
 
 pub const BUGGY: FieldTable = FieldTable {
     name: "`buggy`",
+    before: &[],
     includes: &[],
     fields: &[
         field(

@@ -5,6 +5,7 @@ use crate::reading::fields::field;
 
 pub const MAPPING: FieldTable = FieldTable {
     name: "a mapping",
+    before: &[],
     includes: &[],
     fields: &[
         field("format", "number", "1", "version of this file's keys", "1"),
@@ -41,6 +42,7 @@ pub const MAPPING: FieldTable = FieldTable {
 
 pub const COLUMNS: FieldTable = FieldTable {
     name: "`columns`",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -70,6 +72,7 @@ pub const COLUMNS: FieldTable = FieldTable {
 
 pub const MAPPED: FieldTable = FieldTable {
     name: "an article",
+    before: &[],
     includes: &[],
     fields: &[
         field("item", "name", "required", "an item of the book", "chair"),

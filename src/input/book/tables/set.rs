@@ -5,6 +5,7 @@ use crate::reading::fields::field;
 
 pub const BOX_STOCK: FieldTable = FieldTable {
     name: "a box",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -90,6 +91,7 @@ pub const BOX_STOCK: FieldTable = FieldTable {
 
 pub const SITE_RULE: FieldTable = FieldTable {
     name: "a rule of `site`",
+    before: &[],
     includes: &[],
     fields: &[
         field("item", "name", "", "an item of this book", "masking film"),

@@ -5,6 +5,7 @@ use crate::reading::fields::field;
 
 pub const MIX: FieldTable = FieldTable {
     name: "a mix",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -36,6 +37,7 @@ pub const MIX: FieldTable = FieldTable {
 
 pub const BASE: FieldTable = FieldTable {
     name: "a base",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -57,6 +59,7 @@ pub const BASE: FieldTable = FieldTable {
 
 pub const BARS: FieldTable = FieldTable {
     name: "a bar",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -86,6 +89,7 @@ pub const BARS: FieldTable = FieldTable {
 
 pub const MESH: FieldTable = FieldTable {
     name: "a mesh",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -103,6 +107,7 @@ pub const MESH: FieldTable = FieldTable {
 
 pub const FIBER: FieldTable = FieldTable {
     name: "a fiber",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -132,6 +137,7 @@ pub const FIBER: FieldTable = FieldTable {
 
 pub const DISPOSAL: FieldTable = FieldTable {
     name: "a disposal",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -167,6 +173,7 @@ pub const DISPOSAL: FieldTable = FieldTable {
 
 pub const SUPPLY: FieldTable = FieldTable {
     name: "`supply`",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -259,6 +266,7 @@ pub const SUPPLY: FieldTable = FieldTable {
 
 pub const SHORT_LOAD: FieldTable = FieldTable {
     name: "`short load`",
+    before: &[],
     includes: &[],
     fields: &[
         field(

@@ -5,6 +5,7 @@ use crate::reading::fields::field;
 
 pub const FINISH: FieldTable = FieldTable {
     name: "a finish",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -68,6 +69,7 @@ pub const FINISH: FieldTable = FieldTable {
 
 pub const COLOR: FieldTable = FieldTable {
     name: "a color",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -96,6 +98,7 @@ pub const COLOR: FieldTable = FieldTable {
 
 pub const SEALER: FieldTable = FieldTable {
     name: "a sealer",
+    before: &[],
     includes: &[],
     fields: &[
         field(

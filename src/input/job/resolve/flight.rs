@@ -1,11 +1,10 @@
 //! A flight of steps laid on the edge it leads down from.
 
-use crate::geometry::Point;
+use crate::geometry::{Compass, Point};
 use crate::input::job::sections::Steps;
 use crate::input::job::takeoff::Slab;
 use crate::input::job::written::StepsWritten;
 use crate::input::job::{EdgeKind, positions};
-use crate::input::phrases::Compass;
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 

@@ -1,11 +1,11 @@
 //! Openings put into their slab: inside it, apart from its edge and from each other.
 
 use super::shape::{against, outline as outline_of, shape_place};
-use crate::geometry::{HoleError, Outline, Point};
+use crate::geometry::{Compass, HoleError, Outline, Point};
 use crate::input::job::takeoff::Opening;
 use crate::input::job::written::{OpeningWritten, ShapeWritten, SlabWritten};
 use crate::input::job::{EdgeKind, EdgePart};
-use crate::input::phrases::{Compass, ShapePhrase, SizePhrase, SpotPhrase};
+use crate::input::phrases::{ShapePhrase, SizePhrase, SpotPhrase};
 use crate::reading::{At, Problem, Problems};
 
 /// The slab's outline with its holes, and what is known of each.

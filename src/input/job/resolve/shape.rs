@@ -1,9 +1,9 @@
 //! Shapes and edges of slabs, and what is wrong with an outline that does not close.
 
-use crate::geometry::{Facing, Leg, Outline, WalkError};
+use crate::geometry::{Compass, Leg, Outline, WalkError};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
 use crate::input::job::{EdgeKind, EdgePart};
-use crate::input::phrases::{Compass, CornerPhrase, LegPhrase, SizePhrase, Way};
+use crate::input::phrases::{CornerPhrase, LegPhrase, SizePhrase, Way};
 use crate::reading::{At, Place, Problem, Problems};
 use crate::values::Length;
 
@@ -143,18 +143,11 @@ pub(super) fn edges(
                 .help("take `edges` out; a circle is open all round"),
         );
     }
-    let named = |facing: Facing| {
-        let side = match facing {
-            Facing::North => Compass::North,
-            Facing::East => Compass::East,
-            Facing::South => Compass::South,
-            Facing::West => Compass::West,
-            Facing::Slanted => return None,
-        };
+    let named = |facing: Option<Compass>| {
         written
             .edges
             .iter()
-            .find(|(compass, _)| *compass == side)
+            .find(|(compass, _)| Some(*compass) == facing)
             .map(|(_, kind)| *kind)
     };
     let leg_says = |leg: usize| against(&written.shape, leg);

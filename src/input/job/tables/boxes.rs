@@ -5,6 +5,7 @@ use crate::reading::fields::field;
 
 pub const BOX: FieldTable = FieldTable {
     name: "a box in a slab",
+    before: &[],
     includes: &[],
     fields: &[
         field(

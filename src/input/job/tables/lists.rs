@@ -7,6 +7,7 @@ use crate::reading::fields::field;
 
 pub const REMOVAL: FieldTable = FieldTable {
     name: "a removal",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -51,6 +52,7 @@ pub const REMOVAL: FieldTable = FieldTable {
 
 pub const LUMP: FieldTable = FieldTable {
     name: "a lump",
+    before: &[],
     includes: &[],
     fields: &[
         field("cost", "amount", "", "what it costs you", "85.00"),
@@ -66,6 +68,7 @@ pub const LUMP: FieldTable = FieldTable {
 
 pub const SET: FieldTable = FieldTable {
     name: "a set quantity",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -87,6 +90,7 @@ pub const SET: FieldTable = FieldTable {
 
 pub const OPTION: FieldTable = FieldTable {
     name: "an option",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -125,6 +129,7 @@ pub const CHANGE: FieldTable = *SlabValues::TABLE;
 
 pub const CHOOSE_ONE: FieldTable = FieldTable {
     name: "a choose-one group",
+    before: &[],
     includes: &[],
     fields: &[
         field(

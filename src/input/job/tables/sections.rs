@@ -5,6 +5,7 @@ use crate::reading::fields::field;
 
 pub const THICKENED: FieldTable = FieldTable {
     name: "`thickened`",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -48,6 +49,7 @@ pub const THICKENED: FieldTable = FieldTable {
 
 pub const STEPS: FieldTable = FieldTable {
     name: "`steps`",
+    before: &[],
     includes: &[],
     fields: &[
         field(

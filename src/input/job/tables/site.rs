@@ -5,6 +5,7 @@ use crate::reading::fields::field;
 
 pub const CUSTOMER: FieldTable = FieldTable {
     name: "the customer",
+    before: &[],
     includes: &[],
     fields: &[
         field("name", "text", "", "who the quote is for", "Dana Example"),
@@ -22,6 +23,7 @@ pub const CUSTOMER: FieldTable = FieldTable {
 
 pub const ACCESS: FieldTable = FieldTable {
     name: "`access`",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -44,6 +46,7 @@ pub const ACCESS: FieldTable = FieldTable {
 
 pub const PLACEMENT: FieldTable = FieldTable {
     name: "a pour",
+    before: &[],
     includes: &[],
     fields: &[
         field("day", "date", "", "its day", "2026-06-15"),

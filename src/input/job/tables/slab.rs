@@ -110,12 +110,14 @@ const OWN: &[Field] = &[
 /// A slab's own keys, and those a kind has too.
 pub const SLAB: FieldTable = FieldTable {
     name: "a slab",
+    before: &[],
     includes: &[SlabValues::TABLE],
     fields: OWN,
 };
 
 pub const EDGES: FieldTable = FieldTable {
     name: "`edges`",
+    before: &[],
     includes: &[],
     fields: &[
         field(
@@ -133,6 +135,7 @@ pub const EDGES: FieldTable = FieldTable {
 
 pub const OPENING: FieldTable = FieldTable {
     name: "an opening",
+    before: &[],
     includes: &[],
     fields: &[
         OWN[0],

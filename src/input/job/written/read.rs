@@ -9,10 +9,11 @@ use super::options::option_group;
 use super::removal::removal;
 use super::shape::{flat, shape};
 use super::{JobWritten, PourWritten, SectionsWritten, SlabWritten};
+use crate::geometry::Compass;
 use crate::input::job::options::{MOST, OptionGroup, count};
 use crate::input::job::takeoff::{Customer, Extra};
 use crate::input::job::{Around, EdgeKind, SlabValues, boxes, tables};
-use crate::input::phrases::{Compass, SizePhrase};
+use crate::input::phrases::SizePhrase;
 use crate::reading::Group as _;
 use crate::reading::{At, Entry, Fields, Node, Problem, Problems};
 

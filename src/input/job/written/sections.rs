@@ -1,10 +1,10 @@
 //! Reads thickened edges and steps: a group of keys, or all in one line.
 
+use crate::geometry::Compass;
 use crate::input::job::sections::Thickened;
 use crate::input::job::tables;
 use crate::input::phrases::{
-    Compass, EdgeSort, EdgesPhrase, FromEnd, Risers, StepsPhrase, StoopPhrase, ThickenedPhrase,
-    positive,
+    EdgeSort, EdgesPhrase, FromEnd, Risers, StepsPhrase, StoopPhrase, ThickenedPhrase, positive,
 };
 use crate::reading::{At, Fields, Node, Place, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};

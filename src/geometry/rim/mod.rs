@@ -9,7 +9,10 @@
 
 use rust_decimal::Decimal;
 
-use super::{Outline, Point, Side, cross};
+use super::cross;
+use super::outline::Outline;
+use super::point::Point;
+use super::side::Side;
 use crate::values::Length;
 
 /// A stretch of a side that has a strip on its inside.

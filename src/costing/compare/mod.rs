@@ -2,9 +2,11 @@
 
 use std::borrow::Cow;
 
-use super::{Bought, Cause, LineItem, Prices, Side, estimate};
-use crate::input::book::{Class, Dated, PriceBook};
-use crate::input::business::PricePolicy;
+use super::estimate::estimate;
+use super::lines::{Cause, LineItem, Side};
+use super::offer::Bought;
+use super::pricing::Pricing;
+use crate::input::book::{Class, Dated};
 use crate::reading::At;
 use crate::trade::order::{Need, NeedItem};
 use crate::trade::working::Quantity;
@@ -130,7 +132,7 @@ impl Books {
     }
 }
 
-/// Compares the job by two books; `days` are the prices of the second one.
+/// Compares the job by two books; `at` is how the second one prices.
 ///
 /// Between the two stands the first book's shopping list at the second book's prices. A
 /// thing the second book does not sell, or sells by another unit, has no second price:
@@ -138,56 +140,47 @@ impl Books {
 pub fn books(
     old: Bought<'_>,
     new: Bought<'_>,
-    book: &PriceBook,
-    days: &[Prices],
-    policy: &PricePolicy,
+    at: Pricing<'_>,
     fixed: Option<&At<Money>>,
 ) -> Books {
     let between = old.needs.iter().zip(old.lines).map(|(need, line)| {
-        let price = second_price((need, old.first_pour), line, new, book, days);
+        let price = second_price(need, old.first_pour, line, new, at);
         price.map_or_else(|| line.clone(), |dated| line.at_price(dated))
     });
-    let between = estimate(between.collect(), policy, fixed);
+    let between = estimate(between.collect(), &at.business.price, fixed);
     Books {
-        prices: compare(direct(old.lines), direct(&between)),
-        rules: compare(direct(&between), direct(new.lines)),
-        added: compare(added(old.lines), added(new.lines)),
+        prices: compare(pick(old.lines, true), pick(&between, true)),
+        rules: compare(pick(&between, true), pick(new.lines, true)),
+        added: compare(pick(old.lines, false), pick(new.lines, false)),
     }
 }
 
-fn direct(lines: &[LineItem]) -> Vec<&LineItem> {
+/// The lines of direct cost, or those of what is added to it.
+fn pick(lines: &[LineItem], direct: bool) -> Vec<&LineItem> {
     let lines = lines.iter();
-    lines.filter(|line| line.side == Side::Direct).collect()
-}
-
-/// What is added to direct cost.
-fn added(lines: &[LineItem]) -> Vec<&LineItem> {
-    let lines = lines.iter();
-    lines.filter(|line| line.side != Side::Direct).collect()
+    lines
+        .filter(|line| (line.side == Side::Direct) == direct)
+        .collect()
 }
 
 /// What the second book asks for the same need, else for the item of the same name.
 fn second_price<'a>(
-    (need, first_pour): (&Need, usize),
+    need: &Need,
+    first_pour: usize,
     line: &LineItem,
     new: Bought<'a>,
-    book: &PriceBook,
-    days: &'a [Prices],
+    at: Pricing<'a>,
 ) -> Option<&'a Dated> {
     let NeedItem::Item(key) = &need.item else {
         return None;
     };
     let unit = |line: &LineItem| line.quantity.as_ref().map(Quantity::amount).map(|a| a.unit);
-    let same = new
-        .lines
-        .iter()
-        .find(|other| other.cause == line.cause && unit(other) == unit(line));
+    let mut lines = new.lines.iter();
+    let same = lines.find(|other| other.cause == line.cause && unit(other) == unit(line));
     same.and_then(|line| line.price.as_ref()).or_else(|| {
-        let item = book.items.get(&key.value)?;
-        let day = need.placement.unwrap_or(first_pour).min(days.len() - 1);
-        days[day]
-            .get(&key.value)
-            .filter(|_| Some(item.selling.unit) == unit(line))
+        let sold = at.book.items.get(&key.value)?.selling.unit;
+        let prices = at.day(need.placement, first_pour);
+        prices.get(&key.value).filter(|_| Some(sold) == unit(line))
     })
 }
 

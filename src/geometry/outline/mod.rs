@@ -2,7 +2,10 @@
 
 use rust_decimal::Decimal;
 
-use super::{ClosingError, Leg, Point, Side, WalkError, arc, chords, cross, point, scan, walk};
+use super::point::Point;
+use super::side::Side;
+use super::walk::{ClosingError, Leg, WalkError};
+use super::{arc, chords, cross, point, scan, walk};
 use crate::values::{Area, Length};
 
 /// A closed outline that does not cross itself, counter-clockwise.

@@ -14,8 +14,11 @@ use std::collections::BTreeSet;
 use rust_decimal::Decimal;
 
 use super::grid::{self, Gap};
-use super::{Outline, Point, Side, clip, point, square};
-use crate::values::Length;
+use super::outline::Outline;
+use super::point::{self, Point};
+use super::side::Side;
+use super::{clip, square};
+use crate::values::{Area, Length};
 
 /// The joint layout of one slab.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -163,14 +166,15 @@ impl Panels {
         let (x0, x1) = reach(column, xs, west_south.x, east_north.x);
         let (y0, y1) = reach(row, ys, west_south.y, east_north.y);
         let (low, high) = (Point::new(x0, y0), Point::new(x1, y1));
-        let doubled = clip::doubled_area(outline, low, high);
+        let doubled = clip::doubled_area(outline.polygon(), low, high);
         let open = outline.holes().iter();
-        let open: i128 = open.map(|hole| clip::doubled_area(hole, low, high)).sum();
+        let open: i128 = open
+            .map(|hole| clip::doubled_area(hole.polygon(), low, high))
+            .sum();
         if doubled <= open {
             return;
         }
-        let area =
-            crate::values::Area::square_nanometres(doubled - open).square_feet() / Decimal::TWO;
+        let area = Area::square_nanometres(doubled - open).square_feet() / Decimal::TWO;
         let (wide, deep) = (column.1 - column.0, row.1 - row.0);
         let size = (Length::nanometres(wide), Length::nanometres(deep));
         self.panels.push(Panel {
