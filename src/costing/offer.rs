@@ -81,7 +81,7 @@ pub fn check_sets(
     let needs = choices(&takeoff.options)
         .into_iter()
         .map(|choice| needs(takeoff.with(&choice), ways, &mut worked).roots());
-    sets::check(&takeoff.sets, needs, problems);
+    sets::check(&takeoff.head.sets, needs, problems);
 }
 
 fn ways<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Ways<'a> {
@@ -111,7 +111,7 @@ pub fn offer(takeoff: &Takeoff, at: Pricing<'_>, problems: &mut Problems) -> Opt
     }
     let unit_prices = unit_prices(at, problems);
     let needs = by_choice.values().map(|priced| &priced.needs);
-    sets::check(&takeoff.sets, needs.map(JobNeeds::roots), problems);
+    sets::check(&takeoff.head.sets, needs.map(JobNeeds::roots), problems);
     (problems.len() == before).then(|| Offer {
         by_choice,
         as_quoted: Choice::as_quoted(&takeoff.options),
@@ -137,7 +137,7 @@ fn one(taken: &Takeoff, at: Pricing<'_>, worked: &mut Worked, problems: &mut Pro
     missing(&needs, at.book, problems);
     let lines = priced(&needs.needs, needs.first_pour, at, problems);
     Priced {
-        lines: estimate(lines, &at.business.price, taken.fixed_price.as_ref()),
+        lines: estimate(lines, &at.business.price, taken.head.fixed_price.as_ref()),
         needs,
     }
 }

@@ -4,7 +4,8 @@
 
 use rust_decimal::Decimal;
 
-use crate::reading::{At, Problem, Problems, Read};
+use super::phrases::positive;
+use crate::reading::{At, Fields, Problem, Problems, Read};
 use crate::values::{Amount, Length, Unit};
 
 macro_rules! units_asked {
@@ -96,4 +97,21 @@ fn above_zero<T>(is: bool, at: At<T>, problems: &mut Problems) -> Read<At<T>> {
     let problem = Problem::new("not-above-zero", "this has to be more than zero").at(at.place);
     let help = "write the real figure, or leave the line out for the usual one";
     Err(problems.push(problem.help(help)))
+}
+
+/// A length of more than nothing, by the words of `positive`; left out once it is reported.
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn length_of_some(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<Length>>> {
+    let text = fields.read::<String>(key, problems);
+    Ok(text.and_then(|At { value, place }| match positive(&value) {
+        Ok(length) => Some(At::new(length, place)),
+        Err(unreadable) => {
+            problems.unreadable(unreadable, place);
+            None
+        }
+    }))
 }

@@ -3,9 +3,8 @@
 use std::collections::BTreeMap;
 
 use super::pdf_bytes::pdf_bytes;
-use crate::documents::bill_document;
 use crate::documents::billing::{self, Billing};
-use crate::documents::change::{self, change_document};
+use crate::documents::{change, document};
 use crate::input::business::Business;
 use crate::office::job::Job;
 use crate::office::record::Happened;
@@ -31,7 +30,7 @@ pub fn bill_pdf(
         Happened::Change(change) => {
             let view = change::change(of, change);
             let view = view.ok_or_else(|| problems.push(job.not_accepted()))?;
-            return pdf_bytes(change_document(&view), problems).map(Some);
+            return pdf_bytes(document(&view, &figures), problems).map(Some);
         }
         Happened::Invoice(invoice) => {
             figures = billing::figures(of, invoice, Look::default().accent);
@@ -51,5 +50,5 @@ pub fn bill_pdf(
         | Happened::Returned { .. } => return Ok(None),
     };
     let view = view.ok_or_else(|| problems.push(job.not_accepted()))?;
-    pdf_bytes(bill_document(&view, &figures), problems).map(Some)
+    pdf_bytes(document(&view, &figures), problems).map(Some)
 }

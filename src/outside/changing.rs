@@ -86,10 +86,7 @@ pub fn lay_out_again(
 fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Read<Changed> {
     let (_, quote) = job.quote(&mut files.problems)?;
     let [change, home, book] = texts.map(|id| files.tree(id));
-    let customer = Customer {
-        name: quote.customer.clone(),
-        address: quote.address.clone(),
-    };
+    let customer = Customer::new(quote.customer.clone(), quote.address.clone());
     let read = |node: &_, problems: &mut _| change::read(&customer, node, problems);
     let change = change.and_then(|node| files.made(&node, read));
     let business = home.and_then(|node| files.made(&node, business::read));
@@ -203,7 +200,7 @@ impl Part {
         };
         let price = self.offer.quoted().totals().price;
         ChangeLine {
-            says: self.takeoff.title.clone().unwrap_or_else(named),
+            says: self.takeoff.head.title.clone().unwrap_or_else(named),
             price: Cents(match self.way {
                 Way::Added => price,
                 Way::Deducted => -price,

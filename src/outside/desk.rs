@@ -93,7 +93,7 @@ pub fn lay_out(
         own_file(&folder, logo, "logo", &mut files.problems);
     }
     let written = written?;
-    for photo in &written.photos {
+    for photo in &written.head.photos {
         own_file(&folder, &photo.file, "photo", &mut files.problems);
     }
     let books: Vec<(FileId, PriceBook)> = books.into_iter().collect::<Read<_>>()?;
@@ -106,7 +106,7 @@ pub fn lay_out(
         let looked_up = job::looked_up(written.clone(), &name, &book, &business, &mut of_book);
         if let (true, LookedUp::Mended(takeoff)) = (all_read, &looked_up) {
             // What could not even be read may be what a `set` speaks of.
-            let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
+            let quoted = on.or(takeoff.head.quoted).unwrap_or_else(files::today);
             let pours = pours(takeoff, quoted, &business);
             check_sets(takeoff, &book, &business, &pours, &mut of_book);
         }
@@ -153,7 +153,7 @@ fn desk(
     business: Business,
     book: PriceBook,
 ) -> Desk {
-    let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
+    let quoted = on.or(takeoff.head.quoted).unwrap_or_else(files::today);
     let pours = pours(&takeoff, quoted, &business).into_iter();
     let days = pours.map(|day| prices(&book, day, &takeoff.name));
     Desk {
@@ -218,7 +218,7 @@ pub(super) fn pours(takeoff: &Takeoff, quoted: Day, business: &Business) -> Vec<
 pub fn photos(desk: &Desk, problems: &mut Problems) -> Read<Vec<Shown>> {
     let before = problems.len();
     let mut shown = Vec::new();
-    for photo in &desk.takeoff.photos {
+    for photo in &desk.takeoff.head.photos {
         let Some(caption) = &photo.caption else {
             continue;
         };

@@ -3,8 +3,8 @@
 use super::desk::{self, Desk};
 use super::pdf_bytes::pdf_bytes;
 use crate::costing::Offer;
+use crate::documents::document;
 use crate::documents::offering::{self, Offering};
-use crate::documents::quote_document;
 use crate::documents::views::quote::QuoteView;
 use crate::office::record::Replaces;
 use crate::press::layout::style::Look;
@@ -39,7 +39,7 @@ pub fn quote_pdf(
     };
     let figures = offering::figures(of, Look::default().accent);
     let view = offering::view(of);
-    let pdf = pdf_bytes(quote_document(&view, &figures), problems)?;
+    let pdf = pdf_bytes(document(&view, &figures), problems)?;
     Ok(QuotePdf { view, pdf })
 }
 

@@ -27,7 +27,11 @@ pub fn quote_record(
     let groups = takeoff.options.iter().map(|group| ChoiceGroup {
         question: group.question.clone(),
         must_choose: group.must_choose,
-        options: group.options.iter().map(|one| one.title.clone()).collect(),
+        options: group
+            .options
+            .iter()
+            .map(|one| one.name.value.clone())
+            .collect(),
     });
     Quote {
         revision,
@@ -64,7 +68,9 @@ pub fn combinations(desk: &Desk, offer: &Offer) -> Vec<Combination> {
     let taken = |choice: &Choice| {
         let picks = choice.0.iter().zip(desk.takeoff.options.iter());
         picks
-            .filter_map(|(&pick, group)| Some(group.options[pick.checked_sub(1)?].title.clone()))
+            .filter_map(|(&pick, group)| {
+                Some(group.options[pick.checked_sub(1)?].name.value.clone())
+            })
             .collect()
     };
     let by_choice = offer.by_choice.iter();

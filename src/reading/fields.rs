@@ -174,7 +174,7 @@ impl<'a> Fields<'a> {
     }
 
     /// What the owner calls the group; nothing where it has no name.
-    pub(super) fn name(&self) -> Option<&At<String>> {
+    pub fn name(&self) -> Option<&At<String>> {
         self.name.as_ref()
     }
 

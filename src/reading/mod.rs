@@ -10,7 +10,6 @@ pub mod fields;
 #[cfg(feature = "inside")]
 pub mod guide;
 pub mod keys;
-pub mod number;
 pub mod place;
 pub mod problem;
 pub mod suggest;
@@ -22,7 +21,7 @@ pub mod written;
 pub mod yaml;
 
 pub use fields::{Field, FieldTable, Fields, IfLeftOut};
-pub use keys::{FormatOne, FromKey, FromLine, Group, Name, Unread, WithAnother};
+pub use keys::{FormatOne, FromKey, FromLine, Group, Keyed, Unread, WithAnother};
 pub use place::{At, FileId, Place, Sources};
 pub use problem::{Found, Problem, Problems, Read, Reported};
 pub use tree::{Entry, Node, Value};

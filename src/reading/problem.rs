@@ -142,6 +142,8 @@ impl Problems {
 
     /// What a value type says of a text it cannot read, at the text's place.
     pub fn unreadable(&mut self, unreadable: Unreadable, place: Place) -> Reported {
+        let part = unreadable.part.clone();
+        let place = part.map_or(place, |part| place.narrowed(&part));
         self.push(Problem::from(unreadable).at(place))
     }
 

@@ -187,6 +187,7 @@ fn task(
     }
     let difficulty = work
         .takeoff
+        .head
         .difficulty
         .as_ref()
         .unwrap_or(&ways.crew.difficulty);

@@ -5,7 +5,7 @@ use std::str::FromStr;
 
 use rust_decimal::Decimal;
 
-use super::{Area, Length, Money, Percent, Unit, Unreadable, rounding};
+use super::{Area, Length, Money, Percent, Unit, Unreadable, number, rounding};
 
 /// How much of what.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -17,6 +17,18 @@ pub struct Amount {
 impl Amount {
     pub const fn new(value: Decimal, unit: Unit) -> Self {
         Self { value, unit }
+    }
+
+    /// Reads `100 sq ft`, and `sq ft` as one of them.
+    ///
+    /// # Errors
+    /// When it is neither.
+    pub fn one_or_more(text: &str) -> Result<Self, Unreadable> {
+        if text.starts_with(|c: char| c.is_ascii_digit()) {
+            text.parse()
+        } else {
+            Ok(Self::new(Decimal::ONE, text.parse()?))
+        }
     }
 
     /// The number alone, grouped, at most four places, as a pocket calculator would show it.
@@ -114,26 +126,11 @@ impl FromStr for Amount {
                 "write a number and its unit, for example `120 sq ft` or `2 1/2 cu yd`",
             )
         };
-        let end = text
-            .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | '/' | ' ')))
-            .unwrap_or(text.len());
-        let (number, unit) = text.split_at(end);
-        let mut value = Decimal::ZERO;
-        for part in number.split_whitespace() {
-            value += match part.split_once('/') {
-                None => super::digits(part).map_err(|_| refuse())?,
-                Some((top, bottom)) => {
-                    let bottom = super::digits(bottom).map_err(|_| refuse())?;
-                    if bottom.is_zero() {
-                        return Err(refuse());
-                    }
-                    super::digits(top).map_err(|_| refuse())? / bottom
-                }
-            };
-        }
-        if number.trim().is_empty() {
-            return Err(refuse());
-        }
+        let end = text.find(|c: char| c.is_alphabetic() || c == '%');
+        let (written, unit) = text.split_at(end.unwrap_or(text.len()));
+        let written = written.trim_end();
+        let meant = || number::slip(written, |meant| text.replacen(written, meant, 1));
+        let value = number::mixed(written).ok_or_else(|| refuse().or_help(meant()))?;
         let unit = if unit.trim().is_empty() {
             Unit::Plain
         } else {
@@ -159,14 +156,13 @@ mod tests {
         case("2 1/2 cu yd", dec!(2.5), Unit::CubicYard);
         case("1/4 cu yd", dec!(0.25), Unit::CubicYard);
         case("14", dec!(14), Unit::Plain);
-        assert_eq!(
-            "cu yd".parse::<Amount>().map_err(|e| e.code),
-            Err("bad-quantity")
-        );
-        assert_eq!(
-            "12 furlongs".parse::<Amount>().map_err(|e| e.code),
-            Err("unknown-unit")
-        );
+        case("½ cu yd", dec!(0.5), Unit::CubicYard);
+        let refused = |text: &str| text.parse::<Amount>().unwrap_err();
+        assert_eq!(refused("cu yd").code, "bad-quantity");
+        assert_eq!(refused("12 furlongs").code, "unknown-unit");
+        assert_eq!(refused("2 3 cu yd").code, "bad-quantity");
+        let commas = refused("1,200 sq ft").help;
+        assert_eq!(commas, "leave out the commas; write `1200 sq ft`");
     }
 
     #[test]

@@ -7,7 +7,7 @@ use std::str::FromStr;
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
-use super::{Area, Unreadable};
+use super::{Area, Unreadable, number};
 
 /// A length: whole nanometres, so 1/64 in (396,875) and 1 mm are both exact.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -174,21 +174,19 @@ impl FromStr for Length {
         };
         let mut total = Decimal::ZERO;
         let mut pending: Option<Decimal> = None;
-        let mut parts = 0;
+        let mut units = Vec::new();
         for token in tokens(text) {
             match token {
                 Token::Number(n) => {
-                    let value = number(n).ok_or_else(|| {
-                        refuse(format!(
-                            "cannot read `{n}` as a number in the length `{text}`"
-                        ))
+                    let meant = || number::slip(n, |meant| text.trim().replacen(n, meant, 1));
+                    let value = number::single(n).ok_or_else(|| {
+                        let why = format!("cannot read `{n}` as a number in the length `{text}`");
+                        refuse(why).or_help(meant())
                     })?;
                     // `5 1/2`: a whole number followed by a fraction is one number.
                     pending = match pending {
                         None => Some(value),
-                        Some(whole)
-                            if n.contains(['/', '¼', '½', '¾']) && whole.fract().is_zero() =>
-                        {
+                        Some(whole) if number::is_fraction(n) && whole.fract().is_zero() => {
                             Some(whole + value)
                         }
                         Some(_) => {
@@ -204,8 +202,11 @@ impl FromStr for Length {
                     let value = pending
                         .take()
                         .ok_or_else(|| refuse(format!("no number before `{word}` in `{text}`")))?;
+                    if units.contains(&unit) {
+                        return Err(refuse(format!("`{text}` says `{word}` twice")));
+                    }
                     total += value * unit;
-                    parts += 1;
+                    units.push(unit);
                 }
             }
         }
@@ -219,13 +220,13 @@ impl FromStr for Length {
                     text.trim()
                 ),
             );
-            return Err(if parts == 0 {
+            return Err(if units.is_empty() {
                 bare
             } else {
                 refuse(format!("the last number of `{text}` has no unit"))
             });
         }
-        if parts == 0 {
+        if units.is_empty() {
             return Err(refuse(format!("`{text}` is not a length")));
         }
         if dec!(304_800_000_000) < total {
@@ -281,22 +282,6 @@ fn tokens(text: &str) -> Vec<Token<'_>> {
         rest = after;
     }
     found
-}
-
-fn number(text: &str) -> Option<Decimal> {
-    match text {
-        "¼" => return Some(dec!(0.25)),
-        "½" => return Some(dec!(0.5)),
-        "¾" => return Some(dec!(0.75)),
-        _ => {}
-    }
-    match text.split_once('/') {
-        None => super::digits(text).ok(),
-        Some((top, bottom)) => {
-            let (top, bottom) = (super::digits(top).ok()?, super::digits(bottom).ok()?);
-            (!bottom.is_zero()).then(|| top / bottom)
-        }
-    }
 }
 
 fn nanometres_in(word: &str) -> Option<Decimal> {
@@ -356,6 +341,7 @@ mod tests {
         case("-4 in", "bad-length");
         case("1001 ft", "length-too-long");
         case("12 ft 6", "bad-length");
+        case("12 ft 14 ft", "bad-length");
     }
 
     #[test]

@@ -7,7 +7,7 @@ use std::str::FromStr;
 
 use rust_decimal::Decimal;
 
-use super::Unreadable;
+use super::{Unreadable, number};
 
 /// Whole cents; only `rounding::to_cents` turns anything else into money.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -136,21 +136,13 @@ impl FromStr for UnitPrice {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
-        super::digits(text.trim()).map(Self).map_err(|_| {
-            let plain: String = text
-                .chars()
-                .filter(|c| c.is_ascii_digit() || *c == '.')
-                .collect();
-            let example = if plain.is_empty() {
-                "178.00".to_owned()
-            } else {
-                plain
-            };
+        number::digits(text.trim()).map(Self).ok_or_else(|| {
             Unreadable::new(
                 "bad-amount",
                 format!("cannot read `{text}` as dollars"),
-                format!("write plain digits without sign or comma, for example `{example}`"),
+                "write plain digits without sign or comma, for example `178.00`",
             )
+            .or_help(number::slip(text, str::to_owned))
         })
     }
 }

@@ -10,10 +10,9 @@ use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use flatwork::inside::costing::{self, Offer};
 use flatwork::inside::documents::views::office::Sheet;
 use flatwork::inside::documents::{
-    cost_document,
     cost_sheet::cost_sheet,
+    document,
     offering::{self, Offering},
-    quote_document,
 };
 use flatwork::inside::outside::desk::{self, Desk};
 use flatwork::inside::outside::files::Files;
@@ -49,7 +48,7 @@ fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
         pour: desk.days[0].day,
     };
     let figures = offering::figures(of, Look::default().accent);
-    let document = quote_document(&offering::view(of), &figures).expect("the demo can be set");
+    let document = document(&offering::view(of), &figures).expect("the demo can be set");
     pdf::write(&document)
 }
 
@@ -65,7 +64,7 @@ fn cost_printed(desk: &Desk, offer: &Offer, sources: &Sources) -> Vec<u8> {
         sources,
     };
     let (view, figures) = cost_sheet(&sheet, &[], Look::default().accent);
-    pdf::write(&cost_document(&view, &figures).expect("the demo can be set"))
+    pdf::write(&document(&view, &figures).expect("the demo can be set"))
 }
 
 fn quote(criterion: &mut Criterion) {

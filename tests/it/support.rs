@@ -90,10 +90,10 @@ impl Shop {
     #[track_caller]
     pub fn takeoff(&self, job: &str) -> (Takeoff, Vec<Prices>) {
         let takeoff = read(job, |node, problems| {
-            let written = job::read(node, problems)?;
+            let written = job::read(node, problems).ok()?;
             job::resolve(written, "job", &self.book, &self.business, problems)
         });
-        let quoted = takeoff.quoted.unwrap_or(day("2026-05-04"));
+        let quoted = takeoff.head.quoted.unwrap_or(day("2026-05-04"));
         let pours = takeoff.placements.iter();
         let days = pours
             .map(|pour| pour.day.as_ref().map_or(quoted, |day| day.value))

@@ -70,6 +70,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
     };
     let title = of
         .takeoff
+        .head
         .title
         .clone()
         .unwrap_or_else(|| around::title(of.takeoff));
@@ -103,8 +104,6 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         quote,
         total: total(of, &totals),
         replaces: of.replaces.map(|before| replaces(before, &totals)),
-        has_plan: true,
-        size_statement: None,
         scope: scope::scope(of),
         when_we_come: around::when(of),
         not_included: around::not_included(of),
@@ -144,7 +143,6 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         cure: Cure {
             heading: english::CURE_HEADING.to_owned(),
             lead: english::CURE_LEAD.to_owned(),
-            has_figure: true,
         },
         care: surface::care(of),
         safety: english::terms(english::SAFETY),

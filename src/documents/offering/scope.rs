@@ -196,7 +196,7 @@ fn included(takeoff: &Takeoff) -> String {
     let first = musts.filter_map(|group| group.options.first());
     let titles: Vec<&str> = first
         .filter(|option| !option.add.is_empty())
-        .map(|option| option.title.as_str())
+        .map(|option| option.name.value.as_str())
         .collect();
     titles.join("; ")
 }
@@ -215,6 +215,7 @@ fn also(of: Offering<'_>) -> String {
     let shown = |class: Class| matches!(class, Class::Material | Class::Subcontract);
     let names: Vec<String> = of
         .takeoff
+        .head
         .extras
         .iter()
         .filter(|extra| match &extra.what {

@@ -49,7 +49,7 @@ pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     let asked = Question::ALL
         .into_iter()
         .filter(|question| of.business.site.asked.contains(question))
-        .filter(|question| !of.takeoff.site.contains_key(question));
+        .filter(|question| !of.takeoff.head.site.contains_key(question));
     let (mut nothing_of, mut sentences) = (Vec::new(), Vec::new());
     for question in asked {
         match open(question) {
@@ -97,11 +97,11 @@ pub(super) fn releases(of: Offering<'_>) -> Vec<Term> {
         text: text.to_owned(),
     };
     let mut releases = Vec::new();
-    if let Some(over) = of.takeoff.site.get(&Question::TruckOver) {
+    if let Some(over) = of.takeoff.head.site.get(&Question::TruckOver) {
         let under = TRUCK.iter().filter(|(word, ..)| over.value.has(word));
         releases.extend(under.map(|(_, word, text)| term(word, text)));
     }
-    let sprinklers = of.takeoff.site.get(&Question::Sprinklers);
+    let sprinklers = of.takeoff.head.site.get(&Question::Sprinklers);
     if sprinklers.is_some_and(|answer| answer.value == Answer::Yes) {
         releases.push(term(
             "Sprinklers",
@@ -112,7 +112,7 @@ pub(super) fn releases(of: Offering<'_>) -> Vec<Term> {
 }
 
 fn answered(of: Offering<'_>) -> Vec<Told> {
-    let answers = of.takeoff.site.iter();
+    let answers = of.takeoff.head.site.iter();
     answers
         .map(|(question, answer)| {
             let priced = of.rules.site.contains_key(question);

@@ -114,7 +114,7 @@ pub(super) fn not_sealed(of: Offering<'_>, said: &[String]) -> Option<String> {
     let options = of.takeoff.options.iter().flat_map(|group| &group.options);
     let spoken_of = said
         .iter()
-        .chain(options.map(|option| &option.title))
+        .chain(options.map(|option| &option.name.value))
         .any(|text| text.to_lowercase().contains("seal"));
     let sealed = of.takeoff.slabs.iter().any(|slab| slab.seal.is_some());
     let seals = !of.rules.surfaces.sealers.is_empty();

@@ -5,9 +5,10 @@ mod stress;
 
 use self::reach::{all_words, check_pages};
 use self::stress::stress_views;
+use super::document;
 use super::views::quote::{QuoteView, Term};
-use super::{quote_document, quote_document_in};
-use crate::press::drawing::{Drawing, Path, Point, Rgb, Shape, Size, Step, Stroke};
+use crate::press::drawing::{Drawing, Path, Rgb, Shape, Size, Stroke};
+use crate::press::frame::Frame;
 use crate::press::layout::style::Look;
 use crate::press::page::{Document, Ink, Role};
 use serde_json::Value;
@@ -16,27 +17,14 @@ use std::collections::BTreeMap;
 /// Frames in place of real figures.
 fn figures() -> BTreeMap<String, Drawing> {
     let frame = |height: f32, alternative: &str| {
-        let corner = |x, y| Point { x, y };
+        let edge = Frame::new(0.5, 0.5, 515.5, height - 0.5).corners();
         Drawing {
-            size: Size {
-                width: 516.0,
-                height,
-            },
-            shapes: vec![Shape::Path(Path {
-                steps: vec![
-                    Step::Move(corner(0.5, 0.5)),
-                    Step::Line(corner(515.5, 0.5)),
-                    Step::Line(corner(515.5, height - 0.5)),
-                    Step::Line(corner(0.5, height - 0.5)),
-                    Step::Close,
-                ],
-                stroke: Some(Stroke {
-                    color: Rgb(0xa9, 0xa3, 0x9a),
-                    width: 0.4,
-                    dash: Vec::new(),
-                }),
-                fill: None,
-            })],
+            size: Size::new(516.0, height),
+            shapes: vec![Shape::Path(Path::closed(
+                &edge,
+                Some(Stroke::solid(Rgb::RULE, 0.4)),
+                None,
+            ))],
             alternative: alternative.to_owned(),
         }
     };
@@ -47,7 +35,7 @@ fn figures() -> BTreeMap<String, Drawing> {
 }
 
 fn pages(view: &QuoteView) -> Document {
-    quote_document(view, &figures()).unwrap_or_else(|error| panic!("{error}"))
+    document(view, &figures()).unwrap_or_else(|error| panic!("{error}"))
 }
 
 #[test]
@@ -155,21 +143,9 @@ fn a_long_amount_steps_down_and_stays_on_one_line() {
 }
 
 #[test]
-fn a_misspelt_name_in_a_template_is_told_with_its_place() {
-    let own = "<document>\n<body><p>{{firm.nmae}}</p></body></document>";
-    let view = QuoteView::sample();
-    let error = quote_document_in(&view, &figures(), &Look::default(), Some(own))
-        .expect_err("the view has no such name");
-    assert_eq!(
-        error.to_string(),
-        "template `quote.hbs`, line 2, column 10: the view has nothing named `firm.nmae`"
-    );
-}
-
-#[test]
 fn a_figure_that_nobody_drew_is_named() {
-    let error = quote_document(&QuoteView::sample(), &BTreeMap::new())
-        .expect_err("there are no figures at all");
+    let error =
+        document(&QuoteView::sample(), &BTreeMap::new()).expect_err("there are no figures at all");
     assert_eq!(error.to_string(), "no figure is named `plan`");
 }
 
@@ -204,7 +180,7 @@ fn the_same_view_gives_the_same_bytes() {
 fn a_character_without_a_sign_is_named() {
     let mut view = QuoteView::sample();
     view.customer = "Dana 漢 Example".into();
-    let error = quote_document(&view, &figures()).expect_err("the faces lack this character");
+    let error = document(&view, &figures()).expect_err("the faces lack this character");
     assert!(error.to_string().contains('漢'), "{error}");
     assert!(error.to_string().contains("Dana"), "{error}");
 }

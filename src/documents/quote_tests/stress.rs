@@ -104,11 +104,8 @@ fn many_options(view: &mut QuoteView) {
 }
 
 fn nothing_optional(view: &mut QuoteView) {
-    view.has_plan = false;
-    view.size_statement = Some("Patio, 12 × 15 ft, 180 sq ft".into());
     view.choices = None;
     view.combinations = None;
-    view.cure.has_figure = false;
     view.firm.tagline = None;
     view.firm.email = None;
     view.firm.licence = None;

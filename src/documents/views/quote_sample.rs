@@ -53,8 +53,6 @@ impl QuoteView {
                 good_until: "Price good until June 3, 2026".into(),
             },
             replaces: Some("This takes the place of our quote of April 20, 2026.".into()),
-            has_plan: true,
-            size_statement: None,
             scope: scope(),
             when_we_come: vec![
                 sentence("Start between ", "June 8 and June 19, 2026", "."),
@@ -105,7 +103,6 @@ impl QuoteView {
                 lead: "It hardens for weeks, faster when it is warm. Count from the day of the \
                        pour; if in doubt, wait the longer time."
                     .into(),
-                has_figure: true,
             },
             care: care(),
             safety: safety(),

@@ -3,7 +3,7 @@
 use super::EdgePart;
 use super::takeoff::Slab;
 use crate::geometry::{Compass, Point, rim::Strip};
-use crate::input::phrases::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase};
+use crate::input::phrases::{EdgeName, EdgesPhrase, StoopPhrase, Thickened};
 use crate::reading::At;
 use crate::values::Length;
 
@@ -23,20 +23,6 @@ pub struct Sections {
 pub struct ThickEnd {
     pub thickness: At<Length>,
     pub toward: Option<Compass>,
-}
-
-/// Edges that go deeper than the slab.
-#[derive(Clone, Debug)]
-pub struct Thickened {
-    pub sort: EdgeSort,
-    pub edges: At<EdgesPhrase>,
-    /// At the bottom; square inside unless there is a taper.
-    pub width: At<Length>,
-    /// From the top of the slab to the bottom of the edge.
-    pub depth: At<Length>,
-    /// How far inside the bottom has come up to the slab.
-    pub taper: Option<At<Length>>,
-    pub bars: Option<At<EdgeBars>>,
 }
 
 /// A flight that leads down from an edge, made of one piece with it.

@@ -2,7 +2,9 @@
 
 use std::str::FromStr;
 
+use super::positive;
 use crate::geometry::Compass;
+use crate::reading::written::written;
 use crate::values::{Length, Unreadable};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -17,35 +19,26 @@ impl FromStr for ThicknessPhrase {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let Some((first, rest)) = text.split_once(" to ") else {
-            return Ok(Self {
-                thin: super::positive(text)?,
-                thick: None,
-            });
+        let Some((first, last)) = text.split_once(" to ") else {
+            let thin = positive(text)?;
+            return Ok(Self { thin, thick: None });
         };
-        let rest = rest.trim();
-        let toward = Compass::ALL
-            .into_iter()
-            .find(|side| rest.ends_with(side.name()));
-        let last = toward.map_or(rest, |side| rest.trim_end_matches(side.name()));
-        let (from, to) = (super::positive(first)?, super::positive(last)?);
+        let end = last.trim().rsplit_once(' ');
+        let end = end.and_then(|(last, side)| Some((last, Some(side.parse().ok()?))));
+        let (last, toward) = end.unwrap_or((last, None));
+        let (from, to) = (positive(first)?, positive(last)?);
         // Written from thick to thin, the direction names the thin end.
-        Ok(match from.cmp(&to) {
-            std::cmp::Ordering::Less => Self {
-                thin: from,
-                thick: Some((to, toward)),
-            },
-            std::cmp::Ordering::Equal => Self {
-                thin: from,
-                thick: None,
-            },
-            std::cmp::Ordering::Greater => Self {
-                thin: to,
-                thick: Some((from, toward.map(Compass::opposite))),
-            },
-        })
+        let (thin, thick, toward) = if from <= to {
+            (from, to, toward)
+        } else {
+            (to, from, toward.map(Compass::opposite))
+        };
+        let thick = (thin < thick).then_some((thick, toward));
+        Ok(Self { thin, thick })
     }
 }
+
+written! { ThicknessPhrase = "length"; }
 
 #[cfg(test)]
 mod tests {
@@ -70,7 +63,13 @@ mod tests {
 
     #[test]
     fn refuses_an_end_without_a_unit() {
-        for text in ["4 to 6 in", "4 in to", "4 in to 6 in up", "0 in to 4 in"] {
+        for text in [
+            "4 to 6 in",
+            "4 in to",
+            "4 in to 6 in up",
+            "0 in to 4 in",
+            "4 in to 6 in northnorth",
+        ] {
             assert!(text.parse::<ThicknessPhrase>().is_err(), "{text}");
         }
     }

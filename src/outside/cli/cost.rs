@@ -6,8 +6,8 @@ use super::Format;
 use super::pdf_file::{destination, put};
 use super::ran::Ran;
 use super::sheet::{Chosen, advised, priced_by};
-use crate::documents::cost_document;
 use crate::documents::cost_sheet::cost_sheet;
+use crate::documents::document;
 use crate::documents::views::office::{self, Sheet, books};
 use crate::outside::exports;
 use crate::outside::files::Files;
@@ -83,7 +83,7 @@ fn pdf(arguments: &Arguments, sheets: &[Sheet<'_>], problems: &mut Problems) -> 
         return Err(problems.push(problem).into());
     };
     let (view, figures) = cost_sheet(sheet, &advised(sheet), Look::default().accent);
-    let bytes = pdf_bytes(cost_document(&view, &figures), problems)?;
+    let bytes = pdf_bytes(document(&view, &figures), problems)?;
     let output = arguments.output.as_ref();
     let path = destination(&arguments.file, output, "cost.pdf", problems)?;
     put(&path, &bytes)?;

@@ -30,7 +30,11 @@ fn asked(
         .ok_or("no `business.yaml` beside it or in any folder above it")?;
     let (business, old_book) = cache.home(&home)?;
     let takeoff = resolved(written.clone(), &name, &old_book.book, &business)?;
-    let quoted = takeoff.quoted.or(question.on).unwrap_or(question.today);
+    let quoted = takeoff
+        .head
+        .quoted
+        .or(question.on)
+        .unwrap_or(question.today);
     let pours = desk::pours(&takeoff, quoted, &business);
     // What the owner saw on the day of the quote, though poured later.
     let seen = prices(&old_book.book, quoted, &takeoff.name);
@@ -56,7 +60,7 @@ fn asked(
         business: &business,
         job: &takeoff.name,
         pours: &pours,
-        fixed: takeoff.fixed_price.as_ref().map(|price| price.value),
+        fixed: takeoff.head.fixed_price.as_ref().map(|price| price.value),
     };
     Ok(outcome(case, cache, question, |at| {
         let takeoff = resolved(written, &name, at.book, &business)?;

@@ -84,7 +84,7 @@ impl Measured {
         policy: &OrderPolicy,
         rules: &Rules,
     ) -> Arc<[SlabQuantities]> {
-        let sets = Sets(&takeoff.sets);
+        let sets = Sets(&takeoff.head.sets);
         let slabs = takeoff.slabs.iter().map(|one| {
             let known = self.0.entry(Arc::as_ptr(one));
             let (_, found) =
@@ -158,8 +158,9 @@ impl SlabQuantities {
 
 /// Measures every removal, in the order of the takeoff.
 pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
-    let sets = Sets(&takeoff.sets);
+    let sets = Sets(&takeoff.head.sets);
     takeoff
+        .head
         .removals
         .iter()
         .map(|one| removal::measure(one, sets))

@@ -101,10 +101,10 @@ pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, worked: &mut Worked) -> JobNeeds
     let of_slabs = slabs::of_slabs(takeoff, ways, worked);
     let (slabs, orders) = (&of_slabs.slabs, &of_slabs.orders);
     let removals = measure::removals(takeoff);
-    let extras: Vec<&Extra> = takeoff.extras.iter().chain(&takeoff.added).collect();
+    let extras: Vec<&Extra> = takeoff.head.extras.iter().chain(&takeoff.added).collect();
     let mut list = List {
         ways,
-        sets: Sets(&takeoff.sets),
+        sets: Sets(&takeoff.head.sets),
         needs: of_slabs.needs.clone(),
         missing: of_slabs.missing.clone(),
         worked,

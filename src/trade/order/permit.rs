@@ -6,7 +6,7 @@ use crate::trade::term::number;
 use crate::trade::working::Quantity;
 
 pub(super) fn list(takeoff: &Takeoff, list: &mut List<'_>) {
-    let Permit::Item(item) = &takeoff.arranged.permit else {
+    let Permit::Item(item) = &takeoff.head.permit else {
         return;
     };
     let Some(selling) = list.ways.rules.selling.get(&item.value) else {

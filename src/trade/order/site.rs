@@ -16,7 +16,7 @@ pub(in crate::trade) fn works(
     slabs: &[SlabQuantities],
     rules: &crate::input::book::Rules,
 ) -> Vec<(Question, SiteRule, Quantity)> {
-    let answers = takeoff.site.iter().filter_map(|(question, answer)| {
+    let answers = takeoff.head.site.iter().filter_map(|(question, answer)| {
         let rule = rules.site.get(question)?;
         let name = format!("site {} to do", question.name());
         let work = match answer.value.work(*question) {

@@ -35,7 +35,7 @@ fn work_out(takeoff: &Takeoff, ways: Ways<'_>, worked: &mut Worked) -> OfSlabs {
     let slabs = worked.measured.slabs(takeoff, ways.order, ways.rules);
     let mut list = List {
         ways,
-        sets: Sets(&takeoff.sets),
+        sets: Sets(&takeoff.head.sets),
         needs: Vec::new(),
         missing: Vec::new(),
         worked,

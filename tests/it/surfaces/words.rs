@@ -10,7 +10,7 @@ use crate::support::{BUSINESS, Desk, desk, with};
 /// Everything the customer's view says, as one text.
 pub(super) fn words(desk: &Desk) -> String {
     let offer = desk.offer();
-    let quoted = desk.takeoff.quoted.unwrap();
+    let quoted = desk.takeoff.head.quoted.unwrap();
     let view = offering::view(Offering {
         takeoff: &desk.takeoff,
         business: &desk.business,
@@ -65,7 +65,7 @@ fn seal_day(desk: &Desk) -> String {
             business: &desk.business,
             rules: &desk.book.rules,
             offer: &offer,
-            quoted: desk.takeoff.quoted.unwrap(),
+            quoted: desk.takeoff.head.quoted.unwrap(),
             pour: desk.days[0].day,
             number: None,
             replaces: None,

@@ -124,7 +124,7 @@ impl Sheet<'_> {
     /// The titles of what a choice takes.
     pub fn taken(&self, choice: &Choice) -> Vec<&str> {
         let taken = choice.taken(&self.takeoff.options).into_iter();
-        taken.map(|option| option.title.as_str()).collect()
+        taken.map(|option| option.name.value.as_str()).collect()
     }
 }
 

@@ -10,7 +10,7 @@ pub fn asked<'a>(sheet: &Sheet<'a>) -> Estimated<'a> {
     Estimated {
         bought: sheet.offer.quoted().bought(),
         at: sheet.pricing(),
-        fixed: sheet.takeoff.fixed_price.as_ref(),
+        fixed: sheet.takeoff.head.fixed_price.as_ref(),
     }
 }
 

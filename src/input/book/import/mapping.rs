@@ -77,11 +77,7 @@ impl FromStr for OneIs {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let amount = if text.starts_with(|c: char| c.is_ascii_digit()) {
-            text.parse()?
-        } else {
-            Amount::new(Decimal::ONE, text.parse()?)
-        };
+        let amount = Amount::one_or_more(text)?;
         if amount.unit == Unit::Plain || amount.value.is_zero() {
             return Err(Unreadable::new(
                 "bad-quantity",

@@ -4,10 +4,12 @@ use super::names::known;
 use crate::geometry::{Outline, rim};
 use crate::input::book::Rules;
 use crate::input::job::sanity;
-use crate::input::job::sections::{Sections, ThickEnd, Thickened};
+use crate::input::job::sections::{Sections, ThickEnd};
 use crate::input::job::takeoff::Slab;
 use crate::input::job::written::SlabWritten;
-use crate::input::phrases::{EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, ThicknessPhrase};
+use crate::input::phrases::{
+    EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, Thickened, ThicknessPhrase,
+};
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 
@@ -45,7 +47,7 @@ pub(super) fn sections(
     if let Some(edge) = &thickened {
         named_sides(key, edge, outline, problems);
     }
-    if let Some(stoop) = &written.sections.stoop {
+    if let Some(stoop) = &written.stoop {
         known_fill(stoop, rules, problems);
         let walls = stoop_walls(written, stoop, &mut thin, problems);
         match (&thickened, walls) {
@@ -65,7 +67,7 @@ pub(super) fn sections(
         }
     }
     let solid = matches!(
-        &written.sections.stoop,
+        &written.stoop,
         Some(At {
             value: StoopPhrase::Solid,
             ..
@@ -76,7 +78,7 @@ pub(super) fn sections(
         thickened,
         retarder: retarder.filter(|at| at.value).map(|at| at.map(drop)),
         steps: None,
-        stoop: written.sections.stoop.clone(),
+        stoop: written.stoop.clone(),
     };
     (thin, sections)
 }
@@ -112,7 +114,7 @@ fn stoop_walls(
         StoopPhrase::Solid => None,
         StoopPhrase::Filled { walls, .. } => Some(*walls),
     };
-    let Some(steps) = &written.sections.steps else {
+    let Some(steps) = &written.steps else {
         problems.push(
             Problem::new(
                 "stoop-without-steps",
@@ -169,7 +171,7 @@ fn named_sides(key: &str, edge: &Thickened, outline: &Outline, problems: &mut Pr
 
 /// What can be said only when every slab has its place: flights on their edges, room for thick edges.
 pub(super) fn placed(slab: &mut Slab, written: &SlabWritten, problems: &mut Problems) {
-    if let Some(steps) = &written.sections.steps {
+    if let Some(steps) = &written.steps {
         slab.sections.steps = super::flight::flight(slab, steps, problems);
     }
     room(slab, problems);

@@ -32,7 +32,7 @@ pub(super) fn slab(
         Some(kind) => written.values.clone().or(&business.kinds[kind].values),
         None => (written.values.clone(), Vec::new()),
     };
-    let outline = outline(&written.shape, problems);
+    let outline = outline(&written.shaped.shape, problems);
     let missing = |what: &str, problems: &mut Problems| {
         let Some(kind) = &kind else { return };
         let message = format!("`{key}` has no {what}, and neither has its kind `{kind}`");
@@ -146,7 +146,7 @@ pub(super) fn slab(
         )
     });
     let (outline, openings) = openings(written, outline, problems)?;
-    sanity::area(key, &outline, shape_place(&written.shape), problems);
+    sanity::area(key, &outline, shape_place(&written.shaped.shape), problems);
     let edges = edges(written, &outline, problems);
     let mut across =
         |pin, phrase| dowels::across(pin, phrase, &edges, &written.key, book, problems);
@@ -170,9 +170,9 @@ pub(super) fn slab(
         boxes: Vec::new(),
         around: written.around.clone(),
         outline,
-        outline_place: shape_place(&written.shape),
+        outline_place: shape_place(&written.shaped.shape),
         openings,
-        size: if let ShapeWritten::Size(size) = &written.shape {
+        size: if let ShapeWritten::Size(size) = &written.shaped.shape {
             Some(size.clone())
         } else {
             None

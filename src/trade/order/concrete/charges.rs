@@ -27,7 +27,7 @@ pub(super) fn charges(
     for item in &supply.charges.fees {
         charge(counted, item, &item.value, "with every order", list);
     }
-    let zone = takeoff.arranged.zone.as_ref();
+    let zone = takeoff.head.zone.as_ref();
     if let Some(zone) = zone
         && let Some(Some(item)) = supply.charges.zones.get(&zone.value)
     {

@@ -23,7 +23,7 @@ pub(super) fn hold_back(
     supply: &Supply,
     list: &List<'_>,
 ) {
-    let Some(back) = &takeoff.arranged.hold_back else {
+    let Some(back) = &takeoff.head.hold_back else {
         return;
     };
     let back = Quantity::given("hold back", back.value, back.place);
