@@ -20,8 +20,6 @@ units_asked! {
     cubic_yards CubicYard;
     hours Hour;
     plain Plain;
-    pounds Pound;
-    psi Psi;
     square_feet SquareFoot;
 }
 

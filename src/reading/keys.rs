@@ -309,6 +309,7 @@ macro_rules! keys {
     ) => {
         $(#[$about])*
         #[derive(Clone, Debug)]
+        #[allow(clippy::pub_underscore_fields)]
         $vis struct $name {
             $($(#[$about_first])* pub $first: $first_group,)*
             $($(#[$about_field])* pub $field: $type,)*

@@ -5,7 +5,7 @@ use super::{Offering, openings, sections};
 use crate::documents::figures::plan::{
     self, BoxView, Crossed, EdgeView, PanelView, PlanView, SlabView,
 };
-use crate::geometry::{Compass, Direction, Outline};
+use crate::geometry::{Direction, Outline};
 use crate::input::job::{EdgeKind, Pin, Slab};
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::measure::SlabQuantities;

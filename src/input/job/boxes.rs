@@ -60,7 +60,7 @@ impl FromLine for BoxWritten {
         }
         let at: At<SpotPhrase> = node.read_at(problems)?;
         Ok(BoxWritten {
-            name: name,
+            name,
             lid: At::new(Lid::Now, at.place),
             at: Some(at),
             stock: None,

@@ -10,7 +10,7 @@ use crate::geometry::outline::Outline;
 use crate::input::phrases::SizePhrase;
 use crate::reading::keys::keys;
 use crate::reading::{At, Place, words};
-use crate::values::{Amount, Day, Length, Money, Percent};
+use crate::values::{Amount, Day, Length, Money};
 
 #[derive(Clone, Debug)]
 pub struct Takeoff {

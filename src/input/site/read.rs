@@ -17,7 +17,6 @@ pub struct SitePolicy {
 }
 
 /// The answers of a takeoff.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub fn answers(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<SiteAnswers> {
     let fields = job
         .node(key)
@@ -29,7 +28,6 @@ pub fn answers(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> 
 }
 
 /// `site` of business.yaml; without it, a short list is asked.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub fn policy(
     business: &Fields<'_>,
     key: &'static str,

@@ -91,10 +91,10 @@ pub(in crate::input::book) fn read(book: &Fields<'_>, problems: &mut Problems) -
     rules.buggy = book
         .node("buggy")
         .and_then(|node| hire::buggy(node, problems));
-    if let Some(node) = book.required("use", problems).ok() {
+    if let Ok(node) = book.required("use", problems) {
         rules.roles = roles(node, problems);
     }
-    if let Some(node) = book.required("rates", problems).ok() {
+    if let Ok(node) = book.required("rates", problems) {
         rules.rates = rates::read(node, problems);
     }
     rules
@@ -173,7 +173,7 @@ fn roles(node: &Node, problems: &mut Problems) -> BTreeMap<Role, At<Option<ItemK
             );
             continue;
         };
-        if let Some(item) = entry.node.text("an item's name", problems).ok() {
+        if let Ok(item) = entry.node.text("an item's name", problems) {
             let value = (item != "none").then(|| item.to_owned());
             roles.insert(
                 role,

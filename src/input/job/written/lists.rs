@@ -16,7 +16,6 @@ keys! {
 
 impl FromLine for Extra {
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
-        let name = name;
         let what = if node.is_map() {
             let Lump { cost, class } = node.group(problems)?;
             ExtraWhat::Lump {

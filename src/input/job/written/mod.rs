@@ -20,7 +20,7 @@ pub(super) use options::changes;
 pub use pours::PourWritten;
 pub(super) use removal::size as removal_size;
 pub use sections::thickened;
-pub use shape::{ShapeWritten, Shaped};
+pub use shape::ShapeWritten;
 pub use slab::{EdgesWritten, SlabWritten};
 
 use std::collections::BTreeSet;

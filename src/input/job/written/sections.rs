@@ -7,6 +7,7 @@ use crate::reading::{At, Fields, Node, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
 
 /// `Some` of nothing is an explicit `none`.
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub fn thickened(
     slab: &Fields<'_>,
     key: &'static str,
