@@ -154,8 +154,8 @@ pub(super) fn line(
             let each = each(dated);
             (
                 item.class,
-                item.is.clone(),
-                item.taxed,
+                item.called(&key.value).to_owned(),
+                item.is_taxed(),
                 Some(dated.clone()),
                 each,
             )
@@ -185,19 +185,19 @@ fn sold<'a>(
     problems: &mut Problems,
 ) -> Option<(&'a Item, &'a Dated)> {
     let Some(item) = book.items.get(&key.value) else {
-        if !book.broken.contains(&key.value) {
+        if !book.items.broken.contains(&key.value) {
             let known = book.items.keys().map(String::as_str);
             problems.push(unknown_item(&key.value, known).at(key.place));
         }
         return None;
     };
     let unit = need.quantity.amount().unit;
-    if unit != item.selling.unit && !same_thing(unit, item.selling.unit) {
+    if unit != item.unit && !same_thing(unit, item.unit) {
         let message = format!(
             "this job needs `{}` in {}, and the book prices it in {}",
             key.value,
             unit.plural(),
-            item.selling.unit.plural()
+            item.unit.plural()
         );
         let problem = Problem::new("wrong-unit", message).at(item.place);
         problems.push(

@@ -259,6 +259,11 @@ impl<'a> Fields<'a> {
         }
     }
 
+    /// What a key says, written or usual, for what another key asks of it; nothing is reported.
+    pub fn said<T: Written>(&self, key: &str) -> Option<At<T>> {
+        self.need(key, &mut Problems::new()).ok()
+    }
+
     fn value<T: Written>(node: &Node, key: &str, problems: &mut Problems) -> Read<At<T>> {
         let text = node.text(&format!("`{key}`"), problems)?;
         let value =

@@ -84,11 +84,13 @@ impl<G: Keyed> FromKey for G {
     }
 }
 
+/// What is missing or could not be read counts as left out, once it is reported.
 impl<G: Keyed> FromKey for Option<G> {
     const KIND: &'static str = "keys";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
-        Ok(fields.node(key).and_then(|node| node.group(problems).ok()))
+        let node = fields.unless_left_out(key, problems).ok().flatten();
+        Ok(node.and_then(|node| node.group(problems).ok()))
     }
 }
 
@@ -184,7 +186,9 @@ macro_rules! placeless {
 
 pub(crate) use placeless;
 
-placeless! { String crate::values::Day crate::values::Percent }
+placeless! {
+    String crate::values::Day crate::values::Percent crate::values::Unit crate::values::UnitPrice
+}
 
 /// `yes` or `no`; without a word, what is usual.
 impl FromKey for bool {

@@ -5,6 +5,7 @@ use std::str::FromStr;
 
 use rust_decimal::Decimal;
 
+use super::money::{at_least_two_places, grouped, with_sign};
 use super::{Area, Length, Money, Percent, Unit, Unreadable, number, rounding};
 
 /// How much of what.
@@ -37,34 +38,11 @@ impl Amount {
     }
 }
 
-/// `1,234.5`: thousands grouped, places as they are.
-pub fn grouped(number: Decimal) -> String {
-    let text = number.to_string();
-    let (sign, text) = text
-        .strip_prefix('-')
-        .map_or(("", text.as_str()), |rest| ("-", rest));
-    let (whole, part) = text
-        .split_once('.')
-        .map_or((text, None), |(w, p)| (w, Some(p)));
-    let mut out = String::from(sign);
-    for (i, digit) in whole.chars().enumerate() {
-        if i != 0 && (whole.len() - i).is_multiple_of(3) {
-            out.push(',');
-        }
-        out.push(digit);
-    }
-    if let Some(part) = part {
-        out.push('.');
-        out.push_str(part);
-    }
-    out
-}
-
 impl fmt::Display for Amount {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         let number = self.number();
         let text = match self.unit {
-            Unit::Dollar => rounded_dollars(self.value),
+            Unit::Dollar => with_sign(at_least_two_places(rounding::to_places(self.value, 6))),
             Unit::Percent => format!("{number}%"),
             Unit::Plain => number,
             unit if self.value == Decimal::ONE => format!("{number} {}", unit.symbol()),
@@ -72,17 +50,6 @@ impl fmt::Display for Amount {
         };
         out.pad(&text)
     }
-}
-
-/// Money at two places, a unit price at as many as it has.
-fn rounded_dollars(value: Decimal) -> String {
-    let mut shown = rounding::to_places(value, 6).normalize();
-    if shown.scale() < 2 {
-        shown.rescale(2);
-    }
-    let text = grouped(shown);
-    text.strip_prefix('-')
-        .map_or_else(|| format!("${text}"), |rest| format!("-${rest}"))
 }
 
 impl From<Money> for Amount {

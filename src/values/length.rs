@@ -1,7 +1,7 @@
 //! Lengths as people say them, exact in any order of adding.
 
 use std::fmt;
-use std::ops::{Add, Mul, Neg, Sub};
+use std::ops::Mul;
 use std::str::FromStr;
 
 use rust_decimal::Decimal;
@@ -76,26 +76,7 @@ impl Length {
     }
 }
 
-impl Add for Length {
-    type Output = Self;
-    fn add(self, other: Self) -> Self {
-        Self(self.0 + other.0)
-    }
-}
-
-impl Sub for Length {
-    type Output = Self;
-    fn sub(self, other: Self) -> Self {
-        Self(self.0 - other.0)
-    }
-}
-
-impl Neg for Length {
-    type Output = Self;
-    fn neg(self) -> Self {
-        Self(-self.0)
-    }
-}
+super::whole_number_inside!(Length);
 
 impl Mul for Length {
     type Output = Area;
@@ -210,26 +191,22 @@ impl FromStr for Length {
                 }
             }
         }
-        if pending.is_some() {
-            let bare = Unreadable::new(
-                "length-without-unit",
-                format!("`{text}` has no unit"),
-                format!(
-                    "say what it is, for example `{} ft` or `{} in`",
-                    text.trim(),
-                    text.trim()
-                ),
-            );
-            return Err(if units.is_empty() {
-                bare
-            } else {
-                refuse(format!("the last number of `{text}` has no unit"))
-            });
+        match (pending, units.len()) {
+            (Some(_), 0) => {
+                let number = text.trim();
+                return Err(Unreadable::new(
+                    "length-without-unit",
+                    format!("`{text}` has no unit"),
+                    format!("say what it is, for example `{number} ft` or `{number} in`"),
+                ));
+            }
+            (Some(_), _) => {
+                return Err(refuse(format!("the last number of `{text}` has no unit")));
+            }
+            (None, 0) => return Err(refuse(format!("`{text}` is not a length"))),
+            (None, _) => {}
         }
-        if units.is_empty() {
-            return Err(refuse(format!("`{text}` is not a length")));
-        }
-        if dec!(304_800_000_000) < total {
+        if Decimal::from(Self::LONGEST.0) < total {
             return Err(Unreadable::new(
                 "length-too-long",
                 format!("`{text}` is over 1,000 ft"),
@@ -237,9 +214,7 @@ impl FromStr for Length {
             ));
         }
         let whole = super::rounding::to_places(total, 0);
-        Ok(Self(
-            i64::try_from(whole).expect("limited to 1,000 ft above"),
-        ))
+        Ok(Self(i64::try_from(whole).expect("limited just above")))
     }
 }
 
@@ -257,14 +232,8 @@ fn tokens(text: &str) -> Vec<Token<'_>> {
             rest = &rest[first.len_utf8()..];
             continue;
         }
-        let is_number = |c: char| {
-            c.is_ascii_digit()
-                || c == '.'
-                || c == '/'
-                || c == ','
-                || c == '_'
-                || ('¼'..='¾').contains(&c)
-        };
+        let is_number =
+            |c: char| c.is_ascii_digit() || matches!(c, '.' | '/' | ',' | '_' | '¼'..='¾');
         let end = if is_number(first) {
             rest.find(|c| !is_number(c)).unwrap_or(rest.len())
         } else if first.is_alphabetic() {

@@ -5,9 +5,34 @@
 
 use std::ops::Range;
 
+/// What a value that is one whole number inside can do: be added, taken away, turned round.
+macro_rules! whole_number_inside {
+    ($value:ident) => {
+        impl std::ops::Add for $value {
+            type Output = Self;
+            fn add(self, other: Self) -> Self {
+                Self(self.0 + other.0)
+            }
+        }
+
+        impl std::ops::Sub for $value {
+            type Output = Self;
+            fn sub(self, other: Self) -> Self {
+                Self(self.0 - other.0)
+            }
+        }
+
+        impl std::ops::Neg for $value {
+            type Output = Self;
+            fn neg(self) -> Self {
+                Self(-self.0)
+            }
+        }
+    };
+}
+
 pub mod amount;
 pub mod area;
-mod calendar;
 pub mod day;
 pub mod length;
 pub mod money;
@@ -15,6 +40,8 @@ pub mod number;
 pub mod percent;
 pub mod rounding;
 pub mod unit;
+
+use whole_number_inside;
 
 pub use amount::Amount;
 pub use area::Area;

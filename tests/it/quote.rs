@@ -167,7 +167,7 @@ fn the_customer_never_sees_cost_margin_or_supplier() {
                 .items
                 .iter()
                 .filter(|(key, _)| !offered(key))
-                .map(|(_, item)| item.is.clone()),
+                .map(|(key, item)| item.called(key).to_owned()),
         );
         for secret in secrets {
             assert!(!shown.contains(&secret), "{demo} shows `{secret}`");

@@ -83,7 +83,7 @@ impl Shop {
             business: read(business, |node, problems| {
                 business::read(node, problems).ok()
             }),
-            book: read(book, book::read),
+            book: read(book, |node, problems| book::read(node, problems).ok()),
         }
     }
 

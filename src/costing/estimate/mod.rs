@@ -48,11 +48,9 @@ pub fn estimate(
 
 /// Of direct cost, or of direct cost and overhead.
 fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Quantity {
-    let percent = Quantity::percent(
-        "contingency",
-        &policy.contingency.clone().map(|of| of.percent),
-    );
     let name = "contingency";
+    let percent = policy.contingency.clone().map(|of| of.percent);
+    let percent = Quantity::percent(name, &percent);
     match policy.contingency.value.on {
         ContingencyBase::Direct => {
             Quantity::money("percent of direct cost", name, of(direct) * &percent)

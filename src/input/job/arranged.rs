@@ -52,7 +52,7 @@ pub(super) fn check(job: &JobHead, book: &PriceBook, problems: &mut Problems) {
         }
     }
     if let Permit::Item(name) = &job.permit
-        && !book.broken.contains(&name.value)
+        && !book.items.broken.contains(&name.value)
     {
         counted(name, book, problems);
     }
@@ -72,10 +72,10 @@ fn counted(name: &At<String>, book: &PriceBook, problems: &mut Problems) {
         });
         return;
     };
-    if !matches!(item.selling.unit, Unit::Lump | Unit::Piece | Unit::Trip) {
+    if !matches!(item.unit, Unit::Lump | Unit::Piece | Unit::Trip) {
         let message = format!(
             "`{}` is priced by the {}, which cannot count a permit",
-            name.value, item.selling.unit
+            name.value, item.unit
         );
         problems.push(
             Problem::new("wrong-unit", message)

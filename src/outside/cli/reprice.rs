@@ -215,9 +215,9 @@ fn asked(arguments: &Arguments, question: &Question, others: &[(NewBook, Vec<Fou
 /// What is supposed, by the names of the book.
 fn supposed(what_ifs: &[WhatIf], book: &PriceBook) -> Vec<(String, Supposed)> {
     let named = |what_if: &WhatIf| {
-        let item = book.items.get(&what_if.item);
-        let name = item.map_or(&what_if.item, |item| &item.is);
-        (name.clone(), what_if.to)
+        let key = what_if.item.as_str();
+        let name = book.items.get(key).map_or(key, |item| item.called(key));
+        (name.to_owned(), what_if.to)
     };
     what_ifs.iter().map(named).collect()
 }

@@ -85,8 +85,8 @@ fn read(line: &Line<'_>, pours: usize, book: &PriceBook) -> Option<(LineItem, Op
     one.quantity = Some(quantity.clone());
     let item = if let Some(key) = &line.item {
         let item = book.items.get(&**key)?;
-        item.is.clone_into(&mut one.title);
-        one.taxed = item.taxed;
+        item.called(key).clone_into(&mut one.title);
+        one.taxed = item.is_taxed();
         one.price = Some(Dated {
             from: line.priced?.0,
             price: UnitPrice::new(line.price?.0),

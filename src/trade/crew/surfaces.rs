@@ -15,7 +15,7 @@ use rust_decimal::Decimal;
 /// A finish with hours of its own, or by the rate of its name.
 pub(super) fn finish_task(finish: &str, rules: &Rules) -> TaskName {
     let name = format!("finish {finish}");
-    let entry = rules.surfaces.finishes.get(finish);
+    let entry = rules.finishes.get(finish);
     match entry.and_then(|entry| entry.hours.clone()) {
         Some(hours) => TaskName::Item(name, hours),
         None => TaskName::Rated(name),
@@ -24,7 +24,7 @@ pub(super) fn finish_task(finish: &str, rules: &Rules) -> TaskName {
 
 /// Each sealer, with the slabs it is put on.
 pub(super) fn sealing(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
-    let sealers = rules.surfaces.sealers.iter();
+    let sealers = rules.sealers.iter();
     let rated = sealers.filter_map(|(name, sealer)| Some((name, sealer.hours.clone()?)));
     rated
         .map(|(name, hours)| {
@@ -44,7 +44,7 @@ pub(super) fn sealing(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Sec
 ///
 /// After each pour one visit serves all finishes, and one all sealers that are due on the same day.
 pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
-    let surfaces = &list.ways.rules.surfaces;
+    let rules = &list.ways.rules;
     let faces = faces(work.takeoff, work.slabs);
     let mut visits: Vec<Quantity> = Vec::new();
     for pour in 0..work.takeoff.placements.len() {
@@ -59,7 +59,7 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
             .iter()
             .filter(|face| work.takeoff.slabs[face.slab].placement == pour)
             .filter_map(|face| {
-                let finish = surfaces.finishes.get(face.finish)?;
+                let finish = rules.finishes.get(face.finish)?;
                 Some(trips(face.finish, &finish.trips))
             })
             .collect();
@@ -72,7 +72,7 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
             .iter()
             .filter_map(|slab| {
                 let name = &slab.seal.as_ref()?.value;
-                Some((name, surfaces.sealers.get(name)?))
+                Some((name, rules.sealers.get(name)?))
             })
             .collect();
         let mut days: Vec<Days> = sealed.iter().map(|(_, one)| one.after.value).collect();

@@ -86,7 +86,7 @@ fn one(
         Unit::Piece,
         holes,
     ));
-    let adhesive = stock.adhesive.as_ref().map(|_| {
+    let adhesive = stock.bond.0.as_ref().map(|_| {
         sets.settle(Quantity::by(
             "holes × adhesive a hole",
             format!("{} adhesive for {}", slab.key, pin.name()),

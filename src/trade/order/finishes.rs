@@ -35,7 +35,7 @@ pub(super) fn list(
     let mut put_on = Parts::new();
     let faces = faces(takeoff, slabs);
     for (i, face) in faces.iter().enumerate() {
-        let finishes = &list.ways.rules.surfaces.finishes;
+        let finishes = &list.ways.rules.finishes;
         let Some(finish) = finishes.get(face.finish) else {
             continue;
         };
@@ -176,11 +176,11 @@ fn colors(orders: &[ConcreteOrder], list: &mut List<'_>) {
         let Some(color) = order
             .color
             .as_ref()
-            .and_then(|color| rules.surfaces.colors.get(&color.value))
+            .and_then(|color| rules.colors.get(&color.value))
         else {
             continue;
         };
-        let dose = &color.what.dose;
+        let dose = &color.dose;
         let (rule, term) = match dose.value {
             Dose::Yard(ratio) => ("ordered yards × dose", dosed(of(&order.order), ratio, dose)),
             Dose::Cement(share) => {
@@ -203,7 +203,7 @@ fn colors(orders: &[ConcreteOrder], list: &mut List<'_>) {
             }
             Dose::Area { .. } | Dose::Coverage { .. } | Dose::Edge(_) | Dose::Pour(_) => continue,
         };
-        let item = &color.what.item;
+        let item = &color.item;
         let Some(selling) = rules.selling.get(&item.value) else {
             continue;
         };
@@ -229,7 +229,7 @@ fn sealers(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
         let sealer = slab
             .seal
             .as_ref()
-            .and_then(|seal| rules.surfaces.sealers.get(&seal.value));
+            .and_then(|seal| rules.sealers.get(&seal.value));
         let Some(sealer) = sealer else { continue };
         let found = match &sealer.coverage {
             Some(dose) => on_area(&measured.area, dose),

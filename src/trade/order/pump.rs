@@ -86,7 +86,7 @@ fn hired(
         Some(placement),
         shares.clone(),
     );
-    for (purpose, item) in &hire.once {
+    for (purpose, item) in hire.once() {
         let unit = list.ways.rules.selling.get(&item.value).map(|one| one.unit);
         let name = format!("pump {purpose}, pour {pour}");
         let once = Quantity::by("once a pour", &name, unit.unwrap_or(Unit::Trip), number(1));

@@ -92,13 +92,7 @@ fn known_fill(stoop: &At<StoopPhrase>, rules: &Rules, problems: &mut Problems) {
             value: with.clone(),
             place: stoop.place,
         };
-        known(
-            &material,
-            rules.bases.keys(),
-            "base",
-            &rules.broken,
-            problems,
-        );
+        known(&material, &rules.bases, "base", problems);
     }
 }
 

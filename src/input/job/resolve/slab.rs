@@ -52,15 +52,7 @@ pub(super) fn slab(
         missing("mix", problems);
         None
     });
-    let mix = mix.and_then(|mix| {
-        meant(
-            mix,
-            book.rules.mixes.keys(),
-            "mix",
-            &book.rules.broken,
-            problems,
-        )
-    });
+    let mix = mix.and_then(|mix| meant(mix, &book.rules.mixes, "mix", problems));
     // What stands upon another slab lies on concrete; a base is there only where it is said.
     let values_base = if written.on.is_some() && written.values.base.is_none() {
         usual.retain(|name| *name != "base");
@@ -77,14 +69,7 @@ pub(super) fn slab(
                 value: material,
                 place,
             };
-            known(
-                &material,
-                book.rules.bases.keys(),
-                "base",
-                &book.rules.broken,
-                problems,
-            )
-            .then_some(Some(Base {
+            known(&material, &book.rules.bases, "base", problems).then_some(Some(Base {
                 depth: At {
                     value: depth,
                     place,
@@ -101,25 +86,13 @@ pub(super) fn slab(
     let bars = steel::bars(values.bars.as_ref(), mix.as_ref(), book, problems);
     let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
     let mesh = optional(values.mesh);
-    let mesh_known = mesh.as_ref().is_none_or(|mesh| {
-        known(
-            mesh,
-            book.rules.mesh.keys(),
-            "mesh",
-            &book.rules.broken,
-            problems,
-        )
-    });
+    let mesh_known = mesh
+        .as_ref()
+        .is_none_or(|mesh| known(mesh, &book.rules.mesh, "mesh", problems));
     let fiber = optional(values.fiber);
-    let fiber_known = fiber.as_ref().is_none_or(|fiber| {
-        known(
-            fiber,
-            book.rules.fiber.keys(),
-            "fiber",
-            &book.rules.broken,
-            problems,
-        )
-    });
+    let fiber_known = fiber
+        .as_ref()
+        .is_none_or(|fiber| known(fiber, &book.rules.fiber, "fiber", problems));
     let finish = values.finish.unwrap_or_else(|| At {
         value: "broom".to_owned(),
         place: written.key.place,

@@ -52,7 +52,7 @@ pub(super) fn list(slabs: &[SlabQuantities], list: &mut List<'_>) {
 fn adhesive(bonded: Vec<(DowelStock, Parts)>, list: &mut List<'_>) {
     let mut by_item: BTreeMap<ItemKey, (At<ItemKey>, Vec<Term>, Parts)> = BTreeMap::new();
     for (stock, parts) in bonded {
-        let Some(adhesive) = stock.adhesive else {
+        let Some(adhesive) = stock.bond.0 else {
             continue;
         };
         let Some(item) = adhesive.item else {

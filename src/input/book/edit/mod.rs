@@ -192,7 +192,7 @@ pub fn holds(old: &Node, after: &str, wanted: &[Wanted]) -> bool {
         return false;
     };
     let read = super::read(&new, &mut problems);
-    read.is_some() && problems.is_empty() && only_these(old, &new, wanted)
+    read.is_ok() && problems.is_empty() && only_these(old, &new, wanted)
 }
 
 /// Whether the new text says the same as the old one but for these prices: what stands for several
