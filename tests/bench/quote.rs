@@ -15,6 +15,7 @@ use flatwork::inside::documents::{
     offering::{self, Offering},
 };
 use flatwork::inside::outside::desk::{self, Desk};
+use flatwork::inside::outside::files::Files;
 use flatwork::inside::press::{layout::style::Look, pdf};
 use flatwork::inside::reading::{Problems, Sources};
 
@@ -23,9 +24,9 @@ fn takeoff() -> PathBuf {
 }
 
 fn laid_out() -> (Desk, Sources) {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let desk = desk::lay_out(&takeoff(), None, None, &mut sources, &mut problems);
-    (desk.expect("the demo is right"), sources)
+    let mut files = Files::default();
+    let desks = desk::lay_out(&takeoff(), None, &[], &mut files);
+    (desks.expect("the demo is right").remove(0), files.sources)
 }
 
 /// Measured, ordered and priced in every combination; the files are read already.
@@ -107,9 +108,11 @@ fn many_slabs(criterion: &mut Criterion) {
     let file = folder.join("quotes/crowd.yaml");
     std::fs::write(&file, crowd::job(40)).expect("a takeoff");
     let read = || {
-        let (mut sources, mut problems) = (Sources::default(), Problems::default());
-        let desk = desk::lay_out(&file, None, None, &mut sources, &mut problems);
-        desk.unwrap_or_else(|| panic!("{problems:#?}"))
+        let mut files = Files::default();
+        let desks = desk::lay_out(&file, None, &[], &mut files);
+        desks
+            .unwrap_or_else(|_| panic!("{:#?}", files.problems))
+            .remove(0)
     };
     let desk = read();
     let mut alone = read();

@@ -3,10 +3,12 @@
 //! Nothing of this ever reaches a customer. Numbers come from costing and trade;
 //! totals are sums over lines and nothing is computed a second time.
 
+pub mod advice;
 pub mod books;
 pub mod change;
 pub mod columns;
 pub mod cost;
+pub mod escalation;
 pub mod explain;
 pub mod late;
 pub mod ledger;
@@ -14,6 +16,7 @@ pub mod list;
 mod margin;
 mod origin;
 pub mod price_book;
+pub mod recorded;
 pub mod reprice;
 pub mod rise;
 mod summary;

@@ -3,28 +3,30 @@
 //! What was quoted is read from its record. What it costs now is the same needs at other
 //! prices, as long as the other book sells alike; else the job is laid out by that book.
 
-mod frozen;
+mod cache;
 mod notes;
 mod on_record;
-mod shelf;
+mod recorded_estimate;
 mod written;
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-pub use shelf::Other;
+pub use cache::NewBook;
 
-use self::shelf::Shelf;
-use super::cabinet;
-use super::files::records;
+use self::cache::Cache;
+use super::desk::stem;
+use super::files::{Files, record_folder};
+use super::records;
 use crate::costing::repricing::{WhatIf, repriced};
 use crate::costing::{self, Bought, Priced, Pricing, estimate, priced};
 use crate::documents::views::office::reprice::{Answer, Outcome, Quote};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{self, Choice, JobWritten, Takeoff};
-use crate::office::name::{Event, Name};
-use crate::reading::{At, Problem, Problems, Sources, yaml};
+use crate::office::name::Name;
+use crate::office::record::Event;
+use crate::reading::{At, Problems, Read};
 use crate::values::{Day, Money};
 
 /// What is asked of every quote.
@@ -56,7 +58,7 @@ pub enum Found {
 
 /// The jobs on record whose names do not say that they are over.
 pub fn open_jobs(folder: &Path, problems: &mut Problems) -> Vec<Found> {
-    let jobs = cabinet::names(folder, problems).into_values();
+    let jobs = records::names(folder, problems).into_values();
     let folder: Arc<Path> = folder.into();
     jobs.filter_map(|names| {
         let last = |event| names.iter().rfind(|name| name.event == event);
@@ -78,7 +80,7 @@ pub fn open_jobs(folder: &Path, problems: &mut Problems) -> Vec<Found> {
 
 /// The takeoffs in a folder.
 pub fn takeoffs(folder: &Path) -> Vec<PathBuf> {
-    let names = records::names(folder).unwrap_or_default().into_iter();
+    let names = record_folder::names(folder).unwrap_or_default().into_iter();
     let mut found: Vec<PathBuf> = names
         .filter(|name| {
             name.strip_suffix(".yaml")
@@ -93,22 +95,22 @@ pub fn takeoffs(folder: &Path) -> Vec<PathBuf> {
 /// Asks every quote, on all cores; `done` hears of each.
 pub fn ask(
     found: &[Found],
-    other: &Other,
+    other: &NewBook,
     question: &Question,
     done: &(impl Fn() + Sync),
 ) -> Answer {
     let cores = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
     let share = found.len().div_ceil(cores).max(1);
     let one_share = |chunk: &[Found]| {
-        let (mut shelf, mut answer) = (Shelf::new(other, &question.what_ifs), Answer::default());
+        let (mut cache, mut answer) = (Cache::new(other, &question.what_ifs), Answer::default());
         for found in chunk {
             let outcome = match found {
-                Found::Takeoff(file) => Some(written::ask(file, &mut shelf, question)),
+                Found::Takeoff(file) => Some(written::ask(file, &mut cache, question)),
                 Found::Job {
                     folder,
                     quote,
                     signed,
-                } => on_record::ask(folder, quote, signed.as_ref(), &mut shelf, question),
+                } => on_record::ask(folder, quote, signed.as_ref(), &mut cache, question),
             };
             if let Some(outcome) = outcome {
                 answer.add(outcome, question.each);
@@ -134,7 +136,7 @@ pub fn ask(
 struct Case<'a> {
     quote: Quote,
     old: Bought<'a>,
-    old_book: &'a shelf::Old,
+    old_book: &'a cache::QuotedBook,
     business: &'a Business,
     job: &'a str,
     pours: &'a [Day],
@@ -145,13 +147,13 @@ struct Case<'a> {
 /// Holds the quote against the other prices; `again` is the job laid out by the other book.
 fn outcome(
     case: Case<'_>,
-    shelf: &mut Shelf<'_>,
+    cache: &mut Cache<'_>,
     question: &Question,
     again: impl FnOnce(Pricing<'_>) -> Result<Priced, String>,
 ) -> Outcome {
-    let days = shelf.days(case.pours, case.job);
+    let days = cache.days(case.pours, case.job);
     let at = Pricing {
-        book: &shelf.other().book,
+        book: &cache.other().book,
         business: case.business,
         days: &days,
     };
@@ -169,9 +171,10 @@ fn outcome(
         let mut problems = Problems::default();
         let (needs, first_pour) = (case.old.needs, case.old.first_pour);
         let lines = priced(needs, first_pour, at, &mut problems);
-        if !problems.is_empty() {
-            return unpriced(first(&problems));
-        }
+        let lines = match whole(Ok(lines), &problems) {
+            Ok(lines) => lines,
+            Err(because) => return unpriced(because),
+        };
         lines_again = estimate(lines, policy, fixed.as_ref());
         Bought {
             lines: &lines_again,
@@ -200,14 +203,10 @@ fn outcome(
 
 /// Reads a takeoff; the places in it are good for nothing else.
 fn takeoff_of(name: &str, text: String) -> Result<JobWritten, String> {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let id = sources.add(name, text);
-    let node = yaml::read(id, &sources, &mut problems);
-    let written = node.and_then(|node| job::read(&node, &mut problems).ok());
-    match written {
-        Some(written) if problems.is_empty() => Ok(written),
-        _ => Err(first(&problems)),
-    }
+    let mut files = Files::default();
+    let id = files.sources.add(name, text);
+    let written = files.read(id, job::read);
+    whole(written, &files.problems)
 }
 
 /// Looks its names up in this book.
@@ -217,32 +216,23 @@ fn resolved(
     book: &PriceBook,
     business: &Business,
 ) -> Result<Takeoff, String> {
-    let stem = Path::new(file).file_stem().unwrap_or_default();
     let mut problems = Problems::default();
-    let takeoff = job::resolve(
-        written,
-        &stem.to_string_lossy(),
-        book,
-        business,
-        &mut problems,
-    );
-    match takeoff {
-        Some(takeoff) if problems.is_empty() => Ok(takeoff),
-        _ => Err(first(&problems)),
-    }
+    let name = stem(Path::new(file));
+    let takeoff = job::resolve(written, &name, book, business, &mut problems);
+    whole(problems.proven(takeoff), &problems)
 }
 
 /// The job with this choice, at these prices.
 fn priced_as(takeoff: &Takeoff, choice: &Choice, at: Pricing<'_>) -> Result<Priced, String> {
     let mut problems = Problems::default();
-    costing::with_choice(takeoff, choice, at, &mut problems).ok_or_else(|| first(&problems))
+    let priced = costing::with_choice(takeoff, choice, at, &mut problems);
+    whole(problems.proven(priced), &problems)
 }
 
-/// The first of several problems, for one line of an answer.
-fn first(problems: &Problems) -> String {
-    let message = |problem: &Problem| problem.message.clone();
-    problems
-        .iter()
-        .next()
-        .map_or_else(|| "its files could not be read".to_owned(), message)
+/// What was read, if nothing is wrong with it; else the first problem, for one line of an answer.
+fn whole<T>(read: Read<T>, problems: &Problems) -> Result<T, String> {
+    match problems.iter().next() {
+        Some(problem) => Err(problem.message.clone()),
+        None => read.map_err(|_| "its files could not be read".to_owned()),
+    }
 }

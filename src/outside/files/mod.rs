@@ -1,16 +1,104 @@
 //! The disk and the clock: the only place that touches them.
 
-pub mod records;
+pub mod record_folder;
 
 use std::fs;
-use std::io::Write as _;
+use std::io::{self, Write as _};
 use std::path::{Path, PathBuf};
 
-use crate::reading::{FileId, Problem, Problems, Sources, utf8};
+use crate::office::record::{Input, InputKind};
+use crate::reading::{FileId, Found, Node, Problem, Problems, Read, Reported, Sources, utf8, yaml};
 use crate::values::Day;
 
 /// Larger files are no takeoff and no price book.
 const LARGEST: u64 = 16 * 1024 * 1024;
+
+/// All that was read so far, and everything that is wrong with it.
+#[derive(Debug, Default)]
+pub struct Files {
+    pub sources: Sources,
+    pub problems: Problems,
+}
+
+impl Files {
+    /// Reports what stands in the way.
+    pub fn refuse(&mut self, problem: Problem) -> Reported {
+        self.problems.push(problem)
+    }
+
+    /// Reads a file as text.
+    pub fn text(&mut self, path: &Path) -> Read<FileId> {
+        let name = path.display().to_string();
+        let unreadable = |error: io::Error| {
+            Problem::new("unreadable-file", format!("cannot read `{name}`: {error}"))
+                .help("check the permissions of the file and its folder")
+        };
+        let bytes = match fs::metadata(path) {
+            Err(error) if error.kind() == io::ErrorKind::NotFound => Err(Problem::new(
+                "no-such-file",
+                format!("there is no file `{name}`"),
+            )
+            .help("check the name and the folder you are in")),
+            Err(error) => Err(unreadable(error)),
+            Ok(meta) if meta.is_dir() => Err(Problem::new(
+                "folder-not-file",
+                format!("`{name}` is a folder"),
+            )
+            .help("name the takeoff file in it, for example `my-job.yaml`")),
+            Ok(meta) if LARGEST < meta.len() => Err(Problem::new(
+                "file-too-large",
+                format!("`{name}` is over 16 MB"),
+            )
+            .help("a takeoff or price book is a few pages of text; check the name")),
+            Ok(_) => fs::read(path).map_err(unreadable),
+        };
+        let bytes = bytes.map_err(|problem| self.refuse(problem))?;
+        let id = utf8::source(&name, bytes, &mut self.sources, &mut self.problems);
+        self.problems.proven(id)
+    }
+
+    /// The text of a file as a tree.
+    pub fn tree(&mut self, id: FileId) -> Read<Node> {
+        let node = yaml::read(id, &self.sources, &mut self.problems);
+        self.problems.proven(node)
+    }
+
+    /// What `read` makes of a tree.
+    pub fn made<F: Found>(
+        &mut self,
+        node: &Node,
+        read: impl FnOnce(&Node, &mut Problems) -> F,
+    ) -> Read<F::Of> {
+        let made = read(node, &mut self.problems);
+        self.problems.proven(made)
+    }
+
+    /// What `read` makes of a text that is here.
+    pub fn read<F: Found>(
+        &mut self,
+        id: FileId,
+        read: impl FnOnce(&Node, &mut Problems) -> F,
+    ) -> Read<F::Of> {
+        let node = self.tree(id)?;
+        self.made(&node, read)
+    }
+
+    /// The text that a record kept.
+    pub fn kept(&mut self, input: &Input) -> FileId {
+        self.sources.add(&input.name, input.text.clone())
+    }
+
+    /// The texts of these files as a record keeps them.
+    pub fn inputs<const N: usize>(&self, what: [InputKind; N], ids: [FileId; N]) -> Vec<Input> {
+        let named = what.into_iter().zip(ids);
+        named.map(|(what, id)| self.input(what, id)).collect()
+    }
+
+    /// The text of a file as a record keeps it.
+    pub fn input(&self, what: InputKind, id: FileId) -> Input {
+        Input::new(what, self.sources.name(id), self.sources.text(id))
+    }
+}
 
 /// The business folder's file: the nearest `business.yaml` upward from the takeoff.
 pub fn business_file(takeoff: &Path) -> Option<PathBuf> {
@@ -43,54 +131,11 @@ pub fn relative(path: &Path) -> PathBuf {
     }
 }
 
-/// Reads a file as text; what stands in the way is reported.
-pub fn read(path: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<FileId> {
-    let name = path.display().to_string();
-    let refuse = |code, message: String, help: &str| Some(Problem::new(code, message).help(help));
-    let problem = match fs::metadata(path) {
-        Err(error) if error.kind() == std::io::ErrorKind::NotFound => refuse(
-            "no-such-file",
-            format!("there is no file `{name}`"),
-            "check the name and the folder you are in",
-        ),
-        Err(error) => refuse(
-            "unreadable-file",
-            format!("cannot read `{name}`: {error}"),
-            "check the permissions of the file and its folder",
-        ),
-        Ok(meta) if meta.is_dir() => refuse(
-            "folder-not-file",
-            format!("`{name}` is a folder"),
-            "name the takeoff file in it, for example `my-job.yaml`",
-        ),
-        Ok(meta) if LARGEST < meta.len() => refuse(
-            "file-too-large",
-            format!("`{name}` is over 16 MB"),
-            "a takeoff or price book is a few pages of text; check the name",
-        ),
-        Ok(_) => None,
-    };
-    if let Some(problem) = problem {
-        problems.push(problem);
-        return None;
-    }
-    match fs::read(path) {
-        Ok(bytes) => utf8::source(&name, bytes, sources, problems),
-        Err(error) => {
-            problems.push(
-                Problem::new("unreadable-file", format!("cannot read `{name}`: {error}"))
-                    .help("check the permissions of the file and its folder"),
-            );
-            None
-        }
-    }
-}
-
 /// The bytes of a picture.
 ///
 /// # Errors
 /// When it cannot be read.
-pub fn bytes(path: &Path) -> Result<Vec<u8>, std::io::Error> {
+pub fn bytes(path: &Path) -> Result<Vec<u8>, io::Error> {
     fs::read(path)
 }
 
@@ -130,9 +175,9 @@ pub fn today() -> Day {
 /// # Errors
 /// When the folder cannot be written, the old file is held by another program, or what is there is
 /// no plain file.
-pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), std::io::Error> {
+pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), io::Error> {
     if fs::metadata(path).is_ok_and(|there| !there.is_file()) {
-        return Err(std::io::Error::other("it is no plain file"));
+        return Err(io::Error::other("it is no plain file"));
     }
     let mut name = path.file_name().unwrap_or_default().to_os_string();
     // Its own name for each program, since two may write the same quote at once.

@@ -1,6 +1,6 @@
 //! A quote as its record keeps it, made into needs and lines that can be priced again.
 //!
-//! The other way round from `src/outside/filing.rs`. What it cost and what was promised is
+//! The other way round from `src/outside/quote_record.rs`. What it cost and what was promised is
 //! read and not computed: older rules of this program may have made it.
 
 use rust_decimal::Decimal;
@@ -8,7 +8,7 @@ use rust_decimal::Decimal;
 use crate::costing::{Bought, Cause, LineItem, Side};
 use crate::documents::views::office::{cause, side};
 use crate::input::book::{Basis, Class, Dated, PriceBook};
-use crate::office::glance::Line;
+use crate::office::quote_excerpt::Line;
 use crate::reading::At;
 use crate::trade::order::{Need, NeedItem};
 use crate::trade::working::Quantity;
@@ -16,27 +16,27 @@ use crate::values::{Amount, Money, Unit, UnitPrice};
 
 /// What was quoted: the needs, and every line of the price.
 #[derive(Debug, Default)]
-pub(super) struct Frozen {
+pub(super) struct RecordedEstimate {
     needs: Vec<Need>,
     lines: Vec<LineItem>,
 }
 
-impl Frozen {
+impl RecordedEstimate {
     /// Reads the lines of one combination of a job with so many pours; `book` is the one they
     /// were priced by.
     ///
     /// None where a line is none of those this program writes.
     pub fn of(lines: &[Line<'_>], pours: usize, book: &PriceBook) -> Option<Self> {
-        let mut frozen = Self {
+        let mut recorded = Self {
             needs: Vec::with_capacity(lines.len()),
             lines: Vec::with_capacity(lines.len()),
         };
         for line in lines {
             let (line, need) = read(line, pours, book)?;
-            frozen.needs.extend(need);
-            frozen.lines.push(line);
+            recorded.needs.extend(need);
+            recorded.lines.push(line);
         }
-        Some(frozen)
+        Some(recorded)
     }
 
     pub fn bought(&self) -> Bought<'_> {

@@ -6,12 +6,12 @@ use serde::Deserialize;
 use serde_json::value::RawValue;
 
 use super::chain;
-use super::record::RecordError;
+use super::record::{InputKind, RecordError};
 use super::text::{Cents, Day, Number};
 
 /// A record of a quote, as far as it is looked at.
 #[derive(Debug, Deserialize)]
-pub struct Glance<'a> {
+pub struct QuoteExcerpt<'a> {
     pub day: Day,
     #[serde(borrow)]
     pub what: Quote<'a>,
@@ -40,7 +40,7 @@ struct Combination<'a> {
 /// A file as it was read; its text only where it is asked for.
 #[derive(Debug, Deserialize)]
 pub struct Input<'a> {
-    pub what: Cow<'a, str>,
+    pub what: InputKind,
     pub name: Cow<'a, str>,
     pub sha256: Cow<'a, str>,
     #[serde(borrow)]
@@ -69,14 +69,14 @@ pub struct Line<'a> {
     pub amount: Cents,
 }
 
-impl<'a> Glance<'a> {
+impl<'a> QuoteExcerpt<'a> {
     /// Looks at a record.
     ///
     /// # Errors
     /// When the seal does not fit the text, or the text is no record of a quote.
     pub fn at(text: &'a str) -> Result<Self, RecordError> {
         chain::seal(text).ok_or(RecordError::Seal)?;
-        serde_json::from_str(text).map_err(|error| RecordError::Content(error.to_string()))
+        Ok(serde_json::from_str(text)?)
     }
 }
 
@@ -86,14 +86,13 @@ impl<'a> Quote<'a> {
     /// # Errors
     /// When they are no lines.
     pub fn lines(&self, choice: &[usize]) -> Result<Option<Vec<Line<'a>>>, RecordError> {
-        let found = self.combinations.iter().find(|one| one.choice == choice);
-        found
-            .map(|one| serde_json::from_str(one.lines.get()))
-            .transpose()
-            .map_err(|error| RecordError::Content(error.to_string()))
+        let mut combinations = self.combinations.iter();
+        let found = combinations.find(|one| one.choice == choice);
+        let lines = found.map(|one| serde_json::from_str(one.lines.get()));
+        Ok(lines.transpose()?)
     }
 
-    pub fn input(&self, what: &str) -> Option<&Input<'a>> {
+    pub fn input(&self, what: InputKind) -> Option<&Input<'a>> {
         self.inputs.iter().find(|input| input.what == what)
     }
 }
@@ -104,7 +103,6 @@ impl Input<'_> {
     /// # Errors
     /// When it is no text.
     pub fn text(&self) -> Result<String, RecordError> {
-        serde_json::from_str(self.text.get())
-            .map_err(|error| RecordError::Content(error.to_string()))
+        Ok(serde_json::from_str(self.text.get())?)
     }
 }

@@ -4,26 +4,29 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::rc::Rc;
 
+use super::whole;
 use crate::costing::repricing::{WhatIf, supposed};
 use crate::costing::{Prices, prices};
 use crate::input::book::{self, PriceBook, sells_alike};
 use crate::input::business::{self, Business};
 use crate::office::chain::hash;
-use crate::outside::files;
-use crate::reading::{FileId, Node, Problems, Sources, yaml};
+use crate::office::record::Input;
+use crate::outside::files::Files;
+use crate::reading::{Found, Node, Problems};
 use crate::values::Day;
 
 /// The book with the other prices, read once for all quotes.
 #[derive(Debug)]
-pub struct Other {
-    pub file: FileId,
+pub struct NewBook {
+    /// Its text as a record keeps it.
+    pub input: Input,
     pub node: Node,
     pub book: PriceBook,
 }
 
 /// A book that quotes were made by.
 #[derive(Debug)]
-pub(super) struct Old {
+pub(super) struct QuotedBook {
     pub book: PriceBook,
     /// Whether the other book makes a job buy just the same.
     pub sells_alike: bool,
@@ -33,26 +36,24 @@ pub(super) struct Old {
 type Text = Result<(String, String), String>;
 
 /// A business as it is now, and its usual book; or why there is none.
-type Home = Result<(Rc<Business>, Rc<Old>), String>;
+type Home = Result<(Rc<Business>, Rc<QuotedBook>), String>;
 
 /// What one core has read so far, by the hash of its text or by its path.
 #[derive(Debug)]
-pub(super) struct Shelf<'a> {
-    other: &'a Other,
+pub(super) struct Cache<'a> {
+    other: &'a NewBook,
     what_ifs: &'a [WhatIf],
-    sources: Sources,
-    books: BTreeMap<String, Result<Rc<Old>, String>>,
+    books: BTreeMap<String, Result<Rc<QuotedBook>, String>>,
     businesses: BTreeMap<String, Result<Rc<Business>, String>>,
     homes: BTreeMap<PathBuf, Home>,
     days: BTreeMap<(Vec<Day>, String), Rc<[Prices]>>,
 }
 
-impl<'a> Shelf<'a> {
-    pub fn new(other: &'a Other, what_ifs: &'a [WhatIf]) -> Self {
+impl<'a> Cache<'a> {
+    pub fn new(other: &'a NewBook, what_ifs: &'a [WhatIf]) -> Self {
         Self {
             other,
             what_ifs,
-            sources: Sources::default(),
             books: BTreeMap::new(),
             businesses: BTreeMap::new(),
             homes: BTreeMap::new(),
@@ -60,18 +61,23 @@ impl<'a> Shelf<'a> {
         }
     }
 
-    pub fn other(&self) -> &'a Other {
+    pub fn other(&self) -> &'a NewBook {
         self.other
     }
 
     /// The book of this hash; its text is only asked for the first time.
-    pub fn book(&mut self, sha256: &str, text: impl FnOnce() -> Text) -> Result<Rc<Old>, String> {
+    pub fn book(
+        &mut self,
+        sha256: &str,
+        text: impl FnOnce() -> Text,
+    ) -> Result<Rc<QuotedBook>, String> {
         if let Some(known) = self.books.get(sha256) {
             return known.clone();
         }
-        let read = self.read(text, |node, problems| {
-            Some(Old {
-                book: book::read(node, problems).ok()?,
+        let read = read(text, |node, problems| {
+            let book = book::read(node, problems);
+            Ok(QuotedBook {
+                book: problems.proven(book)?,
                 sells_alike: sells_alike(node, &self.other.node),
             })
         });
@@ -88,25 +94,9 @@ impl<'a> Shelf<'a> {
         if let Some(known) = self.businesses.get(sha256) {
             return known.clone();
         }
-        let read = self.read(text, |node, problems| business::read(node, problems).ok());
+        let read = read(text, business::read);
         self.businesses.insert(sha256.to_owned(), read.clone());
         read
-    }
-
-    fn read<T>(
-        &self,
-        text: impl FnOnce() -> Text,
-        read: impl FnOnce(&Node, &mut Problems) -> Option<T>,
-    ) -> Result<Rc<T>, String> {
-        let (name, text) = text()?;
-        let (mut sources, mut problems) = (self.sources.clone(), Problems::default());
-        let id = sources.add(&name, text);
-        let node = yaml::read(id, &sources, &mut problems);
-        let found = node.and_then(|node| read(&node, &mut problems));
-        match found {
-            Some(found) if problems.is_empty() => Ok(Rc::new(found)),
-            _ => Err(super::first(&problems)),
-        }
     }
 
     /// The business of this file as it is now, and its usual book.
@@ -148,10 +138,22 @@ impl<'a> Shelf<'a> {
     }
 }
 
+fn read<F: Found>(
+    text: impl FnOnce() -> Text,
+    read: impl FnOnce(&Node, &mut Problems) -> F,
+) -> Result<Rc<F::Of>, String> {
+    let (name, text) = text()?;
+    let mut files = Files::default();
+    let id = files.sources.add(&name, text);
+    let found = files.read(id, read).map(Rc::new);
+    whole(found, &files.problems)
+}
+
 /// A file's name and text.
 pub(super) fn on_disk(path: &Path) -> Text {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let read = files::read(path, &mut sources, &mut problems);
-    let text = read.map(|id| (sources.name(id).to_owned(), sources.text(id).to_owned()));
-    text.ok_or_else(|| super::first(&problems))
+    let mut files = Files::default();
+    let read = files.text(path);
+    let id = whole(read, &files.problems)?;
+    let (name, text) = (files.sources.name(id), files.sources.text(id));
+    Ok((name.to_owned(), text.to_owned()))
 }

@@ -5,9 +5,7 @@ mod remake;
 
 use std::path::Path;
 
-pub use remake::Remade;
-
-use super::cabinet::{self, Row};
+use super::records::{self, JobRecords};
 use crate::input::business::Business;
 use crate::office::name::Name;
 use crate::reading::Problems;
@@ -26,17 +24,23 @@ pub struct Report {
     pub lost: Vec<(Name, Vec<u8>)>,
 }
 
+impl Report {
+    fn fault(&mut self, fault: String) {
+        self.faults.push(fault);
+    }
+}
+
 /// Looks at every record of a business folder.
 pub fn verify(home: &Path, business: &Business, problems: &mut Problems) -> Report {
-    let folder = cabinet::folder(home);
+    let folder = records::folder(home);
     let mut report = Report::default();
-    let jobs = cabinet::names(&folder, problems);
+    let jobs = records::names(&folder, problems);
     chain::strangers(&folder, &mut report);
     chain::numbers(&jobs, &business.numbers.pattern.value, &mut report);
     let mut firsts = Vec::new();
     for (number, names) in &jobs {
         let mut found = Problems::default();
-        let row = cabinet::row(&folder, names, &mut found);
+        let row = records::row(&folder, number, names, &mut found);
         report
             .faults
             .extend(found.iter().map(|problem| problem.message.clone()));
@@ -55,7 +59,7 @@ pub fn verify(home: &Path, business: &Business, problems: &mut Problems) -> Repo
 }
 
 /// The seal of a row's first record, and the one it follows.
-fn first(row: &Row) -> (String, Option<String>) {
+fn first(row: &JobRecords) -> (String, Option<String>) {
     (
         row.seals.first().cloned().unwrap_or_default(),
         row.records

@@ -1,25 +1,24 @@
 //! A quote as it is put on record: everything that proves its figures, and everything it says.
 
 use super::desk::Desk;
+use super::files::Files;
 use crate::costing::{LineItem, Offer, Priced, Side};
 use crate::documents::views::office::{cause, side};
 use crate::documents::views::quote::QuoteView;
 use crate::input::book::{Basis, Class};
+use crate::input::job::Choice;
 use crate::input::phrases::Share;
-use crate::office::chain::hash;
-use crate::office::record::{ChoiceGroup, Combination, Figures, Input, Line, Pdf, Quote, Stage};
+use crate::office::record::{ChoiceGroup, Combination, Figures, InputKind, Line, Quote, Stage};
 use crate::office::text::{Cents, Day, Number};
-use crate::reading::Sources;
 use crate::trade::order::{Need, NeedItem};
 
-/// The quote of this desk, as it goes out.
-pub fn quote(
+/// The quote of this desk, as it goes out; its PDF comes with its name.
+pub fn quote_record(
     desk: &Desk,
     offer: &Offer,
     view: &QuoteView,
     revision: u32,
-    pdf: Pdf,
-    sources: &Sources,
+    files: &Files,
 ) -> Quote {
     let (takeoff, business) = (&desk.takeoff, &desk.business);
     let mut kinds: Vec<String> = takeoff.slabs.iter().map(|slab| slab.kind.clone()).collect();
@@ -51,15 +50,22 @@ pub fn quote(
         deposit_cap: Number(business.quote.deposit_cap.value.number()),
         deposit_limit: Some(Cents(business.quote.deposit_limit.value)),
         replaces: None,
-        inputs: inputs(desk, sources),
+        inputs: files.inputs(
+            [
+                InputKind::Takeoff,
+                InputKind::Business,
+                InputKind::PriceBook,
+            ],
+            desk.texts,
+        ),
         view: serde_json::to_value(view).expect("a view is plain data"),
-        pdf,
+        pdf: None,
     }
 }
 
 /// Every combination with all its lines.
 pub fn combinations(desk: &Desk, offer: &Offer) -> Vec<Combination> {
-    let taken = |choice: &crate::input::job::Choice| {
+    let taken = |choice: &Choice| {
         let picks = choice.0.iter().zip(desk.takeoff.options.iter());
         picks
             .filter_map(|(&pick, group)| {
@@ -93,17 +99,13 @@ pub fn lines(priced: &Priced, pours: usize) -> Vec<Line> {
     let lines = priced.lines.iter().map(|one| {
         let need = needs.next();
         let pour = need.map(|need| need.placement.unwrap_or(first_pour));
-        let pour = pour.filter(|_| 1 < pours);
-        Line {
-            pour,
-            ..line(one, need)
-        }
+        line(one, need, pour.filter(|_| 1 < pours))
     });
     lines.collect()
 }
 
 /// The first lines are those of the needs, in their order.
-fn line(line: &LineItem, need: Option<&Need>) -> Line {
+fn line(line: &LineItem, need: Option<&Need>, pour: Option<usize>) -> Line {
     let item = need
         .filter(|_| line.class.is_some())
         .and_then(|need| match &need.item {
@@ -118,7 +120,7 @@ fn line(line: &LineItem, need: Option<&Need>) -> Line {
         class: line.class.map(|class| Class::name(class).to_owned()),
         item,
         quantity: quantity.map(|quantity| Number(quantity.value().normalize())),
-        pour: None,
+        pour,
         unit: quantity.map(|quantity| quantity.amount().unit.symbol().to_owned()),
         price: price.map(|dated| Number(dated.price.dollars())),
         priced: price.map(|dated| Day(dated.from)),
@@ -142,20 +144,6 @@ fn payments(desk: &Desk) -> Vec<Stage> {
                 Share::Amount(money) => money.dollars().to_string(),
                 Share::Rest => "rest".to_owned(),
             },
-        })
-        .collect()
-}
-
-fn inputs(desk: &Desk, sources: &Sources) -> Vec<Input> {
-    let named = ["takeoff", "business", "price book"];
-    named
-        .into_iter()
-        .zip(desk.texts)
-        .map(|(what, id)| Input {
-            what: what.to_owned(),
-            name: sources.name(id).to_owned(),
-            sha256: hash(sources.text(id).as_bytes()),
-            text: sources.text(id).to_owned(),
         })
         .collect()
 }
