@@ -1,29 +1,12 @@
 //! From a change order on record to the page that is signed.
 
 use super::billing::{Billing, changes, facts, head, including, row, signs};
-use super::error::DocumentError;
 use super::offering;
-use super::pages::{Paged, pages};
-use super::template::Template;
 use super::views::bill::{AmountRow, Head};
 use super::views::change::{ChangeView, WorkView};
 use super::views::quote::Term;
 use crate::office::record::{Change, ChangeLine, Figures};
-use crate::press::layout::style::Look;
-use crate::press::page::Document;
 use crate::values::{Day, Money};
-
-/// The pages of a change order.
-pub fn change_document(view: &ChangeView) -> Result<Document, DocumentError> {
-    let of = Paged {
-        template: Template::Change,
-        view,
-        file: &view.file,
-        author: &view.firm.name,
-        figures: &std::collections::BTreeMap::new(),
-    };
-    pages(&of, &Look::default(), None)
-}
 
 /// Everything a change order says; none where nothing was signed.
 pub fn change(of: Billing<'_>, change: &Change) -> Option<ChangeView> {

@@ -3,9 +3,9 @@
 
 use std::fmt::Write as _;
 
-use super::cost_document;
 use super::cost_sheet::cost_sheet;
 use super::demo::{Demo, PATIO};
+use super::document;
 use super::quote_tests::reach::{all_words, check_pages};
 use crate::advice::advice;
 use crate::press::drawing::Rgb;
@@ -17,7 +17,7 @@ fn pages(takeoff: &str) -> Document {
     let demo = Demo::new(takeoff);
     let found = advice(&demo.takeoff, demo.pricing(), &demo.offer, demo.quoted);
     let (view, figures) = cost_sheet(&demo.sheet(), &found, Rgb(0, 0, 0));
-    cost_document(&view, &figures).unwrap_or_else(|error| panic!("{error}"))
+    document(&view, &figures).unwrap_or_else(|error| panic!("{error}"))
 }
 
 /// The words of one page.
@@ -25,7 +25,7 @@ fn words(document: &Document, page: usize) -> String {
     let runs = document.pages[page].marks.iter();
     runs.filter_map(|mark| match &mark.ink {
         Ink::Glyphs(run) => Some(run.glyphs.iter().map(|glyph| glyph.text.as_str())),
-        Ink::Path(_) | Ink::Clipped { .. } | Ink::Picture { .. } => None,
+        Ink::Path(_) | Ink::Picture(_) => None,
     })
     .flatten()
     .collect()

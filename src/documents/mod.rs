@@ -5,21 +5,18 @@
 
 pub mod billing;
 pub mod change;
-mod cost;
 pub mod cost_sheet;
-pub mod error;
+mod error;
 pub mod figures;
-pub mod markup;
+mod markup;
 pub mod offering;
 mod pages;
-mod quote;
 mod repriced;
-pub mod template;
+mod template;
 pub mod views;
 
-pub use cost::cost_document;
 pub use error::DocumentError;
-pub use quote::{bill_document, quote_document, quote_document_in};
+pub use pages::document;
 pub use repriced::{Asked, repriced_document};
 
 #[cfg(test)]

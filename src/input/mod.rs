@@ -8,7 +8,6 @@ pub mod business;
 pub mod change;
 mod checks;
 pub mod job;
-mod kinds;
 pub mod phrases;
 pub mod progress;
 pub mod site;

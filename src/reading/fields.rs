@@ -174,7 +174,7 @@ impl<'a> Fields<'a> {
     }
 
     /// What the owner calls the group; nothing where it has no name.
-    pub(super) fn name(&self) -> Option<&At<String>> {
+    pub fn name(&self) -> Option<&At<String>> {
         self.name.as_ref()
     }
 
@@ -240,13 +240,13 @@ impl<'a> Fields<'a> {
     /// The value of a key that may be left out; nothing too where it was reported.
     pub fn read<T: Written>(&self, key: &str, problems: &mut Problems) -> Option<At<T>> {
         let node = self.node(key)?;
-        self.value(node, key, problems).ok()
+        Self::value(node, key, problems).ok()
     }
 
     /// The value of a key that has to be there, or the usual one at the group's place.
     pub fn need<T: Written>(&self, key: &str, problems: &mut Problems) -> Read<At<T>> {
         match (self.node(key), self.if_left_out(key)) {
-            (Some(node), _) => self.value(node, key, problems),
+            (Some(node), _) => Self::value(node, key, problems),
             (None, IfLeftOut::Usual(text)) => {
                 let value = T::written(text);
                 value
@@ -255,11 +255,16 @@ impl<'a> Fields<'a> {
             }
             (None, IfLeftOut::Required | IfLeftOut::Nothing | IfLeftOut::Else(_)) => self
                 .required(key, problems)
-                .and_then(|node| self.value(node, key, problems)),
+                .and_then(|node| Self::value(node, key, problems)),
         }
     }
 
-    fn value<T: Written>(&self, node: &Node, key: &str, problems: &mut Problems) -> Read<At<T>> {
+    /// What a key says, written or usual, for what another key asks of it; nothing is reported.
+    pub fn said<T: Written>(&self, key: &str) -> Option<At<T>> {
+        self.need(key, &mut Problems::new()).ok()
+    }
+
+    fn value<T: Written>(node: &Node, key: &str, problems: &mut Problems) -> Read<At<T>> {
         let text = node.text(&format!("`{key}`"), problems)?;
         let value =
             T::written(text).map_err(|unreadable| problems.unreadable(unreadable, node.place));

@@ -9,10 +9,9 @@ use std::time::{Duration, Instant};
 
 use flatwork::inside::costing::Offer;
 use flatwork::inside::documents::views::office::Sheet;
-use flatwork::inside::documents::{
-    cost_document, cost_sheet::cost_sheet, offering, quote_document,
-};
+use flatwork::inside::documents::{cost_sheet::cost_sheet, document, offering};
 use flatwork::inside::outside::desk::{self, Desk};
+use flatwork::inside::outside::files::Files;
 use flatwork::inside::press::{layout::style::Look, pdf};
 use flatwork::inside::reading::{Problems, Sources};
 
@@ -21,9 +20,9 @@ fn takeoff() -> PathBuf {
 }
 
 fn laid_out() -> (Desk, Sources) {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let desk = desk::lay_out(&takeoff(), None, None, &mut sources, &mut problems);
-    (desk.expect("the demo is right"), sources)
+    let mut files = Files::default();
+    let desks = desk::lay_out(&takeoff(), None, &[], &mut files);
+    (desks.expect("the demo is right").remove(0), files.sources)
 }
 
 /// Measured, ordered and priced in every combination; the files are read already.
@@ -35,7 +34,7 @@ fn priced(desk: &Desk) -> Offer {
 fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
     let of = desk.offering(offer);
     let figures = offering::figures(of, Look::default().accent);
-    let document = quote_document(&offering::view(of), &figures).expect("the demo can be set");
+    let document = document(&offering::view(of), &figures).expect("the demo can be set");
     pdf::write(&document)
 }
 
@@ -51,7 +50,7 @@ fn cost_printed(desk: &Desk, offer: &Offer, sources: &Sources) -> Vec<u8> {
         sources,
     };
     let (view, figures) = cost_sheet(&sheet, &[], Look::default().accent);
-    pdf::write(&cost_document(&view, &figures).expect("the demo can be set"))
+    pdf::write(&document(&view, &figures).expect("the demo can be set"))
 }
 
 /// Runs it once to warm up and 21 times by the clock; what disturbs a machine only ever adds.
@@ -105,9 +104,11 @@ fn many_slabs() {
     let file = folder.join("quotes/crowd.yaml");
     std::fs::write(&file, crowd::job(40)).expect("a takeoff");
     let read = || {
-        let (mut sources, mut problems) = (Sources::default(), Problems::default());
-        let desk = desk::lay_out(&file, None, None, &mut sources, &mut problems);
-        desk.unwrap_or_else(|| panic!("{problems:#?}"))
+        let mut files = Files::default();
+        let desks = desk::lay_out(&file, None, &[], &mut files);
+        desks
+            .unwrap_or_else(|_| panic!("{:#?}", files.problems))
+            .remove(0)
     };
     let desk = read();
     let mut alone = read();

@@ -225,7 +225,20 @@ fn codes_in(text: &str) -> Vec<String> {
             }
         }
     }
+    found.extend(declared_in(text));
     found
+}
+
+/// The codes of phrases, which name what the guide says first, and of words.
+fn declared_in(text: &str) -> Vec<String> {
+    let literal = |opening: &'static str, number: usize| {
+        let parts = text.split(opening).skip(1);
+        parts.filter_map(move |part| part.split('"').nth(2 * number - 1))
+    };
+    let phrases = literal("phrase!(\n    ", 2);
+    let words = literal("words! {\n    ", 1);
+    let codes = phrases.chain(words).filter(|code| code.contains('-'));
+    codes.map(str::to_owned).collect()
 }
 
 #[test]
@@ -236,4 +249,8 @@ fn a_code_is_found_where_a_message_is_made() {
         codes_in("#[cfg(test)] Problem::new(\"no-kind\""),
         Vec::<String>::new()
     );
+    let phrase = "phrase!(\n    Days,\n    \"days\",\n    \"bad-days\",\n";
+    assert_eq!(codes_in(phrase), ["bad-days"]);
+    let words = "words! {\n    /// Lids.\n    enum Lid(\"no-lid\", \"not `{}`\", choose) {\n";
+    assert_eq!(codes_in(words), ["no-lid"]);
 }

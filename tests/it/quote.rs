@@ -6,7 +6,8 @@ use std::process::{Command, Output};
 use flatwork::inside::costing;
 use flatwork::inside::documents::offering;
 use flatwork::inside::outside::desk::{self, Desk};
-use flatwork::inside::reading::{Problems, Sources};
+use flatwork::inside::outside::files::Files;
+use flatwork::inside::reading::Problems;
 
 const DEMOS: [&str; 2] = [
     "demo-quotes/front-walk.yaml",
@@ -43,11 +44,11 @@ fn folder(name: &str) -> PathBuf {
 }
 
 fn laid_out(demo: &str) -> Desk {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let mut files = Files::default();
     let on = "2026-05-04".parse().ok();
-    let desk = desk::lay_out(&root().join(demo), on, None, &mut sources, &mut problems);
-    assert!(problems.is_empty(), "{problems:?}");
-    desk.unwrap()
+    let desks = desk::lay_out(&root().join(demo), on, &[], &mut files);
+    assert!(files.problems.is_empty(), "{:?}", files.problems);
+    desks.unwrap().remove(0)
 }
 
 #[test]
@@ -155,7 +156,7 @@ fn the_customer_never_sees_cost_margin_or_supplier() {
                 .items
                 .iter()
                 .filter(|(key, _)| !offered(key))
-                .map(|(_, item)| item.is.clone()),
+                .map(|(key, item)| item.called(key).to_owned()),
         );
         for secret in secrets {
             assert!(!shown.contains(&secret), "{demo} shows `{secret}`");

@@ -13,6 +13,7 @@ use flatwork::inside::outside::desk;
 use flatwork::inside::press::drawing::{Drawing, Rgb};
 use flatwork::inside::reading::{Node, Problems, Sources, caret, yaml};
 use flatwork::inside::trade::Quantity;
+use flatwork::inside::trade::measure::SlabQuantities;
 use flatwork::inside::values::{Day, Unit};
 use rust_decimal::Decimal;
 
@@ -83,7 +84,7 @@ pub fn desk(job: &str, business: &str, book: &str) -> Desk {
 }
 
 fn quoted(takeoff: &Takeoff) -> Day {
-    takeoff.quoted.unwrap_or(day("2026-05-04"))
+    takeoff.head.quoted.unwrap_or(day("2026-05-04"))
 }
 
 impl Shop {
@@ -93,14 +94,14 @@ impl Shop {
             business: read(business, |node, problems| {
                 business::read(node, problems).ok()
             }),
-            book: read(book, book::read),
+            book: read(book, |node, problems| book::read(node, problems).ok()),
         }
     }
 
     #[track_caller]
     fn resolved(&self, job: &str) -> Takeoff {
         read(job, |node, problems| {
-            let written = job::read(node, problems)?;
+            let written = job::read(node, problems).ok()?;
             job::resolve(written, "job", &self.book, &self.business, problems)
         })
     }
@@ -138,7 +139,7 @@ impl Desk {
     pub fn offer(&self) -> Offer {
         let mut problems = Problems::default();
         let offer = self.0.offer(&mut problems);
-        offer.unwrap_or_else(|| panic!("{:#?}", problems.sorted()))
+        offer.unwrap_or_else(|_| panic!("{:#?}", problems.sorted()))
     }
 
     /// What the customer reads.
@@ -208,4 +209,13 @@ pub fn value(offer: &Offer, name: &str) -> Decimal {
     found
         .unwrap_or_else(|| panic!("no `{name}` among {}", names()))
         .value()
+}
+
+/// What the list of a slab holds under a title.
+pub fn listed<'a>(
+    slab: &'a SlabQuantities,
+    title: &'a str,
+) -> impl Iterator<Item = &'a Quantity> + 'a {
+    let listed = slab.listed.iter().map(|listed| &listed.quantity);
+    listed.filter(move |quantity| quantity.name().ends_with(title))
 }

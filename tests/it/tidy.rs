@@ -97,11 +97,10 @@ const WORDS: &[(&str, &[&str], &str)] = &[
     (".unwrap()", &[], "`expect` says why it holds"),
 ];
 
-/// Pages are drawn in floats; the two curves leave their files as days, psi or two decimals.
+/// Pages are drawn in floats; the curve of strength leaves its file as days or two decimals.
 const FLOAT_ROOMS: &[&str] = &[
     "src/press/",
     "src/documents/figures/",
-    "src/trade/curing/equivalent_age.rs",
     "src/trade/curing/strength.rs",
 ];
 

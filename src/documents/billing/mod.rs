@@ -9,7 +9,7 @@ pub use receipt::{receipt, refund};
 
 use std::collections::BTreeMap;
 
-use super::figures::parts::{Part, bar, share};
+use super::figures::parts::{SumPart, bar, share};
 use super::offering;
 use super::views::bill::{AmountRow, BillView, Head};
 use super::views::quote::{FileFacts, Term};
@@ -100,7 +100,7 @@ pub fn figures(of: Billing<'_>, invoice: &Invoice, accent: Rgb) -> BTreeMap<Stri
     let this = invoice.figures.total.0;
     let before = of.account.billed().total.0;
     let left = (whole - before - this).max(Money::ZERO);
-    let part = |name: &str, amount: Money| Part {
+    let part = |name: &str, amount: Money| SumPart {
         name: name.to_owned(),
         amount: amount.to_string(),
         share: share(amount, whole),

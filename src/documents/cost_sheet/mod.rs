@@ -104,7 +104,7 @@ fn figures(sheet: &Sheet<'_>) -> Vec<KeyFigure> {
     let held = totals.margin();
     let below = held.is_some_and(|number| number < floor.number());
     let figure = |label: String, amount: String| KeyFigure { label, amount };
-    let fixed = sheet.takeoff.fixed_price.is_some();
+    let fixed = sheet.takeoff.head.fixed_price.is_some();
     vec![
         figure(
             if fixed {

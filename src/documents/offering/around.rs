@@ -59,9 +59,10 @@ fn at_your_house(later: Decimal) -> String {
 pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     let takeoff = of.takeoff;
     let mut lines: Vec<String> = Vec::new();
-    if takeoff.removals.is_empty() {
+    if takeoff.head.removals.is_empty() {
         lines.push("Taking out old concrete or soil".to_owned());
     } else if takeoff
+        .head
         .removals
         .iter()
         .all(|one| one.material != RemovalMaterial::Soil)
@@ -70,7 +71,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     }
     let usual = of.business.not_included.clone();
     lines.extend(super::removal::without_permit(takeoff, usual));
-    lines.extend(takeoff.not_included.iter().cloned());
+    lines.extend(takeoff.head.not_included.iter().cloned());
     lines.extend(super::surface::not_sealed(of, &lines));
     if takeoff
         .slabs
@@ -83,7 +84,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     lines.push("Grass seed and plants".to_owned());
     lines.extend(super::set::not_included(of));
     lines.extend(super::site::not_included(of));
-    let alone = takeoff.left_alone.iter();
+    let alone = takeoff.head.left_alone.iter();
     lines.extend(alone.map(|what| format!("Left as it is: {what}")));
     let mut lines: Vec<String> = lines.iter().map(|line| printed(line)).collect();
     if !takeoff.options.is_empty() {
@@ -99,7 +100,7 @@ pub(in crate::documents) fn short(title: &str) -> String {
 
 pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     let mut lines = of.business.assumptions.clone();
-    lines.extend(of.takeoff.assumptions.iter().cloned());
+    lines.extend(of.takeoff.head.assumptions.iter().cloned());
     lines.extend(sections::assumptions(of.takeoff));
     lines.extend(super::access::sentences(of));
     lines.extend(super::site::assumptions(of));

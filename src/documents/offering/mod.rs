@@ -70,6 +70,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
     };
     let title = of
         .takeoff
+        .head
         .title
         .clone()
         .unwrap_or_else(|| around::title(of.takeoff));

@@ -55,13 +55,13 @@ fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
     let panels = measured.joints.as_ref().map(|joints| &joints.panels);
     SlabView {
         name: capital(&slab.called),
-        note: if slab.on.is_some() {
+        note: if slab.is_step() {
             size(slab)
         } else {
             area(measured.area.value())
         },
         outline: slab.outline.clone(),
-        is_step: slab.on.is_some(),
+        is_step: slab.is_step(),
         boxes: boxes(of, slab),
         treads: Vec::new(),
         joints: panels

@@ -98,7 +98,7 @@ fn each(takeoff: &Takeoff, says: impl Fn(&Slab) -> Option<String>) -> String {
 
 fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
     let mut texts: Vec<String> = Vec::new();
-    let is_flat = |slab: &Slab| slab.on.is_none() && !slab.sections.is_stoop();
+    let is_flat = |slab: &Slab| !slab.is_step() && !slab.sections.is_stoop();
     let mut thicknesses: Vec<(Length, Length, String)> = takeoff
         .slabs
         .iter()
@@ -121,7 +121,7 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
             texts.push(stoop);
             continue;
         }
-        let high = length(slab.thickness.value);
+        let high = length(slab.thickness.value.thin);
         texts.push(format!("{} {}, {high} high", slab.called, size(slab)));
     }
     texts.join("; ")
@@ -130,7 +130,7 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
 /// Thin end, thick end, and both in words.
 fn thick(slab: &Slab) -> (Length, Length, String) {
     let words = sections::thickness(slab);
-    (slab.thickness.value, slab.thickest(), words)
+    (slab.thickness.value.thin, slab.thickest(), words)
 }
 
 /// A shape with its own plan is said by its area, a plain one by its size.
@@ -186,7 +186,7 @@ fn included(takeoff: &Takeoff) -> String {
     let first = musts.filter_map(|group| group.options.first());
     let titles: Vec<&str> = first
         .filter(|option| !option.add.is_empty())
-        .map(|option| option.title.as_str())
+        .map(|option| option.name.value.as_str())
         .collect();
     titles.join("; ")
 }
@@ -203,6 +203,7 @@ fn also(of: Offering<'_>) -> String {
     let shown = |class: Class| matches!(class, Class::Material | Class::Subcontract);
     let names: Vec<String> = of
         .takeoff
+        .head
         .extras
         .iter()
         .filter(|extra| match &extra.what {

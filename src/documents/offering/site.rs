@@ -31,7 +31,7 @@ pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     let asked = Question::ALL
         .into_iter()
         .filter(|question| of.business.site.asked.contains(question))
-        .filter(|question| !of.takeoff.site.contains_key(question));
+        .filter(|question| !of.takeoff.head.site.contains_key(question));
     let (mut nothing_of, mut sentences) = (Vec::new(), Vec::new());
     for question in asked {
         match open(question) {
@@ -75,11 +75,11 @@ pub(super) fn releases(of: Offering<'_>) -> Vec<Term> {
         ),
     ];
     let mut releases = Vec::new();
-    if let Some(over) = of.takeoff.site.get(&Question::TruckOver) {
+    if let Some(over) = of.takeoff.head.site.get(&Question::TruckOver) {
         let under = TRUCK.iter().filter(|(word, ..)| over.value.has(word));
         releases.extend(under.map(|(_, word, text)| Term::new(*word, *text)));
     }
-    let sprinklers = of.takeoff.site.get(&Question::Sprinklers);
+    let sprinklers = of.takeoff.head.site.get(&Question::Sprinklers);
     if sprinklers.is_some_and(|answer| answer.value == Answer::Yes) {
         releases.push(Term::new(
             "Sprinklers",
@@ -91,7 +91,7 @@ pub(super) fn releases(of: Offering<'_>) -> Vec<Term> {
 
 /// The answers told in one part of the quote.
 fn answers(of: Offering<'_>, wanted: &Part) -> Vec<String> {
-    let answers = of.takeoff.site.iter();
+    let answers = of.takeoff.head.site.iter();
     let told = answers.filter_map(|(question, answer)| {
         let priced = of.rules.site.contains_key(question);
         told(*question, &answer.value, priced)

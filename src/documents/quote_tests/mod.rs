@@ -6,9 +6,9 @@ mod stress;
 use self::reach::{all_words, check_pages};
 use self::stress::stress_views;
 use super::demo::{Demo, PATIO};
+use super::document;
 use super::offering::{self, Offering};
 use super::views::quote::{QuoteView, Term};
-use super::{quote_document, quote_document_in};
 use crate::office::record::Replaces;
 use crate::office::text::{Cents, Day};
 use crate::press::drawing::{Drawing, Rgb};
@@ -52,7 +52,7 @@ fn figures() -> &'static BTreeMap<String, Drawing> {
 }
 
 fn pages(view: &QuoteView) -> Document {
-    quote_document(view, figures()).unwrap_or_else(|error| panic!("{error}"))
+    document(view, figures()).unwrap_or_else(|error| panic!("{error}"))
 }
 
 #[test]
@@ -153,21 +153,8 @@ fn a_long_amount_steps_down_and_stays_on_one_line() {
 }
 
 #[test]
-fn a_misspelt_name_in_a_template_is_told_with_its_place() {
-    let own = "<document>\n<body><p>{{firm.nmae}}</p></body></document>";
-    let view = sample();
-    let error = quote_document_in(&view, figures(), &Look::default(), Some(own))
-        .expect_err("the view has no such name");
-    assert_eq!(
-        error.to_string(),
-        "template `quote.hbs`, line 2, column 10: the view has nothing named `firm.nmae`"
-    );
-}
-
-#[test]
 fn a_figure_that_nobody_drew_is_named() {
-    let error =
-        quote_document(&sample(), &BTreeMap::new()).expect_err("there are no figures at all");
+    let error = document(&sample(), &BTreeMap::new()).expect_err("there are no figures at all");
     assert_eq!(error.to_string(), "no figure is named `plan`");
 }
 
@@ -202,7 +189,7 @@ fn the_same_view_gives_the_same_bytes() {
 fn a_character_without_a_sign_is_named() {
     let mut view = sample();
     view.customer = "Dana 漢 Example".into();
-    let error = quote_document(&view, figures()).expect_err("the faces lack this character");
+    let error = document(&view, figures()).expect_err("the faces lack this character");
     assert!(error.to_string().contains('漢'), "{error}");
     assert!(error.to_string().contains("Dana"), "{error}");
 }

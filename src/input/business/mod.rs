@@ -85,6 +85,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Read<Business> {
     node.group(problems)
 }
 
+#[expect(clippy::unnecessary_wraps, reason = "a look at a group")]
 fn address_for_notices(
     business: Business,
     _: &Fields<'_>,

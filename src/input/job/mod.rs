@@ -15,25 +15,29 @@ mod removal;
 mod resolve;
 mod sanity;
 mod sections;
-pub mod tables;
 mod takeoff;
 mod values;
 mod written;
 
+pub use access::{Access, Method};
 pub use around::Around;
-pub use arranged::{Arranged, Permit};
+pub use arranged::Permit;
 pub use ask::choose;
 pub use bars::{Bars, Layer};
 pub use boxes::{BoxWritten, Lid, SetBox};
 pub use dowels::Dowels;
-pub use edge::{EdgeKind, EdgePart, Pin};
+pub use edge::EdgePart;
 pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
-pub use sections::{Sections, Steps, ThickEnd, Thickened};
+pub use sections::{Sections, Steps};
 pub use takeoff::{
-    Access, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Opening, Placement,
-    SetTo, Slab, Takeoff,
+    Base, Border, Exposure, Extra, ExtraWhat, Fall, Opening, Photo, Placement, SetTo, Slab, Takeoff,
 };
 pub use values::SlabValues;
-pub use written::{JobWritten, OpeningWritten, SlabWritten, read, read_for};
+pub use written::{
+    ChooseOne, Customer, EdgesWritten, JobHead, JobWritten, Lump, OpeningWritten, PourWritten,
+    SlabWritten, read, read_for, section_keys,
+};
+
+pub use super::phrases::{EdgeKind, Pin, Thickened};

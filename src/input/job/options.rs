@@ -2,8 +2,10 @@
 
 use std::ops::RangeInclusive;
 
+use super::written::changes;
 use super::{Extra, SlabValues};
-use crate::reading::{At, Place};
+use crate::reading::At;
+use crate::reading::keys::keys;
 
 /// A question with answers of which at most one is taken; a single answer is tick or leave.
 #[derive(Clone, Debug)]
@@ -13,19 +15,21 @@ pub struct OptionGroup {
     /// One answer has to be taken, and the first is the job as quoted.
     pub must_choose: bool,
     pub options: Vec<OptionItem>,
-    pub place: Place,
 }
 
-/// Work that is added, done otherwise or left out, if the customer likes.
-#[derive(Clone, Debug)]
-pub struct OptionItem {
-    pub title: String,
-    pub says: Option<String>,
-    pub place: Place,
-    pub add: Vec<Extra>,
-    pub change: Vec<Change>,
-    /// Slabs, removals and extras by name.
-    pub drop: Vec<At<String>>,
+keys! {
+    /// Work that is added, done otherwise or left out, if the customer likes.
+    pub struct OptionItem in "an option" {
+        ^ name: At<String>;
+        add: Vec<Extra> = "add", none, "items of the book, or lumps", "[clear sealer: 540 sq ft]";
+        change: Vec<Change> = "change" as "keys by slab", none,
+            "slabs that are made otherwise: any value a slab and a kind can both have",
+            "{patio: {finish: stamped, thickness: 5 in}}", by changes;
+        /// Slabs, removals and extras by name.
+        drop: Vec<At<String>> = "drop" as "list of names", none,
+            "slabs, removals and extras that are left out", "[walk, old walk, topsoil]";
+        says: Option<String> = "says", none, "one line for the customer", "Keeps out water and salt";
+    }
 }
 
 /// A slab with other values than in the job as measured.
@@ -97,7 +101,7 @@ pub fn choices(groups: &[OptionGroup]) -> Vec<Choice> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::reading::FileId;
+    use crate::reading::{FileId, Place};
 
     fn group(answers: usize, must_choose: bool) -> OptionGroup {
         let place = Place {
@@ -106,9 +110,8 @@ mod tests {
             end: 0,
         };
         let option = |number: usize| OptionItem {
-            title: number.to_string(),
+            name: At::new(number.to_string(), place),
             says: None,
-            place,
             add: Vec::new(),
             change: Vec::new(),
             drop: Vec::new(),
@@ -117,7 +120,6 @@ mod tests {
             question: None,
             must_choose,
             options: (1..=answers).map(option).collect(),
-            place,
         }
     }
 
@@ -139,7 +141,7 @@ mod tests {
     fn none_is_no_answer_where_one_must_be_chosen() {
         let groups = [group(3, true)];
         assert_eq!(choices(&groups), [1, 2, 3].map(|pick| Choice(vec![pick])));
-        assert_eq!(Choice(vec![2]).taken(&groups)[0].title, "2");
+        assert_eq!(Choice(vec![2]).taken(&groups)[0].name.value, "2");
     }
 
     #[test]

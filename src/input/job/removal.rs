@@ -1,24 +1,34 @@
 //! What is taken out: of what, how it is broken, where it goes.
 
+use super::written::removal_size as size;
+use crate::input::checks::length_of_some;
 use crate::input::phrases::SizePhrase;
+use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, words};
 use crate::values::Length;
 
-#[derive(Clone, Debug)]
-pub struct Removal {
-    pub name: At<String>,
-    pub size: At<SizePhrase>,
-    /// Where the size has none in it.
-    pub depth: Option<At<Length>>,
-    pub material: RemovalMaterial,
-    pub breaking: Breaking,
-    /// With bars or mesh in it.
-    pub reinforced: bool,
-    /// Cut with the saw, to its full depth.
-    pub saw_cut: Option<At<Length>>,
-    /// It is used on the site and nothing is hauled.
-    pub stays: bool,
+keys! {
+    pub struct Removal in "a removal" {
+        ^ name: At<String>;
+        size: At<SizePhrase> = "size", required,
+            "length x width x depth, or area x depth; with `depth` also 20 ft x 10 ft, or circle 12 ft",
+            "22 ft x 3 ft x 4 in", by size;
+        /// Where the size has none in it.
+        depth: Option<At<Length>> = "depth", none, "where the size has none", "4 in", by length_of_some;
+        material: RemovalMaterial = "of", usual "concrete", "concrete, asphalt, pavers or soil", "soil";
+        breaking: Breaking = "break" as "words", usual "by hand", "by hand or machine", "machine";
+        /// With bars or mesh in it.
+        reinforced: Option<At<bool>> = "reinforced", usual "no",
+            "bars or mesh in the concrete; it has a rate of its own", "yes";
+        /// Cut with the saw, to its full depth.
+        saw_cut: Option<At<Length>> = "saw cut", else "none",
+            "cut with the saw through its whole depth, where something stays beside it", "24 ft", by length_of_some;
+        /// It is used on the site and nothing is hauled.
+        stays: bool = "stays", usual "no", "used on the site, so nothing of it is hauled", "yes";
+    }
 }
+
+placeless! { RemovalMaterial Breaking }
 
 words! {
     pub enum RemovalMaterial("unknown-word", "`of` is not `{}`", either) {
@@ -37,9 +47,14 @@ words! {
 }
 
 impl Removal {
+    /// Whether bars or mesh are in it.
+    pub fn is_reinforced(&self) -> bool {
+        self.reinforced.as_ref().is_some_and(|yes| yes.value)
+    }
+
     /// The rate it goes by.
-    pub const fn task(&self) -> &'static str {
-        match (self.material, self.breaking, self.reinforced) {
+    pub fn task(&self) -> &'static str {
+        match (self.material, self.breaking, self.is_reinforced()) {
             (RemovalMaterial::Concrete, Breaking::ByHand, false) => "break out concrete",
             (RemovalMaterial::Concrete, Breaking::ByHand, true) => "break out reinforced concrete",
             (RemovalMaterial::Concrete, Breaking::Machine, false) => "break out with machine",

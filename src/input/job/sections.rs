@@ -3,40 +3,18 @@
 use super::EdgePart;
 use super::takeoff::Slab;
 use crate::geometry::{Compass, Point, rim::Strip};
-use crate::input::phrases::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase};
+use crate::input::phrases::{EdgeName, EdgesPhrase, StoopPhrase, Thickened};
 use crate::reading::At;
 use crate::values::Length;
 
 /// Everything a slab may have beyond one even thickness.
 #[derive(Clone, Debug, Default)]
 pub struct Sections {
-    pub thick_end: Option<ThickEnd>,
     pub thickened: Option<Thickened>,
     /// Where a vapor retarder was asked for.
     pub retarder: Option<At<()>>,
     pub steps: Option<Steps>,
     pub stoop: Option<At<StoopPhrase>>,
-}
-
-/// The thick end of a slab whose `thickness` is that of its thin end.
-#[derive(Clone, Debug)]
-pub struct ThickEnd {
-    pub thickness: At<Length>,
-    pub toward: Option<Compass>,
-}
-
-/// Edges that go deeper than the slab.
-#[derive(Clone, Debug)]
-pub struct Thickened {
-    pub sort: EdgeSort,
-    pub edges: At<EdgesPhrase>,
-    /// At the bottom; square inside unless there is a taper.
-    pub width: At<Length>,
-    /// From the top of the slab to the bottom of the edge.
-    pub depth: At<Length>,
-    /// How far inside the bottom has come up to the slab.
-    pub taper: Option<At<Length>>,
-    pub bars: Option<At<EdgeBars>>,
 }
 
 /// A flight that leads down from an edge, made of one piece with it.
@@ -96,12 +74,15 @@ impl Steps {
 }
 
 impl Slab {
+    /// Whether it is a step: it stands on another slab or is called one, and leads up by no flight of
+    /// its own. It is formed and finished as one piece of work, and told by its height.
+    pub fn is_step(&self) -> bool {
+        (self.on.is_some() || self.kind == "step") && self.sections.steps.is_none()
+    }
+
     /// The thickest place of the slab, its thickened edges aside.
     pub fn thickest(&self) -> Length {
-        self.sections
-            .thick_end
-            .as_ref()
-            .map_or(self.thickness.value, |end| end.thickness.value)
+        self.thickness.value.thickest()
     }
 
     /// From the top to the bottom of this edge.

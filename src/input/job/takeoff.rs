@@ -4,43 +4,27 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::{Arranged, Bars, Choice, Dowels, EdgePart, OptionGroup, Removal};
+use super::{Access, Bars, Choice, Customer, Dowels, EdgePart, JobHead, OptionGroup};
 use crate::geometry::Compass;
 use crate::geometry::outline::Outline;
-use crate::input::phrases::SizePhrase;
+use crate::input::phrases::{SizePhrase, Thickness};
+use crate::reading::keys::keys;
 use crate::reading::{At, Place, words};
-use crate::values::{Amount, Day, Length, Money, Percent};
+use crate::values::{Amount, Day, Length, Money};
 
 #[derive(Clone, Debug)]
 pub struct Takeoff {
     pub place: Place,
     pub name: String,
-    pub title: Option<String>,
     pub customer: Customer,
-    pub measured: Option<Day>,
-    pub quoted: Option<Day>,
-    pub exposure: At<Exposure>,
-    pub access: Access,
-    pub arranged: Arranged,
-    pub difficulty: Option<At<Percent>>,
+    pub head: JobHead,
     pub slabs: Vec<Arc<Slab>>,
     pub placements: Vec<Placement>,
-    pub removals: Vec<Removal>,
-    pub extras: Vec<Extra>,
     /// What the options that are taken add.
     pub added: Vec<Extra>,
-    pub sets: Vec<SetTo>,
-    pub fixed_price: Option<At<Money>>,
     pub options: Arc<[OptionGroup]>,
     /// The job with every other choice than as quoted.
     pub otherwise: BTreeMap<Choice, Takeoff>,
-    pub assumptions: Vec<String>,
-    pub not_included: Vec<String>,
-    /// What stays as it is.
-    pub left_alone: Vec<String>,
-    /// Answers of the takeoff, then the usual ones.
-    pub site: crate::input::site::SiteAnswers,
-    pub photos: Vec<Photo>,
 }
 
 impl Takeoff {
@@ -61,12 +45,6 @@ impl Takeoff {
     }
 }
 
-#[derive(Clone, Debug)]
-pub struct Customer {
-    pub name: String,
-    pub address: Option<String>,
-}
-
 words! {
     /// What the weather and the owner of the slab will do to it.
     pub enum Exposure("unknown-word", "`exposure` is not `{}`", choose) {
@@ -74,23 +52,6 @@ words! {
         Frost "frost";
         Salt "salt" "(where de-icer is expected)";
     }
-}
-
-words! {
-    /// How concrete gets from the truck to the slab.
-    pub enum Method("unknown-word", "concrete is not placed by `{}`", choose) {
-        Chute "chute";
-        Wheelbarrow "wheelbarrow";
-        Buggy "buggy";
-        Pump "pump";
-    }
-}
-
-#[derive(Clone, Debug)]
-pub struct Access {
-    pub by: At<Method>,
-    pub distance: Option<At<Length>>,
-    pub gate: Option<At<Length>>,
 }
 
 #[derive(Clone, Debug)]
@@ -108,7 +69,7 @@ pub struct Slab {
     /// As a size, when it was given as one.
     pub size: Option<At<SizePhrase>>,
     /// Of the thin end where the slab is not even.
-    pub thickness: At<Length>,
+    pub thickness: At<Thickness>,
     pub mix: At<String>,
     pub base: Option<Base>,
     pub bars: Option<Bars>,
@@ -209,10 +170,12 @@ pub struct Photo {
     pub caption: Option<String>,
 }
 
-/// The owner's last word on a computed quantity.
-#[derive(Clone, Debug)]
-pub struct SetTo {
-    pub name: At<String>,
-    pub to: At<Amount>,
-    pub because: String,
+keys! {
+    /// The owner's last word on a computed quantity.
+    pub struct SetTo in "a set quantity" {
+        ^ name: At<String>;
+        to: At<Amount> = "to", required, "the quantity you want, in the unit the program shows", "14";
+        because: String = "because", required,
+            "why; the office sees both figures and this", "two people and the curve";
+    }
 }

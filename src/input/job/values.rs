@@ -3,7 +3,7 @@
 use super::Thickened;
 use crate::input::book::Curing;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, ThicknessPhrase,
+    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Thickness,
 };
 use crate::reading::At;
 use crate::reading::keys::keys;
@@ -12,7 +12,7 @@ use crate::values::Length;
 keys! {
     #[derive(Default)]
     pub struct SlabValues in "a changed slab" or usual {
-        thickness: Option<At<ThicknessPhrase>> = "thickness", none,
+        thickness: Option<At<Thickness>> = "thickness", none,
             "of the concrete; `4 in to 6 in north` where one end is thicker", "4 in";
         mix: Option<At<String>> = "mix" as "name", none, "a mix of the price book", "exterior";
         base: Option<At<BasePhrase>> = "base", else "none", "compacted under the slab", "4 in of crushed stone";

@@ -1,18 +1,18 @@
 //! `flatwork jobs`, `owed`, `statement`: what stands where.
 
 use std::collections::BTreeMap;
-use std::process::ExitCode;
 
-use super::target::{In, Target, shown};
-use super::{Format, say};
+use super::Format;
+use super::ran::Ran;
+use super::target::{In, Target};
 use crate::documents::views::office::late;
 use crate::documents::views::office::ledger::{self, Line};
 use crate::documents::views::office::win_rate;
 use crate::office::account::Account;
 use crate::office::late::Late;
-use crate::outside::cabinet::{self, Row};
-use crate::outside::{exports, files, kept};
-use crate::reading::{Problems, Sources};
+use crate::outside::files::{self, Files};
+use crate::outside::records::{self, JobRecords};
+use crate::outside::{exports, from_record};
 use crate::values::Day;
 
 #[derive(Debug, clap::Args)]
@@ -20,7 +20,7 @@ pub(super) struct Overview {
     #[command(flatten)]
     place: In,
     /// As of this day; else today
-    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    #[arg(long, value_name = "DATE", value_parser = super::value::<Day>)]
     on: Option<Day>,
     /// Text to read, or JSON or CSV for the bookkeeper
     #[arg(long, value_enum, default_value_t = Format::Text)]
@@ -40,14 +40,11 @@ pub(super) struct Jobs {
     win_rate: bool,
 }
 
-pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
+pub(super) fn jobs(arguments: &Jobs, files: &mut Files) -> Ran {
     let format = arguments.overview.format;
-    with_rows(&arguments.overview, |rows, today| {
+    with_accounts(&arguments.overview, files, |accounts, today| {
         if arguments.win_rate {
-            let accounts: Vec<Account<'_>> = rows
-                .values()
-                .map(|row| Account::replay(&row.records))
-                .collect();
+            let accounts: Vec<Account<'_>> = accounts.values().cloned().collect();
             let rates = win_rate::rates(&accounts, today);
             return match format {
                 Format::Text => win_rate::text(&rates),
@@ -55,15 +52,11 @@ pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
                 Format::Csv => exports::ledger::win_rate_csv(&rates),
             };
         }
-        let lines: Vec<Line> = rows
+        let wanted = arguments.state.as_ref();
+        let lines: Vec<Line> = accounts
             .iter()
-            .filter_map(|(number, row)| ledger::line(number, &Account::replay(&row.records), today))
-            .filter(|line| {
-                arguments
-                    .state
-                    .as_ref()
-                    .is_none_or(|state| line.state == state)
-            })
+            .filter_map(|(number, account)| ledger::line(number, account, today))
+            .filter(|line| wanted.is_none_or(|state| line.state == state))
             .collect();
         match format {
             Format::Text => ledger::overview(&lines),
@@ -73,13 +66,9 @@ pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
     })
 }
 
-pub(super) fn owed(arguments: &Overview) -> ExitCode {
-    with_rows(arguments, |rows, today| {
-        let accounts: BTreeMap<String, Account<'_>> = rows
-            .iter()
-            .map(|(number, row)| (number.clone(), Account::replay(&row.records)))
-            .collect();
-        let open = ledger::open(&accounts, today);
+pub(super) fn owed(arguments: &Overview, files: &mut Files) -> Ran {
+    with_accounts(arguments, files, |accounts, today| {
+        let open = ledger::open(accounts, today);
         match arguments.format {
             Format::Text => {
                 let charges: Vec<_> = accounts
@@ -94,30 +83,25 @@ pub(super) fn owed(arguments: &Overview) -> ExitCode {
     })
 }
 
-fn with_rows(
+/// Replays every job on record.
+fn with_accounts(
     arguments: &Overview,
-    show: impl FnOnce(&BTreeMap<String, Row>, Day) -> String,
-) -> ExitCode {
-    let mut problems = Problems::default();
-    let done = arguments.place.home(&mut problems).and_then(|home| {
-        let folder = cabinet::folder(&home);
-        let names = cabinet::names(&folder, &mut problems);
-        let rows: BTreeMap<String, Row> = names
-            .iter()
-            .map(|(number, names)| {
-                (
-                    number.to_string(),
-                    cabinet::row(&folder, names, &mut problems),
-                )
-            })
-            .collect();
-        if !problems.is_empty() {
-            return None;
-        }
-        say(&show(&rows, arguments.on.unwrap_or_else(files::today)));
-        Some(())
+    files: &mut Files,
+    show: impl FnOnce(&BTreeMap<String, Account<'_>>, Day) -> String,
+) -> Ran {
+    let problems = &mut files.problems;
+    let folder = records::folder(&arguments.place.home(problems)?);
+    let names = records::names(&folder, problems).into_iter();
+    let rows: Vec<JobRecords> = names
+        .map(|(number, names)| records::row(&folder, &number, &names, problems))
+        .collect();
+    problems.none()?;
+    let accounts = rows.iter().map(|row| {
+        let account = Account::replay(&row.records);
+        (row.number.to_string(), account)
     });
-    shown(done, &problems, &Sources::default())
+    let today = arguments.on.unwrap_or_else(files::today);
+    Ok(show(&accounts.collect(), today))
 }
 
 #[derive(Debug, clap::Args)]
@@ -126,17 +110,16 @@ pub(super) struct Statement {
     target: Target,
 }
 
-pub(super) fn statement(arguments: &Statement) -> ExitCode {
-    arguments.target.look(|case| {
-        say(&ledger::statement(case.number, case.account));
-        let charges = charges(case.number, case.account, case.day);
-        say(&late::told(&charges, case.day));
+pub(super) fn statement(arguments: &Statement, files: &mut Files) -> Ran {
+    arguments.target.look(files, |job, _| {
+        let charges = charges(job.number, job.account, job.day);
+        Ok(ledger::statement(job.number, job.account) + &late::told(&charges, job.day))
     })
 }
 
 /// By the terms the customer signed: those of the business file that the quote kept.
 fn charges(number: &str, account: &Account<'_>, today: Day) -> Vec<(String, Late)> {
-    let rule = kept::business(account).and_then(|business| business.invoices.late_charge);
+    let rule = from_record::business(account).and_then(|business| business.invoices.late_charge);
     rule.map(|rule| late::charges(number, account, today, rule))
         .unwrap_or_default()
 }

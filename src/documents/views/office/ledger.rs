@@ -58,13 +58,11 @@ pub fn state(account: &Account<'_>, today: Day) -> (&'static str, String) {
             ("expired", "send a revision, or withdraw it".to_owned())
         }
         Answer::None => ("quoted", "ask the customer".to_owned()),
-        Answer::Postponed {
-            until: Some(until), ..
-        } => ("postponed", format!("ask again on {until}")),
-        Answer::Postponed { until: None, .. } => ("postponed", "ask the customer".to_owned()),
+        Answer::Postponed { until: Some(until) } => ("postponed", format!("ask again on {until}")),
+        Answer::Postponed { until: None } => ("postponed", "ask the customer".to_owned()),
         Answer::Declined { because } => ("declined", because.to_owned()),
         Answer::Withdrawn { because } => ("withdrawn", because.to_owned()),
-        Answer::Cancelled { refund_by, .. } => {
+        Answer::Cancelled { refund_by } => {
             // Whatever came in goes back, billed or not.
             let left = account.paid();
             match refund_by {

@@ -1,109 +1,111 @@
 //! The options of a takeoff: single ones, and groups of which one is chosen.
 
-use super::lists::{extra_what, list, texts};
-use crate::input::job::options::{Change, OptionGroup, OptionItem};
-use crate::input::job::takeoff::Extra;
-use crate::input::job::{SlabValues, tables};
-use crate::reading::Group as _;
-use crate::reading::{At, Entry, Fields, Node, Problem, Problems, Value};
+use crate::input::job::SlabValues;
+use crate::input::job::options::{Change, MOST, OptionGroup, OptionItem, count};
+use crate::reading::keys::keys;
+use crate::reading::{
+    At, Entry, Fields, FromLine, Group as _, Node, Problem, Problems, Read, Value,
+};
 
-pub(super) fn option_group(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
-    let own = |entry: &Entry| tables::CHOOSE_ONE.field(&entry.key).is_some();
+keys! {
+    pub struct ChooseOne in "a choose-one group" {
+        question: String = "choose one", required, "the question", "Border along the open edges";
+        options: Vec<OptionItem> = "from" as "list of options", none,
+            "at most one is taken", "[Pebble border: {add: [pebble border: 60 ft]}]";
+        must_choose: Option<At<bool>> = "must choose", usual "no",
+            "one has to be taken; the first is counted in the job as quoted", "yes";
+    }
+}
+
+impl FromLine for OptionItem {
+    fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
+        node.group_called(name, problems)
+    }
+}
+
+/// Every combination is priced and printed, so there is a most.
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn options(
+    job: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<OptionGroup>> {
+    let Some(node) = job.node(key) else {
+        return Ok(Vec::new());
+    };
+    let items = node.items("`options`", problems).into_iter();
+    let groups: Vec<OptionGroup> = items
+        .filter_map(|item| group(item, problems).ok())
+        .collect();
+    let many = match count(&groups) {
+        0..=MOST => return Ok(groups),
+        usize::MAX => "far too many".to_owned(),
+        many => many.to_string(),
+    };
+    let message = format!("these options make {many} combinations, and each is priced");
+    problems.push(Problem::new("too-many-options", message).at(node.place).help(format!(
+        "{MOST} at most: put those that exclude each other under `choose one`, or make a second quote"
+    )));
+    Ok(groups)
+}
+
+fn group(node: &Node, problems: &mut Problems) -> Read<OptionGroup> {
+    let own = |entry: &Entry| ChooseOne::TABLE.field(&entry.key).is_some();
     if matches!(&node.value, Value::Map(entries) if entries.iter().any(own)) {
         return choose_one(node, problems);
     }
     let entries = node.entries("each option", problems);
     let [entry] = entries[..] else {
-        problems.push(
-            Problem::new(
-                "not-one-name",
-                "an option has one name, which the customer reads",
-            )
-            .at(node.place)
-            .help("start each option with a dash, and indent what belongs to it"),
-        );
-        return None;
-    };
-    let name = At {
-        value: entry.key.clone(),
-        place: entry.key_place,
+        let message = "an option has one name, which the customer reads";
+        let problem = Problem::new("not-one-name", message).at(node.place);
+        let help = "start each option with a dash, and indent what belongs to it";
+        return Err(problems.push(problem.help(help)));
     };
     let before = problems.len();
-    let option = option_item(name, &entry.node, problems)?;
+    let option: OptionItem = entry.node.group_called(entry.name(), problems)?;
     if problems.len() == before {
         check_empty(&option, problems);
     }
-    Some(OptionGroup {
+    Ok(OptionGroup {
         question: None,
         must_choose: false,
         options: vec![option],
-        place: node.place,
     })
 }
 
-fn choose_one(node: &Node, problems: &mut Problems) -> Option<OptionGroup> {
-    let fields = node.fields(&tables::CHOOSE_ONE, problems).ok()?;
-    let question = fields
-        .required("choose one", problems)
-        .ok()
-        .and_then(|_| fields.read::<String>("choose one", problems));
-    let must_choose = fields.yes("must choose", problems);
+fn choose_one(node: &Node, problems: &mut Problems) -> Read<OptionGroup> {
     let before = problems.len();
-    let options = list(&fields, "from", problems, option_item);
-    if options.is_empty() && problems.len() == before {
-        problems.push(
-            Problem::new("no-options", "this group has nothing to choose from")
-                .at(node.place)
-                .help("list the options under `from`"),
-        );
-    }
-    // One answer to a question that has to be answered may be the job as it is written.
-    let as_written = must_choose.as_ref().is_some_and(|must| must.value);
+    let ChooseOne {
+        question,
+        options,
+        must_choose,
+    } = node.group(problems)?;
+    let must_choose = must_choose.filter(|must| must.value);
     if problems.len() == before {
+        if options.is_empty() {
+            let message = "this group has nothing to choose from";
+            let problem = Problem::new("no-options", message).at(node.place);
+            problems.push(problem.help("list the options under `from`"));
+        }
+        // One answer to a question that has to be answered may be the job as it is written.
         let empty = options.iter().filter(|option| is_empty(option));
-        for option in empty.skip(usize::from(as_written)) {
+        for option in empty.skip(usize::from(must_choose.is_some())) {
             check_empty(option, problems);
         }
     }
-    if let Some(must) = must_choose.as_ref().filter(|must| must.value)
+    if let Some(must) = &must_choose
         && options.len() == 1
         && problems.len() == before
     {
-        problems.push(
-            Problem::new("no-choice", "one has to be chosen, and there is only one")
-                .at(must.place)
-                .help("add another under `from`, or write this one into the job itself"),
-        );
+        let message = "one has to be chosen, and there is only one";
+        let problem = Problem::new("no-choice", message).at(must.place);
+        let help = "add another under `from`, or write this one into the job itself";
+        problems.push(problem.help(help));
     }
-    Some(OptionGroup {
-        question: Some(question?.value),
-        must_choose: must_choose.is_some_and(|must| must.value),
+    Ok(OptionGroup {
+        question: Some(question),
+        must_choose: must_choose.is_some(),
         options,
-        place: node.place,
-    })
-}
-
-fn option_item(name: At<String>, node: &Node, problems: &mut Problems) -> Option<OptionItem> {
-    let fields = node.fields(&tables::OPTION, problems).ok()?;
-    let says = fields.read::<String>("says", problems).map(|at| at.value);
-    let add = list(&fields, "add", problems, |name, node, problems| {
-        Some(Extra {
-            what: extra_what(node, problems)?,
-            name,
-        })
-    });
-    let change = changes(&fields, problems);
-    let drop = fields
-        .node("drop")
-        .map(|node| texts(node, problems))
-        .unwrap_or_default();
-    Some(OptionItem {
-        title: name.value,
-        says,
-        place: name.place,
-        add,
-        change,
-        drop,
     })
 }
 
@@ -114,40 +116,38 @@ fn is_empty(option: &OptionItem) -> bool {
 
 fn check_empty(option: &OptionItem, problems: &mut Problems) {
     if is_empty(option) {
-        let message = format!("`{}` changes nothing of the job", option.title);
-        problems.push(Problem::new("empty-option", message).at(option.place).help(
+        let message = format!("`{}` changes nothing of the job", option.name.value);
+        problems.push(Problem::new("empty-option", message).at(option.name.place).help(
             "say what it brings: `add` items, `change` values of slabs, or `drop` what is left out; one answer under `must choose: yes` may leave the job as it is written",
         ));
     }
 }
 
-fn changes(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Change> {
-    let Some(node) = fields.node("change") else {
-        return Vec::new();
-    };
-    let entries = node.entries("`change`", problems).into_iter();
-    entries
-        .filter_map(|entry| {
-            let fields = entry.node.fields(&tables::CHANGE, problems).ok()?;
-            Some(Change {
-                slab: At {
-                    value: entry.key.clone(),
-                    place: entry.key_place,
-                },
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(in crate::input::job) fn changes(
+    option: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<Change>> {
+    let mut changes = Vec::new();
+    let entries = option
+        .node(key)
+        .map(|node| node.entries("`change`", problems));
+    for entry in entries.into_iter().flatten() {
+        if let Ok(values) = entry.node.group::<SlabValues>(problems) {
+            changes.push(Change {
+                slab: entry.name(),
                 keys: keys(&entry.node),
-                values: SlabValues::read(&fields, problems).ok()?,
-            })
-        })
-        .collect()
+                values,
+            });
+        }
+    }
+    Ok(changes)
 }
 
 fn keys(node: &Node) -> Vec<At<String>> {
     let Value::Map(entries) = &node.value else {
         return Vec::new();
     };
-    let key = |entry: &Entry| At {
-        value: entry.key.clone(),
-        place: entry.key_place,
-    };
-    entries.iter().map(key).collect()
+    entries.iter().map(Entry::name).collect()
 }

@@ -1,43 +1,13 @@
 //! Reads thickened edges and steps: a group of keys, or all in one line.
 
+use super::section_keys as tables;
 use crate::geometry::Compass;
-use crate::input::job::sections::Thickened;
-use crate::input::job::tables;
-use crate::input::phrases::{
-    EdgeSort, EdgesPhrase, FromEnd, Risers, StepsPhrase, StoopPhrase, ThickenedPhrase, positive,
-};
-use crate::reading::{At, Fields, Node, Place, Problem, Problems, Read};
+use crate::input::phrases::{EdgeSort, EdgesPhrase, Risers, StepsWritten, Thickened, positive};
+use crate::reading::{At, Fields, Node, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
 
-/// Steps and what carries their top, as written.
-#[derive(Clone, Debug, Default)]
-pub struct SectionsWritten {
-    pub steps: Option<StepsWritten>,
-    pub stoop: Option<At<StoopPhrase>>,
-}
-
-#[derive(Clone, Debug)]
-pub struct StepsWritten {
-    pub place: Place,
-    pub risers: At<u32>,
-    pub rise: At<Length>,
-    pub tread: Option<At<Length>>,
-    pub width: Option<At<Length>>,
-    pub edge: At<Compass>,
-    pub from: Option<At<FromEnd>>,
-    pub total: Option<At<Length>>,
-}
-
-impl SectionsWritten {
-    pub fn read(slab: &Fields<'_>, problems: &mut Problems) -> Self {
-        Self {
-            steps: slab.node("steps").and_then(|node| steps(node, problems)),
-            stoop: slab.read("stoop", problems),
-        }
-    }
-}
-
 /// `Some` of nothing is an explicit `none`.
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub fn thickened(
     slab: &Fields<'_>,
     key: &'static str,
@@ -48,63 +18,44 @@ pub fn thickened(
 }
 
 fn thickened_at(node: &Node, problems: &mut Problems) -> Option<At<Option<Thickened>>> {
-    let place = node.heading;
     if node.is_map() {
-        let fields = node.fields(&tables::THICKENED, problems).ok()?;
-        let edges = fields
-            .required("edges", problems)
-            .ok()
-            .and_then(|node| edges(node, problems));
-        let sort: Option<At<EdgeSort>> = fields.need("kind", problems).ok();
-        let (width, depth) = (
-            fields
-                .required("width", problems)
-                .ok()
-                .and_then(|node| long(node, problems)),
-            fields
-                .required("depth", problems)
-                .ok()
-                .and_then(|node| long(node, problems)),
-        );
-        let taper = fields.node("taper").map(|node| long(node, problems));
-        let bars = fields.read("bars", problems);
-        let taper = match taper {
-            None => None,
-            Some(read) => Some(read?),
-        };
-        let value = Thickened {
-            sort: sort?.value,
-            edges: edges?,
-            width: width?,
-            depth: depth?,
-            taper,
-            bars,
-        };
-        return Some(At {
-            value: Some(value),
-            place,
-        });
+        let value = thickened_by_keys(node, problems)?;
+        return Some(At::new(Some(value), node.heading));
     }
     let text = node.text("`thickened`", problems).ok()?;
     if text.trim() == "none" {
-        return Some(At { value: None, place });
+        return Some(At::new(None, node.heading));
     }
-    let place = node.place;
-    let phrase: ThickenedPhrase = node.read(problems).ok()?;
-    let value = Thickened {
-        sort: phrase.sort,
-        edges: at(phrase.edges, place),
-        width: at(phrase.width, place),
-        depth: at(phrase.depth, place),
-        taper: phrase.taper.map(|taper| at(taper, place)),
-        bars: phrase.bars.map(|bars| at(bars, place)),
-    };
-    Some(at(Some(value), place))
+    let read = Thickened::said(text, node.place);
+    let value = read.map_err(|unreadable| problems.unreadable(unreadable, node.place));
+    Some(At::new(Some(value.ok()?), node.place))
 }
 
-fn edges(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {
+fn thickened_by_keys(node: &Node, problems: &mut Problems) -> Option<Thickened> {
+    let fields = node.fields(&tables::THICKENED, problems).ok()?;
+    let edges = fields.required("edges", problems);
+    let edges = edges.ok().and_then(|node| edges_of(node, problems));
+    let sort: Option<At<EdgeSort>> = fields.need("kind", problems).ok();
+    let width = needed(&fields, "width", problems);
+    let depth = needed(&fields, "depth", problems);
+    let taper = length(&fields, "taper", problems);
+    let bars = fields.read("bars", problems);
+    Some(Thickened {
+        sort: sort?.value,
+        edges: edges?,
+        width: width.ok()?,
+        depth: depth.ok()?,
+        taper: taper.ok()?,
+        bars,
+    })
+}
+
+fn edges_of(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {
     if !node.is_list() {
-        return node.read(problems).ok().map(|edges| at(edges, node.place));
+        return node
+            .read(problems)
+            .ok()
+            .map(|edges| At::new(edges, node.place));
     }
     let names: Vec<Option<crate::input::phrases::EdgeName>> = node
         .items("`edges`", problems)
@@ -121,69 +72,57 @@ fn edges(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {
         );
         return None;
     }
-    Some(at(EdgesPhrase::Named(names), node.heading))
+    Some(At::new(EdgesPhrase::Named(names), node.heading))
 }
 
-fn steps(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn steps(
+    slab: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<StepsWritten>> {
+    let node = slab.node(key);
+    Ok(node.and_then(|node| steps_at(node, problems)))
+}
+
+fn steps_at(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
     let read = if node.is_map() {
-        by_keys(node, problems)?
+        steps_by_keys(node, problems)?
     } else {
-        let place = node.place;
-        let phrase: StepsPhrase = node.read(problems).ok()?;
-        StepsWritten {
-            place,
-            risers: at(phrase.risers.0, place),
-            rise: at(phrase.rise, place),
-            tread: phrase.tread.map(|tread| at(tread, place)),
-            width: phrase.width.map(|width| at(width, place)),
-            edge: at(phrase.edge, place),
-            from: phrase
-                .from
-                .map(|(offset, end)| at(FromEnd { offset, end }, place)),
-            total: phrase.total.map(|total| at(total, place)),
-        }
+        let text = node.text("this", problems).ok()?;
+        let read = StepsWritten::said(text, node.place);
+        let read = read.map_err(|unreadable| problems.unreadable(unreadable, node.place));
+        read.ok()?
     };
-    if 1 < read.risers.value && read.tread.is_none() {
+    let risers = &read.risers;
+    if 1 < risers.value && read.tread.is_none() {
+        let message = format!(
+            "{} risers, and nothing says how deep a tread is",
+            risers.value
+        );
         problems.push(
-            Problem::new(
-                "bad-steps",
-                format!(
-                    "{} risers, and nothing says how deep a tread is",
-                    read.risers.value
-                ),
-            )
-            .at(read.risers.place)
-            .help("add `tread: 12 in`, or in one line `12 in treads`"),
+            Problem::new("bad-steps", message)
+                .at(risers.place)
+                .help("add `tread: 12 in`, or in one line `12 in treads`"),
         );
         return None;
     }
-    if let Some(from) = &read.from
-        && (from.value.end == read.edge.value || from.value.end == read.edge.value.opposite())
-    {
-        let (edge, end) = (read.edge.value.name(), from.value.end.name());
-        problems.push(
-            Problem::new("bad-steps", format!("the {edge} edge has no {end} end"))
-                .at(from.place)
-                .help("name one of the two ends of that edge"),
-        );
-        return None;
+    if let Some(from) = &read.from {
+        let end = from.value.of(read.edge.value, "bad-steps");
+        end.map_err(|unreadable| problems.unreadable(unreadable, from.place))
+            .ok()?;
     }
     Some(read)
 }
 
-fn by_keys(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
+fn steps_by_keys(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
     let fields = node.fields(&tables::STEPS, problems).ok()?;
     let risers = fields.need::<Risers>("risers", problems).ok();
-    let rise = fields
-        .required("rise", problems)
-        .ok()
-        .and_then(|node| long(node, problems));
+    let rise = needed(&fields, "rise", problems);
     let edge = fields.need::<EdgeWord>("from", problems).ok();
-    let mut length = |key: &str| match fields.node(key) {
-        None => Some(None),
-        Some(node) => long(node, problems).map(Some),
-    };
-    let (tread, width, total) = (length("tread"), length("width"), length("in all"));
+    let tread = length(&fields, "tread", problems);
+    let width = length(&fields, "width", problems);
+    let total = length(&fields, "in all", problems);
     let from = match fields.node("at") {
         None => Some(None),
         Some(_) => fields.read("at", problems).map(Some),
@@ -191,12 +130,12 @@ fn by_keys(node: &Node, problems: &mut Problems) -> Option<StepsWritten> {
     Some(StepsWritten {
         place: node.heading,
         risers: risers?.map(|risers| risers.0),
-        rise: rise?,
-        tread: tread?,
-        width: width?,
+        rise: rise.ok()?,
+        tread: tread.ok()?,
+        width: width.ok()?,
         edge: edge?.map(|word| word.0),
         from: from?,
-        total: total?,
+        total: total.ok()?,
     })
 }
 
@@ -214,17 +153,21 @@ impl std::str::FromStr for EdgeWord {
     }
 }
 
-fn long(node: &Node, problems: &mut Problems) -> Option<At<Length>> {
-    let text = node.text("a length", problems).ok()?;
-    match positive(text) {
-        Ok(value) => Some(at(value, node.place)),
-        Err(unreadable) => {
-            problems.push(Problem::from(unreadable).at(node.place));
-            None
-        }
+/// A length that has to be there, above zero.
+fn needed(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Read<At<Length>> {
+    above_zero(fields.required(key, problems)?, problems)
+}
+
+/// A length that may be left out.
+fn length(fields: &Fields<'_>, key: &str, problems: &mut Problems) -> Read<Option<At<Length>>> {
+    match fields.node(key) {
+        None => Ok(None),
+        Some(node) => above_zero(node, problems).map(Some),
     }
 }
 
-fn at<T>(value: T, place: Place) -> At<T> {
-    At { value, place }
+fn above_zero(node: &Node, problems: &mut Problems) -> Read<At<Length>> {
+    let text = node.text("a length", problems)?;
+    let read = positive(text).map_err(|unreadable| problems.unreadable(unreadable, node.place));
+    Ok(At::new(read?, node.place))
 }

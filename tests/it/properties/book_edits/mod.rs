@@ -27,7 +27,7 @@ fn read(text: &str) -> Read {
     let node = yaml::read(id, &sources, &mut problems);
     let book = node
         .as_ref()
-        .and_then(|node| book::read(node, &mut problems));
+        .and_then(|node| book::read(node, &mut problems).ok());
     assert!(
         problems.is_empty(),
         "{}\n{text}",
@@ -47,11 +47,9 @@ fn said(book: &PriceBook) -> Vec<String> {
         book.name,
         book.good_until.as_ref().map(|at| at.value)
     )];
-    for (key, item) in &book.items {
-        lines.push(format!(
-            "{key} {} {:?} {}",
-            item.is, item.class, item.selling.unit
-        ));
+    for (key, item) in book.items.iter() {
+        let is = item.called(key);
+        lines.push(format!("{key} {is} {:?} {}", item.class, item.unit));
         for dated in &item.dated {
             let wage = dated.wage.as_ref();
             let wage = wage.map(|wage| (wage.base.value, wage.burden.value));
@@ -61,7 +59,7 @@ fn said(book: &PriceBook) -> Vec<String> {
     for hold in &book.holds {
         lines.push(format!(
             "{} {} {:?} {}",
-            hold.item, hold.price, hold.from, hold.until
+            hold.item.value, hold.price, hold.from, hold.until
         ));
     }
     lines
