@@ -10,4 +10,6 @@ mod checks;
 pub mod job;
 pub mod phrases;
 pub mod progress;
+pub mod sections;
 pub mod site;
+mod slab_values;

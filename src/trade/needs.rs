@@ -33,7 +33,7 @@ pub struct JobNeeds {
 #[derive(Debug, Default)]
 pub struct Memo {
     order: order::Memo,
-    crew: crew::Memo,
+    crew: crew::KnownHours,
     of_slabs: BTreeMap<Vec<*const Slab>, Arc<OfSlabs>>,
 }
 

@@ -6,6 +6,7 @@ use std::ops::Add;
 use std::str::FromStr;
 
 use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive as _;
 
 use super::{Unreadable, number};
 
@@ -89,16 +90,15 @@ impl FromStr for Money {
     /// Reads `85` or `85.00`: dollars, at most two places.
     fn from_str(text: &str) -> Result<Self, Unreadable> {
         let price: UnitPrice = text.parse()?;
-        let money = super::rounding::to_cents(price.dollars());
-        if money.dollars() == price.dollars() {
-            Ok(money)
-        } else {
-            Err(Unreadable::new(
+        let cents = price.dollars() * Decimal::ONE_HUNDRED;
+        let whole = cents.to_i64().filter(|_| cents.fract().is_zero());
+        whole.map(Money::cents).ok_or_else(|| {
+            Unreadable::new(
                 "bad-amount",
                 format!("`{text}` has parts of a cent"),
                 "an amount of money has at most two places, for example `85.00`",
-            ))
-        }
+            )
+        })
     }
 }
 

@@ -10,7 +10,7 @@ use std::process::Command;
 use flatwork::inside::input::{
     book::{self, PriceBook, import},
     business::{self, Business},
-    change, job, progress,
+    change, job, progress, sections,
     site::tables as site,
 };
 use flatwork::inside::reading::{FieldTable, Group as _, guide};
@@ -26,8 +26,8 @@ const TABLES: &[(&str, &FieldTable)] = &[
     ("SLAB", job::SlabWritten::TABLE),
     ("OPENING", job::OpeningWritten::TABLE),
     ("EDGES", job::EdgesWritten::TABLE),
-    ("THICKENED", &job::section_keys::THICKENED),
-    ("STEPS", &job::section_keys::STEPS),
+    ("THICKENED", &sections::keys::THICKENED),
+    ("STEPS", &sections::keys::STEPS),
     ("ACCESS", job::Access::TABLE),
     ("BOX", job::BoxWritten::TABLE),
     ("SITE", &site::SITE),

@@ -1,34 +1,10 @@
 //! What is arranged around a job: the plant's zone, yards that wait for a call, the permit.
 
+use super::permit::Permit;
+use super::written::JobHead;
 use crate::input::book::PriceBook;
-use crate::input::job::JobHead;
-use crate::reading::{At, Fields, Problem, Problems, Read, suggest};
+use crate::reading::{At, Problem, Problems, suggest};
 use crate::values::Unit;
-
-/// Who takes out the permit.
-#[derive(Clone, Debug)]
-pub enum Permit {
-    /// Nothing is said: what the business usually says about permits holds.
-    Unsaid,
-    /// None is asked for.
-    None,
-    Customer,
-    /// We do, for an item of the book.
-    Item(At<String>),
-}
-
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub(super) fn permit(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Permit> {
-    let permit = job.read::<String>(key, problems);
-    Ok(match permit {
-        None => Permit::Unsaid,
-        Some(word) => match word.value.as_str() {
-            "none" | "no" => Permit::None,
-            "customer" => Permit::Customer,
-            _ => Permit::Item(word),
-        },
-    })
-}
 
 /// Looks up the names.
 pub(super) fn check(job: &JobHead, book: &PriceBook, problems: &mut Problems) {

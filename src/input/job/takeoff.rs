@@ -4,13 +4,13 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::{Access, Bars, Choice, Customer, Dowels, EdgePart, JobHead, OptionGroup};
+use super::written::{Customer, Extra, JobHead};
+use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
 use crate::geometry::Compass;
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{SizePhrase, Thickness};
-use crate::reading::keys::keys;
-use crate::reading::{At, Place, words};
-use crate::values::{Amount, Day, Length, Money};
+use crate::reading::{At, Place};
+use crate::values::{Day, Length};
 
 #[derive(Clone, Debug)]
 pub struct Takeoff {
@@ -28,6 +28,25 @@ pub struct Takeoff {
 }
 
 impl Takeoff {
+    /// The way to the slabs of a pour: its own, else that of the job.
+    pub fn access_of(&self, placement: usize) -> &Access {
+        let own = self.placements.get(placement);
+        own.and_then(|pour| pour.access.as_ref())
+            .unwrap_or(&self.head.access)
+    }
+
+    /// Every way of the job, each once.
+    pub fn ways_in(&self) -> Vec<&Access> {
+        let mut ways: Vec<&Access> = Vec::new();
+        for placement in 0..self.placements.len() {
+            let way = self.access_of(placement);
+            if !ways.iter().any(|known| known.same(way)) {
+                ways.push(way);
+            }
+        }
+        ways
+    }
+
     /// The job when this is chosen.
     pub fn with(&self, choice: &Choice) -> &Self {
         self.otherwise.get(choice).unwrap_or(self)
@@ -42,15 +61,6 @@ impl Takeoff {
     /// The number of the first of them; what serves the whole job is bought for its day.
     pub fn first_pour(&self) -> usize {
         self.pours().next().map_or(0, |(number, _)| number)
-    }
-}
-
-words! {
-    /// What the weather and the owner of the slab will do to it.
-    pub enum Exposure("unknown-word", "`exposure` is not `{}`", choose) {
-        Mild "mild";
-        Frost "frost";
-        Salt "salt" "(where de-icer is expected)";
     }
 }
 
@@ -143,39 +153,4 @@ pub struct Placement {
     pub day: Option<At<Day>>,
     /// Where it is not that of the job.
     pub access: Option<Access>,
-}
-
-/// Any item of the book, or a lump.
-#[derive(Clone, Debug)]
-pub struct Extra {
-    pub name: At<String>,
-    pub what: ExtraWhat,
-}
-
-#[derive(Clone, Debug)]
-pub enum ExtraWhat {
-    Item(At<Amount>),
-    Lump {
-        cost: At<Money>,
-        class: crate::input::book::Class,
-    },
-}
-
-/// A picture of the site.
-#[derive(Clone, Debug)]
-pub struct Photo {
-    /// Its path from the business folder.
-    pub file: At<String>,
-    /// What the customer reads below it; without one it stays in the office.
-    pub caption: Option<String>,
-}
-
-keys! {
-    /// The owner's last word on a computed quantity.
-    pub struct SetTo in "a set quantity" {
-        ^ name: At<String>;
-        to: At<Amount> = "to", required, "the quantity you want, in the unit the program shows", "14";
-        because: String = "because", required,
-            "why; the office sees both figures and this", "two people and the curve";
-    }
 }

@@ -2,9 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Figures, Input, Line, Pdf, Progress};
+use super::progress::{InvoiceLine, Progress};
+use super::{Figures, Input, Line, Pdf};
 use crate::office::text::{Cents, Day};
-use crate::values::Money;
 
 parts! {
     /// More or less work than was signed.
@@ -76,11 +76,6 @@ parts! {
         pub promises: Vec<String>,
     }
 
-    pub struct InvoiceLine {
-        pub says: String,
-        pub price: Cents,
-    }
-
     /// Less owed than was billed.
     pub struct Credit {
         pub credit: u32,
@@ -117,13 +112,4 @@ pub enum Bills {
     Progress(Box<Progress>),
     /// Contract and changes, less what was billed.
     Final,
-}
-
-impl InvoiceLine {
-    pub fn new(says: impl Into<String>, price: Money) -> Self {
-        Self {
-            says: says.into(),
-            price: Cents(price),
-        }
-    }
 }

@@ -22,10 +22,10 @@ mod progress;
 mod quote;
 
 pub use bills::{
-    Bills, Change, ChangeLine, ChangeWork, Closing, Credit, Invoice, InvoiceLine, Payment, WorkLine,
+    Bills, Change, ChangeLine, ChangeWork, Closing, Credit, Invoice, Payment, WorkLine,
 };
 pub use kind::{Event, Happened};
-pub use progress::{Progress, ProgressLine, Withheld};
+pub use progress::{InvoiceLine, Progress, ProgressLine, Withheld};
 pub use quote::{Accepted, ChoiceGroup, Combination, Line, Quote, Replaces, Stage};
 
 use serde::{Deserialize, Serialize};

@@ -1,6 +1,5 @@
 //! How far a job had come when it was billed, as records hold it.
 
-use super::InvoiceLine;
 use crate::office::text::{Cents, Day};
 use crate::values::Money;
 
@@ -19,6 +18,12 @@ parts! {
         pub held_before: Cents,
         /// Work to date less what is withheld of it, before tax.
         pub earned: Cents,
+    }
+
+    /// A sum by name.
+    pub struct InvoiceLine {
+        pub says: String,
+        pub price: Cents,
     }
 
     /// A sum to date, and to the bill before.
@@ -43,5 +48,14 @@ impl ProgressLine {
     /// Work in place and materials stored.
     pub fn to_date(&self) -> Money {
         self.done.0 + self.stored.0
+    }
+}
+
+impl InvoiceLine {
+    pub fn new(says: impl Into<String>, price: Money) -> Self {
+        Self {
+            says: says.into(),
+            price: Cents(price),
+        }
     }
 }

@@ -5,6 +5,7 @@ mod removal;
 mod set;
 mod stages;
 mod surfaces;
+mod task;
 mod tasks;
 mod time;
 
@@ -15,7 +16,7 @@ use std::sync::Arc;
 use rust_decimal::Decimal;
 
 use stages::Stage;
-use tasks::Task;
+use task::Task;
 
 use crate::input::book::Role;
 use crate::input::business::{CrewPolicy, LaborLines};
@@ -86,9 +87,9 @@ pub(super) struct SlabTasks {
 
 /// Tasks of the very same work, in any choice.
 #[derive(Debug, Default)]
-pub(super) struct Memo(Once<TaskHours>);
+pub(super) struct KnownHours(Once<TaskHours>);
 
-pub(super) fn of_slabs(work: &Work<'_>, list: &mut List<'_>, memo: &mut Memo) -> SlabTasks {
+pub(super) fn of_slabs(work: &Work<'_>, list: &mut List<'_>, memo: &mut KnownHours) -> SlabTasks {
     SlabTasks {
         making: timed(tasks::listed(work, list.by.rules), work, list, memo),
         around: timed(set::listed(work, list.by), work, list, memo),
@@ -102,7 +103,7 @@ pub(super) fn crew(
     removals: &[RemovalQuantities],
     extras: &[&Extra],
     list: &mut List<'_>,
-    memo: &mut Memo,
+    memo: &mut KnownHours,
 ) -> Crew {
     let rules = list.by.rules;
     let mut tasks = timed(removal::tasks(removals, rules), work, list, memo);
@@ -123,7 +124,7 @@ fn timed(
     listed: Vec<Task>,
     work: &Work<'_>,
     list: &mut List<'_>,
-    memo: &mut Memo,
+    memo: &mut KnownHours,
 ) -> Vec<TaskHours> {
     let mut tasks: Vec<TaskHours> = Vec::new();
     for mut one in listed {

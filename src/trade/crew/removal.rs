@@ -1,7 +1,7 @@
 //! Breaking out, taking up, sawing and digging.
 
 use super::stages::Stage;
-use super::tasks::Task;
+use super::task::Task;
 use crate::input::book::{Role, Rules};
 use crate::input::job::RemovalMaterial;
 use crate::trade::measure::RemovalQuantities;

@@ -2,7 +2,7 @@
 
 use super::Work;
 use super::stages::Stage;
-use super::tasks::Task;
+use super::task::Task;
 use crate::input::book::BoxStock;
 use crate::input::job::SetBox;
 use crate::input::phrases::Ratio;

@@ -4,7 +4,7 @@ use rust_decimal::Decimal;
 
 use super::Work;
 use super::stages::Stage;
-use super::tasks::Task;
+use super::task::Task;
 use crate::input::book::Rules;
 use crate::input::phrases::Days;
 use crate::reading::At;

@@ -1,18 +1,25 @@
 //! What a takeoff says of the job as a whole: the same whatever the customer chooses.
 
-use super::access::access;
-use super::lists::{photos, sets};
-use super::options::options;
+use super::lists::{Extra, Photo, SetTo, photos, sets};
 use super::pours::{PourWritten, pours};
 use crate::input::checks::{cubic_yards, written};
-use crate::input::job::arranged::{Permit, permit};
-use crate::input::job::options::OptionGroup;
-use crate::input::job::takeoff::{Exposure, Extra, Photo, SetTo};
-use crate::input::job::{Access, Removal};
+use crate::input::job::access::{Access, access};
+use crate::input::job::options::{OptionGroup, groups};
+use crate::input::job::permit::{Permit, permit};
+use crate::input::job::removal::Removal;
 use crate::input::site::{self, SiteAnswers};
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, FormatOne, Problems, Read, Unread};
+use crate::reading::{At, Fields, FormatOne, Problems, Read, Unread, words};
 use crate::values::{Amount, Day, Money, Percent};
+
+words! {
+    /// What the weather and the owner of the slab will do to it.
+    pub enum Exposure("unknown-word", "`exposure` is not `{}`", choose) {
+        Mild "mild";
+        Frost "frost";
+        Salt "salt" "(where de-icer is expected)";
+    }
+}
 
 keys! {
     pub struct JobHead in "a takeoff" {
@@ -46,7 +53,7 @@ keys! {
             "{finish broom hours: {to: 14, because: two people}}", by sets;
         fixed_price: Option<At<Money>> = "price", none, "fixes the price before tax", "9800.00";
         options: Vec<OptionGroup> = "options" as "list", none,
-            "what the customer may choose", "[Clear sealer: {add: [clear sealer: 540 sq ft]}]", by options;
+            "what the customer may choose", "[Clear sealer: {add: [clear sealer: 540 sq ft]}]", by groups;
         assumptions: Vec<String> = "assumptions", none,
             "what this quote counts on, beside the usual", "[A clear way through the side gate]";
         not_included: Vec<String> = "not included", none,

@@ -1,10 +1,44 @@
 //! The lists of a takeoff: extras, overrides, photos.
 
 use crate::input::book::Class;
-use crate::input::job::takeoff::{Extra, ExtraWhat, Photo, SetTo};
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, FromLine, Node, Problems, Read};
-use crate::values::Money;
+use crate::values::{Amount, Money};
+
+/// Any item of the book, or a lump.
+#[derive(Clone, Debug)]
+pub struct Extra {
+    pub name: At<String>,
+    pub what: ExtraWhat,
+}
+
+#[derive(Clone, Debug)]
+pub enum ExtraWhat {
+    Item(At<Amount>),
+    Lump {
+        cost: At<Money>,
+        class: crate::input::book::Class,
+    },
+}
+
+/// A picture of the site.
+#[derive(Clone, Debug)]
+pub struct Photo {
+    /// Its path from the business folder.
+    pub file: At<String>,
+    /// What the customer reads below it; without one it stays in the office.
+    pub caption: Option<String>,
+}
+
+keys! {
+    /// The owner's last word on a computed quantity.
+    pub struct SetTo in "a set quantity" {
+        ^ name: At<String>;
+        to: At<Amount> = "to", required, "the quantity you want, in the unit the program shows", "14";
+        because: String = "because", required,
+            "why; the office sees both figures and this", "two people and the curve";
+    }
+}
 
 keys! {
     pub struct Lump in "a lump" {

@@ -1,25 +1,16 @@
 //! A takeoff exactly as written, before any name is looked up.
 
-mod access;
 mod head;
 mod lists;
 mod openings;
-mod options;
 mod pours;
-mod removal;
-pub mod section_keys;
-mod sections;
 mod shape;
 mod slab;
 
-pub use head::{Customer, JobHead};
-pub use lists::Lump;
+pub use head::{Customer, Exposure, JobHead};
+pub use lists::{Extra, ExtraWhat, Lump, Photo, SetTo};
 pub use openings::OpeningWritten;
-pub use options::ChooseOne;
-pub(super) use options::changes;
 pub use pours::PourWritten;
-pub(super) use removal::size as removal_size;
-pub use sections::thickened;
 pub use shape::ShapeWritten;
 pub use slab::{EdgesWritten, SlabWritten};
 

@@ -1,7 +1,6 @@
 //! On which days what is poured, as written.
 
-use super::access::own_access;
-use crate::input::job::Access;
+use crate::input::job::access::{Access, own_access};
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, Problems, Read};
 use crate::values::Day;

@@ -1,12 +1,13 @@
 //! A slab exactly as written: its shape, its place, its edges, its values.
 
 use super::openings::OpeningWritten;
-use super::sections;
 use super::shape::{Shaped, flat};
 use crate::geometry::Compass;
 use crate::input::job::boxes::{self, BoxWritten};
-use crate::input::job::{Around, EdgeKind, SlabValues};
+use crate::input::job::{Around, EdgeKind};
 use crate::input::phrases::{BesidePhrase, StepsWritten, StoopPhrase};
+use crate::input::sections;
+use crate::input::slab_values::SlabValues;
 use crate::reading::keys::keys;
 use crate::reading::{At, Entry, Problems, Read};
 

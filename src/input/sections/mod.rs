@@ -1,6 +1,8 @@
 //! Reads thickened edges and steps: a group of keys, or all in one line.
 
-use super::section_keys as tables;
+pub mod keys;
+
+use self::keys as tables;
 use crate::geometry::Compass;
 use crate::input::phrases::{EdgeSort, EdgesPhrase, Risers, StepsWritten, Thickened, positive};
 use crate::reading::{At, Fields, Node, Problem, Problems, Read};
@@ -76,7 +78,7 @@ fn edges_of(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {
 }
 
 #[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub(super) fn steps(
+pub fn steps(
     slab: &Fields<'_>,
     key: &'static str,
     problems: &mut Problems,

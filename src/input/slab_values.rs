@@ -1,9 +1,8 @@
 //! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
 
-use super::Thickened;
 use crate::input::book::Curing;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Thickness,
+    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Thickened, Thickness,
 };
 use crate::reading::At;
 use crate::reading::keys::keys;
@@ -40,7 +39,7 @@ keys! {
         /// `Some(None)` is an explicit `none`.
         thickened: Option<At<Option<Thickened>>> = "thickened" as "edges", else "none",
             "edges that go deeper, with the whole depth", "all open, 12 in wide, 12 in deep",
-            by super::written::thickened;
+            by super::sections::thickened;
         retarder: Option<At<bool>> = "vapor retarder", usual "no", "a sheet under the slab", "yes";
     }
 }
