@@ -9,7 +9,6 @@ use crate::reading::{At, Fields, Node, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
 
 /// `Some` of nothing is an explicit `none`.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub fn thickened(
     slab: &Fields<'_>,
     key: &'static str,
@@ -77,7 +76,6 @@ fn edges_of(node: &Node, problems: &mut Problems) -> Option<At<EdgesPhrase>> {
     Some(At::new(EdgesPhrase::Named(names), node.heading))
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub fn steps(
     slab: &Fields<'_>,
     key: &'static str,
