@@ -9,7 +9,7 @@ const SOURCE: Source = Source::new("US Army training text EN5466", "", Read::Pri
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let answers = case.takeoff.slabs.iter().filter_map(|slab| {
-        let (thickness, stone) = (slab.thickness.value, case.mix(slab)?.aggregate.value);
+        let (thickness, stone) = (slab.thickness.value.thin, case.mix(slab)?.aggregate.value);
         (limit(thickness) < stone).then(|| {
             let message = format!(
                 "stone of `{stone}` is more than a third of `{}`, which is `{thickness}` thick",

@@ -6,7 +6,7 @@ use crate::reading::Problem;
 use crate::tables::air::{SOURCE, air};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    if case.takeoff.exposure.value == Exposure::Mild {
+    if case.takeoff.head.exposure.value == Exposure::Mild {
         return Vec::new();
     }
     let answers = case.takeoff.slabs.iter().filter_map(|slab| {

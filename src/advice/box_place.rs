@@ -33,10 +33,10 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 
 fn shallow(slab: &Slab, set: &SetBox, stock: &BoxStock) -> Option<Problem> {
     let depth = stock.depth.as_ref()?;
-    (depth.value < slab.thickness.value).then(|| {
+    (depth.value < slab.thickness.value.thin).then(|| {
         let message = format!(
             "`{}` is `{}` deep, and `{}` is `{}` thick",
-            set.name.value, depth.value, slab.key, slab.thickness.value
+            set.name.value, depth.value, slab.key, slab.thickness.value.thin
         );
         Problem::new("box-shallow", message)
             .at(set.name.place)

@@ -9,7 +9,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         let counted = measured.dowels.iter().any(|one| Some(&one.kind) == slab.dowels.as_ref().map(|dowels| &dowels.kind.value));
         let dowels = slab.dowels.as_ref().filter(|_| counted)?;
         let stock = case.book.rules.dowels.get(&dowels.kind.value)?;
-        let thickness = slab.thickness.value;
+        let thickness = slab.thickness.value.thin;
         // The published tables were never meant for thinner slabs.
         let wanted = least(thickness).filter(|_| THINNEST <= thickness)?;
         let (diameter, long, apart) = (

@@ -6,7 +6,7 @@ use crate::reading::Problem;
 use crate::tables::air::{MOST_UNDER_TROWEL, TROWEL_SOURCE};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    let finishes = &case.book.rules.surfaces.finishes;
+    let finishes = &case.book.rules.finishes;
     let surfaces = case.takeoff.slabs.iter().flat_map(|slab| {
         let border = slab.border.iter().map(|border| &border.finish);
         [&slab.finish]

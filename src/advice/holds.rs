@@ -24,7 +24,7 @@ fn used_on<'a>(case: Case<'a>, hold: &Hold) -> Vec<&'a Prices> {
     let needs = &case.offer.quoted().needs.needs;
     let buys = needs
         .iter()
-        .filter(|need| matches!(&need.item, NeedItem::Item(key) if key.value == hold.item));
+        .filter(|need| matches!(&need.item, NeedItem::Item(key) if key.value == hold.item.value));
     let last = case.days.len().saturating_sub(1);
     buys.filter_map(|need| case.days.get(need.placement.unwrap_or(0).min(last)))
         .collect()
@@ -33,10 +33,10 @@ fn used_on<'a>(case: Case<'a>, hold: &Hold) -> Vec<&'a Prices> {
 /// A held price is taken even when the list is lower.
 fn dear(case: Case<'_>, hold: &Hold, used: &[&Prices]) -> Option<Problem> {
     used.iter().find_map(|prices| {
-        let held = prices.get(&hold.item).filter(|dated| {
-            dated.place == hold.place && matches!(dated.basis, Basis::Held { .. })
+        let held = prices.get(&hold.item.value).filter(|dated| {
+            dated.place == hold.item.place && matches!(dated.basis, Basis::Held { .. })
         })?;
-        let item = case.book.items.get(&hold.item)?;
+        let item = case.book.items.get(&hold.item.value)?;
         let listed = item
             .dated
             .iter()
@@ -45,10 +45,10 @@ fn dear(case: Case<'_>, hold: &Hold, used: &[&Prices]) -> Option<Problem> {
         (listed.price.dollars() < held.price.dollars()).then(|| {
             let message = format!(
                 "`{}` is held at {}, and the list of {} says `{}`",
-                hold.item, held.price, prices.day, listed.price
+                hold.item.value, held.price, prices.day, listed.price
             );
             Problem::new("dear-hold", message)
-                .at(hold.place)
+                .at(hold.item.place)
                 .also(listed.place, "the price of the list")
                 .help("the held price is taken; take the hold out if you may buy at the list")
         })
@@ -59,8 +59,8 @@ fn short(hold: &Hold, used: &[&Prices]) -> Option<Problem> {
     let late = used.iter().find(|prices| hold.until < prices.day)?;
     let message = format!(
         "`{}` is held until `{}`, and you need it on {}",
-        hold.item, hold.until, late.day
+        hold.item.value, hold.until, late.day
     );
-    let problem = Problem::new("hold-ends-early", message).at(hold.place);
+    let problem = Problem::new("hold-ends-early", message).at(hold.item.place);
     Some(problem.help("it is priced from the list; ask for a longer hold, or pour earlier"))
 }

@@ -43,7 +43,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             at_floor.value
         ),
     };
-    let fixed = case.takeoff.fixed_price.as_ref();
+    let fixed = case.takeoff.head.fixed_price.as_ref();
     let place = fixed.map_or(at_floor.place, |price| price.place);
     let help = "raise the price, or keep it if you want this job; margin is (price before tax - cost) ÷ price before tax";
     vec![Problem::new("below-floor", message).at(place).help(help)]
@@ -60,6 +60,8 @@ fn shown(margin: Decimal, floor: Decimal) -> Decimal {
 /// What the customer takes, in the owner's words.
 fn chosen(case: Case<'_>, choice: &Choice) -> String {
     let taken = choice.taken(&case.takeoff.options).into_iter();
-    let titles: Vec<String> = taken.map(|option| format!("`{}`", option.title)).collect();
+    let titles: Vec<String> = taken
+        .map(|option| format!("`{}`", option.name.value))
+        .collect();
     titles.join(" and ")
 }

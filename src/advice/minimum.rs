@@ -5,7 +5,7 @@ use crate::reading::Problem;
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let minimum = &case.business.price.minimum;
-    let fixed = case.takeoff.fixed_price.as_ref();
+    let fixed = case.takeoff.head.fixed_price.as_ref();
     let answer = fixed
         .filter(|price| price.value < minimum.value)
         .map(|price| {

@@ -10,7 +10,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         .flat_map(|supply| supply.charges.zones.keys().map(String::as_str))
         .collect();
     let usual = supply.is_some_and(|supply| supply.charges.zones.values().any(Option::is_none));
-    if zones.is_empty() || usual || case.takeoff.arranged.zone.is_some() {
+    if zones.is_empty() || usual || case.takeoff.head.zone.is_some() {
         return Vec::new();
     }
     let problem = Problem::new("no-zone", "this job names no zone, and the plant has zones")

@@ -8,7 +8,7 @@ use crate::reading::Problem;
 use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    let mut removals = case.takeoff.removals.iter();
+    let mut removals = case.takeoff.head.removals.iter();
     if removals.any(|one| one.material == RemovalMaterial::Soil) {
         return Vec::new();
     }

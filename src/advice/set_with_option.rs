@@ -11,7 +11,7 @@ use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, rounding};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    if case.takeoff.sets.is_empty() || case.offer.by_choice.len() < 2 {
+    if case.takeoff.head.sets.is_empty() || case.offer.by_choice.len() < 2 {
         return Vec::new();
     }
     let quoted = computed(case.offer.quoted());
@@ -23,7 +23,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         .map(|(choice, priced)| (choice, computed(priced)))
         .collect();
     let mut answers = Vec::new();
-    for set in &case.takeoff.sets {
+    for set in &case.takeoff.head.sets {
         let name = &set.name.value;
         let Some(before) = quoted.get(name) else {
             continue;
@@ -36,7 +36,9 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             continue;
         };
         let taken = choice.taken(&case.takeoff.options).into_iter();
-        let titles: Vec<String> = taken.map(|option| format!("`{}`", option.title)).collect();
+        let titles: Vec<String> = taken
+            .map(|option| format!("`{}`", option.name.value))
+            .collect();
         let message = format!(
             "`{name}` is `{}` in every choice, but with {} it would be computed as {} and not as {}",
             set.to.value,

@@ -7,14 +7,14 @@ use crate::reading::Problem;
 use crate::trade::working::{Quantity, Working};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    if case.takeoff.sets.is_empty() {
+    if case.takeoff.head.sets.is_empty() {
         return Vec::new();
     }
     let (mut seen, mut idle) = (BTreeSet::new(), Vec::new());
     for root in case.offer.quoted().needs.roots() {
         gather(&root, &mut seen, &mut idle);
     }
-    let sets = case.takeoff.sets.iter();
+    let sets = case.takeoff.head.sets.iter();
     let answers = sets
         .filter(|set| idle.contains(&set.name.value))
         .map(|set| {

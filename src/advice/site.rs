@@ -23,7 +23,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 }
 
 fn answer(case: Case<'_>, question: Question) -> Option<&At<Answer>> {
-    case.takeoff.site.get(&question)
+    case.takeoff.head.site.get(&question)
 }
 
 fn wires(case: Case<'_>) -> Option<Problem> {
@@ -66,7 +66,7 @@ fn lines(case: Case<'_>) -> Option<Problem> {
 
 /// Asks and never decides.
 fn permit(case: Case<'_>) -> Option<Problem> {
-    if !matches!(case.takeoff.arranged.permit, Permit::Unsaid) {
+    if !matches!(case.takeoff.head.permit, Permit::Unsaid) {
         return None;
     }
     let slab = case
@@ -89,7 +89,7 @@ fn permit(case: Case<'_>) -> Option<Problem> {
 
 /// Work that the quote promises and the book does not price.
 fn unpriced(case: Case<'_>) -> Vec<Problem> {
-    let promised = case.takeoff.site.iter().filter(|(question, at)| {
+    let promised = case.takeoff.head.site.iter().filter(|(question, at)| {
         let ours = at.value.has("ours") || at.value.has("hauled");
         ours && !case.book.rules.site.contains_key(question)
     });

@@ -23,7 +23,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         (limit < *longest).then(|| {
             let message = format!(
                 "panels of `{}` are up to `{longest}` long; `{limit}` is the most for a slab `{}` thick",
-                slab.key, slab.thickness.value
+                slab.key, slab.thickness.value.thin
             );
             let place = slab.joints.as_ref().map_or(slab.place, |joints| joints.place);
             Problem::new("joints-far-apart", message)
@@ -36,7 +36,8 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 
 /// The longest panel, and who says so; walks have a rule of their own.
 pub(super) fn limit(slab: &Slab, mix: Option<&Mix>) -> (Length, Source) {
-    let limit = longest_spacing(slab.thickness.value, mix.map(|mix| mix.aggregate.value));
+    let stone = mix.map(|mix| mix.aggregate.value);
+    let limit = longest_spacing(slab.thickness.value.thin, stone);
     if slab.kind == "walk" && WALK_SPACING < limit {
         (WALK_SPACING, WALKS)
     } else {

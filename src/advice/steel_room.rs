@@ -13,7 +13,7 @@ const BELOW: Length = Length::sixty_fourths(96);
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let answers = case.takeoff.slabs.iter().filter_map(|slab| {
         let bars = slab.bars.as_ref()?;
-        let (thickness, above) = (slab.thickness.value, top_cover(slab.thickness.value));
+        let (thickness, above) = (slab.thickness.value.thin, top_cover(slab.thickness.value.thin));
         let crossing = bars.layers().fold(Length::ZERO, |sum, layer| sum + layer.bar.diameter());
         let below = thickness - above - crossing;
         let sizes: Vec<String> = bars.sizes().iter().map(ToString::to_string).collect();

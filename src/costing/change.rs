@@ -75,13 +75,11 @@ pub fn change_price(
         .iter()
         .map(|(way, priced)| part(*way, priced))
         .collect();
-    amounts.extend(lines.iter().map(|line| {
-        Quantity::given(
-            line.says.as_str(),
-            line.price.value.into(),
-            line.price.place,
-        )
-    }));
+    amounts.extend(
+        lines.iter().map(|line| {
+            Quantity::given(line.says.clone(), line.price.value.into(), line.price.place)
+        }),
+    );
     let price = Quantity::money("parts added up", "price of the change", sum(&amounts));
     let taxes = business
         .price
@@ -91,15 +89,15 @@ pub fn change_price(
             let amount = match tax.base {
                 TaxBase::Purchases => return None,
                 TaxBase::Sale => {
-                    let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
+                    let rate = Quantity::said(tax.name.clone(), &tax.rate);
                     Quantity::money(
                         "rate × price of the change, once",
-                        tax.name.as_str(),
+                        tax.name.clone(),
                         of(&price) * &rate,
                     )
                 }
                 TaxBase::Receipts => {
-                    let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
+                    let rate = Quantity::said(tax.name.clone(), &tax.rate);
                     receipts_tax(&price, &rate, tax)
                 }
                 TaxBase::Materials => {
@@ -107,7 +105,7 @@ pub fn change_price(
                         .iter()
                         .flat_map(|(way, priced)| taxes(*way, priced, &tax.name))
                         .collect();
-                    Quantity::money("parts added up", tax.name.as_str(), sum(&of_parts))
+                    Quantity::money("parts added up", tax.name.clone(), sum(&of_parts))
                 }
             };
             Some((tax.name.clone(), amount))

@@ -6,7 +6,8 @@ use super::prices::Prices;
 use super::pricing::Pricing;
 use crate::input::book::{Class, Dated, Item, ItemKey, PriceBook, rates_help, unknown_item};
 use crate::reading::{At, Problem, Problems};
-use crate::trade::order::{JobNeeds, Missing, Need, NeedItem, Section};
+use crate::trade::needs::JobNeeds;
+use crate::trade::order::{Missing, Need, NeedItem, Section};
 use crate::trade::term::{number, of};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Money, Unit};
@@ -117,7 +118,7 @@ impl LineItem {
 fn extension(quantity: &Quantity, each: &Quantity) -> Quantity {
     Quantity::money(
         "quantity × price, to the cent",
-        quantity.name(),
+        quantity.named(),
         of(quantity) * each,
     )
 }
@@ -154,8 +155,8 @@ pub(super) fn line(
             let each = each(dated);
             (
                 item.class,
-                item.is.clone(),
-                item.taxed,
+                item.called(&key.value).to_owned(),
+                item.is_taxed(),
                 Some(dated.clone()),
                 each,
             )
@@ -185,19 +186,19 @@ fn sold<'a>(
     problems: &mut Problems,
 ) -> Option<(&'a Item, &'a Dated)> {
     let Some(item) = book.items.get(&key.value) else {
-        if !book.broken.contains(&key.value) {
+        if !book.items.broken.contains(&key.value) {
             let known = book.items.keys().map(String::as_str);
             problems.push(unknown_item(&key.value, known).at(key.place));
         }
         return None;
     };
     let unit = need.quantity.amount().unit;
-    if unit != item.selling.unit && !same_thing(unit, item.selling.unit) {
+    if unit != item.unit && !same_thing(unit, item.unit) {
         let message = format!(
             "this job needs `{}` in {}, and the book prices it in {}",
             key.value,
             unit.plural(),
-            item.selling.unit.plural()
+            item.unit.plural()
         );
         let problem = Problem::new("wrong-unit", message).at(item.place);
         problems.push(
@@ -226,7 +227,7 @@ fn each(dated: &Dated) -> Quantity {
     };
     let base = Amount::new(wage.base.value.dollars(), Unit::Dollar);
     let base = Quantity::given("wage", base, wage.base.place);
-    let burden = Quantity::percent("burden", &wage.burden);
+    let burden = Quantity::said("burden", &wage.burden);
     Quantity::by(
         "wage and its burden",
         "price",

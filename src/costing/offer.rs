@@ -11,7 +11,8 @@ use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::Problems;
-use crate::trade::order::{JobNeeds, Need, Ways, Worked, needs};
+use crate::trade::needs::{JobNeeds, Memo, needs};
+use crate::trade::order::{Need, Policies};
 use crate::trade::sets;
 use crate::values::Day;
 
@@ -76,16 +77,16 @@ pub fn check_sets(
     pours: &[Day],
     problems: &mut Problems,
 ) {
-    let ways = ways(book, business, pours);
-    let mut worked = Worked::default();
+    let by = policies(book, business, pours);
+    let mut memo = Memo::default();
     let needs = choices(&takeoff.options)
         .into_iter()
-        .map(|choice| needs(takeoff.with(&choice), ways, &mut worked).roots());
-    sets::check(&takeoff.sets, needs, problems);
+        .map(|choice| needs(takeoff.with(&choice), by, &mut memo).roots());
+    sets::check(&takeoff.head.sets, needs, problems);
 }
 
-fn ways<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Ways<'a> {
-    Ways {
+fn policies<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Policies<'a> {
+    Policies {
         rules: &book.rules,
         order: &business.order,
         crew: &business.crew,
@@ -97,10 +98,10 @@ fn ways<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Wa
 pub fn offer(takeoff: &Takeoff, at: Pricing<'_>, problems: &mut Problems) -> Option<Offer> {
     let before = problems.len();
     let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
-    let mut worked = Worked::default();
+    let mut memo = Memo::default();
     for choice in choices(&takeoff.options) {
         let mut found = Problems::default();
-        let priced = one(takeoff.with(&choice), at, &mut worked, &mut found);
+        let priced = one(takeoff.with(&choice), at, &mut memo, &mut found);
         // Most problems are of the job as quoted, and would only be repeated by every choice.
         for one in found {
             if !problems.iter().any(|known| *known == one) {
@@ -111,7 +112,7 @@ pub fn offer(takeoff: &Takeoff, at: Pricing<'_>, problems: &mut Problems) -> Opt
     }
     let unit_prices = unit_prices(at, problems);
     let needs = by_choice.values().map(|priced| &priced.needs);
-    sets::check(&takeoff.sets, needs.map(JobNeeds::roots), problems);
+    sets::check(&takeoff.head.sets, needs.map(JobNeeds::roots), problems);
     (problems.len() == before).then(|| Offer {
         by_choice,
         as_quoted: Choice::as_quoted(&takeoff.options),
@@ -127,17 +128,17 @@ pub fn with_choice(
     problems: &mut Problems,
 ) -> Option<Priced> {
     let before = problems.len();
-    let priced = one(takeoff.with(choice), at, &mut Worked::default(), problems);
+    let priced = one(takeoff.with(choice), at, &mut Memo::default(), problems);
     (problems.len() == before).then_some(priced)
 }
 
-fn one(taken: &Takeoff, at: Pricing<'_>, worked: &mut Worked, problems: &mut Problems) -> Priced {
+fn one(taken: &Takeoff, at: Pricing<'_>, memo: &mut Memo, problems: &mut Problems) -> Priced {
     let pours: Vec<Day> = at.days.iter().map(|prices| prices.day).collect();
-    let needs = needs(taken, ways(at.book, at.business, &pours), worked);
+    let needs = needs(taken, policies(at.book, at.business, &pours), memo);
     missing(&needs, at.book, problems);
     let lines = priced(&needs.needs, needs.first_pour, at, problems);
     Priced {
-        lines: estimate(lines, &at.business.price, taken.fixed_price.as_ref()),
+        lines: estimate(lines, &at.business.price, taken.head.fixed_price.as_ref()),
         needs,
     }
 }

@@ -40,7 +40,7 @@ impl Prices {
 /// Prices of `day`: the newest that has begun, or a hold that covers the day and the job.
 pub fn prices(book: &PriceBook, day: Day, job: &str) -> Prices {
     let mut by_item: BTreeMap<ItemKey, Dated> = BTreeMap::new();
-    for (key, item) in &book.items {
+    for (key, item) in book.items.iter() {
         if let Some(dated) = item.dated.iter().rev().find(|dated| dated.from <= day) {
             by_item.insert(key.clone(), dated.clone());
         }
@@ -51,7 +51,7 @@ pub fn prices(book: &PriceBook, day: Day, job: &str) -> Prices {
         if begun && day <= hold.until && for_us {
             let from = hold.from.unwrap_or(day);
             by_item.insert(
-                hold.item.clone(),
+                hold.item.value.clone(),
                 Dated {
                     from,
                     price: hold.price,
@@ -60,7 +60,7 @@ pub fn prices(book: &PriceBook, day: Day, job: &str) -> Prices {
                         note: hold.note.clone(),
                     },
                     wage: None,
-                    place: hold.place,
+                    place: hold.item.place,
                 },
             );
         }

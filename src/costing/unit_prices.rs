@@ -38,7 +38,7 @@ fn unit_cost(one: &Unforeseen, at: Pricing<'_>, problems: &mut Problems) -> Unit
     };
     let lines = parts.iter().filter_map(|(named, amount)| {
         let item = &item(named, book);
-        if let Some(sold) = book.items.get(&item.value).map(|item| item.selling.unit)
+        if let Some(sold) = book.items.get(&item.value).map(|item| item.unit)
             && sold != amount.value.unit
         {
             problems.push(wrong_unit(one, item, amount, sold));

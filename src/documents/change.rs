@@ -1,50 +1,30 @@
 //! From a change order on record to the page that is signed.
 
-use super::billing::{Billing, facts, row, signs, taxes};
-use super::error::DocumentError;
+use super::billing::{Billing, changes, facts, head, including, row, signs};
 use super::offering;
-use super::pages::{Paged, pages};
-use super::template::Template;
-use super::views::bill::AmountRow;
+use super::views::bill::{AmountRow, Head};
 use super::views::change::{ChangeView, WorkView};
 use super::views::quote::Term;
 use crate::office::record::{Change, ChangeLine, Figures};
-use crate::press::layout::style::Look;
-use crate::press::page::Document;
 use crate::values::{Day, Money};
-
-/// The pages of a change order.
-pub fn change_document(view: &ChangeView) -> Result<Document, DocumentError> {
-    let of = Paged {
-        template: Template::Change,
-        view,
-        file: &view.file,
-        author: &view.firm.name,
-        figures: &std::collections::BTreeMap::new(),
-    };
-    pages(&of, &Look::default(), None)
-}
 
 /// Everything a change order says; none where nothing was signed.
 pub fn change(of: Billing<'_>, change: &Change) -> Option<ChangeView> {
-    let (_, quote) = of.account.quote()?;
     let (signed, _) = of.account.accepted()?;
     let before = of.account.contract()?;
     let after = before.plus(&change.figures);
     let name = format!("{}-C{}", of.number, change.change);
     let total = change.figures.total.0;
+    let heading = format!("Change {}: {}", change.change, change.title);
     Some(ChangeView {
         file: facts(of, "Change", &name)?,
         firm: offering::firm(of.business),
-        heading: format!("Change {}: {}", change.change, change.title),
-        word: "Change".to_owned(),
-        customer: super::billing::customer(quote),
-        number: format!("{name}, {}", of.day.long()),
-        running_head: format!("Change {name}, {}", of.day.long()),
-        amount: total.max(-total).to_string(),
-        amount_sentence: sentence(&change.figures),
-        pay_by: days(change.days),
-        has_bar: false,
+        head: Head {
+            amount: total.max(-total).to_string(),
+            amount_sentence: sentence(&change.figures),
+            pay_by: days(change.days),
+            ..head(of, "Change", &name, &heading)?
+        },
         because: change.because.clone(),
         work: change.lines.iter().filter_map(work).collect(),
         price: price(change),
@@ -74,21 +54,11 @@ fn sentence(figures: &Figures) -> String {
     if total.is_zero() {
         return "The agreed sum stays as it is".to_owned();
     }
-    let less = total < Money::ZERO;
-    let including = if less {
-        taxes(&Figures::default().less(figures))
+    if total < Money::ZERO {
+        let less = Figures::default().less(figures);
+        format!("Taken off the agreed sum{}", including(&less))
     } else {
-        taxes(figures)
-    };
-    let including = if including.is_empty() {
-        including
-    } else {
-        format!(", including {including}")
-    };
-    if less {
-        format!("Taken off the agreed sum{including}")
-    } else {
-        format!("Added to the agreed sum{including}")
+        format!("Added to the agreed sum{}", including(figures))
     }
 }
 
@@ -103,14 +73,8 @@ fn days(days: i32) -> String {
 }
 
 fn work(line: &ChangeLine) -> Option<WorkView> {
-    let terms: Vec<Term> = line
-        .work
-        .iter()
-        .map(|one| Term {
-            word: one.word.clone(),
-            text: one.text.clone(),
-        })
-        .collect();
+    let terms = line.work.iter().map(|one| Term::new(&one.word, &one.text));
+    let terms: Vec<Term> = terms.collect();
     let word = if line.price.0 < Money::ZERO {
         "Left out"
     } else {
@@ -152,19 +116,9 @@ fn price(change: &Change) -> Vec<AmountRow> {
 fn agreed(of: Billing<'_>, change: &Change) -> Option<Vec<AmountRow>> {
     let (day, accepted) = of.account.accepted()?;
     let contract = of.account.contract()?;
-    let mut rows = vec![row(
-        format!("Signed {}", day.long()),
-        accepted.contract.total.0.plain(),
-        false,
-    )];
-    let signed = of.account.changes.iter().filter(|one| one.is_accepted());
-    rows.extend(signed.map(|one| {
-        row(
-            format!("Change {}: {}", one.change.change, one.change.title),
-            signs(one.change.figures.total.0),
-            false,
-        )
-    }));
+    let signed = accepted.contract.total.0.plain();
+    let mut rows = vec![row(format!("Signed {}", day.long()), signed, false)];
+    rows.extend(changes(of.account));
     if 1 < rows.len() {
         rows.push(row("Agreed until now", contract.total.0.plain(), true));
     }

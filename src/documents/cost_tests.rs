@@ -4,57 +4,18 @@
 use std::fmt::Write as _;
 
 use super::cost_document;
+use super::demo::{Demo, PATIO};
 use super::quote_tests::reach::{all_words, check_pages};
-use super::views::office::Sheet;
 use crate::advice::advice;
-use crate::costing::{Prices, Pricing, offer, prices};
-use crate::input::{book, business, job};
 use crate::press::drawing::Rgb;
 use crate::press::page::{Document, Ink};
-use crate::reading::{Problems, Sources, yaml};
-use crate::values::Day;
 
-const BUSINESS: &str = include_str!("../../demo-quotes/business.yaml");
-const BOOK: &str = include_str!("../../price-books/river-road.yaml");
-const PATIO: &str = include_str!("../../demo-quotes/garden-patio.yaml");
 const WALK: &str = include_str!("../../demo-quotes/front-walk.yaml");
 
 fn pages(takeoff: &str) -> Document {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let mut node = |name: &str, text: &str| {
-        let id = sources.add(name, text.to_owned());
-        yaml::read(id, &sources, &mut Problems::default()).expect("sound YAML")
-    };
-    let nodes = [node("b", BUSINESS), node("p", BOOK), node("j", takeoff)];
-    let business = business::read(&nodes[0], &mut problems).expect("a business");
-    let book = book::read(&nodes[1], &mut problems).expect("a book");
-    let written = job::read(&nodes[2], &mut problems).expect("a takeoff");
-    let takeoff = job::resolve(written, "job", &book, &business, &mut problems);
-    let takeoff = takeoff.expect("a takeoff");
-    let quoted: Day = "2026-05-04".parse().expect("a day");
-    let days: Vec<Prices> = takeoff
-        .placements
-        .iter()
-        .map(|_| prices(&book, quoted, &takeoff.name))
-        .collect();
-    let at = Pricing {
-        book: &book,
-        business: &business,
-        days: &days,
-    };
-    let offer = offer(&takeoff, at, &mut problems);
-    assert!(problems.is_empty(), "{problems:?}");
-    let sheet = Sheet {
-        takeoff: &takeoff,
-        business: &business,
-        book: &book,
-        quoted,
-        days: &days,
-        offer: &offer.expect("an offer"),
-        sources: &sources,
-    };
-    let found = advice(&takeoff, at, sheet.offer, quoted);
-    cost_document(&sheet, &found, Rgb(0, 0, 0)).unwrap_or_else(|error| panic!("{error}"))
+    let demo = Demo::new(takeoff);
+    let found = advice(&demo.takeoff, demo.pricing(), &demo.offer, demo.quoted);
+    cost_document(&demo.sheet(), &found, Rgb(0, 0, 0)).unwrap_or_else(|error| panic!("{error}"))
 }
 
 /// The words of one page.
@@ -62,7 +23,7 @@ fn words(document: &Document, page: usize) -> String {
     let runs = document.pages[page].marks.iter();
     runs.filter_map(|mark| match &mark.ink {
         Ink::Glyphs(run) => Some(run.glyphs.iter().map(|glyph| glyph.text.as_str())),
-        Ink::Path(_) | Ink::Clipped { .. } | Ink::Picture { .. } => None,
+        Ink::Path(_) | Ink::Picture(_) => None,
     })
     .flatten()
     .collect()

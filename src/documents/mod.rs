@@ -7,23 +7,24 @@ pub mod billing;
 pub mod change;
 pub mod column;
 mod cost_sheet;
-pub mod error;
+mod error;
 pub mod figures;
-pub mod markup;
+mod markup;
 pub mod offering;
 mod pages;
-mod quote;
 mod repriced;
-pub mod table;
-pub mod template;
+mod table;
+mod template;
 pub mod views;
 
 pub use cost_sheet::cost_document;
 pub use error::DocumentError;
-pub use quote::{bill_document, quote_document, quote_document_in};
+pub use pages::document;
 pub use repriced::{Asked, repriced_document};
 
 #[cfg(test)]
 mod cost_tests;
+#[cfg(test)]
+mod demo;
 #[cfg(test)]
 mod quote_tests;

@@ -2,179 +2,21 @@
 //!
 //! A misspelt name is an error with the template's name, line and column; what
 //! a string holds can never become markup, since filling escapes it.
+//!
+//! A document is one file. `{{#*inline "name"}}` to `{{/inline}}` is a part of it that
+//! `{{> name}}` puts anywhere; `shared.hbs` holds the parts of several documents.
 
-use handlebars::{Handlebars, RenderErrorReason};
+use std::collections::BTreeMap;
+
+use handlebars::{Context, Handlebars, RenderErrorReason};
 use serde::Serialize;
-use std::sync::OnceLock;
 
-/// The templates built into the program.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Template {
-    Quote,
-    Bill,
-    Change,
-    /// For the office only.
-    Cost,
-    /// For the office only.
-    Reprice,
-}
-
-/// Parts by the name they are included by.
-type Parts = &'static [(&'static str, &'static str)];
-
-/// The parts of the quote.
-const QUOTE_PARTS: Parts = &[
-    (
-        "quote/acceptance",
-        include_str!("../../templates/quote/acceptance.hbs"),
-    ),
-    (
-        "quote/cancellation",
-        include_str!("../../templates/quote/cancellation.hbs"),
-    ),
-    (
-        "quote/choices",
-        include_str!("../../templates/quote/choices.hbs"),
-    ),
-    (
-        "quote/combination-rows",
-        include_str!("../../templates/quote/combination-rows.hbs"),
-    ),
-    (
-        "quote/combinations",
-        include_str!("../../templates/quote/combinations.hbs"),
-    ),
-    (
-        "quote/counted-on",
-        include_str!("../../templates/quote/counted-on.hbs"),
-    ),
-    ("quote/cure", include_str!("../../templates/quote/cure.hbs")),
-    ("quote/deal", include_str!("../../templates/quote/deal.hbs")),
-    (
-        "quote/hidden",
-        include_str!("../../templates/quote/hidden.hbs"),
-    ),
-    (
-        "quote/how-we-work",
-        include_str!("../../templates/quote/how-we-work.hbs"),
-    ),
-    (
-        "quote/in-full",
-        include_str!("../../templates/quote/in-full.hbs"),
-    ),
-    (
-        "quote/letterhead",
-        include_str!("../../templates/quote/letterhead.hbs"),
-    ),
-    (
-        "quote/not-included",
-        include_str!("../../templates/quote/not-included.hbs"),
-    ),
-    (
-        "quote/not-included-first",
-        include_str!("../../templates/quote/not-included-first.hbs"),
-    ),
-    (
-        "quote/not-included-rest",
-        include_str!("../../templates/quote/not-included-rest.hbs"),
-    ),
-    (
-        "quote/payments",
-        include_str!("../../templates/quote/payments.hbs"),
-    ),
-    (
-        "quote/photos",
-        include_str!("../../templates/quote/photos.hbs"),
-    ),
-    (
-        "quote/scope-rows",
-        include_str!("../../templates/quote/scope-rows.hbs"),
-    ),
-    (
-        "quote/when-we-come",
-        include_str!("../../templates/quote/when-we-come.hbs"),
-    ),
-    (
-        "quote/without-grid",
-        include_str!("../../templates/quote/without-grid.hbs"),
-    ),
-];
-
-/// The parts of an invoice.
-const BILL_PARTS: Parts = &[
-    ("bill/head", include_str!("../../templates/bill/head.hbs")),
-    (
-        "bill/closing",
-        include_str!("../../templates/bill/closing.hbs"),
-    ),
-    (
-        "bill/progress",
-        include_str!("../../templates/bill/progress.hbs"),
-    ),
-    ("bill/sums", include_str!("../../templates/bill/sums.hbs")),
-    ("bill/table", include_str!("../../templates/bill/table.hbs")),
-];
-
-/// The parts of a change order; its head is that of an invoice.
-const CHANGE_PARTS: Parts = &[
-    (
-        "change/acceptance",
-        include_str!("../../templates/change/acceptance.hbs"),
-    ),
-    (
-        "change/sums",
-        include_str!("../../templates/change/sums.hbs"),
-    ),
-    (
-        "change/work",
-        include_str!("../../templates/change/work.hbs"),
-    ),
-];
-
-/// The parts of the cost sheet.
-const COST_PARTS: Parts = &[
-    ("cost/parts", include_str!("../../templates/cost/parts.hbs")),
-    ("cost/bars", include_str!("../../templates/cost/bars.hbs")),
-    (
-        "cost/beside",
-        include_str!("../../templates/cost/beside.hbs"),
-    ),
-    (
-        "cost/buying",
-        include_str!("../../templates/cost/buying.hbs"),
-    ),
-    (
-        "cost/choices",
-        include_str!("../../templates/cost/choices.hbs"),
-    ),
-    ("cost/head", include_str!("../../templates/cost/head.hbs")),
-    (
-        "cost/hours-and-price",
-        include_str!("../../templates/cost/hours-and-price.hbs"),
-    ),
-    ("cost/lines", include_str!("../../templates/cost/lines.hbs")),
-    ("cost/rises", include_str!("../../templates/cost/rises.hbs")),
-];
-
-/// The parts of the page of re-priced quotes.
-const REPRICE_PARTS: Parts = &[
-    (
-        "reprice/beside",
-        include_str!("../../templates/reprice/beside.hbs"),
-    ),
-    (
-        "reprice/causes",
-        include_str!("../../templates/reprice/causes.hbs"),
-    ),
-    (
-        "reprice/head",
-        include_str!("../../templates/reprice/head.hbs"),
-    ),
-    (
-        "reprice/quotes",
-        include_str!("../../templates/reprice/quotes.hbs"),
-    ),
-];
+/// Looked through for parts that a document includes but does not hold.
+const SHARED: Text<'static> = Text {
+    file: "shared.hbs",
+    line: 1,
+    words: include_str!("../../templates/shared.hbs"),
+};
 
 /// Why a template could not be filled; line and column count from 1 where known.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -200,104 +42,166 @@ impl std::fmt::Display for TemplateError {
 
 impl std::error::Error for TemplateError {}
 
+/// A template that was read.
+pub struct Template {
+    pub file: &'static str,
+    machine: Handlebars<'static>,
+    /// The document from top to bottom, by names the machine knows.
+    pieces: Vec<String>,
+    /// File and line at which each named text begins.
+    places: BTreeMap<String, (&'static str, usize)>,
+}
+
+/// A stretch of a file.
+#[derive(Clone, Copy)]
+struct Text<'a> {
+    file: &'static str,
+    /// At which it begins, from 1.
+    line: usize,
+    words: &'a str,
+}
+
 impl Template {
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Quote => "quote.hbs",
-            Self::Bill => "bill.hbs",
-            Self::Change => "change.hbs",
-            Self::Cost => "cost.hbs",
-            Self::Reprice => "reprice.hbs",
-        }
-    }
-
-    /// The text built into the program.
-    pub fn text(self) -> &'static str {
-        match self {
-            Self::Quote => include_str!("../../templates/quote.hbs"),
-            Self::Bill => include_str!("../../templates/bill.hbs"),
-            Self::Change => include_str!("../../templates/change.hbs"),
-            Self::Cost => include_str!("../../templates/cost.hbs"),
-            Self::Reprice => include_str!("../../templates/reprice.hbs"),
-        }
-    }
-
-    /// Fills the template, or the owner's text in its place, with a view.
-    ///
-    /// The owner's text may use the built-in parts as well: `{{> quote/deal}}`.
-    pub fn fill(self, view: &impl Serialize, own: Option<&str>) -> Result<String, TemplateError> {
-        let render = |machine: &Handlebars<'static>| {
-            machine
-                .render(self.name(), view)
-                .map_err(|error| TemplateError {
-                    template: error
-                        .template_name
-                        .clone()
-                        .unwrap_or_else(|| self.name().to_owned()),
-                    line: error.line_no,
-                    column: error.column_no,
-                    reason: reason(error.reason()),
-                })
+    /// Reads a document's file and the parts that it includes.
+    pub fn read(file: &'static str, text: &str) -> Result<Self, TemplateError> {
+        let mut machine = Handlebars::new();
+        machine.set_strict_mode(true);
+        machine.register_escape_fn(escape);
+        let mut template = Self {
+            file,
+            machine,
+            pieces: Vec::new(),
+            places: BTreeMap::new(),
         };
-        let Some(own) = own else {
-            return render(self.machine());
-        };
-        let whole = [Self::Quote, Self::Bill, Self::Change, Self::Cost];
-        let whole = whole.map(|one| (one.name(), one.text()));
-        let mut machine = read(&[&whole, QUOTE_PARTS, BILL_PARTS, CHANGE_PARTS, COST_PARTS]);
-        add(&mut machine, self.name(), own)?;
-        render(&machine)
-    }
-
-    /// The built-in template and the parts it includes, read once.
-    fn machine(self) -> &'static Handlebars<'static> {
-        static MACHINES: [OnceLock<Handlebars<'static>>; 5] = [const { OnceLock::new() }; 5];
-        MACHINES[self as usize].get_or_init(|| {
-            let whole: &[_] = &[(self.name(), self.text())];
-            match self {
-                Self::Quote => read(&[whole, QUOTE_PARTS]),
-                Self::Bill => read(&[whole, BILL_PARTS]),
-                Self::Change => read(&[whole, BILL_PARTS, CHANGE_PARTS]),
-                Self::Cost => read(&[whole, COST_PARTS]),
-                Self::Reprice => read(&[whole, REPRICE_PARTS]),
+        let (own, mut parts) = parts(Text {
+            file,
+            line: 1,
+            words: text,
+        });
+        for (name, part) in self::parts(SHARED).1 {
+            parts.entry(name).or_insert(part);
+        }
+        let mut open: Vec<Text> = own.into_iter().flat_map(pieces).collect();
+        for piece in &open {
+            let name = format!("{file} from line {}", piece.line);
+            template.add(name.clone(), *piece)?;
+            template.pieces.push(name);
+        }
+        while let Some(within) = open.pop() {
+            for after in within.words.split("{{> ").skip(1) {
+                let name = after.split([' ', '}']).next().unwrap_or_default();
+                if let Some(part) = parts.remove(name) {
+                    template.add(name.to_owned(), part)?;
+                    open.push(part);
+                }
             }
-        })
+        }
+        Ok(template)
     }
-}
 
-/// They are many small texts because reading one takes time that grows with
-/// the square of its length.
-fn read(texts: &[&[(&str, &str)]]) -> Handlebars<'static> {
-    let mut machine = Handlebars::new();
-    machine.set_strict_mode(true);
-    machine.register_escape_fn(escape);
-    for (name, text) in texts.iter().copied().flatten() {
-        add(&mut machine, name, text).expect("the built-in templates are sound");
-    }
-    machine
-}
-
-fn add(machine: &mut Handlebars<'static>, name: &str, text: &str) -> Result<(), TemplateError> {
-    machine
-        .register_template_string(name, text)
-        .map_err(|error| {
+    fn add(&mut self, name: String, of: Text<'_>) -> Result<(), TemplateError> {
+        let added = self.machine.register_template_string(&name, of.words);
+        added.map_err(|error| {
             let (line, column) = error.pos().unzip();
             TemplateError {
-                template: name.to_owned(),
-                line,
+                template: of.file.to_owned(),
+                line: line.map(|line| of.line + line - 1),
                 column,
                 reason: error.reason().to_string(),
             }
-        })
+        })?;
+        self.places.insert(name, (of.file, of.line));
+        Ok(())
+    }
+
+    /// Fills the template with a view.
+    pub fn fill(&self, view: &impl Serialize) -> Result<String, TemplateError> {
+        let mut filled = String::new();
+        let fault = |error: handlebars::RenderError| {
+            let place = error.template_name.as_ref();
+            let (file, first) = place
+                .and_then(|name| self.places.get(name))
+                .copied()
+                .unwrap_or((self.file, 1));
+            TemplateError {
+                template: file.to_owned(),
+                line: error.line_no.map(|line| first + line - 1),
+                column: error.column_no,
+                reason: match error.reason() {
+                    RenderErrorReason::MissingVariable(Some(name)) => {
+                        format!("the view has nothing named `{name}`")
+                    }
+                    other => other.to_string(),
+                },
+            }
+        };
+        let context = Context::wraps(view).map_err(fault)?;
+        for name in &self.pieces {
+            let piece = self.machine.render_with_context(name, &context);
+            filled.push_str(&piece.map_err(fault)?);
+        }
+        Ok(filled)
+    }
 }
 
-fn reason(reason: &RenderErrorReason) -> String {
-    match reason {
-        RenderErrorReason::MissingVariable(Some(name)) => {
-            format!("the view has nothing named `{name}`")
-        }
-        other => other.to_string(),
+/// What stands between the parts of a file, and the parts by name.
+fn parts(whole: Text<'_>) -> (Vec<Text<'_>>, BTreeMap<&str, Text<'_>>) {
+    const BEGIN: &str = "{{#*inline \"";
+    const END: &str = "{{/inline}}\n";
+    let (mut rest, mut own, mut parts) = (whole, Vec::new(), BTreeMap::new());
+    while let Some((before, after)) = rest.words.split_once(BEGIN) {
+        let Some((name, after)) = after.split_once("\"}}\n") else {
+            break;
+        };
+        let Some((part, after)) = after.split_once(END) else {
+            break;
+        };
+        own.push(Text {
+            words: before,
+            ..rest
+        });
+        let begins = rest.line + lines(before) + 1;
+        let text = Text {
+            line: begins,
+            words: part,
+            ..rest
+        };
+        parts.insert(name, text);
+        rest = Text {
+            line: begins + lines(part) + 1,
+            words: after,
+            ..rest
+        };
     }
+    own.push(rest);
+    (own, parts)
+}
+
+/// Cuts a text at ends of lines where no block is open, since reading a text takes time that
+/// grows with the square of its length.
+fn pieces(whole: Text<'_>) -> Vec<Text<'_>> {
+    const LONG: usize = 500;
+    let (mut pieces, mut from, mut end, mut depth) = (Vec::new(), 0, 0, 0);
+    let mut begins = whole.line;
+    for line in whole.words.split_inclusive('\n') {
+        end += line.len();
+        depth += line.matches("{{#").count();
+        depth = depth.saturating_sub(line.matches("{{/").count());
+        let text = &whole.words[from..end];
+        if end == whole.words.len() || (depth == 0 && LONG <= text.len()) {
+            pieces.push(Text {
+                line: begins,
+                words: text,
+                ..whole
+            });
+            (from, begins) = (end, begins + lines(text));
+        }
+    }
+    pieces
+}
+
+fn lines(text: &str) -> usize {
+    text.matches('\n').count()
 }
 
 /// XML escaping, for texts and for attributes; what XML cannot hold becomes a space.
@@ -320,36 +224,39 @@ fn escape(text: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use serde_json::json;
 
     #[test]
-    fn a_document_reads_every_part_that_its_templates_include() {
-        for template in [
-            Template::Quote,
-            Template::Bill,
-            Template::Change,
-            Template::Cost,
-            Template::Reprice,
-        ] {
-            let machine = template.machine();
-            let mut open = vec![(template.name(), template.text())];
-            let parts = [
-                QUOTE_PARTS,
-                BILL_PARTS,
-                CHANGE_PARTS,
-                COST_PARTS,
-                REPRICE_PARTS,
-            ]
-            .concat();
-            let mut seen = 0;
-            while let Some((within, text)) = open.pop() {
-                for after in text.split("{{> ").skip(1) {
-                    let name = after.split([' ', '}']).next().unwrap_or_default();
-                    assert!(machine.has_template(name), "{within} includes {name}");
-                    open.extend(parts.iter().find(|(part, _)| *part == name));
-                    seen += 1;
-                }
-            }
-            assert!(2 < seen, "{} includes parts", template.name());
+    fn a_fault_is_told_with_its_file_and_line_wherever_it_stands() {
+        #[track_caller]
+        fn case(text: &str, message: &str) {
+            let filled = Template::read("own.hbs", text).and_then(|own| own.fill(&json!({"a": 1})));
+            assert_eq!(filled.expect_err(text).to_string(), message);
         }
+
+        let missing = |place: &str| format!("template {place}: the view has nothing named `b`");
+        case("<p>\n{{b}}</p>", &missing("`own.hbs`, line 2, column 1"));
+        let long = "<p>words and more of them</p>\n".repeat(100);
+        case(
+            &format!("{long}{{{{#if a}}}}{long}{{{{b}}}}{{{{/if}}}}"),
+            &missing("`own.hbs`, line 201, column 1"),
+        );
+        let part = "{{#*inline \"part\"}}\n<i>\n{{b}}\n{{/inline}}\n";
+        case(
+            &format!("{{{{> part}}}}\n\n{part}"),
+            &missing("`own.hbs`, line 5, column 1"),
+        );
+        let told = Template::read("own.hbs", &format!("{long}{{{{#if a}}}}"));
+        let told = told.err().expect("the block has no end").to_string();
+        assert!(told.starts_with("template `own.hbs`, line 101, "), "{told}");
+    }
+
+    #[test]
+    fn a_part_stands_wherever_it_is_included() {
+        let text = "{{#*inline \"part\"}}\n<{{a}}>\n{{/inline}}\n{{> part}}{{> part}}{{#each c}}{{> part}}{{/each}}";
+        let template = Template::read("own.hbs", text).expect("it is sound");
+        let filled = template.fill(&json!({"a": "x&", "c": [{"a": "y"}]}));
+        let filled: String = filled.expect("all is there").split_whitespace().collect();
+        assert_eq!(filled, "<x&amp;><x&amp;><y>");
     }
 }

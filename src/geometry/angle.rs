@@ -8,7 +8,7 @@ use rust_decimal::prelude::ToPrimitive;
 use rust_decimal_macros::dec;
 
 use super::point::Point;
-use crate::values::{Length, Unreadable, digits, rounding};
+use crate::values::{Length, Unreadable, number, rounding};
 
 /// An angle of a sector: half degrees, more than none and less than a whole turn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,7 +43,7 @@ impl FromStr for Angle {
         let number = ["degrees", "degree", "deg", "°"]
             .iter()
             .find_map(|unit| text.strip_suffix(unit))
-            .and_then(|number| digits(number.trim()).ok())
+            .and_then(|written| number::digits(written.trim()))
             .ok_or_else(|| {
                 refuse(
                     format!("cannot read `{text}` as an angle"),

@@ -22,6 +22,8 @@ mod shapes;
 pub mod side;
 mod square;
 pub mod walk;
+#[cfg(test)]
+mod walks;
 mod within;
 
 pub use angle::Angle;

@@ -60,9 +60,8 @@ fn on_edge(polygon: &[Point], place: Point) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::super::Direction::{East, North, South, West};
-    use super::super::Leg;
     use super::*;
+    use crate::geometry::walks::walked;
     use crate::values::Length;
 
     fn square(feet: i64) -> Outline {
@@ -91,21 +90,8 @@ mod tests {
 
     #[test]
     fn the_notch_of_a_slab_is_outside() {
-        let leg = |direction, feet| Leg {
-            direction,
-            length: Length::feet_whole(feet),
-            bulge: Length::ZERO,
-        };
         // Ten by ten without its south-east quarter; the walk begins at the north-west corner.
-        let legs = [
-            leg(East, 10),
-            leg(South, 5),
-            leg(West, 5),
-            leg(South, 5),
-            leg(West, 5),
-            leg(North, 10),
-        ];
-        let slab = Outline::walked(&legs).unwrap();
+        let slab = walked("east 10 ft, south 5 ft, west 5 ft, south 5 ft, west 5 ft, north 10 ft");
         let small = square(2);
         assert!(slab.holds(&at(&small, 1, -9)));
         assert!(!slab.holds(&at(&small, 7, -9)));
@@ -114,23 +100,10 @@ mod tests {
 
     #[test]
     fn a_slot_that_ends_under_a_square_spoils_it() {
-        let leg = |direction, inches| Leg {
-            direction,
-            length: Length::inches_whole(inches),
-            bulge: Length::ZERO,
-        };
         // Ten feet by ten, with a slot of six inches from the east to its middle.
-        let legs = [
-            leg(East, 120),
-            leg(South, 57),
-            leg(West, 60),
-            leg(South, 6),
-            leg(East, 60),
-            leg(South, 57),
-            leg(West, 120),
-            leg(North, 120),
-        ];
-        let slab = Outline::walked(&legs).unwrap();
+        let slab = walked(
+            "east 10 ft, south 57 in, west 5 ft, south 6 in, east 5 ft, south 57 in, west 10 ft, north 10 ft",
+        );
         assert!(
             !slab.holds(&at(&square(2), 4, -6)),
             "its corners alone lie inside"

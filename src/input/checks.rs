@@ -4,7 +4,8 @@
 
 use rust_decimal::Decimal;
 
-use crate::reading::{At, Problem, Problems, Read};
+use super::phrases::{Ratio, positive};
+use crate::reading::{At, Fields, Problem, Problems, Read};
 use crate::values::{Amount, Length, Unit};
 
 macro_rules! units_asked {
@@ -22,6 +23,22 @@ units_asked! {
     pounds Pound;
     psi Psi;
     square_feet SquareFoot;
+}
+
+macro_rules! above_zero_asked {
+    ($($name:ident $unit:ident;)*) => { $(
+        pub(super) fn $name(at: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
+            let at = $unit(at, key, problems)?;
+            above_zero(at.value.value != Decimal::ZERO, at, problems)
+        }
+    )* };
+}
+
+above_zero_asked! {
+    area_above_zero square_feet;
+    number_above_zero plain;
+    pounds_above_zero pounds;
+    yards_above_zero cubic_yards;
 }
 
 /// An amount in this unit and in no other.
@@ -71,24 +88,6 @@ pub(super) fn length_above_zero(
     above_zero(at.value != Length::ZERO, at, problems)
 }
 
-pub(super) fn number_above_zero(
-    at: At<Amount>,
-    key: &str,
-    problems: &mut Problems,
-) -> Read<At<Amount>> {
-    let at = plain(at, key, problems)?;
-    above_zero(at.value.value != Decimal::ZERO, at, problems)
-}
-
-pub(super) fn area_above_zero(
-    at: At<Amount>,
-    key: &str,
-    problems: &mut Problems,
-) -> Read<At<Amount>> {
-    let at = square_feet(at, key, problems)?;
-    above_zero(at.value.value != Decimal::ZERO, at, problems)
-}
-
 fn above_zero<T>(is: bool, at: At<T>, problems: &mut Problems) -> Read<At<T>> {
     if is {
         return Ok(at);
@@ -96,4 +95,52 @@ fn above_zero<T>(is: bool, at: At<T>, problems: &mut Problems) -> Read<At<T>> {
     let problem = Problem::new("not-above-zero", "this has to be more than zero").at(at.place);
     let help = "write the real figure, or leave the line out for the usual one";
     Err(problems.push(problem.help(help)))
+}
+
+/// No shorter than this, and more than nothing.
+pub(super) fn at_least(
+    at: At<Length>,
+    least: Length,
+    why: &str,
+    problems: &mut Problems,
+) -> Read<At<Length>> {
+    if least <= at.value && at.value != Length::ZERO {
+        return Ok(at);
+    }
+    let problem = Problem::new("not-above-zero", why).at(at.place);
+    Err(problems.push(problem.help("check the figure and its unit")))
+}
+
+pub(super) fn per_yard(at: At<Ratio>, _: &str, problems: &mut Problems) -> Read<At<Ratio>> {
+    if at.value.per.unit == Unit::CubicYard {
+        return Ok(at);
+    }
+    let problem = Problem::new("wrong-unit", "this is given for each cubic yard").at(at.place);
+    Err(problems.push(problem.help("end it with `per cu yd`")))
+}
+
+pub(super) fn per_yard_or_load(at: At<Ratio>, _: &str, problems: &mut Problems) -> Read<At<Ratio>> {
+    if matches!(at.value.per.unit, Unit::CubicYard | Unit::Load) {
+        return Ok(at);
+    }
+    let message = "this is given for each cubic yard or for each load";
+    let problem = Problem::new("wrong-unit", message).at(at.place);
+    Err(problems.push(problem.help("end it with `per cu yd` or `per load`")))
+}
+
+/// A length of more than nothing, by the words of `positive`; left out once it is reported.
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn length_of_some(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<Length>>> {
+    let text = fields.read::<String>(key, problems);
+    Ok(text.and_then(|At { value, place }| match positive(&value) {
+        Ok(length) => Some(At::new(length, place)),
+        Err(unreadable) => {
+            problems.unreadable(unreadable, place);
+            None
+        }
+    }))
 }

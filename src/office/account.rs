@@ -1,7 +1,7 @@
 //! The state of a job, replayed from its records: what is promised, billed, paid, owed.
 
 use super::record::{
-    Accepted, Bills, Change, Credit, Figures, Invoice, Payment, Quote, Record, What,
+    Accepted, Bills, Change, Credit, Figures, Happened, Invoice, Payment, Quote, Record,
 };
 use crate::values::{Day, Money};
 
@@ -27,7 +27,6 @@ pub enum Answer<'a> {
     #[default]
     None,
     Postponed {
-        because: &'a str,
         until: Option<Day>,
     },
     Accepted {
@@ -35,7 +34,6 @@ pub enum Answer<'a> {
         accepted: &'a Accepted,
     },
     Cancelled {
-        accepted: &'a Accepted,
         refund_by: Option<Day>,
     },
     Declined {
@@ -49,7 +47,6 @@ pub enum Answer<'a> {
 /// A change order and whether it was signed.
 #[derive(Clone, Debug)]
 pub struct ChangeState<'a> {
-    pub day: Day,
     pub change: &'a Change,
     pub answer: ChangeAnswer,
 }
@@ -100,12 +97,12 @@ impl Billed<'_> {
         if self.voided {
             return Money::ZERO;
         }
-        let credits: Money = self
-            .credits
-            .iter()
-            .map(|credit| credit.figures.total.0)
-            .sum();
-        self.invoice.figures.total.0 - credits
+        self.invoice.figures.total.0 - self.credited()
+    }
+
+    pub fn credited(&self) -> Money {
+        let credits = self.credits.iter();
+        credits.map(|credit| credit.figures.total.0).sum()
     }
 
     pub fn open(&self) -> Money {
@@ -129,7 +126,7 @@ impl<'a> Account<'a> {
         let day = record.day.0;
         self.places = record.place;
         match &record.what {
-            What::Quote(quote) => {
+            Happened::Quote(quote) => {
                 self.quotes.push((day, quote));
                 self.answer = Answer::None;
                 // A revision after a cancelled contract does not take up its changes.
@@ -137,36 +134,31 @@ impl<'a> Account<'a> {
                     one.answer = ChangeAnswer::Declined;
                 }
             }
-            What::Accepted(accepted) => self.answer = Answer::Accepted { day, accepted },
-            What::Cancelled { refund_by, .. } => {
-                if let Answer::Accepted { accepted, .. } = self.answer {
-                    self.answer = Answer::Cancelled {
-                        accepted,
-                        refund_by: refund_by.map(|day| day.0),
-                    };
+            Happened::Accepted(accepted) => self.answer = Answer::Accepted { day, accepted },
+            Happened::Cancelled { refund_by, .. } => {
+                if self.accepted().is_some() {
+                    let refund_by = refund_by.map(|day| day.0);
+                    self.answer = Answer::Cancelled { refund_by };
                 }
             }
-            What::Declined {
+            Happened::Declined {
                 change: Some(change),
                 ..
             } => self.answer_change(*change, ChangeAnswer::Declined),
-            What::Declined { because, .. } => self.answer = Answer::Declined { because },
-            What::Withdrawn { because } => self.answer = Answer::Withdrawn { because },
-            What::Postponed { because, until } => {
-                self.answer = Answer::Postponed {
-                    because,
-                    until: until.map(|day| day.0),
-                };
+            Happened::Declined { because, .. } => self.answer = Answer::Declined { because },
+            Happened::Withdrawn { because } => self.answer = Answer::Withdrawn { because },
+            Happened::Postponed { until, .. } => {
+                let until = until.map(|day| day.0);
+                self.answer = Answer::Postponed { until };
             }
-            What::Change(change) => self.changes.push(ChangeState {
-                day,
+            Happened::Change(change) => self.changes.push(ChangeState {
                 change,
                 answer: ChangeAnswer::None,
             }),
-            What::ChangeAccepted { change, .. } => {
+            Happened::ChangeAccepted { change, .. } => {
                 self.answer_change(*change, ChangeAnswer::Accepted(record.place));
             }
-            What::Invoice(invoice) => self.invoices.push(Billed {
+            Happened::Invoice(invoice) => self.invoices.push(Billed {
                 place: record.place,
                 day,
                 invoice,
@@ -174,31 +166,28 @@ impl<'a> Account<'a> {
                 credits: Vec::new(),
                 paid: Money::ZERO,
             }),
-            What::Voided { invoice, .. } => {
+            Happened::Voided { invoice, .. } => {
                 if let Some(billed) = self.invoice_mut(*invoice) {
                     billed.voided = true;
                 }
             }
-            What::Credit(credit) => {
+            Happened::Credit(credit) => {
                 if let Some(billed) = self.invoice_mut(credit.invoice) {
                     billed.credits.push(credit);
                 }
             }
-            What::Paid(payment) => self.payments.push(Received {
+            Happened::Paid(payment) => self.payments.push(Received {
                 day,
                 payment,
                 returned: false,
             }),
-            What::Returned { payment, .. } => {
-                let found = self
-                    .payments
-                    .iter_mut()
-                    .find(|one| one.payment.payment == *payment);
-                if let Some(found) = found {
+            Happened::Returned { payment, .. } => {
+                let mut payments = self.payments.iter_mut();
+                if let Some(found) = payments.find(|one| one.payment.payment == *payment) {
                     found.returned = true;
                 }
             }
-            What::Refunded(payment) => self.refunds.push((day, payment)),
+            Happened::Refunded(payment) => self.refunds.push((day, payment)),
         }
     }
 
@@ -210,9 +199,27 @@ impl<'a> Account<'a> {
     }
 
     fn invoice_mut(&mut self, number: u32) -> Option<&mut Billed<'a>> {
-        self.invoices
-            .iter_mut()
-            .find(|one| one.invoice.invoice == number)
+        let mut invoices = self.invoices.iter_mut();
+        invoices.find(|one| one.invoice.invoice == number)
+    }
+
+    pub fn invoice(&self, number: u32) -> Option<&Billed<'a>> {
+        let mut invoices = self.invoices.iter();
+        invoices.find(|one| one.invoice.invoice == number)
+    }
+
+    pub fn change(&self, number: u32) -> Option<&ChangeState<'a>> {
+        let mut changes = self.changes.iter();
+        changes.find(|one| one.change.change == number)
+    }
+
+    /// The invoices that are not void.
+    pub fn standing(&self) -> impl DoubleEndedIterator<Item = &Billed<'a>> {
+        self.invoices.iter().filter(|one| !one.voided)
+    }
+
+    pub fn is_billed(&self, bills: &Bills) -> bool {
+        self.standing().any(|one| one.invoice.bills == *bills)
     }
 
     /// Money goes to the invoice it was meant for, then to the oldest that is open.
@@ -286,35 +293,25 @@ impl<'a> Account<'a> {
 
     /// The last final invoice that is not void.
     pub fn last_final(&self) -> Option<&Billed<'a>> {
-        let mut kept = self.invoices.iter().filter(|one| !one.voided);
-        kept.rfind(|one| one.invoice.bills == Bills::Final)
+        self.standing()
+            .rfind(|one| one.invoice.bills == Bills::Final)
     }
 
     /// Every invoice that is not void, credits not taken off: a credit forgives, and what it
     /// forgives is not billed a second time.
     pub fn billed(&self) -> Figures {
-        self.invoices
-            .iter()
-            .filter(|one| !one.voided)
-            .fold(Figures::default(), |sum, one| {
-                sum.plus(&one.invoice.figures)
-            })
+        self.standing().fold(Figures::default(), |sum, one| {
+            sum.plus(&one.invoice.figures)
+        })
     }
 
     pub fn credited(&self) -> Money {
-        let kept = self.invoices.iter().filter(|one| !one.voided);
-        kept.flat_map(|one| &one.credits)
-            .map(|credit| credit.figures.total.0)
-            .sum()
+        self.standing().map(Billed::credited).sum()
     }
 
     pub fn paid(&self) -> Money {
-        let received: Money = self
-            .payments
-            .iter()
-            .filter(|one| !one.returned)
-            .map(|one| one.payment.amount.0)
-            .sum();
+        let kept = self.payments.iter().filter(|one| !one.returned);
+        let received: Money = kept.map(|one| one.payment.amount.0).sum();
         received - self.refunds.iter().map(|(_, one)| one.amount.0).sum()
     }
 

@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use super::record::{Figures, Stage, TaxAmount};
+use super::record::{Figures, Quote, Stage, TaxAmount};
 use super::text::Cents;
 use crate::costing;
 use crate::input::phrases::Share;
@@ -82,22 +82,20 @@ pub fn stages(contract: &Figures, schedule: &[Stage]) -> Vec<Figures> {
 }
 
 /// The owner's cap on a deposit, where `first` is above it: a share of the total, and a limit.
-pub fn broken_cap(
-    first: Money,
-    total: Money,
-    share: Decimal,
-    limit: Option<Money>,
-) -> Option<Money> {
+pub fn broken_cap(first: Money, total: Money, quote: &Quote) -> Option<Money> {
+    let limit = quote.deposit_limit.map(|limit| limit.0);
+    capped(first, total, quote.deposit_cap.0, limit)
+}
+
+fn capped(first: Money, total: Money, share: Decimal, limit: Option<Money>) -> Option<Money> {
     let by_share = rounding::to_cents(total.dollars() * share / Decimal::ONE_HUNDRED);
+    // Zero is no limit.
+    let limit = limit.filter(|limit| !limit.is_zero());
     // Parts of a whole may differ by a cent from what the share rounds to.
     if by_share.as_cents() + 1 < first.as_cents() {
-        return Some(
-            limit
-                .filter(|limit| !limit.is_zero())
-                .map_or(by_share, |limit| by_share.min(limit)),
-        );
+        return Some(limit.map_or(by_share, |limit| by_share.min(limit)));
     }
-    limit.filter(|limit| !limit.is_zero() && *limit < first)
+    limit.filter(|limit| *limit < first)
 }
 
 /// An amount with the taxes it holds, in the proportions of `of`.
@@ -158,7 +156,7 @@ mod tests {
         #[track_caller]
         fn case(first: i64, total: i64, cap: Option<i64>) {
             let limit = Some(Money::cents(100_000));
-            let found = broken_cap(
+            let found = capped(
                 Money::cents(first),
                 Money::cents(total),
                 Decimal::TEN,
@@ -173,7 +171,7 @@ mod tests {
         case(100_000, 5_000_000, None);
         case(100_001, 5_000_000, Some(100_000));
         case(500_000, 5_000_000, Some(100_000));
-        let whole = broken_cap(
+        let whole = capped(
             Money::cents(300),
             Money::cents(300),
             Decimal::ONE_HUNDRED,

@@ -8,6 +8,7 @@
 
 use chrono::{Datelike, Weekday};
 
+use super::job::Job;
 use crate::tables::holidays::holiday;
 use crate::values::Day;
 
@@ -16,9 +17,12 @@ pub fn last_day(signed: Day) -> Day {
     business_days_after(signed, 3)
 }
 
-/// Ten business days after the cancellation, to pay back what was paid (429.1(g), second-hand).
-pub fn refund_by(cancelled: Day) -> Day {
-    business_days_after(cancelled, 10)
+/// The last day to pay back what was paid, where the customer cancels in time: ten business days
+/// after the cancellation (429.1(g), second-hand).
+pub fn refund(cancelled: Job<'_>) -> Option<Day> {
+    let (_, accepted) = cancelled.account.accepted()?;
+    let in_time = cancelled.day <= accepted.cancel_until?.0;
+    in_time.then(|| business_days_after(cancelled.day, 10))
 }
 
 fn business_days_after(day: Day, count: u32) -> Day {

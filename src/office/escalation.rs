@@ -2,6 +2,7 @@
 
 use rust_decimal::Decimal;
 
+use crate::input::business::Escalation;
 use crate::values::{Money, Percent, rounding};
 
 /// The change of the price before tax, and how it came about.
@@ -14,11 +15,11 @@ pub struct Followed {
 }
 
 /// What lies beyond the share of the reference that is not followed, for so many yards; rounded once, to the cent.
-pub fn followed(
-    (reference, over): (Money, Percent),
-    index: Money,
-    yards: Decimal,
-) -> Option<Followed> {
+pub fn followed(clause: &Escalation, index: Money, yards: Decimal) -> Option<Followed> {
+    beyond(clause.reference.value, clause.over, index, yards)
+}
+
+fn beyond(reference: Money, over: Percent, index: Money, yards: Decimal) -> Option<Followed> {
     let (named, today) = (reference.dollars(), index.dollars());
     let (over, share) = (over.fraction(), over.number());
     let hundred = Decimal::ONE_HUNDRED;
@@ -47,8 +48,8 @@ mod tests {
     #[test]
     fn only_what_lies_beyond_the_share_is_followed() {
         let followed = |over: &str, index: i64| {
-            let named = (Money::cents(17_800), over.parse().unwrap());
-            let found = followed(named, Money::cents(index), Decimal::new(825, 2));
+            let (named, over) = (Money::cents(17_800), over.parse().unwrap());
+            let found = beyond(named, over, Money::cents(index), Decimal::new(825, 2));
             found.map(|one| one.amount.as_cents())
         };
         // 178.00 × 1.05 is 186.90: 5.10 × 8.25 is 42.075, so 42.08 (by hand).

@@ -19,36 +19,27 @@ pub fn charge(open: Money, due: Day, today: Day, rule: LateCharge) -> Option<Lat
     if open <= Money::ZERO || today <= due {
         return None;
     }
-    let rate = rule.rate.fraction();
+    let (dollars, rate, said) = (open.dollars(), rule.rate.fraction(), rule.rate);
+    let months = whole_months(due, today);
+    let times = if months == 1 { "month" } else { "months" };
     let (amount, working) = match rule.per {
         LatePer::Year => {
             let days = today.days_since(due);
             let part = Decimal::from(days) / Decimal::from(365);
             (
-                open.dollars() * rate * part,
-                format!("{open} × {} × {days} days ÷ 365", rule.rate),
+                dollars * rate * part,
+                format!("{open} × {said} × {days} days ÷ 365"),
             )
         }
-        LatePer::Month => {
-            let months = whole_months(due, today);
-            let times = if months == 1 { "month" } else { "months" };
-            if rule.is_compound {
-                let grown =
-                    (0..months).fold(Decimal::ONE, |grown, _| grown * (Decimal::ONE + rate));
-                (
-                    open.dollars() * (grown - Decimal::ONE),
-                    format!(
-                        "{open} × (1 + {}), {months} {times} over, less {open}",
-                        rule.rate
-                    ),
-                )
-            } else {
-                (
-                    open.dollars() * rate * Decimal::from(months),
-                    format!("{open} × {} × {months} {times}", rule.rate),
-                )
-            }
+        LatePer::Month if rule.is_compound => {
+            let grown = (0..months).fold(Decimal::ONE, |grown, _| grown * (Decimal::ONE + rate));
+            let working = format!("{open} × (1 + {said}), {months} {times} over, less {open}");
+            (dollars * (grown - Decimal::ONE), working)
         }
+        LatePer::Month => (
+            dollars * rate * Decimal::from(months),
+            format!("{open} × {said} × {months} {times}"),
+        ),
     };
     let amount = rounding::to_cents(amount);
     (Money::ZERO < amount).then_some(Late { amount, working })

@@ -2,30 +2,8 @@
 
 use std::fmt;
 
+use super::record::Event;
 use crate::input::phrases::Number;
-use crate::reading::words;
-
-words! {
-    /// What a record says has happened.
-    pub enum Event {
-        Quote "quote";
-        Accepted "accepted";
-        Cancelled "cancelled";
-        Declined "declined";
-        Withdrawn "withdrawn";
-        Postponed "postponed";
-        Change "change";
-        ChangeAccepted "change-accepted";
-        Invoice "invoice";
-        /// The last bill of a job, so that its names tell that it is done.
-        FinalInvoice "final-invoice";
-        Voided "voided";
-        Credit "credit";
-        Paid "paid";
-        Returned "returned";
-        Refunded "refunded";
-    }
-}
 
 /// The name of one record's file, without its ending; names sort as things happened.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]

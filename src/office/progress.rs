@@ -3,90 +3,77 @@
 use rust_decimal::Decimal;
 
 use super::account::Account;
+use super::job::Job;
 use super::record::{Bills, Figures, InvoiceLine, Progress, ProgressLine, Withheld};
 use super::text::{self, Cents};
 use crate::input::phrases::Share;
 use crate::input::progress::{Done, LineWritten, ProgressWritten};
-use crate::reading::{Problem, Problems};
-use crate::values::{Day, Money, rounding};
+use crate::reading::{Problem, Problems, Read};
+use crate::values::{Money, rounding};
 
 /// The progress invoice that counts: the last that is not void.
 pub fn last<'a>(account: &Account<'a>) -> Option<&'a Progress> {
-    let kept = account.invoices.iter().filter(|one| !one.voided);
-    kept.filter_map(|one| match &one.invoice.bills {
+    let mut latest = account.standing().rev();
+    latest.find_map(|one| match &one.invoice.bills {
         Bills::Progress(progress) => Some(&**progress),
         Bills::Stage(_) | Bills::Final => None,
     })
-    .next_back()
 }
 
 /// Holds a schedule against the contract; answers where the job stands.
 pub fn progress(
     written: &ProgressWritten,
-    account: &Account<'_>,
-    day: Day,
+    job: Job<'_>,
     problems: &mut Problems,
-) -> Option<Progress> {
+) -> Read<Progress> {
     let faults = problems.len();
-    let contract = account.contract()?;
-    let before = last(account);
+    let price = job.contract(problems)?.price.0;
+    let before = last(job.account);
     let lines: Vec<ProgressLine> = written.lines.iter().map(|one| line(one, before)).collect();
     for (one, line) in written.lines.iter().zip(&lines) {
         over_value(one, line, problems);
     }
     missing(written, before, problems);
     let values: Money = lines.iter().map(|one| one.value.0).sum();
-    if values != contract.price.0 {
+    if values != price {
+        let message =
+            format!("the values make {values}, and {price} before tax is agreed, changes included");
         problems.push(
-            Problem::new(
-                "values-not-contract",
-                format!(
-                    "the values make {values}, and {} before tax is agreed, changes included",
-                    contract.price.0
-                ),
-            )
-            .at(written.place)
-            .help(format!(
-                "the lines are {} away from it; work beyond the contract needs a change order first",
-                contract.price.0 - values
-            )),
+            Problem::new("values-not-contract", message)
+                .at(written.place)
+                .help(format!(
+                    "the lines are {} away from it; work beyond the contract needs a change order first",
+                    price - values
+                )),
         );
     }
     let (retainage, retained) = retained(written.retainage.value, &lines);
-    if retained < written.released.value {
+    let released = written.released.value;
+    if retained < released {
+        let message = format!("{released} of retainage is released, and {retained} was withheld");
         problems.push(
-            Problem::new(
-                "released-too-much",
-                format!(
-                    "{} of retainage is released, and {retained} was withheld",
-                    written.released.value
-                ),
-            )
-            .at(written.released.place)
-            .help("`released` is all that was paid out to date, at most what `retainage` comes to"),
+            Problem::new("released-too-much", message)
+                .at(written.released.place)
+                .help("`released` is all that was paid out to date, at most what `retainage` comes to"),
         );
     }
     let held: Money = written.held_back.iter().map(|(_, amount)| *amount).sum();
+    let others = written.held_back.iter();
+    let others = others.map(|(says, amount)| InvoiceLine::new(says, *amount));
     let work: Money = lines.iter().map(ProgressLine::to_date).sum();
-    let earned = work - retained + written.released.value - held;
-    if contract.price.0 < earned {
+    let earned = work - retained + released - held;
+    if price < earned {
+        let message = format!("this would bill {earned} to date, and {price} before tax is agreed");
         problems.push(
-            Problem::new(
-                "over-contract",
-                format!(
-                    "this would bill {earned} to date, and {} before tax is agreed",
-                    contract.price.0
-                ),
-            )
-            .at(written.place)
-            .help(
-                "bill what a line takes off with the work it belongs to, or write a change order",
-            ),
+            Problem::new("over-contract", message)
+                .at(written.place)
+                .help("bill what a line takes off with the work it belongs to, or write a change order"),
         );
     }
     let earlier = |of: &dyn Fn(&Progress) -> Cents| before.map(of).unwrap_or_default();
-    (problems.len() == faults).then(|| Progress {
-        to: text::Day(written.to.unwrap_or(day)),
+    problems.none_since(faults)?;
+    Ok(Progress {
+        to: text::Day(written.to.unwrap_or(job.day)),
         lines,
         retainage,
         retained: Withheld {
@@ -95,16 +82,9 @@ pub fn progress(
         },
         released: Withheld {
             before: earlier(&|one| one.released.to_date),
-            to_date: Cents(written.released.value),
+            to_date: Cents(released),
         },
-        held_back: written
-            .held_back
-            .iter()
-            .map(|(says, amount)| InvoiceLine {
-                says: says.clone(),
-                price: Cents(*amount),
-            })
-            .collect(),
+        held_back: others.collect(),
         held_before: Cents(before.map_or(Money::ZERO, held_back)),
         earned: Cents(earned),
     })
@@ -115,9 +95,19 @@ pub fn held_back(progress: &Progress) -> Money {
     progress.held_back.iter().map(|one| one.price.0).sum()
 }
 
+/// What the record says a progress invoice is made of.
+pub fn lines(done: &Progress, account: &Account<'_>) -> Vec<InvoiceLine> {
+    let mut lines = vec![InvoiceLine::new("Earned to date", done.earned.0)];
+    let billed = account.billed().price.0;
+    if !billed.is_zero() {
+        lines.push(InvoiceLine::new("Billed before", -billed));
+    }
+    lines
+}
+
 /// What this bill asks: the earned part of price and of each tax, less what was billed of it.
-pub fn asked(progress: &Progress, account: &Account<'_>) -> Option<Figures> {
-    let contract = account.contract()?;
+pub fn asked(progress: &Progress, account: &Account<'_>) -> Figures {
+    let contract = account.contract().unwrap_or_default();
     let (earned, price) = (progress.earned.0, contract.price.0);
     let part = |tax: Money| {
         if price.is_zero() {
@@ -129,7 +119,7 @@ pub fn asked(progress: &Progress, account: &Account<'_>) -> Option<Figures> {
         .taxes
         .iter()
         .map(|tax| (tax.name.clone(), part(tax.amount.0)));
-    Some(Figures::of(earned, taxes.collect()).less(&account.billed()))
+    Figures::of(earned, taxes.collect()).less(&account.billed())
 }
 
 fn line(written: &LineWritten, before: Option<&Progress>) -> ProgressLine {
@@ -163,16 +153,12 @@ fn over_value(written: &LineWritten, line: &ProgressLine, problems: &mut Problem
         Money::ZERO <= to_date && to_date <= value
     };
     if !within {
+        let says = &line.says;
+        let message = format!("`{says}` has {to_date} done and stored, and its value is {value}");
         problems.push(
-            Problem::new(
-                "over-value",
-                format!(
-                    "`{}` has {to_date} done and stored, and its value is {value}",
-                    line.says
-                ),
-            )
-            .at(written.says.place)
-            .help("a line is billed up to its value; more work needs a change order first"),
+            Problem::new("over-value", message)
+                .at(written.says.place)
+                .help("a line is billed up to its value; more work needs a change order first"),
         );
     }
 }
@@ -183,16 +169,14 @@ fn missing(written: &ProgressWritten, before: Option<&Progress>, problems: &mut 
     for line in earlier {
         let mut lines = written.lines.iter();
         if !lines.any(|one| one.says.value == line.says) {
+            let says = &line.says;
+            let message = format!(
+                "`{says}` was in the schedule of the invoice before and is not in this one"
+            );
             problems.push(
-                Problem::new(
-                    "line-missing",
-                    format!(
-                        "`{}` was in the schedule of the invoice before and is not in this one",
-                        line.says
-                    ),
-                )
-                .at(written.place)
-                .help("keep every line and its name; new lines may follow"),
+                Problem::new("line-missing", message)
+                    .at(written.place)
+                    .help("keep every line and its name; new lines may follow"),
             );
         }
     }

@@ -2,44 +2,47 @@
 
 use std::path::Path;
 
-use super::files;
+use super::desk::no_such_book;
+use super::files::{self, Files};
+use super::from_record::no_files;
+use super::quote_record;
 use crate::costing::{
-    self, ChangePrice, Offer, Prices, Pricing, Way, book_without_trucks, business_for_changes,
-    change_price, prices,
+    self, Offer, Prices, Pricing, Way, book_without_trucks, business_for_changes, change_price,
+    prices,
 };
 use crate::documents::offering::{self, Offering};
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
-use crate::input::change::{self, ChangeWritten, PriceLine};
+use crate::input::change;
 use crate::input::job::{self, Customer, JobWritten, Takeoff};
-use crate::office::chain::hash;
-use crate::office::record::{Change, ChangeLine, ChangeWork, Figures, Input, Quote, WorkLine};
+use crate::office::job::Job;
+use crate::office::record::{Change, ChangeLine, ChangeWork, Figures, Input, InputKind, WorkLine};
 use crate::office::text::{Cents, Day as Written};
-use crate::reading::{FileId, Problem, Problems, Sources, yaml};
-use crate::values::{Day, Money};
+use crate::reading::{FileId, Problems, Read};
+use crate::values::Day;
 
-/// A change order with everything it comes to.
+/// A change order as it is put on record, its PDF left out, and the business it was priced by.
 #[derive(Debug)]
 pub struct Changed {
-    pub title: String,
-    pub because: Option<String>,
-    pub days: i32,
-    pub parts: Vec<Part>,
-    pub lines: Vec<PriceLine>,
-    pub price: ChangePrice,
-    pub priced: Day,
+    pub change: Change,
     pub business: Business,
-    /// Change order, business, price book.
-    texts: [FileId; 3],
 }
 
 /// Work that is added or left out.
-#[derive(Debug)]
-pub struct Part {
-    pub way: Way,
+struct Part {
+    way: Way,
     takeoff: Takeoff,
-    pub offer: Offer,
+    offer: Offer,
     work: Vec<WorkLine>,
+}
+
+/// What a part is priced with.
+struct With<'a> {
+    job: &'a str,
+    business: &'a Business,
+    book: &'a PriceBook,
+    /// The day whose prices count where the work names no pour.
+    priced: Day,
 }
 
 /// Reads a change order with the business and its usual book, or another one.
@@ -47,18 +50,12 @@ pub fn lay_out(
     file: &Path,
     other_book: Option<&Path>,
     home: &Path,
-    quote: &Quote,
-    day: Day,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Changed> {
-    let change = files::read(file, sources, problems);
-    let business = files::read(
-        &files::relative(&home.join("business.yaml")),
-        sources,
-        problems,
-    );
-    let node = business.and_then(|id| yaml::read(id, sources, problems))?;
+    job: Job<'_>,
+    files: &mut Files,
+) -> Read<Changed> {
+    let change = files.text(file);
+    let business = files.text(&files::relative(&home.join("business.yaml")));
+    let node = business.and_then(|id| files.tree(id))?;
     let usual = business::books(&node);
     let path = match (other_book, usual.first()) {
         (Some(other), _) => other.to_path_buf(),
@@ -66,183 +63,131 @@ pub fn lay_out(
         (None, None) => home.join("price-book.yaml"),
     };
     if !files::exists(&path) {
-        problems.push(
-            Problem::new(
-                "no-such-book",
-                format!("there is no price book `{}`", path.display()),
-            )
-            .help("paths in `books` start from the folder of business.yaml"),
-        );
+        files.refuse(no_such_book(&path));
     }
-    let book = files::read(&path, sources, problems);
-    laid([change?, business?, book?], quote, day, sources, problems)
+    let book = files.text(&path);
+    laid([change?, business?, book?], job, job.next_change(), files)
 }
 
-/// The same from the texts kept in a record.
+/// The change of this number once more, from the texts kept in its record.
 pub fn lay_out_again(
-    texts: &[Input; 3],
-    quote: &Quote,
-    day: Day,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Changed> {
-    let ids = texts
-        .each_ref()
-        .map(|input| sources.add(&input.name, input.text.clone()));
-    laid(ids, quote, day, sources, problems)
+    texts: &[Input],
+    job: Job<'_>,
+    number: u32,
+    files: &mut Files,
+) -> Read<Changed> {
+    let [change, business, book] = texts else {
+        return Err(files.refuse(no_files()));
+    };
+    let ids = [change, business, book].map(|input| files.kept(input));
+    laid(ids, job, number, files)
 }
 
-fn laid(
-    texts: [FileId; 3],
-    quote: &Quote,
-    day: Day,
-    sources: &Sources,
-    problems: &mut Problems,
-) -> Option<Changed> {
-    let [change, home, book] = texts.map(|id| yaml::read(id, sources, problems));
-    let customer = Customer {
-        name: quote.customer.clone(),
-        address: quote.address.clone(),
-    };
-    let change = change.and_then(|node| change::read(&customer, &node, problems));
-    let business = home.and_then(|node| business::read(&node, problems).ok());
-    let book = book.and_then(|node| book::read(&node, problems));
+fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Read<Changed> {
+    let (_, quote) = job.quote(&mut files.problems)?;
+    let [change, home, book] = texts.map(|id| files.tree(id));
+    let customer = Customer::new(quote.customer.clone(), quote.address.clone());
+    let read = |node: &_, problems: &mut _| change::read(&customer, node, problems);
+    let change = change.and_then(|node| files.made(&node, read));
+    let business = home.and_then(|node| files.made(&node, business::read));
+    let book = book.and_then(|node| files.made(&node, book::read));
     let (change, business, book) = (change?, business?, book?);
-    let ChangeWritten {
-        title,
-        because,
-        days,
-        priced,
-        same_truck,
-        add,
-        deduct,
-        lines,
-    } = change;
-    let priced = priced.unwrap_or(day);
-    let comes_again = business_for_changes(&business, 0 < days);
-    let stays = business_for_changes(&business, false);
     // What is left out saves no truck.
     let less = book_without_trucks(&book);
-    let more = if same_truck { &less } else { &book };
-    let ways = [
-        (Way::Added, add, &comes_again, more),
-        (Way::Deducted, deduct, &stays, &less),
-    ];
-    let parts: Vec<Option<Part>> = ways
-        .into_iter()
-        .filter_map(|(way, written, business, book)| {
-            let written = *written?;
-            let job = &quote.job;
-            Some(part(way, written, job, business, book, priced, problems))
-        })
-        .collect();
+    let priced = change.priced.unwrap_or(job.day);
+    let comes_again = business_for_changes(&business, 0 < change.days);
+    let stays = business_for_changes(&business, false);
+    let added = With {
+        job: &quote.job,
+        business: &comes_again,
+        book: if change.same_truck { &less } else { &book },
+        priced,
+    };
+    let deducted = With {
+        business: &stays,
+        book: &less,
+        ..added
+    };
+    let problems = &mut files.problems;
+    let added = change
+        .add
+        .map(|work| added.part(Way::Added, *work, problems));
+    let deducted = change
+        .deduct
+        .map(|work| deducted.part(Way::Deducted, *work, problems));
     // Both are looked at, so that all their problems show at once.
-    let parts: Vec<Part> = parts.into_iter().collect::<Option<_>>()?;
+    let parts = added.into_iter().chain(deducted);
+    let parts: Vec<Part> = parts.collect::<Read<_>>()?;
     let amounts: Vec<_> = parts
         .iter()
         .map(|part| (part.way, part.offer.quoted()))
         .collect();
-    let price = change_price(&amounts, &lines, &business);
-    Some(Changed {
-        title: title.value,
-        because,
-        days,
-        price,
-        parts,
+    let price = change_price(&amounts, &change.lines, &business);
+    let taxes = price.taxes.iter();
+    let taxes = taxes.map(|(name, amount)| (name.clone(), amount.as_money()));
+    let mut lines: Vec<ChangeLine> = parts.iter().map(Part::line).collect();
+    lines.extend(change.lines.iter().map(|line| ChangeLine {
+        says: line.says.clone(),
+        price: Cents(line.price.value),
+        work: Vec::new(),
+    }));
+    let change = Change {
+        change: number,
+        title: change.title.value,
+        because: change.because,
         lines,
-        priced,
-        business,
-        texts,
-    })
+        figures: Figures::of(price.price.as_money(), taxes.collect()),
+        work: parts.iter().map(Part::record).collect(),
+        days: change.days,
+        priced: Written(priced),
+        inputs: files.inputs(
+            [InputKind::Change, InputKind::Business, InputKind::PriceBook],
+            texts,
+        ),
+        pdf: None,
+    };
+    Ok(Changed { change, business })
 }
 
-fn part(
-    way: Way,
-    written: JobWritten,
-    job: &str,
-    business: &Business,
-    book: &PriceBook,
-    priced: Day,
-    problems: &mut Problems,
-) -> Option<Part> {
-    let takeoff = job::resolve(written, job, book, business, problems)?;
-    let days: Vec<Prices> = takeoff
-        .placements
-        .iter()
-        .map(|placement| placement.day.as_ref().map_or(priced, |day| day.value))
-        .map(|day| prices(book, day, &takeoff.name))
-        .collect();
-    let at = Pricing {
-        book,
-        business,
-        days: &days,
-    };
-    let offer = costing::offer(&takeoff, at, problems)?;
-    let work = offering::work(Offering {
-        takeoff: &takeoff,
-        business,
-        rules: &book.rules,
-        offer: &offer,
-        quoted: priced,
-        pour: days[takeoff.first_pour()].day,
-        number: None,
-        replaces: None,
-        photos: &[],
-    });
-    // What is left out is said by what it would have been, not by how it would have been made.
-    let told = |word: &str| way == Way::Added || word == "Remove" || word == "Pour";
-    let work = work
-        .into_iter()
-        .filter(|term| told(&term.word))
-        .map(|term| WorkLine {
+impl With<'_> {
+    fn part(&self, way: Way, written: JobWritten, problems: &mut Problems) -> Read<Part> {
+        let (book, business) = (self.book, self.business);
+        let takeoff = job::resolve(written, self.job, book, business, problems);
+        let takeoff = problems.proven(takeoff)?;
+        let pours = takeoff.placements.iter();
+        let pours = pours.map(|one| one.day.as_ref().map_or(self.priced, |day| day.value));
+        let days: Vec<Prices> = pours.map(|day| prices(book, day, &takeoff.name)).collect();
+        let at = Pricing {
+            book,
+            business,
+            days: &days,
+        };
+        let offer = costing::offer(&takeoff, at, problems);
+        let offer = problems.proven(offer)?;
+        let work = offering::work(Offering {
+            takeoff: &takeoff,
+            business,
+            rules: &book.rules,
+            offer: &offer,
+            quoted: self.priced,
+            pour: days[takeoff.first_pour()].day,
+            number: None,
+            replaces: None,
+            photos: &[],
+        });
+        // What is left out is said by what it would have been, not by how it would have been made.
+        let told = |word: &str| way == Way::Added || word == "Remove" || word == "Pour";
+        let work = work.into_iter().filter(|term| told(&term.word));
+        let work = work.map(|term| WorkLine {
             word: term.word,
             text: term.text,
+        });
+        Ok(Part {
+            way,
+            work: work.collect(),
+            takeoff,
+            offer,
         })
-        .collect();
-    Some(Part {
-        way,
-        takeoff,
-        offer,
-        work,
-    })
-}
-
-impl Changed {
-    /// The change order as it is put on record, its PDF left out.
-    pub fn record(&self, number: u32, sources: &Sources) -> Change {
-        let mut lines: Vec<ChangeLine> = self.parts.iter().map(Part::line).collect();
-        lines.extend(self.lines.iter().map(|line| ChangeLine {
-            says: line.says.clone(),
-            price: Cents(line.price.value),
-            work: Vec::new(),
-        }));
-        let taxes = self.price.taxes.iter();
-        let taxes = taxes.map(|(name, amount)| (name.clone(), amount.as_money()));
-        Change {
-            change: number,
-            title: self.title.clone(),
-            because: self.because.clone(),
-            lines,
-            figures: Figures::of(self.price.price.as_money(), taxes.collect()),
-            work: self.parts.iter().map(Part::record).collect(),
-            days: self.days,
-            priced: Written(self.priced),
-            inputs: self.inputs(sources),
-            pdf: None,
-        }
-    }
-
-    fn inputs(&self, sources: &Sources) -> Vec<Input> {
-        let named = ["change", "business", "price book"].into_iter();
-        named
-            .zip(self.texts)
-            .map(|(what, id)| Input {
-                what: what.to_owned(),
-                name: sources.name(id).to_owned(),
-                sha256: hash(sources.text(id).as_bytes()),
-                text: sources.text(id).to_owned(),
-            })
-            .collect()
     }
 }
 
@@ -255,16 +200,12 @@ impl Part {
         };
         let price = self.offer.quoted().totals().price;
         ChangeLine {
-            says: self.takeoff.title.clone().unwrap_or_else(named),
-            price: Cents(self.signed(price)),
+            says: self.takeoff.head.title.clone().unwrap_or_else(named),
+            price: Cents(match self.way {
+                Way::Added => price,
+                Way::Deducted => -price,
+            }),
             work: self.work.clone(),
-        }
-    }
-
-    fn signed(&self, amount: Money) -> Money {
-        match self.way {
-            Way::Added => amount,
-            Way::Deducted => -amount,
         }
     }
 
@@ -274,7 +215,7 @@ impl Part {
             is_deducted: self.way == Way::Deducted,
             cost: Cents(priced.totals().cost),
             price: Cents(priced.totals().price),
-            lines: super::filing::lines(priced, 1),
+            lines: quote_record::lines(priced, 1),
         }
     }
 }

@@ -1,10 +1,10 @@
 //! What is still to come when a job is billed to the end, from the texts the quote kept.
 
-use super::kept;
+use super::files::Files;
+use super::from_record;
 use crate::input::job::{Choice, Takeoff};
 use crate::office::record::{Accepted, Closing, Quote};
 use crate::office::text;
-use crate::reading::{Problems, Sources};
 use crate::trade::curing::seal_after;
 use crate::values::Day;
 
@@ -15,8 +15,7 @@ pub fn closing(
     accepted: &Accepted,
     poured: Option<Day>,
 ) -> Option<Closing> {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let desk = kept::desk(quote, quoted, &mut sources, &mut problems)?;
+    let desk = from_record::desk(quote, quoted, &mut Files::default()).ok()?;
     let job = chosen(&desk.takeoff, accepted);
     let planned = quote.pours.iter().map(|day| day.0).max()?;
     let poured = poured.unwrap_or(planned);

@@ -2,14 +2,16 @@
 
 use std::path::{Path, PathBuf};
 
-use super::files;
+use super::business_folder::no_price_book;
+use super::files::{self, Files};
 use crate::costing::{self, Offer, Prices, Pricing, check_sets, prices};
-use crate::documents::offering::Shown;
+use crate::documents::offering::{Offering, Shown};
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
 use crate::input::job::{self, LookedUp, Placement, Takeoff};
+use crate::office::record::Input;
 use crate::press::photo::Photo;
-use crate::reading::{FileId, Place, Problem, Problems, Sources, yaml};
+use crate::reading::{At, FileId, Place, Problem, Problems, Read};
 use crate::values::Day;
 
 /// What lies on the desk once all three files are read without a problem.
@@ -30,9 +32,47 @@ pub struct Desk {
 }
 
 impl Desk {
+    /// With the prices of every pour; the folder is the caller's to say.
+    pub fn new(
+        texts: [FileId; 3],
+        on: Option<Day>,
+        takeoff: Takeoff,
+        business: Business,
+        book: PriceBook,
+    ) -> Self {
+        let quoted = on.or(takeoff.head.quoted).unwrap_or_else(files::today);
+        let days = days(&takeoff, quoted, &business, &book);
+        Self {
+            file: PathBuf::new(),
+            folder: PathBuf::new(),
+            texts,
+            takeoff,
+            business,
+            book,
+            quoted,
+            days,
+        }
+    }
+
+    /// What its quote is made of; a number and photos are the caller's to add.
+    pub fn offering<'a>(&'a self, offer: &'a Offer) -> Offering<'a> {
+        Offering {
+            takeoff: &self.takeoff,
+            business: &self.business,
+            rules: &self.book.rules,
+            offer,
+            quoted: self.quoted,
+            pour: self.days[self.takeoff.first_pour()].day,
+            number: None,
+            replaces: None,
+            photos: &[],
+        }
+    }
+
     /// Every combination priced; what has no price is reported.
-    pub fn offer(&self, problems: &mut Problems) -> Option<Offer> {
-        costing::offer(&self.takeoff, self.pricing(), problems)
+    pub fn offer(&self, problems: &mut Problems) -> Read<Offer> {
+        let offer = costing::offer(&self.takeoff, self.pricing(), problems);
+        problems.proven(offer)
     }
 
     pub fn pricing(&self) -> Pricing<'_> {
@@ -44,100 +84,73 @@ impl Desk {
     }
 }
 
-/// Reads the takeoff, its business and its book; every problem of all three is reported.
+/// Reads the takeoff and its business, and lays the job out by each of these books, or by the usual
+/// one if there are none; every problem of all files is reported. There is always a desk.
 pub fn lay_out(
     file: &Path,
     on: Option<Day>,
-    other_book: Option<&Path>,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Desk> {
-    let other_books: Vec<PathBuf> = other_book.into_iter().map(Path::to_path_buf).collect();
-    lay_out_each(file, on, &other_books, sources, problems)?.pop()
-}
-
-/// The same takeoff by each of these books, or by the usual one if there are none.
-pub fn lay_out_each(
-    file: &Path,
-    on: Option<Day>,
     other_books: &[PathBuf],
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Vec<Desk>> {
-    let takeoff_text = files::read(file, sources, problems);
-    let written = takeoff_text
-        .and_then(|id| yaml::read(id, sources, problems))
-        .and_then(|node| job::read(&node, problems));
+    files: &mut Files,
+) -> Read<Vec<Desk>> {
+    let takeoff_text = files.text(file);
+    let written = takeoff_text.and_then(|id| files.read(id, job::read));
     if !files::exists(file) {
-        return None;
+        takeoff_text?;
     }
-    let Some(home) = files::business_file(file) else {
-        problems.push(
-            Problem::new(
-                "no-business",
-                format!(
-                    "no `business.yaml` beside `{}` or in any folder above it",
-                    file.display()
-                ),
-            )
-            .help("copy the one of the demo quotes there and put your own firm and prices in"),
-        );
-        return None;
-    };
-    let home_text = files::read(&home, sources, problems);
-    let home_node = home_text.and_then(|id| yaml::read(id, sources, problems));
+    let home = files::business_file(file).ok_or_else(|| {
+        let file = file.display();
+        let message = format!("no `business.yaml` beside `{file}` or in any folder above it");
+        files.refuse(
+            Problem::new("no-business", message)
+                .help("copy the one of the demo quotes there and put your own firm and prices in"),
+        )
+    })?;
+    let home_text = files.text(&home);
+    let home_node = home_text.and_then(|id| files.tree(id));
     // The books are read even where the business has a slip, so that every problem shows at once.
     let usual = home_node.as_ref().map(business::books).unwrap_or_default();
-    let business = home_node.and_then(|node| business::read(&node, problems).ok());
+    let business = home_node.and_then(|node| files.made(&node, business::read));
     let folder = home.parent().unwrap_or(Path::new(".")).to_path_buf();
-    let paths: Vec<(PathBuf, Option<Place>)> = if other_books.is_empty() {
-        let usual = usual.first()?;
+    let paths: Vec<(PathBuf, Option<Place>)> = if !other_books.is_empty() {
+        let others = other_books.iter();
+        others.map(|book| (book.clone(), None)).collect()
+    } else if let Some(usual) = usual.first() {
         vec![(folder.join(&usual.value), Some(usual.place))]
     } else {
-        other_books
-            .iter()
-            .map(|book| (book.clone(), None))
-            .collect()
+        business?;
+        files.problems.none()?;
+        return Err(files.refuse(no_price_book()));
     };
-    let books: Vec<Option<PriceBook>> = paths
-        .iter()
-        .map(|(path, place)| read_book(path, *place, sources, problems))
+    let paths = paths.into_iter();
+    let books: Vec<_> = paths
+        .map(|(path, place)| read_book(&tidy(&path), place, files))
         .collect();
     let business = business?;
     if let Some(logo) = &business.firm.logo {
-        own_file(&folder, &logo.value, logo.place, "logo", problems);
+        own_file(&folder, logo, "logo", &mut files.problems);
     }
     let written = written?;
-    for photo in &written.photos {
-        own_file(
-            &folder,
-            &photo.file.value,
-            photo.file.place,
-            "photo",
-            problems,
-        );
+    for photo in &written.head.photos {
+        own_file(&folder, &photo.file, "photo", &mut files.problems);
     }
-    let books: Vec<PriceBook> = books.into_iter().collect::<Option<_>>()?;
-    let name = file
-        .file_stem()
-        .map(|stem| stem.to_string_lossy().into_owned())
-        .unwrap_or_default();
-    let all_read = problems.is_empty();
+    let books: Vec<(FileId, PriceBook)> = books.into_iter().collect::<Read<_>>()?;
+    let name = stem(file);
+    let all_read = files.problems.is_empty();
     let mut found = Vec::new();
     let mut desks = Vec::new();
-    for book in books {
+    for (book_text, book) in books {
         let mut of_book = Problems::default();
         let looked_up = job::looked_up(written.clone(), &name, &book, &business, &mut of_book);
         if let (true, LookedUp::Mended(takeoff)) = (all_read, &looked_up) {
             // What could not even be read may be what a `set` speaks of.
-            let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
+            let quoted = on.or(takeoff.head.quoted).unwrap_or_else(files::today);
             let pours = pours(takeoff, quoted, &business);
             check_sets(takeoff, &book, &business, &pours, &mut of_book);
         }
         found.push((book.place, of_book));
         if let LookedUp::Whole(takeoff) = looked_up {
-            let texts = [takeoff_text?, home_text?, book.place.file];
-            let desk = desk(texts, on, *takeoff, business.clone(), book);
+            let texts = [takeoff_text?, home_text?, book_text];
+            let desk = Desk::new(texts, on, *takeoff, business.clone(), book);
             desks.push(Desk {
                 file: file.to_path_buf(),
                 folder: folder.clone(),
@@ -146,77 +159,44 @@ pub fn lay_out_each(
         }
     }
     let all = desks.len() == found.len();
-    report_by_book(&found, problems);
-    all.then_some(desks)
+    report_by_book(&found, &mut files.problems);
+    files.problems.proven(all.then_some(desks))
 }
 
 /// The same from texts kept in a record: takeoff, business, price book.
-pub fn lay_out_again(
-    texts: [(&str, &str); 3],
-    on: Day,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Desk> {
-    let ids = texts.map(|(name, text)| sources.add(name, text.to_owned()));
-    let [job, home, book] = ids.map(|id| yaml::read(id, sources, problems));
-    let name = Path::new(texts[0].0)
-        .file_stem()
-        .map(|stem| stem.to_string_lossy().into_owned())
-        .unwrap_or_default();
-    let written = job::read(&job?, problems)?;
-    let business = business::read(&home?, problems).ok()?;
-    let book = book::read(&book?, problems)?;
-    let takeoff = job::resolve(written, &name, &book, &business, problems)?;
-    Some(desk(ids, Some(on), takeoff, business, book))
+pub fn lay_out_again(texts: [&Input; 3], on: Day, files: &mut Files) -> Read<Desk> {
+    let ids = texts.map(|text| files.kept(text));
+    let [job, home, book] = ids.map(|id| files.tree(id));
+    let written = files.made(&job?, job::read)?;
+    let business = files.made(&home?, business::read)?;
+    let book = files.made(&book?, book::read)?;
+    let name = stem(Path::new(&texts[0].name));
+    let takeoff = job::resolve(written, &name, &book, &business, &mut files.problems);
+    let takeoff = files.problems.proven(takeoff)?;
+    Ok(Desk::new(ids, Some(on), takeoff, business, book))
 }
 
-/// With the prices of every pour; the folder is the caller's to say.
-fn desk(
-    texts: [FileId; 3],
-    on: Option<Day>,
-    takeoff: Takeoff,
-    business: Business,
-    book: PriceBook,
-) -> Desk {
-    let quoted = on.or(takeoff.quoted).unwrap_or_else(files::today);
-    let pours = pours(&takeoff, quoted, &business);
-    let days = pours
-        .into_iter()
-        .map(|day| prices(&book, day, &takeoff.name))
-        .collect();
-    Desk {
-        file: PathBuf::new(),
-        folder: PathBuf::new(),
-        texts,
-        takeoff,
-        business,
-        book,
-        quoted,
-        days,
-    }
+/// A job is called as its file is.
+pub(super) fn stem(file: &Path) -> String {
+    let stem = file.file_stem().unwrap_or_default();
+    stem.to_string_lossy().into_owned()
 }
 
-fn read_book(
-    path: &Path,
-    place: Option<Place>,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<PriceBook> {
+pub fn no_such_book(path: &Path) -> Problem {
+    let message = format!("there is no price book `{}`", path.display());
+    Problem::new("no-such-book", message)
+        .help("paths in `books` start from the folder of business.yaml")
+}
+
+/// A book that a business names at this place, or somebody on the command line.
+fn read_book(path: &Path, place: Option<Place>, files: &mut Files) -> Read<(FileId, PriceBook)> {
     if files::exists(path) {
-        return files::read(&tidy(path), sources, problems)
-            .and_then(|id| yaml::read(id, sources, problems))
-            .and_then(|node| book::read(&node, problems));
+        let id = files.text(path)?;
+        return Ok((id, files.read(id, book::read)?));
     }
-    let problem = Problem::new(
-        "no-such-book",
-        format!("there is no price book `{}`", tidy(path).display()),
-    )
-    .help("paths in `books` start from the folder of business.yaml");
-    problems.push(match place {
-        Some(place) => problem.at(place),
-        None => problem,
-    });
-    None
+    let mut problem = no_such_book(path);
+    problem.place = place;
+    Err(files.refuse(problem))
 }
 
 /// Reports what was found with each of several books: what all of them have in common once,
@@ -238,6 +218,14 @@ pub fn report_by_book(found: &[(Place, Problems)], problems: &mut Problems) {
     }
 }
 
+/// The prices of each pour's day.
+pub fn days(takeoff: &Takeoff, quoted: Day, business: &Business, book: &PriceBook) -> Vec<Prices> {
+    pours(takeoff, quoted, business)
+        .into_iter()
+        .map(|day| prices(book, day, &takeoff.name))
+        .collect()
+}
+
 /// The day of each pour, said or counted from the day of the quote.
 pub(super) fn pours(takeoff: &Takeoff, quoted: Day, business: &Business) -> Vec<Day> {
     let lead = i64::from(business.quote.lead_time.0);
@@ -249,14 +237,15 @@ pub(super) fn pours(takeoff: &Takeoff, quoted: Day, business: &Business) -> Vec<
 }
 
 /// The photos that the customer sees, upright and in a size for paper.
-pub fn photos(desk: &Desk, problems: &mut Problems) -> Vec<Shown> {
+pub fn photos(desk: &Desk, problems: &mut Problems) -> Read<Vec<Shown>> {
+    let before = problems.len();
     let mut shown = Vec::new();
-    for photo in &desk.takeoff.photos {
+    for photo in &desk.takeoff.head.photos {
         let Some(caption) = &photo.caption else {
             continue;
         };
-        let path = desk.folder.join(&photo.file.value);
-        let read = files::bytes(&path)
+        let At { value, place } = &photo.file;
+        let read = files::bytes(&desk.folder.join(value))
             .map_err(|error| error.to_string())
             .and_then(|bytes| Photo::read(&bytes).map_err(|error| error.to_string()));
         match read {
@@ -265,39 +254,34 @@ pub fn photos(desk: &Desk, problems: &mut Problems) -> Vec<Shown> {
                 caption: caption.clone(),
             }),
             Err(error) => {
+                let message = format!("cannot use the photo `{value}`: {error}");
                 problems.push(
-                    Problem::new(
-                        "unreadable-picture",
-                        format!("cannot use the photo `{}`: {error}", photo.file.value),
-                    )
-                    .at(photo.file.place)
-                    .help("save it as a JPEG picture (.jpg), or take the line out"),
+                    Problem::new("unreadable-picture", message)
+                        .at(*place)
+                        .help("save it as a JPEG picture (.jpg), or take the line out"),
                 );
             }
         }
     }
-    shown
+    problems.none_since(before)?;
+    Ok(shown)
 }
 
 /// Logos and photos lie inside the business folder, so that a copy of it is whole.
-fn own_file(folder: &Path, name: &str, place: Place, what: &str, problems: &mut Problems) {
+fn own_file(folder: &Path, file: &At<String>, what: &str, problems: &mut Problems) {
+    let name = &file.value;
     let path = folder.join(name);
-    if !files::exists(&path) {
-        problems.push(
-            Problem::new("missing-picture", format!("there is no {what} `{name}`"))
-                .at(place)
-                .help("put the file beside business.yaml, or take the line out"),
-        );
+    let problem = if !files::exists(&path) {
+        Problem::new("missing-picture", format!("there is no {what} `{name}`"))
+            .help("put the file beside business.yaml, or take the line out")
     } else if !files::inside(folder, &path) {
-        problems.push(
-            Problem::new(
-                "picture-outside",
-                format!("the {what} `{name}` lies outside the business folder"),
-            )
-            .at(place)
-            .help("copy it into the folder, so that a backup of the folder is whole"),
-        );
-    }
+        let message = format!("the {what} `{name}` lies outside the business folder");
+        Problem::new("picture-outside", message)
+            .help("copy it into the folder, so that a backup of the folder is whole")
+    } else {
+        return;
+    };
+    problems.push(problem.at(file.place));
 }
 
 /// `demo-quotes/../price-books/x.yaml` as `price-books/x.yaml`.

@@ -6,6 +6,7 @@
 
 pub mod drawing;
 pub mod faces;
+pub mod frame;
 pub mod layout;
 pub mod page;
 pub mod pdf;

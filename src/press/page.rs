@@ -1,6 +1,6 @@
 //! What layout hands to the writer of bytes: pages of placed marks, and the structure they belong to.
 
-use super::drawing::{Face, Path, Point, Rgb, Size, Step};
+use super::drawing::{Face, Path, Picture, Point, Rgb, Size};
 
 /// A whole document, ready to become bytes.
 #[derive(Clone, Debug)]
@@ -10,7 +10,6 @@ pub struct Document {
     pub structure: Vec<Node>,
     pub outline: Vec<Bookmark>,
     pub about: About,
-    pub attachments: Vec<Attachment>,
 }
 
 /// What the file says of itself; the dates are the document's own.
@@ -23,15 +22,6 @@ pub struct About {
     pub language: String,
     /// Seconds since 1970 in UTC of the document's own day; never the clock's.
     pub created: i64,
-}
-
-#[derive(Clone, Debug)]
-pub struct Attachment {
-    pub name: String,
-    pub description: String,
-    /// For example `application/json`.
-    pub media_type: String,
-    pub bytes: Vec<u8>,
 }
 
 #[derive(Clone, Debug)]
@@ -48,22 +38,19 @@ pub struct Page {
     pub size: Size,
     /// In reading order.
     pub marks: Vec<Mark>,
-    pub links: Vec<Link>,
-}
-
-#[derive(Clone, Debug)]
-pub struct Link {
-    pub at: Point,
-    pub size: Size,
-    pub address: String,
-    /// The structure node of role `Link` that this link belongs to.
-    pub node: NodeId,
-    pub contents: String,
 }
 
 /// A place in `Document::structure`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct NodeId(pub usize);
+
+impl Document {
+    /// Whether `node` stands below `above`, which may be itself.
+    pub fn is_within(&self, node: NodeId, above: NodeId) -> bool {
+        let mut up = std::iter::successors(Some(node), |at| self.structure[at.0].parent);
+        up.any(|at| at == above)
+    }
+}
 
 /// One element of the structure tree (standard structure types only).
 #[derive(Clone, Debug)]
@@ -93,8 +80,6 @@ pub enum Role {
     HeaderCell(Scope),
     DataCell,
     Figure,
-    Link,
-    Span,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -123,28 +108,40 @@ pub struct Mark {
     pub ink: Ink,
 }
 
+impl Mark {
+    /// A rule, a fill or another decoration of the layout itself.
+    pub fn layout(path: Path) -> Self {
+        Self {
+            owner: Owner::Layout,
+            ink: Ink::Path(path),
+        }
+    }
+}
+
 #[derive(Clone, Debug)]
 pub enum Ink {
     Path(Path),
     Glyphs(Run),
-    /// Drawn only inside the outline.
-    Clipped {
-        outline: Vec<Step>,
-        inks: Vec<Ink>,
-    },
-    /// A picture's bytes as they came (JPEG or PNG), scaled to the size.
-    Picture {
-        at: Point,
-        size: Size,
-        bytes: std::sync::Arc<[u8]>,
-        kind: PictureKind,
-    },
+    Picture(Picture),
 }
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum PictureKind {
-    Jpeg,
-    Png,
+impl Ink {
+    pub fn shift(&mut self, by: Point) {
+        match self {
+            Self::Path(path) => path.shift(by.x, by.y),
+            Self::Glyphs(run) => run.at = run.at.moved(by.x, by.y),
+            Self::Picture(picture) => picture.at = picture.at.moved(by.x, by.y),
+        }
+    }
+
+    /// Marked content must not be empty, or an element would claim to say something.
+    pub fn shows(&self) -> bool {
+        match self {
+            Self::Path(path) => path.fill.is_some() || path.stroke.is_some(),
+            Self::Glyphs(run) => !run.glyphs.is_empty(),
+            Self::Picture(_) => true,
+        }
+    }
 }
 
 /// Shaped glyphs on one baseline, in one face, size and colour.

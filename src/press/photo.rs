@@ -9,9 +9,8 @@ use image::codecs::jpeg::{JpegDecoder, JpegEncoder};
 use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder, Limits, imageops};
 
-use super::drawing::{Drawing, Point, Shape, Size};
-use super::page::PictureKind;
-use super::pdf::Picture;
+use super::drawing::{Drawing, Picture, Shape, Size, point};
+use super::pdf;
 
 /// Points on the longer side: 300 to the inch over half a page's width, with room to spare.
 const LONGEST: u32 = 1400;
@@ -74,8 +73,7 @@ impl Photo {
     }
 
     fn kept(bytes: Vec<u8>) -> Result<Self, PhotoError> {
-        let picture = Picture::read(&bytes, PictureKind::Jpeg)
-            .map_err(|error| PhotoError(error.to_string()))?;
+        let picture = pdf::Picture::read(&bytes).map_err(PhotoError)?;
         #[expect(
             clippy::cast_precision_loss,
             reason = "a few thousand points at most; only their ratio counts"
@@ -90,18 +88,14 @@ impl Photo {
     /// The photo as a figure, as large as fits.
     pub fn figure(&self, most: Size, alternative: String) -> Drawing {
         let scale = (most.width / self.width).min(most.height / self.height);
-        let size = Size {
-            width: self.width * scale,
-            height: self.height * scale,
-        };
+        let size = Size::new(self.width * scale, self.height * scale);
         Drawing {
             size,
-            shapes: vec![Shape::Picture {
-                at: Point { x: 0.0, y: 0.0 },
+            shapes: vec![Shape::Picture(Picture {
+                at: point(0.0, 0.0),
                 size,
                 bytes: Arc::clone(&self.bytes),
-                kind: PictureKind::Jpeg,
-            }],
+            })],
             alternative,
         }
     }

@@ -57,6 +57,9 @@ impl<T: FromLine> FromKey for Vec<T> {
     }
 }
 
+/// A group that stands after a key, as `keys!` makes them.
+pub trait Keyed: Group {}
+
 impl Node {
     /// The keys of a group that has a name, read.
     pub fn group_called<G: Group>(&self, name: At<String>, problems: &mut Problems) -> Read<G> {
@@ -70,7 +73,7 @@ impl Node {
 }
 
 /// A group that was left out has the usual value of every key.
-impl<G: Group> FromKey for G {
+impl<G: Keyed> FromKey for G {
     const KIND: &'static str = "keys";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
@@ -81,11 +84,13 @@ impl<G: Group> FromKey for G {
     }
 }
 
-impl<G: Group> FromKey for Option<G> {
+/// What is missing or could not be read counts as left out, once it is reported.
+impl<G: Keyed> FromKey for Option<G> {
     const KIND: &'static str = "keys";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
-        Ok(fields.node(key).and_then(|node| node.group(problems).ok()))
+        let node = fields.unless_left_out(key, problems).ok().flatten();
+        Ok(node.and_then(|node| node.group(problems).ok()))
     }
 }
 
@@ -122,25 +127,18 @@ const NO_KEYS: &FieldTable = &FieldTable {
     includes: &[],
 };
 
-/// What the owner calls the group, for `..` among its keys.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Name {
-    pub value: String,
-    pub place: Place,
-}
-
-impl Group for Name {
+/// What the owner calls the group, for `^` or `..` among its keys.
+impl Group for At<String> {
     const TABLE: &'static FieldTable = NO_KEYS;
 
     fn read(fields: &Fields<'_>, _: &mut Problems) -> Read<Self> {
         let name = fields.name().cloned();
-        let At { value, place } = name.unwrap_or(At::new(String::new(), fields.heading()));
-        Ok(Name { value, place })
+        Ok(name.unwrap_or(At::new(String::new(), fields.heading())))
     }
 }
 
 /// A group by each name that the owner chose; what could not be read is left out.
-impl<G: Group> FromKey for BTreeMap<String, G> {
+impl<G: Keyed> FromKey for BTreeMap<String, G> {
     const KIND: &'static str = "keys by name";
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
@@ -188,7 +186,9 @@ macro_rules! placeless {
 
 pub(crate) use placeless;
 
-placeless! { String crate::values::Day crate::values::Percent }
+placeless! {
+    String crate::values::Day crate::values::Percent crate::values::Unit crate::values::UnitPrice
+}
 
 /// `yes` or `no`; without a word, what is usual.
 impl FromKey for bool {
@@ -313,11 +313,14 @@ macro_rules! keys {
     ) => {
         $(#[$about])*
         #[derive(Clone, Debug)]
+        #[allow(clippy::pub_underscore_fields)]
         $vis struct $name {
             $($(#[$about_first])* pub $first: $first_group,)*
             $($(#[$about_field])* pub $field: $type,)*
             $($(#[$about_more])* pub $more: $group,)*
         }
+
+        impl $crate::reading::Keyed for $name {}
 
         keys!(@or [$($usual)?] $name $($field $key)*);
 

@@ -10,7 +10,7 @@ pub mod fields;
 #[cfg(feature = "inside")]
 pub mod guide;
 pub mod keys;
-pub mod number;
+mod named;
 pub mod place;
 pub mod problem;
 pub mod suggest;
@@ -22,9 +22,10 @@ pub mod written;
 pub mod yaml;
 
 pub use fields::{Field, FieldTable, Fields, IfLeftOut};
-pub use keys::{FormatOne, FromKey, FromLine, Group, Name, Unread, WithAnother};
+pub use keys::{FormatOne, FromKey, FromLine, Group, Keyed, Unread, WithAnother};
+pub use named::Named;
 pub use place::{At, FileId, Place, Sources};
-pub use problem::{Problem, Problems, Read, Reported};
+pub use problem::{Found, Problem, Problems, Read, Reported};
 pub use tree::{Entry, Node, Value};
 pub(crate) use words::words;
 pub use written::Written;

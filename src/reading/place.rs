@@ -1,5 +1,7 @@
 //! Where something stands: a byte range in one of the texts being read.
 
+use crate::values::Part;
+
 /// One of the texts in [`Sources`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct FileId(pub u16);
@@ -13,6 +15,24 @@ pub struct Place {
 }
 
 impl Place {
+    /// Where a part of the text stands that was read here, if the text stands here letter for
+    /// letter, plain or in quotes; else the whole.
+    #[must_use]
+    pub fn narrowed(self, part: &Part) -> Place {
+        let length = (self.end - self.start) as usize;
+        let quote = match length.checked_sub(part.of) {
+            Some(0) => 0,
+            Some(2) => 1,
+            Some(_) | None => return self,
+        };
+        let at = |byte| u32::try_from(byte).expect("no text is longer than its place");
+        Place {
+            start: self.start + quote + at(part.range.start),
+            end: self.start + quote + at(part.range.end),
+            ..self
+        }
+    }
+
     /// From the start of this place to the end of `last`.
     #[must_use]
     pub fn to(self, last: Place) -> Place {

@@ -71,6 +71,33 @@ impl Reported {
     }
 }
 
+/// What a reader hands back: a value or the proof, or nothing, where a problem found so far is why.
+pub trait Found {
+    type Of;
+
+    fn proven(self, problems: &Problems) -> Read<Self::Of>;
+}
+
+impl<T> Found for Read<T> {
+    type Of = T;
+
+    fn proven(self, _: &Problems) -> Read<T> {
+        self
+    }
+}
+
+impl<T> Found for Option<T> {
+    type Of = T;
+
+    fn proven(self, problems: &Problems) -> Read<T> {
+        let said = || {
+            let none = problems.none();
+            none.expect_err("whoever comes back with nothing has said why")
+        };
+        self.ok_or_else(said)
+    }
+}
+
 /// Every problem found so far, in the order found.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Problems(Vec<Problem>);
@@ -85,8 +112,38 @@ impl Problems {
         Reported(())
     }
 
+    /// What a reader found, or the proof that it said why not.
+    ///
+    /// # Errors
+    /// When there is nothing.
+    pub fn proven<F: Found>(&self, found: F) -> Read<F::Of> {
+        found.proven(self)
+    }
+
+    /// The proof of one of the problems found so far, if there is any.
+    ///
+    /// # Errors
+    /// When a problem was found.
+    pub fn none(&self) -> Read<()> {
+        self.none_since(0)
+    }
+
+    /// The same for what was found since there were `before` of them.
+    ///
+    /// # Errors
+    /// When a problem was found since.
+    pub fn none_since(&self, before: usize) -> Read<()> {
+        if self.0.len() <= before {
+            Ok(())
+        } else {
+            Err(Reported(()))
+        }
+    }
+
     /// What a value type says of a text it cannot read, at the text's place.
     pub fn unreadable(&mut self, unreadable: Unreadable, place: Place) -> Reported {
+        let part = unreadable.part.clone();
+        let place = part.map_or(place, |part| place.narrowed(&part));
         self.push(Problem::from(unreadable).at(place))
     }
 

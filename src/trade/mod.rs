@@ -6,10 +6,11 @@
 pub mod crew;
 pub mod curing;
 pub mod measure;
+pub mod needs;
 pub mod order;
 pub mod sets;
+pub mod tally;
 pub mod term;
 pub mod working;
 
-pub use term::Term;
 pub use working::{Quantity, Working};

@@ -5,34 +5,11 @@ use std::ops::{Add, Div, Mul, Sub};
 
 use rust_decimal::Decimal;
 
-use super::working::Quantity;
+pub use super::working::Term;
+use super::working::{Form, Name, Quantity, Sign};
+use crate::input::phrases::Ratio;
+use crate::reading::At;
 use crate::values::{Amount, Unit, rounding};
-
-/// One step of a formula, with its value.
-#[derive(Clone, Debug)]
-pub struct Term {
-    value: Decimal,
-    form: Form,
-}
-
-#[derive(Clone, Debug)]
-enum Form {
-    Of(Quantity),
-    Number,
-    Both(Box<Term>, Sign, Box<Term>),
-    Sum(Vec<Term>),
-    Up { what: Box<Term>, step: Box<Term> },
-    Largest(Vec<Term>),
-    Cents(Box<Term>),
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Sign {
-    Plus,
-    Minus,
-    Times,
-    Over,
-}
 
 impl From<&Quantity> for Term {
     fn from(quantity: &Quantity) -> Self {
@@ -116,26 +93,28 @@ impl Term {
     pub(super) fn before_step(&self) -> Option<Decimal> {
         match &self.form {
             Form::Up { what, .. } => Some(what.value),
-            Form::Largest(terms) => match terms.as_slice() {
-                [
-                    what,
-                    Self {
-                        form: Form::Of(least),
-                        ..
-                    },
-                ] if least.name() == "at least" => Some(what.before_step().unwrap_or(what.value)),
-                _ => None,
-            },
-            Form::Of(_) | Form::Number | Form::Both(..) | Form::Sum(_) | Form::Cents(_) => None,
+            Form::AtLeast { what, .. } => Some(what.before_step().unwrap_or(what.value)),
+            Form::Of(_) | Form::Number | Form::Both(..) | Form::Sum(_) | Form::Largest(_) => None,
         }
     }
 
-    /// In whole cents.
-    pub fn cents(self) -> Self {
+    /// No less than the smallest sale.
+    pub fn at_least(self, least: &Quantity) -> Self {
+        let least = of(least);
         Self {
-            value: rounding::to_cents(self.value).dollars(),
-            form: Form::Cents(Box::new(self)),
+            value: self.value.max(least.value),
+            form: Form::AtLeast {
+                what: Box::new(self),
+                least: Box::new(least),
+            },
         }
+    }
+
+    /// Times so much for so much, by what both are called here.
+    pub fn at_rate(self, (much, per): (impl Into<Name>, &'static str), ratio: &At<Ratio>) -> Self {
+        let much = Quantity::given(much, ratio.value.much, ratio.place);
+        let per = Quantity::given(per, ratio.value.per, ratio.place);
+        self * &much / &per
     }
 
     pub(super) fn shown(&self) -> String {
@@ -172,6 +151,10 @@ impl Term {
                 out.push_str("largest of ");
                 joined(out, terms, ", ", true);
             }
+            Form::AtLeast { what, least } => {
+                out.push_str("largest of ");
+                joined(out, [&**what, &**least], ", ", true);
+            }
             Form::Up { what, step } => {
                 if 0 < tight {
                     out.push('(');
@@ -185,9 +168,6 @@ impl Term {
                 if 0 < tight {
                     out.push(')');
                 }
-            }
-            Form::Cents(what) => {
-                what.show(out, tight);
             }
         }
     }
@@ -209,11 +189,10 @@ impl Term {
                     term.collect(parts);
                 }
             }
-            Form::Up { what, step } => {
+            Form::Up { what, step: other } | Form::AtLeast { what, least: other } => {
                 what.collect(parts);
-                step.collect(parts);
+                other.collect(parts);
             }
-            Form::Cents(what) => what.collect(parts),
         }
     }
 
@@ -235,17 +214,23 @@ fn step_shown(step: Decimal) -> String {
     parts.map_or(shown, |parts| format!("1/{parts}"))
 }
 
-fn joined(out: &mut String, terms: &[Term], between: &str, bracket: bool) {
+fn joined<'a>(
+    out: &mut String,
+    terms: impl IntoIterator<Item = &'a Term>,
+    between: &str,
+    bracket: bool,
+) {
     if bracket {
         out.push('(');
     }
-    for (i, term) in terms.iter().enumerate() {
-        if i != 0 {
+    let start = out.len();
+    for term in terms {
+        if out.len() != start {
             out.push_str(between);
         }
         term.show(out, 1);
     }
-    if terms.is_empty() {
+    if out.len() == start {
         out.push('0');
     }
     if bracket {

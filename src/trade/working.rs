@@ -4,13 +4,17 @@
 //! where the owner wrote it, or a formula over other quantities, built by plain
 //! arithmetic on [`Term`]s: what is computed and what is shown is one thing.
 
+use std::borrow::Cow;
 use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
-use super::term::Term;
+use crate::input::phrases::Ratio;
 use crate::reading::{At, Place};
-use crate::values::{Amount, Length, Money, Percent, Unit, rounding};
+use crate::values::{Amount, Length, Money, Unit, rounding};
+
+/// What a quantity is called; most names stand in the code.
+pub type Name = Cow<'static, str>;
 
 /// An amount that knows its name and its working; cheap to share.
 #[derive(Clone, Debug)]
@@ -18,7 +22,7 @@ pub struct Quantity(Arc<Known>);
 
 #[derive(Debug)]
 struct Known {
-    name: String,
+    name: Name,
     amount: Amount,
     working: Working,
 }
@@ -46,8 +50,45 @@ pub enum Working {
     },
 }
 
+/// One step of a formula, with its value; its arithmetic is in `term.rs`.
+#[derive(Clone, Debug)]
+pub struct Term {
+    pub(super) value: Decimal,
+    pub(super) form: Form,
+}
+
+#[derive(Clone, Debug)]
+pub(super) enum Form {
+    Of(Quantity),
+    Number,
+    Both(Box<Term>, Sign, Box<Term>),
+    Sum(Vec<Term>),
+    Up { what: Box<Term>, step: Box<Term> },
+    Largest(Vec<Term>),
+    AtLeast { what: Box<Term>, least: Box<Term> },
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Sign {
+    Plus,
+    Minus,
+    Times,
+    Over,
+}
+
+impl Working {
+    /// Found step by step from `of`, as `how` says.
+    pub fn plan(how: impl Into<String>, of: Vec<Quantity>, rule: &'static str) -> Self {
+        Self::Plan {
+            how: how.into(),
+            of,
+            rule,
+        }
+    }
+}
+
 impl Quantity {
-    pub fn new(name: impl Into<String>, amount: Amount, working: Working) -> Self {
+    pub fn new(name: impl Into<Name>, amount: Amount, working: Working) -> Self {
         Self(Arc::new(Known {
             name: name.into(),
             amount,
@@ -56,26 +97,33 @@ impl Quantity {
     }
 
     /// What the owner wrote.
-    pub fn given(name: impl Into<String>, amount: Amount, place: Place) -> Self {
+    pub fn given(name: impl Into<Name>, amount: Amount, place: Place) -> Self {
         Self::new(name, amount, Working::Given(place))
     }
 
-    pub fn feet(name: impl Into<String>, length: &At<Length>) -> Self {
+    /// The same, for what was read with its place.
+    pub fn said<T: Copy + Into<Amount>>(name: impl Into<Name>, said: &At<T>) -> Self {
+        Self::given(name, said.value.into(), said.place)
+    }
+
+    /// So much of `unit` for one of what it is for.
+    pub fn each(name: impl Into<Name>, unit: Unit, ratio: &At<Ratio>) -> Self {
+        let (much, per) = (ratio.value.much.value, ratio.value.per.value);
+        Self::given(name, Amount::new(much / per, unit), ratio.place)
+    }
+
+    pub fn feet(name: impl Into<Name>, length: &At<Length>) -> Self {
         Self::given(name, length.value.in_feet(), length.place)
     }
 
-    pub fn inches(name: impl Into<String>, length: &At<Length>) -> Self {
+    pub fn inches(name: impl Into<Name>, length: &At<Length>) -> Self {
         Self::given(name, length.value.in_inches(), length.place)
-    }
-
-    pub fn percent(name: impl Into<String>, percent: &At<Percent>) -> Self {
-        Self::given(name, percent.value.into(), percent.place)
     }
 
     /// The value of `term`, in `unit`, by a named rule.
     pub fn by(
         rule: &'static str,
-        name: impl Into<String>,
+        name: impl Into<Name>,
         unit: Unit,
         term: impl Into<Term>,
     ) -> Self {
@@ -88,28 +136,33 @@ impl Quantity {
     }
 
     /// The value of `term` in whole cents.
-    pub fn money(rule: &'static str, name: impl Into<String>, term: impl Into<Term>) -> Self {
+    pub fn money(rule: &'static str, name: impl Into<Name>, term: impl Into<Term>) -> Self {
         let term = term.into();
         let money = rounding::to_cents(term.value());
         Self::new(name, money.into(), Working::Rule { term, rule })
     }
 
     pub fn set(self, to: Amount, because: String, place: Place) -> Self {
-        let name = self.name().to_owned();
-        let unit = self.amount().unit;
-        Self::new(
-            name,
-            Amount::new(to.value, unit),
-            Working::Set {
-                computed: self,
-                because,
-                place,
-            },
-        )
+        let (name, amount) = (
+            self.0.name.clone(),
+            Amount::new(to.value, self.amount().unit),
+        );
+        let computed = self;
+        let working = Working::Set {
+            computed,
+            because,
+            place,
+        };
+        Self::new(name, amount, working)
     }
 
     pub fn name(&self) -> &str {
         &self.0.name
+    }
+
+    /// Its name, for another quantity that is called the same.
+    pub fn named(&self) -> Name {
+        self.0.name.clone()
     }
 
     pub fn amount(&self) -> Amount {
@@ -122,10 +175,6 @@ impl Quantity {
 
     pub fn working(&self) -> &Working {
         &self.0.working
-    }
-
-    pub fn as_term(&self) -> Term {
-        self.into()
     }
 
     /// Dollars and cents; only for quantities made by [`Quantity::money`].
@@ -210,34 +259,30 @@ mod tests {
     use crate::reading::FileId;
     use crate::trade::term::{number, of};
 
-    fn q(name: &str, value: Decimal, unit: Unit) -> Quantity {
-        let place = Place {
-            file: FileId(0),
-            start: 0,
-            end: 0,
-        };
-        Quantity::given(name, Amount::new(value, unit), place)
+    const HERE: Place = Place {
+        file: FileId(0),
+        start: 0,
+        end: 0,
+    };
+
+    fn q(name: &'static str, value: Decimal, unit: Unit) -> Quantity {
+        Quantity::given(name, Amount::new(value, unit), HERE)
+    }
+
+    fn x(unit: Unit, term: Term) -> Quantity {
+        Quantity::by("", "x", unit, term)
     }
 
     #[test]
     fn shows_the_formula_it_computed() {
         let area = q("area", dec!(432), Unit::SquareFoot);
         let thick = q("thickness", dec!(4), Unit::Inch);
-        let volume = Quantity::by(
-            "",
-            "concrete",
-            Unit::CubicYard,
-            of(&area) * &thick / number(324),
-        );
+        let volume = x(Unit::CubicYard, of(&area) * &thick / number(324));
         assert_eq!(volume.shown(), "432 sq ft × 4 in ÷ 324");
         assert_eq!(volume.amount().to_string(), "5.3333 cu yd");
         let share = q("allowance", dec!(7), Unit::Percent);
-        let order = Quantity::by(
-            "",
-            "order",
-            Unit::CubicYard,
-            (of(&volume) + of(&volume) * &share).up_to(number(dec!(0.25))),
-        );
+        let gross = of(&volume) + of(&volume) * &share;
+        let order = x(Unit::CubicYard, gross.up_to(number(dec!(0.25))));
         assert_eq!(
             order.shown(),
             "5.3333 cu yd + 5.3333 cu yd × 7%, up to the next 0.25"
@@ -247,50 +292,44 @@ mod tests {
     }
 
     #[test]
-    fn brackets_only_where_a_calculator_needs_them() {
+    fn brackets_stand_only_where_a_calculator_needs_them_and_a_third_is_a_third() {
+        #[track_caller]
+        fn case(term: Term, shown: &str) {
+            assert_eq!(x(Unit::Foot, term).shown(), shown);
+        }
         let a = q("a", dec!(2), Unit::Foot);
-        assert_eq!(
-            Quantity::by("", "x", Unit::Foot, (of(&a) - number(1)) * number(3)).shown(),
-            "(2 ft − 1) × 3"
-        );
-        assert_eq!(
-            Quantity::by("", "x", Unit::Foot, of(&a) / (number(4) / number(2))).shown(),
-            "2 ft ÷ (4 ÷ 2)"
-        );
-        assert_eq!(
-            Quantity::by("", "x", Unit::Foot, number(9) - (of(&a) + number(1))).shown(),
-            "9 − (2 ft + 1)"
-        );
+        case((of(&a) - number(1)) * number(3), "(2 ft − 1) × 3");
+        case(of(&a) / (number(4) / number(2)), "2 ft ÷ (4 ÷ 2)");
+        case(number(9) - (of(&a) + number(1)), "9 − (2 ft + 1)");
+        let yards = || number(dec!(20.1));
+        let third = number(Decimal::ONE / dec!(3));
+        case(yards().up_to(third), "20.1, up to the next 1/3");
+        let quarter = number(dec!(0.25));
+        case(yards().up_to(quarter), "20.1, up to the next 0.25");
     }
 
     #[test]
-    fn a_third_is_shown_as_a_third() {
-        let third = Decimal::ONE / dec!(3);
-        let order = Quantity::by(
-            "",
-            "x",
-            Unit::CubicYard,
-            number(dec!(20.1)).up_to(number(third)),
+    fn what_was_needed_before_a_step_or_a_smallest_sale() {
+        #[track_caller]
+        fn case(term: Term, before: Option<Decimal>) {
+            assert_eq!(x(Unit::Foot, term).before_step(), before);
+        }
+        let least = q("whatever it is called", dec!(5), Unit::Foot);
+        case(number(dec!(1.5)).whole(), Some(dec!(1.5)));
+        let sold = number(dec!(1.5)).whole().at_least(&least);
+        assert_eq!(
+            x(Unit::Foot, sold.clone()).shown(),
+            "largest of ((1.5, up to a whole one), 5 ft)"
         );
-        assert_eq!(order.shown(), "20.1, up to the next 1/3");
-        let order = Quantity::by(
-            "",
-            "x",
-            Unit::CubicYard,
-            number(dec!(20.1)).up_to(number(dec!(0.25))),
-        );
-        assert_eq!(order.shown(), "20.1, up to the next 0.25");
+        case(sold, Some(dec!(1.5)));
+        case(number(dec!(1.5)).at_least(&least), Some(dec!(1.5)));
+        case(number(dec!(1.5)), None);
     }
 
     #[test]
     fn a_set_quantity_keeps_what_was_computed() {
         let hours = q("hours", dec!(12), Unit::Hour);
-        let place = Place {
-            file: FileId(0),
-            start: 1,
-            end: 2,
-        };
-        let set = hours.set(Amount::new(dec!(14), Unit::Plain), "two men".into(), place);
+        let set = hours.set(Amount::new(dec!(14), Unit::Plain), "two men".into(), HERE);
         assert_eq!(set.value(), dec!(14));
         assert_eq!(
             set.shown(),

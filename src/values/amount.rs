@@ -5,7 +5,8 @@ use std::str::FromStr;
 
 use rust_decimal::Decimal;
 
-use super::{Area, Length, Money, Percent, Unit, Unreadable, rounding};
+use super::money::{at_least_two_places, grouped, with_sign};
+use super::{Area, Length, Money, Percent, Unit, Unreadable, number, rounding};
 
 /// How much of what.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,40 +20,29 @@ impl Amount {
         Self { value, unit }
     }
 
+    /// Reads `100 sq ft`, and `sq ft` as one of them.
+    ///
+    /// # Errors
+    /// When it is neither.
+    pub fn one_or_more(text: &str) -> Result<Self, Unreadable> {
+        if text.starts_with(|c: char| c.is_ascii_digit()) {
+            text.parse()
+        } else {
+            Ok(Self::new(Decimal::ONE, text.parse()?))
+        }
+    }
+
     /// The number alone, grouped, at most four places, as a pocket calculator would show it.
     pub fn number(self) -> String {
         grouped(rounding::to_places(self.value, 4).normalize())
     }
 }
 
-/// `1,234.5`: thousands grouped, places as they are.
-pub fn grouped(number: Decimal) -> String {
-    let text = number.to_string();
-    let (sign, text) = text
-        .strip_prefix('-')
-        .map_or(("", text.as_str()), |rest| ("-", rest));
-    let (whole, part) = text
-        .split_once('.')
-        .map_or((text, None), |(w, p)| (w, Some(p)));
-    let mut out = String::from(sign);
-    for (i, digit) in whole.chars().enumerate() {
-        if i != 0 && (whole.len() - i).is_multiple_of(3) {
-            out.push(',');
-        }
-        out.push(digit);
-    }
-    if let Some(part) = part {
-        out.push('.');
-        out.push_str(part);
-    }
-    out
-}
-
 impl fmt::Display for Amount {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         let number = self.number();
         let text = match self.unit {
-            Unit::Dollar => rounded_dollars(self.value),
+            Unit::Dollar => with_sign(at_least_two_places(rounding::to_places(self.value, 6))),
             Unit::Percent => format!("{number}%"),
             Unit::Plain => number,
             unit if self.value == Decimal::ONE => format!("{number} {}", unit.symbol()),
@@ -60,17 +50,6 @@ impl fmt::Display for Amount {
         };
         out.pad(&text)
     }
-}
-
-/// Money at two places, a unit price at as many as it has.
-fn rounded_dollars(value: Decimal) -> String {
-    let mut shown = rounding::to_places(value, 6).normalize();
-    if shown.scale() < 2 {
-        shown.rescale(2);
-    }
-    let text = grouped(shown);
-    text.strip_prefix('-')
-        .map_or_else(|| format!("${text}"), |rest| format!("-${rest}"))
 }
 
 impl From<Money> for Amount {
@@ -114,26 +93,11 @@ impl FromStr for Amount {
                 "write a number and its unit, for example `120 sq ft` or `2 1/2 cu yd`",
             )
         };
-        let end = text
-            .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | '/' | ' ')))
-            .unwrap_or(text.len());
-        let (number, unit) = text.split_at(end);
-        let mut value = Decimal::ZERO;
-        for part in number.split_whitespace() {
-            value += match part.split_once('/') {
-                None => super::digits(part).map_err(|_| refuse())?,
-                Some((top, bottom)) => {
-                    let bottom = super::digits(bottom).map_err(|_| refuse())?;
-                    if bottom.is_zero() {
-                        return Err(refuse());
-                    }
-                    super::digits(top).map_err(|_| refuse())? / bottom
-                }
-            };
-        }
-        if number.trim().is_empty() {
-            return Err(refuse());
-        }
+        let end = text.find(|c: char| c.is_alphabetic() || c == '%');
+        let (written, unit) = text.split_at(end.unwrap_or(text.len()));
+        let written = written.trim_end();
+        let meant = || number::slip(written, |meant| text.replacen(written, meant, 1));
+        let value = number::mixed(written).ok_or_else(|| refuse().or_help(meant()))?;
         let unit = if unit.trim().is_empty() {
             Unit::Plain
         } else {
@@ -159,14 +123,13 @@ mod tests {
         case("2 1/2 cu yd", dec!(2.5), Unit::CubicYard);
         case("1/4 cu yd", dec!(0.25), Unit::CubicYard);
         case("14", dec!(14), Unit::Plain);
-        assert_eq!(
-            "cu yd".parse::<Amount>().map_err(|e| e.code),
-            Err("bad-quantity")
-        );
-        assert_eq!(
-            "12 furlongs".parse::<Amount>().map_err(|e| e.code),
-            Err("unknown-unit")
-        );
+        case("½ cu yd", dec!(0.5), Unit::CubicYard);
+        let refused = |text: &str| text.parse::<Amount>().unwrap_err();
+        assert_eq!(refused("cu yd").code, "bad-quantity");
+        assert_eq!(refused("12 furlongs").code, "unknown-unit");
+        assert_eq!(refused("2 3 cu yd").code, "bad-quantity");
+        let commas = refused("1,200 sq ft").help;
+        assert_eq!(commas, "leave out the commas; write `1200 sq ft`");
     }
 
     #[test]

@@ -1,7 +1,5 @@
 //! Areas in whole square nanometres, exact until they become a quantity.
 
-use std::ops::{Add, Sub};
-
 use rust_decimal::Decimal;
 
 /// An area: whole square nanometres.
@@ -24,16 +22,4 @@ impl Area {
     }
 }
 
-impl Add for Area {
-    type Output = Self;
-    fn add(self, other: Self) -> Self {
-        Self(self.0 + other.0)
-    }
-}
-
-impl Sub for Area {
-    type Output = Self;
-    fn sub(self, other: Self) -> Self {
-        Self(self.0 - other.0)
-    }
-}
+super::whole_number_inside!(Area);

@@ -3,7 +3,7 @@
 use std::fmt;
 use std::str::FromStr;
 
-use chrono::{Datelike, NaiveDate};
+use chrono::{Datelike, NaiveDate, Weekday};
 
 use super::Unreadable;
 
@@ -27,6 +27,31 @@ impl Day {
     /// Days from `earlier` to this one; negative when `earlier` is later.
     pub fn days_since(self, earlier: Self) -> i64 {
         (self.0 - earlier.0).num_days()
+    }
+
+    pub fn is_saturday(self) -> bool {
+        self.0.weekday() == Weekday::Sat
+    }
+
+    pub fn is_sunday(self) -> bool {
+        self.0.weekday() == Weekday::Sun
+    }
+
+    pub fn is_monday(self) -> bool {
+        self.0.weekday() == Weekday::Mon
+    }
+
+    pub fn is_friday(self) -> bool {
+        self.0.weekday() == Weekday::Fri
+    }
+
+    pub fn is_thursday(self) -> bool {
+        self.0.weekday() == Weekday::Thu
+    }
+
+    /// Month and day of the month, as they are written: November 3 is (11, 3).
+    pub fn in_year(self) -> (u32, u32) {
+        (self.0.month(), self.0.day())
     }
 
     /// `May 4, 2026`.
@@ -93,19 +118,11 @@ mod tests {
 
     #[test]
     fn knows_the_calendar() {
-        assert!("2028-02-29".parse::<Day>().is_ok());
-        assert_eq!(
-            "2026-02-29".parse::<Day>().map_err(|e| e.code),
-            Err("no-such-day")
-        );
-        assert_eq!(
-            "5/4/2026".parse::<Day>().map_err(|e| e.code),
-            Err("bad-date")
-        );
-        assert_eq!(
-            "0026-05-04".parse::<Day>().map_err(|e| e.code),
-            Err("bad-date")
-        );
+        let refused = |text: &str| text.parse::<Day>().err().map(|e| e.code);
+        assert_eq!(refused("2028-02-29"), None);
+        assert_eq!(refused("2026-02-29"), Some("no-such-day"));
+        assert_eq!(refused("5/4/2026"), Some("bad-date"));
+        assert_eq!(refused("0026-05-04"), Some("bad-date"));
         assert_eq!(
             "2026-05-04".parse::<Day>().map(Day::long),
             Ok("May 4, 2026".to_owned())

@@ -1,13 +1,13 @@
 //! Lengths as people say them, exact in any order of adding.
 
 use std::fmt;
-use std::ops::{Add, Mul, Neg, Sub};
+use std::ops::Mul;
 use std::str::FromStr;
 
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
-use super::{Area, Unreadable};
+use super::{Area, Unreadable, number};
 
 /// A length: whole nanometres, so 1/64 in (396,875) and 1 mm are both exact.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -76,26 +76,7 @@ impl Length {
     }
 }
 
-impl Add for Length {
-    type Output = Self;
-    fn add(self, other: Self) -> Self {
-        Self(self.0 + other.0)
-    }
-}
-
-impl Sub for Length {
-    type Output = Self;
-    fn sub(self, other: Self) -> Self {
-        Self(self.0 - other.0)
-    }
-}
-
-impl Neg for Length {
-    type Output = Self;
-    fn neg(self) -> Self {
-        Self(-self.0)
-    }
-}
+super::whole_number_inside!(Length);
 
 impl Mul for Length {
     type Output = Area;
@@ -174,21 +155,19 @@ impl FromStr for Length {
         };
         let mut total = Decimal::ZERO;
         let mut pending: Option<Decimal> = None;
-        let mut parts = 0;
+        let mut units = Vec::new();
         for token in tokens(text) {
             match token {
                 Token::Number(n) => {
-                    let value = number(n).ok_or_else(|| {
-                        refuse(format!(
-                            "cannot read `{n}` as a number in the length `{text}`"
-                        ))
+                    let meant = || number::slip(n, |meant| text.trim().replacen(n, meant, 1));
+                    let value = number::single(n).ok_or_else(|| {
+                        let why = format!("cannot read `{n}` as a number in the length `{text}`");
+                        refuse(why).or_help(meant())
                     })?;
                     // `5 1/2`: a whole number followed by a fraction is one number.
                     pending = match pending {
                         None => Some(value),
-                        Some(whole)
-                            if n.contains(['/', '¼', '½', '¾']) && whole.fract().is_zero() =>
-                        {
+                        Some(whole) if number::is_fraction(n) && whole.fract().is_zero() => {
                             Some(whole + value)
                         }
                         Some(_) => {
@@ -204,31 +183,30 @@ impl FromStr for Length {
                     let value = pending
                         .take()
                         .ok_or_else(|| refuse(format!("no number before `{word}` in `{text}`")))?;
+                    if units.contains(&unit) {
+                        return Err(refuse(format!("`{text}` says `{word}` twice")));
+                    }
                     total += value * unit;
-                    parts += 1;
+                    units.push(unit);
                 }
             }
         }
-        if pending.is_some() {
-            let bare = Unreadable::new(
-                "length-without-unit",
-                format!("`{text}` has no unit"),
-                format!(
-                    "say what it is, for example `{} ft` or `{} in`",
-                    text.trim(),
-                    text.trim()
-                ),
-            );
-            return Err(if parts == 0 {
-                bare
-            } else {
-                refuse(format!("the last number of `{text}` has no unit"))
-            });
+        match (pending, units.len()) {
+            (Some(_), 0) => {
+                let number = text.trim();
+                return Err(Unreadable::new(
+                    "length-without-unit",
+                    format!("`{text}` has no unit"),
+                    format!("say what it is, for example `{number} ft` or `{number} in`"),
+                ));
+            }
+            (Some(_), _) => {
+                return Err(refuse(format!("the last number of `{text}` has no unit")));
+            }
+            (None, 0) => return Err(refuse(format!("`{text}` is not a length"))),
+            (None, _) => {}
         }
-        if parts == 0 {
-            return Err(refuse(format!("`{text}` is not a length")));
-        }
-        if dec!(304_800_000_000) < total {
+        if Decimal::from(Self::LONGEST.0) < total {
             return Err(Unreadable::new(
                 "length-too-long",
                 format!("`{text}` is over 1,000 ft"),
@@ -236,9 +214,7 @@ impl FromStr for Length {
             ));
         }
         let whole = super::rounding::to_places(total, 0);
-        Ok(Self(
-            i64::try_from(whole).expect("limited to 1,000 ft above"),
-        ))
+        Ok(Self(i64::try_from(whole).expect("limited just above")))
     }
 }
 
@@ -256,14 +232,8 @@ fn tokens(text: &str) -> Vec<Token<'_>> {
             rest = &rest[first.len_utf8()..];
             continue;
         }
-        let is_number = |c: char| {
-            c.is_ascii_digit()
-                || c == '.'
-                || c == '/'
-                || c == ','
-                || c == '_'
-                || ('¼'..='¾').contains(&c)
-        };
+        let is_number =
+            |c: char| c.is_ascii_digit() || matches!(c, '.' | '/' | ',' | '_' | '¼'..='¾');
         let end = if is_number(first) {
             rest.find(|c| !is_number(c)).unwrap_or(rest.len())
         } else if first.is_alphabetic() {
@@ -281,22 +251,6 @@ fn tokens(text: &str) -> Vec<Token<'_>> {
         rest = after;
     }
     found
-}
-
-fn number(text: &str) -> Option<Decimal> {
-    match text {
-        "¼" => return Some(dec!(0.25)),
-        "½" => return Some(dec!(0.5)),
-        "¾" => return Some(dec!(0.75)),
-        _ => {}
-    }
-    match text.split_once('/') {
-        None => super::digits(text).ok(),
-        Some((top, bottom)) => {
-            let (top, bottom) = (super::digits(top).ok()?, super::digits(bottom).ok()?);
-            (!bottom.is_zero()).then(|| top / bottom)
-        }
-    }
 }
 
 fn nanometres_in(word: &str) -> Option<Decimal> {
@@ -356,6 +310,7 @@ mod tests {
         case("-4 in", "bad-length");
         case("1001 ft", "length-too-long");
         case("12 ft 6", "bad-length");
+        case("12 ft 14 ft", "bad-length");
     }
 
     #[test]

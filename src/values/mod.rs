@@ -3,15 +3,45 @@
 //! Lengths are whole nanometres, money is whole cents, everything else is
 //! decimal. Nothing here is ever a binary float.
 
+use std::ops::Range;
+
+/// What a value that is one whole number inside can do: be added, taken away, turned round.
+macro_rules! whole_number_inside {
+    ($value:ident) => {
+        impl std::ops::Add for $value {
+            type Output = Self;
+            fn add(self, other: Self) -> Self {
+                Self(self.0 + other.0)
+            }
+        }
+
+        impl std::ops::Sub for $value {
+            type Output = Self;
+            fn sub(self, other: Self) -> Self {
+                Self(self.0 - other.0)
+            }
+        }
+
+        impl std::ops::Neg for $value {
+            type Output = Self;
+            fn neg(self) -> Self {
+                Self(-self.0)
+            }
+        }
+    };
+}
+
 pub mod amount;
 pub mod area;
-mod calendar;
 pub mod day;
 pub mod length;
 pub mod money;
+pub mod number;
 pub mod percent;
 pub mod rounding;
 pub mod unit;
+
+use whole_number_inside;
 
 pub use amount::Amount;
 pub use area::Area;
@@ -30,6 +60,17 @@ pub struct Unreadable {
     pub message: String,
     /// What to write instead.
     pub help: String,
+    /// What it is about, where that is less than the whole text.
+    pub part: Option<Part>,
+}
+
+/// A part of a text.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Part {
+    /// In bytes of the text.
+    pub range: Range<usize>,
+    /// How long the whole text is.
+    pub of: usize,
 }
 
 impl Unreadable {
@@ -38,24 +79,22 @@ impl Unreadable {
             code,
             message: message.into(),
             help: help.into(),
+            part: None,
         }
     }
-}
 
-/// Reads plain decimal digits: no sign, exponent, comma, currency or underscore.
-///
-/// # Errors
-/// When `text` is anything but digits with at most one point between digits,
-/// or has more than twelve digits before or nine after the point.
-pub fn digits(text: &str) -> Result<rust_decimal::Decimal, &'static str> {
-    let (whole, part) = text.split_once('.').unwrap_or((text, "0"));
-    let plain = |s: &str| !s.is_empty() && s.bytes().all(|b| b.is_ascii_digit());
-    if !plain(whole) || !plain(part) {
-        return Err("write plain digits, for example `12` or `12.50`");
+    /// The same with a better help, where there is one.
+    #[must_use]
+    pub fn or_help(mut self, better: Option<String>) -> Self {
+        self.help = better.unwrap_or(self.help);
+        self
     }
-    if 12 < whole.len() || 9 < part.len() {
-        return Err("at most twelve digits before the point and nine after it");
+
+    /// The same, about one part of the whole text.
+    #[must_use]
+    pub fn part(mut self, range: Range<usize>, whole: &str) -> Self {
+        let of = whole.len();
+        self.part = Some(Part { range, of });
+        self
     }
-    rust_decimal::Decimal::from_str_exact(text)
-        .map_err(|_| "write plain digits, for example `12.50`")
 }

@@ -2,12 +2,43 @@
 
 use std::fmt;
 use std::iter::Sum;
-use std::ops::{Add, Neg, Sub};
+use std::ops::Add;
 use std::str::FromStr;
 
 use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive as _;
 
-use super::Unreadable;
+use super::{Unreadable, number};
+
+/// `1,234.5`: thousands grouped, places as they are.
+pub fn grouped(number: Decimal) -> String {
+    let text = number.abs().to_string();
+    let (whole, part) = text.split_at(text.find('.').unwrap_or(text.len()));
+    let mut out = String::from(if number.is_sign_negative() { "-" } else { "" });
+    for (i, digit) in whole.chars().enumerate() {
+        if i != 0 && (whole.len() - i).is_multiple_of(3) {
+            out.push(',');
+        }
+        out.push(digit);
+    }
+    out + part
+}
+
+/// `$1,234.50`, and `-$4.00` below zero.
+pub(super) fn with_sign(dollars: Decimal) -> String {
+    let text = grouped(dollars);
+    text.strip_prefix('-')
+        .map_or_else(|| format!("${text}"), |rest| format!("-${rest}"))
+}
+
+/// A unit price has two places or as many as it needs.
+pub(super) fn at_least_two_places(dollars: Decimal) -> Decimal {
+    let mut shown = dollars.normalize();
+    if shown.scale() < 2 {
+        shown.rescale(2);
+    }
+    shown
+}
 
 /// Whole cents; only `rounding::to_cents` turns anything else into money.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -34,53 +65,18 @@ impl Money {
 
     /// `12,200.60`: grouped, two places, no currency sign.
     pub fn plain(self) -> String {
-        let whole = (self.0.unsigned_abs() / 100).to_string();
-        let mut grouped = String::with_capacity(whole.len() + 8);
-        if self.0 < 0 {
-            grouped.push('-');
-        }
-        for (i, digit) in whole.chars().enumerate() {
-            if i != 0 && (whole.len() - i).is_multiple_of(3) {
-                grouped.push(',');
-            }
-            grouped.push(digit);
-        }
-        format!("{grouped}.{:02}", self.0.unsigned_abs() % 100)
+        grouped(self.dollars())
     }
 }
 
 /// `$12,200.60`, and `-$4.00` below zero.
 impl fmt::Display for Money {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let plain = self.plain();
-        let text = match plain.strip_prefix('-') {
-            Some(rest) => format!("-${rest}"),
-            None => format!("${plain}"),
-        };
-        out.pad(&text)
+        out.pad(&with_sign(self.dollars()))
     }
 }
 
-impl Add for Money {
-    type Output = Self;
-    fn add(self, other: Self) -> Self {
-        Self(self.0 + other.0)
-    }
-}
-
-impl Sub for Money {
-    type Output = Self;
-    fn sub(self, other: Self) -> Self {
-        Self(self.0 - other.0)
-    }
-}
-
-impl Neg for Money {
-    type Output = Self;
-    fn neg(self) -> Self {
-        Self(-self.0)
-    }
-}
+super::whole_number_inside!(Money);
 
 impl Sum for Money {
     fn sum<I: Iterator<Item = Self>>(amounts: I) -> Self {
@@ -94,16 +90,15 @@ impl FromStr for Money {
     /// Reads `85` or `85.00`: dollars, at most two places.
     fn from_str(text: &str) -> Result<Self, Unreadable> {
         let price: UnitPrice = text.parse()?;
-        let money = super::rounding::to_cents(price.dollars());
-        if money.dollars() == price.dollars() {
-            Ok(money)
-        } else {
-            Err(Unreadable::new(
+        let cents = price.dollars() * Decimal::ONE_HUNDRED;
+        let whole = cents.to_i64().filter(|_| cents.fract().is_zero());
+        whole.map(Money::cents).ok_or_else(|| {
+            Unreadable::new(
                 "bad-amount",
                 format!("`{text}` has parts of a cent"),
                 "an amount of money has at most two places, for example `85.00`",
-            ))
-        }
+            )
+        })
     }
 }
 
@@ -124,11 +119,7 @@ impl UnitPrice {
 /// At least two places: `178.00`, `0.725`.
 impl fmt::Display for UnitPrice {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let mut shown = self.0.normalize();
-        if shown.scale() < 2 {
-            shown.rescale(2);
-        }
-        out.pad(&shown.to_string())
+        out.pad(&at_least_two_places(self.0).to_string())
     }
 }
 
@@ -136,21 +127,13 @@ impl FromStr for UnitPrice {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
-        super::digits(text.trim()).map(Self).map_err(|_| {
-            let plain: String = text
-                .chars()
-                .filter(|c| c.is_ascii_digit() || *c == '.')
-                .collect();
-            let example = if plain.is_empty() {
-                "178.00".to_owned()
-            } else {
-                plain
-            };
+        number::digits(text.trim()).map(Self).ok_or_else(|| {
             Unreadable::new(
                 "bad-amount",
                 format!("cannot read `{text}` as dollars"),
-                format!("write plain digits without sign or comma, for example `{example}`"),
+                "write plain digits without sign or comma, for example `178.00`",
             )
+            .or_help(number::slip(text, str::to_owned))
         })
     }
 }

@@ -5,7 +5,7 @@ use std::str::FromStr;
 
 use rust_decimal::Decimal;
 
-use super::Unreadable;
+use super::{Unreadable, number};
 
 /// `7%` is `Percent::new(7)`.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -43,9 +43,9 @@ impl FromStr for Percent {
                 "write a number and the sign, for example `7%` or `8.25%`",
             )
         };
-        let number = text.trim().strip_suffix('%').ok_or_else(refuse)?;
-        super::digits(number.trim_end())
-            .map(Self)
-            .map_err(|_| refuse())
+        let written = text.trim().strip_suffix('%').ok_or_else(refuse)?.trim_end();
+        let meant = || number::slip(written, |meant| format!("{meant}%"));
+        let number = number::digits(written).map(Self);
+        number.ok_or_else(|| refuse().or_help(meant()))
     }
 }

@@ -1,20 +1,17 @@
-//! How long a quote takes: estimates and PDFs a second in the library, one whole process, and a
-//! job of 40 slabs with 64 combinations.
+//! How long a quote takes: estimates and PDFs in the library, one whole process, and a job of 40
+//! slabs with 64 combinations.
 
 mod crowd;
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::time::{Duration, Instant};
 
-use criterion::{Criterion, Throughput, criterion_group, criterion_main};
-use flatwork::inside::costing::{self, Offer};
+use flatwork::inside::costing::Offer;
 use flatwork::inside::documents::views::office::Sheet;
-use flatwork::inside::documents::{
-    cost_document,
-    offering::{self, Offering},
-    quote_document,
-};
+use flatwork::inside::documents::{cost_document, document, offering};
 use flatwork::inside::outside::desk::{self, Desk};
+use flatwork::inside::outside::files::Files;
 use flatwork::inside::press::{layout::style::Look, pdf};
 use flatwork::inside::reading::{Problems, Sources};
 
@@ -23,31 +20,21 @@ fn takeoff() -> PathBuf {
 }
 
 fn laid_out() -> (Desk, Sources) {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let desk = desk::lay_out(&takeoff(), None, None, &mut sources, &mut problems);
-    (desk.expect("the demo is right"), sources)
+    let mut files = Files::default();
+    let desks = desk::lay_out(&takeoff(), None, &[], &mut files);
+    (desks.expect("the demo is right").remove(0), files.sources)
 }
 
 /// Measured, ordered and priced in every combination; the files are read already.
 fn priced(desk: &Desk) -> Offer {
-    costing::offer(&desk.takeoff, desk.pricing(), &mut Problems::default())
+    desk.offer(&mut Problems::default())
         .expect("every price is there")
 }
 
 fn printed(desk: &Desk, offer: &Offer) -> Vec<u8> {
-    let of = Offering {
-        number: None,
-        replaces: None,
-        photos: &[],
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer,
-        quoted: desk.quoted,
-        pour: desk.days[0].day,
-    };
+    let of = desk.offering(offer);
     let figures = offering::figures(of, Look::default().accent);
-    let document = quote_document(&offering::view(of), &figures).expect("the demo can be set");
+    let document = document(&offering::view(of), &figures).expect("the demo can be set");
     pdf::write(&document)
 }
 
@@ -66,37 +53,47 @@ fn cost_printed(desk: &Desk, offer: &Offer, sources: &Sources) -> Vec<u8> {
     pdf::write(&document.expect("the demo can be set"))
 }
 
-fn quote(criterion: &mut Criterion) {
+/// Runs it once to warm up and 21 times by the clock; what disturbs a machine only ever adds.
+fn measured<T>(what: &str, mut run: impl FnMut() -> T) {
+    run();
+    let mut times: Vec<Duration> = (0..21)
+        .map(|_| {
+            let start = Instant::now();
+            std::hint::black_box(run());
+            start.elapsed()
+        })
+        .collect();
+    times.sort();
+    println!(
+        "{what:<36} {:>11.3?}, median {:>11.3?}",
+        times[0], times[10]
+    );
+}
+
+fn quote() {
     let (desk, sources) = laid_out();
     let offer = priced(&desk);
-    let each = u64::try_from(offer.by_choice.len()).expect("at most 64");
-    let mut group = criterion.benchmark_group("garden-patio");
-    group.sample_size(20);
-    group.throughput(Throughput::Elements(each));
-    group.bench_function("estimates", |bencher| bencher.iter(|| priced(&desk)));
-    group.throughput(Throughput::Elements(1));
-    group.bench_function("pdf", |bencher| bencher.iter(|| printed(&desk, &offer)));
-    group.bench_function("cost sheet", |bencher| {
-        bencher.iter(|| cost_printed(&desk, &offer, &sources));
+    let many = offer.by_choice.len();
+    measured(&format!("garden patio, {many} estimates"), || priced(&desk));
+    measured("garden patio, PDF", || printed(&desk, &offer));
+    measured("garden patio, cost sheet", || {
+        cost_printed(&desk, &offer, &sources)
     });
     let out = Path::new(env!("CARGO_TARGET_TMPDIR")).join("bench.pdf");
-    group.bench_function("whole process", |bencher| {
-        bencher.iter(|| {
-            let done = Command::new(env!("CARGO_BIN_EXE_flatwork"))
-                .arg("quote")
-                .arg(takeoff())
-                .arg("-o")
-                .arg(&out)
-                .output()
-                .expect("the program starts");
-            assert!(done.status.success());
-        });
+    measured("garden patio, whole process", || {
+        let done = Command::new(env!("CARGO_BIN_EXE_flatwork"))
+            .arg("quote")
+            .arg(takeoff())
+            .arg("-o")
+            .arg(&out)
+            .output()
+            .expect("the program starts");
+        assert!(done.status.success());
     });
-    group.finish();
 }
 
 /// Reads and resolves a job of 40 slabs, and prices it once and in all its combinations.
-fn many_slabs(criterion: &mut Criterion) {
+fn many_slabs() {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("crowd");
     let shop = Path::new(env!("CARGO_MANIFEST_DIR")).join("demo-quotes/business.yaml");
     let book = Path::new(env!("CARGO_MANIFEST_DIR")).join("price-books/river-road.yaml");
@@ -107,22 +104,23 @@ fn many_slabs(criterion: &mut Criterion) {
     let file = folder.join("quotes/crowd.yaml");
     std::fs::write(&file, crowd::job(40)).expect("a takeoff");
     let read = || {
-        let (mut sources, mut problems) = (Sources::default(), Problems::default());
-        let desk = desk::lay_out(&file, None, None, &mut sources, &mut problems);
-        desk.unwrap_or_else(|| panic!("{problems:#?}"))
+        let mut files = Files::default();
+        let desks = desk::lay_out(&file, None, &[], &mut files);
+        desks
+            .unwrap_or_else(|_| panic!("{:#?}", files.problems))
+            .remove(0)
     };
     let desk = read();
     let mut alone = read();
     alone.takeoff.options = [].into();
     alone.takeoff.otherwise.clear();
     assert_eq!(priced(&desk).by_choice.len(), 64);
-    let mut group = criterion.benchmark_group("40 slabs");
-    group.sample_size(20);
-    group.bench_function("read and resolved", |bencher| bencher.iter(read));
-    group.bench_function("one estimate", |bencher| bencher.iter(|| priced(&alone)));
-    group.bench_function("64 combinations", |bencher| bencher.iter(|| priced(&desk)));
-    group.finish();
+    measured("40 slabs, read and resolved", read);
+    measured("40 slabs, one estimate", || priced(&alone));
+    measured("40 slabs, 64 combinations", || priced(&desk));
 }
 
-criterion_group!(benches, quote, many_slabs);
-criterion_main!(benches);
+fn main() {
+    quote();
+    many_slabs();
+}

@@ -34,7 +34,7 @@ fn refused(from: &str, to: &str, code: &str, line: usize, says: &[&str]) {
 
 #[test]
 fn a_price_below_zero_is_an_error_with_its_place() {
-    let help = "write plain digits without sign or comma, for example `0.75`";
+    let help = "a number below zero has no meaning here; write `0.75`";
     refused("0.75}", "-0.75}", "bad-amount", 9, &["`-0.75`", help]);
     let held = "holds: [{item: ready-mix, price: -3.00, until: 2026-06-30}]\nmixes:";
     refused(
@@ -42,7 +42,7 @@ fn a_price_below_zero_is_an_error_with_its_place() {
         held,
         "bad-amount",
         11,
-        &["`-3.00`", "for example `3.00`"],
+        &["`-3.00`", "write `3.00`"],
     );
     let wage = "{2026-01-01: {wage: -40.00, burden: 20%}}";
     refused(

@@ -4,9 +4,10 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
 use flatwork::inside::costing;
-use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::documents::offering;
 use flatwork::inside::outside::desk::{self, Desk};
-use flatwork::inside::reading::{Problems, Sources};
+use flatwork::inside::outside::files::Files;
+use flatwork::inside::reading::Problems;
 
 const DEMOS: [&str; 2] = [
     "demo-quotes/front-walk.yaml",
@@ -43,11 +44,11 @@ fn folder(name: &str) -> PathBuf {
 }
 
 fn laid_out(demo: &str) -> Desk {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let mut files = Files::default();
     let on = "2026-05-04".parse().ok();
-    let desk = desk::lay_out(&root().join(demo), on, None, &mut sources, &mut problems);
-    assert!(problems.is_empty(), "{problems:?}");
-    desk.unwrap()
+    let desks = desk::lay_out(&root().join(demo), on, &[], &mut files);
+    assert!(files.problems.is_empty(), "{:?}", files.problems);
+    desks.unwrap().remove(0)
 }
 
 #[test]
@@ -115,19 +116,8 @@ fn a_quote_never_lands_on_a_file_it_is_made_from() {
 fn the_customer_never_sees_cost_margin_or_supplier() {
     for demo in DEMOS {
         let desk = laid_out(demo);
-        let offer =
-            costing::offer(&desk.takeoff, desk.pricing(), &mut Problems::default()).unwrap();
-        let of = Offering {
-            number: None,
-            replaces: None,
-            photos: &[],
-            takeoff: &desk.takeoff,
-            business: &desk.business,
-            rules: &desk.book.rules,
-            offer: &offer,
-            quoted: desk.quoted,
-            pour: desk.days[0].day,
-        };
+        let offer = desk.offer(&mut Problems::default()).unwrap();
+        let of = desk.offering(&offer);
         let shown = serde_json::to_string(&offering::view(of)).unwrap();
         let figures = offering::figures(of, flatwork::inside::press::drawing::Rgb(0, 0, 0));
         let shown = format!("{shown}{figures:?}");
@@ -166,7 +156,7 @@ fn the_customer_never_sees_cost_margin_or_supplier() {
                 .items
                 .iter()
                 .filter(|(key, _)| !offered(key))
-                .map(|(_, item)| item.is.clone()),
+                .map(|(key, item)| item.called(key).to_owned()),
         );
         for secret in secrets {
             assert!(!shown.contains(&secret), "{demo} shows `{secret}`");
@@ -184,19 +174,8 @@ fn what_is_printed_adds_up_to_what_is_printed() {
     }
     for demo in DEMOS {
         let desk = laid_out(demo);
-        let offer =
-            costing::offer(&desk.takeoff, desk.pricing(), &mut Problems::default()).unwrap();
-        let of = Offering {
-            number: None,
-            replaces: None,
-            photos: &[],
-            takeoff: &desk.takeoff,
-            business: &desk.business,
-            rules: &desk.book.rules,
-            offer: &offer,
-            quoted: desk.quoted,
-            pour: desk.days[0].day,
-        };
+        let offer = desk.offer(&mut Problems::default()).unwrap();
+        let of = desk.offering(&offer);
         let view = offering::view(of);
         let total = cents(&view.total.amount);
         assert_eq!(

@@ -1,9 +1,5 @@
 //! What the customer reads of other shapes and of openings.
 
-use flatwork::inside::documents::offering::{Offering, figures, view};
-use flatwork::inside::press::drawing::Rgb;
-use flatwork::inside::values::Day;
-
 use crate::support::{BOOK, BUSINESS, desk};
 
 /// The line `Pour` of the scope, unbroken spaces as plain ones, and what the plan says aloud.
@@ -11,22 +7,9 @@ use crate::support::{BOOK, BUSINESS, desk};
 fn poured(slabs: &str) -> (String, String) {
     let job = format!("customer: Ira Sample, Quillhaven\nslabs:\n{slabs}\n");
     let desk = desk(&job, BUSINESS, BOOK);
-    let day: Day = "2026-05-04".parse().unwrap();
-    let offer = desk.offer();
-    let of = Offering {
-        number: None,
-        replaces: None,
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer: &offer,
-        quoted: day,
-        pour: day,
-        photos: &[],
-    };
-    let scope = view(of).scope;
+    let scope = desk.view().scope;
     let line = scope.iter().find(|term| term.word == "Pour").unwrap();
-    let plan = figures(of, Rgb(0, 0, 0))["plan"].alternative.clone();
+    let plan = desk.figures()["plan"].alternative.clone();
     let plain = |text: &str| text.replace('\u{a0}', " ");
     (plain(&line.text), plain(&plan))
 }

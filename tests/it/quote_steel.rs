@@ -1,8 +1,6 @@
 //! Steel as the customer reads it: what it does, never what it is called in the price book.
 
 use crate::support::{BOOK, BUSINESS, desk, with};
-use flatwork::inside::documents::offering::{self, Offering};
-use flatwork::inside::press::drawing::Rgb;
 
 /// The scope lines of a job as `word: text`, and everything else the customer is shown.
 fn shown(job: &str) -> (Vec<String>, String) {
@@ -21,21 +19,7 @@ fn shown(job: &str) -> (Vec<String>, String) {
         ],
     );
     let desk = desk(job, BUSINESS, &book);
-    let offer = desk.offer();
-    let day = "2026-05-04".parse().unwrap();
-    let of = Offering {
-        number: None,
-        replaces: None,
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer: &offer,
-        quoted: day,
-        pour: day,
-        photos: &[],
-    };
-    let view = offering::view(of);
-    let figures = offering::figures(of, Rgb(0, 0, 0));
+    let (view, figures) = (desk.view(), desk.figures());
     let all = format!("{}{figures:?}", serde_json::to_string(&view).unwrap());
     for secret in ["secret pin", "Pin from", "sliders", "grippers"] {
         assert!(!all.contains(secret), "the customer reads `{secret}`");

@@ -1,7 +1,5 @@
 //! What the customer reads of thick edges, sheets and steps, in the trade's words and without the book's.
 
-use flatwork::inside::documents::offering::{self, Offering};
-
 use crate::support::{BOOK, BUSINESS, desk, with};
 
 /// The quote of a job as one text: scope, assumptions, what is not included; and the plan's own words.
@@ -29,21 +27,8 @@ fn quote(slabs: &str) -> String {
         BUSINESS,
         &book,
     );
-    let offer = desk.offer();
-    let of = Offering {
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer: &offer,
-        quoted: "2026-05-04".parse().unwrap(),
-        pour: desk.days[0].day,
-        number: None,
-        replaces: None,
-        photos: &[],
-    };
-    let view = serde_json::to_string(&offering::view(of)).unwrap();
-    let figures = offering::figures(of, flatwork::inside::press::drawing::Rgb(0, 0, 0));
-    let plan = &figures["plan"].alternative;
+    let view = serde_json::to_string(&desk.view()).unwrap();
+    let plan = &desk.figures()["plan"].alternative;
     format!("{view}\n{plan}").replace('\u{a0}', " ")
 }
 

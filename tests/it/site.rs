@@ -1,6 +1,5 @@
 //! Boxes and the answers about a site, from the takeoff to the customer's words.
 
-use flatwork::inside::documents::offering::{self, Offering};
 use flatwork::inside::documents::views::quote::QuoteView;
 use rust_decimal_macros::dec;
 
@@ -43,18 +42,7 @@ fn job(boxes: &str, rest: &str) -> String {
 
 #[track_caller]
 fn view(job: &str, business: &str) -> QuoteView {
-    let desk = desk(job, business, &book());
-    offering::view(Offering {
-        number: None,
-        replaces: None,
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer: &desk.offer(),
-        photos: &[],
-        quoted: desk.days[0].day,
-        pour: desk.days[0].day,
-    })
+    desk(job, business, &book()).view()
 }
 
 fn said(view: &QuoteView, word: &str) -> String {

@@ -1,11 +1,19 @@
 //! Jobs written as text, read and priced by the program itself.
 
-use flatwork::inside::costing::{Offer, Prices, Pricing, offer, prices};
+use std::collections::BTreeMap;
+use std::ops::{Deref, DerefMut};
+
+use flatwork::inside::costing::{Offer, Prices, Pricing, offer};
+use flatwork::inside::documents::offering;
+use flatwork::inside::documents::views::quote::QuoteView;
 use flatwork::inside::input::book::{self, PriceBook};
 use flatwork::inside::input::business::{self, Business};
 use flatwork::inside::input::job::{self, Takeoff};
+use flatwork::inside::outside::desk;
+use flatwork::inside::press::drawing::{Drawing, Rgb};
 use flatwork::inside::reading::{Node, Problems, Sources, caret, yaml};
 use flatwork::inside::trade::Quantity;
+use flatwork::inside::trade::measure::SlabQuantities;
 use flatwork::inside::values::{Day, Unit};
 use rust_decimal::Decimal;
 
@@ -33,12 +41,7 @@ pub struct Shop {
 }
 
 /// Everything a command works on, without a disk.
-pub struct Desk {
-    pub takeoff: Takeoff,
-    pub business: Business,
-    pub book: PriceBook,
-    pub days: Vec<Prices>,
-}
+pub struct Desk(desk::Desk);
 
 /// `text` with every pair replaced; one that is not there would leave the test without its premise.
 #[track_caller]
@@ -67,13 +70,21 @@ fn read<T>(text: &str, how: impl FnOnce(&Node, &mut Problems) -> Option<T>) -> T
 #[track_caller]
 pub fn desk(job: &str, business: &str, book: &str) -> Desk {
     let shop = Shop::new(business, book);
-    let (takeoff, days) = shop.takeoff(job);
-    Desk {
+    let takeoff = shop.resolved(job);
+    let mut sources = Sources::default();
+    let texts = [job, business, book].map(|text| sources.add("test.yaml", text.to_owned()));
+    let on = Some(quoted(&takeoff));
+    Desk(desk::Desk::new(
+        texts,
+        on,
         takeoff,
-        days,
-        business: shop.business,
-        book: shop.book,
-    }
+        shop.business,
+        shop.book,
+    ))
+}
+
+fn quoted(takeoff: &Takeoff) -> Day {
+    takeoff.head.quoted.unwrap_or(day("2026-05-04"))
 }
 
 impl Shop {
@@ -83,22 +94,22 @@ impl Shop {
             business: read(business, |node, problems| {
                 business::read(node, problems).ok()
             }),
-            book: read(book, book::read),
+            book: read(book, |node, problems| book::read(node, problems).ok()),
         }
     }
 
     #[track_caller]
-    pub fn takeoff(&self, job: &str) -> (Takeoff, Vec<Prices>) {
-        let takeoff = read(job, |node, problems| {
-            let written = job::read(node, problems)?;
+    fn resolved(&self, job: &str) -> Takeoff {
+        read(job, |node, problems| {
+            let written = job::read(node, problems).ok()?;
             job::resolve(written, "job", &self.book, &self.business, problems)
-        });
-        let quoted = takeoff.quoted.unwrap_or(day("2026-05-04"));
-        let pours = takeoff.placements.iter();
-        let days = pours
-            .map(|pour| pour.day.as_ref().map_or(quoted, |day| day.value))
-            .map(|day| prices(&self.book, day, &takeoff.name))
-            .collect();
+        })
+    }
+
+    #[track_caller]
+    pub fn takeoff(&self, job: &str) -> (Takeoff, Vec<Prices>) {
+        let takeoff = self.resolved(job);
+        let days = desk::days(&takeoff, quoted(&takeoff), &self.business, &self.book);
         (takeoff, days)
     }
 
@@ -127,16 +138,34 @@ impl Desk {
     #[track_caller]
     pub fn offer(&self) -> Offer {
         let mut problems = Problems::default();
-        offer(&self.takeoff, self.pricing(), &mut problems)
-            .unwrap_or_else(|| panic!("{:#?}", problems.sorted()))
+        let offer = self.0.offer(&mut problems);
+        offer.unwrap_or_else(|_| panic!("{:#?}", problems.sorted()))
     }
 
-    pub fn pricing(&self) -> Pricing<'_> {
-        Pricing {
-            book: &self.book,
-            business: &self.business,
-            days: &self.days,
-        }
+    /// What the customer reads.
+    #[track_caller]
+    pub fn view(&self) -> QuoteView {
+        offering::view(self.0.offering(&self.offer()))
+    }
+
+    /// What the customer sees drawn.
+    #[track_caller]
+    pub fn figures(&self) -> BTreeMap<String, Drawing> {
+        offering::figures(self.0.offering(&self.offer()), Rgb(0, 0, 0))
+    }
+}
+
+impl Deref for Desk {
+    type Target = desk::Desk;
+
+    fn deref(&self) -> &desk::Desk {
+        &self.0
+    }
+}
+
+impl DerefMut for Desk {
+    fn deref_mut(&mut self) -> &mut desk::Desk {
+        &mut self.0
     }
 }
 
@@ -180,4 +209,13 @@ pub fn value(offer: &Offer, name: &str) -> Decimal {
     found
         .unwrap_or_else(|| panic!("no `{name}` among {}", names()))
         .value()
+}
+
+/// What the list of a slab holds under a title.
+pub fn listed<'a>(
+    slab: &'a SlabQuantities,
+    title: &'a str,
+) -> impl Iterator<Item = &'a Quantity> + 'a {
+    let listed = slab.listed.iter().map(|listed| &listed.quantity);
+    listed.filter(move |quantity| quantity.name().ends_with(title))
 }

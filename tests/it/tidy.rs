@@ -3,9 +3,9 @@
 //! Every rule is a function from a path and a text to faults, and is shown to
 //! catch a planted fault.
 
-use std::collections::BTreeSet;
 use std::fs;
-use std::path::Path;
+
+use crate::sources::{code_files, is_rust, our_files};
 
 /// The floors in reading order: each uses only floors above it.
 const FLOORS: &[&str] = &[
@@ -97,11 +97,10 @@ const WORDS: &[(&str, &[&str], &str)] = &[
     (".unwrap()", &[], "`expect` says why it holds"),
 ];
 
-/// Pages are drawn in floats; the two curves leave their files as days, psi or two decimals.
+/// Pages are drawn in floats; the curve of strength leaves its file as days or two decimals.
 const FLOAT_ROOMS: &[&str] = &[
     "src/press/",
     "src/documents/figures/",
-    "src/trade/curing/equivalent_age.rs",
     "src/trade/curing/strength.rs",
 ];
 
@@ -223,71 +222,22 @@ fn top_faults<'a>(names: impl Iterator<Item = &'a str>) -> Vec<String> {
         .collect()
 }
 
-/// The files and folders (without ending) that are modules of tests only.
-fn test_rooms(path: &str, text: &str) -> Vec<String> {
-    let folder = match path.rsplit_once('/') {
-        Some((folder, "mod.rs" | "lib.rs" | "main.rs")) => folder.to_owned(),
-        _ => path.trim_end_matches(".rs").to_owned(),
-    };
-    text.split("#[cfg(test)]\n")
-        .skip(1)
-        .filter_map(|after| {
-            let (name, _) = after.lines().next()?.split_once(';')?;
-            let (_, name) = name.split_once("mod ")?;
-            Some(format!("{folder}/{name}"))
-        })
-        .collect()
-}
-
-fn is_test(path: &str, rooms: &BTreeSet<String>) -> bool {
-    rooms.iter().any(|room| {
-        path.strip_prefix(room.as_str())
-            .is_some_and(|rest| rest == ".rs" || rest.starts_with('/'))
-    })
-}
-
-/// Every text file under the folders that are ours, with its path from the top.
-fn files(folder: &str, found: &mut Vec<(String, String)>) {
-    let entries = fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join(folder))
-        .unwrap_or_else(|error| panic!("{folder}: {error}"));
-    for entry in entries {
-        let entry = entry.unwrap();
-        let name = entry.file_name().into_string().unwrap();
-        let path = format!("{folder}/{name}");
-        if entry.file_type().unwrap().is_dir() {
-            files(&path, found);
-        } else if let Ok(text) = fs::read_to_string(entry.path()) {
-            found.push((path, text));
-        }
-    }
-}
-
 #[test]
 fn every_file_keeps_the_rules() {
-    let mut found = Vec::new();
-    for folder in ["src", "tests", "templates", "demo-quotes", "price-books"] {
-        files(folder, &mut found);
-    }
-    for name in ["README.md", "DEVELOPERS.md", "Cargo.toml"] {
-        let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(name);
-        found.push((name.to_owned(), fs::read_to_string(path).unwrap()));
-    }
-    found.sort();
-    let rooms: BTreeSet<String> = found
-        .iter()
-        .flat_map(|(path, text)| test_rooms(path, text))
-        .collect();
+    let code = code_files();
+    assert!(
+        code.len() > 100,
+        "only {} files of code were found",
+        code.len()
+    );
     let mut faults = Vec::new();
-    let mut read = 0;
-    for (path, text) in &found {
-        faults.extend(text_faults(path, text));
-        if path.starts_with("src/") && is_rust(path) && !is_test(path, &rooms) {
-            read += 1;
-            faults.extend(floor_faults(path, text));
-            faults.extend(word_faults(path, text));
-        }
+    for (path, text) in our_files() {
+        faults.extend(text_faults(&path, &text));
     }
-    assert!(read > 100, "only {read} files of code were found");
+    for (path, text) in code {
+        faults.extend(floor_faults(&path, &text));
+        faults.extend(word_faults(&path, &text));
+    }
     assert!(faults.is_empty(), "\n{}\n", faults.join("\n"));
 }
 
@@ -371,19 +321,4 @@ fn long_unnamed_and_unfinished_files_are_caught() {
         assert!(text_faults("a.md", &format!("see a{folder}x")).is_empty());
     }
     assert_eq!(top_faults(["src", "notes.md"].into_iter()).len(), 1);
-}
-
-#[test]
-fn rooms_of_tests_are_found() {
-    let text = "#[cfg(test)]\nmod laws;\nmod other;\n";
-    let rooms: BTreeSet<String> = test_rooms("src/a/mod.rs", text).into_iter().collect();
-    assert!(is_test("src/a/laws.rs", &rooms) && is_test("src/a/laws/x.rs", &rooms));
-    assert!(!is_test("src/a/other.rs", &rooms) && !is_test("src/a/lawsuit.rs", &rooms));
-    assert_eq!(test_rooms("src/a/b.rs", text), ["src/a/b/laws"]);
-}
-
-fn is_rust(path: &str) -> bool {
-    Path::new(path)
-        .extension()
-        .is_some_and(|ending| ending == "rs")
 }

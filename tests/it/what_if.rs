@@ -16,7 +16,7 @@ fn asked<'a>(desk: &'a Desk, priced: &'a Priced) -> Estimated<'a> {
     Estimated {
         bought: priced.bought(),
         at: desk.pricing(),
-        fixed: desk.takeoff.fixed_price.as_ref(),
+        fixed: desk.takeoff.head.fixed_price.as_ref(),
     }
 }
 
@@ -97,7 +97,7 @@ fn the_causes_between_two_books_add_up_to_the_difference() {
                 old.quoted().bought(),
                 new.quoted().bought(),
                 other.pricing(),
-                other.takeoff.fixed_price.as_ref(),
+                other.takeoff.head.fixed_price.as_ref(),
             );
             let of_direct = sum(&found.prices) + sum(&found.rules);
             assert_eq!(of_direct, direct(&new) - direct(&old));

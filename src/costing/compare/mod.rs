@@ -178,7 +178,7 @@ fn second_price<'a>(
     let mut lines = new.lines.iter();
     let same = lines.find(|other| other.cause == line.cause && unit(other) == unit(line));
     same.and_then(|line| line.price.as_ref()).or_else(|| {
-        let sold = at.book.items.get(&key.value)?.selling.unit;
+        let sold = at.book.items.get(&key.value)?.unit;
         let prices = at.day(need.placement, first_pour);
         prices.get(&key.value).filter(|_| Some(sold) == unit(line))
     })

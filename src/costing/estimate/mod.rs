@@ -24,7 +24,7 @@ pub fn estimate(
         }
     }
     let direct = subtotal(&lines, "direct cost", &[Side::Direct]);
-    let overhead = Quantity::percent("overhead", &policy.overhead);
+    let overhead = Quantity::said("overhead", &policy.overhead);
     let overhead = of(&direct) * &overhead;
     let overhead = Quantity::money("percent of direct cost", "overhead", overhead);
     add(&mut lines, Cause::Overhead, Side::Indirect, overhead);
@@ -48,11 +48,9 @@ pub fn estimate(
 
 /// Of direct cost, or of direct cost and overhead.
 fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Quantity {
-    let percent = Quantity::percent(
-        "contingency",
-        &policy.contingency.clone().map(|of| of.percent),
-    );
     let name = "contingency";
+    let percent = policy.contingency.clone().map(|of| of.percent);
+    let percent = Quantity::said(name, &percent);
     match policy.contingency.value.on {
         ContingencyBase::Direct => {
             Quantity::money("percent of direct cost", name, of(direct) * &percent)
@@ -66,7 +64,7 @@ fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Q
     }
 }
 
-fn subtotal(lines: &[LineItem], name: &str, sides: &[Side]) -> Quantity {
+fn subtotal(lines: &[LineItem], name: &'static str, sides: &[Side]) -> Quantity {
     let parts = lines.iter().filter(|line| sides.contains(&line.side));
     Quantity::money("lines added up", name, sum(parts.map(|line| &line.amount)))
 }
@@ -82,7 +80,7 @@ fn purchase_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
     let taxed = lines.iter().filter(|line| line.taxed);
     let base = sum(taxed.map(|line| &line.amount));
     let base = Quantity::money("taxed purchases added up", "taxed purchases", base);
-    let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
+    let rate = Quantity::said(tax.name.clone(), &tax.rate);
     let amount = Quantity::money(
         "paid by you on what you buy",
         format!("{} on purchases", tax.name),
@@ -100,7 +98,7 @@ fn purchase_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
 fn sell(lines: &mut Vec<LineItem>, policy: &PricePolicy, cost: &Quantity) {
     let percent = |value: Percent| {
         let place = policy.profit.place;
-        Quantity::percent("profit", &At { value, place })
+        Quantity::said("profit", &At { value, place })
     };
     let (how, profit) = match policy.profit.value {
         Profit::Markup(markup) => ("markup: percent of cost", of(cost) * &percent(markup)),
@@ -128,11 +126,11 @@ fn sell(lines: &mut Vec<LineItem>, policy: &PricePolicy, cost: &Quantity) {
 
 fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
     let price = subtotal(lines, "price before tax", &BEFORE_TAX);
-    let rate = Quantity::percent(tax.name.as_str(), &tax.rate);
+    let rate = Quantity::said(tax.name.clone(), &tax.rate);
     let amount = match tax.base {
         TaxBase::Sale => Quantity::money(
             "rate × price before tax, once",
-            tax.name.as_str(),
+            tax.name.clone(),
             of(&price) * &rate,
         ),
         TaxBase::Receipts => receipts_tax(&price, &rate, tax),
@@ -150,7 +148,7 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
             );
             Quantity::money(
                 "rate × materials at the selling price, once",
-                tax.name.as_str(),
+                tax.name.clone(),
                 of(&base) * &rate,
             )
         }
@@ -164,7 +162,7 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
 pub(super) fn receipts_tax(price: &Quantity, rate: &Quantity, tax: &TaxRule) -> Quantity {
     Quantity::money(
         "price before tax × rate ÷ (1 − rate), since the tax is received too",
-        tax.name.as_str(),
+        tax.name.clone(),
         of(price) * rate / (number(1) - of(rate)),
     )
 }

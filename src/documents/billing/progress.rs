@@ -2,6 +2,7 @@
 
 use rust_decimal::Decimal;
 
+use super::dash;
 use crate::documents::views::bill::{ProgressRow, ProgressView, WithheldRow};
 use crate::office::progress::held_back;
 use crate::office::record::{Progress, ProgressLine};
@@ -29,17 +30,15 @@ pub(super) fn view(of: &Progress) -> ProgressView {
         format!("Retainage withheld, {}", of.retainage)
     };
     let (retained, released) = (of.retained, of.released);
-    let mut sums = vec![kept(
-        "Work and stored materials".to_owned(),
-        before,
-        to_date,
-    )];
-    sums.push(kept(retainage, -retained.before.0, -retained.to_date.0));
-    sums.push(kept(
-        "Retainage released".to_owned(),
-        released.before.0,
-        released.to_date.0,
-    ));
+    let mut sums = vec![
+        kept("Work and stored materials".to_owned(), before, to_date),
+        kept(retainage, -retained.before.0, -retained.to_date.0),
+        kept(
+            "Retainage released".to_owned(),
+            released.before.0,
+            released.to_date.0,
+        ),
+    ];
     let held: Vec<String> = of
         .held_back
         .iter()
@@ -51,7 +50,7 @@ pub(super) fn view(of: &Progress) -> ProgressView {
         format!("Held back: {}", held.join(", "))
     };
     sums.push(kept(held, -of.held_before.0, -held_back(of)));
-    sums.retain(|row| row.before != DASH || row.to_date != DASH);
+    sums.retain(|row| [&row.before, &row.to_date] != [&dash(Money::ZERO); 2]);
     let earned_before = before - retained.before.0 + released.before.0 - of.held_before.0;
     sums.push(withheld(
         "Earned, before tax".to_owned(),
@@ -63,16 +62,6 @@ pub(super) fn view(of: &Progress) -> ProgressView {
         counted: format!("Counted to {}", of.to.0.long()),
         rows,
         sums,
-    }
-}
-
-const DASH: &str = "\u{2013}";
-
-fn dash(money: Money) -> String {
-    if money.is_zero() {
-        DASH.to_owned()
-    } else {
-        money.plain().replace('-', "\u{2212}")
     }
 }
 

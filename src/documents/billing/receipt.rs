@@ -14,10 +14,10 @@ pub fn receipt(of: Billing<'_>, payment: &Payment) -> Option<BillView> {
     let name = format!("{}, payment {}", of.number, payment.payment);
     let heading = format!("Receipt for payment {}", payment.payment);
     let mut view = blank(of, "Receipt", &name, &heading)?;
-    view.amount = payment.amount.0.to_string();
-    view.amount_sentence = format!("Received {}: {}. Thank you.", of.day.long(), payment.how);
+    view.head.amount = payment.amount.0.to_string();
+    view.head.amount_sentence = format!("Received {}: {}. Thank you.", of.day.long(), payment.how);
     let open = after.owed();
-    view.pay_by = match open.cmp(&Money::ZERO) {
+    view.head.pay_by = match open.cmp(&Money::ZERO) {
         Ordering::Greater => format!("{open} of what is billed is still open"),
         Ordering::Less => format!("{} is to your credit", -open),
         Ordering::Equal => "All that is billed is paid".to_owned(),
@@ -34,8 +34,8 @@ pub fn refund(of: Billing<'_>, refund: &Payment) -> Option<BillView> {
     let mut view = blank(of, "Refund", &name, &format!("Refund {}", refund.payment))?;
     let before = -of.account.owed();
     let after = before - refund.amount.0;
-    view.amount = refund.amount.0.to_string();
-    view.amount_sentence = format!("Paid back to you {}: {}", of.day.long(), refund.how);
+    view.head.amount = refund.amount.0.to_string();
+    view.head.amount_sentence = format!("Paid back to you {}: {}", of.day.long(), refund.how);
     view.agreed = vec![
         row("To your credit before", before.plain(), false),
         row("This refund", signs(-refund.amount.0), false),

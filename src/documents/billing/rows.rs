@@ -1,6 +1,6 @@
 //! The table of an invoice: stage by stage what is agreed, billed before, billed now, left.
 
-use super::Billing;
+use super::{Billing, dash};
 use crate::documents::offering;
 use crate::documents::views::bill::BillRow;
 use crate::office::account::ChangeAnswer;
@@ -149,13 +149,6 @@ fn shown(
     is_total: bool,
 ) -> BillRow {
     let [agreed, before, this] = [0, 1, 2].map(|i| amount(figures[i]));
-    let dash = |money: Money| {
-        if money.is_zero() {
-            "\u{2013}".to_owned()
-        } else {
-            money.plain().replace('-', "\u{2212}")
-        }
-    };
     BillRow {
         mark: mark.to_owned(),
         what: what.to_owned(),

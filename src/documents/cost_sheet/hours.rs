@@ -6,7 +6,7 @@ use crate::input::business::Charge;
 use crate::trade::crew::TaskHours;
 use crate::trade::{Quantity, Working};
 use crate::values::Unit;
-use crate::values::amount::grouped;
+use crate::values::money::grouped;
 use crate::values::rounding::with_places;
 use rust_decimal::Decimal;
 

@@ -14,15 +14,13 @@ use rust_decimal_macros::dec;
 
 use self::rise::Dearest;
 use super::error::DocumentError;
-use super::pages::{Paged, pages};
-use super::template::Template;
+use super::pages::document;
 use super::views::cost::{CostView, KeyFigure};
 use super::views::office::rise::asked;
 use super::views::office::{OFFICE_PAGE, Sheet};
 use super::views::quote::FileFacts;
 use crate::costing::sensitivity;
 use crate::press::drawing::Rgb;
-use crate::press::layout::style::Look;
 use crate::press::page::Document;
 use crate::reading::Problem;
 use crate::values::Percent;
@@ -43,14 +41,8 @@ pub fn cost_document(
     let found = sensitivity(asked(sheet), &RISES);
     let dearest = Dearest::of(sheet, &found);
     let view = view(sheet, advice, &dearest);
-    let of = Paged {
-        template: Template::Cost,
-        view: &view,
-        file: &view.file,
-        author: &view.firm,
-        figures: &BTreeMap::from([("rise".to_owned(), rise::figure(sheet, &dearest, accent))]),
-    };
-    pages(&of, &Look::default(), None)
+    let figures = BTreeMap::from([("rise".to_owned(), rise::figure(sheet, &dearest, accent))]);
+    document(&view, &figures)
 }
 
 fn view(sheet: &Sheet<'_>, advice: &[Problem], dearest: &Dearest<'_>) -> CostView {
@@ -118,7 +110,7 @@ fn figures(sheet: &Sheet<'_>) -> Vec<KeyFigure> {
         label: label.to_owned(),
         amount,
     };
-    let price = if sheet.takeoff.fixed_price.is_some() {
+    let price = if sheet.takeoff.head.fixed_price.is_some() {
         "Price before tax, fixed by you"
     } else {
         "Price before tax"

@@ -8,10 +8,11 @@
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive as _;
 
-use super::cure::pen::{
-    Box4, INK, OUTLINE, SMALL, WHITE, at, line, pale, stroke, through, width, words,
+use super::pen::{
+    INK, OUTLINE, SMALL, SOLID, WHITE, boxed, filled, hatched, pale, stroked, width, words,
 };
-use crate::press::drawing::{Drawing, Face, Path, Rgb, Shape, Size};
+use crate::press::drawing::{Drawing, Face, Rgb, Shape, Size, point};
+use crate::press::frame::Frame;
 
 pub const WIDTH: f32 = 114.0;
 const HEIGHT: f32 = 16.0;
@@ -39,7 +40,7 @@ pub struct MarginBar {
 
 /// A part of a bar, by its fill.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Part {
+enum Stretch {
     Stands,
     BelowFloor,
     Loss,
@@ -47,7 +48,7 @@ enum Part {
     Gained,
 }
 
-impl Part {
+impl Stretch {
     const ALL: [Self; 5] = [
         Self::Stands,
         Self::BelowFloor,
@@ -112,24 +113,24 @@ impl Scale {
 
 impl MarginBar {
     /// What is left, by where it ends.
-    fn left(self) -> Part {
+    fn left(self) -> Stretch {
         if self.now < Decimal::ZERO {
-            Part::Loss
+            Stretch::Loss
         } else if self.now < self.floor {
-            Part::BelowFloor
+            Stretch::BelowFloor
         } else {
-            Part::Stands
+            Stretch::Stands
         }
     }
 
     /// Its parts, each from one margin to a higher one.
-    fn parts(self) -> Vec<(Part, Decimal, Decimal)> {
+    fn parts(self) -> Vec<(Stretch, Decimal, Decimal)> {
         let zero = Decimal::ZERO;
         let kept = self.now.min(self.then);
         let parts = [
             (self.left(), kept.min(zero), kept.max(zero)),
-            (Part::Gone, self.now.max(zero), self.then),
-            (Part::Gained, self.then, self.now),
+            (Stretch::Gone, self.now.max(zero), self.then),
+            (Stretch::Gained, self.then, self.now),
         ];
         parts
             .into_iter()
@@ -137,7 +138,7 @@ impl MarginBar {
             .collect()
     }
 
-    fn has(self, part: Part) -> bool {
+    fn has(self, part: Stretch) -> bool {
         self.parts().iter().any(|(own, ..)| *own == part)
     }
 }
@@ -146,106 +147,88 @@ impl MarginBar {
 pub fn bar(bar: MarginBar, scale: Scale, accent: Rgb, alternative: String) -> Drawing {
     let mut shapes = Vec::new();
     for (part, from, to) in bar.parts() {
-        let frame = Box4 {
-            left: scale.x(from),
-            top: TOP,
-            right: scale.x(to),
-            bottom: BOTTOM,
-        };
-        shapes.extend(filled(frame, part, accent));
+        let frame = Frame::new(scale.x(from), TOP, scale.x(to), BOTTOM);
+        shapes.extend(part_of(&frame, part, accent));
     }
     if bar.now < scale.from {
         shapes.push(broken(scale.x(bar.now)));
     }
     let x = scale.x(Decimal::ZERO);
-    let zero = stroke(INK, 0.8, &[]);
-    shapes.push(line(at(x, HEAD + 1.0), at(x, FOOT), zero));
+    shapes.push(stroked(
+        &[point(x, HEAD + 1.0), point(x, FOOT)],
+        INK,
+        0.8,
+        SOLID,
+    ));
     shapes.extend(tick(scale.x(bar.floor), 0.0));
     Drawing {
-        size: Size {
-            width: WIDTH,
-            height: HEIGHT,
-        },
+        size: Size::new(WIDTH, HEIGHT),
         shapes,
         alternative,
     }
 }
 
-fn filled(frame: Box4, part: Part, accent: Rgb) -> Vec<Shape> {
-    match part {
-        Part::Stands => vec![frame.shape(accent, INK)],
-        Part::BelowFloor => frame.hatched(INK),
-        Part::Loss => vec![frame.shape(INK, INK)],
-        Part::Gone => vec![frame.shape(WHITE, INK)],
-        Part::Gained => vec![frame.shape(pale(accent), INK)],
-    }
+fn part_of(frame: &Frame, part: Stretch, accent: Rgb) -> Vec<Shape> {
+    let fill = match part {
+        Stretch::Stands => accent,
+        Stretch::BelowFloor => return hatched(frame, INK),
+        Stretch::Loss => INK,
+        Stretch::Gone => WHITE,
+        Stretch::Gained => pale(accent),
+    };
+    vec![boxed(frame, fill, INK)]
 }
 
 /// The floor: a line with a head on it, with white around where it crosses a bar.
 fn tick(x: f32, y: f32) -> Vec<Shape> {
     let (head, top, foot) = (y + HEAD, y + TOP, y + FOOT);
-    let head = [at(x - 3.0, head), at(x + 3.0, head), at(x, top)];
+    let head = [point(x - 3.0, head), point(x + 3.0, head), point(x, top)];
+    let line = [point(x, top), point(x, foot)];
     vec![
-        line(at(x, top), at(x, foot), stroke(WHITE, 3.4, &[])),
-        line(at(x, top), at(x, foot), stroke(INK, 1.4, &[])),
-        Shape::Path(Path {
-            steps: through(&head, true),
-            stroke: None,
-            fill: Some(INK),
-        }),
+        stroked(&line, WHITE, 3.4, SOLID),
+        stroked(&line, INK, 1.4, SOLID),
+        filled(&head, INK),
     ]
 }
 
 /// A loss deeper than the scale: its bar is broken.
 fn broken(x: f32) -> Shape {
     let zigzag = [
-        at(x + 5.0, TOP),
-        at(x + 2.5, f32::midpoint(TOP, BOTTOM)),
-        at(x + 5.0, BOTTOM),
+        point(x + 5.0, TOP),
+        point(x + 2.5, f32::midpoint(TOP, BOTTOM)),
+        point(x + 5.0, BOTTOM),
     ];
-    Shape::Path(Path {
-        steps: through(&zigzag, false),
-        stroke: Some(stroke(WHITE, 1.4, &[])),
-        fill: None,
-    })
+    stroked(&zigzag, WHITE, 1.4, SOLID)
 }
 
 /// How the bars are read: only what is on the page, and the floor.
 pub fn key(bars: &[MarginBar], accent: Rgb) -> Drawing {
-    let shown = Part::ALL
+    let shown = Stretch::ALL
         .into_iter()
         .filter(|part| bars.iter().any(|bar| bar.has(*part)));
     let (mut shapes, mut heard) = (Vec::new(), Vec::new());
     let (mut x, mut y) = (OUTLINE / 2.0, -HEAD);
     for part in shown.map(Some).chain([None]) {
-        let text = part.map_or("your floor", Part::name);
+        let text = part.map_or("your floor", Stretch::name);
         let wide = SAMPLE + 5.0 + width(text, Face::Regular, SMALL);
         if KEY_WIDTH < x + wide {
             (x, y) = (OUTLINE / 2.0, y + HEIGHT);
         }
-        let frame = Box4 {
-            left: x,
-            top: y + TOP,
-            right: x + SAMPLE,
-            bottom: y + BOTTOM,
-        };
+        let frame = Frame::new(x, y + TOP, x + SAMPLE, y + BOTTOM);
         match part {
             Some(part) => {
-                shapes.extend(filled(frame, part, accent));
+                shapes.extend(part_of(&frame, part, accent));
                 heard.push(format!("{} is {text}", part.fill()));
             }
             None => shapes.extend(tick(x + SAMPLE - 3.0, y)),
         }
-        let place = at(frame.right + 5.0, frame.bottom - 1.0);
+        let place = point(frame.right + 5.0, frame.bottom - 1.0);
         shapes.push(Shape::Words(words(text, place, SMALL)));
         x += wide + AFTER;
     }
     heard.push("a tick with a head is your floor".to_owned());
     Drawing {
-        size: Size {
-            width: KEY_WIDTH,
-            height: y + HEIGHT,
-        },
+        size: Size::new(KEY_WIDTH, y + HEIGHT),
         shapes,
         alternative: format!("Key to the bars: {}.", heard.join(", ")),
     }
@@ -298,19 +281,19 @@ mod tests {
     #[test]
     fn a_bar_is_told_by_its_parts() {
         #[track_caller]
-        fn case(now: Decimal, parts: &[(Part, Decimal, Decimal)]) {
+        fn case(now: Decimal, parts: &[(Stretch, Decimal, Decimal)]) {
             assert_eq!(one(dec!(20), now).parts(), parts, "{now}");
         }
         let (zero, then) = (dec!(0), dec!(20));
-        let gone = |now| (Part::Gone, now, then);
-        case(then, &[(Part::Stands, zero, then)]);
-        case(FLOOR, &[(Part::Stands, zero, FLOOR), gone(FLOOR)]);
+        let gone = |now| (Stretch::Gone, now, then);
+        case(then, &[(Stretch::Stands, zero, then)]);
+        case(FLOOR, &[(Stretch::Stands, zero, FLOOR), gone(FLOOR)]);
         let below = dec!(14.999);
-        case(below, &[(Part::BelowFloor, zero, below), gone(below)]);
+        case(below, &[(Stretch::BelowFloor, zero, below), gone(below)]);
         case(zero, &[gone(zero)]);
-        case(dec!(-3), &[(Part::Loss, dec!(-3), zero), gone(zero)]);
-        let fallen = (Part::Gained, then, dec!(25));
-        case(dec!(25), &[(Part::Stands, zero, then), fallen]);
+        case(dec!(-3), &[(Stretch::Loss, dec!(-3), zero), gone(zero)]);
+        let fallen = (Stretch::Gained, then, dec!(25));
+        case(dec!(25), &[(Stretch::Stands, zero, then), fallen]);
     }
 
     #[test]
@@ -320,10 +303,8 @@ mod tests {
             let drawing = bar(shown, Scale::of(&[shown]), INK, String::new());
             for shape in drawing.shapes {
                 let Shape::Path(path) = shape else { continue };
-                for step in path.steps {
-                    if let crate::press::drawing::Step::Line(point) = step {
-                        assert!(-2.5 < point.x && point.x < WIDTH + 2.5, "{now}: {point:?}");
-                    }
+                for point in path.points() {
+                    assert!(-2.5 < point.x && point.x < WIDTH + 2.5, "{now}: {point:?}");
                 }
             }
         }

@@ -6,5 +6,6 @@
 pub mod cure;
 pub mod margin;
 pub mod parts;
+mod pen;
 pub mod plan;
 pub mod rise;

@@ -1,21 +1,20 @@
 //! One bar of a sum: what is paid, what is asked now, what is left.
 
-use super::cure::pen::{Box4, INK, WHITE, at, words};
-use crate::press::drawing::{Anchor, Drawing, Face, Rgb, Shape, Size};
+use super::pen::{INK, PALE, SOFT, WHITE, anchored, boxed};
+use crate::press::drawing::{Anchor, Drawing, Face, Rgb, Shape, Size, point};
+use crate::press::frame::Frame;
 use crate::values::Money;
 
 const WIDTH: f32 = 516.0;
 const HEIGHT: f32 = 45.0;
 const TOP: f32 = 15.0;
 const BOTTOM: f32 = 27.0;
-const PALE: Rgb = Rgb(0xdc, 0xd8, 0xd1);
-const SOFT: Rgb = Rgb(0x5b, 0x57, 0x51);
 /// Room that a part's words need to stand under their own start.
 const ROOM: f32 = 84.0;
 
 /// One part of the bar.
 #[derive(Clone, Debug)]
-pub struct Part {
+pub struct SumPart {
     /// "paid before"
     pub name: String,
     /// "$7,017.20"
@@ -34,7 +33,7 @@ pub fn share(part: Money, whole: Money) -> f32 {
 }
 
 /// Three parts in a row: pale, accent, open.
-pub fn bar(parts: &[Part; 3], accent: Rgb) -> Drawing {
+pub fn bar(parts: &[SumPart; 3], accent: Rgb) -> Drawing {
     let fills = [PALE, accent, WHITE];
     let mut shapes = Vec::new();
     let mut left = 0.0;
@@ -46,13 +45,7 @@ pub fn bar(parts: &[Part; 3], accent: Rgb) -> Drawing {
             left + part.share * WIDTH
         };
         if left < right {
-            let frame = Box4 {
-                left,
-                top: TOP,
-                right,
-                bottom: BOTTOM,
-            };
-            shapes.push(frame.shape(fill, INK));
+            shapes.push(boxed(&Frame::new(left, TOP, right, BOTTOM), fill, INK));
         }
         if 0.0 < part.share {
             // The last part's words end with the bar, where there is no room at its start.
@@ -73,10 +66,9 @@ pub fn bar(parts: &[Part; 3], accent: Rgb) -> Drawing {
                 said_until <= x
             };
             if free {
-                let mut name = words(part.name.clone(), at(x, 9.0), 8.5);
-                (name.anchor, name.color) = (anchor, SOFT);
-                let mut amount = words(part.amount.clone(), at(x, 39.0), 9.5);
-                amount.anchor = anchor;
+                let mut name = anchored(anchor, part.name.clone(), point(x, 9.0), 8.5);
+                name.color = SOFT;
+                let mut amount = anchored(anchor, part.amount.clone(), point(x, 39.0), 9.5);
                 if i == 1 {
                     amount.face = Face::Bold;
                 }
@@ -91,10 +83,7 @@ pub fn bar(parts: &[Part; 3], accent: Rgb) -> Drawing {
         .map(|part| format!("{} {}", part.name, part.amount))
         .collect();
     Drawing {
-        size: Size {
-            width: WIDTH,
-            height: HEIGHT,
-        },
+        size: Size::new(WIDTH, HEIGHT),
         shapes,
         alternative: format!("A bar of the agreed total: {}.", told.join(", ")),
     }
@@ -104,9 +93,9 @@ pub fn bar(parts: &[Part; 3], accent: Rgb) -> Drawing {
 mod tests {
     use super::*;
 
-    fn parts(shares: [f32; 3]) -> [Part; 3] {
+    fn parts(shares: [f32; 3]) -> [SumPart; 3] {
         let names = ["paid before", "this invoice", "left"];
-        std::array::from_fn(|i| Part {
+        std::array::from_fn(|i| SumPart {
             name: names[i].into(),
             amount: format!("${i}.00"),
             share: shares[i],
@@ -130,10 +119,7 @@ mod tests {
                         Anchor::End => (words.at.x - 60.0, words.at.x),
                         Anchor::Start | Anchor::Middle => (words.at.x, words.at.x + 60.0),
                     }),
-                    Shape::Words(_)
-                    | Shape::Path(_)
-                    | Shape::Clipped { .. }
-                    | Shape::Picture { .. } => None,
+                    Shape::Words(_) | Shape::Path(_) | Shape::Picture(_) => None,
                 })
                 .collect();
             spans.sort_by(|a, b| a.0.total_cmp(&b.0));

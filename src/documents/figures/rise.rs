@@ -8,8 +8,11 @@ use std::fmt::Write as _;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive as _;
 
-use super::cure::pen::{HAIRLINE, INK, OUTLINE, RULE, SMALL, at, line, stroke, width, words};
-use crate::press::drawing::{Anchor, Drawing, Face, Path, Point, Rgb, Shape, Size, Step, Words};
+use super::pen::{
+    HAIRLINE, INK, OUTLINE, PALE, RULE, SMALL, SOFT, SOLID, anchored, stroked, width, words,
+};
+use crate::press::drawing::{Anchor, Drawing, Face, Path, Rgb, Shape, Size, Stroke, Words, point};
+use crate::press::frame::Frame;
 
 /// What the figure is drawn from: finished words, and lengths in dollars.
 #[derive(Clone, Debug)]
@@ -42,8 +45,6 @@ const MARGIN: f32 = 288.0;
 const HEAD: f32 = 12.0;
 const ROW: f32 = 14.0;
 const BAR: f32 = 9.0;
-const SOFT: Rgb = Rgb(0x5b, 0x57, 0x51);
-const PALE: Rgb = Rgb(0xdc, 0xd8, 0xd1);
 
 /// Draws the figure.
 pub fn rise(view: &RiseView<'_>) -> Drawing {
@@ -52,37 +53,35 @@ pub fn rise(view: &RiseView<'_>) -> Drawing {
     let tick = tick(most);
     let scale = BARS / points(most);
     let bottom = HEAD + ROW * points(Decimal::from(view.bars.len()));
-    let mut shapes = vec![soft(
-        "more cost, in dollars",
-        at(0.0, HEAD - 3.0),
-        Anchor::Start,
-    )];
+    let mut shapes = vec![head("more cost, in dollars", 0.0, Anchor::Start)];
     for (text, x) in [("margin", MARGIN), ("room", WIDTH)] {
-        shapes.push(soft(text, at(x, HEAD - 3.0), Anchor::End));
+        shapes.push(head(text, x, Anchor::End));
     }
     let mut value = Decimal::ZERO;
     while value <= most {
         let x = ZERO + points(value) * scale;
         if !value.is_zero() {
-            let line_at = stroke(RULE, HAIRLINE, &[]);
-            shapes.push(line(at(x, HEAD), at(x, bottom), line_at));
+            shapes.push(stroked(
+                &[point(x, HEAD), point(x, bottom)],
+                RULE,
+                HAIRLINE,
+                SOLID,
+            ));
         }
-        shapes.push(soft(&value.to_string(), at(x, HEAD - 3.0), Anchor::Middle));
+        shapes.push(head(&value.to_string(), x, Anchor::Middle));
         value += tick;
     }
     for (row, bar) in (0_u16..).zip(view.bars) {
         shapes.extend(bar_row(view, bar, HEAD + ROW * f32::from(row), scale));
     }
-    shapes.push(line(
-        at(ZERO, HEAD),
-        at(ZERO, bottom),
-        stroke(INK, 0.8, &[]),
+    shapes.push(stroked(
+        &[point(ZERO, HEAD), point(ZERO, bottom)],
+        INK,
+        0.8,
+        SOLID,
     ));
     Drawing {
-        size: Size {
-            width: WIDTH,
-            height: bottom + 3.0,
-        },
+        size: Size::new(WIDTH, bottom + 3.0),
         shapes,
         alternative: alternative(view),
     }
@@ -91,43 +90,31 @@ pub fn rise(view: &RiseView<'_>) -> Drawing {
 fn bar_row(view: &RiseView<'_>, bar: &RiseBar, top: f32, scale: f32) -> Vec<Shape> {
     let base = top + ROW / 2.0 + 3.0;
     let length = points(bar.dollars) * scale;
-    let head = top + (ROW - BAR) / 2.0;
     let (fill, outline) = if bar.rest {
-        (PALE, Some(stroke(INK, OUTLINE, &[])))
+        (PALE, Some(Stroke::solid(INK, OUTLINE)))
     } else {
         (view.accent, None)
     };
-    let mut amount = words(bar.amount.as_str(), at(ZERO + length + 4.0, base), SMALL);
-    amount.halo = true;
-    let end = |text: &str, x: f32| {
-        let mut set = words(text, at(x, base), SMALL);
-        set.anchor = Anchor::End;
-        Shape::Words(set)
+    let place = Frame::at(ZERO, top + (ROW - BAR) / 2.0, length, BAR);
+    let amount = Words {
+        halo: true,
+        ..words(bar.amount.as_str(), point(ZERO + length + 4.0, base), SMALL)
     };
+    let end = |text: &str, x| Shape::Words(anchored(Anchor::End, text, point(x, base), SMALL));
     vec![
-        Shape::Words(words(fitted(&bar.name), at(0.0, base), SMALL)),
-        Shape::Path(Path {
-            steps: vec![
-                Step::Move(at(ZERO, head)),
-                Step::Line(at(ZERO + length, head)),
-                Step::Line(at(ZERO + length, head + BAR)),
-                Step::Line(at(ZERO, head + BAR)),
-                Step::Close,
-            ],
-            stroke: outline,
-            fill: Some(fill),
-        }),
+        Shape::Words(words(fitted(&bar.name), point(0.0, base), SMALL)),
+        Shape::Path(Path::closed(&place.corners(), outline, Some(fill))),
         Shape::Words(amount),
         end(&bar.margin, MARGIN),
         end(&bar.room, WIDTH),
     ]
 }
 
-fn soft(text: &str, at: Point, anchor: Anchor) -> Shape {
+/// Soft words above the bars.
+fn head(text: &str, x: f32, anchor: Anchor) -> Shape {
     Shape::Words(Words {
         color: SOFT,
-        anchor,
-        ..words(text, at, SMALL)
+        ..anchored(anchor, text, point(x, HEAD - 3.0), SMALL)
     })
 }
 
@@ -233,16 +220,10 @@ mod tests {
             .shapes
             .iter()
             .filter_map(|shape| match shape {
-                Shape::Path(Path {
-                    steps,
-                    fill: Some(_),
-                    ..
-                }) => match steps[..2] {
-                    [Step::Move(from), Step::Line(to)] => Some(to.x - from.x),
-                    _ => None,
-                },
-                _ => None,
+                Shape::Path(path) if path.fill.is_some() => Some(path),
+                Shape::Path(_) | Shape::Words(_) | Shape::Picture(_) => None,
             })
+            .map(|path| Frame::around_all(path.points()).width())
             .collect();
         assert_eq!(lengths, [BARS, BARS / 4.0, 0.0]);
         for word in ["400.00", long, "15.6%", "room 11%"] {

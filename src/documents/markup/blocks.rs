@@ -2,32 +2,11 @@
 
 use super::error::MarkupError;
 use super::node::Element;
+use super::values::{INKS, RULES, STYLES, TERM_VOICES};
 use super::{forms, inline, table};
 use crate::press::layout::block::{Block, Column, Inking, Rule, Section, TermVoice, Terms};
 use crate::press::layout::style::Style;
 
-const STYLES: [(&str, Style); 9] = [
-    ("amount", Style::Amount),
-    ("title", Style::Title),
-    ("about", Style::About),
-    ("key", Style::Key),
-    ("section", Style::Section),
-    ("notice", Style::Notice),
-    ("body", Style::Body),
-    ("note", Style::Note),
-    ("small", Style::Small),
-];
-const RULES: [(&str, Rule); 4] = [
-    ("none", Rule::None),
-    ("thin", Rule::Thin),
-    ("heavy", Rule::Heavy),
-    ("dashed", Rule::Dashed),
-];
-const INKS: [(&str, Inking); 3] = [
-    ("ink", Inking::Ink),
-    ("soft", Inking::Soft),
-    ("accent", Inking::Accent),
-];
 /// White between blocks, in half lines, unless they say otherwise.
 const GAP: u8 = 1;
 
@@ -51,7 +30,7 @@ fn block(element: Element<'_>) -> Result<Block, MarkupError> {
         "p" => {
             element.allow(&["id", "style", "ink", "gap", "keep"])?;
             Block::Paragraph {
-                style: style(element, Style::Body)?,
+                style: element.choice("style", &STYLES, Style::Body)?,
                 ink: element.choice("ink", &INKS, Inking::Ink)?,
                 gap: element.count("gap", 40, GAP)?,
                 keep_next: element.choice("keep", &[("with-next", true)], false)?,
@@ -120,15 +99,11 @@ fn block(element: Element<'_>) -> Result<Block, MarkupError> {
     })
 }
 
-pub(super) fn style(element: Element<'_>, otherwise: Style) -> Result<Style, MarkupError> {
-    element.choice("style", &STYLES, otherwise)
-}
-
 fn heading(element: Element<'_>, level: u8, otherwise: Style) -> Result<Block, MarkupError> {
     element.allow(&["id", "style", "gap"])?;
     Ok(Block::Heading {
         level,
-        style: style(element, otherwise)?,
+        style: element.choice("style", &STYLES, otherwise)?,
         gap: element.count("gap", 40, 0)?,
         text: inline::rich(element)?,
     })
@@ -147,10 +122,9 @@ fn terms(element: Element<'_>) -> Result<Block, MarkupError> {
             _ => return Err(child.unknown()),
         }
     }
-    let voices = [("bold", TermVoice::Bold), ("soft", TermVoice::Soft)];
     Ok(Block::Terms(Terms {
         width: element.number("width", 400, 54)?,
-        voice: element.choice("voice", &voices, TermVoice::Bold)?,
+        voice: element.choice("voice", &TERM_VOICES, TermVoice::Bold)?,
         gap: element.count("gap", 40, GAP)?,
         rows,
     }))

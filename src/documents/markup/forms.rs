@@ -1,10 +1,9 @@
 //! What people write on: boxes to tick, lines to sign.
 
-use super::blocks::style;
 use super::error::MarkupError;
 use super::inline;
 use super::node::Element;
-use super::table::ALIGNS;
+use super::values::{ALIGNS, STYLES};
 use crate::press::layout::block::{Align, Block, Field, Over, TickGroup, TickItem};
 use crate::press::layout::style::Style;
 use crate::press::text::Rich;
@@ -78,7 +77,7 @@ pub(super) fn fields(element: Element<'_>) -> Result<Block, MarkupError> {
                 "over" => {
                     part.allow(&["style", "align"])?;
                     field.over = Some(Over {
-                        style: style(part, Style::Body)?,
+                        style: part.choice("style", &STYLES, Style::Body)?,
                         align: part.choice("align", &ALIGNS, Align::Left)?,
                         text: inline::rich(part)?,
                     });

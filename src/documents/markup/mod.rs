@@ -33,6 +33,7 @@ mod forms;
 mod inline;
 mod node;
 mod table;
+mod values;
 
 pub use error::{MarkupError, Wrong};
 

@@ -3,26 +3,10 @@
 use super::error::{MarkupError, Wrong};
 use super::inline;
 use super::node::{Element, Mixed};
+use super::values::{ALIGNS, KINDS, VOICES};
 use crate::press::layout::block::{
-    Align, Block, Cell, CellPart, CellVoice, Row, RowKind, Table, TableColumn,
+    Align, Block, Cell, CellPart, CellVoice, RowKind, Table, TableColumn, TableRow,
 };
-
-pub(super) const ALIGNS: [(&str, Align); 3] = [
-    ("left", Align::Left),
-    ("right", Align::Right),
-    ("decimal", Align::Decimal),
-];
-const VOICES: [(&str, CellVoice); 3] = [
-    ("plain", CellVoice::Plain),
-    ("bold", CellVoice::Bold),
-    ("soft", CellVoice::Soft),
-];
-const KINDS: [(&str, RowKind); 4] = [
-    ("plain", RowKind::Plain),
-    ("group", RowKind::Group),
-    ("sum", RowKind::Sum),
-    ("total", RowKind::Total),
-];
 
 pub(super) fn read(element: Element<'_>) -> Result<Block, MarkupError> {
     element.allow(&["id", "head", "rows"])?;
@@ -52,7 +36,7 @@ pub(super) fn read(element: Element<'_>) -> Result<Block, MarkupError> {
                 for row in child.children()? {
                     row.expect("tr")?;
                     row.allow(&["kind"])?;
-                    table.rows.push(Row {
+                    table.rows.push(TableRow {
                         kind: row.choice("kind", &KINDS, RowKind::Plain)?,
                         cells: cells(row, "td", table.columns.len(), parts)?,
                     });

@@ -11,31 +11,21 @@ pub(super) fn sentences(of: Offering<'_>) -> Vec<String> {
 }
 
 fn sentence(access: &Access) -> Option<String> {
-    let distance = access
-        .distance
-        .as_ref()
-        .map(|distance| format!(" of {}", length(distance.value)));
-    let gate = access
-        .gate
-        .as_ref()
-        .map(|gate| format!(", {}\u{a0}in wide", gate.value.in_inches().number()));
+    let far = access.distance.as_ref();
+    let far = far.map_or_else(String::new, |far| format!(" of {}", length(far.value)));
+    let gate = access.gate.as_ref();
+    let wide = gate.map_or_else(String::new, |gate| {
+        format!(", {}\u{a0}in wide", gate.value.in_inches().number())
+    });
     match access.by.value {
         Method::Chute => Some("The mixer can reach the work with its chute".to_owned()),
-        Method::Wheelbarrow => (distance.is_some() || gate.is_some()).then(|| {
-            format!(
-                "A firm path{}{} from the truck to the work",
-                distance.unwrap_or_default(),
-                gate.unwrap_or_default()
-            )
-        }),
+        Method::Wheelbarrow if far.is_empty() && wide.is_empty() => None,
+        Method::Wheelbarrow => Some(format!("A firm path{far}{wide} from the truck to the work")),
         Method::Buggy => Some(format!(
-            "A path{}{} from the truck to the work, firm enough for a motor buggy",
-            distance.unwrap_or_default(),
-            gate.unwrap_or_default()
+            "A path{far}{wide} from the truck to the work, firm enough for a motor buggy"
         )),
         Method::Pump => Some(format!(
-            "Room for the pump beside the mixer, and a way{} for its hose",
-            distance.unwrap_or_default()
+            "Room for the pump beside the mixer, and a way{far} for its hose"
         )),
     }
 }

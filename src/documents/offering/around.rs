@@ -9,12 +9,8 @@ use crate::input::job::{RemovalMaterial, Takeoff};
 use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn title(takeoff: &Takeoff) -> String {
-    let names: Vec<String> = takeoff
-        .slabs
-        .iter()
-        .map(|slab| slab.called.clone())
-        .collect();
-    format!("A new {}", list(&names))
+    let names = takeoff.slabs.iter().map(|slab| slab.called.clone());
+    format!("A new {}", list(&names.collect::<Vec<_>>()))
 }
 
 pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
@@ -39,18 +35,13 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
         strong,
         after: after.to_owned(),
     };
-    let count = Amount::new(days, Unit::Plain).number();
-    let working = if count == "1" {
-        "1 working day".to_owned()
-    } else {
-        format!("{count} working days")
+    let between = format!("{} and {}", start.long(), end.long());
+    let working = match Amount::new(days, Unit::Plain).number().as_str() {
+        "1" => "1 working day".to_owned(),
+        count => format!("{count} working days"),
     };
     vec![
-        sentence(
-            "Start between ",
-            format!("{} and {}", start.long(), end.long()),
-            ".",
-        ),
+        sentence("Start between ", between, "."),
         sentence("", working, &at_your_house(later)),
         sentence(english::RAIN, String::new(), ""),
     ]
@@ -68,9 +59,10 @@ fn at_your_house(later: Decimal) -> String {
 pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     let takeoff = of.takeoff;
     let mut lines: Vec<String> = Vec::new();
-    if takeoff.removals.is_empty() {
+    if takeoff.head.removals.is_empty() {
         lines.push("Taking out old concrete or soil".to_owned());
     } else if takeoff
+        .head
         .removals
         .iter()
         .all(|one| one.material != RemovalMaterial::Soil)
@@ -79,7 +71,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     }
     let usual = of.business.not_included.clone();
     lines.extend(super::removal::without_permit(takeoff, usual));
-    lines.extend(takeoff.not_included.iter().cloned());
+    lines.extend(takeoff.head.not_included.iter().cloned());
     lines.extend(super::surface::not_sealed(of, &lines));
     if takeoff
         .slabs
@@ -92,7 +84,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     lines.push("Grass seed and plants".to_owned());
     lines.extend(super::set::not_included(of));
     lines.extend(super::site::not_included(of));
-    let alone = takeoff.left_alone.iter();
+    let alone = takeoff.head.left_alone.iter();
     lines.extend(alone.map(|what| format!("Left as it is: {what}")));
     let mut lines: Vec<String> = lines.iter().map(|line| printed(line)).collect();
     if !takeoff.options.is_empty() {
@@ -108,7 +100,7 @@ pub(in crate::documents) fn short(title: &str) -> String {
 
 pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     let mut lines = of.business.assumptions.clone();
-    lines.extend(of.takeoff.assumptions.iter().cloned());
+    lines.extend(of.takeoff.head.assumptions.iter().cloned());
     lines.extend(sections::assumptions(of.takeoff));
     lines.extend(super::access::sentences(of));
     lines.extend(super::site::assumptions(of));

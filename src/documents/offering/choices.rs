@@ -57,7 +57,7 @@ fn group(of: Offering<'_>, number: usize, group: &OptionGroup) -> ChoiceGroup {
         choice.0[number] = i + 1;
         let with = total(of, &choice);
         ChoiceItem {
-            title: option.title.clone(),
+            title: option.name.value.clone(),
             description: option.says.clone().unwrap_or_default(),
             adds: if choice == of.offer.as_quoted {
                 english::AS_QUOTED.to_owned()
@@ -140,7 +140,7 @@ pub(super) fn combinations(of: Offering<'_>) -> Option<Combinations> {
 
 fn row_name(groups: &[OptionGroup], row: &Choice) -> String {
     let taken = row.taken(groups).into_iter();
-    let taken: Vec<String> = taken.map(|option| short(&option.title)).collect();
+    let taken: Vec<String> = taken.map(|option| short(&option.name.value)).collect();
     match (taken.is_empty(), groups) {
         (false, _) => taken.join(" + "),
         (true, [only]) => without(only),
@@ -161,7 +161,7 @@ fn without(group: &OptionGroup) -> String {
             .unwrap_or("choice")
             .trim_matches(',')
             .to_lowercase(),
-        None => few_words(&group.options[0].title),
+        None => few_words(&group.options[0].name.value),
     };
     format!("No {noun}")
 }
@@ -170,7 +170,7 @@ fn head(group: &OptionGroup, pick: usize) -> String {
     match group.pick(pick) {
         None => capital(&without(group)).replacen("No ", "no ", 1),
         Some(option) => {
-            let words = few_words(&option.title);
+            let words = few_words(&option.name.value);
             let negative = words.starts_with("no ") || words.starts_with("without ");
             if option.drop.is_empty() && !negative {
                 format!("with {words}")

@@ -7,11 +7,8 @@ use crate::input::job::{Bars, Dowels, EdgeKind, Layer, Pin, Slab};
 /// `½ in bars every 18 in, both ways`.
 pub(super) fn bars(bars: &Bars) -> String {
     let said = |layer: &Layer| {
-        format!(
-            "{} bars every {}",
-            length(layer.bar.diameter()),
-            length(layer.spacing.value)
-        )
+        let thick = length(layer.bar.diameter());
+        format!("{thick} bars every {}", length(layer.spacing.value))
     };
     if let Some(layer) = bars.alike() {
         return format!("{}, both ways", said(layer));
@@ -36,10 +33,8 @@ pub(super) fn across(of: Offering<'_>, slab: &Slab) -> Option<String> {
 fn said(of: Offering<'_>, slab: &Slab, pin: Pin, dowels: &Dowels) -> Option<String> {
     let stock = of.rules.dowels.get(&dowels.kind.value)?;
     let crossed = || {
-        slab.edges
-            .iter()
-            .map(|part| part.kind)
-            .filter(|kind| kind.pin() == Some(pin))
+        let kinds = slab.edges.iter().map(|part| part.kind);
+        kinds.filter(|kind| kind.pin() == Some(pin))
     };
     let mut where_to: Vec<String> = Vec::new();
     if crossed().any(EdgeKind::is_drilled) {

@@ -62,9 +62,6 @@ pub const SAFETY: &[(&str, &str)] = &[
 pub fn terms(pairs: &[(&str, &str)]) -> Vec<Term> {
     pairs
         .iter()
-        .map(|(word, text)| Term {
-            word: (*word).to_owned(),
-            text: (*text).to_owned(),
-        })
+        .map(|(word, text)| Term::new(*word, *text))
         .collect()
 }

@@ -70,6 +70,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
     };
     let title = of
         .takeoff
+        .head
         .title
         .clone()
         .unwrap_or_else(|| around::title(of.takeoff));
@@ -88,23 +89,14 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         },
         firm: firm(of.business),
         title,
-        customer: [Some(customer.name.as_str()), customer.address.as_deref()]
-            .into_iter()
-            .flatten()
-            .collect::<Vec<_>>()
-            .join(", "),
-        running_head: format!(
-            "Quote {}",
-            of.number.map_or_else(
-                || format!("for {}, {day}", customer.name),
-                |number| format!("{number} for {}, {day}", customer.name)
-            )
-        ),
+        customer: self::customer(&customer.name, customer.address.as_deref()),
+        running_head: match of.number {
+            Some(number) => format!("Quote {number} for {}, {day}", customer.name),
+            None => format!("Quote for {}, {day}", customer.name),
+        },
         quote,
         total: total(of, &totals),
         replaces: of.replaces.map(|before| replaces(before, &totals)),
-        has_plan: true,
-        size_statement: None,
         scope: scope::scope(of),
         when_we_come: around::when(of),
         not_included: around::not_included(of),
@@ -144,7 +136,6 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         cure: Cure {
             heading: english::CURE_HEADING.to_owned(),
             lead: english::CURE_LEAD.to_owned(),
-            has_figure: true,
         },
         care: surface::care(of),
         safety: english::terms(english::SAFETY),
@@ -209,6 +200,11 @@ fn photos(of: Offering<'_>) -> Vec<Vec<PhotoView>> {
     views.chunks(2).map(<[PhotoView]>::to_vec).collect()
 }
 
+/// Name and address.
+pub(super) fn customer(name: &str, address: Option<&str>) -> String {
+    address.map_or_else(|| name.to_owned(), |address| format!("{name}, {address}"))
+}
+
 pub(super) fn firm(business: &Business) -> Firm {
     let firm = &business.firm;
     Firm {
@@ -245,7 +241,6 @@ fn total(of: Offering<'_>, totals: &Totals) -> Total {
     }
 }
 
-/// Sentences in two paragraphs of about the same length, for two columns.
 /// The owner's sentences, and the clause of an index where there is one.
 fn terms(business: &Business) -> Vec<String> {
     let clause = business
@@ -255,6 +250,7 @@ fn terms(business: &Business) -> Vec<String> {
     business.terms.iter().cloned().chain(clause).collect()
 }
 
+/// Sentences in two paragraphs of about the same length, for two columns.
 fn paragraphs(sentences: &[String]) -> Vec<String> {
     let whole: usize = sentences.iter().map(String::len).sum();
     let mut first = 0;

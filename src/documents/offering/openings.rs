@@ -1,8 +1,6 @@
-//! What is left open in a slab, as the customer reads and sees it.
+//! What is left open in a slab, as the customer reads it.
 
-use super::phrases::{capital, list, size_of};
-use super::plan::kind;
-use crate::documents::figures::plan::{self, OpeningView};
+use super::phrases::{list, size_of};
 use crate::geometry::Outline;
 use crate::input::job::{Opening, Slab};
 
@@ -22,31 +20,10 @@ pub(super) fn around(slab: &Slab) -> String {
     }
 }
 
-pub(super) fn drawn(slab: &Slab) -> Vec<OpeningView> {
-    each(slab)
-        .map(|(opening, hole)| {
-            let first = opening.edges.first().map(|part| part.kind);
-            let one_kind = opening.edges.iter().all(|part| Some(part.kind) == first);
-            OpeningView {
-                name: if opening.of_ring {
-                    "Open".to_owned()
-                } else {
-                    capital(&opening.name.value)
-                },
-                size: size(opening, hole),
-                outline: hole.clone(),
-                kind: first
-                    .filter(|_| one_kind)
-                    .map_or(plan::EdgeKind::Open, kind),
-            }
-        })
-        .collect()
-}
-
-fn each(slab: &Slab) -> impl Iterator<Item = (&Opening, &Outline)> {
+pub(super) fn each(slab: &Slab) -> impl Iterator<Item = (&Opening, &Outline)> {
     slab.openings.iter().zip(slab.outline.holes())
 }
 
-fn size(opening: &Opening, hole: &Outline) -> String {
+pub(super) fn size(opening: &Opening, hole: &Outline) -> String {
     size_of(opening.size.as_ref().map(|size| size.value), hole)
 }

@@ -3,9 +3,9 @@
 use super::phrases::{area, capital, length, sides, size};
 use super::{Offering, openings, sections};
 use crate::documents::figures::plan::{
-    self, BoxView, Crossed, EdgeView, PanelView, PlanView, SlabView,
+    self, BoxView, Crossed, EdgeView, OpeningView, PanelView, PlanView, SlabView,
 };
-use crate::geometry::{Compass, Direction, Outline};
+use crate::geometry::{Direction, Outline};
 use crate::input::job::{EdgeKind, Pin, Slab};
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::measure::SlabQuantities;
@@ -55,13 +55,13 @@ fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
     let panels = measured.joints.as_ref().map(|joints| &joints.panels);
     SlabView {
         name: capital(&slab.called),
-        note: if slab.on.is_some() {
+        note: if slab.is_step() {
             size(slab)
         } else {
             area(measured.area.value())
         },
         outline: slab.outline.clone(),
-        is_step: slab.on.is_some(),
+        is_step: slab.is_step(),
         boxes: boxes(of, slab),
         treads: Vec::new(),
         joints: panels
@@ -94,8 +94,30 @@ fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
                     .collect()
             })
             .unwrap_or_default(),
-        openings: openings::drawn(slab),
+        openings: openings(slab),
     }
+}
+
+/// What is left open, with the kind of its rim where it is all of one.
+fn openings(slab: &Slab) -> Vec<OpeningView> {
+    openings::each(slab)
+        .map(|(opening, hole)| {
+            let first = opening.edges.first().map(|part| part.kind);
+            let one_kind = opening.edges.iter().all(|part| Some(part.kind) == first);
+            OpeningView {
+                name: if opening.of_ring {
+                    "Open".to_owned()
+                } else {
+                    capital(&opening.name.value)
+                },
+                size: openings::size(opening, hole),
+                outline: hole.clone(),
+                kind: first
+                    .filter(|_| one_kind)
+                    .map_or(plan::EdgeKind::Open, kind),
+            }
+        })
+        .collect()
 }
 
 /// Boxes whose place is known; those of one name share a number.
@@ -170,7 +192,7 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
     }
 }
 
-pub(super) fn kind(kind: EdgeKind) -> plan::EdgeKind {
+fn kind(kind: EdgeKind) -> plan::EdgeKind {
     match kind {
         EdgeKind::Open => plan::EdgeKind::Open,
         EdgeKind::House => plan::EdgeKind::House,

@@ -6,7 +6,7 @@ use crate::input::phrases::SizePhrase;
 
 pub(super) fn removed(takeoff: &Takeoff) -> String {
     let (stays, goes): (Vec<&Removal>, Vec<&Removal>) =
-        takeoff.removals.iter().partition(|one| one.stays);
+        takeoff.head.removals.iter().partition(|one| one.stays);
     let group = |of: &[&Removal], end: &str| {
         let texts: Vec<String> = of.iter().map(|one| said(one)).collect();
         (!texts.is_empty()).then(|| format!("{}; {end}", texts.join("; ")))
@@ -49,7 +49,7 @@ fn said(removal: &Removal) -> String {
 
 /// Said where the permit is in the price.
 pub(super) fn permit(takeoff: &Takeoff) -> String {
-    match &takeoff.arranged.permit {
+    match &takeoff.head.permit {
         Permit::Item(_) => "taken out by us, in the price".to_owned(),
         Permit::Unsaid | Permit::None | Permit::Customer => String::new(),
     }
@@ -57,7 +57,7 @@ pub(super) fn permit(takeoff: &Takeoff) -> String {
 
 /// What is not included, once it is known who takes out the permit.
 pub(super) fn without_permit(takeoff: &Takeoff, mut lines: Vec<String>) -> Vec<String> {
-    match &takeoff.arranged.permit {
+    match &takeoff.head.permit {
         Permit::Unsaid => {}
         Permit::None | Permit::Item(_) => lines.retain(|line| !speaks_of_it(line)),
         Permit::Customer => {

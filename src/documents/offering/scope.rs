@@ -15,10 +15,7 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     let mut terms = Vec::new();
     let mut add = |word: &str, text: String| {
         if !text.is_empty() {
-            terms.push(Term {
-                word: word.to_owned(),
-                text,
-            });
+            terms.push(Term::new(word, text));
         }
     };
     add("Permit", super::removal::permit(takeoff));
@@ -27,11 +24,8 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
         "Base",
         each(takeoff, |slab| {
             let base = slab.base.as_ref().map(|base| {
-                format!(
-                    "{} of {}, packed",
-                    length(base.depth.value),
-                    base.material.value
-                )
+                let depth = length(base.depth.value);
+                format!("{depth} of {}, packed", base.material.value)
             });
             match (base, &slab.sections.retarder) {
                 (base, None) => base,
@@ -104,7 +98,7 @@ fn each(takeoff: &Takeoff, says: impl Fn(&Slab) -> Option<String>) -> String {
 
 fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
     let mut texts: Vec<String> = Vec::new();
-    let is_flat = |slab: &Slab| slab.on.is_none() && !slab.sections.is_stoop();
+    let is_flat = |slab: &Slab| !slab.is_step() && !slab.sections.is_stoop();
     let mut thicknesses: Vec<(Length, Length, String)> = takeoff
         .slabs
         .iter()
@@ -127,12 +121,8 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
             texts.push(stoop);
             continue;
         }
-        texts.push(format!(
-            "{} {}, {} high",
-            slab.called,
-            size(slab),
-            length(slab.thickness.value)
-        ));
+        let high = length(slab.thickness.value.thin);
+        texts.push(format!("{} {}, {high} high", slab.called, size(slab)));
     }
     texts.join("; ")
 }
@@ -140,7 +130,7 @@ fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
 /// Thin end, thick end, and both in words.
 fn thick(slab: &Slab) -> (Length, Length, String) {
     let words = sections::thickness(slab);
-    (slab.thickness.value, slab.thickest(), words)
+    (slab.thickness.value.thin, slab.thickest(), words)
 }
 
 /// A shape with its own plan is said by its area, a plain one by its size.
@@ -196,17 +186,15 @@ fn included(takeoff: &Takeoff) -> String {
     let first = musts.filter_map(|group| group.options.first());
     let titles: Vec<&str> = first
         .filter(|option| !option.add.is_empty())
-        .map(|option| option.title.as_str())
+        .map(|option| option.name.value.as_str())
         .collect();
     titles.join("; ")
 }
 
-fn clean_up(of: Offering<'_>, also: String) -> String {
-    let also = if also.is_empty() {
-        also
-    } else {
-        format!("{also}; ")
-    };
+fn clean_up(of: Offering<'_>, mut also: String) -> String {
+    if !also.is_empty() {
+        also.push_str("; ");
+    }
     format!("{also}{}forms out, site swept", surface::cured(of))
 }
 
@@ -215,6 +203,7 @@ fn also(of: Offering<'_>) -> String {
     let shown = |class: Class| matches!(class, Class::Material | Class::Subcontract);
     let names: Vec<String> = of
         .takeoff
+        .head
         .extras
         .iter()
         .filter(|extra| match &extra.what {

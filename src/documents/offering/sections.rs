@@ -17,10 +17,10 @@ fn inches(value: Length) -> String {
 
 /// `4 in`, or `4 to 6 in` where one end is thicker.
 pub(super) fn thickness(slab: &Slab) -> String {
-    if slab.sections.thick_end.is_none() {
-        return length(slab.thickness.value);
-    }
-    let (thin, thick) = (inches(slab.thickness.value), inches(slab.thickest()));
+    let Some((thick, _)) = slab.thickness.value.thick else {
+        return length(slab.thickness.value.thin);
+    };
+    let (thin, thick) = (inches(slab.thickness.value.thin), inches(thick));
     // The unit once, where both ends have the same.
     match (
         thin.strip_suffix("\u{a0}in"),

@@ -8,48 +8,30 @@ use crate::documents::views::quote::Term;
 use crate::input::site::{Answer, Question};
 
 /// Where the words of an answer stand.
-enum Told {
+#[derive(PartialEq)]
+enum Part {
     /// Work that is priced.
-    Scope(String),
-    NotIncluded(String),
-    CountedOn(String),
-    Nowhere,
+    Scope,
+    NotIncluded,
+    CountedOn,
 }
 
 /// `walls and windows covered, 24 ft; soil put back along the edges`.
 pub(super) fn scope(of: Offering<'_>) -> String {
-    let told = answered(of).into_iter();
-    let texts: Vec<String> = told
-        .filter_map(|told| match told {
-            Told::Scope(text) => Some(text),
-            Told::NotIncluded(_) | Told::CountedOn(_) | Told::Nowhere => None,
-        })
-        .collect();
-    texts.join("; ")
+    answers(of, &Part::Scope).join("; ")
 }
 
 pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
-    let told = answered(of).into_iter();
-    told.filter_map(|told| match told {
-        Told::NotIncluded(text) => Some(text),
-        Told::Scope(_) | Told::CountedOn(_) | Told::Nowhere => None,
-    })
-    .collect()
+    answers(of, &Part::NotIncluded)
 }
 
 /// What was answered, then in two lines at most what nobody answered.
 pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
-    let told = answered(of).into_iter();
-    let mut lines: Vec<String> = told
-        .filter_map(|told| match told {
-            Told::CountedOn(text) => Some(text),
-            Told::Scope(_) | Told::NotIncluded(_) | Told::Nowhere => None,
-        })
-        .collect();
+    let mut lines = answers(of, &Part::CountedOn);
     let asked = Question::ALL
         .into_iter()
         .filter(|question| of.business.site.asked.contains(question))
-        .filter(|question| !of.takeoff.site.contains_key(question));
+        .filter(|question| !of.takeoff.head.site.contains_key(question));
     let (mut nothing_of, mut sentences) = (Vec::new(), Vec::new());
     for question in asked {
         match open(question) {
@@ -92,18 +74,14 @@ pub(super) fn releases(of: Offering<'_>) -> Vec<Term> {
             "Our truck drives over it or its pipes. What breaks under its weight is not ours to mend.",
         ),
     ];
-    let term = |word: &str, text: &str| Term {
-        word: word.to_owned(),
-        text: text.to_owned(),
-    };
     let mut releases = Vec::new();
-    if let Some(over) = of.takeoff.site.get(&Question::TruckOver) {
+    if let Some(over) = of.takeoff.head.site.get(&Question::TruckOver) {
         let under = TRUCK.iter().filter(|(word, ..)| over.value.has(word));
-        releases.extend(under.map(|(_, word, text)| term(word, text)));
+        releases.extend(under.map(|(_, word, text)| Term::new(*word, *text)));
     }
-    let sprinklers = of.takeoff.site.get(&Question::Sprinklers);
+    let sprinklers = of.takeoff.head.site.get(&Question::Sprinklers);
     if sprinklers.is_some_and(|answer| answer.value == Answer::Yes) {
-        releases.push(term(
+        releases.push(Term::new(
             "Sprinklers",
             "You show us where the lines run. One that nobody could see, and that we cut, is not ours to mend.",
         ));
@@ -111,54 +89,51 @@ pub(super) fn releases(of: Offering<'_>) -> Vec<Term> {
     releases
 }
 
-fn answered(of: Offering<'_>) -> Vec<Told> {
-    let answers = of.takeoff.site.iter();
-    answers
-        .map(|(question, answer)| {
-            let priced = of.rules.site.contains_key(question);
-            told(*question, &answer.value, priced)
-        })
+/// The answers told in one part of the quote.
+fn answers(of: Offering<'_>, wanted: &Part) -> Vec<String> {
+    let answers = of.takeoff.head.site.iter();
+    let told = answers.filter_map(|(question, answer)| {
+        let priced = of.rules.site.contains_key(question);
+        told(*question, &answer.value, priced)
+    });
+    told.filter_map(|(part, text)| (part == *wanted).then_some(text))
         .collect()
 }
 
-fn told(question: Question, answer: &Answer, priced: bool) -> Told {
-    let scope = |text: &str| Told::Scope(text.to_owned());
-    let not_included = |text: &str| Told::NotIncluded(text.to_owned());
-    let counted_on = |text: &str| Told::CountedOn(text.to_owned());
+fn told(question: Question, answer: &Answer, priced: bool) -> Option<(Part, String)> {
+    use Part::{CountedOn, NotIncluded, Scope};
     let long = match answer {
         Answer::Length(value) => length(*value),
         Answer::No | Answer::Yes | Answer::Words(_) => String::new(),
     };
     if *answer == Answer::No {
-        return if question == Question::LinesMarked {
-            counted_on("The public lines underground are marked before we dig")
-        } else {
-            Told::Nowhere
-        };
+        let marked = "The public lines underground are marked before we dig";
+        return (question == Question::LinesMarked).then(|| (CountedOn, marked.to_owned()));
     }
-    match question {
-        Question::TruckOver if priced => scope("the way of our truck protected"),
-        Question::TruckOver | Question::Sprinklers | Question::LinesMarked => Told::Nowhere,
-        Question::OverheadWires => not_included("Moving or shielding hanging wires"),
-        Question::LawnCrossed if priced => {
-            Told::Scope(format!("the lawn covered where we cross it, {long}"))
-        }
-        Question::LawnCrossed => not_included("Mending the lawn where we cross it"),
-        Question::OtherHeights if priced => scope("what lies beside brought to the new height"),
-        Question::OtherHeights => Told::NotIncluded(format!(
-            "Bringing what lies beside to the new height; it is {long} off"
-        )),
-        Question::CarsNear if priced => scope("cars near the work covered"),
-        Question::CarsNear => counted_on("Cars stand well away while we work"),
-        Question::Washout if answer.has("hauled") => scope("wash water of the truck hauled away"),
-        Question::Washout => counted_on("A place on your ground where the truck is washed out"),
-        Question::WallsToCover if priced => {
-            Told::Scope(format!("walls and windows covered, {long}"))
-        }
-        Question::WallsToCover => not_included("Covering walls and windows against splashes"),
-        Question::Backfill if answer.has("ours") => scope("soil put back along the edges"),
-        Question::Backfill => not_included("Soil back along the edges"),
-    }
+    let (part, text) = match question {
+        Question::TruckOver if priced => (Scope, "the way of our truck protected"),
+        Question::TruckOver | Question::Sprinklers | Question::LinesMarked => return None,
+        Question::OverheadWires => (NotIncluded, "Moving or shielding hanging wires"),
+        Question::LawnCrossed if priced => (Scope, "the lawn covered where we cross it, {long}"),
+        Question::LawnCrossed => (NotIncluded, "Mending the lawn where we cross it"),
+        Question::OtherHeights if priced => (Scope, "what lies beside brought to the new height"),
+        Question::OtherHeights => (
+            NotIncluded,
+            "Bringing what lies beside to the new height; it is {long} off",
+        ),
+        Question::CarsNear if priced => (Scope, "cars near the work covered"),
+        Question::CarsNear => (CountedOn, "Cars stand well away while we work"),
+        Question::Washout if answer.has("hauled") => (Scope, "wash water of the truck hauled away"),
+        Question::Washout => (
+            CountedOn,
+            "A place on your ground where the truck is washed out",
+        ),
+        Question::WallsToCover if priced => (Scope, "walls and windows covered, {long}"),
+        Question::WallsToCover => (NotIncluded, "Covering walls and windows against splashes"),
+        Question::Backfill if answer.has("ours") => (Scope, "soil put back along the edges"),
+        Question::Backfill => (NotIncluded, "Soil back along the edges"),
+    };
+    Some((part, text.replace("{long}", &long)))
 }
 
 /// What a quote counts on where nobody answered.

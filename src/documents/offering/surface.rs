@@ -10,7 +10,7 @@ use crate::input::phrases::Dose;
 /// `stamped like split slate`, or the finish by its name; and its border.
 pub(super) fn finish(of: Offering<'_>, slab: &Slab) -> String {
     let says = |name: &String| {
-        let entry = of.rules.surfaces.finishes.get(name);
+        let entry = of.rules.finishes.get(name);
         printed(entry.and_then(|one| one.says.as_ref()).unwrap_or(name))
     };
     let whole = says(&slab.finish.value);
@@ -27,14 +27,14 @@ pub(super) fn finish(of: Offering<'_>, slab: &Slab) -> String {
 
 pub(super) fn color(of: Offering<'_>, slab: &Slab) -> Option<String> {
     let name = &slab.color.as_ref()?.value;
-    let entry = of.rules.surfaces.colors.get(name);
+    let entry = of.rules.colors.get(name);
     let says = entry.and_then(|one| one.says.as_ref()).unwrap_or(name);
     Some(format!("{}, all through the concrete", printed(says)))
 }
 
 pub(super) fn seal(of: Offering<'_>, slab: &Slab) -> Option<String> {
     let name = &slab.seal.as_ref()?.value;
-    let sealer = of.rules.surfaces.sealers.get(name)?;
+    let sealer = of.rules.sealers.get(name)?;
     let says = printed(sealer.says.as_ref().unwrap_or(name));
     let coats = match coats(sealer) {
         1 => String::new(),
@@ -114,9 +114,9 @@ pub(super) fn not_sealed(of: Offering<'_>, said: &[String]) -> Option<String> {
     let options = of.takeoff.options.iter().flat_map(|group| &group.options);
     let spoken_of = said
         .iter()
-        .chain(options.map(|option| &option.title))
+        .chain(options.map(|option| &option.name.value))
         .any(|text| text.to_lowercase().contains("seal"));
     let sealed = of.takeoff.slabs.iter().any(|slab| slab.seal.is_some());
-    let seals = !of.rules.surfaces.sealers.is_empty();
+    let seals = !of.rules.sealers.is_empty();
     (seals && !sealed && !spoken_of).then(|| "Sealing the concrete".to_owned())
 }

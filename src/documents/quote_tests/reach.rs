@@ -1,6 +1,6 @@
 //! Where the words of a page stand, and that nothing stands on anything else.
 
-use crate::press::drawing::{Point, Step};
+use crate::press::drawing::Point;
 use crate::press::page::{Document, Ink, Mark, Owner, Page};
 use crate::press::text::width;
 
@@ -23,7 +23,7 @@ fn texts(page: &Page) -> Vec<(Reach, String, Owner)> {
                 let reach = [x, y - 0.7 * run.size, x + length, y + 0.2 * run.size];
                 Some((reach, words, mark.owner))
             }
-            Ink::Path(_) | Ink::Clipped { .. } | Ink::Picture { .. } => None,
+            Ink::Path(_) | Ink::Picture(_) => None,
         })
         .collect()
 }
@@ -31,10 +31,12 @@ fn texts(page: &Page) -> Vec<(Reach, String, Owner)> {
 /// Straight rules of the layout itself, as boxes without height or width.
 fn rules(page: &Page) -> Vec<Reach> {
     let points = |mark: &Mark| match &mark.ink {
-        Ink::Path(path) if mark.owner == Owner::Layout => match path.steps.as_slice() {
-            [Step::Move(from), Step::Line(to)] => Some([from.x, from.y, to.x, to.y]),
-            _ => None,
-        },
+        Ink::Path(path) if mark.owner == Owner::Layout => {
+            match path.points().collect::<Vec<_>>()[..] {
+                [from, to] => Some([from.x, from.y, to.x, to.y]),
+                _ => None,
+            }
+        }
         _ => None,
     };
     page.marks.iter().filter_map(points).collect()

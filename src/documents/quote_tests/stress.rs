@@ -1,5 +1,6 @@
 //! Quotes as long, as short and as wide as they get.
 
+use super::sample;
 use crate::documents::views::quote::{
     Cancellation, ChoiceGroup, ChoiceItem, CombinationAmount, CombinationRow, Combinations,
     QuoteView, Term,
@@ -8,7 +9,7 @@ use crate::documents::views::quote::{
 /// Each with a name for messages.
 pub(super) fn stress_views() -> Vec<(String, QuoteView)> {
     let changed = |name: &str, change: &dyn Fn(&mut QuoteView)| {
-        let mut view = QuoteView::sample();
+        let mut view = sample();
         change(&mut view);
         (name.to_owned(), view)
     };
@@ -54,10 +55,10 @@ fn rows(count: usize, amounts: usize) -> Vec<CombinationRow> {
 
 fn long_scope(view: &mut QuoteView) {
     view.scope = (0..20)
-        .map(|at| Term {
-            word: format!("Part {at}"),
-            text: "patio 24 × 20 ft and walk 22 × 4 ft, 4 in thick, 520 sq ft in all; one step"
-                .into(),
+        .map(|at| {
+            let text =
+                "patio 24 × 20 ft and walk 22 × 4 ft, 4 in thick, 520 sq ft in all; one step";
+            Term::new(format!("Part {at}"), text)
         })
         .collect();
     view.not_included = (0..12)
@@ -69,10 +70,10 @@ fn long_scope(view: &mut QuoteView) {
 
 fn many_options(view: &mut QuoteView) {
     view.releases = ["Driveway", "Walk", "Lawn", "Septic tank", "Sprinklers"]
-        .map(|word| Term {
-            word: word.into(),
-            text: "Our truck drives over it. What breaks under its weight is not ours to mend."
-                .into(),
+        .map(|word| {
+            let text =
+                "Our truck drives over it. What breaks under its weight is not ours to mend.";
+            Term::new(word, text)
         })
         .to_vec();
     let choices = view.choices.as_mut().expect("the sample has choices");
@@ -104,11 +105,8 @@ fn many_options(view: &mut QuoteView) {
 }
 
 fn nothing_optional(view: &mut QuoteView) {
-    view.has_plan = false;
-    view.size_statement = Some("Patio, 12 × 15 ft, 180 sq ft".into());
     view.choices = None;
     view.combinations = None;
-    view.cure.has_figure = false;
     view.firm.tagline = None;
     view.firm.email = None;
     view.firm.licence = None;

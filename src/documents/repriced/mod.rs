@@ -13,15 +13,13 @@ use rust_decimal::Decimal;
 use self::beside::beside;
 use self::lines::{figures, quote};
 use super::error::DocumentError;
-use super::pages::{Paged, pages};
-use super::template::Template;
+use super::pages::document;
 use super::views::office::{OFFICE_PAGE, counted};
 use super::views::quote::FileFacts;
 use super::views::reprice_page::{Exposure, RepricePage};
 use crate::costing::outcome::{Answer, Finding, exposure};
 use crate::costing::repricing::Supposed;
 use crate::press::drawing::{Drawing, Rgb};
-use crate::press::layout::style::Look;
 use crate::press::page::Document;
 use crate::values::{Day, Money, Percent};
 
@@ -44,15 +42,7 @@ pub fn repriced_document(
     accent: Rgb,
 ) -> Result<Document, DocumentError> {
     let (view, figures) = page(answer, asked, accent);
-    let of = Paged {
-        template: Template::Reprice,
-        view: &view,
-        file: &view.file,
-        // It tells of several firms where several folders are asked.
-        author: "flatwork",
-        figures: &figures,
-    };
-    pages(&of, &Look::default(), None)
+    document(&view, &figures)
 }
 
 fn page(answer: &Answer, asked: &Asked, accent: Rgb) -> (RepricePage, BTreeMap<String, Drawing>) {

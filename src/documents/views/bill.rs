@@ -4,13 +4,12 @@ use serde::Serialize;
 
 use super::quote::{FileFacts, Firm, Term};
 
+/// What stands at the head of a bill and of a change order.
 #[derive(Clone, Debug, Serialize)]
-pub struct BillView {
-    pub file: FileFacts,
-    pub firm: Firm,
+pub struct Head {
     /// "Invoice 3 of 4: The day after the pour"
     pub heading: String,
-    /// "Invoice", "Credit"
+    /// "Invoice", "Credit", "Change"
     pub word: String,
     /// "Dana Example, 18 Sample Lane, Quillhaven"
     pub customer: String,
@@ -22,9 +21,17 @@ pub struct BillView {
     pub amount: String,
     /// "Amount due, including sales tax of $344.76"
     pub amount_sentence: String,
-    /// "Please pay by June 22, 2026"
+    /// "Please pay by June 22, 2026"; of a change order "1 working day more"
     pub pay_by: String,
     pub has_bar: bool,
+}
+
+#[derive(Clone, Debug, Serialize)]
+pub struct BillView {
+    pub file: FileFacts,
+    pub firm: Firm,
+    #[serde(flatten)]
+    pub head: Head,
     pub rows: Vec<BillRow>,
     /// Subtotal, each tax, total.
     pub sums: Vec<BillRow>,

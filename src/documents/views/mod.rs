@@ -5,6 +5,4 @@ pub mod change;
 pub mod cost;
 pub mod office;
 pub mod quote;
-#[cfg(test)]
-mod quote_sample;
 pub mod reprice_page;

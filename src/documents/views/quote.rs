@@ -27,10 +27,6 @@ pub struct QuoteView {
     pub total: Total,
     /// "This takes the place of our quote of May 4, 2026. The work is the same; …"
     pub replaces: Option<String>,
-    /// Whether the caller supplies a figure named `plan`.
-    pub has_plan: bool,
-    /// One line in the plan's place when there is no plan: "Patio, 12 × 15 ft, 180 sq ft".
-    pub size_statement: Option<String>,
     /// "Remove": "old patio, 200 sq ft, …".
     pub scope: Vec<Term>,
     pub when_we_come: Vec<Sentence>,
@@ -111,6 +107,15 @@ pub struct Total {
 pub struct Term {
     pub word: String,
     pub text: String,
+}
+
+impl Term {
+    pub fn new(word: impl Into<String>, text: impl Into<String>) -> Self {
+        Self {
+            word: word.into(),
+            text: text.into(),
+        }
+    }
 }
 
 /// A sentence with one part in bold: "Start between ", "June 8 and June 19, 2026", ".".
@@ -232,8 +237,6 @@ pub struct Cure {
     pub heading: String,
     /// "It hardens for weeks, faster when it is warm. …"
     pub lead: String,
-    /// Whether the caller supplies a figure named `cure`.
-    pub has_figure: bool,
 }
 
 /// The customer's right to cancel, in the law's own words.

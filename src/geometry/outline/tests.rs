@@ -5,33 +5,12 @@ use rust_decimal_macros::dec;
 
 use super::*;
 use crate::geometry::Direction::{East, North, NorthWest, South, SouthWest, West};
+use crate::geometry::walks::{legs, walked};
 use crate::geometry::{Compass, Direction};
-
-fn leg(direction: Direction, length: &str) -> Leg {
-    Leg {
-        direction,
-        length: length.parse().unwrap(),
-        bulge: Length::ZERO,
-    }
-}
-
-fn bulged(direction: Direction, length: &str, inches: i64) -> Leg {
-    Leg {
-        bulge: Length::inches_whole(inches),
-        ..leg(direction, length)
-    }
-}
 
 /// An L with an 8 ft notch and a bow of 18 in, walked clockwise from the house corner.
 fn patio() -> Vec<Leg> {
-    vec![
-        leg(East, "24 ft"),
-        leg(South, "20 ft"),
-        bulged(West, "16 ft", 18),
-        leg(North, "8 ft"),
-        leg(West, "8 ft"),
-        leg(North, "12 ft"),
-    ]
+    legs("east 24 ft, south 20 ft, west 16 ft bulge 18 in, north 8 ft, west 8 ft, north 12 ft")
 }
 
 fn turned(legs: &[Leg], turn: fn(Direction) -> Direction) -> Vec<Leg> {
@@ -81,9 +60,8 @@ fn areas_add_the_bow_to_the_exact_polygon() {
 
 #[test]
 fn twelve_legs_of_five_inches_are_exactly_five_feet() {
-    let mut legs = vec![leg(East, "5 in"); 12];
-    legs.extend([leg(North, "1 ft"), leg(West, "5 ft"), leg(South, "1 ft")]);
-    let outline = Outline::walked(&legs).unwrap();
+    let east = "east 5 in, ".repeat(12);
+    let outline = walked(&format!("{east}north 1 ft, west 5 ft, south 1 ft"));
     assert_eq!(outline.area(), dec!(5));
     assert_eq!(outline.perimeter(), dec!(12));
     assert_eq!(outline.sides().len(), 15);
@@ -94,9 +72,7 @@ fn twelve_legs_of_five_inches_are_exactly_five_feet() {
 #[test]
 fn turning_mirroring_and_moving_change_no_quantity() {
     let walked = |legs: &[Leg]| Outline::walked(legs).unwrap();
-    let mut slanted = vec![leg(East, "10 ft"), leg(North, "6 ft")];
-    slanted.extend([leg(NorthWest, "8 ft 5 13/16 in"), leg(West, "4 ft")]);
-    slanted.push(leg(South, "12 ft"));
+    let slanted = legs("east 10 ft, north 6 ft, northwest 8 ft 5 13/16 in, west 4 ft, south 12 ft");
     for legs in [patio(), slanted] {
         let plain = walked(&legs);
         let same = |other: &Outline| {
@@ -164,20 +140,13 @@ fn a_circle_is_exact() {
 
 #[test]
 fn a_half_circle_needs_two_legs() {
-    let legs = [leg(East, "10 ft"), bulged(West, "10 ft", 60)];
-    let area = Outline::walked(&legs).unwrap().area();
+    let area = walked("east 10 ft, west 10 ft bulge 60 in").area();
     assert!((area - Decimal::PI * dec!(12.5)).abs() < dec!(0.00000000000000000001));
 }
 
 #[test]
 fn a_small_tape_error_is_spread_and_right_angles_stay() {
-    let legs = [
-        leg(East, "24 ft"),
-        leg(North, "12 ft 1/4 in"),
-        leg(West, "23 ft 11 5/8 in"),
-        leg(South, "12 ft"),
-    ];
-    let outline = Outline::walked(&legs).unwrap();
+    let outline = walked("east 24 ft, north 12 ft 1/4 in, west 23 ft 11 5/8 in, south 12 ft");
     let (wide, deep) = outline.is_rectangle().expect("still square");
     assert_eq!(wide.inches().round_dp(3), dec!(287.812));
     assert_eq!(deep.inches().round_dp(3), dec!(144.125));
@@ -186,69 +155,41 @@ fn a_small_tape_error_is_spread_and_right_angles_stay() {
 #[test]
 fn what_is_not_an_outline_is_refused() {
     #[track_caller]
-    fn case(legs: &[Leg], error: &WalkError, says: &str) {
-        assert_eq!(Outline::walked(legs), Err(error.clone()));
+    fn case(walk: &str, error: &WalkError, says: &str) {
+        assert_eq!(Outline::walked(&legs(walk)), Err(error.clone()));
         assert_eq!(error.to_string(), says);
     }
     case(
-        &[leg(East, "10 ft"), leg(West, "10 ft")],
+        "east 10 ft, west 10 ft",
         &WalkError::TooFew,
         "an outline needs at least three legs",
     );
     case(
-        &[
-            leg(East, "10 ft"),
-            leg(North, "5 ft"),
-            leg(West, "9 ft"),
-            leg(South, "5 ft 1 in"),
-        ],
+        "east 10 ft, north 5 ft, west 9 ft, south 5 ft 1 in",
         &WalkError::NotClosed {
             east: Length::feet_whole(1),
             north: Length::inches_whole(-1),
         },
         "the walk ends 1 ft east and 1 in south of where it began",
     );
+    let crosses = |first, second| WalkError::Crosses { first, second };
     case(
-        &[
-            leg(East, "10 ft"),
-            leg(North, "10 ft"),
-            leg(West, "5 ft"),
-            leg(South, "12 ft"),
-            leg(West, "5 ft"),
-            leg(North, "2 ft"),
-        ],
-        &WalkError::Crosses {
-            first: 0,
-            second: 3,
-        },
+        "east 10 ft, north 10 ft, west 5 ft, south 12 ft, west 5 ft, north 2 ft",
+        &crosses(0, 3),
         "legs 1 and 4 cross or touch",
     );
     case(
-        &[
-            leg(East, "10 ft"),
-            leg(West, "4 ft"),
-            leg(North, "3 ft"),
-            leg(West, "6 ft"),
-            leg(South, "3 ft"),
-        ],
-        &WalkError::Crosses {
-            first: 0,
-            second: 1,
-        },
+        "east 10 ft, west 4 ft, north 3 ft, west 6 ft, south 3 ft",
+        &crosses(0, 1),
         "legs 1 and 2 cross or touch",
     );
     case(
-        &[
-            leg(East, "10 ft"),
-            leg(North, "4 ft"),
-            bulged(West, "10 ft", 61),
-            leg(South, "4 ft"),
-        ],
+        "east 10 ft, north 4 ft, west 10 ft bulge 61 in, south 4 ft",
         &WalkError::BulgeTooDeep { leg: 2 },
         "the bulge of leg 3 is more than half its length",
     );
     case(
-        &[leg(East, "10 ft"), leg(West, "4 ft"), leg(West, "6 ft")],
+        "east 10 ft, west 4 ft, west 6 ft",
         &WalkError::NoArea,
         "all legs lie on one line",
     );
@@ -267,12 +208,8 @@ fn directions_are_read_as_people_write_them() {
 #[test]
 fn a_closing_error_is_remembered_and_larger_ones_need_a_longer_walk() {
     let walk = |feet: &str, short: &str| {
-        Outline::walked(&[
-            leg(East, feet),
-            leg(North, "12 ft"),
-            leg(West, short),
-            leg(South, "12 ft"),
-        ])
+        let said = format!("east {feet}, north 12 ft, west {short}, south 12 ft");
+        Outline::walked(&legs(&said))
     };
     // 1/200 of 72 ft less 2 in is 4.31 in.
     let spread = walk("24 ft", "23 ft 10 in").unwrap();
@@ -296,7 +233,7 @@ fn a_closing_error_is_remembered_and_larger_ones_need_a_longer_walk() {
 
 #[test]
 fn the_way_back_to_the_start_needs_no_measure() {
-    let legs = [leg(East, "12 ft"), leg(North, "9 ft")];
+    let legs = legs("east 12 ft, north 9 ft");
     let triangle = Outline::walked_back(&legs, Length::ZERO).unwrap();
     assert_eq!(triangle.area(), dec!(54));
     assert_eq!(triangle.perimeter(), dec!(36));
@@ -314,15 +251,12 @@ fn the_way_back_to_the_start_needs_no_measure() {
 #[test]
 fn a_slanted_side_is_as_long_as_it_was_measured() {
     for length in ["12 ft", "9 ft", "7 ft 3 1/4 in", "3 m", "10 ft 1/64 in"] {
-        let legs = [
-            leg(NorthWest, length),
-            leg(SouthWest, length),
-            leg(Direction::SouthEast, length),
-            leg(Direction::NorthEast, length),
-        ];
-        let outline = Outline::walked(&legs).unwrap();
+        let ways = ["northwest", "southwest", "southeast", "northeast"];
+        let said = ways.map(|way| format!("{way} {length}")).join(", ");
+        let outline = walked(&said);
         for side in outline.sides() {
-            assert_eq!(side.length(), legs[0].length.feet(), "{length}");
+            let wanted = length.parse::<Length>().unwrap();
+            assert_eq!(side.length(), wanted.feet(), "{length}");
         }
     }
 }

@@ -4,35 +4,19 @@ use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use super::*;
-use crate::geometry::Direction::{self, East, North, NorthEast, South, West};
+use crate::geometry::Direction::{self, East, North, South, West};
 use crate::geometry::Leg;
+use crate::geometry::walks::{legs, walked};
 
 fn feet(n: i64) -> Length {
     Length::feet_whole(n)
 }
 
-fn walked(legs: &[(Direction, i64, i64)]) -> Outline {
-    let legs: Vec<Leg> = legs
-        .iter()
-        .map(|&(direction, length, inches)| Leg {
-            direction,
-            length: feet(length),
-            bulge: Length::inches_whole(inches),
-        })
-        .collect();
-    Outline::walked(&legs).unwrap()
-}
-
 /// 24 × 20 ft with an 8 × 8 ft notch at the south-west; the south side bows out by `inches`.
 fn patio(inches: i64) -> Outline {
-    walked(&[
-        (East, 24, 0),
-        (South, 20, 0),
-        (West, 16, inches),
-        (North, 8, 0),
-        (West, 8, 0),
-        (North, 12, 0),
-    ])
+    walked(&format!(
+        "east 24 ft, south 20 ft, west 16 ft bulge {inches} in, north 8 ft, west 8 ft, north 12 ft"
+    ))
 }
 
 #[track_caller]
@@ -107,14 +91,7 @@ fn a_bow_that_would_be_too_long_gets_a_joint() {
 #[test]
 fn a_narrow_strip_joins_its_neighbour_unless_a_corner_needs_it() {
     // A jog of 1 ft: its north-south line goes, its east-west line stays.
-    let jog = walked(&[
-        (East, 9, 0),
-        (South, 6, 0),
-        (West, 1, 0),
-        (South, 6, 0),
-        (West, 8, 0),
-        (North, 12, 0),
-    ]);
+    let jog = walked("east 9 ft, south 6 ft, west 1 ft, south 6 ft, west 8 ft, north 12 ft");
     let found = panels(&jog, feet(10));
     assert_eq!(found.columns, [9].map(feet));
     assert_eq!(found.rows, [6, 6].map(feet));
@@ -126,22 +103,10 @@ fn shapes() -> Vec<Outline> {
         patio(-18),
         Outline::rectangle(feet(31), feet(17)),
         Outline::circle(feet(25)),
-        walked(&[
-            (NorthEast, 20, 0),
-            (Direction::NorthWest, 30, 12),
-            (Direction::SouthWest, 20, 0),
-            (Direction::SouthEast, 30, 0),
-        ]),
-        walked(&[
-            (East, 30, 0),
-            (North, 20, 0),
-            (West, 4, 0),
-            (South, 16, 0),
-            (West, 22, 0),
-            (North, 10, 0),
-            (West, 4, 0),
-            (South, 14, 0),
-        ]),
+        walked("northeast 20 ft, northwest 30 ft bulge 12 in, southwest 20 ft, southeast 30 ft"),
+        walked(
+            "east 30 ft, north 20 ft, west 4 ft, south 16 ft, west 22 ft, north 10 ft, west 4 ft, south 14 ft",
+        ),
     ]
 }
 
@@ -180,21 +145,22 @@ fn turning_mirroring_and_moving_change_no_joint() {
         West => South,
         _ => East,
     };
-    let legs = [
-        (East, 24, 0),
-        (South, 20, 0),
-        (West, 16, 18),
-        (North, 8, 0),
-        (West, 8, 0),
-        (North, 12, 0),
-    ];
+    let patio =
+        legs("east 24 ft, south 20 ft, west 16 ft bulge 18 in, north 8 ft, west 8 ft, north 12 ft");
     let with = |turn: &dyn Fn(Direction) -> Direction| {
-        panels(&walked(&legs.map(|(d, l, b)| (turn(d), l, b))), feet(7)).length
+        let turned = |leg: &Leg| Leg {
+            direction: turn(leg.direction),
+            ..*leg
+        };
+        let legs: Vec<Leg> = patio.iter().map(turned).collect();
+        panels(&Outline::walked(&legs).unwrap(), feet(7)).length
     };
     let plain = with(&|d| d);
     let same = |other: Decimal| assert!((other - plain).abs() < dec!(0.0000001), "{other} {plain}");
     same(with(&mirrored));
     same(with(&quarter));
-    let away = walked(&legs).moved(Point::new(7, -300_000_001));
+    let away = Outline::walked(&patio)
+        .unwrap()
+        .moved(Point::new(7, -300_000_001));
     assert_eq!(panels(&away, feet(7)).length, plain);
 }

@@ -3,7 +3,7 @@
 use rust_decimal_macros::dec;
 
 use super::*;
-use crate::geometry::{Direction, Leg};
+use crate::geometry::walks::walked;
 
 fn all(outline: &Outline) -> Vec<Strip> {
     (0..outline.sides().len()).map(whole).collect()
@@ -31,23 +31,7 @@ fn feet(n: i64) -> Length {
 
 /// An L of 10 by 8 ft with a 4 by 3 ft corner out.
 fn ell() -> Outline {
-    let legs = [
-        (Direction::East, 10),
-        (Direction::North, 5),
-        (Direction::West, 4),
-        (Direction::North, 3),
-        (Direction::West, 6),
-        (Direction::South, 8),
-    ];
-    let legs: Vec<Leg> = legs
-        .into_iter()
-        .map(|(direction, length)| Leg {
-            direction,
-            length: feet(length),
-            bulge: Length::ZERO,
-        })
-        .collect();
-    Outline::walked(&legs).unwrap()
+    walked("east 10 ft, north 5 ft, west 4 ft, north 3 ft, west 6 ft, south 8 ft")
 }
 
 #[test]

@@ -60,7 +60,7 @@ impl Difference {
 /// Every difference of the listed prices of a day, in the order of names.
 pub fn differences(old: &PriceBook, new: &PriceBook, day: Day) -> Vec<ItemDifference> {
     let mut found = Vec::new();
-    for (key, item) in &old.items {
+    for (key, item) in old.items.iter() {
         let what = match new.items.get(key) {
             None => {
                 let added = new.items.keys().filter(|key| !old.items.contains_key(*key));
@@ -68,15 +68,11 @@ pub fn differences(old: &PriceBook, new: &PriceBook, day: Day) -> Vec<ItemDiffer
                 Some(Difference::Gone(near.map(str::to_owned)))
             }
             Some(other) => match (listed(&item.dated, day), listed(&other.dated, day)) {
-                (Some(was), Some(is)) if item.selling.unit != other.selling.unit => {
-                    Some(Difference::Unit {
-                        old: (was, item.selling.unit),
-                        new: (is, other.selling.unit),
-                    })
-                }
-                (Some(was), Some(is)) if was != is => {
-                    Some(Difference::moved(was, is, item.selling.unit))
-                }
+                (Some(was), Some(is)) if item.unit != other.unit => Some(Difference::Unit {
+                    old: (was, item.unit),
+                    new: (is, other.unit),
+                }),
+                (Some(was), Some(is)) if was != is => Some(Difference::moved(was, is, item.unit)),
                 (Some(_), None) => Some(Difference::NoPrice { in_new: true }),
                 (None, Some(_)) => Some(Difference::NoPrice { in_new: false }),
                 (Some(_), Some(_)) | (None, None) => None,
@@ -87,13 +83,13 @@ pub fn differences(old: &PriceBook, new: &PriceBook, day: Day) -> Vec<ItemDiffer
             what,
         }));
     }
-    for (key, item) in &new.items {
+    for (key, item) in new.items.iter() {
         if !old.items.contains_key(key)
             && let Some(price) = listed(&item.dated, day)
         {
             found.push(ItemDifference {
                 item: key.clone(),
-                what: Difference::Added(price, item.selling.unit),
+                what: Difference::Added(price, item.unit),
             });
         }
     }

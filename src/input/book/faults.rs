@@ -1,6 +1,7 @@
 //! What is worth a second look in a book that can be read.
 
 use super::diff::listed;
+use super::uses::uses;
 use super::{ItemKey, PriceBook};
 use crate::values::Day;
 
@@ -30,8 +31,9 @@ pub fn faults(book: &PriceBook, day: Day) -> Vec<Fault> {
     if let Some(until) = book.good_until.as_ref().filter(|until| until.value < day) {
         found.push(Fault::BookPast(until.value));
     }
-    let named: Vec<&str> = book.rules.items_named().map(|(key, _)| key).collect();
-    for (key, item) in &book.items {
+    let uses = uses(&book.rules);
+    let named: Vec<&str> = uses.iter().map(|one| one.key).collect();
+    for (key, item) in book.items.iter() {
         let newest = item.dated.iter().rev().find(|dated| dated.from <= day);
         match (listed(&item.dated, day), newest) {
             (Some(price), _) if price.dollars().is_zero() => found.push(Fault::Free(key.clone())),
@@ -47,14 +49,14 @@ pub fn faults(book: &PriceBook, day: Day) -> Vec<Fault> {
     }
     for (i, hold) in book.holds.iter().enumerate() {
         if hold.until < day {
-            found.push(Fault::HoldPast(hold.item.clone(), hold.until));
+            found.push(Fault::HoldPast(hold.item.value.clone(), hold.until));
         }
         for other in &book.holds[..i] {
-            let same = other.item == hold.item && other.job == hold.job;
+            let same = other.item.value == hold.item.value && other.job == hold.job;
             let begun = hold.from.max(other.from);
             let until = hold.until.min(other.until);
             if same && begun.is_none_or(|from| from <= until) {
-                found.push(Fault::HoldsOverlap(hold.item.clone(), until));
+                found.push(Fault::HoldsOverlap(hold.item.value.clone(), until));
             }
         }
     }

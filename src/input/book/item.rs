@@ -1,28 +1,34 @@
 //! Items and their dated prices.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use rust_decimal::Decimal;
 
-use super::{Selling, tables};
-use crate::reading::{At, Node, Place, Problem, Problems, words};
+use crate::input::phrases::Ratio;
+use crate::reading::keys::{keys, placeless};
+use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read, words};
 use crate::values::{Amount, Day, Percent, Unit, UnitPrice};
 
 /// The name of an item in the book.
 pub type ItemKey = String;
 
-/// What can be bought, hired, hauled or done.
-#[derive(Clone, Debug)]
-pub struct Item {
-    pub place: Place,
-    /// In words, for the office.
-    pub is: String,
-    pub selling: Selling,
-    pub class: Class,
-    /// Whether the owner pays sales tax on it.
-    pub taxed: bool,
-    /// Oldest first.
-    pub dated: Vec<Dated>,
+keys! {
+    /// What can be bought, hired, hauled or done.
+    pub struct Item in "an item" {
+        unit: Unit = "unit", required, "what one is", "cu yd";
+        /// For the office.
+        is: Option<String> = "is", else "its name", "what it is, in words", "Crushed stone, 3/4 in";
+        class: Class = "class", required,
+            "material, labor, equipment, disposal, subcontract or fee", "material";
+        /// Oldest first.
+        dated: Vec<Dated> = "prices" as "prices by day", required,
+            "the price from that day on; for labor also wage and burden", "{2026-03-01: 34.50}", by prices;
+        /// Zero when it is weighed or measured.
+        step: Decimal = "sold in" as "number", else "0", "bought in such steps", "1/2", by steps;
+        smallest: Decimal = "at least" as "number", else "0", "smallest sale", "1", by steps;
+        work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
+        taxed: Option<At<bool>> = "taxed", none,
+            "whether you pay sales tax on it; materials are", "yes";
+        .. place: Place;
+    }
 }
 
 words! {
@@ -37,6 +43,8 @@ words! {
     }
 }
 
+placeless! { Class }
+
 /// A price and the day it begins.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Dated {
@@ -48,12 +56,16 @@ pub struct Dated {
     pub place: Place,
 }
 
-/// An hour of labor: what is paid, and what comes on top of it.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Wage {
-    pub base: At<UnitPrice>,
-    /// Taxes, insurance, holidays: a percentage of the base.
-    pub burden: At<Percent>,
+keys! {
+    /// An hour of labor: what is paid, and what comes on top of it.
+    #[derive(PartialEq, Eq)]
+    pub struct Wage in "a price of labor" {
+        base: At<UnitPrice> = "wage" as "amount", required,
+            "what an hour is paid, the crew's mean", "31.40";
+        /// A percentage of the base.
+        burden: At<Percent> = "burden", usual "0%",
+            "taxes, insurance and paid days on top of it", "51%";
+    }
 }
 
 impl Wage {
@@ -70,144 +82,122 @@ pub enum Basis {
     Held { until: Day, note: Option<String> },
 }
 
-pub(super) fn read_all(
-    node: &Node,
-    problems: &mut Problems,
-) -> (BTreeMap<ItemKey, Item>, BTreeSet<ItemKey>) {
-    let (mut items, mut broken) = (BTreeMap::new(), BTreeSet::new());
-    for entry in node.entries("`items`", problems) {
-        match read(&entry.key, entry.key_place, &entry.node, problems) {
-            Some(item) => drop(items.insert(entry.key.clone(), item)),
-            None => drop(broken.insert(entry.key.clone())),
-        }
-    }
-    (items, broken)
+/// How an item is sold, without its price.
+#[derive(Clone, Debug)]
+pub struct Selling {
+    pub unit: Unit,
+    /// Bought in such steps; zero when it is weighed or measured.
+    pub step: Decimal,
+    pub smallest: Decimal,
+    /// Hours that come with each.
+    pub work: Option<At<Ratio>>,
+    pub place: Place,
 }
 
-fn read(key: &str, place: Place, node: &Node, problems: &mut Problems) -> Option<Item> {
-    let fields = node.fields(&tables::ITEM, problems).ok()?;
-    let unit: Option<At<Unit>> = fields.need("unit", problems).ok();
-    let class: Option<At<Class>> = fields.need("class", problems).ok();
-    let class = class.map(|at| at.value);
-    let is = fields
-        .read::<String>("is", problems)
-        .map_or_else(|| key.to_owned(), |text| text.value);
-    let step = steps(fields.read("sold in", problems), unit.as_ref(), problems);
-    let smallest = steps(fields.read("at least", problems), unit.as_ref(), problems);
-    let work = fields.read("work", problems);
-    let taxed = fields.yes("taxed", problems).map(|at| at.value);
-    let dated = fields
-        .required("prices", problems)
-        .ok()
-        .map(|node| prices(node, class, problems));
-    let class = class?;
-    let selling = Selling {
-        unit: unit?.value,
-        step,
-        smallest,
-        work,
-        place,
-    };
-    Some(Item {
-        place,
-        is,
-        selling,
-        class,
-        taxed: taxed.unwrap_or(class == Class::Material),
-        dated: dated?,
-    })
+impl Item {
+    /// In words, or else by its name.
+    pub fn called<'a>(&'a self, name: &'a str) -> &'a str {
+        self.is.as_deref().unwrap_or(name)
+    }
+
+    /// Whether the owner pays sales tax on it.
+    pub fn is_taxed(&self) -> bool {
+        let usual = self.class == Class::Material;
+        self.taxed.as_ref().map_or(usual, |said| said.value)
+    }
+
+    pub(super) fn selling(&self) -> Selling {
+        Selling {
+            unit: self.unit,
+            step: self.step,
+            smallest: self.smallest,
+            work: self.work.clone(),
+            place: self.place,
+        }
+    }
+}
+
+/// The name of an item.
+pub(super) fn item_named(node: &Node, problems: &mut Problems) -> Read<At<ItemKey>> {
+    node.text_at("an item's name", problems)
+}
+
+/// An item, or nothing for the `none` of what is not charged.
+pub(super) fn or_none(item: At<ItemKey>) -> Option<At<ItemKey>> {
+    (item.value != "none").then_some(item)
 }
 
 /// A step may be a bare number or repeat the item's unit; any other unit is a slip.
-fn steps(step: Option<At<Amount>>, unit: Option<&At<Unit>>, problems: &mut Problems) -> Decimal {
-    let Some(step) = step else {
-        return Decimal::ZERO;
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+fn steps(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Decimal> {
+    let Some(step) = fields.read::<Amount>(key, problems) else {
+        return Ok(Decimal::ZERO);
     };
-    if let Some(unit) = unit
+    if let Some(unit) = fields.said::<Unit>("unit").map(|unit| unit.value)
         && step.value.unit != Unit::Plain
-        && step.value.unit != unit.value
+        && step.value.unit != unit
     {
-        let message = format!(
-            "this item is sold by the {}, not by the {}",
-            unit.value.symbol(),
-            step.value.unit.symbol()
-        );
-        problems.push(
-            Problem::new("wrong-unit", message)
-                .at(step.place)
-                .help(format!(
-                    "write the number alone, or in {}",
-                    unit.value.symbol()
-                )),
-        );
+        let (unit, other) = (unit.symbol(), step.value.unit.symbol());
+        let message = format!("this item is sold by the {unit}, not by the {other}");
+        let problem = Problem::new("wrong-unit", message).at(step.place);
+        problems.push(problem.help(format!("write the number alone, or in {unit}")));
     }
-    step.value.value
+    Ok(step.value.value)
 }
 
-fn prices(node: &Node, class: Option<Class>, problems: &mut Problems) -> Vec<Dated> {
+fn prices(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Dated>> {
+    let node = fields.required(key, problems)?;
+    let class = fields.said("class").map(|class| class.value);
     let before = problems.len();
     let mut dated = Vec::new();
     for entry in node.entries("`prices`", problems) {
-        let from = entry
-            .key
-            .parse::<Day>()
-            .map_err(|unreadable| problems.push(Problem::from(unreadable).at(entry.key_place)))
-            .ok();
-        let wage = entry.node.is_map();
-        let (price, wage) = if wage {
-            let wage = self::wage(&entry.node, class, problems);
-            (wage.as_ref().map(Wage::price), wage)
-        } else {
-            (entry.node.read(problems).ok(), None)
-        };
-        if let (Some(from), Some(price)) = (from, price) {
-            dated.push(Dated {
-                from,
-                price,
-                basis: Basis::Listed,
-                wage,
-                place: entry.node.place,
-            });
-        }
+        dated.extend(price(entry, class, problems));
     }
     if dated.is_empty() && problems.len() == before && !node.reported {
-        problems.push(
-            Problem::new("no-prices", "this item has no price")
-                .at(node.place)
-                .help("write the day it begins and the price, for example `{2026-03-01: 34.50}`"),
-        );
+        let problem = Problem::new("no-prices", "this item has no price").at(node.place);
+        let help = "write the day it begins and the price, for example `{2026-03-01: 34.50}`";
+        problems.push(problem.help(help));
     }
     dated.sort_by_key(|dated| dated.from);
     // A day in quotes may have spaces in it: two keys, but one day.
     for pair in dated.windows(2).filter(|pair| pair[0].from == pair[1].from) {
-        problems.push(
-            Problem::new(
-                "duplicate-key",
-                format!("`{}` is written twice", pair[1].from),
-            )
-            .at(pair[1].place)
-            .also(pair[0].place, "its first price")
-            .help("keep one of the two"),
-        );
+        let message = format!("`{}` is written twice", pair[1].from);
+        let problem = Problem::new("duplicate-key", message).at(pair[1].place);
+        let problem = problem.also(pair[0].place, "its first price");
+        problems.push(problem.help("keep one of the two"));
     }
-    dated
+    Ok(dated)
+}
+
+fn price(entry: &Entry, class: Option<Class>, problems: &mut Problems) -> Read<Dated> {
+    let from = entry
+        .key
+        .parse()
+        .map_err(|unreadable| problems.unreadable(unreadable, entry.key_place));
+    let (price, wage) = if entry.node.is_map() {
+        let wage = wage(&entry.node, class, problems)?;
+        (wage.price(), Some(wage))
+    } else {
+        (entry.node.read(problems)?, None)
+    };
+    Ok(Dated {
+        from: from?,
+        price,
+        basis: Basis::Listed,
+        wage,
+        place: entry.node.place,
+    })
 }
 
 /// An hour's price as wage and burden; only labor is paid so.
-fn wage(node: &Node, class: Option<Class>, problems: &mut Problems) -> Option<Wage> {
-    let fields = node.fields(&tables::WAGE, problems).ok()?;
-    let base = fields.need("wage", problems).ok();
-    let burden = fields.need("burden", problems).ok();
-    if class.is_some_and(|class| class != Class::Labor) {
-        problems.push(
-            Problem::new("wage-not-labor", "only an item of class labor has a wage")
-                .at(node.heading)
-                .help("write the price as an amount, or make the item's class `labor`"),
-        );
-        return None;
+fn wage(node: &Node, class: Option<Class>, problems: &mut Problems) -> Read<Wage> {
+    let fields = node.fields(Wage::TABLE, problems)?;
+    let wage = Wage::read(&fields, problems);
+    if class.is_none_or(|class| class == Class::Labor) {
+        return wage;
     }
-    Some(Wage {
-        base: base?,
-        burden: burden?,
-    })
+    let message = "only an item of class labor has a wage";
+    let problem = Problem::new("wage-not-labor", message).at(node.heading);
+    let help = "write the price as an amount, or make the item's class `labor`";
+    Err(problems.push(problem.help(help)))
 }

@@ -1,107 +1,134 @@
 //! The price book: one supplier world, its items, dated prices, and rules of buying.
 
 mod boxes;
+mod charges;
+mod checks;
 pub mod diff;
+mod dowels;
 pub mod edit;
 pub mod faults;
+mod hire;
 pub mod import;
 mod item;
 mod rates;
+mod roles;
 mod rules;
 mod same;
 mod site;
-mod steel;
-pub mod tables;
-
-use std::collections::{BTreeMap, BTreeSet};
+mod stock;
+mod supply;
+mod surfaces;
+mod uses;
 
 pub use boxes::{BoxStock, StandsFor};
-pub use item::{Basis, Class, Dated, Item, ItemKey, Wage};
-pub use rates::{FIXED, Rates, rates_help};
-pub use rules::{
-    Adhesive, BarStock, BaseStock, BuggyHire, Cement, Charges, Color, Curing, DowelStock, Dumping,
-    FiberBy, FiberStock, Filling, Finish, Hose, MeshStock, Mix, PumpHire, Returned, Role, Rules,
-    Sealer, Selling, ShortCharge, ShortCount, ShortLoad, Supply, SurfaceItem, Surfaces, Winter,
-};
+pub use charges::{Returned, Winter};
+pub use dowels::DowelStock;
+pub use hire::{BuggyHire, Hose, PumpHire};
+pub use item::{Basis, Class, Dated, Item, ItemKey, Selling};
+pub use rates::rates_help;
+pub use roles::Role;
+pub use rules::Rules;
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};
+pub use stock::{BarStock, BaseStock, Cement, Dumping, FiberBy, FiberStock, MeshStock, Mix};
+pub use supply::{Filling, ShortCharge, ShortCount, ShortLoad, Supply};
+pub use surfaces::{Color, Curing, Finish, Sealer, SurfaceItem};
 
-use crate::reading::{At, Node, Place, Problem, Problems};
+use crate::reading::keys::keys;
+use crate::reading::{At, Fields, FormatOne, Named, Node, Place, Problem, Problems, Read, suggest};
 use crate::values::{Day, UnitPrice};
 
-/// One supplier world.
-#[derive(Clone, Debug)]
-pub struct PriceBook {
-    pub place: Place,
-    pub name: String,
-    /// The last day anyone has promised a price for.
-    pub good_until: Option<At<Day>>,
-    pub items: BTreeMap<ItemKey, Item>,
-    /// Names of items that could not be read; they are not reported a second time as unknown.
-    pub broken: BTreeSet<ItemKey>,
-    pub holds: Vec<Hold>,
-    pub rules: Rules,
+keys! {
+    /// One supplier world.
+    pub struct PriceBook in "the price book" {
+        name: String = "book", required, "name of this supplier world; no customer sees it",
+            "River Road plant and yard", by name;
+        _format: FormatOne = "format", usual "1", "version of this file's keys", "1";
+        /// The last day anyone has promised a price for.
+        good_until: Option<At<Day>> = "good until", none,
+            "the last day a price is promised for", "2026-12-31";
+        items: Named<Item> = "items" as "keys by item", required,
+            "what you buy, hire, haul or do, with dated prices",
+            "{crushed stone: {unit: ton, class: material, prices: {2026-03-01: 34.50}}}";
+        holds: Vec<Hold> = "holds" as "list", none, "prices promised for a job until a day",
+            "[{item: ready-mix, price: 174.00, until: 2026-06-30}]", by holds;
+        .. place: Place;
+        .. rules: Rules;
+    } then consistent
 }
 
-/// A price promised for a job from its first to its last day, both counted.
-#[derive(Clone, Debug)]
-pub struct Hold {
-    pub item: ItemKey,
-    pub price: UnitPrice,
-    /// The job it was promised for; none means any job.
-    pub job: Option<String>,
-    pub from: Option<Day>,
-    pub until: Day,
-    pub note: Option<String>,
-    pub place: Place,
+keys! {
+    /// A price promised for a job from its first to its last day, both counted.
+    pub struct Hold in "a hold" {
+        item: At<ItemKey> = "item" as "name", required, "an item of this book", "ready-mix 4000 air";
+        price: UnitPrice = "price" as "amount", required, "the promised price", "174.00";
+        /// None means any job.
+        job: Option<String> = "job" as "name", none,
+            "the `job` of a takeoff; left out, it serves any job", "Garden patio";
+        from: Option<Day> = "from", none, "first day it counts", "2026-04-15";
+        until: Day = "until", required, "last day it counts, tested against the pour", "2026-06-30";
+        note: Option<String> = "note", none, "who promised it", "promised by the dispatcher";
+    } then begins_before_it_ends
 }
 
 /// Reads the whole book; what cannot be read is reported.
-pub fn read(node: &Node, problems: &mut Problems) -> Option<PriceBook> {
-    let fields = node.fields(&tables::BOOK, problems).ok()?;
-    let _ = <crate::reading::FormatOne as crate::reading::FromKey>::from_key(
-        &fields, "format", problems,
-    );
-    let name = fields
-        .required("book", problems)
-        .ok()
-        .and_then(|_| fields.read::<String>("book", problems));
-    let good_until = fields.read("good until", problems);
-    let (items, broken) = fields
-        .required("items", problems)
-        .ok()
-        .map(|node| item::read_all(node, problems))
-        .unwrap_or_default();
-    let mut rules = rules::read(&fields, problems);
-    rules.selling = items
-        .iter()
-        .map(|(key, item)| (key.clone(), item.selling.clone()))
-        .collect();
-    steel::check(&rules, problems);
-    rules::check(&rules, problems);
-    let knows = |key: &str| items.contains_key(key) || broken.contains(key);
-    let holds = fields
-        .node("holds")
-        .map(|node| holds(node, problems))
-        .unwrap_or_default();
-    for (key, place) in rules
-        .items_named()
-        .chain(holds.iter().map(|hold| (hold.item.as_str(), hold.place)))
-    {
-        if !knows(key) {
-            problems.push(unknown_item(key, items.keys().map(String::as_str)).at(place));
+pub fn read(node: &Node, problems: &mut Problems) -> Read<PriceBook> {
+    node.group(problems)
+}
+
+/// A book without a name is looked at all the same.
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+fn name(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<String> {
+    let name = fields.need(key, problems);
+    Ok(name.map_or_else(|_| String::new(), |name| name.value))
+}
+
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+fn holds(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Hold>> {
+    let mut found = Vec::new();
+    if let Some(node) = fields.node(key) {
+        for one in node.items("`holds`", problems) {
+            found.extend(one.group::<Hold>(problems));
         }
     }
-    rules::check_units(&rules, &items, problems);
-    Some(PriceBook {
-        place: fields.heading(),
-        name: name?.value,
-        good_until,
-        items,
-        broken,
-        holds,
-        rules,
-    })
+    Ok(found)
+}
+
+#[expect(clippy::unnecessary_wraps, reason = "a check of a group of keys")]
+fn begins_before_it_ends(hold: Hold, fields: &Fields<'_>, problems: &mut Problems) -> Read<Hold> {
+    if hold.from.is_some_and(|from| hold.until < from)
+        && let Some(until) = fields.node("until")
+    {
+        let problem = Problem::new("dates-reversed", "this hold ends before it begins");
+        problems.push(problem.at(until.place).help("check `from` and `until`"));
+    }
+    Ok(hold)
+}
+
+#[expect(clippy::unnecessary_wraps, reason = "a check of a group of keys")]
+fn consistent(mut book: PriceBook, _: &Fields<'_>, problems: &mut Problems) -> Read<PriceBook> {
+    let items = book.items.iter();
+    book.rules.selling.0 = items
+        .map(|(key, item)| (key.clone(), item.selling()))
+        .collect();
+    checks::check(&book.rules, problems);
+    for (key, place) in book.items_named() {
+        if !book.items.contains_key(key) && !book.items.broken.contains(key) {
+            problems.push(unknown_item(key, book.items.keys().map(String::as_str)).at(place));
+        }
+    }
+    uses::check(&book.rules, &book.items, problems);
+    Ok(book)
+}
+
+impl PriceBook {
+    /// Every item that rules and holds name, with the place of the name.
+    fn items_named(&self) -> impl Iterator<Item = (&str, Place)> {
+        let used = uses::uses(&self.rules).into_iter();
+        let held = self.holds.iter().map(|hold| &hold.item);
+        used.map(|one| (one.key, one.place))
+            .chain(held.map(|item| (item.value.as_str(), item.place)))
+    }
 }
 
 /// The message for a name the book does not have, with the nearest it does have.
@@ -110,46 +137,8 @@ pub fn unknown_item<'a>(key: &str, known: impl IntoIterator<Item = &'a str>) -> 
         "unknown-price-item",
         format!("price book has no item `{key}`"),
     );
-    match crate::reading::suggest::closest(key, known) {
+    match suggest::closest(key, known) {
         Some(near) => problem.help(format!("did you mean `{near}`?")),
         None => problem.help("add it to `items` of the price book, with its unit and price"),
     }
-}
-
-fn holds(node: &Node, problems: &mut Problems) -> Vec<Hold> {
-    let mut found = Vec::new();
-    for one in node.items("`holds`", problems) {
-        let Some(fields) = one.fields(&tables::HOLD, problems).ok() else {
-            continue;
-        };
-        let item = fields
-            .required("item", problems)
-            .ok()
-            .and_then(|_| fields.read::<String>("item", problems));
-        let price = fields.need("price", problems).ok();
-        let until: Option<At<Day>> = fields.need("until", problems).ok();
-        let from = fields.read("from", problems).map(|at: At<Day>| at.value);
-        let job = fields.read::<String>("job", problems).map(|at| at.value);
-        let note = fields.read::<String>("note", problems).map(|at| at.value);
-        let (Some(item), Some(price), Some(until)) = (item, price, until) else {
-            continue;
-        };
-        if from.is_some_and(|from| until.value < from) {
-            problems.push(
-                Problem::new("dates-reversed", "this hold ends before it begins")
-                    .at(until.place)
-                    .help("check `from` and `until`"),
-            );
-        }
-        found.push(Hold {
-            item: item.value,
-            price: price.value,
-            job,
-            from,
-            until: until.value,
-            note,
-            place: item.place,
-        });
-    }
-    found
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::input::phrases::Ratio;
-use crate::reading::{At, Node, Problem, Problems};
+use crate::reading::{At, Entry, Fields, Problem, Problems, Read, suggest};
 use crate::values::Unit;
 
 /// Every rate of the book.
@@ -73,57 +73,43 @@ impl Rates {
     }
 }
 
-pub(super) fn read(node: &Node, problems: &mut Problems) -> Rates {
-    let mut rates = BTreeMap::new();
-    for entry in node.entries("`rates`", problems) {
-        let fixed = FIXED.iter().find(|(name, _)| *name == entry.key);
-        if fixed.is_none() && !entry.key.starts_with("finish ") {
-            let problem = Problem::new(
-                "unknown-task",
-                format!("`{}` is not a task this program knows", entry.key),
-            )
-            .at(entry.key_place);
-            let near =
-                crate::reading::suggest::closest(&entry.key, FIXED.iter().map(|(name, _)| *name));
-            problems.push(match near {
-                Some(near) => problem.help(format!("did you mean `{near}`?")),
-                None => problem
-                    .help("tasks are those of the guide, and `finish` with a name of your own"),
-            });
-            continue;
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn read(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Rates> {
+    let mut rates = Rates::default();
+    if let Ok(node) = fields.required(key, problems) {
+        for entry in node.entries("`rates`", problems) {
+            if let Ok(rate) = rate(entry, problems) {
+                rates.0.insert(entry.key.clone(), rate);
+            }
         }
-        let Some(value) = entry.node.read::<Ratio>(problems).ok() else {
-            continue;
-        };
-        let rate = At {
-            value,
-            place: entry.node.place,
-        };
-        let per = fixed.map_or(Unit::SquareFoot, |(_, unit)| *unit);
-        let time = if entry.key.starts_with("unload") {
-            &[Unit::Minute][..]
-        } else {
-            &[Unit::Hour, Unit::CrewHour][..]
-        };
-        if !time.contains(&value.much.unit) || value.per.unit != per {
-            let message = format!(
-                "`{}` is measured in {} per {}",
-                entry.key,
-                time[0].plural(),
-                per.symbol()
-            );
-            problems.push(
-                Problem::new("wrong-unit", message)
-                    .at(rate.place)
-                    .help(format!(
-                        "write, for example, `2 {} per {}`",
-                        time[0].plural(),
-                        per.symbol()
-                    )),
-            );
-            continue;
-        }
-        rates.insert(entry.key.clone(), rate);
     }
-    Rates(rates)
+    Ok(rates)
+}
+
+fn rate(entry: &Entry, problems: &mut Problems) -> Read<At<Ratio>> {
+    let task = &entry.key;
+    let fixed = FIXED.iter().find(|(name, _)| name == task);
+    if fixed.is_none() && !task.starts_with("finish ") {
+        let message = format!("`{task}` is not a task this program knows");
+        let problem = Problem::new("unknown-task", message).at(entry.key_place);
+        let near = suggest::closest(task, FIXED.iter().map(|(name, _)| *name));
+        return Err(problems.push(problem.help(match near {
+            Some(near) => format!("did you mean `{near}`?"),
+            None => "tasks are those of the guide, and `finish` with a name of your own".to_owned(),
+        })));
+    }
+    let rate: At<Ratio> = entry.node.read_at(problems)?;
+    let per = fixed.map_or(Unit::SquareFoot, |(_, unit)| *unit);
+    let time = if task.starts_with("unload") {
+        &[Unit::Minute][..]
+    } else {
+        &[Unit::Hour, Unit::CrewHour]
+    };
+    if time.contains(&rate.value.much.unit) && rate.value.per.unit == per {
+        return Ok(rate);
+    }
+    let unit = format!("{} per {}", time[0].plural(), per.symbol());
+    let message = format!("`{task}` is measured in {unit}");
+    let problem = Problem::new("wrong-unit", message).at(rate.place);
+    Err(problems.push(problem.help(format!("write, for example, `2 {unit}`"))))
 }

@@ -2,20 +2,23 @@
 
 use std::collections::BTreeMap;
 
-use super::ItemKey;
-use super::tables::SITE_RULE;
+use super::item::ItemKey;
 use crate::input::phrases::Ratio;
 use crate::input::site::{Form, Question};
-use crate::reading::{At, Fields, Node, Problem, Problems, suggest};
+use crate::reading::keys::keys;
+use crate::reading::{At, Fields, Problem, Problems, Read, suggest};
 use crate::values::Unit;
 
-/// What the answer to one question brings.
-#[derive(Clone, Debug)]
-pub struct SiteRule {
-    pub item: Option<At<ItemKey>>,
-    /// So much of the item for so much of the answer; one for one without it.
-    pub each: Option<At<Ratio>>,
-    pub hours: Option<At<Ratio>>,
+keys! {
+    /// What the answer to one question brings.
+    pub struct SiteRule in "a rule of `site`" {
+        item: Option<At<ItemKey>> = "item" as "name", none, "an item of this book", "masking film";
+        /// So much of the item for so much of the answer.
+        each: Option<At<Ratio>> = "each", else "one for one",
+            "how much of the item for each foot, or for the job", "1 roll per 100 ft";
+        hours: Option<At<Ratio>> = "hours", none,
+            "work for each foot, or for the job", "2 hours per 100 ft";
+    }
 }
 
 /// The unit in which the work of an answer is measured.
@@ -30,10 +33,15 @@ pub fn work_unit(question: Question) -> Unit {
 /// Questions whose answers never bring work of ours.
 const UNPRICED: [Question; 2] = [Question::OverheadWires, Question::LinesMarked];
 
-pub(super) fn read(book: &Fields<'_>, problems: &mut Problems) -> BTreeMap<Question, SiteRule> {
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn read(
+    book: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<BTreeMap<Question, SiteRule>> {
     let mut rules = BTreeMap::new();
-    let Some(node) = book.node("site") else {
-        return rules;
+    let Some(node) = book.node(key) else {
+        return Ok(rules);
     };
     let priced = || {
         Question::ALL
@@ -54,53 +62,37 @@ pub(super) fn read(book: &Fields<'_>, problems: &mut Problems) -> BTreeMap<Quest
             });
             continue;
         };
-        if let Some(rule) = rule(question, &entry.node, problems) {
-            rules.insert(question, rule);
+        if let Ok(rule) = entry.node.group::<SiteRule>(problems) {
+            rules.insert(question, rule.for_each(work_unit(question), problems));
         }
     }
-    rules
+    Ok(rules)
 }
 
-fn rule(question: Question, node: &Node, problems: &mut Problems) -> Option<SiteRule> {
-    let fields = node.fields(&SITE_RULE, problems).ok()?;
-    let unit = work_unit(question);
-    let each = per(&fields, "each", unit, "1 piece", problems);
-    let hours = per(&fields, "hours", unit, "1 hour", problems);
-    let hours = hours.filter(|hours| {
-        let timed = matches!(hours.value.much.unit, Unit::Hour | Unit::CrewHour);
-        if !timed {
-            problems.push(
-                Problem::new("wrong-unit", "`hours` is measured in hours")
-                    .at(hours.place)
-                    .help(format!("write, for example, `1 hour per {unit}`")),
-            );
+impl SiteRule {
+    /// What is given for each unit of the answer; the rest is reported and left out.
+    fn for_each(self, unit: Unit, problems: &mut Problems) -> Self {
+        let mut per = |said: Option<At<Ratio>>, key: &str, much: &str| {
+            let said = said?;
+            let problem = if said.value.per.unit != unit {
+                format!("`{key}` is given per {unit} here")
+            } else if key == "hours" && !is_time(said.value.much.unit) {
+                "`hours` is measured in hours".to_owned()
+            } else {
+                return Some(said);
+            };
+            let problem = Problem::new("wrong-unit", problem).at(said.place);
+            problems.push(problem.help(format!("write, for example, `{much} per {unit}`")));
+            None
+        };
+        SiteRule {
+            each: per(self.each, "each", "1 piece"),
+            hours: per(self.hours, "hours", "1 hour"),
+            ..self
         }
-        timed
-    });
-    Some(SiteRule {
-        item: fields.read::<String>("item", problems),
-        each,
-        hours,
-    })
+    }
 }
 
-/// A rate for each unit of the answer.
-fn per(
-    fields: &Fields<'_>,
-    key: &str,
-    unit: Unit,
-    much: &str,
-    problems: &mut Problems,
-) -> Option<At<Ratio>> {
-    let ratio: At<Ratio> = fields.read(key, problems)?;
-    if ratio.value.per.unit == unit {
-        return Some(ratio);
-    }
-    let message = format!("`{key}` is given per {unit} here");
-    problems.push(
-        Problem::new("wrong-unit", message)
-            .at(ratio.place)
-            .help(format!("write, for example, `{much} per {unit}`")),
-    );
-    None
+const fn is_time(unit: Unit) -> bool {
+    matches!(unit, Unit::Hour | Unit::CrewHour)
 }

@@ -19,8 +19,8 @@ pub use policy::{
 };
 pub use unforeseen::{MadeOf, Unforeseen, UnforeseenPrice};
 
-use super::job::SlabValues;
 use super::site::{self, SitePolicy};
+use super::slab_values::SlabValues;
 use crate::reading::keys::keys;
 use crate::reading::{
     At, Fields, FormatOne, FromKey, Group as _, Node, Place, Problem, Problems, Read,
@@ -85,6 +85,7 @@ pub fn read(node: &Node, problems: &mut Problems) -> Read<Business> {
     node.group(problems)
 }
 
+#[expect(clippy::unnecessary_wraps, reason = "a look at a group")]
 fn address_for_notices(
     business: Business,
     _: &Fields<'_>,

@@ -1,32 +1,38 @@
 //! How concrete reaches the slabs of a pour.
 
-use super::takeoff::{Access, Method, Takeoff};
-use crate::reading::At;
+use crate::reading::keys::keys;
+use crate::reading::{At, Fields, Group as _, Node, Problems, Read, words};
 use crate::values::Length;
 
-impl Takeoff {
-    /// The way to the slabs of a pour: its own, else that of the job.
-    pub fn access_of(&self, placement: usize) -> &Access {
-        let own = self.placements.get(placement);
-        own.and_then(|pour| pour.access.as_ref())
-            .unwrap_or(&self.access)
+words! {
+    /// How concrete gets from the truck to the slab.
+    pub enum Method("unknown-word", "concrete is not placed by `{}`", choose) {
+        Chute "chute";
+        Wheelbarrow "wheelbarrow";
+        Buggy "buggy";
+        Pump "pump";
     }
+}
 
-    /// Every way of the job, each once.
-    pub fn ways_in(&self) -> Vec<&Access> {
-        let mut ways: Vec<&Access> = Vec::new();
-        for placement in 0..self.placements.len() {
-            let way = self.access_of(placement);
-            if !ways.iter().any(|known| known.same(way)) {
-                ways.push(way);
-            }
-        }
-        ways
+keys! {
+    pub struct Access in "`access`" {
+        by: At<Method> = "by", usual "chute", "chute, wheelbarrow, buggy or pump", "wheelbarrow";
+        distance: Option<At<Length>> = "distance", none, "from the truck to the slab", "85 ft";
+        gate: Option<At<Length>> = "gate", none, "narrowest place on the way", "42 in";
     }
 }
 
 impl Access {
-    fn same(&self, other: &Self) -> bool {
+    /// Of the way itself nothing is known.
+    pub(super) const fn only(by: At<Method>) -> Self {
+        Access {
+            by,
+            distance: None,
+            gate: None,
+        }
+    }
+
+    pub(super) fn same(&self, other: &Self) -> bool {
         let length = |length: &Option<At<Length>>| length.as_ref().map(|at| at.value);
         self.by.value == other.by.value
             && length(&self.distance) == length(&other.distance)
@@ -36,4 +42,30 @@ impl Access {
     pub fn is_by(&self, method: Method) -> bool {
         self.by.value == method
     }
+}
+
+/// The job's way; by the chute where nothing is said.
+pub fn access(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Access> {
+    match job.node(key) {
+        Some(node) => way(node, problems),
+        None => Ok(Access::only(At::new(Method::Chute, job.heading()))),
+    }
+}
+
+/// The way of a pour, where it has one of its own.
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub fn own_access(
+    pour: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<Access>> {
+    let node = pour.node(key);
+    Ok(node.and_then(|node| way(node, problems).ok()))
+}
+
+fn way(node: &Node, problems: &mut Problems) -> Read<Access> {
+    if node.is_map() {
+        return Access::read(&node.fields(Access::TABLE, problems)?, problems);
+    }
+    node.read_at(problems).map(Access::only)
 }

@@ -1,51 +1,14 @@
 //! What is arranged around a job: the plant's zone, yards that wait for a call, the permit.
 
+use super::permit::Permit;
+use super::written::JobHead;
 use crate::input::book::PriceBook;
-use crate::reading::{At, Fields, Problem, Problems, suggest};
-use crate::values::{Amount, Unit};
-
-#[derive(Clone, Debug)]
-pub struct Arranged {
-    /// A zone of the price book.
-    pub zone: Option<At<String>>,
-    /// Yards of the last load of each pour that wait for a call.
-    pub hold_back: Option<At<Amount>>,
-    pub permit: Permit,
-}
-
-/// Who takes out the permit.
-#[derive(Clone, Debug)]
-pub enum Permit {
-    /// Nothing is said: what the business usually says about permits holds.
-    Unsaid,
-    /// None is asked for.
-    None,
-    Customer,
-    /// We do, for an item of the book.
-    Item(At<String>),
-}
-
-pub(super) fn read(job: &Fields<'_>, problems: &mut Problems) -> Arranged {
-    let permit = job.read::<String>("permit", problems);
-    Arranged {
-        zone: job.read::<String>("zone", problems),
-        hold_back: job.read("hold back", problems).and_then(|at| {
-            crate::input::checks::in_unit(at, Unit::CubicYard, "hold back", problems).ok()
-        }),
-        permit: match permit {
-            None => Permit::Unsaid,
-            Some(word) => match word.value.as_str() {
-                "none" | "no" => Permit::None,
-                "customer" => Permit::Customer,
-                _ => Permit::Item(word),
-            },
-        },
-    }
-}
+use crate::reading::{At, Problem, Problems, suggest};
+use crate::values::Unit;
 
 /// Looks up the names.
-pub(super) fn check(arranged: &Arranged, book: &PriceBook, problems: &mut Problems) {
-    if let Some(zone) = &arranged.zone {
+pub(super) fn check(job: &JobHead, book: &PriceBook, problems: &mut Problems) {
+    if let Some(zone) = &job.zone {
         let zones: Vec<&str> = book
             .rules
             .supply
@@ -64,14 +27,14 @@ pub(super) fn check(arranged: &Arranged, book: &PriceBook, problems: &mut Proble
             });
         }
     }
-    if let Permit::Item(name) = &arranged.permit
-        && !book.broken.contains(&name.value)
+    if let Permit::Item(name) = &job.permit
+        && !book.items.broken.contains(&name.value)
     {
-        permit(name, book, problems);
+        counted(name, book, problems);
     }
 }
 
-fn permit(name: &At<String>, book: &PriceBook, problems: &mut Problems) {
+fn counted(name: &At<String>, book: &PriceBook, problems: &mut Problems) {
     let Some(item) = book.items.get(&name.value) else {
         let message = format!("price book has no item `{}`", name.value);
         let problem = Problem::new("unknown-price-item", message).at(name.place);
@@ -85,10 +48,10 @@ fn permit(name: &At<String>, book: &PriceBook, problems: &mut Problems) {
         });
         return;
     };
-    if !matches!(item.selling.unit, Unit::Lump | Unit::Piece | Unit::Trip) {
+    if !matches!(item.unit, Unit::Lump | Unit::Piece | Unit::Trip) {
         let message = format!(
             "`{}` is priced by the {}, which cannot count a permit",
-            name.value, item.selling.unit
+            name.value, item.unit
         );
         problems.push(
             Problem::new("wrong-unit", message)

@@ -32,7 +32,7 @@ fn find(groups: &[OptionGroup], title: &str, problems: &mut Problems) -> Option<
         .enumerate()
         .flat_map(|(i, group)| {
             let options = group.options.iter().enumerate();
-            options.map(move |(j, option)| (i, j + 1, option.title.as_str()))
+            options.map(move |(j, option)| (i, j + 1, option.name.value.as_str()))
         })
         .collect();
     let wanted = title.trim().to_lowercase();

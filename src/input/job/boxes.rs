@@ -1,18 +1,22 @@
 //! Boxes and covers in a slab, as written and as they stand.
 
-use super::tables::BOX;
 use crate::geometry::Point;
 use crate::input::phrases::{Adjust, SpotPhrase};
-use crate::reading::{At, Fields, Node, Problem, Problems, words};
+use crate::reading::keys::keys;
+use crate::reading::{At, FromLine, Node, Problem, Problems, Read, words};
 
-#[derive(Clone, Debug)]
-pub struct BoxWritten {
-    pub name: At<String>,
-    pub stock: Option<At<String>>,
-    pub at: Option<At<SpotPhrase>>,
-    pub lid: At<Lid>,
-    pub isolated: bool,
-    pub adjust: Option<At<Adjust>>,
+keys! {
+    pub struct BoxWritten in "a box in a slab" {
+        ^ name: At<String>;
+        at: Option<At<SpotPhrase>> = "at" as "spot", none,
+            "the middle of the box, from two sides of the slab", "4 ft from west and 3 ft from south";
+        stock: Option<At<String>> = "box" as "name", else "its own name", "a box of the price book", "cleanout 8 in";
+        lid: At<Lid> = "lid", usual "now",
+            "now, on order (a temporary one stands until it comes) or theirs (its owner brings it)", "on order";
+        isolated: bool = "isolated", usual "no", "a soft strip around it", "yes";
+        adjust: Option<At<Adjust>> = "adjust" as "raise or lower", none,
+            "an existing cover brought to the new surface; no box is bought", "raise 2 in";
+    }
 }
 
 /// A box of the price book at a place in a slab.
@@ -49,57 +53,46 @@ words! {
     }
 }
 
-/// The boxes of one slab; each has a name of its own there.
-pub(super) fn read(slab: &Fields<'_>, problems: &mut Problems) -> Vec<BoxWritten> {
-    let Some(node) = slab.node("boxes") else {
-        return Vec::new();
-    };
-    let mut found: Vec<BoxWritten> = Vec::new();
-    for (name, node) in node.named("`boxes`", problems) {
-        if let Some(first) = found.iter().find(|one| one.name.value == name.value) {
-            let message = format!("two boxes of this slab are called `{}`", name.value);
-            problems.push(
-                Problem::new("same-name-twice", message)
-                    .at(name.place)
-                    .also(first.name.place, "the first of them")
-                    .help("give each a name of its own, for example `north drain`, and say `box`"),
-            );
-            continue;
+impl FromLine for BoxWritten {
+    fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
+        if node.is_map() {
+            return node.group_called(name, problems);
         }
-        found.extend(one(name, node, problems));
-    }
-    found
-}
-
-fn one(name: At<String>, node: &Node, problems: &mut Problems) -> Option<BoxWritten> {
-    if !node.is_map() {
-        let value = node.read::<SpotPhrase>(problems).ok()?;
-        let place = node.place;
-        let lid = At {
-            value: Lid::Now,
-            place,
-        };
-        return Some(BoxWritten {
+        let at: At<SpotPhrase> = node.read_at(problems)?;
+        Ok(BoxWritten {
             name,
+            lid: At::new(Lid::Now, at.place),
+            at: Some(at),
             stock: None,
-            at: Some(At { value, place }),
-            lid,
             isolated: false,
             adjust: None,
-        });
+        })
     }
-    let fields = node.fields(&BOX, problems).ok()?;
-    let stock = fields.read::<String>("box", problems);
-    let at = fields.read("at", problems);
-    let lid = fields.need("lid", problems).ok();
-    let isolated = fields.yes("isolated", problems);
-    let adjust = fields.read("adjust", problems);
-    Some(BoxWritten {
-        name,
-        stock,
-        at,
-        lid: lid?,
-        isolated: isolated.is_some_and(|at| at.value),
-        adjust,
-    })
+}
+
+/// Each box of a slab has a name of its own there.
+#[expect(clippy::unnecessary_wraps, reason = "a check of a key")]
+pub(super) fn names_of_their_own(
+    boxes: Vec<BoxWritten>,
+    _: &str,
+    problems: &mut Problems,
+) -> Read<Vec<BoxWritten>> {
+    let mut found: Vec<BoxWritten> = Vec::new();
+    for one in boxes {
+        let Some(first) = found
+            .iter()
+            .find(|first| first.name.value == one.name.value)
+        else {
+            found.push(one);
+            continue;
+        };
+        let message = format!("two boxes of this slab are called `{}`", one.name.value);
+        problems.push(
+            Problem::new("same-name-twice", message)
+                .at(one.name.place)
+                .also(first.name.place, "the first of them")
+                .help("give each a name of its own, for example `north drain`, and say `box`"),
+        );
+    }
+    Ok(found)
 }

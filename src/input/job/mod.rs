@@ -6,34 +6,37 @@ mod arranged;
 mod ask;
 mod bars;
 mod boxes;
+mod depths;
 mod dowels;
 mod edge;
 mod options;
 mod overlaps;
+mod permit;
 mod positions;
 mod removal;
 mod resolve;
 mod sanity;
 mod sections;
-pub mod tables;
 mod takeoff;
-mod values;
 mod written;
 
+pub use super::slab_values::SlabValues;
+pub use access::{Access, Method};
 pub use around::Around;
-pub use arranged::{Arranged, Permit};
 pub use ask::choose;
 pub use bars::{Bars, Layer};
 pub use boxes::{BoxWritten, Lid, SetBox};
 pub use dowels::Dowels;
-pub use edge::{EdgeKind, EdgePart, Pin};
-pub use options::{Change, Choice, OptionGroup, OptionItem, choices};
+pub use edge::EdgePart;
+pub use options::{Change, Choice, ChooseOne, OptionGroup, OptionItem, choices};
+pub use permit::Permit;
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
-pub use sections::{Sections, Steps, ThickEnd, Thickened};
-pub use takeoff::{
-    Access, Base, Border, Customer, Exposure, Extra, ExtraWhat, Fall, Method, Opening, Placement,
-    SetTo, Slab, Takeoff,
+pub use sections::{Sections, Steps};
+pub use takeoff::{Base, Border, Fall, Opening, Placement, Slab, Takeoff};
+pub use written::{
+    Customer, EdgesWritten, Exposure, Extra, ExtraWhat, JobHead, JobWritten, Lump, OpeningWritten,
+    Photo, PourWritten, SetTo, SlabWritten, read, read_for,
 };
-pub use values::SlabValues;
-pub use written::{JobWritten, OpeningWritten, SlabWritten, read, read_for};
+
+pub use super::phrases::{EdgeKind, Pin, Thickened};

@@ -1,9 +1,9 @@
 //! Slabs that would lie where another lies, or where a house stands.
 
-use super::edge::EdgeKind;
 use super::positions::{Contact, reference};
 use super::takeoff::Slab;
 use super::written::SlabWritten;
+use crate::input::phrases::EdgeKind;
 use crate::reading::{Problem, Problems};
 
 /// Only slabs that were placed by each other are held against each other: of others nobody said where they lie.

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use super::edge::{EdgeKind, EdgePart};
 use super::takeoff::Slab;
 use super::written::SlabWritten;
+use super::{EdgeKind, EdgePart};
 use crate::geometry::{Compass, Outline, Point, Side};
 use crate::input::phrases::BesidePhrase;
 use crate::reading::{At, Problem, Problems};

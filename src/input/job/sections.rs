@@ -1,42 +1,18 @@
 //! What a slab is beyond one even thickness: a thick end, thickened edges, a sheet below, steps.
 
-use super::EdgePart;
-use super::takeoff::Slab;
-use crate::geometry::{Compass, Point, rim::Strip};
-use crate::input::phrases::{EdgeBars, EdgeName, EdgeSort, EdgesPhrase, StoopPhrase};
+use crate::geometry::{Compass, Point};
+use crate::input::phrases::{EdgeName, StoopPhrase, Thickened};
 use crate::reading::At;
 use crate::values::Length;
 
 /// Everything a slab may have beyond one even thickness.
 #[derive(Clone, Debug, Default)]
 pub struct Sections {
-    pub thick_end: Option<ThickEnd>,
     pub thickened: Option<Thickened>,
     /// Where a vapor retarder was asked for.
     pub retarder: Option<At<()>>,
     pub steps: Option<Steps>,
     pub stoop: Option<At<StoopPhrase>>,
-}
-
-/// The thick end of a slab whose `thickness` is that of its thin end.
-#[derive(Clone, Debug)]
-pub struct ThickEnd {
-    pub thickness: At<Length>,
-    pub toward: Option<Compass>,
-}
-
-/// Edges that go deeper than the slab.
-#[derive(Clone, Debug)]
-pub struct Thickened {
-    pub sort: EdgeSort,
-    pub edges: At<EdgesPhrase>,
-    /// At the bottom; square inside unless there is a taper.
-    pub width: At<Length>,
-    /// From the top of the slab to the bottom of the edge.
-    pub depth: At<Length>,
-    /// How far inside the bottom has come up to the slab.
-    pub taper: Option<At<Length>>,
-    pub bars: Option<At<EdgeBars>>,
 }
 
 /// A flight that leads down from an edge, made of one piece with it.
@@ -93,62 +69,6 @@ impl Steps {
     pub fn treads(&self) -> u32 {
         self.risers.value - 1
     }
-}
-
-impl Slab {
-    /// The thickest place of the slab, its thickened edges aside.
-    pub fn thickest(&self) -> Length {
-        self.sections
-            .thick_end
-            .as_ref()
-            .map_or(self.thickness.value, |end| end.thickness.value)
-    }
-
-    /// From the top to the bottom of this edge.
-    pub fn edge_depth(&self, part: &EdgePart) -> Length {
-        let thick = self.thickened_strips().iter().any(|strip| {
-            strip.side == part.side && (strip.stretch.is_none() || strip.stretch == part.stretch)
-        });
-        match &self.sections.thickened {
-            Some(edge) if thick => edge.depth.value,
-            _ => self.thickest(),
-        }
-    }
-
-    /// Stretches of edge that are thickened.
-    pub fn thickened_strips(&self) -> Vec<Strip> {
-        let Some(thickened) = &self.sections.thickened else {
-            return Vec::new();
-        };
-        let sides = self.outline.sides();
-        let whole = self.edges.iter().map(|part| part.side);
-        match &thickened.edges.value {
-            EdgesPhrase::All => sides_once(whole),
-            EdgesPhrase::AllOpen => self
-                .edges
-                .iter()
-                .filter(|part| part.kind == super::EdgeKind::Open)
-                .map(|part| Strip {
-                    side: part.side,
-                    stretch: part.stretch,
-                })
-                .collect(),
-            EdgesPhrase::Named(names) => {
-                sides_once(whole.filter(|&side| names.iter().any(|name| name.means(&sides[side]))))
-            }
-        }
-    }
-}
-
-fn sides_once(sides: impl Iterator<Item = usize>) -> Vec<Strip> {
-    let mut found: Vec<usize> = sides.collect();
-    found.sort_unstable();
-    found.dedup();
-    let whole = |side| Strip {
-        side,
-        stretch: None,
-    };
-    found.into_iter().map(whole).collect()
 }
 
 impl EdgeName {

@@ -4,46 +4,49 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::{Arranged, Bars, Choice, Dowels, EdgePart, OptionGroup, Removal};
+use super::written::{Customer, Extra, JobHead};
+use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
 use crate::geometry::Compass;
 use crate::geometry::outline::Outline;
-use crate::input::phrases::SizePhrase;
-use crate::reading::{At, Place, words};
-use crate::values::{Amount, Day, Length, Money, Percent};
+use crate::input::phrases::{SizePhrase, Thickness};
+use crate::reading::{At, Place};
+use crate::values::{Day, Length};
 
 #[derive(Clone, Debug)]
 pub struct Takeoff {
     pub place: Place,
     pub name: String,
-    pub title: Option<String>,
     pub customer: Customer,
-    pub measured: Option<Day>,
-    pub quoted: Option<Day>,
-    pub exposure: At<Exposure>,
-    pub access: Access,
-    pub arranged: Arranged,
-    pub difficulty: Option<At<Percent>>,
+    pub head: JobHead,
     pub slabs: Vec<Arc<Slab>>,
     pub placements: Vec<Placement>,
-    pub removals: Vec<Removal>,
-    pub extras: Vec<Extra>,
     /// What the options that are taken add.
     pub added: Vec<Extra>,
-    pub sets: Vec<SetTo>,
-    pub fixed_price: Option<At<Money>>,
     pub options: Arc<[OptionGroup]>,
     /// The job with every other choice than as quoted.
     pub otherwise: BTreeMap<Choice, Takeoff>,
-    pub assumptions: Vec<String>,
-    pub not_included: Vec<String>,
-    /// What stays as it is.
-    pub left_alone: Vec<String>,
-    /// Answers of the takeoff, then the usual ones.
-    pub site: crate::input::site::SiteAnswers,
-    pub photos: Vec<Photo>,
 }
 
 impl Takeoff {
+    /// The way to the slabs of a pour: its own, else that of the job.
+    pub fn access_of(&self, placement: usize) -> &Access {
+        let own = self.placements.get(placement);
+        own.and_then(|pour| pour.access.as_ref())
+            .unwrap_or(&self.head.access)
+    }
+
+    /// Every way of the job, each once.
+    pub fn ways_in(&self) -> Vec<&Access> {
+        let mut ways: Vec<&Access> = Vec::new();
+        for placement in 0..self.placements.len() {
+            let way = self.access_of(placement);
+            if !ways.iter().any(|known| known.same(way)) {
+                ways.push(way);
+            }
+        }
+        ways
+    }
+
     /// The job when this is chosen.
     pub fn with(&self, choice: &Choice) -> &Self {
         self.otherwise.get(choice).unwrap_or(self)
@@ -62,38 +65,6 @@ impl Takeoff {
 }
 
 #[derive(Clone, Debug)]
-pub struct Customer {
-    pub name: String,
-    pub address: Option<String>,
-}
-
-words! {
-    /// What the weather and the owner of the slab will do to it.
-    pub enum Exposure("unknown-word", "`exposure` is not `{}`", choose) {
-        Mild "mild";
-        Frost "frost";
-        Salt "salt" "(where de-icer is expected)";
-    }
-}
-
-words! {
-    /// How concrete gets from the truck to the slab.
-    pub enum Method("unknown-word", "concrete is not placed by `{}`", choose) {
-        Chute "chute";
-        Wheelbarrow "wheelbarrow";
-        Buggy "buggy";
-        Pump "pump";
-    }
-}
-
-#[derive(Clone, Debug)]
-pub struct Access {
-    pub by: At<Method>,
-    pub distance: Option<At<Length>>,
-    pub gate: Option<At<Length>>,
-}
-
-#[derive(Clone, Debug)]
 pub struct Slab {
     pub key: String,
     /// Where its key stands.
@@ -108,7 +79,7 @@ pub struct Slab {
     /// As a size, when it was given as one.
     pub size: Option<At<SizePhrase>>,
     /// Of the thin end where the slab is not even.
-    pub thickness: At<Length>,
+    pub thickness: At<Thickness>,
     pub mix: At<String>,
     pub base: Option<Base>,
     pub bars: Option<Bars>,
@@ -182,37 +153,4 @@ pub struct Placement {
     pub day: Option<At<Day>>,
     /// Where it is not that of the job.
     pub access: Option<Access>,
-}
-
-/// Any item of the book, or a lump.
-#[derive(Clone, Debug)]
-pub struct Extra {
-    pub name: At<String>,
-    pub what: ExtraWhat,
-}
-
-#[derive(Clone, Debug)]
-pub enum ExtraWhat {
-    Item(At<Amount>),
-    Lump {
-        cost: At<Money>,
-        class: crate::input::book::Class,
-    },
-}
-
-/// A picture of the site.
-#[derive(Clone, Debug)]
-pub struct Photo {
-    /// Its path from the business folder.
-    pub file: At<String>,
-    /// What the customer reads below it; without one it stays in the office.
-    pub caption: Option<String>,
-}
-
-/// The owner's last word on a computed quantity.
-#[derive(Clone, Debug)]
-pub struct SetTo {
-    pub name: At<String>,
-    pub to: At<Amount>,
-    pub because: String,
 }

@@ -1,8 +1,7 @@
 //! `3%` of direct cost, or `3% of cost and overhead`.
 
-use std::str::FromStr;
-
-use crate::values::{Percent, Unreadable};
+use super::reader::phrase;
+use crate::values::Percent;
 
 /// What the contingency is a percentage of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -17,35 +16,36 @@ pub struct Contingency {
     pub on: ContingencyBase,
 }
 
-impl FromStr for Contingency {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let (percent, on) = match text.split_once(" of ") {
-            None => (text, ContingencyBase::Direct),
-            Some((percent, "direct cost")) => (percent, ContingencyBase::Direct),
-            Some((percent, "cost and overhead")) => (percent, ContingencyBase::DirectAndOverhead),
-            Some((percent, other)) => {
-                return Err(Unreadable::new(
-                    "bad-contingency",
-                    format!("a contingency is not figured on `{other}`"),
-                    format!(
-                        "write `{percent}`, which is of direct cost, or `{percent} of cost and overhead`"
-                    ),
-                ));
+phrase!(
+    Contingency,
+    "percent",
+    "bad-contingency",
+    "a contingency",
+    "write `3%`, which is of direct cost, or `3% of cost and overhead`",
+    |said| {
+        let (percent, on) = said
+            .split(" of ")
+            .map_or((said, None), |(percent, on)| (percent, Some(on)));
+        let on = match on.map(super::reader::Said::text) {
+            None | Some("direct cost") => ContingencyBase::Direct,
+            Some("cost and overhead") => ContingencyBase::DirectAndOverhead,
+            Some(other) => {
+                let mut refused =
+                    said.because(format!("a contingency is not figured on `{other}`"));
+                refused.help = refused.help.replace("3%", percent.text());
+                return Err(refused);
             }
         };
-        Ok(Self {
-            percent: percent.parse()?,
-            on,
-        })
+        let percent = percent.read()?;
+        Ok(Contingency { percent, on })
     }
-}
+);
 
 #[cfg(test)]
 mod tests {
     use rust_decimal_macros::dec;
 
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -57,11 +57,8 @@ mod tests {
         }
         case("3%", ContingencyBase::Direct);
         case("3% of direct cost", ContingencyBase::Direct);
-        case(
-            "3% of cost and overhead",
-            ContingencyBase::DirectAndOverhead,
-        );
-        let code = |text: &str| text.parse::<Contingency>().map_err(|error| error.code);
-        assert_eq!(code("3% of profit"), Err("bad-contingency"));
+        let both = ContingencyBase::DirectAndOverhead;
+        case("3% of cost and overhead", both);
+        refused::<Contingency>("bad-contingency", &["3% of profit"]);
     }
 }

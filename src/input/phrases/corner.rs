@@ -1,7 +1,6 @@
 //! `24 ft, 12 ft`: a corner of an outline, so far east and so far north of a fixed point.
 
-use std::str::FromStr;
-
+use super::reader::{Said, phrase};
 use super::side::Along;
 use crate::geometry::Point;
 use crate::values::{Length, Unreadable};
@@ -13,59 +12,55 @@ pub struct CornerPhrase {
     pub along: Along,
 }
 
-impl FromStr for CornerPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let mut parts = text.split(',').map(str::trim);
-        let (Some(east), Some(north)) = (parts.next(), parts.next()) else {
-            return Err(Unreadable::new(
-                "bad-corner",
-                format!("cannot read `{text}` as a corner"),
-                "write how far east and how far north of one fixed point, for example `24 ft, 12 ft`; west and south are below zero, `-3 ft`",
-            ));
+phrase!(
+    CornerPhrase,
+    "position",
+    "bad-corner",
+    "a corner",
+    "write how far east and how far north of one fixed point, for example `24 ft, 12 ft`; west and south are below zero, `-3 ft`",
+    |said| {
+        let parts = said.parts(&[","]);
+        let [east, north, along @ ..] = &parts[..] else {
+            return Err(said.refuse());
         };
-        Ok(Self {
-            at: Point::new(
-                signed(east)?.as_nanometres(),
-                signed(north)?.as_nanometres(),
-            ),
-            along: Along::read(parts)?,
+        let (east, north) = (signed(*east)?, signed(*north)?);
+        Ok(CornerPhrase {
+            at: Point::new(east.as_nanometres(), north.as_nanometres()),
+            along: Along::read(along)?,
         })
     }
-}
+);
 
 /// A length that may be zero, or below zero.
-fn signed(text: &str) -> Result<Length, Unreadable> {
-    match text.strip_prefix('-') {
-        Some(rest) => Ok(-rest.trim().parse::<Length>()?),
-        None => text.parse(),
+fn signed(said: Said<'_>) -> Result<Length, Unreadable> {
+    match said.after("-") {
+        Some(length) => Ok(-length.read::<Length>()?),
+        None => said.read(),
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::EdgeKind;
+    use super::super::reader::tests::refused;
     use super::*;
-    use crate::input::job::EdgeKind;
 
     #[test]
     fn reads_corners_and_what_stands_along_the_side_after_them() {
         let corner: CornerPhrase = "24 ft, -3 ft 6 in, against house".parse().unwrap();
-        let south = Length::inches_whole(-42).as_nanometres();
-        assert_eq!(
-            corner.at,
-            Point::new(Length::feet_whole(24).as_nanometres(), south)
-        );
+        let (east, south) = (Length::feet_whole(24), Length::inches_whole(-42));
+        let wanted = Point::new(east.as_nanometres(), south.as_nanometres());
+        assert_eq!(corner.at, wanted);
         assert_eq!(corner.along.against, Some(EdgeKind::House));
         let bowed: CornerPhrase = "0 ft, 12 ft, bulge 18 in".parse().unwrap();
         assert_eq!(bowed.along.bulge, Length::inches_whole(18));
-        let code = |text: &str| {
-            text.parse::<CornerPhrase>()
-                .map_err(|e| e.code)
-                .unwrap_err()
-        };
-        assert_eq!(code("24 ft"), "bad-corner");
-        assert_eq!(code("24, 12 ft"), "length-without-unit");
-        assert_eq!(code("24 ft, 12 ft, garden"), "unknown-edge");
+        refused::<CornerPhrase>("bad-corner", &["24 ft"]);
+        refused::<CornerPhrase>("length-without-unit", &["24, 12 ft"]);
+        refused::<CornerPhrase>("unknown-edge", &["24 ft, 12 ft, garden"]);
+        let twice = [
+            "24 ft, 12 ft, bulge 1 ft, bulge 2 ft",
+            "0 ft, 1 ft, house, curb",
+        ];
+        refused::<CornerPhrase>("said-twice", &twice);
     }
 }

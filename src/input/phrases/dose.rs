@@ -1,11 +1,10 @@
 //! `3 lb per 100 sq ft`, `250 sq ft per gal, 2 coats`, `3% of cement`: how much of an item a surface takes.
 
-use std::str::FromStr;
-
 use rust_decimal::Decimal;
 
 use super::Ratio;
-use crate::values::{Amount, Percent, Unit, Unreadable};
+use super::reader::phrase;
+use crate::values::{Amount, Percent, Unit};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Dose {
@@ -40,60 +39,46 @@ impl Dose {
     }
 }
 
-impl FromStr for Dose {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || {
-            Unreadable::new(
-                "bad-dose",
-                format!("cannot read `{text}` as how much is needed"),
-                "write `3 lb per 100 sq ft`, `250 sq ft per gal, 2 coats`, `0.2 lb per ft` (of formed edge), `2 pieces per pour`, or for what is mixed in `3% of cement` or `5 lb per cu yd`",
-            )
-        };
-        let text = text.trim();
-        if let Some(percent) = text.strip_suffix("of cement") {
-            let percent: Percent = percent.trim_end().parse()?;
-            return Ok(Self::Cement(percent));
+phrase!(
+    Dose,
+    "dose",
+    "bad-dose",
+    "how much is needed",
+    "write `3 lb per 100 sq ft`, `250 sq ft per gal, 2 coats`, `0.2 lb per ft` (of formed edge), `2 pieces per pour`, or for what is mixed in `3% of cement` or `5 lb per cu yd`",
+    |said| {
+        if let Some(percent) = said.before("of cement") {
+            return percent.read().map(Dose::Cement);
         }
-        if let Some(much) = text.strip_suffix(" per pour") {
-            return Ok(Self::Pour(much.parse()?));
+        if let Some(much) = said.before(" per pour") {
+            return much.read().map(Dose::Pour);
         }
-        let (rate, coats) = match text.split_once(',') {
-            Some((rate, coats)) => (rate, self::coats(coats).ok_or_else(refuse)?),
-            None => (text, 1),
-        };
-        if !rate.contains(" per ") {
-            return Err(refuse());
-        }
-        let ratio: Ratio = rate.parse()?;
-        if ratio.much.unit == Unit::Plain {
-            return Err(refuse());
-        }
-        match (ratio.much.unit, ratio.per.unit) {
-            (_, Unit::SquareFoot) => Ok(Self::Area { ratio, coats }),
-            (Unit::SquareFoot, _) if ratio.much.value != Decimal::ZERO => {
-                Ok(Self::Coverage { ratio, coats })
+        let (rate, coats) = match said.split(",") {
+            Some((rate, coats)) => {
+                let coats = coats.before("coats").or_else(|| coats.before("coat"));
+                // More than nine would be a slip.
+                let coats = coats.and_then(|coats| coats.count(1..=9));
+                (rate, said.need(coats)?)
             }
-            (_, Unit::Foot) if coats == 1 => Ok(Self::Edge(ratio)),
-            (_, Unit::CubicYard) if coats == 1 => Ok(Self::Yard(ratio)),
-            _ => Err(refuse()),
+            None => (said, 1),
+        };
+        rate.halves(" per ")?;
+        let ratio: Ratio = rate.read()?;
+        match (ratio.much.unit, ratio.per.unit) {
+            (Unit::Plain, _) => Err(said.refuse()),
+            (_, Unit::SquareFoot) => Ok(Dose::Area { ratio, coats }),
+            (Unit::SquareFoot, _) if ratio.much.value != Decimal::ZERO => {
+                Ok(Dose::Coverage { ratio, coats })
+            }
+            (_, Unit::Foot) if coats == 1 => Ok(Dose::Edge(ratio)),
+            (_, Unit::CubicYard) if coats == 1 => Ok(Dose::Yard(ratio)),
+            _ => Err(said.refuse()),
         }
     }
-}
-
-/// `2 coats`; more than nine would be a slip.
-fn coats(text: &str) -> Option<u32> {
-    let text = text.trim();
-    let number = text
-        .strip_suffix("coats")
-        .or_else(|| text.strip_suffix("coat"))?;
-    let number: u32 = number.trim_end().parse().ok()?;
-    (1..=9).contains(&number).then_some(number)
-}
+);
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -143,7 +128,7 @@ mod tests {
 
     #[test]
     fn what_says_too_little_is_refused() {
-        for text in [
+        let others = [
             "3 lb",
             "3 per 100 sq ft",
             "250 sq ft per gal, thick",
@@ -151,8 +136,7 @@ mod tests {
             "0.2 lb per ft, 2 coats",
             "0 sq ft per gal",
             "3 lb per gal",
-        ] {
-            assert_eq!(text.parse::<Dose>().unwrap_err().code, "bad-dose", "{text}");
-        }
+        ];
+        refused::<Dose>("bad-dose", &others);
     }
 }

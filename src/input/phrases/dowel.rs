@@ -2,6 +2,8 @@
 
 use std::str::FromStr;
 
+use super::reader::phrase;
+use crate::reading::written::written;
 use crate::tables::bars::Bar;
 use crate::values::{Length, Unreadable};
 
@@ -25,22 +27,17 @@ impl DowelBar {
     }
 }
 
-impl FromStr for DowelBar {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        if let Some(diameter) = text.trim().strip_suffix(" smooth") {
-            return Ok(Self::Smooth(super::size::positive(diameter)?));
-        }
-        text.parse::<Bar>().map(Self::Deformed).map_err(|_| {
-            Unreadable::new(
-                "bad-dowel",
-                format!("cannot read `{}` as a dowel", text.trim()),
-                "write a smooth bar as `1/2 in smooth`, a deformed one as `no. 4`",
-            )
-        })
+phrase!(
+    DowelBar,
+    "bar",
+    "bad-dowel",
+    "a dowel",
+    "write a smooth bar as `1/2 in smooth`, a deformed one as `no. 4`",
+    |said| match said.before(" smooth") {
+        Some(diameter) => diameter.positive().map(DowelBar::Smooth),
+        None => said.need(said.read().ok()).map(DowelBar::Deformed),
     }
-}
+);
 
 /// A kind of dowel by its name in the price book, and the owner's own spacing.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -54,18 +51,19 @@ impl FromStr for DowelsPhrase {
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
         let (kind, spacing) = match text.trim().rsplit_once(" at ") {
-            Some((kind, spacing)) => (kind, Some(super::size::positive(spacing)?)),
+            Some((kind, spacing)) => (kind, Some(super::positive(spacing)?)),
             None => (text, None),
         };
-        Ok(Self {
-            kind: kind.trim().to_owned(),
-            spacing,
-        })
+        let kind = kind.trim().to_owned();
+        Ok(Self { kind, spacing })
     }
 }
 
+written! { DowelsPhrase = "name, at spacing"; }
+
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -73,10 +71,7 @@ mod tests {
         let half = "1/2 in".parse().unwrap();
         assert_eq!("1/2 in smooth".parse(), Ok(DowelBar::Smooth(half)));
         assert_eq!("no. 4".parse(), Ok(DowelBar::Deformed(Bar::No4)));
-        for text in ["1/2 in", "smooth", "rough"] {
-            let refused = text.parse::<DowelBar>().map_err(|e| e.code);
-            assert_eq!(refused, Err("bad-dowel"), "{text}");
-        }
+        refused::<DowelBar>("bad-dowel", &["1/2 in", "smooth", "rough"]);
     }
 
     #[test]

@@ -1,10 +1,9 @@
 //! `1/4 in per ft south`: how steeply a surface sheds water, and where to.
 
-use std::str::FromStr;
-
 use super::Slope;
+use super::reader::phrase;
 use crate::geometry::Compass;
-use crate::values::{Length, Unreadable};
+use crate::values::Length;
 
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum FallPhrase {
@@ -16,36 +15,31 @@ pub enum FallPhrase {
     },
 }
 
-impl FromStr for FallPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        if text.trim() == "level" {
-            return Ok(Self::Level);
+phrase!(
+    FallPhrase,
+    "slope",
+    "bad-fall",
+    "a fall",
+    "write `1/4 in per ft`, `1/4 in per ft south`, `1:48`, `2% east` or `level`",
+    |said| {
+        if said.is("level") {
+            return Ok(FallPhrase::Level);
         }
-        let refuse = || {
-            Unreadable::new(
-                "bad-fall",
-                format!("cannot read `{text}` as a fall"),
-                "write `1/4 in per ft`, `1/4 in per ft south`, `1:48`, `2% east` or `level`",
-            )
+        let (steep, toward) = match said.last_word() {
+            Some((steep, side)) if !side.is("ft") => (steep, Some(said.need(side.read().ok())?)),
+            Some(_) | None => (said, None),
         };
-        let (steep, toward) = match text.trim().rsplit_once(' ') {
-            Some((steep, side)) if side != "ft" => {
-                (steep, Some(side.parse().map_err(|_| refuse())?))
-            }
-            _ => (text, None),
+        let rise = match steep.before(" per ft") {
+            Some(rise) => rise.read()?,
+            None => said.need(steep.read::<Slope>().ok())?.in_a_foot(),
         };
-        let rise = match steep.trim().strip_suffix(" per ft") {
-            Some(rise) => rise.parse()?,
-            None => steep.parse::<Slope>().map_err(|_| refuse())?.in_a_foot(),
-        };
-        Ok(Self::PerFoot { rise, toward })
+        Ok(FallPhrase::PerFoot { rise, toward })
     }
-}
+);
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -62,8 +56,7 @@ mod tests {
         case("1:48 south", "1/4 in", Some(Compass::South));
         case("2% east", "0.24 in", Some(Compass::East));
         assert_eq!("level".parse::<FallPhrase>().unwrap(), FallPhrase::Level);
-        for text in ["1/4 in", "1/4 in per ft up", "48", "1:0 south", "south"] {
-            assert!(text.parse::<FallPhrase>().is_err(), "{text}");
-        }
+        let others = ["1/4 in", "1/4 in per ft up", "48", "1:0 south", "south"];
+        refused::<FallPhrase>("bad-fall", &others);
     }
 }

@@ -1,8 +1,7 @@
 //! `40` or `class B`: how long bars lap, by the rule the owner names.
 
-use std::str::FromStr;
-
-use crate::values::{Amount, Unit, Unreadable};
+use super::reader::phrase;
+use crate::values::{Amount, Unit};
 
 /// The two rules give different lengths, so whoever prints a lap says which it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -13,28 +12,27 @@ pub enum LapPhrase {
     ClassB,
 }
 
-impl FromStr for LapPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        if text.trim().eq_ignore_ascii_case("class b") {
-            return Ok(Self::ClassB);
+phrase!(
+    LapPhrase,
+    "lap",
+    "bad-lap",
+    "a lap of bars",
+    "write how many bar diameters, for example `40`, or `class B`",
+    |said| {
+        if said.text().eq_ignore_ascii_case("class b") {
+            return Ok(LapPhrase::ClassB);
         }
-        match text.parse::<Amount>() {
-            Ok(amount) if amount.unit == Unit::Plain => Ok(Self::Diameters(amount)),
-            _ => Err(Unreadable::new(
-                "bad-lap",
-                format!("cannot read `{}` as a lap of bars", text.trim()),
-                "write how many bar diameters, for example `40`, or `class B`",
-            )),
-        }
+        let amount = said.read::<Amount>().ok();
+        let plain = amount.filter(|amount| amount.unit == Unit::Plain);
+        said.need(plain).map(LapPhrase::Diameters)
     }
-}
+);
 
 #[cfg(test)]
 mod tests {
     use rust_decimal_macros::dec;
 
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -44,9 +42,6 @@ mod tests {
         for text in ["class B", "Class B", "class b", " class B "] {
             assert_eq!(text.parse(), Ok(LapPhrase::ClassB), "{text}");
         }
-        for text in ["", "class A", "20 in", "forty"] {
-            let refused = text.parse::<LapPhrase>().map_err(|e| e.code);
-            assert_eq!(refused, Err("bad-lap"), "{text}");
-        }
+        refused::<LapPhrase>("bad-lap", &["", "class A", "20 in", "forty"]);
     }
 }

@@ -1,9 +1,10 @@
 //! `1% a month, simple`: what an owner asks for of an invoice that is paid late.
 
 use std::fmt;
-use std::str::FromStr;
 
-use crate::values::{Percent, Unreadable};
+use super::reader::phrase;
+use crate::reading::words;
+use crate::values::Percent;
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct LateCharge {
@@ -13,62 +14,53 @@ pub struct LateCharge {
     pub is_compound: bool,
 }
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum LatePer {
-    /// For each whole month past the due day.
-    Month,
-    /// For each day past the due day, a 365th part.
-    Year,
+words! {
+    pub enum LatePer {
+        /// For each whole month past the due day.
+        Month "month";
+        /// For each day past the due day, a 365th part.
+        Year "year";
+    }
 }
 
-impl FromStr for LateCharge {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || {
-            Unreadable::new(
-                "bad-late-charge",
-                format!("cannot read `{text}` as a late charge"),
-                "write rate, time and way, for example `1% a month, simple`, `1% a month, compound` or `12% a year, simple`",
-            )
-        };
-        let (much, way) = text.split_once(',').ok_or_else(refuse)?;
-        let (rate, per) = much.trim().split_once(" a ").ok_or_else(refuse)?;
-        let per = match per.trim() {
-            "month" => LatePer::Month,
-            "year" => LatePer::Year,
-            _ => return Err(refuse()),
-        };
-        let is_compound = match (way.trim(), per) {
+phrase!(
+    LateCharge,
+    "charge",
+    "bad-late-charge",
+    "a late charge",
+    "write rate, time and way, for example `1% a month, simple`, `1% a month, compound` or `12% a year, simple`",
+    |said| {
+        let (much, way) = said.halves(",")?;
+        let (rate, per) = much.halves(" a ")?;
+        let mut times = LatePer::ALL.into_iter();
+        let per = said.need(times.find(|time| per.is(time.name())))?;
+        let is_compound = match (way.text(), per) {
             ("simple", _) => false,
             ("compound", LatePer::Month) => true,
-            _ => return Err(refuse()),
+            _ => return Err(said.refuse()),
         };
-        Ok(Self {
-            rate: rate.parse().map_err(|_| refuse())?,
+        Ok(LateCharge {
+            rate: said.need(rate.read().ok())?,
             per,
             is_compound,
         })
     }
-}
+);
 
 impl fmt::Display for LateCharge {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let per = match self.per {
-            LatePer::Month => "month",
-            LatePer::Year => "year",
-        };
         let way = if self.is_compound {
             "compound"
         } else {
             "simple"
         };
-        write!(out, "{} a {per}, {way}", self.rate)
+        write!(out, "{} a {}, {way}", self.rate, self.per.name())
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -80,13 +72,12 @@ mod tests {
         ] {
             assert_eq!(text.parse::<LateCharge>().unwrap().to_string(), text);
         }
-        for text in [
+        let others = [
             "1% a month",
             "1 a month, simple",
             "1% a week, simple",
             "12% a year, compound",
-        ] {
-            assert!(text.parse::<LateCharge>().is_err(), "{text}");
-        }
+        ];
+        refused::<LateCharge>("bad-late-charge", &others);
     }
 }

@@ -1,10 +1,9 @@
 //! `west 16 ft, bulge 18 in, against house`: one side of an outline, as walked.
 
-use std::str::FromStr;
-
+use super::reader::phrase;
 use super::side::Along;
 use crate::geometry::{Direction, Leg};
-use crate::values::{Length, Unreadable};
+use crate::values::Length;
 
 #[derive(Clone, Debug)]
 pub struct LegPhrase {
@@ -34,37 +33,31 @@ impl LegPhrase {
     }
 }
 
-impl FromStr for LegPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let mut parts = text.split(',').map(str::trim);
-        let first = parts.next().unwrap_or_default();
-        let way = if first == "back to start" {
+phrase!(
+    LegPhrase,
+    "side",
+    "bad-leg",
+    "a side",
+    "write direction and length, for example `east 24 ft`, `west 16 ft, bulge 18 in` or `north 20 ft, against house`; the last side may be `back to start`",
+    |said| {
+        let parts = said.parts(&[","]);
+        let (first, along) = parts.split_first().expect("a phrase has a part");
+        let way = if first.is("back to start") {
             Way::BackToStart
         } else {
-            let (direction, length) = first.split_once(' ').ok_or_else(|| refuse(text))?;
-            Way::Toward(direction.parse()?, super::size::positive(length)?)
+            let (direction, length) = first.halves(" ")?;
+            Way::Toward(direction.read()?, length.positive()?)
         };
-        Ok(Self {
-            way,
-            along: Along::read(parts)?,
-        })
+        let along = Along::read(along)?;
+        Ok(LegPhrase { way, along })
     }
-}
-
-fn refuse(text: &str) -> Unreadable {
-    Unreadable::new(
-        "bad-leg",
-        format!("cannot read `{text}` as a side"),
-        "write direction and length, for example `east 24 ft`, `west 16 ft, bulge 18 in` or `north 20 ft, against house`; the last side may be `back to start`",
-    )
-}
+);
 
 #[cfg(test)]
 mod tests {
+    use super::super::EdgeKind;
+    use super::super::reader::tests::refused;
     use super::*;
-    use crate::input::job::EdgeKind;
 
     #[test]
     fn the_comma_of_a_doweled_edge_belongs_to_it() {
@@ -80,7 +73,12 @@ mod tests {
         );
         assert_eq!(against("east 8 ft, against house"), Some(EdgeKind::House));
         assert_eq!(against("east 8 ft"), None);
-        assert!("east 8 ft, doweled".parse::<LegPhrase>().is_err());
+        refused::<LegPhrase>("unknown-edge", &["east 8 ft, doweled"]);
+        let twice = [
+            "east 8 ft, bulge 3 in, bulge in 3 in",
+            "east 8 ft, existing concrete, doweled, curb",
+        ];
+        refused::<LegPhrase>("said-twice", &twice);
     }
 
     #[test]

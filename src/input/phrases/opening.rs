@@ -1,10 +1,8 @@
 //! `8 in round`, `12 in x 18 in`: the hole a box makes in a slab.
 
-use std::str::FromStr;
-
-use super::positive;
+use super::reader::phrase;
 use crate::geometry::{Outline, Point};
-use crate::values::{Length, Unreadable};
+use crate::values::Length;
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Opening {
@@ -26,9 +24,7 @@ impl Opening {
         let (_, high) = outline.bounds();
         outline.moved(middle - Point::new(high.x / 2, high.y / 2))
     }
-}
 
-impl Opening {
     /// Whether two holes, each at its place, have ground in common; touching is not.
     pub fn meets(self, middle: Point, other: Self, there: Point) -> bool {
         if let (Self::Round(one), Self::Round(two)) = (self, other) {
@@ -42,30 +38,26 @@ impl Opening {
     }
 }
 
-impl FromStr for Opening {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let text = text.trim();
-        let round = text
-            .strip_suffix(" round")
-            .or_else(|| text.strip_prefix("circle "));
-        if let Some(diameter) = round {
-            return positive(diameter).map(Self::Round);
+phrase!(
+    Opening,
+    "size",
+    "bad-opening",
+    "the opening of a box",
+    "write `8 in round` or `12 in x 18 in`, east-west first",
+    |said| {
+        if let Some(diameter) = said.before(" round").or_else(|| said.after("circle ")) {
+            return diameter.positive().map(Opening::Round);
         }
-        match text.split(['x', '×']).collect::<Vec<_>>()[..] {
-            [a, b] => Ok(Self::Rectangle(positive(a)?, positive(b)?)),
-            _ => Err(Unreadable::new(
-                "bad-opening",
-                format!("cannot read `{text}` as the opening of a box"),
-                "write `8 in round` or `12 in x 18 in`, east-west first",
-            )),
+        match said.parts(&["x", "×"])[..] {
+            [a, b] => Ok(Opening::Rectangle(a.positive()?, b.positive()?)),
+            _ => Err(said.refuse()),
         }
     }
-}
+);
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -77,9 +69,8 @@ mod tests {
             "12 in x 18 in".parse(),
             Ok(Opening::Rectangle(inches(12), inches(18)))
         );
-        for text in ["8 in", "round", "12 in x 18 in x 4 in"] {
-            assert!(text.parse::<Opening>().is_err(), "{text}");
-        }
+        let others = ["8 in", "round", "12 in x 18 in x 4 in"];
+        refused::<Opening>("bad-opening", &others);
     }
 
     #[test]

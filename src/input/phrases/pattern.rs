@@ -3,6 +3,7 @@
 use std::fmt;
 use std::str::FromStr;
 
+use crate::reading::written::written;
 use crate::values::{Day, Unreadable};
 
 /// How numbers look: `YYYY` or `YY` is the year, zeros the counted part, the rest stays as it is.
@@ -112,6 +113,8 @@ impl FromStr for Pattern {
         })
     }
 }
+
+written! { Pattern = "pattern"; }
 
 #[cfg(test)]
 mod tests {

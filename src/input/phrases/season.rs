@@ -1,8 +1,7 @@
 //! `11-01 to 03-31`: a part of every year, both days included.
 
-use std::str::FromStr;
-
-use crate::values::{Day, Unreadable};
+use super::reader::phrase;
+use crate::values::Day;
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Season {
@@ -23,34 +22,29 @@ impl Season {
     }
 }
 
-impl FromStr for Season {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || {
-            Unreadable::new(
-                "bad-season",
-                format!("cannot read `{text}` as a part of the year"),
-                "write month and day of its first and last day, for example `11-01 to 03-31`",
-            )
-        };
-        let (from, to) = text.split_once(" to ").ok_or_else(refuse)?;
+phrase!(
+    Season,
+    "season",
+    "bad-season",
+    "a part of the year",
+    "write month and day of its first and last day, for example `11-01 to 03-31`",
+    |said| {
+        let (from, to) = said.halves(" to ")?;
         let in_year = |text: &str| {
             // A leap year has every day that any year has.
-            let day: Day = format!("2000-{}", text.trim())
-                .parse()
-                .map_err(|_| refuse())?;
-            Ok::<_, Unreadable>(day.in_year())
+            let day = format!("2000-{text}").parse();
+            said.need(day.ok().map(Day::in_year))
         };
-        Ok(Self {
-            from: in_year(from)?,
-            to: in_year(to)?,
+        Ok(Season {
+            from: in_year(from.text())?,
+            to: in_year(to.text())?,
         })
     }
-}
+);
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     fn holds(season: &str, day: &str) -> bool {
@@ -79,17 +73,12 @@ mod tests {
 
     #[test]
     fn what_is_no_part_of_a_year_is_refused() {
-        for text in [
+        let others = [
             "11-01",
             "11-01 to 02-30",
             "November to March",
             "1-11 to 3-31",
-        ] {
-            assert_eq!(
-                text.parse::<Season>().map_err(|e| e.code),
-                Err("bad-season"),
-                "{text}"
-            );
-        }
+        ];
+        refused::<Season>("bad-season", &others);
     }
 }

@@ -1,8 +1,6 @@
 //! Sizes of other shapes: `triangle 9 ft x 12 ft x 15 ft`, `ring 20 ft outside, 8 ft inside` and the like.
 
-use std::str::FromStr;
-
-use super::size::positive;
+use super::reader::{Kind, Said};
 use crate::geometry::{Angle, Direction, Outline, WalkError};
 use crate::values::{Length, Unreadable};
 
@@ -37,39 +35,75 @@ pub enum ShapePhrase {
     },
 }
 
-const TRIANGLE: &str = "write base, height and the corner with the right angle, `triangle 12 ft x 9 ft, square at southwest`, or three sides, `triangle 9 ft x 12 ft x 15 ft`";
-const TRAPEZOID: &str = "write the south side, the north side and how far apart they are, `trapezoid 12 ft and 8 ft, 10 ft apart`; where one end is square, add `, square at west`";
-const RING: &str = "write both diameters, for example `ring 20 ft outside, 8 ft inside`";
-const SECTOR: &str = "write radius, angle and where its middle looks, for example `sector 12 ft radius, 75 degrees, toward north`";
-const HALF: &str =
-    "write the diameter and where the flat side is, for example `half circle 12 ft, flat at north`";
-const QUARTER: &str = "write the radius and the corner with the right angle, for example `quarter circle 6 ft radius, square at southwest`";
+/// How a shape is read from what follows its name.
+type Reader = fn(&[Said<'_>]) -> Result<ShapePhrase, Unreadable>;
+
+const SHAPES: &[(&str, Kind, Reader)] = &[
+    (
+        "triangle",
+        size(
+            "write base, height and the corner with the right angle, `triangle 12 ft x 9 ft, square at southwest`, or three sides, `triangle 9 ft x 12 ft x 15 ft`",
+        ),
+        triangle,
+    ),
+    (
+        "trapezoid",
+        size(
+            "write the south side, the north side and how far apart they are, `trapezoid 12 ft and 8 ft, 10 ft apart`; where one end is square, add `, square at west`",
+        ),
+        trapezoid,
+    ),
+    (
+        "ring",
+        size("write both diameters, for example `ring 20 ft outside, 8 ft inside`"),
+        ring,
+    ),
+    (
+        "sector",
+        size(
+            "write radius, angle and where its middle looks, for example `sector 12 ft radius, 75 degrees, toward north`",
+        ),
+        sector,
+    ),
+    (
+        "half circle",
+        size(
+            "write the diameter and where the flat side is, for example `half circle 12 ft, flat at north`",
+        ),
+        half_circle,
+    ),
+    (
+        "quarter circle",
+        size(
+            "write the radius and the corner with the right angle, for example `quarter circle 6 ft radius, square at southwest`",
+        ),
+        quarter_circle,
+    ),
+];
+
+/// A size with a help of its own.
+const fn size(help: &'static str) -> Kind {
+    Kind {
+        code: "bad-size",
+        what: "a size",
+        help,
+    }
+}
 
 impl ShapePhrase {
     /// The shape, when the text begins with the name of one.
-    pub(super) fn read(text: &str) -> Option<Result<Self, Unreadable>> {
-        type Reader = fn(&[&str]) -> Option<Result<ShapePhrase, Unreadable>>;
-        const NAMES: [(&str, Reader, &str); 6] = [
-            ("triangle", triangle, TRIANGLE),
-            ("trapezoid", trapezoid, TRAPEZOID),
-            ("ring", ring, RING),
-            ("sector", sector, SECTOR),
-            ("half circle", half_circle, HALF),
-            ("quarter circle", quarter_circle, QUARTER),
-        ];
-        let (rest, reader, help) = NAMES.iter().find_map(|(name, reader, help)| {
-            let rest = text.strip_prefix(name)?;
-            (rest.is_empty() || rest.starts_with(' ')).then_some((rest, reader, help))
-        })?;
-        let even = rest.replace(" and ", ",").replace(" with ", ",");
-        let parts: Vec<&str> = even.split(',').map(str::trim).collect();
-        let refuse = |message: String| Unreadable::new("bad-size", message, *help);
-        let Some(shape) = reader(&parts) else {
-            return Some(Err(refuse(format!("cannot read `{text}` as a size"))));
-        };
-        Some(shape.and_then(|shape| match shape.outline() {
-            Ok(_) => Ok(shape),
-            Err(_) => Err(refuse(format!("`{text}` encloses nothing"))),
+    pub(super) fn read(said: Said<'_>) -> Option<Result<Self, Unreadable>> {
+        let (name, kind, reader) = SHAPES
+            .iter()
+            .find(|(name, ..)| said.is(name) || said.text().starts_with(&format!("{name} ")))?;
+        let parts = said.of(kind).after(name)?.parts(&[" and ", " with ", ","]);
+        Some(reader(&parts).and_then(|shape| {
+            match shape.outline() {
+                Ok(_) => Ok(shape),
+                Err(_) => Err(said
+                    .of(kind)
+                    .because(format!("`{}` encloses nothing", said.text()))),
+            }
         }))
     }
 
@@ -103,38 +137,26 @@ impl ShapePhrase {
     }
 }
 
-/// The parts of a phrase that has so many; `None` is a phrase of another form.
-type Read = Option<Result<ShapePhrase, Unreadable>>;
-
-fn triangle(parts: &[&str]) -> Read {
+fn triangle(parts: &[Said<'_>]) -> Result<ShapePhrase, Unreadable> {
     let (lengths, square) = match parts {
         [lengths] => (lengths, None),
-        [lengths, square] => (lengths, Some(corner(square)?)),
-        _ => return None,
+        [lengths, square] => (lengths, Some(corner(*square)?)),
+        _ => return Err(parts[0].refuse()),
     };
-    let by = lengths.replace(" by ", " x ");
-    let lengths: Vec<&str> = by.split(['x', 'X', '×']).map(str::trim).collect();
-    Some(match (&lengths[..], square) {
-        ([east_west, north_south], Some(square)) => {
-            both(east_west, north_south).map(|(east_west, north_south)| {
-                ShapePhrase::RightTriangle {
-                    east_west,
-                    north_south,
-                    square,
-                }
-            })
+    match (&lengths.parts(&[" by ", "x", "X", "×"])[..], square) {
+        ([east_west, north_south], Some(square)) => Ok(ShapePhrase::RightTriangle {
+            east_west: east_west.positive()?,
+            north_south: north_south.positive()?,
+            square,
+        }),
+        ([first, second, third], None) => {
+            three_sides([first.positive()?, second.positive()?, third.positive()?])
         }
-        ([first, second, third], None) => three_sides([first, second, third]),
-        _ => return None,
-    })
+        _ => Err(lengths.refuse()),
+    }
 }
 
-fn three_sides(texts: [&str; 3]) -> Result<ShapePhrase, Unreadable> {
-    let sides = [
-        positive(texts[0])?,
-        positive(texts[1])?,
-        positive(texts[2])?,
-    ];
+fn three_sides(sides: [Length; 3]) -> Result<ShapePhrase, Unreadable> {
     let [a, b, c] = sides;
     let longest = a.max(b).max(c);
     let others = a + b + c - longest;
@@ -150,70 +172,61 @@ fn three_sides(texts: [&str; 3]) -> Result<ShapePhrase, Unreadable> {
     Ok(ShapePhrase::Triangle { sides })
 }
 
-fn trapezoid(parts: &[&str]) -> Read {
+fn trapezoid(parts: &[Said<'_>]) -> Result<ShapePhrase, Unreadable> {
     let (south, north, apart, square) = match parts {
         [south, north, apart] => (south, north, apart, None),
         [south, north, apart, square] => {
-            let end = square.strip_prefix("square at ")?.parse().ok()?;
-            let fits = matches!(end, Direction::East | Direction::West);
-            (south, north, apart, Some(fits.then_some(end)?))
+            let end = square.after("square at ").and_then(|end| end.read().ok());
+            let end = end.filter(|end| matches!(end, Direction::East | Direction::West));
+            (south, north, apart, Some(square.need(end)?))
         }
-        _ => return None,
+        _ => return Err(parts[0].refuse()),
     };
-    let apart = apart.strip_suffix(" apart")?;
-    Some(both(south, north).and_then(|(south, north)| {
-        Ok(ShapePhrase::Trapezoid {
-            south,
-            north,
-            apart: positive(apart)?,
-            square,
-        })
-    }))
+    let apart = apart.need(apart.before(" apart"))?;
+    Ok(ShapePhrase::Trapezoid {
+        south: south.positive()?,
+        north: north.positive()?,
+        apart: apart.positive()?,
+        square,
+    })
 }
 
-fn ring(parts: &[&str]) -> Read {
+fn ring(parts: &[Said<'_>]) -> Result<ShapePhrase, Unreadable> {
     let [outside, inside] = parts else {
-        return None;
+        return Err(parts[0].refuse());
     };
-    let (outside, inside) = (
-        outside.strip_suffix(" outside")?,
-        inside.strip_suffix(" inside")?,
-    );
-    Some(both(outside, inside).and_then(|(outside, inside)| {
-        if outside <= inside {
-            return Err(Unreadable::new(
-                "bad-ring",
-                format!("{inside} inside leaves nothing of a ring of {outside}"),
-                "both are diameters, the larger one outside; are they the wrong way round?",
-            ));
-        }
-        Ok(ShapePhrase::Ring { outside, inside })
-    }))
+    let (outer, inner) = (outside.before(" outside"), inside.before(" inside"));
+    let (outer, inner) = outside.need(outer.zip(inner))?;
+    let (outside, inside) = (outer.positive()?, inner.positive()?);
+    if outside <= inside {
+        return Err(Unreadable::new(
+            "bad-ring",
+            format!("{inside} inside leaves nothing of a ring of {outside}"),
+            "both are diameters, the larger one outside; are they the wrong way round?",
+        ));
+    }
+    Ok(ShapePhrase::Ring { outside, inside })
 }
 
-fn sector(parts: &[&str]) -> Read {
+fn sector(parts: &[Said<'_>]) -> Result<ShapePhrase, Unreadable> {
     let [radius, angle, toward] = parts else {
-        return None;
+        return Err(parts[0].refuse());
     };
-    let (radius, toward) = (
-        radius.strip_suffix(" radius")?,
-        toward.strip_prefix("toward ")?,
-    );
-    let read = || {
-        Ok(ShapePhrase::Sector {
-            radius: positive(radius)?,
-            angle: angle.parse()?,
-            toward: toward.parse()?,
-        })
-    };
-    Some(read())
+    let (across, middle) = (radius.before(" radius"), toward.after("toward "));
+    let (radius, toward) = radius.need(across.zip(middle))?;
+    Ok(ShapePhrase::Sector {
+        radius: radius.positive()?,
+        angle: angle.read()?,
+        toward: toward.read()?,
+    })
 }
 
-fn half_circle(parts: &[&str]) -> Read {
+fn half_circle(parts: &[Said<'_>]) -> Result<ShapePhrase, Unreadable> {
     let [diameter, flat] = parts else {
-        return None;
+        return Err(parts[0].refuse());
     };
-    let toward = match flat.strip_prefix("flat at ")?.parse().ok()? {
+    let side = flat.after("flat at ").and_then(|side| side.read().ok());
+    let toward = match flat.need(side)? {
         Direction::North => Direction::South,
         Direction::East => Direction::West,
         Direction::South => Direction::North,
@@ -221,45 +234,45 @@ fn half_circle(parts: &[&str]) -> Read {
         Direction::NorthEast
         | Direction::SouthEast
         | Direction::SouthWest
-        | Direction::NorthWest => return None,
+        | Direction::NorthWest => return Err(flat.refuse()),
     };
-    Some(positive(diameter).map(|diameter| ShapePhrase::Sector {
-        radius: diameter.half(),
+    Ok(ShapePhrase::Sector {
+        radius: diameter.positive()?.half(),
         angle: Angle::HALF,
         toward,
-    }))
+    })
 }
 
-fn quarter_circle(parts: &[&str]) -> Read {
+fn quarter_circle(parts: &[Said<'_>]) -> Result<ShapePhrase, Unreadable> {
     let [radius, square] = parts else {
-        return None;
+        return Err(parts[0].refuse());
     };
-    let radius = radius.strip_suffix(" radius")?;
-    let toward = match corner(square)? {
+    let radius = radius.need(radius.before(" radius"))?;
+    let toward = match corner(*square)? {
         Direction::NorthEast => Direction::SouthWest,
         Direction::SouthEast => Direction::NorthWest,
         Direction::NorthWest => Direction::SouthEast,
         _ => Direction::NorthEast,
     };
-    Some(positive(radius).map(|radius| ShapePhrase::Sector {
-        radius,
+    Ok(ShapePhrase::Sector {
+        radius: radius.positive()?,
         angle: Angle::QUARTER,
         toward,
-    }))
+    })
 }
 
 /// `square at southwest`: one of the four corners.
-fn corner(text: &str) -> Option<Direction> {
-    let corner = Direction::from_str(text.strip_prefix("square at ")?).ok()?;
-    matches!(
-        corner,
-        Direction::NorthEast | Direction::SouthEast | Direction::SouthWest | Direction::NorthWest
-    )
-    .then_some(corner)
-}
-
-fn both(one: &str, other: &str) -> Result<(Length, Length), Unreadable> {
-    Ok((positive(one)?, positive(other)?))
+fn corner(said: Said<'_>) -> Result<Direction, Unreadable> {
+    let corner = said.after("square at ").and_then(|at| at.read().ok());
+    said.need(corner.filter(|corner| {
+        matches!(
+            corner,
+            Direction::NorthEast
+                | Direction::SouthEast
+                | Direction::SouthWest
+                | Direction::NorthWest
+        )
+    }))
 }
 
 #[cfg(test)]

@@ -1,10 +1,9 @@
 //! A part of a whole: `10%`, `1/3`, an amount of money, or the `rest`.
 
-use std::str::FromStr;
-
 use rust_decimal::Decimal;
 
-use crate::values::{Money, Percent, Unreadable, digits};
+use super::reader::phrase;
+use crate::values::{Money, Percent, number};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Share {
@@ -25,35 +24,24 @@ impl Share {
     }
 }
 
-impl FromStr for Share {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let text = text.trim();
-        if text == "rest" {
-            return Ok(Self::Rest);
+phrase!(
+    Share,
+    "share",
+    "bad-share",
+    "a share",
+    "write `10%`, `1/3`, an amount such as `500.00`, or `rest`",
+    |said| {
+        if said.is("rest") {
+            return Ok(Share::Rest);
         }
-        if text.ends_with('%') {
-            return text.parse().map(Self::Percent);
+        if said.text().ends_with('%') {
+            return said.read().map(Share::Percent);
         }
-        let refuse = || {
-            Unreadable::new(
-                "bad-share",
-                format!("cannot read `{text}` as a share"),
-                "write `10%`, `1/3`, an amount such as `500.00`, or `rest`",
-            )
+        let Some((top, bottom)) = said.text().split_once('/') else {
+            return said.need(said.read().ok()).map(Share::Amount);
         };
-        if let Some((top, bottom)) = text.split_once('/') {
-            let (top, bottom) = (
-                digits(top).map_err(|_| refuse())?,
-                digits(bottom).map_err(|_| refuse())?,
-            );
-            return if bottom.is_zero() {
-                Err(refuse())
-            } else {
-                Ok(Self::Fraction { top, bottom })
-            };
-        }
-        text.parse().map(Self::Amount).map_err(|_| refuse())
+        let bottom = number::digits(bottom).filter(|bottom| !bottom.is_zero());
+        let (top, bottom) = said.need(number::digits(top).zip(bottom))?;
+        Ok(Share::Fraction { top, bottom })
     }
-}
+);

@@ -1,6 +1,7 @@
 //! `bulge 18 in, against house`: what is said of a side beside where it goes.
 
-use crate::input::job::EdgeKind;
+use super::EdgeKind;
+use super::reader::Said;
 use crate::values::{Length, Unreadable};
 
 #[derive(Clone, Copy, Debug, Default)]
@@ -12,35 +13,35 @@ pub struct Along {
 
 impl Along {
     /// Reads the parts that follow where the side goes, in any order.
-    pub(super) fn read<'a>(parts: impl Iterator<Item = &'a str>) -> Result<Self, Unreadable> {
-        let mut along = Self::default();
-        let mut against: Option<String> = None;
+    pub(super) fn read(parts: &[Said<'_>]) -> Result<Self, Unreadable> {
+        let (mut bulge, mut against) = (None, None::<String>);
         for part in parts {
-            if let Some(inward) = part.strip_prefix("bulge -") {
+            if let Some(inward) = part.after("bulge -") {
                 return Err(Unreadable::new(
                     "bad-leg",
-                    format!("cannot read `{part}` as a curve"),
+                    format!("cannot read `{}` as a curve", part.text()),
                     format!(
                         "for a curve that goes into the slab write `bulge in {}`",
-                        inward.trim()
+                        inward.text()
                     ),
                 ));
-            } else if let Some(inward) = part.strip_prefix("bulge in ") {
-                along.bulge = -super::size::positive(inward)?;
-            } else if let Some(outward) = part.strip_prefix("bulge ") {
-                along.bulge = super::size::positive(outward)?;
-            } else {
-                let part = part.strip_prefix("against ").unwrap_or(part);
+            } else if let Some(inward) = part.after("bulge in ") {
+                part.once("how far it bulges", &mut bulge, -inward.positive()?)?;
+            } else if let Some(outward) = part.after("bulge ") {
+                part.once("how far it bulges", &mut bulge, outward.positive()?)?;
+            } else if let (Some(edge), "doweled" | "dowelled" | "tied") =
+                (&mut against, part.text())
+            {
                 // `existing concrete, doweled` is one edge, comma and all.
-                against = Some(match against {
-                    Some(before) if matches!(part, "doweled" | "dowelled" | "tied") => {
-                        format!("{before}, {part}")
-                    }
-                    _ => part.to_owned(),
-                });
+                *edge = format!("{edge}, {}", part.text());
+            } else {
+                let edge = part.without("against ").text().to_owned();
+                part.once("what it stands against", &mut against, edge)?;
             }
         }
-        along.against = against.map(|edge| edge.parse()).transpose()?;
-        Ok(along)
+        Ok(Self {
+            bulge: bulge.unwrap_or(Length::ZERO),
+            against: against.map(|edge| edge.parse()).transpose()?,
+        })
     }
 }

@@ -1,9 +1,8 @@
 //! `12 ft x 15 ft`, `12 ft x 15 ft x 4 in`, `circle 12 ft`, `432 sq ft x 8 in`.
 
-use std::str::FromStr;
-
 use super::ShapePhrase;
-use crate::values::{Amount, Length, Unit, Unreadable};
+use super::reader::phrase;
+use crate::values::{Amount, Length, Unit};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum SizePhrase {
@@ -28,76 +27,45 @@ pub enum SizePhrase {
     },
 }
 
-impl FromStr for SizePhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || {
-            Unreadable::new(
-                "bad-size",
-                format!("cannot read `{text}` as a size"),
-                "write `12 ft x 15 ft` or `circle 12 ft`; also triangle, trapezoid, ring, sector, half circle or quarter circle, and for removal `22 ft x 3 ft x 4 in`",
-            )
-        };
-        let text = text.trim();
-        if let Some(diameter) = text.strip_prefix("circle ") {
-            return Ok(Self::Circle {
-                diameter: positive(diameter)?,
-            });
+phrase!(
+    SizePhrase,
+    "size",
+    "bad-size",
+    "a size",
+    "write `12 ft x 15 ft` or `circle 12 ft`; also triangle, trapezoid, ring, sector, half circle or quarter circle, and for removal `22 ft x 3 ft x 4 in`",
+    |said| {
+        if let Some(diameter) = said.after("circle ") {
+            let diameter = diameter.positive()?;
+            return Ok(SizePhrase::Circle { diameter });
         }
-        if let Some(shape) = ShapePhrase::read(text) {
-            return shape.map(Self::Shape);
+        if let Some(shape) = ShapePhrase::read(said) {
+            return shape.map(SizePhrase::Shape);
         }
-        let by = text.replace(" by ", " x ");
         // No unit of length has an x in it, so `12'x15'` reads as well as `12 ft x 15 ft`.
-        let parts: Vec<&str> = by.split(['x', 'X', '×']).map(str::trim).collect();
-        match parts[..] {
-            [a, b] if a.contains("sq") => {
-                let square_feet: Amount = a.parse()?;
+        match said.parts(&[" by ", "x", "X", "×"])[..] {
+            [a, b] if a.text().contains("sq") => {
+                let square_feet: Amount = a.read()?;
                 if square_feet.unit != Unit::SquareFoot || square_feet.value.is_zero() {
-                    return Err(refuse());
+                    return Err(said.refuse());
                 }
-                Ok(Self::AreaDeep {
+                Ok(SizePhrase::AreaDeep {
                     square_feet,
-                    depth: positive(b)?,
+                    depth: b.positive()?,
                 })
             }
-            [a, b] => Ok(Self::Rectangle {
-                east_west: positive(a)?,
-                north_south: positive(b)?,
+            [a, b] => Ok(SizePhrase::Rectangle {
+                east_west: a.positive()?,
+                north_south: b.positive()?,
             }),
-            [a, b, c] => Ok(Self::Block {
-                length: positive(a)?,
-                width: positive(b)?,
-                depth: positive(c)?,
+            [a, b, c] => Ok(SizePhrase::Block {
+                length: a.positive()?,
+                width: b.positive()?,
+                depth: c.positive()?,
             }),
-            _ => Err(refuse()),
+            _ => Err(said.refuse()),
         }
     }
-}
-
-/// A length above zero.
-///
-/// # Errors
-/// When it cannot be read, or is zero.
-pub fn positive(text: &str) -> Result<Length, Unreadable> {
-    if let Some(rest) = text.trim().strip_prefix('-') {
-        return Err(Unreadable::new(
-            "not-above-zero",
-            format!("`{}` is below zero", text.trim()),
-            format!("a size is above zero; did you mean `{rest}`?"),
-        ));
-    }
-    let length: Length = text.parse()?;
-    if length == Length::ZERO {
-        return Err(Unreadable::new(
-            "not-above-zero",
-            format!("`{}` is nothing", text.trim()),
-            "a size is above zero; leave the line out if there is nothing there",
-        ));
-    }
-    Ok(length)
-}
+);
 
 #[cfg(test)]
 mod tests {

@@ -1,10 +1,9 @@
 //! `2%`, `1:48`, `1/4 in per ft`: how steep, kept exactly as it was written.
 
-use std::str::FromStr;
-
 use rust_decimal::Decimal;
 
-use crate::values::{Length, Unreadable, digits};
+use super::reader::phrase;
+use crate::values::{Length, number};
 
 /// Rise over run as two exact numbers, since 1:48 has no last decimal.
 #[derive(Clone, Copy, Debug)]
@@ -47,43 +46,32 @@ impl Slope {
     }
 }
 
-impl FromStr for Slope {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || {
-            Unreadable::new(
-                "bad-slope",
-                format!("cannot read `{text}` as a slope"),
-                "write `2%`, `1:48` or `1/4 in per ft`",
-            )
-        };
-        let text = text.trim();
-        if let Some(percent) = text.strip_suffix('%') {
-            let percent = digits(percent.trim()).map_err(|_| refuse())?;
-            return if percent <= Decimal::ONE_HUNDRED {
-                Ok(Self::percent(percent))
-            } else {
-                Err(refuse())
-            };
+phrase!(
+    Slope,
+    "slope",
+    "bad-slope",
+    "a slope",
+    "write `2%`, `1:48` or `1/4 in per ft`",
+    |said| {
+        if let Some(percent) = said.before("%") {
+            let percent = number::digits(percent.text());
+            let percent = percent.filter(|percent| *percent <= Decimal::ONE_HUNDRED);
+            return said.need(percent).map(Slope::percent);
         }
-        if let Some(run) = text.strip_prefix("1:") {
-            let run = digits(run.trim()).map_err(|_| refuse())?;
-            return if run.is_zero() {
-                Err(refuse())
-            } else {
-                Ok(Self::one_in(run))
-            };
+        if let Some(run) = said.after("1:") {
+            let run = number::digits(run.text()).filter(|run| !run.is_zero());
+            return said.need(run).map(Slope::one_in);
         }
-        let rise = text.strip_suffix(" per ft").ok_or_else(refuse)?;
-        Ok(Self::per_foot(rise.parse()?))
+        let rise = said.need(said.before(" per ft"))?;
+        rise.read().map(Slope::per_foot)
     }
-}
+);
 
 #[cfg(test)]
 mod tests {
     use rust_decimal_macros::dec;
 
+    use super::super::reader::tests::refused;
     use super::*;
 
     /// A quarter inch in a foot is 1:48, which is 2.0833... %: more than 2 and less than 2.084.
@@ -103,8 +91,7 @@ mod tests {
         ] {
             assert_eq!(read(text).is_steeper_than(limit), steeper, "{text}");
         }
-        for text in ["2", "1:0", "two", "150%", "2:48", "-2%"] {
-            assert!(text.parse::<Slope>().is_err(), "{text}");
-        }
+        let others = ["2", "1:0", "two", "150%", "2:48", "-2%"];
+        refused::<Slope>("bad-slope", &others);
     }
 }

@@ -1,9 +1,8 @@
 //! `6 ft from west and 4 ft from north`: where an opening or a box lies in its slab.
 
-use std::str::FromStr;
-
+use super::reader::phrase;
 use crate::geometry::{Compass, Point};
-use crate::values::{Length, Unreadable};
+use crate::values::Length;
 
 /// From the outermost sides of the slab to the nearest sides of an opening, or to the middle of a box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,45 +29,37 @@ impl SpotPhrase {
     }
 }
 
-impl FromStr for SpotPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let even = text.replace(" and ", ",");
-        let parts: Result<Vec<(Length, Compass)>, Unreadable> =
-            even.split(',').map(|part| one(part, text)).collect();
+phrase!(
+    SpotPhrase,
+    "place",
+    "bad-spot",
+    "a place in the slab",
+    "write how far it is from two sides of the slab, for example `6 ft from west and 4 ft from north`",
+    |said| {
+        let mut sides = Vec::new();
+        for part in said.parts(&[" and ", ","]) {
+            let (far, side) = part.halves(" from ")?;
+            sides.push((far.positive()?, side.without("the ").read::<Compass>()?));
+        }
         let is_east_west = |side: Compass| matches!(side, Compass::East | Compass::West);
-        match parts?[..] {
-            [a, b] if is_east_west(a.1) && !is_east_west(b.1) => Ok(Self {
-                east_west: a,
-                north_south: b,
-            }),
-            [a, b] if !is_east_west(a.1) && is_east_west(b.1) => Ok(Self {
-                east_west: b,
-                north_south: a,
-            }),
-            _ => Err(refuse(text)),
+        sides.sort_by_key(|(_, side)| !is_east_west(*side));
+        match sides[..] {
+            [east_west, north_south]
+                if is_east_west(east_west.1) && !is_east_west(north_south.1) =>
+            {
+                Ok(SpotPhrase {
+                    east_west,
+                    north_south,
+                })
+            }
+            _ => Err(said.refuse()),
         }
     }
-}
-
-fn one(part: &str, text: &str) -> Result<(Length, Compass), Unreadable> {
-    let (far, side) = part.split_once(" from ").ok_or_else(|| refuse(text))?;
-    let side = side.trim();
-    let side = side.strip_prefix("the ").unwrap_or(side);
-    Ok((super::size::positive(far)?, side.parse()?))
-}
-
-fn refuse(text: &str) -> Unreadable {
-    Unreadable::new(
-        "bad-spot",
-        format!("cannot read `{text}` as a place in the slab"),
-        "write how far it is from two sides of the slab, for example `6 ft from west and 4 ft from north`",
-    )
-}
+);
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -84,13 +75,16 @@ mod tests {
         ] {
             assert_eq!(text.parse(), Ok(spot), "{text}");
         }
-        let code = |text: &str| text.parse::<SpotPhrase>().map_err(|e| e.code).unwrap_err();
-        assert_eq!(code("6 ft from west"), "bad-spot");
-        assert_eq!(code("6 ft from west, 4 ft from east"), "bad-spot");
-        assert_eq!(code("6 ft west, 4 ft north"), "bad-spot");
-        assert_eq!(code("6 ft from west, 4 from north"), "length-without-unit");
-        assert_eq!(code("6 ft from west, 4 ft from house"), "bad-direction");
+        let others = [
+            "6 ft from west",
+            "6 ft from west, 4 ft from east",
+            "6 ft west, 4 ft north",
+        ];
+        refused::<SpotPhrase>("bad-spot", &others);
+        refused::<SpotPhrase>("length-without-unit", &["6 ft from west, 4 from north"]);
+        refused::<SpotPhrase>("bad-direction", &["6 ft from west, 4 ft from house"]);
     }
+
     #[test]
     fn a_place_is_counted_from_the_sides_that_were_named() {
         let feet = |feet| Length::feet_whole(feet).as_nanometres();

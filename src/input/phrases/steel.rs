@@ -1,7 +1,6 @@
 //! `no. 4 at 18 in`: which bars, how far apart, both ways or each way by itself.
 
-use std::str::FromStr;
-
+use super::reader::{Said, phrase};
 use crate::tables::bars::Bar;
 use crate::values::{Length, Unreadable};
 
@@ -19,58 +18,49 @@ pub enum BarsPhrase {
     },
 }
 
-impl FromStr for BarsPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        if text.trim() == "none" {
-            return Ok(Self::None);
+phrase!(
+    BarsPhrase,
+    "bar at spacing",
+    "bad-bars",
+    "bars",
+    "write bar and spacing, for example `no. 4 at 18 in`, or each way: `no. 4 at 12 in east-west and no. 3 at 18 in north-south`, or `none`",
+    |said| {
+        if said.is("none") {
+            return Ok(BarsPhrase::None);
         }
         let (mut east_west, mut north_south) = (None, None);
-        let parts: Vec<&str> = text
-            .split(',')
-            .flat_map(|part| part.split(" and "))
-            .collect();
+        let parts = said.parts(&[",", " and "]);
         for part in &parts {
-            let part = part.trim();
-            let (way, plain) = if let Some(plain) = part.strip_suffix(" east-west") {
+            let (way, plain) = if let Some(plain) = part.before(" east-west") {
                 (&mut east_west, plain)
-            } else if let Some(plain) = part.strip_suffix(" north-south") {
+            } else if let Some(plain) = part.before(" north-south") {
                 (&mut north_south, plain)
             } else if parts.len() == 1 {
-                let plain = part.strip_suffix(" both ways").unwrap_or(part);
-                let (bar, spacing) = one(plain, text)?;
-                return Ok(Self::Both { bar, spacing });
+                let (bar, spacing) = one(part.before(" both ways").unwrap_or(*part))?;
+                return Ok(BarsPhrase::Both { bar, spacing });
             } else {
-                return Err(refuse(text));
+                return Err(said.refuse());
             };
             if way.is_some() {
-                return Err(refuse(text));
+                return Err(said.refuse());
             }
-            *way = Some(one(plain, text)?);
+            *way = Some(one(plain)?);
         }
-        Ok(Self::Ways {
+        Ok(BarsPhrase::Ways {
             east_west,
             north_south,
         })
     }
-}
+);
 
-fn one(part: &str, text: &str) -> Result<(Bar, Length), Unreadable> {
-    let (bar, spacing) = part.split_once(" at ").ok_or_else(|| refuse(text))?;
-    Ok((bar.trim().parse()?, super::size::positive(spacing)?))
-}
-
-fn refuse(text: &str) -> Unreadable {
-    Unreadable::new(
-        "bad-bars",
-        format!("cannot read `{text}` as bars"),
-        "write bar and spacing, for example `no. 4 at 18 in`, or each way: `no. 4 at 12 in east-west and no. 3 at 18 in north-south`, or `none`",
-    )
+fn one(said: Said<'_>) -> Result<(Bar, Length), Unreadable> {
+    let (bar, spacing) = said.halves(" at ")?;
+    Ok((bar.read()?, spacing.positive()?))
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -106,14 +96,12 @@ mod tests {
 
     #[test]
     fn refuses_bars_that_say_a_way_twice_or_not_at_all() {
-        for text in [
+        let others = [
             "no. 4 at 12 in east-west, no. 3 at 18 in east-west",
             "no. 4 at 12 in, no. 3 at 18 in",
             "no. 4 at 12 in east-west, no. 3 at 18 in",
             "no. 4 east-west",
-        ] {
-            let refused = text.parse::<BarsPhrase>().map_err(|e| e.code);
-            assert_eq!(refused, Err("bad-bars"), "{text}");
-        }
+        ];
+        refused::<BarsPhrase>("bad-bars", &others);
     }
 }

@@ -1,171 +1,89 @@
-//! `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`: a flight of steps; and what is below a stoop.
+//! `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`: a flight of steps as written.
 
-use std::str::FromStr;
-
+use super::FromEnd;
+use super::reader::{Kind, phrase, read};
 use crate::geometry::Compass;
+use crate::reading::{At, Place};
 use crate::values::{Length, Unreadable};
 
-/// A flight that leads down from an edge.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct StepsPhrase {
-    pub risers: Risers,
-    pub rise: Length,
+/// A flight that leads down from an edge; each part knows where it was said.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StepsWritten {
+    pub place: Place,
+    pub risers: At<u32>,
+    pub rise: At<Length>,
     /// Left out where a single riser has no tread of its own.
-    pub tread: Option<Length>,
+    pub tread: Option<At<Length>>,
     /// As wide as the edge when left out.
-    pub width: Option<Length>,
-    pub edge: Compass,
-    /// Distance of its nearer side from the named end of the edge; in the middle when left out.
-    pub from: Option<(Length, Compass)>,
+    pub width: Option<At<Length>>,
+    pub edge: At<Compass>,
+    /// Of its nearer side; in the middle of the edge when left out.
+    pub from: Option<At<FromEnd>>,
     /// As measured from bottom to top.
-    pub total: Option<Length>,
+    pub total: Option<At<Length>>,
 }
 
 /// How many risers: 1 to 20.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Risers(pub u32);
 
-/// Where a flight lies along its edge: `1 ft from west end`.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct FromEnd {
-    pub offset: Length,
-    pub end: Compass,
-}
-
-/// What carries the top of a stoop.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum StoopPhrase {
-    /// The slab lies on the ground, and only its steps go down.
-    None,
-    /// One block of concrete, as high as its steps.
-    Solid,
-    /// Walls around fill, and the slab on top of both; soil of the site when no material is named.
-    Filled { walls: Length, with: Option<String> },
-}
-
-impl FromStr for Risers {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let number = text.trim().parse().ok().filter(|n| (1..=20).contains(n));
-        number.map(Self).ok_or_else(|| {
-            Unreadable::new(
-                "bad-steps",
-                format!("`{}` is not a number of risers", text.trim()),
-                "write a whole number from 1 to 20; the step up onto the slab counts",
-            )
-        })
+phrase!(
+    Risers,
+    "risers",
+    "bad-steps",
+    "a number of risers",
+    "write a whole number from 1 to 20; the step up onto the slab counts",
+    |said| {
+        let message = || said.because(format!("`{}` is not a number of risers", said.text()));
+        said.count(1..=20).map(Risers).ok_or_else(message)
     }
-}
+);
 
-impl FromStr for FromEnd {
-    type Err = Unreadable;
+const STEPS: Kind = Kind {
+    code: "bad-steps",
+    what: "steps",
+    help: "write risers, treads, width and edge, for example `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`",
+};
 
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || {
-            Unreadable::new(
-                "bad-steps",
-                format!("cannot read `{text}` as a place along the edge"),
-                "write, for example, `1 ft from west end`",
-            )
-        };
-        let end = text.trim().strip_suffix(" end").ok_or_else(refuse)?;
-        let (offset, end) = if let Some(end) = end.strip_prefix("from ") {
-            (Length::ZERO, end)
-        } else {
-            let (offset, end) = end.split_once(" from ").ok_or_else(refuse)?;
-            (offset.parse()?, end)
-        };
-        Ok(Self {
-            offset,
-            end: end.parse()?,
-        })
-    }
-}
-
-impl FromStr for StepsPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || {
-            Unreadable::new(
-                "bad-steps",
-                format!("cannot read `{text}` as steps"),
-                "write risers, treads, width and edge, for example `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`",
-            )
-        };
-        let (mut risers, mut tread, mut width, mut total) = (None, None, None, None);
-        let (mut edge, mut from) = (None, None);
-        for part in text.split(',').map(str::trim) {
-            if let Some((count, rise)) = part
-                .split_once(" risers ")
-                .or_else(|| part.split_once(" riser "))
-            {
-                let rise = rise.trim();
-                let rise = rise.strip_prefix("of ").unwrap_or(rise);
-                risers = Some((count.parse::<Risers>()?, super::positive(rise)?));
-            } else if let Some(deep) = part
-                .strip_suffix(" treads")
-                .or_else(|| part.strip_suffix(" tread"))
-            {
-                tread = Some(super::positive(deep)?);
-            } else if let Some(wide) = part.strip_suffix(" wide") {
-                width = Some(super::positive(wide)?);
-            } else if let Some(high) = part.strip_suffix(" in all") {
-                total = Some(super::positive(high)?);
-            } else if part.ends_with(" end") {
-                let place: FromEnd = part.parse()?;
-                from = Some((place.offset, place.end));
-            } else {
-                let side = part.strip_prefix("from ").unwrap_or(part);
-                let side = side.strip_suffix(" edge").ok_or_else(refuse)?;
-                edge = Some(side.parse()?);
+impl StepsWritten {
+    /// Reads a flight in one line, which is the place of all its parts.
+    pub fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
+        read(text, &STEPS, |said| {
+            let (mut risers, mut tread, mut width, mut total) = (None, None, None, None);
+            let (mut edge, mut from) = (None, None);
+            for part in said.parts(&[","]) {
+                if let Some((count, rise)) =
+                    part.split(" risers ").or_else(|| part.split(" riser "))
+                {
+                    let count: Risers = count.read()?;
+                    let rise = rise.without("of ").positive()?;
+                    part.once("how many risers", &mut risers, (count.0, rise))?;
+                } else if let Some(deep) = part.before(" treads").or_else(|| part.before(" tread"))
+                {
+                    part.once("how deep a tread is", &mut tread, deep.positive()?)?;
+                } else if let Some(wide) = part.before(" wide") {
+                    part.once("how wide the steps are", &mut width, wide.positive()?)?;
+                } else if let Some(high) = part.before(" in all") {
+                    part.once("how high they are in all", &mut total, high.positive()?)?;
+                } else if part.text().ends_with(" end") {
+                    part.once("how far from an end", &mut from, part.read()?)?;
+                } else {
+                    let side = said.need(part.without("from ").before(" edge"))?;
+                    part.once("which edge", &mut edge, side.read()?)?;
+                }
             }
-        }
-        let ((risers, rise), edge) = risers.zip(edge).ok_or_else(refuse)?;
-        Ok(Self {
-            risers,
-            rise,
-            tread,
-            width,
-            edge,
-            from,
-            total,
-        })
-    }
-}
-
-impl FromStr for StoopPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || {
-            Unreadable::new(
-                "bad-stoop",
-                format!("cannot read `{text}` as what a stoop is made of"),
-                "write `solid`, or `filled, 8 in walls` for walls around fill; `filled with crushed stone, 8 in walls` buys it",
-            )
-        };
-        match text.trim() {
-            "none" | "no" => return Ok(Self::None),
-            "solid" => return Ok(Self::Solid),
-            _ => {}
-        }
-        let (filled, walls) = text.split_once(',').ok_or_else(refuse)?;
-        let walls = walls.trim().strip_suffix(" walls").ok_or_else(refuse)?;
-        let with = match filled.trim().strip_prefix("filled") {
-            Some("") => None,
-            Some(with) => Some(
-                with.strip_prefix(" with ")
-                    .ok_or_else(refuse)?
-                    .trim()
-                    .to_owned(),
-            ),
-            None => return Err(refuse()),
-        };
-        Ok(Self::Filled {
-            walls: super::positive(walls)?,
-            with,
+            let ((risers, rise), edge) = said.need(risers.zip(edge))?;
+            let here = |length: Option<Length>| length.map(|length| At::new(length, place));
+            Ok(Self {
+                place,
+                risers: At::new(risers, place),
+                rise: At::new(rise, place),
+                tread: here(tread),
+                width: here(width),
+                edge: At::new(edge, place),
+                from: from.map(|from| At::new(from, place)),
+                total: here(total),
+            })
         })
     }
 }
@@ -173,16 +91,28 @@ impl FromStr for StoopPhrase {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::reading::FileId;
+
+    const HERE: Place = Place {
+        file: FileId(0),
+        start: 0,
+        end: 0,
+    };
+
+    fn said(text: &str) -> Result<StepsWritten, Unreadable> {
+        StepsWritten::said(text, HERE)
+    }
 
     #[test]
     fn reads_a_flight_as_it_is_said() {
-        let inches = Length::inches_whole;
-        let wanted = StepsPhrase {
-            risers: Risers(3),
-            rise: inches(7),
-            tread: Some(inches(12)),
-            width: Some(Length::feet_whole(5)),
-            edge: Compass::South,
+        let at = |inches| At::new(Length::inches_whole(inches), HERE);
+        let wanted = StepsWritten {
+            place: HERE,
+            risers: At::new(3, HERE),
+            rise: at(7),
+            tread: Some(at(12)),
+            width: Some(at(60)),
+            edge: At::new(Compass::South, HERE),
             from: None,
             total: None,
         };
@@ -190,54 +120,43 @@ mod tests {
             "3 risers of 7 in, 12 in treads, 5 ft wide, from south edge",
             "3 risers 7 in, 12 in treads, 5 ft wide, south edge",
         ] {
-            assert_eq!(text.parse(), Ok(wanted), "{text}");
+            assert_eq!(said(text), Ok(wanted.clone()), "{text}");
         }
-        let text = "1 riser of 7 in, west edge, 2 ft from north end, 7 1/2 in in all";
-        let read: StepsPhrase = text.parse().unwrap();
-        assert_eq!(read.risers, Risers(1));
-        assert_eq!(read.from, Some((Length::feet_whole(2), Compass::North)));
-        assert_eq!(read.total, Some("7.5 in".parse().unwrap()));
+        let read = said("1 riser of 7 in, west edge, 2 ft from north end, 7 1/2 in in all");
+        let read = read.unwrap();
+        assert_eq!(read.risers.value, 1);
+        let from = FromEnd {
+            offset: Length::feet_whole(2),
+            end: Compass::North,
+        };
+        assert_eq!(read.from.map(|at| at.value), Some(from));
+        let total = read.total.map(|at| at.value);
+        assert_eq!(total, Some("7.5 in".parse().unwrap()));
     }
 
     #[test]
-    fn refuses_half_a_flight() {
-        for text in [
-            "3 risers of 7 in, 12 in treads",
-            "12 in treads, south edge",
-            "0 risers of 7 in, south edge",
-            "21 risers of 7 in, south edge",
-            "3 risers of 7, south edge",
-            "3 risers of 7 in, up",
-        ] {
-            assert!(text.parse::<StepsPhrase>().is_err(), "{text}");
+    fn refuses_half_a_flight_and_more_than_one() {
+        #[track_caller]
+        fn case(text: &str, code: &str) {
+            assert_eq!(said(text).map_err(|error| error.code), Err(code), "{text}");
         }
-    }
-
-    #[test]
-    fn reads_what_a_stoop_is_made_of() {
-        assert_eq!("solid".parse(), Ok(StoopPhrase::Solid));
-        let walls = Length::inches_whole(8);
-        for (text, with) in [
-            ("filled, 8 in walls", None),
-            (
-                "filled with crushed stone, 8 in walls",
-                Some("crushed stone".to_owned()),
-            ),
+        case("3 risers of 7 in, 12 in treads", "bad-steps");
+        case("12 in treads, south edge", "bad-steps");
+        case("0 risers of 7 in, south edge", "bad-steps");
+        case("21 risers of 7 in, south edge", "bad-steps");
+        case("3 risers of 7, south edge", "length-without-unit");
+        case("3 risers of 7 in, up", "bad-steps");
+        for twice in [
+            "2 risers of 7 in",
+            "10 in tread",
+            "4 ft wide",
+            "2 ft from west end",
+            "22 in in all",
+            "from north edge",
         ] {
-            assert_eq!(
-                text.parse(),
-                Ok(StoopPhrase::Filled { walls, with }),
-                "{text}"
-            );
-        }
-        for text in [
-            "hollow",
-            "filled",
-            "filled, 8 in",
-            "filled, 8 walls",
-            "filled stone, 8 in walls",
-        ] {
-            assert!(text.parse::<StoopPhrase>().is_err(), "{text}");
+            let once = "3 risers of 7 in, 12 in treads, 5 ft wide, 1 ft from west end, 21 in in all, south edge";
+            assert!(said(once).is_ok());
+            case(&format!("{once}, {twice}"), "said-twice");
         }
     }
 }

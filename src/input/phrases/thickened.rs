@@ -1,33 +1,23 @@
 //! `all open, 12 in wide, 12 in deep, 2 no. 4`: which edges of a slab go deeper, and how far.
 
-use std::str::FromStr;
-
-use crate::geometry::Compass;
-use crate::reading::words;
+use super::EdgesPhrase;
+use super::reader::{Kind, phrase, read};
+use crate::reading::{At, Place, words};
 use crate::tables::bars::Bar;
 use crate::values::{Length, Unreadable};
 
-/// Which edges are meant.
+/// Edges that go deeper than the slab; each part knows where it was said.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum EdgesPhrase {
-    All,
-    AllOpen,
-    Named(Vec<EdgeName>),
-}
-
-/// One side, as the owner points at it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum EdgeName {
-    Looking(Compass),
-    /// Number of a side as walked, from 1.
-    Number(usize),
-}
-
-/// How many bars run along the edge, and which.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct EdgeBars {
-    pub count: u32,
-    pub bar: Bar,
+pub struct Thickened {
+    pub sort: EdgeSort,
+    pub edges: At<EdgesPhrase>,
+    /// At the bottom; square inside unless there is a taper.
+    pub width: At<Length>,
+    /// From the top of the slab to the bottom of the edge.
+    pub depth: At<Length>,
+    /// How far inside the bottom has come up to the slab.
+    pub taper: Option<At<Length>>,
+    pub bars: Option<At<EdgeBars>>,
 }
 
 words! {
@@ -38,185 +28,122 @@ words! {
     }
 }
 
-impl FromStr for EdgesPhrase {
-    type Err = Unreadable;
+/// How many bars run along the edge, and which.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct EdgeBars {
+    pub count: u32,
+    pub bar: Bar,
+}
 
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let text = text.trim();
-        let text = text.strip_suffix(" edges").unwrap_or(text);
-        match text {
-            "all" => return Ok(Self::All),
-            "open" | "all open" => return Ok(Self::AllOpen),
-            _ => {}
-        }
-        let names = text.split([',', ' ']).filter(|word| !word.is_empty());
-        let names: Result<Vec<EdgeName>, Unreadable> = names
-            .filter(|word| !matches!(*word, "and" | "side" | "sides" | "edge"))
-            .map(str::parse)
-            .collect();
-        match names? {
-            names if names.is_empty() => Err(refuse_edges(text)),
-            names => Ok(Self::Named(names)),
-        }
+phrase!(
+    EdgeBars,
+    "bars",
+    "bad-edge-bars",
+    "bars along an edge",
+    "write how many and which, for example `2 no. 4`",
+    |said| {
+        let (count, bar) = said.halves(" ")?;
+        let count = said.need(count.count(1..=12))?;
+        let bar = bar.before(" bars").unwrap_or(bar).read()?;
+        Ok(EdgeBars { count, bar })
     }
-}
+);
 
-impl FromStr for EdgeName {
-    type Err = Unreadable;
+const THICKENED: Kind = Kind {
+    code: "bad-thickened",
+    what: "a thickened edge",
+    help: "write the edges, the width and the whole depth, for example `all open, 12 in wide, 12 in deep`; `taper 12 in` and `2 no. 4` may follow",
+};
 
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let text = text.trim();
-        if let Ok(number) = text.parse::<usize>() {
-            return if number == 0 {
-                Err(refuse_edges(text))
-            } else {
-                Ok(Self::Number(number))
-            };
-        }
-        let side = text.parse().map(Self::Looking);
-        side.map_err(|_| refuse_edges(text))
-    }
-}
-
-fn refuse_edges(text: &str) -> Unreadable {
-    Unreadable::new(
-        "bad-edges",
-        format!("cannot read `{text}` as edges"),
-        "write `all`, `all open`, or sides such as `north and south`; a walked outline's sides have numbers too, such as `1 and 3`",
-    )
-}
-
-impl FromStr for EdgeBars {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let refuse = || {
-            Unreadable::new(
-                "bad-edge-bars",
-                format!("cannot read `{text}` as bars along an edge"),
-                "write how many and which, for example `2 no. 4`",
-            )
-        };
-        let (count, bar) = text.trim().split_once(' ').ok_or_else(refuse)?;
-        let count: u32 = count.parse().map_err(|_| refuse())?;
-        if count == 0 || 12 < count {
-            return Err(refuse());
-        }
-        let bar = bar.trim();
-        let bar = bar.strip_suffix(" bars").unwrap_or(bar);
-        Ok(Self {
-            count,
-            bar: bar.parse()?,
-        })
-    }
-}
-
-/// The whole of it in one line; `None` is an explicit `none`.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct ThickenedPhrase {
-    pub sort: EdgeSort,
-    pub edges: EdgesPhrase,
-    pub width: Length,
-    pub depth: Length,
-    pub taper: Option<Length>,
-    pub bars: Option<EdgeBars>,
-}
-
-impl FromStr for ThickenedPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let (mut sort, mut edges) = (EdgeSort::Thickened, Vec::new());
-        let (mut width, mut depth, mut taper, mut bars) = (None, None, None, None);
-        for part in text.split(',').map(str::trim) {
-            if part == "turndown" {
-                sort = EdgeSort::Turndown;
-            } else if let Some(wide) = part.strip_suffix(" wide") {
-                width = Some(super::positive(wide)?);
-            } else if let Some(deep) = part.strip_suffix(" deep") {
-                depth = Some(super::positive(deep)?);
-            } else if let Some(run) = part.strip_prefix("taper ") {
-                taper = Some(super::positive(run)?);
-            } else if part.contains("no.") || part.ends_with(" bars") {
-                bars = Some(part.parse()?);
-            } else {
-                edges.push(part);
+impl Thickened {
+    /// Reads thickened edges in one line, which is the place of all their parts.
+    pub fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
+        read(text, &THICKENED, |said| {
+            let (mut sort, mut edges) = (None, Vec::new());
+            let (mut width, mut depth, mut taper, mut bars) = (None, None, None, None);
+            for part in said.parts(&[","]) {
+                if part.is("turndown") {
+                    part.once("what they are", &mut sort, EdgeSort::Turndown)?;
+                } else if let Some(wide) = part.before(" wide") {
+                    part.once("how wide they are", &mut width, wide.positive()?)?;
+                } else if let Some(deep) = part.before(" deep") {
+                    part.once("how deep they are", &mut depth, deep.positive()?)?;
+                } else if let Some(run) = part.after("taper ") {
+                    part.once("how they taper", &mut taper, run.positive()?)?;
+                } else if part.text().contains("no.") || part.text().ends_with(" bars") {
+                    part.once("which bars they have", &mut bars, part.read()?)?;
+                } else {
+                    edges.push(part.text());
+                }
             }
-        }
-        let (Some(width), Some(depth), false) = (width, depth, edges.is_empty()) else {
-            return Err(Unreadable::new(
-                "bad-thickened",
-                format!("cannot read `{text}` as a thickened edge"),
-                "write the edges, the width and the whole depth, for example `all open, 12 in wide, 12 in deep`; `taper 12 in` and `2 no. 4` may follow",
-            ));
-        };
-        Ok(Self {
-            sort,
-            edges: edges.join(" ").parse()?,
-            width,
-            depth,
-            taper,
-            bars,
+            let edges = Some(edges.join(" ")).filter(|edges| !edges.is_empty());
+            let (edges, (width, depth)) = said.need(edges.zip(width.zip(depth)))?;
+            Ok(Self {
+                sort: sort.unwrap_or(EdgeSort::Thickened),
+                edges: At::new(edges.parse()?, place),
+                width: At::new(width, place),
+                depth: At::new(depth, place),
+                taper: taper.map(|taper| At::new(taper, place)),
+                bars: bars.map(|bars| At::new(bars, place)),
+            })
         })
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::EdgeName;
+    use super::super::reader::tests::refused;
     use super::*;
+    use crate::geometry::Compass;
+    use crate::reading::FileId;
+
+    fn said(text: &str) -> Result<Thickened, Unreadable> {
+        let here = Place {
+            file: FileId(0),
+            start: 0,
+            end: 0,
+        };
+        Thickened::said(text, here)
+    }
 
     #[test]
     fn reads_a_thickened_edge_in_one_line() {
-        let read: ThickenedPhrase = "north and east, 12 in wide, 16 in deep, taper 6 in, 2 no. 4"
-            .parse()
-            .unwrap();
+        let read = said("north and east, 12 in wide, 16 in deep, taper 6 in, 2 no. 4").unwrap();
         let edges = [Compass::North, Compass::East].map(EdgeName::Looking);
-        assert_eq!(read.edges, EdgesPhrase::Named(edges.to_vec()));
-        assert_eq!(read.width, Length::inches_whole(12));
-        assert_eq!(read.depth, Length::inches_whole(16));
-        assert_eq!(read.taper, Some(Length::inches_whole(6)));
-        let bars = EdgeBars {
-            count: 2,
-            bar: Bar::No4,
-        };
-        assert_eq!(read.bars, Some(bars));
+        assert_eq!(read.edges.value, EdgesPhrase::Named(edges.to_vec()));
+        assert_eq!(read.width.value, Length::inches_whole(12));
+        assert_eq!(read.depth.value, Length::inches_whole(16));
+        let taper = read.taper.map(|taper| taper.value);
+        assert_eq!(taper, Some(Length::inches_whole(6)));
+        let (count, bar) = (2, Bar::No4);
+        let bars = read.bars.map(|bars| bars.value);
+        assert_eq!(bars, Some(EdgeBars { count, bar }));
         assert_eq!(read.sort, EdgeSort::Thickened);
     }
 
     #[test]
-    fn reads_the_edges_however_they_are_named() {
+    fn says_what_is_missing_and_what_is_said_twice() {
         #[track_caller]
-        fn case(text: &str, wanted: EdgesPhrase) {
-            assert_eq!(text.parse(), Ok(wanted), "{text}");
+        fn case(text: &str, code: &str) {
+            assert_eq!(said(text).map_err(|error| error.code), Err(code), "{text}");
         }
-        case("all", EdgesPhrase::All);
-        case("all open", EdgesPhrase::AllOpen);
-        case("all open edges", EdgesPhrase::AllOpen);
-        case(
-            "1 and 3",
-            EdgesPhrase::Named([1, 3].map(EdgeName::Number).to_vec()),
-        );
-        case(
-            "south edge",
-            EdgesPhrase::Named(vec![EdgeName::Looking(Compass::South)]),
-        );
-        for text in ["", "up", "0", "northish"] {
-            assert!(text.parse::<EdgesPhrase>().is_err(), "{text}");
-        }
-    }
-
-    #[test]
-    fn says_what_is_missing() {
-        for text in [
-            "all open",
-            "all, 12 in wide",
-            "12 in wide, 12 in deep",
-            "all, 12 wide, 12 in deep",
+        case("all open", "bad-thickened");
+        case("all, 12 in wide", "bad-thickened");
+        case("12 in wide, 12 in deep", "bad-thickened");
+        case("all, 12 wide, 12 in deep", "length-without-unit");
+        let once = "all, 12 in wide, 12 in deep, taper 6 in, 2 no. 4, turndown";
+        assert!(said(once).is_ok());
+        for twice in [
+            "30 in wide",
+            "20 in deep",
+            "taper 6 in",
+            "3 no. 5",
+            "turndown",
         ] {
-            assert!(text.parse::<ThickenedPhrase>().is_err(), "{text}");
+            case(&format!("{once}, {twice}"), "said-twice");
         }
-        for text in ["no. 4", "0 no. 4", "2 no. 99", "some no. 4"] {
-            assert!(text.parse::<EdgeBars>().is_err(), "{text}");
-        }
+        refused::<EdgeBars>("bad-edge-bars", &["no. 4", "0 no. 4", "some no. 4"]);
+        assert!("2 no. 99".parse::<EdgeBars>().is_err());
     }
 }

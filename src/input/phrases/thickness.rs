@@ -2,50 +2,54 @@
 
 use std::str::FromStr;
 
+use super::positive;
 use crate::geometry::Compass;
+use crate::reading::written::written;
 use crate::values::{Length, Unreadable};
 
+/// How thick a slab is, from the file to the page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct ThicknessPhrase {
+pub struct Thickness {
     /// The thickness, or the thin end.
     pub thin: Length,
     /// The thick end, and where it lies, if that was said.
     pub thick: Option<(Length, Option<Compass>)>,
 }
 
-impl FromStr for ThicknessPhrase {
+impl Thickness {
+    pub const fn even(thin: Length) -> Self {
+        Self { thin, thick: None }
+    }
+
+    /// At its thickest place.
+    pub fn thickest(self) -> Length {
+        self.thick.map_or(self.thin, |(thick, _)| thick)
+    }
+}
+
+impl FromStr for Thickness {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let Some((first, rest)) = text.split_once(" to ") else {
-            return Ok(Self {
-                thin: super::positive(text)?,
-                thick: None,
-            });
+        let Some((first, last)) = text.split_once(" to ") else {
+            return positive(text).map(Self::even);
         };
-        let rest = rest.trim();
-        let toward = Compass::ALL
-            .into_iter()
-            .find(|side| rest.ends_with(side.name()));
-        let last = toward.map_or(rest, |side| rest.trim_end_matches(side.name()));
-        let (from, to) = (super::positive(first)?, super::positive(last)?);
+        let end = last.trim().rsplit_once(' ');
+        let end = end.and_then(|(last, side)| Some((last, Some(side.parse().ok()?))));
+        let (last, toward) = end.unwrap_or((last, None));
+        let (from, to) = (positive(first)?, positive(last)?);
         // Written from thick to thin, the direction names the thin end.
-        Ok(match from.cmp(&to) {
-            std::cmp::Ordering::Less => Self {
-                thin: from,
-                thick: Some((to, toward)),
-            },
-            std::cmp::Ordering::Equal => Self {
-                thin: from,
-                thick: None,
-            },
-            std::cmp::Ordering::Greater => Self {
-                thin: to,
-                thick: Some((from, toward.map(Compass::opposite))),
-            },
-        })
+        let (thin, thick, toward) = if from <= to {
+            (from, to, toward)
+        } else {
+            (to, from, toward.map(Compass::opposite))
+        };
+        let thick = (thin < thick).then_some((thick, toward));
+        Ok(Self { thin, thick })
     }
 }
+
+written! { Thickness = "length"; }
 
 #[cfg(test)]
 mod tests {
@@ -55,7 +59,7 @@ mod tests {
     fn reads_one_thickness_or_two_ends() {
         #[track_caller]
         fn case(text: &str, thin: i64, thick: Option<(i64, Option<Compass>)>) {
-            let wanted = ThicknessPhrase {
+            let wanted = Thickness {
                 thin: Length::inches_whole(thin),
                 thick: thick.map(|(thick, toward)| (Length::inches_whole(thick), toward)),
             };
@@ -70,8 +74,14 @@ mod tests {
 
     #[test]
     fn refuses_an_end_without_a_unit() {
-        for text in ["4 to 6 in", "4 in to", "4 in to 6 in up", "0 in to 4 in"] {
-            assert!(text.parse::<ThicknessPhrase>().is_err(), "{text}");
+        for text in [
+            "4 to 6 in",
+            "4 in to",
+            "4 in to 6 in up",
+            "0 in to 4 in",
+            "4 in to 6 in northnorth",
+        ] {
+            assert!(text.parse::<Thickness>().is_err(), "{text}");
         }
     }
 }

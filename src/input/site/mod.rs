@@ -9,7 +9,7 @@ mod read;
 pub mod tables;
 
 pub use answer::{Answer, Work};
-pub use read::{SiteAnswers, SitePolicy, or_usual, policy, read};
+pub use read::{SiteAnswers, SitePolicy, answers, or_usual, policy};
 
 use crate::reading::words;
 

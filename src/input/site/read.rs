@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::{Answer, Form, Question, tables};
-use crate::reading::{At, FieldTable, Fields, Node, Problem, Problems, Read, suggest};
+use crate::reading::{At, Fields, Node, Problem, Problems, Read, suggest};
 
 /// The answers that were given, each with its place.
 pub type SiteAnswers = BTreeMap<Question, At<Answer>>;
@@ -16,19 +16,18 @@ pub struct SitePolicy {
     pub asked: Vec<Question>,
 }
 
-/// The answers in this group of keys, if it was written.
-pub fn read(
-    node: Option<&Node>,
-    table: &'static FieldTable,
-    problems: &mut Problems,
-) -> SiteAnswers {
-    node.and_then(|node| node.fields(table, problems).ok())
-        .map(|fields| answers(&fields, problems))
-        .unwrap_or_default()
+/// The answers of a takeoff.
+pub fn answers(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<SiteAnswers> {
+    let fields = job
+        .node(key)
+        .map(|node| node.fields(&tables::SITE, problems));
+    Ok(match fields {
+        Some(Ok(fields)) => answered(&fields, problems),
+        Some(Err(_)) | None => SiteAnswers::new(),
+    })
 }
 
 /// `site` of business.yaml; without it, a short list is asked.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub fn policy(
     business: &Fields<'_>,
     key: &'static str,
@@ -42,7 +41,7 @@ pub fn policy(
     let Some(fields) = node.and_then(|node| node.fields(&tables::USUAL_SITE, problems).ok()) else {
         return Ok(policy);
     };
-    policy.usual = answers(&fields, problems);
+    policy.usual = answered(&fields, problems);
     if let Some(node) = fields.node("ask") {
         let asked = node.items("`ask`", problems).into_iter();
         policy.asked = asked.filter_map(|item| question(item, problems)).collect();
@@ -73,7 +72,7 @@ fn question(node: &Node, problems: &mut Problems) -> Option<Question> {
     found
 }
 
-fn answers(fields: &Fields<'_>, problems: &mut Problems) -> SiteAnswers {
+fn answered(fields: &Fields<'_>, problems: &mut Problems) -> SiteAnswers {
     let mut found = SiteAnswers::new();
     for question in Question::ALL {
         let Some(text) = fields.read::<String>(question.name(), problems) else {

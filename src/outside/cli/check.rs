@@ -3,9 +3,11 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::{Job, say, with_file};
-use crate::advice::advice;
-use crate::reading::caret;
+use super::Job;
+use super::ran::{Ran, ran};
+use super::sheet::{advised, desk, sheet};
+use crate::documents::views::office;
+use crate::outside::files::Files;
 use crate::values::Day;
 
 #[derive(Debug, clap::Args)]
@@ -14,7 +16,7 @@ pub(super) struct Arguments {
     #[arg(required = true)]
     files: Vec<PathBuf>,
     /// The day of the quote, as 2026-05-04; else the takeoff's `quoted`, else today
-    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    #[arg(long, value_name = "DATE", value_parser = super::value::<Day>)]
     on: Option<Day>,
     /// Another price book than the usual one
     #[arg(long, value_name = "FILE")]
@@ -29,27 +31,17 @@ pub(super) fn run(arguments: &Arguments) -> ExitCode {
             on: arguments.on,
             book: arguments.book.clone(),
         };
-        let status = with_file(file, &job, |desk, sources, problems| {
-            let offer = desk.offer(problems)?;
-            let found = advice(&desk.takeoff, desk.pricing(), &offer, desk.quoted);
-            for one in &found {
-                say(&format!("{}\n", caret::show(one, "advice", sources)));
-            }
-            let count = found.len();
-            say(&format!(
-                "{}: {}\n",
-                file.display(),
-                if count == 0 {
-                    "nothing to look at".to_owned()
-                } else {
-                    format!("{count} to look at; a quote can be made all the same")
-                }
-            ));
-            Some(ExitCode::SUCCESS)
-        });
+        let status = ran(|files| checked(&job, files));
         if status != ExitCode::SUCCESS {
             worst = status;
         }
     }
     worst
+}
+
+fn checked(job: &Job, files: &mut Files) -> Ran {
+    let desk = desk(job, files)?;
+    let offer = desk.offer(&mut files.problems)?;
+    let found = advised(&sheet(&desk, &offer, &files.sources));
+    Ok(office::advice::checked(&job.file, &found, &files.sources))
 }

@@ -1,14 +1,14 @@
 //! `flatwork escalate`: what the escalation clause of a contract comes to.
 
-use std::process::ExitCode;
-
 use rust_decimal::Decimal;
 
-use super::say;
-use super::target::{Case, Target};
+use super::ran::Ran;
+use super::target::Target;
+use crate::documents::views::office::escalation;
 use crate::office::escalation::followed;
-use crate::outside::kept;
-use crate::reading::{Problem, Problems};
+use crate::outside::files::Files;
+use crate::outside::from_record;
+use crate::reading::Problem;
 use crate::values::Money;
 
 #[derive(Debug, clap::Args)]
@@ -23,52 +23,25 @@ pub(super) struct Arguments {
     yards: Option<Decimal>,
 }
 
-pub(super) fn run(arguments: &Arguments) -> ExitCode {
-    arguments
-        .target
-        .look_for(|case, problems| told(arguments, case, problems))
+pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
+    arguments.target.look(files, |job, files| {
+        let (number, index) = (job.number, arguments.index);
+        let (_, accepted) = job.accepted(&mut files.problems)?;
+        let (quoted, quote) = job.quote(&mut files.problems)?;
+        let business = from_record::business(job.account);
+        let clause = business.and_then(|business| business.escalation);
+        let clause = clause.ok_or_else(|| files.refuse(no_clause(number)))?;
+        let yards = match arguments.yards {
+            Some(yards) => yards,
+            None => from_record::ordered(quote, quoted, &accepted.choice, files)?,
+        };
+        let found = followed(&clause, index, yards);
+        Ok(escalation::text(number, &clause, index, found.as_ref()))
+    })
 }
 
-fn told(arguments: &Arguments, case: &Case<'_>, problems: &mut Problems) -> Option<()> {
-    let (number, index) = (case.number, arguments.index);
-    let Some((_, accepted)) = case.account.accepted() else {
-        problems.push(super::not_accepted(number));
-        return None;
-    };
-    let (quoted, quote) = case.account.quote()?;
-    let clause = kept::business(case.account).and_then(|business| business.escalation);
-    let Some(clause) = clause else {
-        problems.push(
-            Problem::new(
-                "no-clause",
-                format!("the contract of {number} has no escalation clause"),
-            )
-            .help(
-                "what was signed counts; a clause in business.yaml stands in the quotes after it",
-            ),
-        );
-        return None;
-    };
-    let yards = match arguments.yards {
-        Some(yards) => yards,
-        None => kept::ordered(quote, quoted, &accepted.choice, problems)?,
-    };
-    let Some(found) = followed((clause.reference.value, clause.over), index, yards) else {
-        say(&format!(
-            "nothing to follow: {index} is within {} of {}\n",
-            clause.over, clause.reference.value
-        ));
-        return Some(());
-    };
-    say(&format!(
-        "working     {}\ncomes to    {} before tax\n\nA change order that says so; put it into a file, then `flatwork change {number} FILE`:\n\nchange: {} by the clause of our contract\nbecause: \"{}: {index} a cubic yard. {}\"\nlines:\n  - {} by the clause: {}\n",
-        found.working,
-        found.amount,
-        clause.of,
-        clause.index,
-        found.working,
-        clause.of,
-        found.amount.plain().replace(',', ""),
-    ));
-    Some(())
+fn no_clause(number: &str) -> Problem {
+    let message = format!("the contract of {number} has no escalation clause");
+    Problem::new("no-clause", message)
+        .help("what was signed counts; a clause in business.yaml stands in the quotes after it")
 }

@@ -1,9 +1,10 @@
 //! `flatwork explain`.
 
-use std::process::ExitCode;
-
-use super::{Chosen, Job, with_sheet};
+use super::Job;
+use super::ran::Ran;
+use super::sheet::{Chosen, priced};
 use crate::documents::views::office;
+use crate::outside::files::Files;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -16,9 +17,10 @@ pub(super) struct Arguments {
     line: Vec<String>,
 }
 
-pub(super) fn run(arguments: &Arguments) -> ExitCode {
+pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
     let line = arguments.line.join(" ");
-    with_sheet(&arguments.job, &arguments.chosen, |sheet, problems| {
-        office::explain::text(sheet, &line, problems)
-    })
+    let priced = priced(&arguments.job, &arguments.chosen, files)?;
+    let sheet = &priced.sheets(&files.sources)[0];
+    let text = office::explain::text(sheet, &line, &mut files.problems);
+    Ok(files.problems.proven(text)?)
 }

@@ -1,18 +1,18 @@
 //! Issuing a quote: its number, its record, its PDF for good.
 
-use std::path::Path;
-
 use crate::costing::Offer;
 use crate::office::account::Account;
-use crate::office::chain::hash;
-use crate::office::name::{Event, Name};
-use crate::office::record::{Pdf, Quote, Replaces, What};
-use crate::office::rules;
-use crate::outside::cabinet::{self, Row};
+use crate::office::invoicing::after;
+use crate::office::job::Job;
+use crate::office::record::{Event, Happened, Pdf, Quote, Replaces};
+use crate::office::text;
 use crate::outside::desk::Desk;
-use crate::outside::files::records::Held;
-use crate::outside::{filing, making};
-use crate::reading::{Problem, Problems, Sources};
+use crate::outside::files::Files;
+use crate::outside::files::record_folder::Held;
+use crate::outside::quote_pdf::{quote_pdf, shown_number};
+use crate::outside::quote_record::quote_record;
+use crate::outside::records;
+use crate::reading::{Problem, Problems, Read};
 
 /// How a quote goes out.
 pub(super) struct Plan<'a> {
@@ -35,122 +35,83 @@ pub(super) fn issue(
     desk: &Desk,
     offer: &Offer,
     plan: &Plan<'_>,
-    sources: &Sources,
-    problems: &mut Problems,
-) -> Option<Issued> {
-    let folder = cabinet::folder(&desk.folder);
-    let held = super::held(&folder, problems)?;
-    let (number, row, previous) = if let Some(number) = plan.revise {
-        let row = cabinet::of_number(held.folder(), number, problems)?;
-        let previous = row.seals.last().cloned();
-        (number.to_owned(), row, previous)
+    files: &mut Files,
+) -> Read<Issued> {
+    let folder = records::folder(&desk.folder);
+    let held = records::hold(&folder, &mut files.problems)?;
+    let row = if let Some(number) = plan.revise {
+        records::of_number(&folder, number, &mut files.problems)?
     } else {
         if !plan.another {
-            refuse_twice(&held, desk, problems)?;
+            refuse_twice(&held, desk, &mut files.problems)?;
         }
-        let (number, previous) =
-            cabinet::next_number(&held, &desk.business.numbers, desk.quoted, problems)?;
-        (number.to_string(), Row::default(), previous)
+        let numbers = &desk.business.numbers;
+        records::new_job(&held, numbers, desk.quoted, &mut files.problems)?
     };
-    let revision = 1 + revisions(&row);
-    let shown = if revision == 1 {
-        number.clone()
-    } else {
-        format!("{number}, revision {revision}")
-    };
-    let replaces = plan.tell.then(|| replaces(&row)).flatten();
-    let made = making::quote(desk, offer, Some(&shown), replaces, problems)?;
-    let stem = Name {
-        number: crate::input::phrases::Number::written(&number)?,
-        place: row.next(),
-        event: Event::Quote,
-    };
-    let pdf = Pdf {
-        name: format!("{stem}.pdf"),
-        sha256: hash(&made.pdf),
-    };
-    let quote = Quote {
-        replaces,
-        ..filing::quote(desk, offer, &made.view, revision, pdf, sources)
-    };
-    let what = What::Quote(Box::new(quote));
     let account = Account::replay(&row.records);
-    if plan.revise.is_some()
-        && let Err(refusal) = rules::may(&account, &number, desk.quoted, &what, false)
-    {
-        problems.push(super::refused(refusal));
-        return None;
-    }
-    let record = cabinet::record(&number, row.next(), desk.quoted, previous, what);
-    if plan.dry_run {
-        return Some(Issued {
-            pdf: made.pdf,
-            said: format!("would issue {shown}\n"),
-        });
-    }
-    super::filed(cabinet::file(&held, &record, Some(&made.pdf)), problems)?;
-    let forms = if desk.business.quote.cancellation.is_some() {
-        "at signing  write both dates on both cancellation forms; check your state's law\n"
-    } else {
-        ""
+    let job = Job {
+        number: row.number.text(),
+        day: desk.quoted,
+        account: &account,
     };
-    Some(Issued {
-        said: format!(
-            "issued      {shown}, on record as {}\n{forms}",
-            place(&folder, &stem)
-        ),
-        pdf: made.pdf,
-    })
-}
-
-fn revisions(row: &Row) -> u32 {
-    let quotes = row
-        .records
-        .iter()
-        .filter(|record| record.what.event() == Event::Quote);
-    u32::try_from(quotes.count()).expect("no job has that many revisions")
-}
-
-/// The last quote of the row.
-fn replaces(row: &Row) -> Option<Replaces> {
-    let mut last = row.records.iter().rev();
-    last.find_map(|record| match &record.what {
-        What::Quote(quote) => Some(Replaces {
-            day: record.day,
+    let revision = after(account.quotes.len());
+    let shown = shown_number(job.number, revision);
+    let last = account.quote().filter(|_| plan.tell);
+    let replaces = last.and_then(|(day, quote)| {
+        Some(Replaces {
+            day: text::Day(day),
             total: quote.quoted()?.figures.total,
-        }),
-        _ => None,
+        })
+    });
+    let made = quote_pdf(desk, offer, Some(&shown), replaces, &mut files.problems)?;
+    let name = row.next(Event::Quote);
+    let what = Happened::Quote(Box::new(Quote {
+        replaces,
+        pdf: Some(Pdf::new(format!("{name}.pdf"), &made.pdf)),
+        ..quote_record(desk, offer, &made.view, revision, files)
+    }));
+    if plan.revise.is_some() {
+        let allowed = job.may(&what, false);
+        allowed.map_err(|problem| files.refuse(problem))?;
+    }
+    let said = if plan.dry_run {
+        format!("would issue {shown}\n")
+    } else {
+        let record = row.record(desk.quoted, what);
+        records::file(&held, &name, &record, Some(&made.pdf), &mut files.problems)?;
+        let place = folder.join(format!("{name}.json"));
+        let said = format!("issued      {shown}, on record as {}\n", place.display());
+        let has_forms = desk.business.quote.cancellation.is_some();
+        said + if has_forms { AT_SIGNING } else { "" }
+    };
+    Ok(Issued {
+        pdf: made.pdf,
+        said,
     })
 }
 
-fn place(folder: &Path, stem: &Name) -> String {
-    folder.join(format!("{stem}.json")).display().to_string()
-}
+const AT_SIGNING: &str =
+    "at signing  write both dates on both cancellation forms; check your state's law\n";
 
 /// The same takeoff for the same customer goes out once, unless the owner says otherwise.
-fn refuse_twice(held: &Held, desk: &Desk, problems: &mut Problems) -> Option<()> {
+fn refuse_twice(held: &Held, desk: &Desk, problems: &mut Problems) -> Read<()> {
     let before = problems.len();
-    for (number, names) in cabinet::names(held.folder(), problems) {
+    let (job, customer) = (&desk.takeoff.name, &desk.takeoff.customer.name);
+    for (number, names) in records::names(held.folder(), problems) {
         let closed = |event| matches!(event, Event::Declined | Event::Withdrawn | Event::Cancelled);
         if names.iter().any(|name| closed(name.event)) {
             continue;
         }
-        let row = cabinet::row(held.folder(), &names, problems);
+        let row = records::row(held.folder(), &number, &names, problems);
         let account = Account::replay(&row.records);
-        let Some((day, quote)) = account.quote() else {
-            continue;
-        };
-        if quote.job == desk.takeoff.name && quote.customer == desk.takeoff.customer.name {
-            problems.push(
-                Problem::new(
-                    "issued-already",
-                    format!("`{}` for {} went out on {day} as {number}", quote.job, quote.customer),
-                )
-                .help(format!(
-                    "`--revise {number}` sends a revision; `--another` makes a second quote all the same"
-                )),
-            );
+        if let Some((day, quote)) = account.quote()
+            && (&quote.job, &quote.customer) == (job, customer)
+        {
+            let message = format!("`{job}` for {customer} went out on {day} as {number}");
+            problems.push(Problem::new("issued-already", message).help(format!(
+                "`--revise {number}` sends a revision; `--another` makes a second quote all the same"
+            )));
         }
     }
-    (problems.len() == before).then_some(())
+    problems.none_since(before)
 }

@@ -1,19 +1,19 @@
 //! `flatwork jobs`, `owed`, `statement`: what stands where.
 
 use std::collections::BTreeMap;
-use std::process::ExitCode;
 
-use super::target::{In, Target, shown};
-use super::{Format, say};
+use super::Format;
+use super::ran::Ran;
+use super::target::{In, Target};
 use crate::documents::views::office::ledger;
 use crate::office::account::Account;
 use crate::office::ageing::{self, OpenInvoice};
 use crate::office::late::Late;
 use crate::office::standing::{Standing, standing};
 use crate::office::win_rate;
-use crate::outside::cabinet::{self, Row};
-use crate::outside::{files, kept};
-use crate::reading::{Problems, Sources};
+use crate::outside::files::{self, Files};
+use crate::outside::from_record;
+use crate::outside::records::{self, JobRecords};
 use crate::values::Day;
 
 #[derive(Debug, clap::Args)]
@@ -21,7 +21,7 @@ pub(super) struct Overview {
     #[command(flatten)]
     place: In,
     /// As of this day; else today
-    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    #[arg(long, value_name = "DATE", value_parser = super::value::<Day>)]
     on: Option<Day>,
     /// Text to read, or JSON or CSV for the bookkeeper
     #[arg(long, value_enum, default_value_t = Format::Text)]
@@ -41,9 +41,9 @@ pub(super) struct Jobs {
     win_rate: bool,
 }
 
-pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
+pub(super) fn jobs(arguments: &Jobs, files: &mut Files) -> Ran {
     let format = arguments.overview.format;
-    with_accounts(&arguments.overview, |jobs, today| {
+    with_accounts(&arguments.overview, files, |jobs, today| {
         if arguments.win_rate {
             let accounts: Vec<Account<'_>> = jobs.values().cloned().collect();
             let rates = win_rate::rates(&accounts, today);
@@ -62,8 +62,8 @@ pub(super) fn jobs(arguments: &Jobs) -> ExitCode {
     })
 }
 
-pub(super) fn owed(arguments: &Overview) -> ExitCode {
-    with_accounts(arguments, |jobs, today| {
+pub(super) fn owed(arguments: &Overview, files: &mut Files) -> Ran {
+    with_accounts(arguments, files, |jobs, today| {
         let jobs = || jobs.iter();
         let open = jobs().flat_map(|(number, account)| ageing::open(number, account, today));
         let open: Vec<OpenInvoice> = open.collect();
@@ -74,33 +74,25 @@ pub(super) fn owed(arguments: &Overview) -> ExitCode {
     })
 }
 
-/// Every job on record, by number.
+/// Replays every job on record.
 fn with_accounts(
     arguments: &Overview,
+    files: &mut Files,
     show: impl FnOnce(&BTreeMap<String, Account<'_>>, Day) -> String,
-) -> ExitCode {
-    let mut problems = Problems::default();
-    let done = arguments.place.home(&mut problems).and_then(|home| {
-        let folder = cabinet::folder(&home);
-        let names = cabinet::names(&folder, &mut problems);
-        let rows: BTreeMap<String, Row> = names
-            .iter()
-            .map(|(number, names)| {
-                let row = cabinet::row(&folder, names, &mut problems);
-                (number.to_string(), row)
-            })
-            .collect();
-        if !problems.is_empty() {
-            return None;
-        }
-        let accounts = rows
-            .iter()
-            .map(|(number, row)| (number.clone(), Account::replay(&row.records)))
-            .collect();
-        say(&show(&accounts, arguments.on.unwrap_or_else(files::today)));
-        Some(())
+) -> Ran {
+    let problems = &mut files.problems;
+    let folder = records::folder(&arguments.place.home(problems)?);
+    let names = records::names(&folder, problems).into_iter();
+    let rows: Vec<JobRecords> = names
+        .map(|(number, names)| records::row(&folder, &number, &names, problems))
+        .collect();
+    problems.none()?;
+    let accounts = rows.iter().map(|row| {
+        let account = Account::replay(&row.records);
+        (row.number.to_string(), account)
     });
-    shown(done, &problems, &Sources::default())
+    let today = arguments.on.unwrap_or_else(files::today);
+    Ok(show(&accounts.collect(), today))
 }
 
 #[derive(Debug, clap::Args)]
@@ -109,17 +101,16 @@ pub(super) struct Statement {
     target: Target,
 }
 
-pub(super) fn statement(arguments: &Statement) -> ExitCode {
-    arguments.target.look(|case| {
-        say(&ledger::statement(case.number, case.account));
-        let charges = charges(case.number, case.account, case.day);
-        say(&ledger::late(&charges, case.day));
+pub(super) fn statement(arguments: &Statement, files: &mut Files) -> Ran {
+    arguments.target.look(files, |job, _| {
+        let charges = charges(job.number, job.account, job.day);
+        Ok(ledger::statement(job.number, job.account) + &ledger::late(&charges, job.day))
     })
 }
 
 /// By the terms the customer signed: those of the business file that the quote kept.
 fn charges(number: &str, account: &Account<'_>, today: Day) -> Vec<(String, Late)> {
-    let rule = kept::business(account).and_then(|business| business.invoices.late_charge);
+    let rule = from_record::business(account).and_then(|business| business.invoices.late_charge);
     rule.map(|rule| ageing::charges(number, account, today, rule))
         .unwrap_or_default()
 }

@@ -11,8 +11,9 @@ mod explain;
 mod issue;
 mod jobs;
 mod money;
-mod paper;
+mod pdf_file;
 mod quote;
+mod ran;
 mod reissue;
 mod reprice;
 mod sheet;
@@ -21,21 +22,14 @@ mod target;
 mod verify;
 
 use std::ffi::OsString;
-use std::io::Write as _;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::ExitCode;
+use std::str::FromStr;
 
 use clap::{Parser, Subcommand, ValueEnum};
 
-use sheet::{Chosen, with_sheet, with_sheets};
-
-use super::cabinet::NotFiled;
-use super::desk::{self, Desk};
-use super::files::records::Held;
+use self::ran::{COULD_NOT_RUN, ran};
 use crate::documents::column::{Columns, json};
-use crate::office::name::Name;
-use crate::office::rules::Refusal;
-use crate::reading::{Problem, Problems, Sources, caret};
 use crate::values::{Day, Money, Unreadable};
 
 /// From tape measure to last payment, for small concrete flatwork crews.
@@ -105,7 +99,7 @@ struct Job {
     /// The takeoff
     file: PathBuf,
     /// The day of the quote, as 2026-05-04; else the takeoff's `quoted`, else today
-    #[arg(long, value_name = "DATE", value_parser = day)]
+    #[arg(long, value_name = "DATE", value_parser = value::<Day>)]
     on: Option<Day>,
     /// Another price book than the usual one
     #[arg(long, value_name = "FILE")]
@@ -135,10 +129,6 @@ impl Format {
     }
 }
 
-/// Exit status: 0 fine, 1 problems found in the input, 2 could not run.
-const PROBLEMS: u8 = 1;
-const COULD_NOT_RUN: u8 = 2;
-
 /// Runs the program with its arguments; answers the exit status.
 pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
     let arguments = match Arguments::try_parse_from(arguments) {
@@ -153,138 +143,50 @@ pub fn run(arguments: impl Iterator<Item = OsString>) -> ExitCode {
             };
         }
     };
-    match arguments.command {
-        Command::Quote(arguments) => quote::run(&arguments),
-        Command::Cost(arguments) => cost::run(&arguments),
-        Command::Takeoff(arguments) => takeoff::run(&arguments),
-        Command::Explain(arguments) => explain::run(&arguments),
-        Command::Check(arguments) => check::run(&arguments),
-        Command::Reprice(arguments) => reprice::run(&arguments),
-        Command::Book(command) => book::run(&command),
-        Command::Accept(arguments) => answer::accept(&arguments),
-        Command::Decline(arguments) => answer::decline(&arguments),
-        Command::Withdraw(arguments) => answer::withdraw(&arguments),
-        Command::Postpone(arguments) => answer::postpone(&arguments),
-        Command::Cancel(arguments) => answer::cancel(&arguments),
-        Command::Change(arguments) => change::run(&arguments),
-        Command::Escalate(arguments) => escalate::run(&arguments),
-        Command::Invoice(arguments) => bill::invoice(&arguments),
-        Command::Void(arguments) => bill::void(&arguments),
-        Command::Credit(arguments) => bill::credit(&arguments),
-        Command::Pay(arguments) => money::pay(&arguments),
-        Command::Returned(arguments) => money::returned(&arguments),
-        Command::Refund(arguments) => money::refund(&arguments),
-        Command::Jobs(arguments) => jobs::jobs(&arguments),
-        Command::Owed(arguments) => jobs::owed(&arguments),
-        Command::Statement(arguments) => jobs::statement(&arguments),
-        Command::Verify(arguments) => verify::run(&arguments),
-    }
+    let command = match arguments.command {
+        // Each takeoff for itself, whatever is wrong with the others.
+        Command::Check(of) => return check::run(&of),
+        command => command,
+    };
+    ran(|files| match &command {
+        Command::Quote(of) => quote::run(of, files),
+        Command::Cost(of) => cost::run(of, files),
+        Command::Takeoff(of) => takeoff::run(of, files),
+        Command::Explain(of) => explain::run(of, files),
+        Command::Check(_) => Ok(String::new()),
+        Command::Reprice(of) => reprice::run(of, files),
+        Command::Book(of) => book::run(of, files),
+        Command::Accept(of) => answer::accept(of, files),
+        Command::Decline(of) => answer::decline(of, files),
+        Command::Withdraw(of) => answer::withdraw(of, files),
+        Command::Postpone(of) => answer::postpone(of, files),
+        Command::Cancel(of) => answer::cancel(of, files),
+        Command::Change(of) => change::run(of, files),
+        Command::Escalate(of) => escalate::run(of, files),
+        Command::Invoice(of) => bill::invoice(of, files),
+        Command::Void(of) => bill::void(of, files),
+        Command::Credit(of) => bill::credit(of, files),
+        Command::Pay(of) => money::pay(of, files),
+        Command::Returned(of) => money::returned(of, files),
+        Command::Refund(of) => money::refund(of, files),
+        Command::Jobs(of) => jobs::jobs(of, files),
+        Command::Owed(of) => jobs::owed(of, files),
+        Command::Statement(of) => jobs::statement(of, files),
+        Command::Verify(of) => verify::run(of, files),
+    })
 }
 
-/// Prints; a reader that has seen enough, such as `head`, closes the pipe, and that is no mistake.
-fn say(text: &str) {
-    let _ = std::io::stdout().write_all(text.as_bytes());
-}
-
-fn day(text: &str) -> Result<Day, String> {
+/// A value as its type reads it, with what to write instead.
+fn value<T: FromStr<Err = Unreadable>>(text: &str) -> Result<T, String> {
     text.parse()
         .map_err(|unreadable: Unreadable| format!("{}; {}", unreadable.message, unreadable.help))
 }
 
 /// An amount of money above zero.
 fn money(text: &str) -> Result<Money, String> {
-    match text.parse::<Money>() {
-        Ok(money) if !money.is_zero() => Ok(money),
-        Ok(_) => Err("nothing is no amount; write, for example, `1290.02`".to_owned()),
-        Err(unreadable) => Err(format!("{}; {}", unreadable.message, unreadable.help)),
+    let money: Money = value(text)?;
+    if money.is_zero() {
+        return Err("nothing is no amount; write, for example, `1290.02`".to_owned());
     }
-}
-
-/// Lays out the job and hands it to `work`; every problem is shown, and then nothing is written.
-fn with_desk(
-    job: &Job,
-    work: impl FnOnce(&Desk, &Sources, &mut Problems) -> Option<ExitCode>,
-) -> ExitCode {
-    with_file(&job.file, job, work)
-}
-
-fn with_file(
-    file: &Path,
-    job: &Job,
-    work: impl FnOnce(&Desk, &Sources, &mut Problems) -> Option<ExitCode>,
-) -> ExitCode {
-    let books: Vec<PathBuf> = job.book.iter().cloned().collect();
-    with_desks(file, job.on, &books, |desks, sources, problems| {
-        work(&desks[0], sources, problems)
-    })
-}
-
-/// The same by each of several books; there is always a desk.
-fn with_desks(
-    file: &Path,
-    on: Option<Day>,
-    books: &[PathBuf],
-    work: impl FnOnce(&[Desk], &Sources, &mut Problems) -> Option<ExitCode>,
-) -> ExitCode {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let desks = desk::lay_out_each(file, on, books, &mut sources, &mut problems);
-    let done = match desks {
-        Some(desks) if problems.is_empty() => work(&desks, &sources, &mut problems),
-        _ => None,
-    };
-    if problems.is_empty() {
-        return done.unwrap_or(ExitCode::from(COULD_NOT_RUN));
-    }
-    eprint!("{}", caret::show_all(&problems, "error", &sources));
-    let count = problems.len();
-    eprintln!(
-        "\n{count} {} found; nothing was written",
-        if count == 1 { "problem" } else { "problems" }
-    );
-    ExitCode::from(PROBLEMS)
-}
-
-/// The folder of records, held against other writers.
-fn held(folder: &Path, problems: &mut Problems) -> Option<Held> {
-    Held::new(folder)
-        .map_err(|error| {
-            let message = format!("cannot write in `{}`: {error}", folder.display());
-            problems.push(
-                Problem::new("unwritable-records", message)
-                    .help("check the permissions of the folder and the room on the disk"),
-            );
-        })
-        .ok()
-}
-
-/// What a job needs a signature for.
-fn not_accepted(number: &str) -> Problem {
-    Problem::new("not-accepted", format!("{number} has not been accepted")).help(format!(
-        "when it is signed: `flatwork accept {number} --by NAME`"
-    ))
-}
-
-/// What the office's rules say against it.
-fn refused(refusal: Refusal) -> Problem {
-    Problem::new(refusal.code, refusal.message).help(refusal.help)
-}
-
-/// Says what went wrong on the way to the disk.
-fn filed(result: Result<Name, NotFiled>, problems: &mut Problems) -> Option<Name> {
-    result
-        .map_err(|not| {
-            problems.push(match not {
-                NotFiled::Record(error) => Problem::new(
-                    "not-filed",
-                    format!("the record could not be written: {error}"),
-                )
-                .help("nothing was recorded; make room on the disk or try once more"),
-                NotFiled::Pdf(name, error) => Problem::new(
-                    "pdf-not-filed",
-                    format!("{name} is on record, but its PDF could not be written: {error}"),
-                )
-                .help("make room on the disk; `flatwork verify --mend` writes the PDF again"),
-            });
-        })
-        .ok()
+    Ok(money)
 }

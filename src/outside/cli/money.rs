@@ -1,14 +1,12 @@
 //! `flatwork pay`, `returned`, `refund`: money as it comes and goes.
 
-use std::process::ExitCode;
-
-use super::target::{Case, Entry, Target};
-use crate::documents::billing::Billing;
-use crate::office::name::Event;
-use crate::office::record::{Payment, What};
+use super::ran::Ran;
+use super::target::{Entry, Target};
+use crate::office::account::Account;
+use crate::office::invoicing::after;
+use crate::office::record::{Happened, Payment};
 use crate::office::text::Cents;
-use crate::outside::{home, paper};
-use crate::reading::{Problems, Sources};
+use crate::outside::files::Files;
 use crate::values::Money;
 
 #[derive(Debug, clap::Args)]
@@ -37,91 +35,41 @@ pub(super) struct Back {
     because: String,
 }
 
-pub(super) fn pay(arguments: &Pay) -> ExitCode {
-    arguments.target.record(false, |case, sources, problems| {
-        let left = case.account.owed() - arguments.amount;
-        let left = if left < Money::ZERO {
-            format!("{} more than is billed so far", -left)
-        } else {
-            format!("{left} of what is billed is still open")
-        };
-        let before = case.account.payments.len();
-        let said = format!(
-            "paid        {} to {}; {left}\n",
-            arguments.amount, case.number
-        );
-        let paper = Paper {
-            event: Event::Paid,
-            make: paper::receipt,
-            what: What::Paid,
-        };
-        entry(arguments, case, before, said, &paper, sources, problems)
-    })
+pub(super) fn pay(arguments: &Pay, files: &mut Files) -> Ran {
+    arguments.record(files, Happened::Paid, |account| account.payments.len())
 }
 
-pub(super) fn refund(arguments: &Pay) -> ExitCode {
-    arguments.target.record(false, |case, sources, problems| {
-        let before = case.account.refunds.len();
-        let said = format!("refunded    {} of {}\n", arguments.amount, case.number);
-        let paper = Paper {
-            event: Event::Refunded,
-            make: paper::refund,
-            what: What::Refunded,
-        };
-        entry(arguments, case, before, said, &paper, sources, problems)
-    })
+pub(super) fn refund(arguments: &Pay, files: &mut Files) -> Ran {
+    arguments.record(files, Happened::Refunded, |account| account.refunds.len())
 }
 
-/// Sets the page of a payment.
-type Receipt = fn(Billing<'_>, &Payment, &mut Problems) -> Option<Vec<u8>>;
-
-/// Which receipt is written.
-struct Paper {
-    event: Event,
-    make: Receipt,
-    what: fn(Payment) -> What,
-}
-
-/// The payment on record, with its receipt.
-fn entry(
-    arguments: &Pay,
-    case: &Case<'_>,
-    before: usize,
-    said: String,
-    paper: &Paper,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Entry> {
-    let (business, input) = home::business(&case.home, sources, problems)?;
-    let mut payment = Payment {
-        payment: u32::try_from(before).ok()? + 1,
-        amount: Cents(arguments.amount),
-        how: arguments.how.clone(),
-        invoice: arguments.invoice,
-        inputs: vec![input],
-        pdf: None,
-    };
-    let made = (paper.make)(case.billing(&business), &payment, problems)?;
-    payment.pdf = Some(case.pdf(paper.event, &made)?);
-    Some(Entry {
-        what: (paper.what)(payment),
-        pdf: Some(made),
-        said,
-    })
-}
-
-pub(super) fn returned(arguments: &Back) -> ExitCode {
-    arguments.target.record(false, |case, _, _| {
-        Some(Entry {
-            said: format!(
-                "returned    payment {} of {}: {}\n",
-                arguments.payment, case.number, arguments.because
-            ),
-            what: What::Returned {
-                payment: arguments.payment,
-                because: arguments.because.clone(),
-            },
-            pdf: None,
+impl Pay {
+    fn record(
+        &self,
+        files: &mut Files,
+        what: fn(Payment) -> Happened,
+        before: fn(&Account<'_>) -> usize,
+    ) -> Ran {
+        self.target.record(false, files, |case, files| {
+            let (business, input) = case.business(files)?;
+            let payment = Payment {
+                payment: after(before(case.job.account)),
+                amount: Cents(self.amount),
+                how: self.how.clone(),
+                invoice: self.invoice,
+                inputs: vec![input],
+                pdf: None,
+            };
+            Ok(Entry::on_paper(what(payment), business))
         })
+    }
+}
+
+pub(super) fn returned(arguments: &Back, files: &mut Files) -> Ran {
+    arguments.target.record(false, files, |_, _| {
+        Ok(Entry::plain(Happened::Returned {
+            payment: arguments.payment,
+            because: arguments.because.clone(),
+        }))
     })
 }

@@ -1,13 +1,15 @@
 //! `flatwork quote`: the price in the terminal, the quote as a PDF, and its number once it goes out.
 
 use std::path::PathBuf;
-use std::process::ExitCode;
 
-use super::{Job, issue, paper, say, with_desk};
-use crate::advice::advice;
+use super::Job;
+use super::issue::{Plan, issue};
+use super::pdf_file::{destination, put};
+use super::ran::{Ran, say};
+use super::sheet::{advised, desk, sheet};
 use crate::documents::views::office;
-use crate::outside::making;
-use crate::reading::caret;
+use crate::outside::files::Files;
+use crate::outside::quote_pdf::quote_pdf;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -30,47 +32,42 @@ pub(super) struct Arguments {
     dry_run: bool,
 }
 
-pub(super) fn run(arguments: &Arguments) -> ExitCode {
-    with_desk(&arguments.job, |desk, sources, problems| {
-        let offer = desk.offer(problems)?;
-        let found = advice(&desk.takeoff, desk.pricing(), &offer, desk.quoted);
-        let path = paper::destination(&desk.file, arguments.output.as_ref(), "pdf", problems)?;
-        let plan = issue::Plan {
+pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
+    let desk = desk(&arguments.job, files)?;
+    let offer = desk.offer(&mut files.problems)?;
+    let found = advised(&sheet(&desk, &offer, &files.sources));
+    let output = arguments.output.as_ref();
+    let path = destination(&desk.file, output, "pdf", &mut files.problems)?;
+    let (pdf, filed) = if arguments.issue || arguments.revise.is_some() {
+        let plan = Plan {
             revise: arguments.revise.as_deref(),
             tell: false,
             another: arguments.another,
             dry_run: arguments.dry_run,
         };
-        let (pdf, filed) = if arguments.issue || arguments.revise.is_some() {
-            let issued = issue::issue(desk, &offer, &plan, sources, problems)?;
-            (issued.pdf, issued.said)
-        } else {
-            (
-                making::quote(desk, &offer, None, None, problems)?.pdf,
-                String::new(),
-            )
-        };
-        if !arguments.dry_run
-            && let Err(status) = paper::put(&path, &pdf)
-        {
-            say(&filed);
-            return Some(status);
-        }
-        for one in &found {
-            say(&format!("{}\n", caret::show(one, "advice", sources)));
-        }
-        say(&office::summary(
-            desk.quoted,
-            &desk.takeoff,
-            &desk.business,
-            &offer,
-            found.len(),
-        ));
-        say(&format!("quote       {}\n", path.display()));
-        say(&filed);
-        if arguments.dry_run {
-            say("nothing was written (--dry-run)\n");
-        }
-        Some(ExitCode::SUCCESS)
-    })
+        let issued = issue(&desk, &offer, &plan, files)?;
+        (issued.pdf, issued.said)
+    } else {
+        let made = quote_pdf(&desk, &offer, None, None, &mut files.problems)?;
+        (made.pdf, String::new())
+    };
+    if !arguments.dry_run {
+        // It is on record even where the disk refuses the copy.
+        put(&path, &pdf).inspect_err(|_| say(&filed))?;
+    }
+    let advices = office::advice::told(&found, &files.sources);
+    let summary = office::summary(
+        desk.quoted,
+        &desk.takeoff,
+        &desk.business,
+        &offer,
+        found.len(),
+    );
+    let quote = format!("quote       {}\n", path.display());
+    let dry_run = if arguments.dry_run {
+        "nothing was written (--dry-run)\n"
+    } else {
+        ""
+    };
+    Ok(advices + &summary + &quote + &filed + dry_run)
 }

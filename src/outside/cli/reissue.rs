@@ -3,14 +3,18 @@
 use std::collections::BTreeSet;
 use std::path::Path;
 
-use super::issue::{Plan, issue};
-use super::say;
+use super::issue::{Issued, Plan, issue};
+use super::ran::say;
+use crate::costing::Offer;
 use crate::costing::outcome::{Answer, Standing};
-use crate::office::record::{Quote, What};
+use crate::office::account::Account;
+use crate::office::job::Job;
+use crate::office::record::Input;
 use crate::outside::desk::Desk;
+use crate::outside::files::Files;
 use crate::outside::repricing::Found;
-use crate::outside::{cabinet, kept};
-use crate::reading::{Problem, Problems, Sources, suggest};
+use crate::outside::{from_record, records};
+use crate::reading::{Problem, Problems, Read, suggest};
 use crate::values::{Day, Money};
 
 /// Every quote that would fall below the floor, instead of numbers.
@@ -22,8 +26,8 @@ pub(super) struct Reissue<'a> {
     pub tell: bool,
     pub dry_run: bool,
     pub today: Day,
-    /// The name and text of the book with the other prices.
-    pub book: (&'a str, &'a str),
+    /// The book with the other prices.
+    pub book: &'a Input,
 }
 
 /// The numbers that are meant; each that is not open on record is reported.
@@ -55,13 +59,8 @@ pub(super) fn chosen(
                 || format!("name an open one, or `{BELOW_FLOOR}`; a takeoff goes out with `flatwork quote FILE --issue`"),
                 |near| format!("did you mean {near}?"),
             );
-            problems.push(
-                Problem::new(
-                    "not-open",
-                    format!("{number} is no open quote on record here"),
-                )
-                .help(help),
-            );
+            let message = format!("{number} is no open quote on record here");
+            problems.push(Problem::new("not-open", message).help(help));
         }
     }
     chosen.sort_unstable();
@@ -83,92 +82,91 @@ pub(super) fn reissue(
     found: &[Found],
     of: &Reissue<'_>,
     problems: &mut Problems,
-) -> Option<()> {
+) -> Read<()> {
     let before = problems.len();
     let mut ready = Vec::new();
     for one in found {
         if let Found::Job { folder, quote, .. } = one
-            && let number = quote.number.to_string()
-            && numbers.contains(&number)
+            && numbers.iter().any(|number| number == quote.number.text())
         {
-            let mut sources = Sources::default();
-            let laid = laid(folder, &number, of, &mut sources, problems);
-            if let Some((desk, was)) = laid {
-                in_time(&number, &desk, problems);
-                send(&number, &desk, of, true, &sources, problems);
-                ready.push((number, desk, was, sources));
-            }
+            let mut files = Files::default();
+            let revision = Revision::laid(folder, quote.number.text(), of, &mut files);
+            problems.extend(std::mem::take(&mut files.problems));
+            ready.extend(revision.ok().zip(Some(files)));
         }
     }
-    if problems.len() != before {
-        return None;
-    }
-    for (number, desk, was, sources) in &ready {
-        let (now, said) = send(number, desk, of, of.dry_run, sources, problems)?;
+    problems.none_since(before)?;
+    let is_dry = of.dry_run && !ready.is_empty();
+    for (revision, mut files) in ready {
+        let issued = revision.send(of, of.dry_run, &mut files);
+        problems.extend(std::mem::take(&mut files.problems));
+        let (said, desk) = (issued?.said, &revision.desk);
+        let now = revision.offer.quoted().totals().total;
         let good = desk.quoted.plus(i64::from(desk.business.quote.good_for.0));
+        let was = revision.was;
         say(&format!(
             "\n{said}total       {was}, now {now}, good until {good}\n"
         ));
     }
-    if of.dry_run && !ready.is_empty() {
+    if is_dry {
         say("nothing was written (--dry-run)\n");
     }
-    Some(())
+    Ok(())
 }
 
-/// The job of this number by the other book, and its total as it went out.
-fn laid(
-    folder: &Path,
-    number: &str,
-    of: &Reissue<'_>,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<(Desk, Money)> {
-    let row = cabinet::of_number(folder, number, problems)?;
-    let quote: &Quote = row
-        .records
-        .iter()
-        .rev()
-        .find_map(|record| match &record.what {
-            What::Quote(quote) => Some(&**quote),
-            _ => None,
-        })?;
-    let mut desk = kept::desk_by(of.book, quote, of.today, sources, problems)?;
-    desk.folder = folder.parent().unwrap_or(Path::new(".")).to_path_buf();
-    Some((desk, quote.quoted()?.figures.total.0))
+/// A job on record by the other book.
+struct Revision<'a> {
+    number: &'a str,
+    desk: Desk,
+    offer: Offer,
+    /// The total as it went out.
+    was: Money,
+}
+
+impl<'a> Revision<'a> {
+    /// Lays it out and tries whether it could go out.
+    fn laid(folder: &Path, number: &'a str, of: &Reissue<'_>, files: &mut Files) -> Read<Self> {
+        let row = records::of_number(folder, number, &mut files.problems)?;
+        let account = Account::replay(&row.records);
+        let job = Job {
+            number,
+            day: of.today,
+            account: &account,
+        };
+        let (_, quote) = job.quote(&mut files.problems)?;
+        let was = quote.quoted_total(&mut files.problems)?;
+        let mut desk = from_record::desk_by(of.book, quote, of.today, files)?;
+        desk.folder = folder.parent().unwrap_or(Path::new(".")).to_path_buf();
+        in_time(number, &desk, &mut files.problems);
+        let offer = desk.offer(&mut files.problems)?;
+        let revision = Self {
+            number,
+            desk,
+            offer,
+            was,
+        };
+        revision.send(of, true, files)?;
+        Ok(revision)
+    }
+
+    fn send(&self, of: &Reissue<'_>, dry_run: bool, files: &mut Files) -> Read<Issued> {
+        let plan = Plan {
+            revise: Some(self.number),
+            tell: of.tell,
+            another: false,
+            dry_run,
+        };
+        issue(&self.desk, &self.offer, &plan, files)
+    }
 }
 
 /// A revision cannot promise a pour that would be in the past.
 fn in_time(number: &str, desk: &Desk, problems: &mut Problems) {
     let first = desk.days.iter().map(|prices| prices.day).min();
     if let Some(pour) = first.filter(|pour| *pour < desk.quoted) {
-        problems.push(
-            Problem::new(
-                "pour-gone-by",
-                format!("{number} says that it is poured on {pour}, before this revision"),
-            )
-            .help(format!(
-                "write another `pour` into its takeoff, then `flatwork quote FILE --revise {number}`"
-            )),
-        );
+        let message = format!("{number} says that it is poured on {pour}, before this revision");
+        problems.push(Problem::new("pour-gone-by", message).help(format!(
+            "write another `pour` into its takeoff, then `flatwork quote FILE --revise {number}`"
+        )));
     }
-}
-
-fn send(
-    number: &str,
-    desk: &Desk,
-    of: &Reissue<'_>,
-    dry_run: bool,
-    sources: &Sources,
-    problems: &mut Problems,
-) -> Option<(Money, String)> {
-    let offer = desk.offer(problems)?;
-    let plan = Plan {
-        revise: Some(number),
-        tell: of.tell,
-        another: false,
-        dry_run,
-    };
-    let issued = issue(desk, &offer, &plan, sources, problems)?;
-    Some((offer.quoted().totals().total, issued.said))
 }

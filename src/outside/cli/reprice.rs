@@ -1,25 +1,27 @@
 //! `flatwork reprice`.
 
 use std::path::{Path, PathBuf};
-use std::process::ExitCode;
 
 use indicatif::ProgressBar;
 
-use super::paper::print;
+use super::Format;
+use super::pdf_file::{destination, put};
+use super::ran::{Ran, say};
 use super::reissue::{Reissue, chosen, reissue};
-use super::target::shown;
-use super::{Format, say};
 use crate::costing::outcome::Answer;
 use crate::costing::repricing::{Supposed, WhatIf};
 use crate::documents::views::office::reprice;
-use crate::documents::{Asked, DocumentError, repriced_document};
+use crate::documents::{Asked, repriced_document};
 use crate::input::book::{self, PriceBook, unknown_item};
 use crate::input::business;
-use crate::outside::repricing::{Found, Other, Question, ask, open_jobs, takeoffs};
-use crate::outside::{cabinet, exports, files, home};
+use crate::office::record::InputKind;
+use crate::outside::business_folder::{self, no_price_book};
+use crate::outside::files::{self, Files};
+use crate::outside::pdf_bytes::pdf_bytes;
+use crate::outside::repricing::{Found, NewBook, Question, ask, open_jobs, takeoffs};
+use crate::outside::{exports, records};
 use crate::press::layout::style::Look;
-use crate::press::page::Document;
-use crate::reading::{Problem, Problems, Sources, yaml};
+use crate::reading::{Problem, Problems, Read};
 use crate::values::{Day, Money, Percent, UnitPrice};
 
 #[derive(Debug, clap::Args)]
@@ -31,7 +33,7 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "FILE")]
     book: Option<PathBuf>,
     /// The day it is asked; else today
-    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    #[arg(long, value_name = "DATE", value_parser = super::value::<Day>)]
     on: Option<Day>,
     /// Supposes a price: --what-if 'ready-mix=+8%' or 'ready-mix=172.50'; may be given several times
     #[arg(long = "what-if", value_name = "ITEM=PRICE", value_parser = what_if)]
@@ -86,21 +88,7 @@ fn what_if(text: &str) -> Result<WhatIf, String> {
     })
 }
 
-pub(super) fn run(arguments: &Arguments) -> ExitCode {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    match all(arguments, &mut sources, &mut problems) {
-        Some(Err(status)) => status,
-        Some(Ok(())) => shown(Some(()), &problems, &sources),
-        None => shown(None, &problems, &sources),
-    }
-}
-
-/// `Err` is the exit status where the disk refused the page.
-fn all(
-    arguments: &Arguments,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Result<(), ExitCode>> {
+pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
     let question = Question {
         today: arguments.on.unwrap_or_else(files::today),
         on: arguments.on,
@@ -109,7 +97,8 @@ fn all(
         index: arguments.index,
         each: arguments.why || arguments.format == Format::Json,
     };
-    let others = gathered(arguments, &question, sources, problems)?;
+    let others = gathered(arguments, &question, files)?;
+    let problems = &mut files.problems;
     let bar = ProgressBar::new(others.iter().map(|(_, found)| found.len() as u64).sum());
     let mut answer = Answer::default();
     for (other, found) in &others {
@@ -118,21 +107,16 @@ fn all(
     bar.finish_and_clear();
     let found = others.first().map_or(&[][..], |(_, found)| found);
     let revised = chosen(&arguments.issue, found, &answer, question.today, problems);
-    if !problems.is_empty() {
-        return None;
-    }
+    problems.none()?;
     let page = match &arguments.output {
-        None => None,
+        None => String::new(),
         Some(output) => {
-            let document = repriced_document(
-                &answer,
-                &asked(arguments, &question, &others),
-                Look::default().accent,
-            );
-            match printed(document, arguments, output, problems)? {
-                Ok(path) => Some(path),
-                Err(status) => return Some(Err(status)),
-            }
+            let asked = asked(arguments, &question, &others);
+            let document = repriced_document(&answer, &asked, Look::default().accent);
+            let bytes = pdf_bytes(document, problems)?;
+            let path = destination(input(arguments, output), Some(output), "pdf", problems)?;
+            put(&path, &bytes)?;
+            format!("\npage  {}\n", path.display())
         }
     };
     say(&match arguments.format {
@@ -140,9 +124,7 @@ fn all(
         Format::Json => exports::reprice::json(&answer, question.today),
         Format::Csv => reprice::quotes().csv(&answer.findings(question.today)),
     });
-    if let Some(path) = page {
-        say(&format!("\npage  {}\n", path.display()));
-    }
+    say(&page);
     if !arguments.issue.is_empty() && revised.is_empty() {
         say("\nno open quote on record is below your floor: nothing is sent\n");
     }
@@ -151,30 +133,32 @@ fn all(
             tell: arguments.tell,
             dry_run: arguments.dry_run,
             today: question.today,
-            book: (sources.name(other.file), sources.text(other.file)),
+            book: &other.input,
         };
         reissue(&revised, found, &of, problems)?;
     }
-    Some(Ok(()))
+    Ok(String::new())
+}
+
+/// The file that was asked about and that the page would land on, or any that was.
+fn input<'a>(arguments: &'a Arguments, output: &Path) -> &'a Path {
+    let mut asked = arguments.paths.iter().chain(&arguments.book);
+    let same = asked.find(|file| files::same(output, file));
+    same.or(arguments.paths.first())
+        .map_or(Path::new("."), PathBuf::as_path)
 }
 
 /// All that is asked about, by the book it is asked of.
 fn gathered(
     arguments: &Arguments,
     question: &Question,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<Vec<(Other, Vec<Found>)>> {
+    files: &mut Files,
+) -> Read<Vec<(NewBook, Vec<Found>)>> {
     if !arguments.issue.is_empty() && 1 < arguments.paths.len() {
         // Two businesses may have the same number.
-        problems.push(
-            Problem::new(
-                "one-folder",
-                "`--issue` sends revisions of one business folder",
-            )
-            .help("name that folder only"),
-        );
-        return None;
+        let message = "`--issue` sends revisions of one business folder";
+        let problem = Problem::new("one-folder", message).help("name that folder only");
+        return Err(files.refuse(problem));
     }
     let mut by_book: Vec<(PathBuf, Vec<Found>)> = Vec::new();
     for path in &arguments.paths {
@@ -183,18 +167,12 @@ fn gathered(
                 .and_then(|file| file.parent().map(Path::to_path_buf))
                 .unwrap_or_default()
         } else {
-            home::find(path, problems)?
+            business_folder::find(path, &mut files.problems)?
         };
-        let books = books(&home, sources, problems)?;
-        let found = found(path, &home, &books, problems);
-        let Some(book) = arguments.book.clone().or(books.into_iter().next()) else {
-            problems.push(
-                Problem::new("no-price-book", "`books` names no price book").help(
-                    "write `books: [price-books/my-plant.yaml]` in business.yaml, or say `--book`",
-                ),
-            );
-            return None;
-        };
+        let books = books(&home, files)?;
+        let found = found(path, &home, &books, &mut files.problems);
+        let book = arguments.book.clone().or(books.into_iter().next());
+        let book = book.ok_or_else(|| files.refuse(no_price_book()))?;
         match by_book.iter_mut().find(|(known, _)| *known == book) {
             Some((_, all)) => all.extend(found),
             None => by_book.push((book, found)),
@@ -202,21 +180,22 @@ fn gathered(
     }
     let mut others = Vec::new();
     for (path, found) in by_book {
-        let other = read(&path, sources, problems)?;
+        let other = read(&path, files)?;
         let named = question.what_ifs.iter().map(|what_if| &what_if.item);
         for item in named.chain(&question.rooms) {
             if !other.book.items.contains_key(item) {
                 let known = other.book.items.keys().map(String::as_str);
-                problems.push(unknown_item(item, known));
+                files.refuse(unknown_item(item, known));
             }
         }
         others.push((other, found));
     }
-    problems.is_empty().then_some(others)
+    files.problems.none()?;
+    Ok(others)
 }
 
 /// What was asked, for the head of the page.
-fn asked(arguments: &Arguments, question: &Question, others: &[(Other, Vec<Found>)]) -> Asked {
+fn asked(arguments: &Arguments, question: &Question, others: &[(NewBook, Vec<Found>)]) -> Asked {
     let mut books: Vec<String> = Vec::new();
     for (other, _) in others {
         if !books.contains(&other.book.name) {
@@ -234,25 +213,12 @@ fn asked(arguments: &Arguments, question: &Question, others: &[(Other, Vec<Found
     }
 }
 
-/// The page on disk; it never lands on a file that was asked about.
-fn printed(
-    document: Result<Document, DocumentError>,
-    arguments: &Arguments,
-    output: &PathBuf,
-    problems: &mut Problems,
-) -> Option<Result<PathBuf, ExitCode>> {
-    let mut asked = arguments.paths.iter().chain(&arguments.book);
-    let same = |file: &&PathBuf| files::same(output, file);
-    let input = asked.find(same).or(arguments.paths.first())?;
-    print(document, input, Some(output), "pdf", problems)
-}
-
 /// What is supposed, by the names of the book.
 fn supposed(what_ifs: &[WhatIf], book: &PriceBook) -> Vec<(String, Supposed)> {
     let named = |what_if: &WhatIf| {
-        let item = book.items.get(&what_if.item);
-        let name = item.map_or(&what_if.item, |item| &item.is);
-        (name.clone(), what_if.to)
+        let key = what_if.item.as_str();
+        let name = book.items.get(key).map_or(key, |item| item.called(key));
+        (name.to_owned(), what_if.to)
     };
     what_ifs.iter().map(named).collect()
 }
@@ -261,8 +227,8 @@ fn found(path: &Path, home: &Path, books: &[PathBuf], problems: &mut Problems) -
     if files::exists(path) {
         return vec![Found::Takeoff(path.to_path_buf())];
     }
-    let folder = cabinet::folder(home);
-    if !cabinet::names(&folder, problems).is_empty() {
+    let folder = records::folder(home);
+    if !records::names(&folder, problems).is_empty() {
         return open_jobs(&folder, problems);
     }
     let is_book = |file: &PathBuf| books.iter().any(|book| files::same(book, file));
@@ -272,21 +238,18 @@ fn found(path: &Path, home: &Path, books: &[PathBuf], problems: &mut Problems) -
 }
 
 /// The books of the business in this folder, the usual one first.
-fn books(home: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<Vec<PathBuf>> {
-    let id = files::read(&home.join("business.yaml"), sources, problems)?;
-    let node = yaml::read(id, sources, problems)?;
+fn books(home: &Path, files: &mut Files) -> Read<Vec<PathBuf>> {
+    let id = files.text(&home.join("business.yaml"))?;
+    let node = files.tree(id)?;
     let books = business::books(&node).into_iter();
-    Some(books.map(|book| home.join(book.value)).collect())
+    Ok(books.map(|book| home.join(book.value)).collect())
 }
 
 /// The book with the other prices.
-fn read(path: &Path, sources: &mut Sources, problems: &mut Problems) -> Option<Other> {
-    let id = files::read(path, sources, problems)?;
-    let node = yaml::read(id, sources, problems)?;
-    let book = book::read(&node, problems)?;
-    Some(Other {
-        file: id,
-        node,
-        book,
-    })
+fn read(path: &Path, files: &mut Files) -> Read<NewBook> {
+    let id = files.text(path)?;
+    let node = files.tree(id)?;
+    let book = files.made(&node, book::read)?;
+    let input = files.input(InputKind::PriceBook, id);
+    Ok(NewBook { input, node, book })
 }

@@ -1,14 +1,15 @@
-//! From the desk to the sheet that the office views read, and from a view to the terminal.
+//! From a takeoff to the sheet that the office views read.
 
 use std::path::{Path, PathBuf};
-use std::process::ExitCode;
 
-use super::{Job, with_desks};
+use super::Job;
+use crate::advice::advice;
 use crate::costing::Offer;
 use crate::documents::views::office::Sheet;
 use crate::input::job;
-use crate::outside::desk::{Desk, report_by_book};
-use crate::reading::{Problems, Sources};
+use crate::outside::desk::{self, Desk, report_by_book};
+use crate::outside::files::Files;
+use crate::reading::{Problem, Problems, Read, Sources};
 use crate::values::Day;
 
 /// Which options the sheet is about.
@@ -19,40 +20,51 @@ pub(super) struct Chosen {
     with: Vec<String>,
 }
 
-/// Prices the job and prints what `view` makes of it; every problem is shown instead, if there is one.
-pub(super) fn with_sheet(
-    job: &Job,
-    chosen: &Chosen,
-    view: impl FnOnce(&Sheet<'_>, &mut Problems) -> Option<String>,
-) -> ExitCode {
-    let books: Vec<PathBuf> = job.book.iter().cloned().collect();
-    with_sheets(&job.file, job.on, &books, chosen, |sheets, problems| {
-        super::say(&view(&sheets[0], problems)?);
-        Some(ExitCode::SUCCESS)
-    })
+/// A job by one book, or by each of several; there is at least one.
+pub(super) struct Priced {
+    desks: Vec<Desk>,
+    offers: Vec<Offer>,
 }
 
-/// Prices the job by each book and hands all sheets to `work`, at least one.
-pub(super) fn with_sheets(
+impl Priced {
+    pub(super) fn sheets<'a>(&'a self, sources: &'a Sources) -> Vec<Sheet<'a>> {
+        let priced = self.desks.iter().zip(&self.offers);
+        priced
+            .map(|(desk, offer)| sheet(desk, offer, sources))
+            .collect()
+    }
+}
+
+/// The job of a command on one takeoff, on its desk.
+pub(super) fn desk(job: &Job, files: &mut Files) -> Read<Desk> {
+    let books: Vec<PathBuf> = job.book.iter().cloned().collect();
+    let mut desks = desk::lay_out(&job.file, job.on, &books, files)?;
+    files.problems.none()?;
+    Ok(desks.remove(0))
+}
+
+/// The job with these options, priced.
+pub(super) fn priced(job: &Job, chosen: &Chosen, files: &mut Files) -> Read<Priced> {
+    let books: Vec<PathBuf> = job.book.iter().cloned().collect();
+    priced_by(&job.file, job.on, &books, chosen, files)
+}
+
+/// The same by each of these books.
+pub(super) fn priced_by(
     file: &Path,
     on: Option<Day>,
     books: &[PathBuf],
     chosen: &Chosen,
-    work: impl FnOnce(&[Sheet<'_>], &mut Problems) -> Option<ExitCode>,
-) -> ExitCode {
-    with_desks(file, on, books, |desks, sources, problems| {
-        let offers = offers(desks, chosen, problems)?;
-        let sheets: Vec<Sheet<'_>> = desks
-            .iter()
-            .zip(&offers)
-            .map(|(desk, offer)| sheet(desk, offer, sources))
-            .collect();
-        work(&sheets, problems)
-    })
+    files: &mut Files,
+) -> Read<Priced> {
+    let desks = desk::lay_out(file, on, books, files)?;
+    files.problems.none()?;
+    let offers = offers(&desks, chosen, &mut files.problems)?;
+    Ok(Priced { desks, offers })
 }
 
 /// Every offer, or every problem of all books.
-fn offers(desks: &[Desk], chosen: &Chosen, problems: &mut Problems) -> Option<Vec<Offer>> {
+fn offers(desks: &[Desk], chosen: &Chosen, problems: &mut Problems) -> Read<Vec<Offer>> {
     let mut found = Vec::new();
     let mut offers = Vec::new();
     for desk in desks {
@@ -61,17 +73,15 @@ fn offers(desks: &[Desk], chosen: &Chosen, problems: &mut Problems) -> Option<Ve
         found.push((desk.book.place, of_book));
     }
     report_by_book(&found, problems);
-    let offers: Option<Vec<Offer>> = offers.into_iter().collect();
-    let choice = job::choose(&desks.first()?.takeoff.options, &chosen.with, problems)?;
-    let offers = offers?.into_iter();
-    Some(
-        offers
-            .map(|offer| offer.quoted_with(choice.clone()))
-            .collect(),
-    )
+    let choice = job::choose(&desks[0].takeoff.options, &chosen.with, problems);
+    let choice = problems.proven(choice)?;
+    let offers = offers.into_iter();
+    offers
+        .map(|offer| Ok(offer?.quoted_with(choice.clone())))
+        .collect()
 }
 
-fn sheet<'a>(desk: &'a Desk, offer: &'a Offer, sources: &'a Sources) -> Sheet<'a> {
+pub(super) fn sheet<'a>(desk: &'a Desk, offer: &'a Offer, sources: &'a Sources) -> Sheet<'a> {
     Sheet {
         takeoff: desk.takeoff.with(&offer.as_quoted),
         business: &desk.business,
@@ -81,4 +91,9 @@ fn sheet<'a>(desk: &'a Desk, offer: &'a Offer, sources: &'a Sources) -> Sheet<'a
         offer,
         sources,
     }
+}
+
+/// What is worth a second look before it goes out.
+pub(super) fn advised(sheet: &Sheet<'_>) -> Vec<Problem> {
+    advice(sheet.takeoff, sheet.pricing(), sheet.offer, sheet.quoted)
 }

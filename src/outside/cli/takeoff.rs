@@ -1,10 +1,11 @@
 //! `flatwork takeoff`.
 
-use std::process::ExitCode;
-
-use super::{Chosen, Format, Job, with_sheet};
+use super::ran::Ran;
+use super::sheet::{Chosen, priced};
+use super::{Format, Job};
 use crate::documents::views::office;
 use crate::outside::exports;
+use crate::outside::files::Files;
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -20,12 +21,12 @@ pub(super) struct Arguments {
     format: Format,
 }
 
-pub(super) fn run(arguments: &Arguments) -> ExitCode {
-    with_sheet(&arguments.job, &arguments.chosen, |sheet, _| {
-        Some(match arguments.format {
-            Format::Text => office::takeoff::text(sheet, arguments.explain),
-            Format::Json => exports::takeoff::json(sheet),
-            Format::Csv => exports::takeoff::csv(sheet),
-        })
+pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
+    let priced = priced(&arguments.job, &arguments.chosen, files)?;
+    let sheet = &priced.sheets(&files.sources)[0];
+    Ok(match arguments.format {
+        Format::Text => office::takeoff::text(sheet, arguments.explain),
+        Format::Json => exports::takeoff::json(sheet),
+        Format::Csv => exports::takeoff::csv(sheet),
     })
 }

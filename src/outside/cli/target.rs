@@ -1,20 +1,19 @@
 //! What the commands on a numbered job share: which job, which day, which folder.
 
-use std::path::PathBuf;
-use std::process::ExitCode;
+use std::fmt::Write as _;
+use std::path::{Path, PathBuf};
 
-use super::{PROBLEMS, held, say};
-use crate::documents::billing::Billing;
+use super::ran::Ran;
+use crate::documents::views::office::recorded;
 use crate::input::business::Business;
-use crate::input::phrases::Number;
 use crate::office::account::Account;
-use crate::office::chain::hash;
-use crate::office::name::{Event, Name};
-use crate::office::record::{Pdf, What};
-use crate::office::rules;
-use crate::outside::cabinet;
-use crate::outside::{files, home};
-use crate::reading::{Problems, Sources, caret};
+use crate::office::job::Job;
+use crate::office::record::{Happened, Input, Pdf};
+use crate::outside::bill_pdf::bill_pdf;
+use crate::outside::business_folder;
+use crate::outside::files::{self, Files};
+use crate::outside::records;
+use crate::reading::{Problems, Read};
 use crate::values::Day;
 
 /// Where the records lie.
@@ -26,9 +25,9 @@ pub(super) struct In {
 }
 
 impl In {
-    pub(super) fn home(&self, problems: &mut Problems) -> Option<PathBuf> {
-        let from = self.folder.clone().unwrap_or_else(|| PathBuf::from("."));
-        home::find(&from, problems)
+    pub(super) fn home(&self, problems: &mut Problems) -> Read<PathBuf> {
+        let from = self.folder.as_deref().unwrap_or(Path::new("."));
+        business_folder::find(from, problems)
     }
 }
 
@@ -38,7 +37,7 @@ pub(super) struct Target {
     /// The number of the quote, as 2026-0041
     pub number: String,
     /// The day it happened, as 2026-05-04; else today
-    #[arg(long, value_name = "DATE", value_parser = super::day)]
+    #[arg(long, value_name = "DATE", value_parser = super::value::<Day>)]
     on: Option<Day>,
     #[command(flatten)]
     place: In,
@@ -49,148 +48,99 @@ pub(super) struct Target {
 
 /// A job on record, while a command looks at it.
 pub(super) struct Case<'a> {
-    pub number: &'a str,
-    pub day: Day,
+    pub job: Job<'a>,
     /// The business folder.
-    pub home: PathBuf,
-    pub account: &'a Account<'a>,
+    pub home: &'a Path,
 }
 
-impl<'a> Case<'a> {
-    /// What its papers are made of.
-    pub(super) fn billing(&self, business: &'a Business) -> Billing<'a> {
-        Billing {
-            number: self.number,
-            day: self.day,
-            account: self.account,
-            business,
+impl Case<'_> {
+    /// The business as it is now, and its text as a record keeps it.
+    pub(super) fn business(&self, files: &mut Files) -> Read<(Business, Input)> {
+        business_folder::business(self.home, files)
+    }
+}
+
+/// What is to be recorded, and the business that makes the customer's page of it, if there is one.
+pub(super) struct Entry {
+    pub what: Happened,
+    pub business: Option<Business>,
+}
+
+impl Entry {
+    /// Something that the customer gets no page of.
+    pub(super) fn plain(what: Happened) -> Self {
+        Self {
+            what,
+            business: None,
         }
     }
 
-    /// The PDF of the next record, when that is of this event.
-    pub(super) fn pdf(&self, event: Event, bytes: &[u8]) -> Option<Pdf> {
-        let stem = Name {
-            number: Number::written(self.number)?,
-            place: self.account.places + 1,
-            event,
-        };
-        Some(Pdf {
-            name: format!("{stem}.pdf"),
-            sha256: hash(bytes),
-        })
+    pub(super) fn on_paper(what: Happened, business: Business) -> Self {
+        Self {
+            what,
+            business: Some(business),
+        }
     }
-}
-
-/// What is to be recorded, its PDF if it has one, and what the terminal says of it.
-pub(super) struct Entry {
-    pub what: What,
-    pub pdf: Option<Vec<u8>>,
-    pub said: String,
 }
 
 impl Target {
-    pub(super) fn day(&self) -> Day {
-        self.on.unwrap_or_else(files::today)
-    }
-
-    /// Reads the job, asks `make` what happened, holds it against the rules and files it.
+    /// Reads the job, asks `make` what happened, makes the customer's page of it, holds it against
+    /// the rules and files it.
     pub(super) fn record(
         &self,
         late: bool,
-        make: impl FnOnce(&Case<'_>, &mut Sources, &mut Problems) -> Option<Entry>,
-    ) -> ExitCode {
-        let (mut sources, mut problems) = (Sources::default(), Problems::default());
-        let done = self.recorded(late, make, &mut sources, &mut problems);
-        shown(done, &problems, &sources)
-    }
-
-    fn recorded(
-        &self,
-        late: bool,
-        make: impl FnOnce(&Case<'_>, &mut Sources, &mut Problems) -> Option<Entry>,
-        sources: &mut Sources,
-        problems: &mut Problems,
-    ) -> Option<()> {
-        let home = self.place.home(problems)?;
-        let held = held(&cabinet::folder(&home), problems)?;
-        let row = cabinet::of_number(held.folder(), &self.number, problems)?;
+        files: &mut Files,
+        make: impl FnOnce(&Case<'_>, &mut Files) -> Read<Entry>,
+    ) -> Ran {
+        let home = self.place.home(&mut files.problems)?;
+        let folder = records::folder(&home);
+        let held = records::hold(&folder, &mut files.problems)?;
+        let row = records::of_number(&folder, &self.number, &mut files.problems)?;
         let account = Account::replay(&row.records);
-        let day = self.day();
-        let case = Case {
-            number: &self.number,
-            day,
-            home,
-            account: &account,
+        let job = self.job(&account);
+        let Entry { mut what, business } = make(&Case { job, home: &home }, files)?;
+        let name = row.next(what.event());
+        let page = match &business {
+            Some(business) => bill_pdf(job, business, &what, &mut files.problems)?,
+            None => None,
         };
-        let entry = make(&case, sources, problems)?;
-        if !problems.is_empty() {
-            return None;
+        if let Some(bytes) = &page {
+            what.put_on_paper(Pdf::new(format!("{name}.pdf"), bytes));
         }
-        if let Err(refusal) = rules::may(&account, &self.number, day, &entry.what, late) {
-            problems.push(super::refused(refusal));
-            return None;
-        }
+        files.problems.none()?;
+        let allowed = job.may(&what, late);
+        allowed.map_err(|problem| files.refuse(problem))?;
+        let mut said = recorded::text(job, &what, business.as_ref());
         if self.dry_run {
-            say(&entry.said);
-            say("nothing was written (--dry-run)\n");
-            return Some(());
+            return Ok(said + "nothing was written (--dry-run)\n");
         }
-        let previous = row.seals.last().cloned();
-        let folder = cabinet::folder(&case.home);
-        let pdf = entry.what.pdf().map(|pdf| folder.join(&pdf.name));
-        let record = cabinet::record(&self.number, row.next(), day, previous, entry.what);
-        let filed = cabinet::file(&held, &record, entry.pdf.as_deref());
-        let name = super::filed(filed, problems)?;
-        say(&entry.said);
-        if let Some(pdf) = pdf {
-            say(&format!(
-                "paper       {}\n",
-                files::relative(&pdf).display()
-            ));
+        let record = row.record(job.day, what);
+        records::file(&held, &name, &record, page.as_deref(), &mut files.problems)?;
+        if let Some(pdf) = record.what.pdf() {
+            let path = files::relative(&folder.join(&pdf.name));
+            let _ = writeln!(said, "paper       {}", path.display());
         }
-        say(&format!("on record as {name}\n"));
-        Some(())
-    }
-
-    /// Reads the job and hands it to `look`, which may find problems; nothing is written.
-    pub(super) fn look_for(
-        &self,
-        look: impl FnOnce(&Case<'_>, &mut Problems) -> Option<()>,
-    ) -> ExitCode {
-        let mut problems = Problems::default();
-        let done = self.place.home(&mut problems).and_then(|home| {
-            let row = cabinet::of_number(&cabinet::folder(&home), &self.number, &mut problems)?;
-            let account = Account::replay(&row.records);
-            let case = Case {
-                number: &self.number,
-                day: self.day(),
-                home,
-                account: &account,
-            };
-            look(&case, &mut problems)
-        });
-        shown(done, &problems, &Sources::default())
+        let _ = writeln!(said, "on record as {name}");
+        Ok(said)
     }
 
     /// Reads the job and hands it to `look`; nothing is written.
-    pub(super) fn look(&self, look: impl FnOnce(&Case<'_>)) -> ExitCode {
-        self.look_for(|case, _| {
-            look(case);
-            Some(())
-        })
+    pub(super) fn look(
+        &self,
+        files: &mut Files,
+        look: impl FnOnce(Job<'_>, &mut Files) -> Ran,
+    ) -> Ran {
+        let home = self.place.home(&mut files.problems)?;
+        let folder = records::folder(&home);
+        let row = records::of_number(&folder, &self.number, &mut files.problems)?;
+        look(self.job(&Account::replay(&row.records)), files)
     }
-}
 
-/// Shows every problem, if there is one.
-pub(super) fn shown(done: Option<()>, problems: &Problems, sources: &Sources) -> ExitCode {
-    if done.is_some() && problems.is_empty() {
-        return ExitCode::SUCCESS;
+    fn job<'a>(&'a self, account: &'a Account<'a>) -> Job<'a> {
+        Job {
+            number: &self.number,
+            day: self.on.unwrap_or_else(files::today),
+            account,
+        }
     }
-    eprint!("{}", caret::show_all(problems, "error", sources));
-    let count = problems.len();
-    eprintln!(
-        "\n{count} {} found; nothing was written",
-        if count == 1 { "problem" } else { "problems" }
-    );
-    ExitCode::from(PROBLEMS)
 }

@@ -1,11 +1,9 @@
 //! `flatwork verify`: whether every record still says what it said.
 
-use std::process::ExitCode;
-
-use super::target::{In, shown};
-use super::{PROBLEMS, held, say};
-use crate::outside::{cabinet, home, verify};
-use crate::reading::{Problems, Sources};
+use super::ran::{Ran, Stop};
+use super::target::In;
+use crate::outside::files::Files;
+use crate::outside::{business_folder, records, verify};
 
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -16,43 +14,32 @@ pub(super) struct Arguments {
     mend: bool,
 }
 
-pub(super) fn run(arguments: &Arguments) -> ExitCode {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let report = arguments.place.home(&mut problems).and_then(|home| {
-        let (business, _) = home::business(&home, &mut sources, &mut problems)?;
-        let report = verify::verify(&home, &business, &mut problems);
-        Some((home, report))
-    });
-    let Some((home, report)) = report else {
-        return shown(None, &problems, &sources);
-    };
-    for fault in &report.faults {
-        say(&format!("{fault}\n"));
-    }
+pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
+    let home = arguments.place.home(&mut files.problems)?;
+    let (business, _) = business_folder::business(&home, files)?;
+    let report = verify::verify(&home, &business, &mut files.problems);
+    let mut said = report.faults.clone();
     let mut left = report.faults.len();
     if arguments.mend && !report.lost.is_empty() {
-        let Some(held) = held(&cabinet::folder(&home), &mut problems) else {
-            return shown(None, &problems, &sources);
-        };
+        let held = records::hold(&records::folder(&home), &mut files.problems)?;
         for (name, bytes) in &report.lost {
             match held.publish(&format!("{name}.pdf"), bytes) {
                 Ok(()) => {
                     left -= 1;
-                    say(&format!("written again: {name}.pdf\n"));
+                    said.push(format!("written again: {name}.pdf"));
                 }
                 Err(error) => eprintln!("cannot write {name}.pdf: {error}"),
             }
         }
     }
-    say(&format!(
-        "{} records, {} PDFs; figures of {} quotes and changes worked out again, {} PDFs made again\n",
+    said.push(format!(
+        "{} records, {} PDFs; figures of {} quotes and changes worked out again, {} PDFs made again",
         report.records, report.pdfs, report.figures, report.pages
     ));
     if left == 0 {
-        say("all sound\n");
-        ExitCode::SUCCESS
-    } else {
-        say(&format!("{left} to look at\n"));
-        ExitCode::from(PROBLEMS)
+        said.push("all sound\n".to_owned());
+        return Ok(said.join("\n"));
     }
+    said.push(format!("{left} to look at\n"));
+    Err(Stop::Found(said.join("\n")))
 }

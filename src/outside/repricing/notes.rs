@@ -31,7 +31,7 @@ pub(super) fn notes(
         }
     }
     for item in items {
-        let unit = |book: &PriceBook| book.items.get(item).map(|item| item.selling.unit);
+        let unit = |book: &PriceBook| book.items.get(item).map(|item| item.unit);
         if let (Some(was), Some(is)) = (unit(old), unit(at.book))
             && was != is
         {
@@ -42,7 +42,7 @@ pub(super) fn notes(
         }
         let ours = at.book.holds.iter().filter(|hold| {
             let held_for = hold.job.as_deref();
-            hold.item == *item && held_for.is_none_or(|held_for| held_for == job)
+            hold.item.value == *item && held_for.is_none_or(|held_for| held_for == job)
         });
         // Where several holds follow each other, the last one counts.
         let Some(until) = ours.map(|hold| hold.until).max() else {

@@ -1,20 +1,19 @@
-//! A quote on record: at its own frozen prices, and now.
+//! A quote on record: at its own recorded prices, and now.
 
 use std::path::Path;
 
-use super::frozen::Frozen;
-use super::shelf::Shelf;
-use super::{Case, Question, first, outcome, priced_as, resolved, takeoff_of};
+use super::cache::Cache;
+use super::recorded_estimate::RecordedEstimate;
+use super::{Case, Question, outcome, priced_as, resolved, takeoff_of, whole};
 use crate::costing::outcome::{Clause, Outcome, Quote, Standing};
 use crate::input::business::Business;
 use crate::input::job::Choice;
 use crate::office::escalation::followed;
-use crate::office::glance::{self, Glance};
 use crate::office::name::Name;
-use crate::office::record::{Record, What};
-use crate::outside::files::records;
-use crate::outside::kept;
-use crate::reading::Problems;
+use crate::office::quote_excerpt::{self, QuoteExcerpt};
+use crate::office::record::{Happened, InputKind, Record};
+use crate::outside::files::{Files, record_folder};
+use crate::outside::from_record;
 use crate::values::{Day, Money};
 
 /// Asks one quote; none where it was signed and poured already.
@@ -22,10 +21,10 @@ pub(super) fn ask(
     folder: &Path,
     quote: &Name,
     signed: Option<&Name>,
-    shelf: &mut Shelf<'_>,
+    cache: &mut Cache<'_>,
     question: &Question,
 ) -> Option<Outcome> {
-    let found = asked(folder, quote, signed, shelf, question);
+    let found = asked(folder, quote, signed, cache, question);
     found.unwrap_or_else(|because| {
         Some(Outcome::Unpriced {
             number: quote.number.to_string(),
@@ -38,12 +37,12 @@ fn asked(
     folder: &Path,
     quote: &Name,
     signed: Option<&Name>,
-    shelf: &mut Shelf<'_>,
+    cache: &mut Cache<'_>,
     question: &Question,
 ) -> Result<Option<Outcome>, String> {
     let text = read(folder, quote)?;
-    let Glance { day, what: kept } =
-        Glance::at(&text).map_err(|error| unsound(folder, quote, &error))?;
+    let QuoteExcerpt { day, what: kept } =
+        QuoteExcerpt::at(&text).map_err(|error| unsound(folder, quote, &error))?;
     let pours: Vec<Day> = kept.pours.iter().map(|day| day.0).collect();
     if signed.is_some() && pours.iter().all(|pour| *pour < question.today) {
         return Ok(None);
@@ -52,14 +51,15 @@ fn asked(
         None => kept.as_quoted.clone(),
         Some(name) => chosen(folder, name)?,
     };
-    let input = |what: &str| kept.input(what).ok_or("its record has no files");
-    let (takeoff, business, book) = (input("takeoff")?, input("business")?, input("price book")?);
-    let business = shelf.business(&business.sha256, || word_for_word(business))?;
-    let old_book = shelf.book(&book.sha256, || word_for_word(book))?;
+    let input = |what| kept.input(what).ok_or("its record has no files");
+    let takeoff = input(InputKind::Takeoff)?;
+    let (business, book) = (input(InputKind::Business)?, input(InputKind::PriceBook)?);
+    let business = cache.business(&business.sha256, || word_for_word(business))?;
+    let old_book = cache.book(&book.sha256, || word_for_word(book))?;
     let lines = kept.lines(&choice);
     let lines = lines.map_err(|error| unsound(folder, quote, &error))?;
     let lines = lines.ok_or("its quote has no such choice")?;
-    let frozen = Frozen::of(&lines, pours.len(), &old_book.book)
+    let recorded = RecordedEstimate::of(&lines, pours.len(), &old_book.book)
         .ok_or("its record has a line that this program cannot price")?;
     let case = Case {
         quote: Quote {
@@ -73,14 +73,14 @@ fn asked(
             good_until: kept.good_until.0,
             notes: Vec::new(),
         },
-        old: frozen.bought(),
+        old: recorded.bought(),
         old_book: &old_book,
         business: &business,
         job: &kept.job,
         pours: &pours,
-        fixed: frozen.fixed(),
+        fixed: recorded.fixed(),
     };
-    Ok(Some(outcome(case, shelf, question, |at| {
+    Ok(Some(outcome(case, cache, question, |at| {
         let (name, text) = word_for_word(takeoff)?;
         let takeoff = resolved(takeoff_of(&name, text)?, &name, at.book, &business)?;
         priced_as(&takeoff, &Choice(choice), at)
@@ -101,16 +101,14 @@ fn clause(
         return Ok(Clause::Unknown);
     };
     // Rare, and it takes the whole record: the yards are not among its lines by name.
-    let record = Record::from_text(text)
-        .map_err(|error| error.to_string())?
-        .0;
-    let What::Quote(quote) = &record.what else {
+    let (record, _) = Record::from_text(text).map_err(|error| error.to_string())?;
+    let Happened::Quote(quote) = &record.what else {
         return Err("its record is no quote".to_owned());
     };
-    let mut problems = Problems::default();
-    let yards = kept::ordered(quote, record.day.0, choice, &mut problems);
-    let yards = yards.ok_or_else(|| first(&problems))?;
-    let found = followed((clause.reference.value, clause.over), index, yards);
+    let mut files = Files::default();
+    let yards = from_record::ordered(quote, record.day.0, choice, &mut files);
+    let yards = whole(yards, &files.problems)?;
+    let found = followed(clause, index, yards);
     Ok(Clause::Passes(
         found.map_or(Money::ZERO, |found| found.amount),
     ))
@@ -118,23 +116,21 @@ fn clause(
 
 /// The combination that was signed.
 fn chosen(folder: &Path, name: &Name) -> Result<Vec<usize>, String> {
-    match Record::from_text(&read(folder, name)?) {
-        Ok((
-            Record {
-                what: What::Accepted(accepted),
-                ..
-            },
-            _,
-        )) => Ok(accepted.choice),
-        Ok(_) => Err(format!("`{name}.json` is no signature")),
-        Err(error) => Err(unsound(folder, name, &error)),
+    let record = Record::from_text(&read(folder, name)?);
+    match record
+        .map_err(|error| unsound(folder, name, &error))?
+        .0
+        .what
+    {
+        Happened::Accepted(accepted) => Ok(accepted.choice),
+        _ => Err(format!("`{name}.json` is no signature")),
     }
 }
 
 fn read(folder: &Path, name: &Name) -> Result<String, String> {
     let file = format!("{name}.json");
     let place = || folder.join(&file).display().to_string();
-    let bytes = records::read(folder, &file);
+    let bytes = record_folder::read(folder, &file);
     let bytes = bytes.map_err(|error| format!("cannot read `{}`: {error}", place()))?;
     String::from_utf8(bytes).map_err(|_| format!("`{}` is no text", place()))
 }
@@ -144,7 +140,7 @@ fn unsound(folder: &Path, name: &Name, error: &dyn std::fmt::Display) -> String 
     format!("`{}` is no sound record: {error}", place.display())
 }
 
-fn word_for_word(input: &glance::Input<'_>) -> Result<(String, String), String> {
+fn word_for_word(input: &quote_excerpt::Input<'_>) -> Result<(String, String), String> {
     let text = input.text().map_err(|error| error.to_string())?;
     Ok((input.name.to_string(), text))
 }

@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use super::shelf::{Shelf, on_disk};
+use super::cache::{Cache, on_disk};
 use super::{Case, Question, outcome, priced_as, resolved, takeoff_of};
 use crate::costing::outcome::{Outcome, Quote, Standing};
 use crate::costing::{Prices, Pricing, prices};
@@ -10,9 +10,9 @@ use crate::input::job::Choice;
 use crate::outside::{desk, files};
 
 /// Asks one takeoff.
-pub(super) fn ask(file: &Path, shelf: &mut Shelf<'_>, question: &Question) -> Outcome {
+pub(super) fn ask(file: &Path, cache: &mut Cache<'_>, question: &Question) -> Outcome {
     let number = file.file_stem().unwrap_or_default().to_string_lossy();
-    asked(file, &number, shelf, question).unwrap_or_else(|because| Outcome::Unpriced {
+    asked(file, &number, cache, question).unwrap_or_else(|because| Outcome::Unpriced {
         number: number.into_owned(),
         because,
     })
@@ -21,16 +21,20 @@ pub(super) fn ask(file: &Path, shelf: &mut Shelf<'_>, question: &Question) -> Ou
 fn asked(
     file: &Path,
     number: &str,
-    shelf: &mut Shelf<'_>,
+    cache: &mut Cache<'_>,
     question: &Question,
 ) -> Result<Outcome, String> {
     let (name, text) = on_disk(file)?;
     let written = takeoff_of(&name, text)?;
     let home = files::business_file(file)
         .ok_or("no `business.yaml` beside it or in any folder above it")?;
-    let (business, old_book) = shelf.home(&home)?;
+    let (business, old_book) = cache.home(&home)?;
     let takeoff = resolved(written.clone(), &name, &old_book.book, &business)?;
-    let quoted = takeoff.quoted.or(question.on).unwrap_or(question.today);
+    let quoted = takeoff
+        .head
+        .quoted
+        .or(question.on)
+        .unwrap_or(question.today);
     let pours = desk::pours(&takeoff, quoted, &business);
     // What the owner saw on the day of the quote, though poured later.
     let seen = prices(&old_book.book, quoted, &takeoff.name);
@@ -56,9 +60,9 @@ fn asked(
         business: &business,
         job: &takeoff.name,
         pours: &pours,
-        fixed: takeoff.fixed_price.as_ref().map(|price| price.value),
+        fixed: takeoff.head.fixed_price.as_ref().map(|price| price.value),
     };
-    Ok(outcome(case, shelf, question, |at| {
+    Ok(outcome(case, cache, question, |at| {
         let takeoff = resolved(written, &name, at.book, &business)?;
         priced_as(&takeoff, &choice, at)
     }))

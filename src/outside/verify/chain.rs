@@ -6,19 +6,19 @@ use std::path::Path;
 use super::Report;
 use crate::input::phrases::{Number, Pattern};
 use crate::office::name::Name;
-use crate::outside::cabinet::Row;
-use crate::outside::files::records;
+use crate::outside::files::record_folder;
+use crate::outside::records::JobRecords;
 use crate::values::Day;
 
 /// Files that are no records: copies a synced folder makes of a conflict, and the like.
 pub(super) fn strangers(folder: &Path, report: &mut Report) {
-    let listed = records::names(folder).unwrap_or_default();
+    let listed = record_folder::names(folder).unwrap_or_default();
     for file in listed {
         let stem = file
             .strip_suffix(".json")
             .or_else(|| file.strip_suffix(".pdf"));
         if stem.and_then(Name::read).is_none() {
-            report.faults.push(format!(
+            report.fault(format!(
                 "`{file}` is no record: a copy made by a synced folder? Move it out after a look"
             ));
         }
@@ -31,7 +31,7 @@ pub(super) fn numbers(jobs: &BTreeMap<Number, Vec<Name>>, pattern: &Pattern, rep
         for pair in counts.windows(2) {
             let ((first, _), (second, _)) = (&pair[0], &pair[1]);
             if first + 1 != *second {
-                report.faults.push(format!(
+                report.fault(format!(
                     "between {} and {} of {row} a number is missing; bring its records back from a copy",
                     pair[0].1, pair[1].1
                 ));
@@ -72,7 +72,7 @@ pub(super) fn firsts(
         for pair in counts.windows(2) {
             let (before, after) = (pair[0].1, pair[1].1);
             if pair[0].0 + 1 == pair[1].0 && seals[after].1.as_ref() != Some(&seals[before].0) {
-                report.faults.push(format!(
+                report.fault(format!(
                     "{after} does not follow the {before} that is here; one of them was replaced"
                 ));
             }
@@ -81,7 +81,7 @@ pub(super) fn firsts(
 }
 
 /// Places from 1 without gap, each record following the seal of the one before.
-pub(super) fn row(number: &str, names: &[Name], row: &Row, report: &mut Report) {
+pub(super) fn row(number: &str, names: &[Name], row: &JobRecords, report: &mut Report) {
     for (at, (name, record)) in names.iter().zip(&row.records).enumerate() {
         let place = u32::try_from(at + 1).unwrap_or(u32::MAX);
         if name.place != place {
@@ -90,21 +90,17 @@ pub(super) fn row(number: &str, names: &[Name], row: &Row, report: &mut Report) 
             } else {
                 format!("{number} has no record {place}")
             };
-            report
-                .faults
-                .push(format!("{told}; bring the right ones back from a copy"));
+            report.fault(format!("{told}; bring the right ones back from a copy"));
             return;
         }
         let says_so = record.number == name.number.text()
             && record.place == name.place
             && record.what.event() == name.event;
         if !says_so {
-            report
-                .faults
-                .push(format!("{name} holds another record than its name says"));
+            report.fault(format!("{name} holds another record than its name says"));
         }
         if 0 < at && record.previous.as_ref() != row.seals.get(at - 1) {
-            report.faults.push(format!(
+            report.fault(format!(
                 "{name} does not follow the record before it; one of them was replaced"
             ));
         }

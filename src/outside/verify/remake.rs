@@ -3,265 +3,167 @@
 use std::path::Path;
 
 use super::Report;
-use crate::documents::billing::Billing;
+use crate::input::business;
 use crate::office::account::Account;
 use crate::office::chain::hash;
+use crate::office::job::Job;
 use crate::office::name::Name;
-use crate::office::record::{Change, Combination, Input, Pdf, Quote, RULES, What};
-use crate::outside::cabinet::{self, PROGRAM, Row};
-use crate::outside::files::records;
-use crate::outside::{changing, filing, home, kept, making, paper};
-use crate::reading::{Problems, Sources};
-use crate::values::{Day, Money};
-
-/// Figures and pages as they come out now.
-#[derive(Debug)]
-pub struct Remade {
-    pub combinations: Option<Vec<Combination>>,
-    pub change: Option<Box<Change>>,
-    pub pdf: Option<Vec<u8>>,
-}
+use crate::office::record::{Change, Combination, Happened, Pdf, Quote, RULES};
+use crate::outside::bill_pdf::bill_pdf;
+use crate::outside::files::{Files, record_folder};
+use crate::outside::quote_pdf::{quote_pdf, shown_number};
+use crate::outside::records::{self, JobRecords, PROGRAM};
+use crate::outside::{changing, from_record, quote_record};
+use crate::reading::Read;
+use crate::values::Money;
 
 /// Holds one record against what its own texts make.
-pub(super) fn record(home: &Path, row: &Row, at: usize, name: &Name, report: &mut Report) {
+pub(super) fn record(home: &Path, row: &JobRecords, at: usize, name: &Name, report: &mut Report) {
     let record = &row.records[at];
     let Some(pdf) = record.what.pdf() else {
         return;
     };
-    for input in inputs(&record.what) {
+    for input in record.what.inputs() {
         if hash(input.text.as_bytes()) != input.sha256 {
-            report.faults.push(format!(
+            report.fault(format!(
                 "{name} keeps another `{}` than it says",
                 input.name
             ));
         }
     }
-    let remade = (record.rules == RULES).then(|| remade(home, row, at));
-    if let (Some(remade), What::Quote(quote)) = (&remade, &record.what) {
-        report.figures += 1;
-        figures(name, quote, remade, report);
-    }
-    if let (Some(remade), What::Change(change)) = (&remade, &record.what) {
-        report.figures += 1;
-        change_figures(name, change, remade.change.as_deref(), report);
-    }
+    let account = Account::replay(&row.records[..at]);
+    let job = Job {
+        number: &record.number,
+        day: record.day.0,
+        account: &account,
+    };
+    let again = (record.rules == RULES).then(|| page(home, job, &record.what, name, report));
     // Another version of the program may set a line elsewhere; then only the hash counts.
-    let again = remade
-        .and_then(|remade| remade.pdf)
-        .filter(|_| record.program == PROGRAM);
+    let again = again.flatten().filter(|_| record.program == PROGRAM);
     pages(home, name, pdf, again, report);
 }
 
-fn inputs(what: &What) -> &[Input] {
-    match what {
-        What::Quote(quote) => &quote.inputs,
-        What::Change(change) => &change.inputs,
-        What::Invoice(invoice) => &invoice.inputs,
-        What::Credit(credit) => &credit.inputs,
-        What::Paid(payment) | What::Refunded(payment) => &payment.inputs,
-        What::Accepted(_)
-        | What::Cancelled { .. }
-        | What::Declined { .. }
-        | What::Withdrawn { .. }
-        | What::Postponed { .. }
-        | What::ChangeAccepted { .. }
-        | What::Voided { .. }
-        | What::Returned { .. } => &[],
+/// The page as it comes out now, once the figures are held against what they come to now.
+fn page(
+    home: &Path,
+    job: Job<'_>,
+    what: &Happened,
+    name: &Name,
+    report: &mut Report,
+) -> Option<Vec<u8>> {
+    let mut files = Files::default();
+    if let Happened::Quote(quote) = what {
+        let (now, pdf) = quoted(home, job, quote, &mut files).ok().unzip();
+        figures(name, quote, now, report);
+        return pdf?;
     }
+    if let Happened::Change(change) = what {
+        let (now, pdf) = changed(job, change, &mut files).ok().unzip();
+        change_figures(name, change, now.as_ref(), report);
+        return pdf?;
+    }
+    let id = files.kept(what.inputs().first()?);
+    let business = files.read(id, business::read).ok()?;
+    bill_pdf(job, &business, what, &mut files.problems).ok()?
+}
+
+fn quoted(
+    home: &Path,
+    job: Job<'_>,
+    quote: &Quote,
+    files: &mut Files,
+) -> Read<(Vec<Combination>, Option<Vec<u8>>)> {
+    let mut desk = from_record::desk(quote, job.day, files)?;
+    home.clone_into(&mut desk.folder);
+    let offer = desk.offer(&mut files.problems)?;
+    let shown = shown_number(job.number, quote.revision);
+    let made = quote_pdf(
+        &desk,
+        &offer,
+        Some(&shown),
+        quote.replaces,
+        &mut files.problems,
+    );
+    let combinations = quote_record::combinations(&desk, &offer);
+    Ok((combinations, made.ok().map(|made| made.pdf)))
+}
+
+fn changed(job: Job<'_>, change: &Change, files: &mut Files) -> Read<(Happened, Option<Vec<u8>>)> {
+    let laid = changing::lay_out_again(&change.inputs, job, change.change, files)?;
+    let now = Happened::Change(Box::new(laid.change));
+    let page = bill_pdf(job, &laid.business, &now, &mut files.problems);
+    Ok((now, page.ok().flatten()))
+}
+
+fn not_again(name: &Name) -> String {
+    format!("{name} can no longer be worked out from the texts it keeps")
+}
+
+fn comes_to(name: &Name, now: Money, apart: Money) -> String {
+    format!("{name} comes to {now} now, {apart} from what it says")
 }
 
 /// Every combination's total, to the cent, and every line of it.
-fn figures(name: &Name, quote: &Quote, remade: &Remade, report: &mut Report) {
-    let Some(again) = &remade.combinations else {
-        report.faults.push(format!(
-            "{name} can no longer be worked out from the texts it keeps"
-        ));
-        return;
+fn figures(name: &Name, quote: &Quote, now: Option<Vec<Combination>>, report: &mut Report) {
+    report.figures += 1;
+    let Some(again) = now else {
+        return report.fault(not_again(name));
     };
-    for (kept, now) in quote.combinations.iter().zip(again) {
-        let apart: Money = now.figures.total.0 - kept.figures.total.0;
+    for (kept, now) in quote.combinations.iter().zip(&again) {
+        let total = now.figures.total.0;
+        let apart = total - kept.figures.total.0;
         if !apart.is_zero() {
-            report.faults.push(format!(
-                "{name} comes to {} now, {apart} from what it says",
-                now.figures.total.0
-            ));
+            report.fault(comes_to(name, total, apart));
         } else if kept != now {
             let line = kept.lines.iter().zip(&now.lines).find(|(a, b)| a != b);
             let line = line.map_or("its lines", |(line, _)| line.cause.as_str());
-            report
-                .faults
-                .push(format!("{name} says another {line} than its texts make"));
+            report.fault(format!("{name} says another {line} than its texts make"));
         }
     }
     if quote.combinations.len() != again.len() {
-        report
-            .faults
-            .push(format!("{name} has another number of combinations now"));
+        report.fault(format!("{name} has another number of combinations now"));
     }
 }
 
 /// The change's total, to the cent, and every line of it.
-fn change_figures(name: &Name, kept: &Change, now: Option<&Change>, report: &mut Report) {
-    let Some(now) = now else {
-        report.faults.push(format!(
-            "{name} can no longer be worked out from the texts it keeps"
-        ));
-        return;
+fn change_figures(name: &Name, kept: &Change, now: Option<&Happened>, report: &mut Report) {
+    report.figures += 1;
+    let Some(Happened::Change(now)) = now else {
+        return report.fault(not_again(name));
     };
-    let apart: Money = now.figures.total.0 - kept.figures.total.0;
+    let total = now.figures.total.0;
+    let apart = total - kept.figures.total.0;
     if !apart.is_zero() {
-        report.faults.push(format!(
-            "{name} comes to {} now, {apart} from what it says",
-            now.figures.total.0
-        ));
+        report.fault(comes_to(name, total, apart));
     } else if (&kept.lines, &kept.work, kept.days) != (&now.lines, &now.work, now.days) {
-        report
-            .faults
-            .push(format!("{name} says other lines than its texts make"));
+        report.fault(format!("{name} says other lines than its texts make"));
     }
 }
 
 /// The PDF is there, is the one of the record, and comes out the same once more.
 fn pages(home: &Path, name: &Name, pdf: &Pdf, again: Option<Vec<u8>>, report: &mut Report) {
+    let file = &pdf.name;
     let same_again = again.as_ref().map(|bytes| hash(bytes) == pdf.sha256);
-    match records::read(&cabinet::folder(home), &pdf.name) {
-        Ok(bytes) => {
+    match (record_folder::read(&records::folder(home), file), again) {
+        (Ok(bytes), _) => {
             report.pdfs += 1;
             if hash(&bytes) != pdf.sha256 {
-                report
-                    .faults
-                    .push(format!("`{}` is not the PDF that went out", pdf.name));
+                report.fault(format!("`{file}` is not the PDF that went out"));
             }
         }
-        Err(_) => match (again, same_again) {
-            (Some(bytes), Some(true)) => {
-                report.faults.push(format!(
-                    "`{}` is lost; `--mend` writes it again, byte for byte",
-                    pdf.name
-                ));
-                report.lost.push((name.clone(), bytes));
-            }
-            _ => report
-                .faults
-                .push(format!("`{}` is lost; bring it back from a copy", pdf.name)),
-        },
+        (Err(_), Some(bytes)) if same_again == Some(true) => {
+            report.fault(format!(
+                "`{file}` is lost; `--mend` writes it again, byte for byte"
+            ));
+            report.lost.push((name.clone(), bytes));
+        }
+        (Err(_), _) => report.fault(format!("`{file}` is lost; bring it back from a copy")),
     }
     match same_again {
         Some(true) => report.pages += 1,
-        Some(false) => report.faults.push(format!(
-            "`{}` comes out otherwise when it is made once more",
-            pdf.name
+        Some(false) => report.fault(format!(
+            "`{file}` comes out otherwise when it is made once more"
         )),
         None => {}
     }
-}
-
-/// Makes a record's figures and pages once more.
-fn remade(home: &Path, row: &Row, at: usize) -> Remade {
-    let record = &row.records[at];
-    let day = record.day.0;
-    let number = record.number.as_str();
-    let mut problems = Problems::default();
-    let account = Account::replay(&row.records[..at]);
-    let business = inputs(&record.what)
-        .first()
-        .and_then(|input| home::kept(input, &mut problems));
-    let bill = business.as_ref().map(|business| Billing {
-        number,
-        day,
-        account: &account,
-        business,
-    });
-    let plain = |pdf: Option<Vec<u8>>| Remade {
-        combinations: None,
-        change: None,
-        pdf,
-    };
-    match &record.what {
-        What::Quote(quote) => {
-            quoted(home, quote, number, day, &mut problems).unwrap_or_else(|| plain(None))
-        }
-        What::Invoice(invoice) => {
-            plain(bill.and_then(|of| paper::invoice(of, invoice, &mut problems)))
-        }
-        What::Credit(credit) => plain(bill.and_then(|of| paper::credit(of, credit, &mut problems))),
-        What::Paid(payment) => {
-            plain(bill.and_then(|of| paper::receipt(of, payment, &mut problems)))
-        }
-        What::Refunded(refund) => {
-            plain(bill.and_then(|of| paper::refund(of, refund, &mut problems)))
-        }
-        What::Change(change) => changed(change, number, day, &account, &mut problems),
-        What::Accepted(_)
-        | What::Cancelled { .. }
-        | What::Declined { .. }
-        | What::Withdrawn { .. }
-        | What::Postponed { .. }
-        | What::ChangeAccepted { .. }
-        | What::Voided { .. }
-        | What::Returned { .. } => plain(None),
-    }
-}
-
-fn changed(
-    change: &Change,
-    number: &str,
-    day: Day,
-    account: &Account<'_>,
-    problems: &mut Problems,
-) -> Remade {
-    let mut sources = Sources::default();
-    let laid = <&[Input; 3]>::try_from(&change.inputs[..])
-        .ok()
-        .zip(account.quote())
-        .and_then(|(texts, (_, quote))| {
-            changing::lay_out_again(texts, quote, day, &mut sources, problems)
-        });
-    let Some(laid) = laid else {
-        return Remade {
-            combinations: None,
-            change: None,
-            pdf: None,
-        };
-    };
-    let again = laid.record(change.change, &sources);
-    Remade {
-        combinations: None,
-        pdf: paper::change(
-            Billing {
-                number,
-                day,
-                account,
-                business: &laid.business,
-            },
-            &again,
-            problems,
-        ),
-        change: Some(Box::new(again)),
-    }
-}
-
-fn quoted(
-    home: &Path,
-    quote: &Quote,
-    number: &str,
-    day: Day,
-    problems: &mut Problems,
-) -> Option<Remade> {
-    let mut sources = Sources::default();
-    let mut desk = kept::desk(quote, day, &mut sources, problems)?;
-    home.clone_into(&mut desk.folder);
-    let offer = desk.offer(problems)?;
-    let shown = if quote.revision == 1 {
-        number.to_owned()
-    } else {
-        format!("{number}, revision {}", quote.revision)
-    };
-    let combinations = filing::combinations(&desk, &offer);
-    let made = making::quote(&desk, &offer, Some(&shown), quote.replaces, problems);
-    Some(Remade {
-        combinations: Some(combinations),
-        change: None,
-        pdf: made.map(|made| made.pdf),
-    })
 }

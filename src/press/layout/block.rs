@@ -132,7 +132,7 @@ pub enum Rule {
 pub struct Table {
     pub columns: Vec<TableColumn>,
     pub head: Option<Vec<Rich>>,
-    pub rows: Vec<Row>,
+    pub rows: Vec<TableRow>,
     /// Put the head on the line of the section's title just above, where there is room.
     pub head_beside_title: bool,
     /// Notes in rows without white between them, as the office wants them.
@@ -163,7 +163,7 @@ pub enum CellVoice {
 }
 
 #[derive(Clone, Debug)]
-pub struct Row {
+pub struct TableRow {
     pub kind: RowKind,
     pub cells: Vec<Cell>,
 }

@@ -1,12 +1,10 @@
 //! Pieces to pages: what stays together, what moves on, what is divided.
 
 use super::error::LayoutError;
-use super::flows::Flows;
-use super::mark::move_ink;
-use super::part::{can_start, cluster, divisible};
-use super::piece::{Body, Piece, Solid, end_of};
+use super::piece::{Body, Flows, Piece, Solid, end_of};
 use super::style::grid;
-use crate::press::drawing::Point;
+use super::together::{can_start, cluster, divisible};
+use crate::press::drawing::point;
 use crate::press::page::{Bookmark, Mark, NodeId, Owner};
 use std::collections::{BTreeMap, VecDeque};
 use std::ops::Range;
@@ -253,7 +251,7 @@ impl Filled {
 
     fn repeat_head(&mut self, head: &Solid, y: f32) {
         let mut again = head.clone();
-        again.shift(Point { x: 0.0, y });
+        again.shift(point(0.0, y));
         let page = self.pages.last_mut().expect("a page is open");
         page.extend(again.marks.into_iter().map(|mark| Mark {
             owner: Owner::Header,
@@ -264,7 +262,7 @@ impl Filled {
     fn stamp(&mut self, mut solid: Solid, y: f32) {
         let page = self.pages.len() - 1;
         for mark in &mut solid.marks {
-            move_ink(&mut mark.ink, Point { x: 0.0, y });
+            mark.ink.shift(point(0.0, y));
         }
         self.pages[page].append(&mut solid.marks);
         for (node, [left, top, right, bottom]) in solid.figures {

@@ -1,17 +1,7 @@
 //! One text in two flows of equal width.
 
-use super::piece::{Piece, end_of};
+use super::piece::{Flows, Piece};
 use super::style::grid;
-
-/// A text in two flows: all pieces at the left column's x.
-#[derive(Clone, Debug)]
-pub(super) struct Flows {
-    pub pieces: Vec<Piece>,
-    /// How many stand in the left flow when both fit.
-    pub cut: usize,
-    /// From the left column to the right one.
-    pub across: f32,
-}
 
 impl Flows {
     /// Two flows as even as their pieces allow.
@@ -29,12 +19,6 @@ impl Flows {
             });
         flows.cut = even.unwrap_or(flows.cut);
         flows
-    }
-
-    /// Height when `cut` pieces stand on the left.
-    pub fn height(&self, cut: usize, y: f32) -> f32 {
-        let (left, right) = self.pieces.split_at(cut);
-        end_of(left, y, true).max(end_of(right, y, true)) - y
     }
 
     /// The two columns.

@@ -1,10 +1,10 @@
 //! The way from blocks to a finished document.
 
 use super::block::Flow;
-use super::build::{Builder, Known, Place};
+use super::compose::{Composer, Known, Place};
 use super::error::LayoutError;
 use super::fill::{Filled, Settled, fill};
-use super::frame::frame;
+use super::running::running;
 use super::style::{Look, grid};
 use super::texts::{check, each};
 use crate::press::drawing::Drawing;
@@ -26,20 +26,20 @@ pub fn paginate(
     let mut settled = Settled::default();
     let known = Known::default();
     for _ in 0..ATTEMPTS {
-        let mut builder = Builder {
+        let mut composer = Composer {
             look,
             figures,
             settled: &settled,
             nodes: Vec::new(),
             known: &known,
         };
-        let root = builder.node(Role::Document, None);
+        let root = composer.node(Role::Document, None);
         let place = Place {
             parent: root,
             x: grid::LEFT,
             width: grid::RIGHT - grid::LEFT,
         };
-        let pieces = builder.blocks(place, &flow.blocks)?;
+        let pieces = composer.blocks(place, &flow.blocks)?;
         let tops = match (&flow.band, &flow.running_head) {
             (Some(_), None) => [grid::UNDER_BAND; 2],
             (Some(_), Some(_)) => [grid::UNDER_BAND, grid::UNDER_HEAD],
@@ -52,7 +52,7 @@ pub fn paginate(
                     return Err(LayoutError::UnknownPart { name });
                 }
             }
-            return finish(builder, flow, filled, about);
+            return finish(composer, flow, filled, about);
         }
         settled = filled.settled;
     }
@@ -60,7 +60,7 @@ pub fn paginate(
 }
 
 fn finish(
-    builder: Builder<'_>,
+    composer: Composer<'_>,
     flow: &Flow,
     filled: Filled,
     about: About,
@@ -68,16 +68,15 @@ fn finish(
     let count = filled.pages.len();
     let mut pages = Vec::new();
     for (at, marks) in filled.pages.into_iter().enumerate() {
-        let (mut all, after) = frame(&builder, flow, at, count)?;
+        let (mut all, after) = running(&composer, flow, at, count)?;
         all.extend(marks);
         all.extend(after);
         pages.push(Page {
             size: grid::PAGE,
             marks: all,
-            links: Vec::new(),
         });
     }
-    let mut nodes = builder.nodes;
+    let mut nodes = composer.nodes;
     for (node, page, bounds) in filled.bounds {
         nodes[node.0].bounds = Some((page, bounds));
     }
@@ -95,7 +94,6 @@ fn finish(
         structure,
         outline: filled.outline,
         about,
-        attachments: Vec::new(),
     })
 }
 

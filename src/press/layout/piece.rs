@@ -1,9 +1,8 @@
 //! Pieces: what is never divided, with its marks, waiting for a place on a page.
 
-use super::flows::Flows;
-use super::mark::{move_ink, words_reach};
+use super::mark::words_reach;
 use super::style::grid;
-use crate::press::drawing::Point;
+use crate::press::drawing::{Point, point};
 use crate::press::page::{Mark, NodeId};
 use std::ops::Range;
 use std::rc::Rc;
@@ -68,6 +67,24 @@ pub(super) struct Solid {
     pub what: String,
 }
 
+/// A text in two flows of equal width: all pieces at the left column's x.
+#[derive(Clone, Debug)]
+pub(super) struct Flows {
+    pub pieces: Vec<Piece>,
+    /// How many stand in the left flow when both fit.
+    pub cut: usize,
+    /// From the left column to the right one.
+    pub across: f32,
+}
+
+impl Flows {
+    /// Height when `cut` pieces stand on the left.
+    pub fn height(&self, cut: usize, y: f32) -> f32 {
+        let (left, right) = self.pieces.split_at(cut);
+        end_of(left, y, true).max(end_of(right, y, true)) - y
+    }
+}
+
 impl Piece {
     pub fn new(body: Body) -> Self {
         Self {
@@ -127,7 +144,7 @@ impl Piece {
 
     /// Moves everything sideways.
     pub fn shift(&mut self, dx: f32) {
-        let by = Point { x: dx, y: 0.0 };
+        let by = point(dx, 0.0);
         if let Some(head) = &mut self.head {
             let mut moved = (**head).clone();
             moved.shift(by);
@@ -164,7 +181,7 @@ impl Piece {
 impl Solid {
     pub fn shift(&mut self, by: Point) {
         for mark in &mut self.marks {
-            move_ink(&mut mark.ink, by);
+            mark.ink.shift(by);
         }
         for (_, [left, top, right, bottom]) in &mut self.figures {
             *left += by.x;

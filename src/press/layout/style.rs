@@ -87,10 +87,10 @@ pub struct Look {
 impl Default for Look {
     fn default() -> Self {
         Self {
-            ink: Rgb(0x1f, 0x1d, 0x1a),
-            soft: Rgb(0x5b, 0x57, 0x51),
-            accent: Rgb(0x2b, 0x4a, 0x8b),
-            rule: Rgb(0xa9, 0xa3, 0x9a),
+            ink: Rgb::INK,
+            soft: Rgb::SOFT,
+            accent: Rgb::BLUE,
+            rule: Rgb::RULE,
         }
     }
 }
@@ -99,10 +99,7 @@ impl Default for Look {
 pub mod grid {
     use crate::press::drawing::Size;
 
-    pub const PAGE: Size = Size {
-        width: 612.0,
-        height: 792.0,
-    };
+    pub const PAGE: Size = Size::new(612.0, 792.0);
     pub const LEFT: f32 = 48.0;
     pub const RIGHT: f32 = 564.0;
     pub const TOP: f32 = 48.0;

@@ -1,7 +1,7 @@
 //! Where pages break, and what never parts.
 
 use super::block::{
-    Align, Block, CellVoice, Flow, Inking, Row, RowKind, Rule, Section, Table, TableColumn,
+    Align, Block, CellVoice, Flow, Inking, RowKind, Rule, Section, Table, TableColumn, TableRow,
 };
 use super::style::{Look, Style};
 use super::{LayoutError, paginate};
@@ -107,11 +107,11 @@ fn table(rows: usize) -> Block {
         align,
         voice: CellVoice::Plain,
     };
-    let row = |kind, name: String, amount: &str| Row {
+    let row = |kind, name: String, amount: &str| TableRow {
         kind,
         cells: vec![Rich::plain(name).into(), Rich::plain(amount).into()],
     };
-    let mut all: Vec<Row> = (0..rows)
+    let mut all: Vec<TableRow> = (0..rows)
         .map(|at| row(RowKind::Plain, format!("line {at}"), "1.5"))
         .collect();
     all.push(row(RowKind::Total, "Total".to_owned(), "10.25"));
@@ -242,7 +242,7 @@ fn a_row_taller_than_a_page_is_named() {
         }],
         ..Table::default()
     };
-    rows.rows.push(Row {
+    rows.rows.push(TableRow {
         kind: RowKind::Plain,
         cells: vec![Rich::plain("endless words ".repeat(2000)).into()],
     });

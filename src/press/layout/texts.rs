@@ -18,9 +18,11 @@ pub(super) fn check(flow: &Flow, figures: &BTreeMap<String, Drawing>) -> Result<
         }
     });
     texts.extend(flow.page_number.as_deref());
-    for figure in figures.values() {
-        shapes(&figure.shapes, &mut texts);
-    }
+    let shapes = figures.values().flat_map(|figure| &figure.shapes);
+    texts.extend(shapes.filter_map(|shape| match shape {
+        Shape::Words(words) => Some(words.text.as_str()),
+        Shape::Path(_) | Shape::Picture(_) => None,
+    }));
     let characters: BTreeSet<char> = texts
         .iter()
         .flat_map(|text| text.chars())
@@ -66,16 +68,6 @@ pub(super) fn each<'a>(flow: &'a Flow, fits: Option<&Fits>, look: &mut dyn FnMut
 fn all<'a>(rows: impl IntoIterator<Item = &'a Rich>, look: &mut dyn FnMut(&'a Rich)) {
     for row in rows {
         look(row);
-    }
-}
-
-fn shapes<'a>(drawn: &'a [Shape], texts: &mut Vec<&'a str>) {
-    for shape in drawn {
-        match shape {
-            Shape::Path(_) | Shape::Picture { .. } => {}
-            Shape::Words(words) => texts.push(&words.text),
-            Shape::Clipped { shapes: inner, .. } => shapes(inner, texts),
-        }
     }
 }
 

@@ -1,22 +1,21 @@
 //! What an element says beside its contents (ISO 32000-1, 14.8.5).
 
 use lopdf::{Dictionary, Object, dictionary};
-use printpdf::{Op, TextItem};
 
-use super::{numbers::numbers, paint::Painted, roles, structure};
-use crate::press::page::{Document, Node, Role};
+use super::{numbers::numbers, roles};
+use crate::press::page::{Document, Ink, Mark, Node, NodeId, Owner, Role};
 
-/// The attributes of the node at this index, for the few roles that need some.
-pub fn of(document: &Document, index: usize, painted: &[Painted]) -> Option<Dictionary> {
-    let node = &document.structure[index];
+/// The attributes of a node, for the few roles that need some.
+pub fn of(document: &Document, id: NodeId) -> Option<Dictionary> {
+    let node = &document.structure[id.0];
     match node.role {
         Role::Figure => figure(document, node),
         Role::HeaderCell(scope) => {
             Some(dictionary! { "O" => "Table", "Scope" => roles::scope(scope) })
         }
-        Role::List => Some(
-            dictionary! { "O" => "List", "ListNumbering" => numbering(document, index, painted) },
-        ),
+        Role::List => {
+            Some(dictionary! { "O" => "List", "ListNumbering" => numbering(document, id) })
+        }
         Role::Document
         | Role::Section
         | Role::Heading(_)
@@ -28,9 +27,7 @@ pub fn of(document: &Document, index: usize, painted: &[Painted]) -> Option<Dict
         | Role::TableHead
         | Role::TableBody
         | Role::TableRow
-        | Role::DataCell
-        | Role::Link
-        | Role::Span => None,
+        | Role::DataCell => None,
     }
 }
 
@@ -45,42 +42,28 @@ fn figure(document: &Document, node: &Node) -> Option<Dictionary> {
 }
 
 /// Told from the first label: digits count, other words are bullets, a drawn one is a box.
-fn numbering(document: &Document, list: usize, painted: &[Painted]) -> &'static str {
-    let is_label = |node: usize| {
-        document.structure[node].role == Role::Label
-            && structure::is_within(&document.structure, node, list)
+fn numbering(document: &Document, list: NodeId) -> &'static str {
+    let is_label = |mark: &Mark| match mark.owner {
+        Owner::Node(node) => {
+            document.structure[node.0].role == Role::Label && document.is_within(node, list)
+        }
+        Owner::Layout | Owner::Header | Owner::Footer => false,
     };
-    let label = painted.iter().find_map(|page| {
-        let mcid = page.owners.iter().position(|node| is_label(node.0))?;
-        Some(text(page, mcid))
+    let marks = || document.pages.iter().flat_map(|page| &page.marks);
+    let Some(first) = marks().find(|mark| mark.ink.shows() && is_label(mark)) else {
+        return "None";
+    };
+    let label = marks().filter(|mark| mark.owner == first.owner);
+    let glyphs = label.flat_map(|mark| match &mark.ink {
+        Ink::Glyphs(run) => run.glyphs.as_slice(),
+        Ink::Path(_) | Ink::Picture(_) => &[],
     });
-    match label {
-        None => "None",
-        Some(text) if text.is_empty() => "Square",
-        Some(text) if text.contains(|character: char| character.is_ascii_digit()) => "Decimal",
-        Some(_) => "Disc",
+    let text: String = glyphs.map(|glyph| glyph.text.as_str()).collect();
+    if text.is_empty() {
+        "Square"
+    } else if text.contains(|character: char| character.is_ascii_digit()) {
+        "Decimal"
+    } else {
+        "Disc"
     }
-}
-
-/// The words of one marked content. Artifacts carry no number, so they are passed over.
-fn text(page: &Painted, mcid: usize) -> String {
-    let is_element = |op: &Op| matches!(op, Op::BeginMarkedContentWithProperties { tag, .. } if tag != "Artifact");
-    let starts = page.ops.iter().enumerate().filter(|(_, op)| is_element(op));
-    let start = starts.map(|(at, _)| at).nth(mcid).unwrap_or(page.ops.len());
-    let shown = page.ops[start..]
-        .iter()
-        .take_while(|op| !matches!(op, Op::EndMarkedContent));
-    let glyphs = shown.filter_map(|op| match op {
-        Op::ShowText { items } => Some(items),
-        _ => None,
-    });
-    glyphs
-        .flatten()
-        .filter_map(|item| match item {
-            TextItem::GlyphIds(glyphs) => Some(glyphs),
-            _ => None,
-        })
-        .flatten()
-        .filter_map(|glyph| glyph.cid.as_deref())
-        .collect()
 }

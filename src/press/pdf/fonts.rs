@@ -3,19 +3,26 @@
 use std::collections::BTreeMap;
 
 use lopdf::{Dictionary, Document as Objects, Object, ObjectId, dictionary};
-use printpdf::Codepoint;
 use sha2::{Digest, Sha256};
 use subsetter::GlyphRemapper;
 
-use super::{deflate, metrics::Metrics, numbers::integer, pen, to_unicode};
+use super::{deflate, metrics::Metrics, numbers::integer, to_unicode};
 use crate::press::{drawing::Face, faces, page::Glyph};
 
 #[derive(Default)]
 pub struct Fonts(BTreeMap<Face, Cut>);
 
 impl Fonts {
+    /// The name under which pages ask for a face.
+    pub fn name(face: Face) -> &'static str {
+        match face {
+            Face::Regular => "Regular",
+            Face::Bold => "Bold",
+        }
+    }
+
     /// The glyph's number in the cut face, and the gap that shaping wants after it.
-    pub fn take(&mut self, face: Face, glyph: &Glyph) -> Codepoint {
+    pub fn take(&mut self, face: Face, glyph: &Glyph) -> (u16, i32) {
         self.0
             .entry(face)
             .or_insert_with(|| Cut::of(face))
@@ -26,7 +33,7 @@ impl Fonts {
     pub fn add(&self, objects: &mut Objects) -> Dictionary {
         let mut listed = Dictionary::new();
         for (face, cut) in &self.0 {
-            listed.set(pen::resource_name(*face), cut.add(*face, objects));
+            listed.set(Self::name(*face), cut.add(*face, objects));
         }
         listed
     }
@@ -48,15 +55,14 @@ impl Cut {
         }
     }
 
-    fn take(&mut self, glyph: &Glyph) -> Codepoint {
+    fn take(&mut self, glyph: &Glyph) -> (u16, i32) {
         let id = self.ids.remap(glyph.id);
         let text = self.texts.entry(id).or_default();
         if to_unicode::is_plainer(&glyph.text, text) {
             text.clone_from(&glyph.text);
         }
         // A viewer steps on by the face's own width; a positive gap steps back from it.
-        let gap = i32::from(self.metrics.width(glyph.id)) - glyph.advance;
-        Codepoint::with_cid(id, to_float(gap), glyph.text.clone())
+        (id, i32::from(self.metrics.width(glyph.id)) - glyph.advance)
     }
 
     /// A composite font (ISO 32000-1, 9.7): glyph numbers of the cut face stand in the text.
@@ -131,10 +137,4 @@ fn family(face: Face) -> &'static str {
         Face::Regular => "IBMPlexSans",
         Face::Bold => "IBMPlexSans-Bold",
     }
-}
-
-/// Advances of a line of text are far below the 24 bits that a float holds exactly.
-#[expect(clippy::cast_precision_loss)]
-fn to_float(thousandths: i32) -> f32 {
-    thousandths as f32
 }

@@ -1,6 +1,6 @@
 //! What each element holds, in reading order.
 
-use super::structure::Placed;
+use super::content::Written;
 use crate::press::page::{Document, NodeId};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -11,11 +11,6 @@ pub enum Kid {
         page: usize,
         mcid: usize,
     },
-    /// The clickable area, by its number among its page's links.
-    Link {
-        page: usize,
-        index: usize,
-    },
 }
 
 /// Page, then number of the mark on it.
@@ -23,8 +18,8 @@ type Position = (usize, usize);
 
 /// The kids of every node. Elements stand in the order of their nodes; an element's own
 /// content stands before the first element whose content comes later on the pages.
-pub fn by_node(document: &Document, placed: &Placed) -> Vec<Vec<Kid>> {
-    let own = own_kids(document, placed);
+pub fn by_node(document: &Document, pages: &[Written]) -> Vec<Vec<Kid>> {
+    let own = own_kids(document, pages);
     let first = first_positions(document, &own);
     let mut elements: Vec<Vec<usize>> = vec![Vec::new(); document.structure.len()];
     for (index, node) in document.structure.iter().enumerate() {
@@ -53,19 +48,12 @@ fn merged(own: Vec<(Position, Kid)>, elements: &[usize], first: &[Option<Positio
     kids
 }
 
-/// Content and links that belong to a node itself, not to a node below it.
-fn own_kids(document: &Document, placed: &Placed) -> Vec<Vec<(Position, Kid)>> {
+/// Content that belongs to a node itself, not to a node below it.
+fn own_kids(document: &Document, pages: &[Written]) -> Vec<Vec<(Position, Kid)>> {
     let mut own: Vec<Vec<(Position, Kid)>> = vec![Vec::new(); document.structure.len()];
-    for (page, (painted, sheet)) in placed.painted.iter().zip(&document.pages).enumerate() {
-        for (mcid, node) in painted.owners.iter().enumerate() {
+    for (page, written) in pages.iter().enumerate() {
+        for (mcid, node) in written.owners.iter().enumerate() {
             own[node.0].push(((page, mcid), Kid::Content { page, mcid }));
-        }
-        // The clickable area follows the words it lies under.
-        for (index, link) in sheet.links.iter().enumerate() {
-            let last = own[link.node.0]
-                .last()
-                .map_or((page, 0), |(position, _)| *position);
-            own[link.node.0].push((last, Kid::Link { page, index }));
         }
     }
     own

@@ -1,21 +1,14 @@
-//! One picture, read once: its size for layout, its bytes for the file.
-
-use std::fmt;
+//! One JPEG picture (ITU-T T.81), read once: its size for layout, its bytes for the file.
 
 use printpdf::{RawImage, RawImageData, RawImageFormat};
 
-use super::{jpeg, png};
-use crate::press::page::PictureKind;
-
-/// A picture that a PDF can carry, with 8 bits a colour.
+/// A JPEG picture as a PDF can carry it, with 8 bits a colour.
 #[derive(Debug)]
 pub struct Picture {
     pub width: usize,
     pub height: usize,
     pub(super) colors: Colors,
     pub(super) coding: Coding,
-    /// How opaque each point is; `None` when all are.
-    pub(super) alpha: Option<Vec<u8>>,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -26,99 +19,114 @@ pub(super) enum Colors {
 
 #[derive(Debug)]
 pub(super) enum Coding {
-    /// A JPEG file without the parts that tell where, when and with what it was taken.
+    /// The file without the parts that tell where, when and with what it was taken.
     Jpeg(Vec<u8>),
-    /// The packed rows of a PNG file.
-    Png(Vec<u8>),
     /// Unpacked, row by row.
     Plain(Vec<u8>),
 }
 
-/// Why a picture cannot go on a page.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum PictureError {
-    /// The bytes do not begin as a file of this kind does.
-    WrongKind { kind: PictureKind },
-    /// The file is cut short or damaged.
-    Damaged { kind: PictureKind, reason: String },
-}
-
-impl fmt::Display for PictureError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::WrongKind { kind } => write!(f, "this is not a {} picture", name(*kind)),
-            Self::Damaged { kind, reason } => {
-                write!(f, "the {} picture cannot be read: {reason}", name(*kind))
-            }
-        }
-    }
-}
-
-impl std::error::Error for PictureError {}
+const START: &[u8] = b"\xFF\xD8";
 
 impl Picture {
-    /// Reads a picture. What a PDF takes as it is passes through untouched; the rest is
-    /// decoded. A picture with an [`Err`] must not be placed on a page.
-    pub fn read(bytes: &[u8], kind: PictureKind) -> Result<Self, PictureError> {
-        let (starts, passed) = match kind {
-            PictureKind::Jpeg => (bytes.starts_with(jpeg::START), jpeg::pass(bytes)),
-            PictureKind::Png => (bytes.starts_with(png::START), png::pass(bytes)),
-        };
-        if !starts {
-            return Err(PictureError::WrongKind { kind });
+    /// Reads a JPEG file. What a PDF takes as it is passes through untouched; the rest, such as
+    /// a picture in inks, is decoded. A picture with an error must not be placed on a page.
+    ///
+    /// # Errors
+    /// When the file is another one, cut short or damaged.
+    pub fn read(bytes: &[u8]) -> Result<Self, String> {
+        if !bytes.starts_with(START) {
+            return Err("this is not a JPEG picture".to_owned());
         }
-        passed.map_or_else(|| decode(bytes, kind), Ok)
+        let decoded =
+            || decode(bytes).map_err(|why| format!("the JPEG picture cannot be read: {why}"));
+        pass(bytes).map_or_else(decoded, Ok)
     }
 }
 
-fn decode(bytes: &[u8], kind: PictureKind) -> Result<Picture, PictureError> {
+/// Passes 8-bit grey or three-colour pictures; `None` means: decode it.
+fn pass(bytes: &[u8]) -> Option<Picture> {
+    let mut kept = START.to_vec();
+    let mut frame: Option<(usize, usize, Colors)> = None;
+    let mut rest = bytes.strip_prefix(START)?;
+    loop {
+        let (marker, segment, after) = segment(rest)?;
+        match marker {
+            // Frames: baseline, extended and progressive; not C4, C8 and CC, which are none.
+            0xC0..=0xC2 => frame = Some(size(segment)?),
+            0xC3 | 0xC5..=0xC7 | 0xC9..=0xCB | 0xCD..=0xCF => return None,
+            _ => {}
+        }
+        if !tells_of_its_taking(marker) {
+            kept.extend(&rest[..rest.len() - after.len()]);
+        }
+        rest = after;
+        // After the start of the scan come coded points; they end the file.
+        if marker == 0xDA {
+            kept.extend(rest);
+            break;
+        }
+    }
+    let (width, height, colors) = frame?;
+    let is_whole = rest.windows(2).any(|pair| pair == b"\xFF\xD9");
+    is_whole.then_some(Picture {
+        width,
+        height,
+        colors,
+        coding: Coding::Jpeg(kept),
+    })
+}
+
+/// A photo may say in its Exif part where the customer lives and whose telephone took it.
+/// Kept are JFIF (E0), the colour profile (E2) and the colour transform (EE).
+fn tells_of_its_taking(marker: u8) -> bool {
+    matches!(marker, 0xE1 | 0xE3..=0xED | 0xEF | 0xFE)
+}
+
+/// Width, height and colours of a frame header.
+fn size(segment: &[u8]) -> Option<(usize, usize, Colors)> {
+    let [8, h1, h2, w1, w2, parts, ..] = *segment else {
+        return None;
+    };
+    let colors = match parts {
+        1 => Colors::Gray,
+        3 => Colors::Rgb,
+        _ => return None,
+    };
+    let (width, height) = (
+        u16::from_be_bytes([w1, w2]).into(),
+        u16::from_be_bytes([h1, h2]).into(),
+    );
+    (0 < width && 0 < height).then_some((width, height, colors))
+}
+
+/// Marker and content of the first segment, and what follows it.
+fn segment(bytes: &[u8]) -> Option<(u8, &[u8], &[u8])> {
+    let [0xFF, rest @ ..] = bytes else {
+        return None;
+    };
+    // Any number of fill bytes may stand before the marker.
+    let fill = rest.iter().take_while(|byte| **byte == 0xFF).count();
+    let (marker, rest) = rest[fill..].split_first()?;
+    let length = usize::from(u16::from_be_bytes(*rest.first_chunk()?));
+    let (segment, rest) = rest.split_at_checked(length)?;
+    Some((*marker, segment.get(2..)?, rest))
+}
+
+fn decode(bytes: &[u8]) -> Result<Picture, String> {
     // Warnings only tell the format and the size, which are known.
-    let image = RawImage::decode_from_bytes(bytes, &mut Vec::new())
-        .map_err(|reason| PictureError::Damaged { kind, reason })?;
-    let samples = match image.pixels {
-        RawImageData::U8(samples) => samples,
-        RawImageData::U16(samples) => samples
-            .into_iter()
-            .map(|sample| sample.to_be_bytes()[0])
-            .collect(),
-        RawImageData::F32(_) => {
-            let reason = "its colours are floating-point numbers".to_owned();
-            return Err(PictureError::Damaged { kind, reason });
-        }
+    let image = RawImage::decode_from_bytes(bytes, &mut Vec::new())?;
+    let colors = match image.data_format {
+        RawImageFormat::R8 => Colors::Gray,
+        RawImageFormat::RGB8 => Colors::Rgb,
+        other => return Err(format!("its colours are in an unusual order, {other:?}")),
     };
-    let (colors, parts, has_alpha) = match image.data_format {
-        RawImageFormat::R8 | RawImageFormat::R16 => (Colors::Gray, 1, false),
-        RawImageFormat::RG8 | RawImageFormat::RG16 => (Colors::Gray, 1, true),
-        RawImageFormat::RGB8 | RawImageFormat::RGB16 => (Colors::Rgb, 3, false),
-        RawImageFormat::RGBA8 | RawImageFormat::RGBA16 => (Colors::Rgb, 3, true),
-        RawImageFormat::BGR8
-        | RawImageFormat::BGRA8
-        | RawImageFormat::RGBF32
-        | RawImageFormat::RGBAF32 => {
-            let reason = "its colours are in an unusual order".to_owned();
-            return Err(PictureError::Damaged { kind, reason });
-        }
+    let RawImageData::U8(samples) = image.pixels else {
+        return Err("its colours are not of 8 bits".to_owned());
     };
-    let step = parts + usize::from(has_alpha);
-    let points = samples.chunks_exact(step);
-    let plain = points
-        .clone()
-        .flat_map(|point| &point[..parts])
-        .copied()
-        .collect();
-    let alpha: Option<Vec<u8>> = has_alpha.then(|| points.map(|point| point[parts]).collect());
     Ok(Picture {
         width: image.width,
         height: image.height,
         colors,
-        coding: Coding::Plain(plain),
-        alpha: alpha.filter(|alpha| alpha.iter().any(|opacity| *opacity != u8::MAX)),
+        coding: Coding::Plain(samples),
     })
-}
-
-fn name(kind: PictureKind) -> &'static str {
-    match kind {
-        PictureKind::Jpeg => "JPEG",
-        PictureKind::Png => "PNG",
-    }
 }

@@ -20,8 +20,6 @@ pub fn name(role: Role) -> &'static str {
         Role::HeaderCell(_) => "TH",
         Role::DataCell => "TD",
         Role::Figure => "Figure",
-        Role::Link => "Link",
-        Role::Span => "Span",
     }
 }
 

@@ -4,19 +4,17 @@ use lopdf::{Dictionary, Document as Objects, Object, ObjectId, dictionary, text_
 
 use super::{
     attributes,
+    content::Written,
     kids::{self, Kid},
     numbers::integer,
-    paint::Painted,
     roles,
 };
-use crate::press::page::{Document, Node};
+use crate::press::page::{Document, NodeId};
 
-/// Where pages and links ended up in the file, by their order in the document.
+/// Where pages ended up in the file, by their order in the document.
 pub struct Placed<'a> {
     pub pages: &'a [ObjectId],
-    /// Page by page.
-    pub links: &'a [Vec<ObjectId>],
-    pub painted: &'a [Painted],
+    pub written: &'a [Written],
 }
 
 /// Adds every element; gives the root of the tree.
@@ -27,7 +25,7 @@ pub fn add(document: &Document, placed: &Placed, objects: &mut Objects) -> Objec
         .iter()
         .map(|_| objects.new_object_id())
         .collect();
-    let kids = kids::by_node(document, placed);
+    let kids = kids::by_node(document, placed.written);
     for (index, node) in document.structure.iter().enumerate() {
         let parent = node.parent.map_or(root, |parent| elements[parent.0]);
         let mut element = dictionary! {
@@ -38,26 +36,29 @@ pub fn add(document: &Document, placed: &Placed, objects: &mut Objects) -> Objec
         if let Some(alternative) = &node.alternative {
             element.set("Alt", text_string(alternative));
         }
-        if let Some(attributes) = attributes::of(document, index, placed.painted) {
+        if let Some(attributes) = attributes::of(document, NodeId(index)) {
             element.set("A", attributes);
         }
         fill(&mut element, &kids[index], placed, &elements);
         objects.set_object(elements[index], element);
     }
-    let parents = objects.add_object(parent_tree(document, placed, &elements));
-    objects.set_object(root, dictionary! {
-        "Type" => "StructTreeRoot",
-        "K" => vec![elements[0].into()],
-        "ParentTree" => parents,
-        "ParentTreeNextKey" => integer(placed.pages.len() + document.pages.iter().map(|page| page.links.len()).sum::<usize>()),
-    });
+    let parents = objects.add_object(parent_tree(placed.written, &elements));
+    objects.set_object(
+        root,
+        dictionary! {
+            "Type" => "StructTreeRoot",
+            "K" => vec![elements[0].into()],
+            "ParentTree" => parents,
+            "ParentTreeNextKey" => integer(placed.pages.len()),
+        },
+    );
     root
 }
 
 /// The page of the first content is the element's own; content elsewhere names its page.
 fn fill(element: &mut Dictionary, kids: &[Kid], placed: &Placed, elements: &[ObjectId]) {
     let own_page = kids.iter().find_map(|kid| match kid {
-        Kid::Content { page, .. } | Kid::Link { page, .. } => Some(*page),
+        Kid::Content { page, .. } => Some(*page),
         Kid::Element(_) => None,
     });
     if let Some(page) = own_page {
@@ -72,10 +73,6 @@ fn fill(element: &mut Dictionary, kids: &[Kid], placed: &Placed, elements: &[Obj
                 "Type" => "MCR", "Pg" => placed.pages[page], "MCID" => integer(mcid),
             }
             .into(),
-            Kid::Link { page, index } => dictionary! {
-                "Type" => "OBJR", "Pg" => placed.pages[page], "Obj" => placed.links[page][index],
-            }
-            .into(),
         })
         .collect();
     if !kids.is_empty() {
@@ -83,36 +80,11 @@ fn fill(element: &mut Dictionary, kids: &[Kid], placed: &Placed, elements: &[Obj
     }
 }
 
-/// From content back to its element: pages first, each by its marks' numbers, then links.
-fn parent_tree(document: &Document, placed: &Placed, elements: &[ObjectId]) -> Dictionary {
-    let pages = placed.painted.iter().map(|page| {
-        let owners = page
-            .owners
-            .iter()
-            .map(|node| elements[node.0].into())
-            .collect();
-        Object::Array(owners)
+/// From content back to its element: for each page, by its marks' numbers.
+fn parent_tree(pages: &[Written], elements: &[ObjectId]) -> Dictionary {
+    let numbered = pages.iter().enumerate().flat_map(|(key, page)| {
+        let owners = page.owners.iter().map(|node| elements[node.0].into());
+        [integer(key), Object::Array(owners.collect())]
     });
-    let links = document
-        .pages
-        .iter()
-        .flat_map(|page| &page.links)
-        .map(|link| elements[link.node.0].into());
-    let entries = pages.chain(links).enumerate();
-    let numbered: Vec<Object> = entries
-        .flat_map(|(key, entry)| [integer(key), entry])
-        .collect();
-    dictionary! { "Nums" => numbered }
-}
-
-/// Whether `node` stands below the node at `index`, which may be itself.
-pub fn is_within(structure: &[Node], node: usize, index: usize) -> bool {
-    let mut at = Some(node);
-    while let Some(here) = at {
-        if here == index {
-            return true;
-        }
-        at = structure[here].parent.map(|parent| parent.0);
-    }
-    false
+    dictionary! { "Nums" => numbered.collect::<Vec<Object>>() }
 }

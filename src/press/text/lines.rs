@@ -12,7 +12,7 @@ use unicode_linebreak::{BreakOpportunity, linebreaks};
 /// The space at a line's end stays as a glyph, since words extracted from the
 /// page would otherwise run together; it does not count in the width.
 #[derive(Clone, Debug, Default)]
-pub struct Line {
+pub struct TextLine {
     pub runs: Vec<(Voice, Vec<Glyph>)>,
     /// Points.
     pub width: f32,
@@ -28,9 +28,9 @@ pub fn lines(
     size: f32,
     tracking: i32,
     limit: f32,
-) -> Result<Vec<Line>, Unshapable> {
+) -> Result<Vec<TextLine>, Unshapable> {
     let whole: String = text.iter().map(|(_, part)| part.as_str()).collect();
-    let setting = Setting {
+    let source = Source {
         voices: voices(text),
         whole: &whole,
         face,
@@ -38,7 +38,7 @@ pub fn lines(
         tracking,
     };
     if !whole.contains(FORCED) {
-        let line = setting.line(0, whole.len())?;
+        let line = source.line(0, whole.len())?;
         if line.width <= limit {
             return Ok(vec![line]);
         }
@@ -46,11 +46,11 @@ pub fn lines(
     let mut starts = vec![0];
     let mut open = 0; // start of the line being filled
     let mut last = 0; // last break that still fits
-    let guess = Guess::new(&setting)?;
+    let guess = Guess::new(&source)?;
     for &(stop, forced) in &guess.stops {
-        while !guess.fits(&setting, open, stop, limit)? {
+        while !guess.fits(&source, open, stop, limit)? {
             if last == open {
-                last = setting.emergency(open, stop, limit)?;
+                last = source.emergency(open, stop, limit)?;
                 if stop <= last {
                     break;
                 }
@@ -64,13 +64,13 @@ pub fn lines(
             starts.push(open);
         }
     }
-    accompany_last(&mut starts, &setting, limit)?;
+    accompany_last(&mut starts, &source, limit)?;
     let ends = starts.iter().copied().skip(1).chain([whole.len()]);
     starts
         .iter()
         .copied()
         .zip(ends)
-        .map(|(start, end)| setting.line(start, end))
+        .map(|(start, end)| source.line(start, end))
         .collect()
 }
 
@@ -80,7 +80,7 @@ const FORCED: [char; 7] = [
 ];
 
 /// The text with what it is set in.
-struct Setting<'a> {
+struct Source<'a> {
     /// End of each stretch, and its voice.
     voices: Vec<(usize, Voice)>,
     whole: &'a str,
@@ -99,8 +99,8 @@ struct Guess {
 }
 
 impl Guess {
-    fn new(setting: &Setting<'_>) -> Result<Self, Unshapable> {
-        let whole = setting.whole;
+    fn new(source: &Source<'_>) -> Result<Self, Unshapable> {
+        let whole = source.whole;
         let mut stops: Vec<(usize, bool)> = linebreaks(whole)
             .map(|(at, kind)| (at, kind == BreakOpportunity::Mandatory && at < whole.len()))
             .collect();
@@ -109,10 +109,10 @@ impl Guess {
         }
         let (mut widths, mut before, mut sum) = (BTreeMap::from([(0, 0.0)]), 0, 0.0);
         for &(stop, _) in &stops {
-            let runs = setting.runs(before, stop)?;
+            let runs = source.runs(before, stop)?;
             sum += runs
                 .iter()
-                .map(|(_, glyphs)| width(glyphs, setting.size))
+                .map(|(_, glyphs)| width(glyphs, source.size))
                 .sum::<f32>();
             widths.insert(stop, sum);
             before = stop;
@@ -123,7 +123,7 @@ impl Guess {
     /// Whether the line fits; shaped as a whole only when the guess is close to the limit.
     fn fits(
         &self,
-        setting: &Setting<'_>,
+        source: &Source<'_>,
         open: usize,
         stop: usize,
         limit: f32,
@@ -131,14 +131,14 @@ impl Guess {
         if let (Some(from), Some(to)) = (self.widths.get(&open), self.widths.get(&stop)) {
             let with_space = to - from;
             // Kerning with spaces and the space at the end stay well within an em.
-            if with_space <= limit - setting.size / 2.0 {
+            if with_space <= limit - source.size / 2.0 {
                 return Ok(true);
             }
-            if limit + setting.size < with_space {
+            if limit + source.size < with_space {
                 return Ok(false);
             }
         }
-        Ok(setting.width(open, stop)? <= limit)
+        Ok(source.width(open, stop)? <= limit)
     }
 }
 
@@ -152,7 +152,7 @@ fn voices(text: &[(Voice, String)]) -> Vec<(usize, Voice)> {
         .collect()
 }
 
-impl Setting<'_> {
+impl Source<'_> {
     fn runs(&self, start: usize, end: usize) -> Result<Vec<(Voice, Vec<Glyph>)>, Unshapable> {
         let mut runs = Vec::new();
         let mut from = start;
@@ -177,7 +177,7 @@ impl Setting<'_> {
             .sum())
     }
 
-    fn line(&self, start: usize, end: usize) -> Result<Line, Unshapable> {
+    fn line(&self, start: usize, end: usize) -> Result<TextLine, Unshapable> {
         let kept = self.whole[start..end].trim_end_matches('\n').len();
         let runs = self.runs(start, start + kept)?;
         let mut all: f32 = runs
@@ -192,7 +192,7 @@ impl Setting<'_> {
                 .count();
             all -= width(&glyphs[glyphs.len() - spaces..], self.size);
         }
-        Ok(Line { runs, width: all })
+        Ok(TextLine { runs, width: all })
     }
 
     /// Where a word wider than the line must be broken; at least one character on.
@@ -209,25 +209,21 @@ impl Setting<'_> {
 }
 
 /// Moves a word down when the last line would be one short word alone.
-fn accompany_last(
-    starts: &mut [usize],
-    setting: &Setting<'_>,
-    limit: f32,
-) -> Result<(), Unshapable> {
+fn accompany_last(starts: &mut [usize], source: &Source<'_>, limit: f32) -> Result<(), Unshapable> {
     let &[.., above, last] = &*starts else {
         return Ok(());
     };
-    let alone = &setting.whole[last..];
-    if alone.trim_end().contains(' ') || limit / 5.0 < setting.width(last, setting.whole.len())? {
+    let alone = &source.whole[last..];
+    if alone.trim_end().contains(' ') || limit / 5.0 < source.width(last, source.whole.len())? {
         return Ok(());
     }
-    let previous = linebreaks(&setting.whole[..last])
+    let previous = linebreaks(&source.whole[..last])
         .map(|(at, _)| at)
         .filter(|&at| above < at && at < last)
         .last();
     if let Some(earlier) = previous
-        && limit * 0.6 <= setting.width(above, earlier)?
-        && setting.width(earlier, setting.whole.len())? <= limit
+        && limit * 0.6 <= source.width(above, earlier)?
+        && source.width(earlier, source.whole.len())? <= limit
     {
         *starts.last_mut().expect("there are at least two lines") = earlier;
     }

@@ -8,6 +8,6 @@ mod lines;
 mod rich;
 mod shape;
 
-pub use lines::{Line, lines};
+pub use lines::{TextLine, lines};
 pub use rich::{Rich, Span, Voice};
 pub use shape::{Unshapable, shape, uncovered, width};

@@ -42,6 +42,7 @@ impl Written for Even {
             code: "not-even",
             message: format!("`{text}` is not even"),
             help: "add one".to_owned(),
+            part: None,
         })
     }
 }

@@ -1,17 +1,14 @@
 //! Parser events become a tree, with a stack of the lists and maps still open.
 
-use super::copies::Copies;
+use super::copies::{Copies, Stop};
 use super::mend::Mended;
 use super::open::{Inside, Open};
+use super::scene::Scene;
 use super::swallowed;
-use super::syntax::Scene;
 use crate::reading::place::{FileId, Place, Sources};
 use crate::reading::problem::{Problem, Problems};
 use crate::reading::tree::{Node, Value};
 use serde_yaml::granit_parser::{Event, ScalarStyle, ScanError, Span};
-
-/// What stops reading, since going on could not end well; already reported.
-pub(super) struct Stop;
 
 pub(super) struct Builder<'a> {
     file: FileId,

@@ -2,7 +2,7 @@
 
 use super::line::{Line, with_space_after_colon};
 use super::quotes;
-use super::syntax::Scene;
+use super::scene::Scene;
 use crate::reading::place::Place;
 use crate::reading::problem::Problem;
 

@@ -1,7 +1,7 @@
 //! Lines that start in a column where they do not belong.
 
 use super::line::Line;
-use super::syntax::Scene;
+use super::scene::Scene;
 use crate::reading::place::Place;
 use crate::reading::problem::Problem;
 

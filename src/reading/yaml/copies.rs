@@ -1,11 +1,13 @@
 //! Values marked `&name` and used again as `*name`, within a budget.
 
 use super::DEEPEST;
-use super::builder::Stop;
 use crate::reading::place::Place;
 use crate::reading::problem::{Problem, Problems};
 use crate::reading::tree::{Node, Value};
 use std::collections::BTreeMap;
+
+/// What stops reading, since going on could not end well; already reported.
+pub(super) struct Stop;
 
 /// Nodes that copies may add to one file. Ten lines of aliases to aliases could otherwise
 /// stand for a billion nodes.

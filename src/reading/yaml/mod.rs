@@ -11,6 +11,7 @@ mod line;
 mod mend;
 mod open;
 mod quotes;
+mod scene;
 mod swallowed;
 mod syntax;
 

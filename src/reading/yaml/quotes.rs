@@ -1,6 +1,6 @@
 //! Slips with quotes, which feet and inch marks invite.
 
-use super::syntax::Scene;
+use super::scene::Scene;
 use crate::reading::place::Place;
 use crate::reading::problem::Problem;
 

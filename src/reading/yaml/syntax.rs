@@ -1,22 +1,10 @@
 //! What the parser cannot read, in a contractor's words.
 
 use super::quotes;
-use crate::reading::place::{Place, Sources};
+use super::scene::Scene;
+use crate::reading::place::Place;
 use crate::reading::problem::Problem;
 use serde_yaml::granit_parser::{ErrorKind, ScanError};
-
-/// What is known where the parser stopped.
-pub(super) struct Scene<'a> {
-    pub(super) sources: &'a Sources,
-    /// Where it stopped.
-    pub(super) place: Place,
-    /// The last value it read before that.
-    pub(super) last: Place,
-    /// Tabs at the front of lines are reported and dealt with.
-    pub(super) tabs_mended: bool,
-    /// The innermost bracket not closed by then.
-    pub(super) bracket: Option<Place>,
-}
 
 /// The problem behind a parser error. Its place is the spot to mend.
 pub(super) fn problem(error: &ScanError, scene: &Scene) -> Problem {

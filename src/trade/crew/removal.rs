@@ -1,11 +1,11 @@
 //! Breaking out, taking up, sawing and digging.
 
-use super::tasks::TaskName;
+use super::stages::Stage;
+use super::task::Task;
 use crate::input::book::{Role, Rules};
 use crate::input::job::RemovalMaterial;
 use crate::trade::measure::RemovalQuantities;
-use crate::trade::order::Section;
-use crate::trade::working::Quantity;
+use crate::trade::order::{Parts, Section};
 
 /// Rates of removal, in the order of the work.
 const TASKS: [&str; 9] = [
@@ -20,31 +20,26 @@ const TASKS: [&str; 9] = [
     "dig with machine",
 ];
 
-pub(super) fn tasks(
-    removals: &[RemovalQuantities],
-    rules: &Rules,
-) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
+pub(super) fn tasks(removals: &[RemovalQuantities], rules: &Rules) -> Vec<Task> {
     let mut tasks = Vec::new();
+    let mut add = |name, parts: Parts| tasks.push(Task::rated(name, Stage::Remove, parts));
     if we_saw(rules) {
         let faces = removals.iter().filter_map(|one| one.saw_cut.as_ref());
         let parts = faces.map(|cut| (Section::Removal, cut.face.clone()));
-        tasks.push((TaskName::Rated("saw cut".into()), parts.collect()));
+        add("saw cut", parts.collect());
     }
     for name in TASKS {
-        let parts = removals
-            .iter()
-            .filter(|one| one.task == name)
-            .map(|one| {
-                let much = match one.material {
-                    RemovalMaterial::Concrete
-                    | RemovalMaterial::Asphalt
-                    | RemovalMaterial::Pavers => &one.area,
-                    RemovalMaterial::Soil => &one.solid,
-                };
-                (Section::Removal, much.clone())
-            })
-            .collect();
-        tasks.push((TaskName::Rated(name.into()), parts));
+        let of_it = removals.iter().filter(|one| one.task == name);
+        let parts = of_it.map(|one| {
+            let much = match one.material {
+                RemovalMaterial::Concrete | RemovalMaterial::Asphalt | RemovalMaterial::Pavers => {
+                    &one.area
+                }
+                RemovalMaterial::Soil => &one.solid,
+            };
+            (Section::Removal, much.clone())
+        });
+        add(name, parts.collect());
     }
     tasks
 }

@@ -1,76 +1,74 @@
 //! Work around the slabs: boxes set, covers adjusted, lids that come later, what the site asks for.
 
 use super::Work;
-use super::tasks::TaskName;
-use crate::input::book::{BoxStock, Rules};
+use super::stages::Stage;
+use super::task::Task;
+use crate::input::book::BoxStock;
 use crate::input::job::SetBox;
 use crate::input::phrases::Ratio;
+use crate::input::site::Question;
 use crate::reading::At;
-use crate::trade::order::{Section, Ways, boxes, site};
+use crate::trade::order::{Parts, Policies, boxes, site, whole};
 use crate::trade::term::number;
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
-type Task = (TaskName, Vec<(Section, Quantity)>);
-
 /// Tasks that only some jobs have, in the order of the work.
-pub(super) fn listed(work: &Work<'_>, ways: Ways<'_>) -> Vec<Task> {
-    let rules = ways.rules;
-    let mut tasks = site_work(work, rules);
-    let boxes = |fits: &dyn Fn(&SetBox, &BoxStock) -> bool| -> Vec<(Section, Quantity)> {
-        boxes::known(work.takeoff, rules)
+pub(super) fn listed(work: &Work<'_>, by: Policies<'_>) -> Vec<Task> {
+    let rules = by.rules;
+    let works = site::works(work.takeoff, work.slabs, rules).into_iter();
+    let works = works.filter_map(|(question, rule, quantity)| {
+        let (name, stage) = (format!("site {}", question.name()), done_in(question));
+        Some(Task::rated(name, stage, whole(quantity)).at(rule.hours?))
+    });
+    let mut tasks: Vec<Task> = works.collect();
+    let known = || boxes::known(work.takeoff, rules);
+    let pieces = |fits: &dyn Fn(&SetBox, &BoxStock) -> bool| -> Parts {
+        known()
             .filter(|(_, set, stock)| fits(set, stock))
             .map(|(section, set, _)| (section, boxes::piece(set)))
             .collect()
     };
-    let own = boxes::known(work.takeoff, rules)
-        .filter(|(_, set, stock)| set.adjust.is_none() && stock.hours.is_some());
+    let own = known().filter(|(_, set, _)| set.adjust.is_none());
     let mut names: Vec<(&str, &At<Amount>)> = own
         .filter_map(|(_, set, stock)| Some((set.stock.value.as_str(), stock.hours.as_ref()?)))
         .collect();
     names.sort_by_key(|(name, _)| *name);
     names.dedup_by_key(|(name, _)| *name);
     for (name, hours) in names {
-        let rate = At {
-            value: Ratio {
-                much: hours.value,
-                per: Amount::new(1.into(), Unit::Piece),
-            },
-            place: hours.place,
-        };
-        tasks.push((
-            TaskName::Item(format!("set {name}"), rate),
-            boxes(&|set, _| set.adjust.is_none() && set.stock.value == name),
-        ));
+        let rate = hours.clone().map(|much| {
+            let per = Amount::new(1.into(), Unit::Piece);
+            Ratio { much, per }
+        });
+        let parts = pieces(&|set, _| set.adjust.is_none() && set.stock.value == name);
+        tasks.push(Task::rated(format!("set {name}"), Stage::Form, parts).at(rate));
     }
-    tasks.push((
-        TaskName::Rated("set box".into()),
-        boxes(&|set, stock| set.adjust.is_none() && stock.hours.is_none()),
-    ));
-    tasks.push((
-        TaskName::Rated("adjust box".into()),
-        boxes(&|set, _| set.adjust.is_some()),
-    ));
-    tasks.push((
-        TaskName::Rated("set lid".into()),
-        boxes(&|set, _| set.waits_for_lid()),
-    ));
-    if boxes::is_extra_trip(work.takeoff, ways) {
+    let by_the_rate = pieces(&|set, stock| set.adjust.is_none() && stock.hours.is_none());
+    let adjusted = pieces(&|set, _| set.adjust.is_some());
+    let later = pieces(&|set, _| set.waits_for_lid());
+    tasks.extend([
+        Task::rated("set box", Stage::Form, by_the_rate),
+        Task::rated("adjust box", Stage::Form, adjusted),
+        Task::rated("set lid", Stage::Return, later),
+    ]);
+    if boxes::is_extra_trip(work.takeoff, by) {
         let once = Quantity::by("once, for all lids", "come back", Unit::Trip, number(1));
-        tasks.push((
-            TaskName::Rated("come back".into()),
-            vec![(Section::Whole, once)],
-        ));
+        tasks.push(Task::rated("come back", Stage::Return, whole(once)));
     }
     tasks
 }
 
-fn site_work(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
-    let works = site::works(work.takeoff, work.slabs, rules).into_iter();
-    works
-        .filter_map(|(question, rule, quantity)| {
-            let name = TaskName::Item(format!("site {}", question.name()), rule.hours?);
-            Some((name, vec![(Section::Whole, quantity)]))
-        })
-        .collect()
+fn done_in(question: Question) -> Stage {
+    match question {
+        Question::Washout => Stage::Place,
+        Question::Backfill => Stage::Strip,
+        Question::TruckOver
+        | Question::OverheadWires
+        | Question::Sprinklers
+        | Question::LawnCrossed
+        | Question::OtherHeights
+        | Question::CarsNear
+        | Question::WallsToCover
+        | Question::LinesMarked => Stage::Form,
+    }
 }

@@ -22,32 +22,6 @@ words! {
     }
 }
 
-impl Stage {
-    /// The stage a task belongs to, by how its name begins; what comes with an item of the
-    /// book is done while forming.
-    fn of(task: &str) -> Self {
-        const BEGINNINGS: &[(&str, Stage)] = &[
-            ("break out", Stage::Remove),
-            ("take up", Stage::Remove),
-            ("saw cut", Stage::Remove),
-            ("dig", Stage::Remove),
-            ("place by", Stage::Place),
-            ("finish ", Stage::Place),
-            ("step", Stage::Place),
-            ("cure", Stage::Strip),
-            ("seal", Stage::Return),
-            ("site backfill", Stage::Strip),
-            ("site washout", Stage::Place),
-            ("set lid", Stage::Return),
-            ("come back", Stage::Return),
-        ];
-        BEGINNINGS
-            .iter()
-            .find(|(beginning, _)| task.starts_with(beginning))
-            .map_or(Self::Form, |(_, stage)| *stage)
-    }
-}
-
 /// The work of one stage.
 #[derive(Clone, Debug)]
 pub struct StageHours {
@@ -63,7 +37,7 @@ pub(super) fn hours(tasks: &[TaskHours]) -> Vec<StageHours> {
     let stages = Stage::ALL.into_iter().filter_map(|stage| {
         let of_it: Vec<&Quantity> = tasks
             .iter()
-            .filter(|task| Stage::of(&task.name) == stage)
+            .filter(|task| task.stage == stage)
             .map(|task| &task.hours)
             .collect();
         (!of_it.is_empty()).then(|| StageHours {
@@ -91,30 +65,5 @@ pub(super) fn without_hours(stage: Stage) -> StageHours {
             number(0),
         ),
         days: None,
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_task_belongs_to_the_stage_it_is_done_in() {
-        #[track_caller]
-        fn case(task: &str, stage: Stage) {
-            assert_eq!(Stage::of(task), stage, "{task}");
-        }
-
-        case("break out concrete", Stage::Remove);
-        case("take up pavers", Stage::Remove);
-        case("saw cut", Stage::Remove);
-        case("dig with machine", Stage::Remove);
-        case("form curved", Stage::Form);
-        case("bars", Stage::Form);
-        case("place by pump", Stage::Place);
-        case("finish trowel", Stage::Place);
-        case("cure, strip and clean", Stage::Strip);
-        case("seal clear", Stage::Return);
-        case("topsoil", Stage::Form);
     }
 }

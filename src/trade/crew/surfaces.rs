@@ -1,93 +1,92 @@
 //! Hours and visits of finishes and sealers: the work itself, and coming back for it after the pour.
 
+use rust_decimal::Decimal;
+
 use super::Work;
-use super::tasks::TaskName;
+use super::stages::Stage;
+use super::task::Task;
 use crate::input::book::Rules;
-use crate::input::job::Slab;
 use crate::input::phrases::Days;
-use crate::trade::measure::faces;
-use crate::trade::order::{List, Section};
+use crate::reading::At;
+use crate::trade::measure::{Face, faces};
+use crate::trade::order::{List, Parts, Section};
 use crate::trade::term::{largest, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
-use rust_decimal::Decimal;
 
-/// A finish with hours of its own, or by the rate of its name.
-pub(super) fn finish_task(finish: &str, rules: &Rules) -> TaskName {
-    let name = format!("finish {finish}");
-    let entry = rules.surfaces.finishes.get(finish);
-    match entry.and_then(|entry| entry.hours.clone()) {
-        Some(hours) => TaskName::Item(name, hours),
-        None => TaskName::Rated(name),
-    }
+/// Each finish, with the faces it is given: by hours of its own, or by the rate of its name.
+pub(super) fn finishing<'a>(work: &Work<'a>, rules: &'a Rules) -> impl Iterator<Item = Task> + 'a {
+    let faces = faces(work.takeoff, work.slabs);
+    let mut finishes: Vec<&str> = faces.iter().map(|face| face.finish).collect();
+    finishes.sort_unstable();
+    finishes.dedup();
+    let takeoff = work.takeoff;
+    finishes.into_iter().map(move |finish| {
+        let is_its =
+            |face: &&Face<'_>| face.finish == finish && !takeoff.slabs[face.slab].is_step();
+        let parts = faces.iter().filter(is_its);
+        let parts: Parts = parts
+            .map(|face| (Section::Slab(face.slab), face.area.clone()))
+            .collect();
+        let task = Task::rated(format!("finish {finish}"), Stage::Place, parts);
+        let known = rules.finishes.get(finish);
+        match known.and_then(|known| known.hours.clone()) {
+            Some(hours) => task.at(hours),
+            None => task,
+        }
+    })
 }
 
 /// Each sealer, with the slabs it is put on.
-pub(super) fn sealing(work: &Work<'_>, rules: &Rules) -> Vec<(TaskName, Vec<(Section, Quantity)>)> {
-    let sealers = rules.surfaces.sealers.iter();
-    let rated = sealers.filter_map(|(name, sealer)| Some((name, sealer.hours.clone()?)));
-    rated
-        .map(|(name, hours)| {
-            let slabs = work.takeoff.slabs.iter().zip(work.slabs).enumerate();
-            let sealed = slabs
-                .filter(|(_, (slab, _))| slab.seal.as_ref().is_some_and(|seal| seal.value == *name))
-                .map(|(i, (_, measured))| (Section::Slab(i), measured.area.clone()));
-            (
-                TaskName::Item(format!("seal {name}"), hours),
-                sealed.collect(),
-            )
-        })
-        .collect()
+pub(super) fn sealing<'a>(work: &'a Work<'_>, rules: &'a Rules) -> impl Iterator<Item = Task> + 'a {
+    let sealers = rules.sealers.iter();
+    sealers.filter_map(|(name, sealer)| {
+        let parts = work.of_each(|slab, measured| {
+            let is_sealed = slab.seal.as_ref().is_some_and(|seal| seal.value == *name);
+            is_sealed.then(|| measured.area.clone())
+        });
+        let hours = sealer.hours.clone()?;
+        Some(Task::rated(format!("seal {name}"), Stage::Return, parts).at(hours))
+    })
 }
 
 /// Visits after the pours; none where no finish and no sealer asks for any.
 ///
 /// After each pour one visit serves all finishes, and one all sealers that are due on the same day.
 pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
-    let surfaces = &list.ways.rules.surfaces;
+    let rules = list.by.rules;
     let faces = faces(work.takeoff, work.slabs);
     let mut visits: Vec<Quantity> = Vec::new();
     for pour in 0..work.takeoff.placements.len() {
-        let of_pour: Vec<&Slab> = work
-            .takeoff
-            .slabs
-            .iter()
-            .map(AsRef::as_ref)
-            .filter(|slab| slab.placement == pour)
-            .collect();
-        let finishes = faces
-            .iter()
-            .filter(|face| work.takeoff.slabs[face.slab].placement == pour)
-            .filter_map(|face| {
-                let finish = surfaces.finishes.get(face.finish)?;
-                Some(trips(face.finish, &finish.trips))
-            })
-            .collect();
+        let is_here = |slab: usize| work.takeoff.slabs[slab].placement == pour;
+        let of_pour = faces.iter().filter(|face| is_here(face.slab));
+        let finishes = of_pour.filter_map(|face| {
+            let finish = rules.finishes.get(face.finish)?;
+            Some(trips(face.finish, &finish.trips))
+        });
         visits.extend(visit(
             "the most any finish of the pour asks for",
             format!("finishing visits, pour {}", pour + 1),
-            finishes,
+            finishes.collect(),
         ));
+        let slabs = work.takeoff.slabs.iter();
+        let of_pour = slabs.filter(|slab| slab.placement == pour);
         let sealed: Vec<_> = of_pour
-            .iter()
             .filter_map(|slab| {
                 let name = &slab.seal.as_ref()?.value;
-                Some((name, surfaces.sealers.get(name)?))
+                Some((name, rules.sealers.get(name)?))
             })
             .collect();
         let mut days: Vec<Days> = sealed.iter().map(|(_, one)| one.after.value).collect();
         days.sort();
         days.dedup();
         for day in days {
-            let due = sealed
-                .iter()
-                .filter(|(_, sealer)| sealer.after.value == day)
-                .map(|(name, sealer)| trips(name, &sealer.trips))
-                .collect();
+            let due = sealed.iter().filter(|(_, one)| one.after.value == day);
+            let due = due.map(|(name, sealer)| trips(name, &sealer.trips));
             visits.extend(visit(
                 "the most any sealer due on this day asks for",
                 format!("sealing visits, pour {}, day {}", pour + 1, day.0),
-                due,
+                due.collect(),
             ));
         }
     }
@@ -102,7 +101,7 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
     )))
 }
 
-fn trips(name: &str, trips: &crate::reading::At<Amount>) -> Quantity {
+fn trips(name: &str, trips: &At<Amount>) -> Quantity {
     let much = Amount::new(trips.value.value, Unit::Trip);
     Quantity::given(format!("trips for {name}"), much, trips.place)
 }

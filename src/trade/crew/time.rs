@@ -1,11 +1,12 @@
 //! From hours of work to trips, crew days and the hours that are charged.
 
 use super::stages::{self, Stage, StageHours};
-use super::{Crew, TaskHours};
+use super::{Crew, TaskHours, hours_in_a_day, people};
 use crate::input::business::{Charge, CrewPolicy, DayCount, DayRule};
 use crate::trade::order::List;
+use crate::trade::tally::Tally;
 use crate::trade::term::{Term, largest, of, sum};
-use crate::trade::working::Quantity;
+use crate::trade::working::{Name, Quantity};
 use crate::values::{Amount, Unit};
 
 /// The crew and its day, as the owner says.
@@ -21,24 +22,11 @@ struct Day {
 impl Day {
     fn of(policy: &CrewPolicy) -> Self {
         Self {
-            people: Quantity::given("people", policy.people.value, policy.people.place),
-            hours: Quantity::given(
-                "hours in a day",
-                Amount::new(policy.hours_in_a_day.value.value, Unit::Hour),
-                policy.hours_in_a_day.place,
-            ),
-            travel: Quantity::given(
-                "travel a person and day",
-                policy.travel.value,
-                policy.travel.place,
-            ),
-            set_up: (!policy.set_up.value.value.is_zero()).then(|| {
-                Quantity::given(
-                    "set-up a person and day",
-                    policy.set_up.value,
-                    policy.set_up.place,
-                )
-            }),
+            people: people(policy),
+            hours: hours_in_a_day(policy),
+            travel: Quantity::said("travel a person and day", &policy.travel),
+            set_up: (!policy.set_up.value.value.is_zero())
+                .then(|| Quantity::said("set-up a person and day", &policy.set_up)),
             step: match policy.day_rule.value {
                 DayRule::ByTheHour => None,
                 DayRule::UpTo(step) => Some(Quantity::given(
@@ -59,30 +47,30 @@ impl Day {
         }
     }
 
-    fn trips(&self, worked: &Quantity, name: String) -> Quantity {
-        Quantity::by(
-            "hours ÷ (people × a day without travel and set-up), up to a whole one",
-            name,
-            Unit::Trip,
-            (of(worked) / (of(&self.people) * self.for_work())).whole(),
-        )
+    /// How often the crew comes for so many hours.
+    fn visits(&self, worked: &Quantity) -> Term {
+        (of(worked) / (of(&self.people) * self.for_work())).whole()
+    }
+
+    fn trips(&self, worked: &Quantity, name: impl Into<Name>) -> Quantity {
+        let rule = "hours ÷ (people × a day without travel and set-up), up to a whole one";
+        Quantity::by(rule, name, Unit::Trip, self.visits(worked))
     }
 
     /// The trips of the job, and every visit after the pour.
     fn all_trips(&self, worked: &Quantity, returns: Option<&Quantity>) -> Quantity {
         let Some(returns) = returns else {
-            return self.trips(worked, "trips".into());
+            return self.trips(worked, "trips");
         };
-        let work = of(worked) / (of(&self.people) * self.for_work());
         Quantity::by(
             "hours ÷ (people × a day without travel and set-up), up to a whole one, and every visit after the pour",
             "trips",
             Unit::Trip,
-            work.whole() + returns,
+            self.visits(worked) + returns,
         )
     }
 
-    fn days(&self, hours: impl Into<Term>, name: String) -> Quantity {
+    fn days(&self, hours: impl Into<Term>, name: impl Into<Name>) -> Quantity {
         let days = hours.into() / (of(&self.people) * &self.hours);
         let days = match &self.step {
             Some(step) => days.up_to(step),
@@ -98,50 +86,53 @@ impl Day {
 }
 
 pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &List<'_>) -> Crew {
-    let policy = list.ways.crew;
+    let policy = list.by.crew;
     let day = Day::of(policy);
-    let worked = list.sets.settle(Quantity::by(
+    let mut work = Tally::of("", list.sets);
+    work.show(tasks.iter().flat_map(|task| [&task.work, &task.hours]));
+    let mut tally = Tally::of("", list.sets);
+    let worked = tally.by(
         "tasks added up",
         "hours worked",
         Unit::Hour,
         sum(tasks.iter().map(|task| &task.hours)),
-    ));
+    );
     let mut stages = stages::hours(&tasks);
     let by_the_stage = policy.day_count.value == DayCount::ByStage;
     if by_the_stage && returns.is_some() && stages.iter().all(|one| one.stage != Stage::Return) {
         stages.push(stages::without_hours(Stage::Return));
     }
-    let trips = list.sets.settle(match policy.day_count.value {
+    let trips = match policy.day_count.value {
         DayCount::ByTheJob => day.all_trips(&worked, returns.as_ref()),
         DayCount::ByStage => by_stage(&day, &mut stages, &mut returns, list),
-    });
-    let travel = list.sets.settle(Quantity::by(
+    };
+    tally.list(&returns);
+    let trips = tally.settle(trips);
+    let travel = tally.by(
         "trips × people × travel",
         "travel hours",
         Unit::Hour,
         of(&trips) * &day.people * &day.travel,
-    ));
+    );
     let set_up = day.set_up.as_ref().map(|each| {
-        list.sets.settle(Quantity::by(
+        tally.by(
             "trips × people × set-up and clean-up",
             "set-up hours",
             Unit::Hour,
             of(&trips) * &day.people * each,
-        ))
+        )
     });
     let whole = of(&worked) + &travel;
-    let hours = match &set_up {
-        Some(set_up) => Quantity::by(
-            "work, travel and set-up",
-            "hours",
-            Unit::Hour,
-            whole + set_up,
-        ),
-        None => Quantity::by("work and travel", "hours", Unit::Hour, whole),
+    let (rule, whole) = match &set_up {
+        Some(set_up) => ("work, travel and set-up", whole + set_up),
+        None => ("work and travel", whole),
     };
+    let hours = Quantity::by(rule, "hours", Unit::Hour, whole);
+    tally.list([&hours]);
     let of_stages: Vec<&Quantity> = stages.iter().filter_map(|one| one.days.as_ref()).collect();
-    let days = list.sets.settle(if of_stages.is_empty() {
-        day.days(&hours, "crew days".into())
+    tally.list(of_stages.iter().copied());
+    let days = tally.settle(if of_stages.is_empty() {
+        day.days(&hours, "crew days")
     } else {
         Quantity::by(
             "days of every stage added up",
@@ -152,20 +143,13 @@ pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &
     });
     let by_days = matches!(policy.day_rule.value, DayRule::UpTo(_))
         && policy.charge.value == Charge::CrewDays;
-    let charged = list.sets.settle(Quantity::by(
-        if by_days {
-            "crew days × people × a day"
-        } else {
-            "hours as computed"
-        },
-        "labor",
-        Unit::Hour,
-        if by_days {
-            of(&days) * &day.people * &day.hours
-        } else {
-            of(&hours)
-        },
-    ));
+    let (rule, term) = if by_days {
+        let rule = "crew days × people × a day";
+        (rule, of(&days) * &day.people * &day.hours)
+    } else {
+        ("hours as computed", of(&hours))
+    };
+    let charged = tally.by(rule, "labor", Unit::Hour, term);
     Crew {
         tasks,
         stages,
@@ -177,6 +161,8 @@ pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &
         hours,
         days,
         charged,
+        work_listed: work.done(),
+        time_listed: tally.done(),
     }
 }
 
@@ -194,7 +180,7 @@ fn by_stage(
         let name = one.stage.name();
         let visits = match &returns {
             Some(returns) if one.stage == Stage::Return => {
-                let by_hours = day.trips(&one.worked, "trips by the hours to return".into());
+                let by_hours = day.trips(&one.worked, "trips by the hours to return");
                 Quantity::by(
                     "the larger of what its hours take and what finishes and sealers ask for",
                     format!("trips to {name}"),

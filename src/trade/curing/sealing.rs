@@ -7,7 +7,7 @@ use crate::input::job::Takeoff;
 pub fn seal_after(takeoff: &Takeoff, rules: &Rules) -> Option<u32> {
     let sealers = takeoff.slabs.iter().filter_map(|slab| {
         let name = &slab.seal.as_ref()?.value;
-        rules.surfaces.sealers.get(name)
+        rules.sealers.get(name)
     });
     sealers.map(|sealer| sealer.after.value.0.max(1)).max()
 }

@@ -1,7 +1,6 @@
 //! Area of a slab, less what is left open in it.
 
 use rust_decimal::Decimal;
-use rust_decimal_macros::dec;
 
 use crate::geometry::Outline;
 use crate::input::business::OrderPolicy;
@@ -9,9 +8,12 @@ use crate::input::job::Slab;
 use crate::input::phrases::{ShapePhrase, SizePhrase};
 use crate::reading::{At, Place};
 use crate::trade::sets::Sets;
-use crate::trade::term::{largest, number, of};
+use crate::trade::tally::Tally;
+use crate::trade::term::{Term, largest, number, of};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
+
+const LESS_OPENINGS: &str = "outline less what is left open";
 
 /// What is left open in a slab.
 #[derive(Clone, Debug)]
@@ -21,17 +23,26 @@ pub struct OpeningQuantities {
     pub is_taken_off: bool,
 }
 
-/// The openings of a slab, in the order of its holes; the middle of a ring is taken off however small.
-pub(super) fn openings(
+/// The area of a slab, and its openings in the order of its holes.
+pub(super) fn measure(
     slab: &Slab,
     policy: &OrderPolicy,
-    sets: Sets<'_>,
-) -> Vec<OpeningQuantities> {
+    tally: &mut Tally<'_>,
+) -> (Quantity, Vec<OpeningQuantities>) {
+    let openings = openings(slab, policy, tally.sets);
+    let area = of_slab(slab, &openings, tally);
+    let area = tally.settle(area);
+    tally.list(openings.iter().map(|opening| &opening.area));
+    (area, openings)
+}
+
+/// The middle of a ring is taken off however small.
+fn openings(slab: &Slab, policy: &OrderPolicy, sets: Sets<'_>) -> Vec<OpeningQuantities> {
     let openings = slab.openings.iter().zip(slab.outline.holes());
     openings
         .map(|(opening, hole)| {
             let name = format!("{} {} area", slab.key, opening.name.value);
-            let area = of_shape(&name, opening.size.as_ref(), hole, opening.name.place);
+            let area = of_shape(name, opening.size.as_ref(), hole, opening.name.place);
             let area = sets.settle(area);
             OpeningQuantities {
                 is_taken_off: opening.of_ring
@@ -43,38 +54,29 @@ pub(super) fn openings(
 }
 
 /// The outline's area, less the openings that are large enough to be taken off.
-pub(super) fn of_slab(slab: &Slab, openings: &[OpeningQuantities], sets: Sets<'_>) -> Quantity {
-    let name = format!("{} area", slab.key);
-    let taken_off: Vec<&Quantity> = openings
-        .iter()
-        .filter(|opening| opening.is_taken_off)
-        .map(|opening| &opening.area)
-        .collect();
-    let whole = |name: &str| of_shape(name, slab.size.as_ref(), &slab.outline, slab.place);
-    if taken_off.is_empty() {
-        return whole(&name);
+fn of_slab(slab: &Slab, openings: &[OpeningQuantities], tally: &Tally<'_>) -> Quantity {
+    let taken_off = openings.iter().filter(|opening| opening.is_taken_off);
+    let mut taken_off = taken_off.map(|opening| &opening.area).peekable();
+    let whole = |title| {
+        let (size, outline) = (slab.size.as_ref(), &slab.outline);
+        of_shape(tally.name(title), size, outline, slab.place)
+    };
+    if taken_off.peek().is_none() {
+        return whole("area");
     }
-    let whole = sets.settle(whole(&format!("{} outline area", slab.key)));
-    let mut left = taken_off
-        .into_iter()
-        .fold(of(&whole), |left, opening| left - opening);
+    let whole = tally.sets.settle(whole("outline area"));
+    let mut left = taken_off.fold(of(&whole), |left, opening| left - opening);
     // Only an owner's own figures can leave less than nothing.
     if left.value() < Decimal::ZERO {
         left = largest(vec![left, number(0)]);
     }
-    Quantity::by(
-        "outline less what is left open",
-        name,
-        Unit::SquareFoot,
-        left,
-    )
+    Quantity::by(LESS_OPENINGS, tally.name("area"), Unit::SquareFoot, left)
 }
 
 /// A shape by itself; a ring without its middle.
-pub(super) fn less_holes(name: &str, size: &At<SizePhrase>, outline: &Outline) -> Quantity {
-    let whole = of_shape(name, Some(size), outline, size.place);
+pub(super) fn less_holes(name: String, size: &At<SizePhrase>, outline: &Outline) -> Quantity {
     let Some(hole) = outline.holes().first() else {
-        return whole;
+        return of_shape(name, Some(size), outline, size.place);
     };
     let middle = Quantity::new(
         format!("{name}, middle"),
@@ -84,87 +86,79 @@ pub(super) fn less_holes(name: &str, size: &At<SizePhrase>, outline: &Outline) -
             place: size.place,
         },
     );
-    let whole = of_shape(&format!("{name}, whole"), Some(size), outline, size.place);
-    Quantity::by(
-        "outline less what is left open",
-        name,
-        Unit::SquareFoot,
-        of(&whole) - &middle,
-    )
+    let whole = of_shape(format!("{name}, whole"), Some(size), outline, size.place);
+    Quantity::by(LESS_OPENINGS, name, Unit::SquareFoot, of(&whole) - &middle)
 }
 
 /// A shape with a formula by its formula, any other by its corners and curves; openings are not taken off.
 fn of_shape(
-    name: &str,
+    name: String,
     size: Option<&At<SizePhrase>>,
     outline: &Outline,
     place: Place,
 ) -> Quantity {
-    let said = |how: String, place: Place| {
-        Quantity::new(
-            name,
-            Amount::new(outline.area(), Unit::SquareFoot),
-            Working::Shape { how, place },
-        )
+    let place = size.map_or(place, |size| size.place);
+    match formula(size, outline) {
+        Ok((rule, term)) => Quantity::by(rule, name, Unit::SquareFoot, term),
+        Err(how) => {
+            let area = Amount::new(outline.area(), Unit::SquareFoot);
+            Quantity::new(name, area, Working::Shape { how, place })
+        }
+    }
+}
+
+/// The rule and formula of a shape that has one; else how it is measured, in words.
+fn formula(
+    size: Option<&At<SizePhrase>>,
+    outline: &Outline,
+) -> Result<(&'static str, Term), String> {
+    let Some(&At { value, place }) = size else {
+        return Err(walked(outline));
     };
-    let Some(size) = size else {
-        return said(walked(outline), place);
-    };
-    let feet = |what: &str, value: Length| {
-        let place = size.place;
-        Quantity::feet(what, &At { value, place })
-    };
-    let by = |rule, term| Quantity::by(rule, name, Unit::SquareFoot, term);
-    match size.value {
+    let feet = |what, value: Length| of(&Quantity::feet(what, &At { value, place }));
+    match value {
         SizePhrase::Rectangle {
             east_west,
             north_south,
-        } => by(
+        } => Ok((
             "length times width",
-            of(&feet("east-west", east_west)) * &feet("north-south", north_south),
-        ),
-        SizePhrase::Circle { diameter } => said(
-            format!("circle of {diameter}: 3.1416 × radius × radius"),
-            size.place,
-        ),
+            feet("east-west", east_west) * feet("north-south", north_south),
+        )),
+        SizePhrase::Circle { diameter } => Err(circle(diameter)),
         SizePhrase::Shape(shape) => match shape {
             ShapePhrase::RightTriangle {
                 east_west,
                 north_south,
                 ..
-            } => by(
+            } => Ok((
                 "half of base times height",
-                of(&feet("east-west", east_west)) * &feet("north-south", north_south)
-                    / number(dec!(2)),
-            ),
+                feet("east-west", east_west) * feet("north-south", north_south) / number(2),
+            )),
             ShapePhrase::Trapezoid {
                 south,
                 north,
                 apart,
                 ..
-            } => by(
+            } => Ok((
                 "middle of both sides times their distance",
-                (of(&feet("south side", south)) + &feet("north side", north))
-                    * &feet("apart", apart)
-                    / number(dec!(2)),
-            ),
+                (feet("south side", south) + feet("north side", north)) * feet("apart", apart)
+                    / number(2),
+            )),
             ShapePhrase::Triangle { sides: [a, b, c] } => {
-                let how = format!("triangle of {a}, {b} and {c}, by its corners");
-                said(how, size.place)
+                Err(format!("triangle of {a}, {b} and {c}, by its corners"))
             }
-            ShapePhrase::Ring { outside, .. } => said(
-                format!("circle of {outside}: 3.1416 × radius × radius"),
-                size.place,
-            ),
-            ShapePhrase::Sector { radius, angle, .. } => said(
-                format!(
-                    "sector of {radius} radius, {angle}: 3.1416 × radius × radius × degrees ÷ 360"
-                ),
-                size.place,
-            ),
+            ShapePhrase::Ring { outside, .. } => Err(circle(outside)),
+            ShapePhrase::Sector { radius, angle, .. } => Err(format!(
+                "sector of {radius} radius, {angle}: 3.1416 × radius × radius × degrees ÷ 360"
+            )),
         },
-        SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => said(walked(outline), size.place),
+        SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => Err(walked(outline)),
     }
+}
+
+/// How the area of a circle is shown.
+pub(super) fn circle(diameter: Length) -> String {
+    format!("circle of {diameter}: 3.1416 × radius × radius")
 }
 
 fn walked(outline: &Outline) -> String {

@@ -4,13 +4,14 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use super::lap;
-use crate::input::book::{BarStock, Rules};
+use super::Measuring;
+use super::lap::{self, Lap};
+use crate::input::book::BarStock;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Layer, Slab};
 use crate::tables::bars::Bar;
-use crate::trade::sets::Sets;
-use crate::trade::term::{Term, number, of, sum};
+use crate::trade::tally::Tally;
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
 
@@ -26,6 +27,8 @@ pub struct BarQuantities {
     /// Feet in place, laps included.
     pub placed: Quantity,
     pub weight: Quantity,
+    /// Where any is spliced.
+    pub(super) lap: Option<Lap>,
 }
 
 /// Bars of one length.
@@ -56,11 +59,11 @@ pub(super) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
     let per_foot = Quantity::new(
         "weight of a foot",
         Amount::new(bar.weight_per_foot(), Unit::Pound),
-        Working::Plan {
-            how: format!("{bar} bar"),
-            of: Vec::new(),
-            rule: "ASTM A615, nominal weight (as restated)",
-        },
+        Working::plan(
+            format!("{bar} bar"),
+            Vec::new(),
+            "ASTM A615, nominal weight (as restated)",
+        ),
     );
     Quantity::by(
         "feet × pounds a foot",
@@ -70,33 +73,45 @@ pub(super) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
     )
 }
 
+/// The sticks a bar comes in, and how far they lap in this slab.
+pub(super) fn stock_and_lap<'a>(
+    slab: &Slab,
+    bar: Bar,
+    with: Measuring<'a>,
+) -> Option<(&'a BarStock, Lap)> {
+    let stock = with.rules.bars.get(&bar.to_string())?;
+    let mix = with.rules.mixes.get(&slab.mix.value)?;
+    Some((stock, Lap::of(&slab.key, bar, stock, mix)))
+}
+
 /// The bars of a slab, each size by itself.
 pub(super) fn measure(
     slab: &Slab,
     laid: &[Option<Lines>; 2],
-    rules: &Rules,
-    sets: Sets<'_>,
+    with: Measuring<'_>,
+    tally: &Tally<'_>,
 ) -> Vec<BarQuantities> {
     let Some(bars) = &slab.bars else {
         return Vec::new();
     };
     let sizes = bars.sizes();
     let of_size = |bar: Bar| {
-        let stock = rules.bars.get(&bar.to_string())?;
-        let lap = lap::lap(&slab.key, bar, stock, rules.mixes.get(&slab.mix.value)?);
+        let (stock, lap) = stock_and_lap(slab, bar, with)?;
         let ways = [
             (&bars.east_west, "east-west"),
             (&bars.north_south, "north-south"),
         ];
         let mut runs: Vec<Run> = Vec::new();
         let mut feet: Vec<Quantity> = Vec::new();
+        let mut is_lapped = false;
         for ((layer, way), lines) in ways.into_iter().zip(laid) {
             let layer = layer.as_ref().filter(|layer| layer.bar == bar);
             let Some((layer, lines)) = layer.zip(lines.as_ref()) else {
                 continue;
             };
-            let found = counted(lines, (stock, &lap));
-            feet.push(in_place(slab, way, &found, &lap, layer));
+            let found = counted(lines, stock, &lap.length);
+            feet.push(in_place(slab, way, &found, &lap.length, layer));
+            is_lapped |= SHOWN < found.len() || found.iter().any(|run| 1 < run.pieces);
             for run in found {
                 match runs.iter_mut().find(|known| known.length == run.length) {
                     Some(known) => known.count += run.count,
@@ -105,30 +120,44 @@ pub(super) fn measure(
             }
         }
         runs.sort_by_key(|run| std::cmp::Reverse(run.length));
-        let which = if sizes.len() == 1 {
-            slab.key.clone()
-        } else {
-            format!("{} {bar}", slab.key)
+        let which = |what: &str| {
+            if sizes.len() == 1 {
+                tally.name(what)
+            } else {
+                tally.name(&format!("{bar} {what}"))
+            }
         };
         let rule = if feet.len() == 1 {
             "one way, laps included"
         } else {
             "both ways, laps included"
         };
-        let placed = sets.settle(Quantity::by(
-            rule,
-            format!("{which} bars"),
-            Unit::Foot,
-            sum(&feet),
-        ));
+        let placed = Quantity::by(rule, which("bars"), Unit::Foot, sum(&feet));
+        let placed = tally.sets.settle(placed);
         Some(BarQuantities {
             bar,
             runs,
-            weight: weigh(bar, &placed, format!("{which} bar weight")),
+            weight: weigh(bar, &placed, which("bar weight")),
+            lap: is_lapped.then_some(lap),
             placed,
         })
     };
     sizes.iter().filter_map(|bar| of_size(*bar)).collect()
+}
+
+/// Each lap once, then what is placed of each size.
+pub(super) fn list<'a>(
+    steel: impl Iterator<Item = &'a BarQuantities> + Clone,
+    tally: &mut Tally<'_>,
+) {
+    let mut known: Vec<Bar> = Vec::new();
+    for bars in steel.clone().filter(|bars| bars.lap.is_some()) {
+        if !known.contains(&bars.bar) {
+            known.push(bars.bar);
+            tally.show(bars.lap.iter().flat_map(Lap::shown));
+        }
+    }
+    tally.list(steel.flat_map(|bars| [&bars.placed, &bars.weight]));
 }
 
 /// Where bars lie across a width: spacing is a maximum, so one more than the
@@ -191,7 +220,7 @@ fn laid(slab: &Slab, layer: &Layer, level: bool, cover: Length) -> Lines {
         .collect()
 }
 
-fn counted(lines: &Lines, (stock, lap): (&BarStock, &Quantity)) -> Vec<Run> {
+fn counted(lines: &Lines, stock: &BarStock, lap: &Quantity) -> Vec<Run> {
     let mut counted: BTreeMap<i64, u32> = BTreeMap::new();
     for (from, to) in lines.iter().flat_map(|(_, bars)| bars) {
         *counted.entry(to - from).or_default() += 1;
@@ -204,30 +233,28 @@ fn counted(lines: &Lines, (stock, lap): (&BarStock, &Quantity)) -> Vec<Run> {
         .collect()
 }
 
+/// With more lengths than this the formula is told in words.
+const SHOWN: usize = 3;
+
 /// Feet of one direction: bars times length, and a lap for each splice.
 fn in_place(slab: &Slab, way: &str, runs: &[Run], lap: &Quantity, layer: &Layer) -> Quantity {
     const RULE: &str = "bars = gaps up to a whole one + 1; a lap for each splice";
     let name = format!("{} bars {way}", slab.key);
     let spacing = Quantity::inches("bar spacing", &layer.spacing);
     let laps = |splices: u32| number(splices) * lap / number(12);
-    if runs.len() <= 3 {
+    let (cut, less) = if slab.outline.holes().is_empty() {
+        ("cut to the outline", "slab less cover at both ends")
+    } else {
+        (
+            "cut to the outline and at openings",
+            "slab or its part beside an opening, less cover at both ends",
+        )
+    };
+    if runs.len() <= SHOWN {
         let term = |run: &Run| {
-            let length = Quantity::new(
-                "bar",
-                run.length.in_feet(),
-                Working::Plan {
-                    how: if slab.outline.holes().is_empty() {
-                        format!("slab less cover at both ends: {}", run.length)
-                    } else {
-                        format!(
-                            "slab or its part beside an opening, less cover at both ends: {}",
-                            run.length
-                        )
-                    },
-                    of: vec![spacing.clone()],
-                    rule: "",
-                },
-            );
+            let how = format!("{less}: {}", run.length);
+            let working = Working::plan(how, vec![spacing.clone()], "");
+            let length = Quantity::new("bar", run.length.in_feet(), working);
             let placed = number(run.count) * &length;
             if run.pieces == 1 {
                 placed
@@ -235,37 +262,18 @@ fn in_place(slab: &Slab, way: &str, runs: &[Run], lap: &Quantity, layer: &Layer)
                 placed + laps(run.count * (run.pieces - 1))
             }
         };
-        let total = runs
-            .iter()
-            .map(term)
-            .reduce(|a, b| a + b)
-            .unwrap_or_else(|| Term::from(Decimal::ZERO));
-        return Quantity::by(RULE, name, Unit::Foot, total);
+        let total = runs.iter().map(term).reduce(|a, b| a + b);
+        return Quantity::by(RULE, name, Unit::Foot, total.unwrap_or_else(|| number(0)));
     }
     let count: u32 = runs.iter().map(|run| run.count).sum();
     let splices: u32 = runs.iter().map(|run| run.count * (run.pieces - 1)).sum();
-    let total: Decimal = runs
-        .iter()
-        .map(|run| run.length.feet() * Decimal::from(run.count))
-        .sum::<Decimal>()
-        + laps(splices).value();
+    let feet = |run: &Run| run.length.feet() * Decimal::from(run.count);
+    let total: Decimal = runs.iter().map(feet).sum::<Decimal>() + laps(splices).value();
     let (longest, shortest) = (runs[0].length, runs[runs.len() - 1].length);
-    let cut = if slab.outline.holes().is_empty() {
-        "cut to the outline"
-    } else {
-        "cut to the outline and at openings"
-    };
     let how = format!(
         "{count} bars from {shortest} to {longest}, {cut}, and {splices} laps of {}",
         lap.amount()
     );
-    Quantity::new(
-        name,
-        Amount::new(total, Unit::Foot),
-        Working::Plan {
-            how,
-            of: vec![spacing, lap.clone()],
-            rule: RULE,
-        },
-    )
+    let working = Working::plan(how, vec![spacing, lap.clone()], RULE);
+    Quantity::new(name, Amount::new(total, Unit::Foot), working)
 }

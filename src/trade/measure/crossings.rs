@@ -3,14 +3,13 @@
 use rust_decimal::Decimal;
 
 use super::bars::Lines;
-use crate::input::job::Slab;
-use crate::trade::sets::Sets;
+use crate::trade::tally::Tally;
 use crate::trade::term::number;
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
 /// `None` where bars run one way only.
-pub(super) fn measure(slab: &Slab, laid: &[Option<Lines>; 2], sets: Sets<'_>) -> Option<Quantity> {
+pub(super) fn measure(laid: &[Option<Lines>; 2], tally: &Tally<'_>) -> Option<Quantity> {
     let [Some(level), Some(upright)] = laid else {
         return None;
     };
@@ -24,7 +23,7 @@ pub(super) fn measure(slab: &Slab, laid: &[Option<Lines>; 2], sets: Sets<'_>) ->
                 .count()
         })
         .sum::<usize>();
-    let name = format!("{} bar crossings", slab.key);
+    let name = tally.name("bar crossings");
     let (across, along) = (level.len(), upright.len());
     let quantity = if many == across * along {
         Quantity::by(
@@ -34,17 +33,11 @@ pub(super) fn measure(slab: &Slab, laid: &[Option<Lines>; 2], sets: Sets<'_>) ->
             number(Decimal::from(across)) * number(Decimal::from(along)),
         )
     } else {
-        Quantity::new(
-            name,
-            Amount::new(Decimal::from(many), Unit::Piece),
-            Working::Plan {
-                how: format!(
-                    "counted where {across} lines east-west meet {along} lines north-south inside the outline"
-                ),
-                of: Vec::new(),
-                rule: "",
-            },
-        )
+        let how = format!(
+            "counted where {across} lines east-west meet {along} lines north-south inside the outline"
+        );
+        let amount = Amount::new(Decimal::from(many), Unit::Piece);
+        Quantity::new(name, amount, Working::plan(how, Vec::new(), ""))
     };
-    Some(sets.settle(quantity))
+    Some(tally.sets.settle(quantity))
 }

@@ -6,7 +6,7 @@ use rust_decimal_macros::dec;
 use super::EdgeQuantities;
 use crate::input::book::{DowelStock, Rules};
 use crate::input::job::{Dowels, EdgeKind, Pin, Slab};
-use crate::trade::sets::Sets;
+use crate::trade::tally::Tally;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
@@ -31,9 +31,9 @@ pub(super) fn measure(
     slab: &Slab,
     edges: &EdgeQuantities,
     rules: &Rules,
-    sets: Sets<'_>,
+    tally: &mut Tally<'_>,
 ) -> Vec<DowelQuantities> {
-    let across = |pin: Pin, dowels: &Option<Dowels>| {
+    let mut across = |pin: Pin, dowels: &Option<Dowels>| {
         let dowels = dowels.as_ref()?;
         let stock = rules.dowels.get(&dowels.kind.value)?;
         let crossed: Vec<&(EdgeKind, Quantity)> = edges
@@ -41,7 +41,7 @@ pub(super) fn measure(
             .iter()
             .filter(|(kind, _)| kind.pin() == Some(pin))
             .collect();
-        (!crossed.is_empty()).then(|| one(slab, pin, (dowels, stock), &crossed, sets))
+        (!crossed.is_empty()).then(|| one(pin, (dowels, stock), &crossed, tally))
     };
     [
         across(Pin::Dowels, &slab.dowels),
@@ -53,22 +53,21 @@ pub(super) fn measure(
 }
 
 fn one(
-    slab: &Slab,
     pin: Pin,
     (dowels, stock): (&Dowels, &DowelStock),
     crossed: &[&(EdgeKind, Quantity)],
-    sets: Sets<'_>,
+    tally: &mut Tally<'_>,
 ) -> DowelQuantities {
     let along: Vec<(EdgeKind, Quantity)> = crossed
         .iter()
-        .map(|(kind, edge)| (*kind, sets.settle(along(edge, pin, dowels, stock))))
+        .map(|(kind, edge)| (*kind, tally.sets.settle(along(edge, pin, dowels, stock))))
         .collect();
-    let count = sets.settle(Quantity::by(
+    let count = tally.by(
         "edges added up",
-        format!("{} {}", slab.key, pin.name()),
+        pin.name(),
         Unit::Piece,
         sum(along.iter().map(|(_, many)| many)),
-    ));
+    );
     let drilled: Vec<&Quantity> = along
         .iter()
         .filter(|(kind, _)| kind.is_drilled())
@@ -80,19 +79,19 @@ fn one(
     } else {
         sum(drilled)
     };
-    let holes = sets.settle(Quantity::by(
+    let holes = tally.by(
         "one for each in concrete that stays",
-        format!("{} holes for {}", slab.key, pin.name()),
+        &format!("holes for {}", pin.name()),
         Unit::Piece,
         holes,
-    ));
-    let adhesive = stock.adhesive.as_ref().map(|_| {
-        sets.settle(Quantity::by(
+    );
+    let adhesive = stock.bond.0.as_ref().map(|_| {
+        tally.by(
             "holes × adhesive a hole",
-            format!("{} adhesive for {}", slab.key, pin.name()),
+            &format!("adhesive for {}", pin.name()),
             Unit::Milliliter,
             of(&holes) * &in_a_hole(stock),
-        ))
+        )
     });
     DowelQuantities {
         pin,

@@ -3,7 +3,7 @@
 use crate::geometry::{Outline, Side};
 use crate::input::job::{EdgeKind, EdgePart, Slab};
 use crate::reading::Place;
-use crate::trade::sets::Sets;
+use crate::trade::tally::Tally;
 use crate::trade::term::sum;
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
@@ -24,16 +24,8 @@ pub struct EdgeQuantities {
     pub rings: Vec<Quantity>,
     /// Edges that bars cross, piece by piece.
     pub pinned: Vec<(EdgeKind, Quantity)>,
-    /// Feet of each kind of edge that occurs.
-    pub by_kind: Vec<(EdgeKind, Quantity)>,
-    outer_open: Option<Quantity>,
-}
-
-impl EdgeQuantities {
     /// The open edge of the slab itself, where there is any; openings have their own.
-    pub fn open(&self) -> Option<&Quantity> {
-        self.outer_open.as_ref()
-    }
+    pub open: Option<Quantity>,
 }
 
 /// A stretch of edge of one kind.
@@ -56,7 +48,11 @@ struct Ring<'a> {
     is_own: bool,
 }
 
-pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) -> EdgeQuantities {
+pub(super) fn measure(
+    slab: &Slab,
+    deep_over: Option<Length>,
+    tally: &mut Tally<'_>,
+) -> EdgeQuantities {
     let openings = slab.openings.iter().zip(slab.outline.holes());
     let openings = openings.map(|(opening, outline)| Ring {
         name: format!("{} {}", slab.key, opening.name.value),
@@ -69,15 +65,10 @@ pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) ->
     let rings = std::iter::once(Ring::of(slab)).chain(openings);
     let parts: Vec<Stretch> = rings.flat_map(|ring| ring.stretches()).collect();
     let is_deep = |part: &Stretch| deep_over.is_some_and(|limit| limit < part.depth);
-    let named = |what: &str, fits: &dyn Fn(&Stretch) -> bool| {
+    let edge_of = |tally: &Tally<'_>, title: &str, fits: &dyn Fn(&Stretch) -> bool| {
         let fitting = parts.iter().filter(|part| fits(part));
-        let fitting: Vec<&Quantity> = fitting.map(|part| &part.length).collect();
-        sets.settle(Quantity::by(
-            "sides added up",
-            format!("{} {what}", slab.key),
-            Unit::Foot,
-            sum(fitting),
-        ))
+        let whole = sum(fitting.map(|part| &part.length));
+        tally.between("sides added up", title, Unit::Foot, whole)
     };
     let formed = |is_ring: bool| -> Vec<Quantity> {
         parts
@@ -86,35 +77,37 @@ pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) ->
             .map(|part| part.length.clone())
             .collect()
     };
-    let by_kind: Vec<(EdgeKind, Quantity)> = EdgeKind::ALL
-        .into_iter()
-        .filter(|kind| parts.iter().any(|part| part.kind == *kind))
-        .map(|kind| {
-            (
-                kind,
-                named(&format!("{} edge", kind.name()), &|part| part.kind == kind),
-            )
-        })
-        .collect();
     let is_open = |part: &Stretch| part.kind == EdgeKind::Open;
-    let outer_open = if parts.iter().any(|part| is_open(part) && !part.is_own) {
-        let outer = parts.iter().any(|part| is_open(part) && part.is_own);
-        outer.then(|| named("outer open edge", &|part| is_open(part) && part.is_own))
-    } else {
-        let open = by_kind.iter().find(|(kind, _)| *kind == EdgeKind::Open);
-        open.map(|(_, length)| length.clone())
+    let (mut open, mut outer) = (None, None);
+    for kind in EdgeKind::ALL {
+        if parts.iter().any(|part| part.kind == kind) {
+            let title = format!("{} edge", kind.name());
+            let edge = edge_of(tally, &title, &|part| part.kind == kind);
+            tally.show([&edge]);
+            if kind == EdgeKind::Open {
+                open = Some(edge);
+            }
+        }
+    }
+    if parts.iter().any(|part| is_open(part) && !part.is_own) {
+        let is_outer = |part: &Stretch| is_open(part) && part.is_own;
+        let some = parts.iter().any(is_outer);
+        outer = some.then(|| edge_of(tally, "outer open edge", &is_outer));
+        open = None;
+    }
+    let straight = |part: &Stretch| part.kind.has_form() && part.is_straight;
+    let mut listed = |title: &str, fits: &dyn Fn(&Stretch) -> bool| {
+        let edge = edge_of(tally, title, fits);
+        tally.list([&edge]);
+        edge
     };
     EdgeQuantities {
-        straight: named("straight form", &|part| {
-            part.kind.has_form() && part.is_straight && !is_deep(part)
-        }),
-        deep: named("deep form", &|part| {
-            part.kind.has_form() && part.is_straight && is_deep(part)
-        }),
-        curved: named("curved form", &|part| {
+        straight: listed("straight form", &|part| straight(part) && !is_deep(part)),
+        curved: listed("curved form", &|part| {
             part.kind.has_form() && !part.is_straight
         }),
-        strip: named("isolation strip", &|part| part.kind.has_strip()),
+        deep: listed("deep form", &|part| straight(part) && is_deep(part)),
+        strip: listed("isolation strip", &|part| part.kind.has_strip()),
         formed: formed(false),
         rings: formed(true),
         pinned: parts
@@ -122,8 +115,7 @@ pub(super) fn measure(slab: &Slab, deep_over: Option<Length>, sets: Sets<'_>) ->
             .filter(|part| part.kind.pin().is_some())
             .map(|part| (part.kind, part.length.clone()))
             .collect(),
-        by_kind,
-        outer_open,
+        open: outer.or(open),
     }
 }
 

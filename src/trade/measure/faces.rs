@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 use super::SlabQuantities;
 use crate::geometry::Side;
 use crate::input::job::{EdgeKind, Slab, Takeoff};
-use crate::trade::sets::Sets;
+use crate::trade::tally::Tally;
 use crate::trade::term::{number, of};
 use crate::trade::working::Quantity;
 use crate::values::{Length, Unit};
@@ -91,7 +91,7 @@ pub(super) fn border(
     slab: &Slab,
     open: Option<&Quantity>,
     area: &Quantity,
-    sets: Sets<'_>,
+    tally: &mut Tally<'_>,
 ) -> Option<BorderQuantities> {
     let wish = slab.border.as_ref()?;
     let length = open.filter(|open| !open.value().is_zero())?;
@@ -104,18 +104,18 @@ pub(super) fn border(
         1.. => along - corner(),
         _ => along + corner(),
     };
-    let border = sets.settle(Quantity::by(
+    let border = tally.by(
         "open edge × width, a square for each corner taken off, or added where it looks inward",
-        format!("{} border", slab.key),
+        "border",
         Unit::SquareFoot,
         term,
-    ));
-    let inside = sets.settle(Quantity::by(
+    );
+    let inside = tally.by(
         "area without the border",
-        format!("{} inside its border", slab.key),
+        "inside its border",
         Unit::SquareFoot,
         of(area) - &border,
-    ));
+    );
     Some(BorderQuantities {
         area: border,
         inside,

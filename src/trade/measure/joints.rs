@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use crate::geometry::{Panels, panels};
 use crate::input::job::Slab;
-use crate::trade::sets::Sets;
+use crate::trade::tally::Tally;
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
@@ -12,30 +12,27 @@ use crate::values::{Amount, Unit};
 pub struct JointQuantities {
     /// Shared by every choice that leaves the slab alone.
     pub panels: Arc<Panels>,
-    pub length: Quantity,
 }
 
-pub(super) fn measure(slab: &Slab, sets: Sets<'_>) -> Option<JointQuantities> {
+pub(super) fn measure(slab: &Slab, tally: &mut Tally<'_>) -> Option<JointQuantities> {
     let longest = slab.joints.as_ref()?;
     let panels = panels(&slab.outline, longest.value);
     let (columns, rows) = (panels.columns.len(), panels.rows.len());
-    let how = format!(
-        "{columns} by {rows} panels, none longer than {}",
-        longest.value
-    );
     let limit = Quantity::feet("longest panel", longest);
-    let working = Working::Plan {
-        how,
-        of: vec![limit],
-        rule: "even panels through the inside corners; spacing 24 to 36 times the thickness (NRMCA CIP 6 as restated)",
-    };
-    let length = sets.settle(Quantity::new(
-        format!("{} joints", slab.key),
+    let working = Working::plan(
+        format!(
+            "{columns} by {rows} panels, none longer than {}",
+            longest.value
+        ),
+        vec![limit],
+        "even panels through the inside corners; spacing 24 to 36 times the thickness (NRMCA CIP 6 as restated)",
+    );
+    tally.settle(Quantity::new(
+        tally.name("joints"),
         Amount::new(panels.length, Unit::Foot),
         working,
     ));
     Some(JointQuantities {
         panels: Arc::new(panels),
-        length,
     })
 }

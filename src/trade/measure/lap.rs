@@ -10,21 +10,38 @@ use crate::trade::term::{largest, number, of};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
 
-/// The lap of one size of bar in one slab, in inches.
-pub(super) fn lap(slab: &str, bar: Bar, stock: &BarStock, mix: &Mix) -> Quantity {
-    let name = |what: &str| format!("{slab} {bar} {what}");
-    let diameter = Quantity::new(
-        "bar diameter",
-        bar.diameter().in_inches(),
-        Working::Plan {
-            how: format!("{bar} bar"),
-            of: Vec::new(),
-            rule: "ASTM A615, nominal diameter (as restated)",
-        },
-    );
-    match stock.lap.value {
-        LapPhrase::ClassB => class_b(&name, bar, &diameter, stock, mix),
-        LapPhrase::Diameters(many) => of_diameters(name("lap length"), many, &diameter, stock),
+/// How far bars of one size lap in one slab, in inches.
+#[derive(Clone, Debug)]
+pub(super) struct Lap {
+    /// What a lap of class B is made of.
+    development: Option<Quantity>,
+    pub length: Quantity,
+}
+
+impl Lap {
+    pub(super) fn of(slab: &str, bar: Bar, stock: &BarStock, mix: &Mix) -> Self {
+        let name = |what: &str| format!("{slab} {bar} {what}");
+        let diameter = Quantity::new(
+            "bar diameter",
+            bar.diameter().in_inches(),
+            Working::plan(
+                format!("{bar} bar"),
+                Vec::new(),
+                "ASTM A615, nominal diameter (as restated)",
+            ),
+        );
+        match stock.lap.value {
+            LapPhrase::ClassB => class_b(&name, bar, &diameter, stock, mix),
+            LapPhrase::Diameters(many) => Self {
+                development: None,
+                length: of_diameters(name("lap length"), many, &diameter, stock),
+            },
+        }
+    }
+
+    /// What it is made of, then the lap itself.
+    pub(super) fn shown(&self) -> impl Iterator<Item = &Quantity> {
+        self.development.iter().chain([&self.length])
     }
 }
 
@@ -50,19 +67,16 @@ fn class_b(
     diameter: &Quantity,
     stock: &BarStock,
     mix: &Mix,
-) -> Quantity {
-    let strength = Quantity::given("strength", mix.strength.value, mix.strength.place);
+) -> Lap {
+    let strength = Quantity::said("strength", &mix.strength);
+    let how = format!(
+        "the number that times itself makes {}",
+        strength.amount().number()
+    );
     let root = Quantity::new(
         "root of the strength",
         Amount::new(strength.value().sqrt().unwrap_or_default(), Unit::Plain),
-        Working::Plan {
-            how: format!(
-                "the number that times itself makes {}",
-                strength.amount().number()
-            ),
-            of: vec![strength],
-            rule: "",
-        },
+        Working::plan(how, vec![strength], ""),
     );
     let grade = Quantity::given(
         "yield strength",
@@ -75,7 +89,7 @@ fn class_b(
         Unit::Inch,
         of(&grade) * diameter / (number(class_b_divisor(bar)) * &root),
     );
-    Quantity::by(
+    let length = Quantity::by(
         "1.3 × development length, 12 in at least: class B of ACI 318 (1.3 as restated, 12 in from memory); up to a whole inch",
         name("lap length"),
         Unit::Inch,
@@ -84,7 +98,11 @@ fn class_b(
             number(CLASS_B_LEAST),
         ])
         .whole(),
-    )
+    );
+    Lap {
+        development: Some(development),
+        length,
+    }
 }
 
 #[cfg(test)]
@@ -128,12 +146,8 @@ mod tests {
 
     /// The lap before it goes up to a whole inch: the first figure its formula takes the largest of.
     fn unrounded(bar: Bar, psi: i64) -> Decimal {
-        let found = lap("slab", bar, &stock("class B"), &mix(psi));
-        let development = found
-            .parts()
-            .into_iter()
-            .find(|part| part.name().ends_with("development length"))
-            .unwrap();
+        let found = Lap::of("slab", bar, &stock("class B"), &mix(psi));
+        let development = found.development.unwrap();
         rounding::to_places(development.value() * CLASS_B, 1)
     }
 
@@ -156,7 +170,10 @@ mod tests {
 
     #[test]
     fn laps_are_bought_in_whole_inches_and_never_under_twelve() {
-        let inches = |bar, psi| lap("slab", bar, &stock("class B"), &mix(psi)).value();
+        let inches = |bar, psi| {
+            let lap = Lap::of("slab", bar, &stock("class B"), &mix(psi));
+            lap.length.value()
+        };
         assert_eq!(inches(Bar::No4, 4000), dec!(25));
         assert_eq!(inches(Bar::No4, 3000), dec!(29));
         // Where the root is whole, so may the lap be; a trace of decimals is no inch more.
@@ -172,7 +189,7 @@ mod tests {
             grade: at("40".parse().unwrap()),
             ..stock("class B")
         };
-        let least = lap("slab", Bar::No3, &mild, &mix(5000));
+        let least = Lap::of("slab", Bar::No3, &mild, &mix(5000)).length;
         assert_eq!(least.value(), dec!(12));
         assert!(
             least.shown().starts_with("largest of ("),
@@ -183,7 +200,7 @@ mod tests {
 
     #[test]
     fn forty_diameters_are_not_class_b() {
-        let forty = lap("slab", Bar::No4, &stock("40"), &mix(4000));
+        let forty = Lap::of("slab", Bar::No4, &stock("40"), &mix(4000)).length;
         assert_eq!(forty.amount().to_string(), "20 in");
         assert_eq!(forty.shown(), "40 × 0.5 in");
         assert_eq!(as_length(&forty), Length::inches_whole(20));

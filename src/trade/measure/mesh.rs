@@ -2,11 +2,12 @@
 //!
 //! On a rectangle with openings whole sheets are laid and cut out, so none is saved.
 
-use crate::input::book::{MeshStock, Rules};
+use super::Measuring;
+use crate::input::book::MeshStock;
 use crate::input::business::OrderPolicy;
 use crate::input::job::Slab;
 use crate::reading::At;
-use crate::trade::sets::Sets;
+use crate::trade::tally::Tally;
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Length, Unit};
@@ -14,53 +15,60 @@ use crate::values::{Length, Unit};
 /// Whole sheets, or so much of a roll: rolls become whole when the job's are added up.
 pub(super) fn measure(
     slab: &Slab,
-    policy: &OrderPolicy,
-    rules: &Rules,
+    with: Measuring<'_>,
     area: &Quantity,
-    sets: Sets<'_>,
+    tally: &mut Tally<'_>,
 ) -> Option<Quantity> {
     let style = slab.mesh.as_ref()?;
-    let stock = rules.mesh.get(&style.value)?;
-    let unit = if rules.is_roll(stock) {
+    let stock = with.rules.mesh.get(&style.value)?;
+    let unit = if with.rules.is_roll(stock) {
         Unit::Roll
     } else {
         Unit::Sheet
     };
-    let by_area = by_area(slab, stock, unit, area);
-    let Some((east_west, north_south)) = slab.outline.is_rectangle() else {
-        return Some(by_area);
+    let mut laid = Strips {
+        counts: Vec::new(),
+        mesh: by_area(stock, unit, area, tally),
     };
-    let one_way = strips(slab, (east_west, north_south), policy, stock, unit, sets);
-    let other_way = strips(slab, (north_south, east_west), policy, stock, unit, sets);
-    let by_strips = if one_way.value() <= other_way.value() {
-        one_way
-    } else {
-        other_way
-    };
-    Some(if by_area.value() <= by_strips.value() {
-        by_strips
-    } else {
-        by_area
-    })
+    if let Some((east_west, north_south)) = slab.outline.is_rectangle() {
+        let strips = |sides| strips(slab, sides, with.policy, stock, unit, tally);
+        let one_way = strips((east_west, north_south));
+        let other_way = strips((north_south, east_west));
+        let fewer = if one_way.mesh.value() <= other_way.mesh.value() {
+            one_way
+        } else {
+            other_way
+        };
+        if laid.mesh.value() <= fewer.mesh.value() {
+            laid = fewer;
+        }
+    }
+    let mesh = tally.sets.settle(laid.mesh.clone());
+    if mesh.is(&laid.mesh) {
+        tally.show(&laid.counts);
+    }
+    tally.list([&mesh]);
+    Some(mesh)
+}
+
+/// Mesh in strips, and the counts it is made of.
+struct Strips {
+    counts: Vec<Quantity>,
+    mesh: Quantity,
 }
 
 /// What a sheet or roll covers is less a lap each way; adding the lap as a percentage is too little.
-fn by_area(slab: &Slab, stock: &MeshStock, unit: Unit, area: &Quantity) -> Quantity {
-    let net = |name: &str, side: &At<Length>| {
-        Quantity::new(
-            name,
-            (side.value - stock.lap.value).in_feet(),
-            Working::Shape {
-                how: format!("less one lap of {}", stock.lap.value),
-                place: side.place,
-            },
-        )
+fn by_area(stock: &MeshStock, unit: Unit, area: &Quantity, tally: &Tally<'_>) -> Quantity {
+    let net = |name: &'static str, side: &At<Length>| {
+        let (how, place) = (format!("less one lap of {}", stock.lap.value), side.place);
+        let net = (side.value - stock.lap.value).in_feet();
+        Quantity::new(name, net, Working::Shape { how, place })
     };
     let cover = of(&net("net width", &stock.width)) * &net("net length", &stock.length);
     let pieces = of(area) / cover;
     Quantity::by(
         "area ÷ net cover, laps taken off",
-        format!("{} mesh", slab.key),
+        tally.name("mesh"),
         unit,
         if unit == Unit::Roll {
             pieces
@@ -77,33 +85,22 @@ fn strips(
     policy: &OrderPolicy,
     stock: &MeshStock,
     unit: Unit,
-    sets: Sets<'_>,
-) -> Quantity {
-    let side = |name: &str, value: Length| {
-        Quantity::inches(
-            name,
-            &At {
-                value,
-                place: slab.size.as_ref().map_or(slab.place, |size| size.place),
-            },
-        )
-    };
+    tally: &Tally<'_>,
+) -> Strips {
+    let place = slab.size.as_ref().map_or(slab.place, |size| size.place);
+    let side = |name: &'static str, value| Quantity::inches(name, &At { value, place });
     let cover = Quantity::inches("cover", &policy.cover);
     let lap = Quantity::inches("mesh lap", &stock.lap);
     // The first covers its whole width, each further one less a lap.
-    let count = |rule: &'static str, name: &str, room: &Quantity, piece: &Quantity| {
+    let count = |rule: &'static str, title: &str, room: &Quantity, piece: &Quantity| {
         let term = (of(room) - number(2) * &cover - &lap) / (of(piece) - &lap);
         let needed = term.whole();
-        sets.settle(Quantity::by(
-            rule,
-            format!("{} mesh {name}", slab.key),
-            Unit::Plain,
-            if needed.value() < 1.into() {
-                number(1)
-            } else {
-                needed
-            },
-        ))
+        let one_at_least = if needed.value() < 1.into() {
+            number(1)
+        } else {
+            needed
+        };
+        tally.between(rule, title, Unit::Plain, one_at_least)
     };
     let width = Quantity::inches("mesh width", &stock.width);
     let length = Quantity::inches("mesh length", &stock.length);
@@ -113,28 +110,32 @@ fn strips(
     );
     let strips = count(
         "(side − cover at both ends − a lap) ÷ (width − a lap), up to a whole one",
-        "strips",
+        "mesh strips",
         &across,
         &width,
     );
     if unit == Unit::Roll {
-        return Quantity::by(
+        let mesh = Quantity::by(
             "strips × length of a strip ÷ (roll − a lap, where the next roll begins)",
-            format!("{} mesh", slab.key),
+            tally.name("mesh"),
             unit,
             of(&strips) * (of(&along) - number(2) * &cover) / (of(&length) - &lap),
         );
+        let counts = vec![strips];
+        return Strips { counts, mesh };
     }
     let sheets = count(
         "(side − cover at both ends − a lap) ÷ (length − a lap), up to a whole one",
-        "sheets in a strip",
+        "mesh sheets in a strip",
         &along,
         &length,
     );
-    Quantity::by(
+    let mesh = Quantity::by(
         "strips × sheets in a strip, laps taken off",
-        format!("{} mesh", slab.key),
+        tally.name("mesh"),
         unit,
         of(&strips) * &sheets,
-    )
+    );
+    let counts = vec![strips, sheets];
+    Strips { counts, mesh }
 }

@@ -26,7 +26,7 @@ pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
 pub use faces::{BorderQuantities, Face, faces};
 pub use joints::JointQuantities;
-pub use removal::{RemovalQuantities, SawCut};
+pub use removal::RemovalQuantities;
 pub use steps::StepQuantities;
 pub use thickened::ThickenedQuantities;
 
@@ -38,6 +38,7 @@ use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Takeoff};
 use crate::trade::Quantity;
 use crate::trade::sets::Sets;
+use crate::trade::tally::{Listed, Tally};
 use crate::trade::term::{of, sum};
 use crate::values::Unit;
 
@@ -49,13 +50,11 @@ pub struct SlabQuantities {
     pub openings: Vec<OpeningQuantities>,
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
-    /// Where one end is thicker than the other.
-    pub mean_thickness: Option<Quantity>,
-    /// Of the slab alone, where there is more to it.
-    pub flat: Option<Quantity>,
     pub base: Option<Quantity>,
     /// Each size by itself.
     pub bars: Vec<BarQuantities>,
+    /// Along its thickened edges.
+    edge_bars: Option<BarQuantities>,
     /// Where bars of both ways cross, and may be tied.
     pub crossings: Option<Quantity>,
     pub mesh: Option<Quantity>,
@@ -68,8 +67,15 @@ pub struct SlabQuantities {
     /// Square feet of sheet, laps included.
     pub retarder: Option<Quantity>,
     pub border: Option<BorderQuantities>,
-    /// Formed and finished as one piece of work.
-    pub is_step: bool,
+    /// All of it, as it is shown.
+    pub listed: Arc<[Listed]>,
+}
+
+/// What slabs are measured by: the owner's ways, and what the book knows of its goods.
+#[derive(Clone, Copy)]
+pub struct Measuring<'a> {
+    pub policy: &'a OrderPolicy,
+    pub rules: &'a Rules,
 }
 
 /// What was measured so far: a slab that several choices share is measured once.
@@ -78,17 +84,11 @@ pub struct Measured(BTreeMap<*const Slab, (Arc<Slab>, SlabQuantities)>);
 
 impl Measured {
     /// Measures every slab, in the order of the takeoff.
-    pub fn slabs(
-        &mut self,
-        takeoff: &Takeoff,
-        policy: &OrderPolicy,
-        rules: &Rules,
-    ) -> Arc<[SlabQuantities]> {
-        let sets = Sets(&takeoff.sets);
+    pub fn slabs(&mut self, takeoff: &Takeoff, with: Measuring<'_>) -> Arc<[SlabQuantities]> {
+        let sets = Sets(&takeoff.head.sets);
         let slabs = takeoff.slabs.iter().map(|one| {
             let known = self.0.entry(Arc::as_ptr(one));
-            let (_, found) =
-                known.or_insert_with(|| (Arc::clone(one), slab(one, policy, rules, sets)));
+            let (_, found) = known.or_insert_with(|| (Arc::clone(one), slab(one, with, sets)));
             found.clone()
         });
         slabs.collect()
@@ -112,29 +112,7 @@ impl SlabQuantities {
 
     /// All bars to cut: those of the slab, and those along its thickened edges.
     pub fn steel(&self) -> impl Iterator<Item = &BarQuantities> {
-        let edge = self.thickened.as_ref().and_then(|edge| edge.bars.as_ref());
-        self.bars.iter().chain(edge)
-    }
-
-    /// What there is of it beyond an even slab, in the order it is shown.
-    pub fn sections(&self) -> Vec<Quantity> {
-        let first = self.mean_thickness.iter().chain(&self.flat);
-        let mut all: Vec<Quantity> = first.cloned().collect();
-        if let Some(edge) = &self.thickened {
-            all.extend([edge.length.clone(), edge.strip.clone()]);
-            all.extend(edge.taper.clone());
-            all.push(edge.concrete.clone());
-            all.extend(edge.core.clone());
-        }
-        if let Some(steps) = &self.steps {
-            all.push(steps.risers.clone());
-            all.extend(steps.concrete.clone());
-            all.push(steps.riser_form.clone());
-            all.extend(steps.side_form.clone());
-            all.push(steps.face.clone());
-        }
-        all.extend(self.retarder.clone());
-        all
+        self.bars.iter().chain(&self.edge_bars)
     }
 
     /// Compacted, inside the walls of a stoop.
@@ -158,49 +136,56 @@ impl SlabQuantities {
 
 /// Measures every removal, in the order of the takeoff.
 pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
-    let sets = Sets(&takeoff.sets);
+    let sets = Sets(&takeoff.head.sets);
     takeoff
+        .head
         .removals
         .iter()
         .map(|one| removal::measure(one, sets))
         .collect()
 }
 
-fn slab(slab: &Slab, policy: &OrderPolicy, rules: &Rules, sets: Sets<'_>) -> SlabQuantities {
-    let openings = area::openings(slab, policy, sets);
-    let area = sets.settle(area::of_slab(slab, &openings, sets));
-    let thickness = concrete::thickness(slab, sets);
-    let thickened = thickened::measure(slab, &area, &thickness, (policy, rules), sets);
-    let steps = steps::measure(slab, sets);
+/// In the order it is shown, as far as one thing can be settled before another.
+fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
+    let tally = &mut Tally::of(&slab.key, sets);
+    let (area, openings) = area::measure(slab, with.policy, tally);
     // Deep forms are told apart only where the book has a rate for them.
-    let deep_over = (rules.rates.get("form deep")).map(|_| policy.deep_form_over.value);
-    let boxes = boxes::measure(slab, &thickness, (policy, rules), sets);
-    let flat = concrete::volume(slab, &area, &thickness);
-    let flat = sets.settle(boxes::less(slab, flat, &boxes));
-    let whole = concrete::whole(slab, &flat, thickened.as_ref(), steps.as_ref());
-    let edges = edges::measure(slab, deep_over, sets);
-    let laid = bars::both_ways(slab, policy);
+    let deep_over = with.rules.rates.get("form deep");
+    let deep_over = deep_over.map(|_| with.policy.deep_form_over.value);
+    let edges = edges::measure(slab, deep_over, tally);
+    let thickness = concrete::thickness(slab, tally);
+    let boxes = boxes::measure(slab, &thickness, with, tally);
+    let flat = concrete::flat(slab, &area, &thickness, &boxes, tally);
+    let thickened = thickened::measure(slab, &area, &thickness, tally);
+    let steps = steps::measure(slab, tally);
+    let retarder = concrete::retarder(slab, with.policy, &area, tally);
+    let concrete = concrete::whole(&flat, thickened.as_ref(), steps.as_ref(), tally);
+    let base = concrete::base(slab, &area, tally);
+    let laid = bars::both_ways(slab, with.policy);
+    let bars = bars::measure(slab, &laid, with, tally);
+    let edge = thickened.as_ref();
+    let edge_bars = edge.and_then(|edge| thickened::bars(slab, edge, with, tally));
+    bars::list(bars.iter().chain(&edge_bars), tally);
+    let mesh = mesh::measure(slab, with, &area, tally);
+    let dowels = dowels::measure(slab, &edges, with.rules, tally);
+    boxes::list(&boxes, tally);
     SlabQuantities {
-        dowels: dowels::measure(slab, &edges, rules, sets),
-        border: faces::border(slab, edges.open(), &area, sets),
+        crossings: crossings::measure(&laid, tally),
+        border: faces::border(slab, edges.open.as_ref(), &area, tally),
+        joints: joints::measure(slab, tally),
+        listed: tally.done(),
+        area,
+        openings,
         edges,
-        flat: whole.is_some().then(|| flat.clone()),
-        concrete: whole.map_or(flat, |whole| sets.settle(whole)),
-        base: slab
-            .base
-            .as_ref()
-            .map(|base| sets.settle(concrete::base(slab, base, &area))),
-        bars: bars::measure(slab, &laid, rules, sets),
-        crossings: crossings::measure(slab, &laid, sets),
-        mesh: mesh::measure(slab, policy, rules, &area, sets).map(|mesh| sets.settle(mesh)),
-        joints: joints::measure(slab, sets),
+        concrete,
+        base,
+        bars,
+        edge_bars,
+        mesh,
+        dowels,
         boxes,
-        is_step: (slab.on.is_some() || slab.kind == "step") && steps.is_none(),
-        retarder: concrete::retarder(slab, policy, &area).map(|sheet| sets.settle(sheet)),
-        mean_thickness: slab.sections.thick_end.as_ref().map(|_| thickness),
         thickened,
         steps,
-        openings,
-        area,
+        retarder,
     }
 }

@@ -1,12 +1,14 @@
 //! What is broken out or dug out: measured in place, before it swells.
 
-use rust_decimal_macros::dec;
+use std::sync::Arc;
 
 use crate::geometry::Outline;
 use crate::input::job::{Breaking, Removal, RemovalMaterial};
 use crate::input::phrases::SizePhrase;
 use crate::reading::At;
+use crate::tables::yard;
 use crate::trade::sets::Sets;
+use crate::trade::tally::{Listed, Tally};
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
@@ -23,6 +25,7 @@ pub struct RemovalQuantities {
     /// Cubic yards in place.
     pub solid: Quantity,
     pub saw_cut: Option<SawCut>,
+    pub listed: Arc<[Listed]>,
 }
 
 /// A cut through the whole depth.
@@ -34,29 +37,25 @@ pub struct SawCut {
 }
 
 pub(super) fn measure(removal: &Removal, sets: Sets<'_>) -> RemovalQuantities {
-    let name = &removal.name.value;
+    let tally = &mut Tally::of(&removal.name.value, sets);
     let (area, depth) = area(removal);
-    let area = sets.settle(area);
-    let solid = Quantity::by(
+    let area = tally.settle(area);
+    let solid = tally.by(
         "sq ft × in ÷ 324 = cu yd, in place",
-        format!("{name} in place"),
+        "in place",
         Unit::CubicYard,
-        of(&area) * &depth / number(dec!(324)),
+        yard::volume(of(&area), &depth),
     );
     let saw_cut = removal.saw_cut.as_ref().map(|cut| {
-        let length = Quantity::feet(format!("{name} saw cut, as written"), cut);
-        let length = sets.settle(Quantity::by(
-            "as the takeoff says",
-            format!("{name} saw cut"),
-            Unit::Foot,
-            of(&length),
-        ));
-        let face = sets.settle(Quantity::by(
+        let written = Quantity::feet(tally.name("saw cut, as written"), cut);
+        let length = tally.by("as the takeoff says", "saw cut", Unit::Foot, of(&written));
+        let through = of(&length) * &depth / number(12);
+        let face = tally.between(
             "length × depth ÷ 12",
-            format!("{name} sawn face"),
+            "sawn face",
             Unit::SquareFoot,
-            of(&length) * &depth / number(dec!(12)),
-        ));
+            through,
+        );
         SawCut { length, face }
     });
     RemovalQuantities {
@@ -65,8 +64,9 @@ pub(super) fn measure(removal: &Removal, sets: Sets<'_>) -> RemovalQuantities {
         task: removal.task(),
         stays: removal.stays,
         area,
-        solid: sets.settle(solid),
+        solid,
         saw_cut,
+        listed: tally.done(),
     }
 }
 
@@ -74,7 +74,7 @@ pub(super) fn measure(removal: &Removal, sets: Sets<'_>) -> RemovalQuantities {
 fn area(removal: &Removal) -> (Quantity, Quantity) {
     let name = format!("{} area", removal.name.value);
     let place = removal.size.place;
-    let feet = |what: &str, value: Length| Quantity::feet(what, &At { value, place });
+    let feet = |what: &'static str, value: Length| Quantity::feet(what, &At { value, place });
     let inches = |value: Length| Quantity::inches("depth", &At { value, place });
     // Reading has seen to it that the depth stands in the size or beside it.
     let beside = removal.depth.as_ref().map_or_else(
@@ -103,7 +103,7 @@ fn area(removal: &Removal) -> (Quantity, Quantity) {
             north_south,
         } => (rectangle(name, east_west, north_south), beside),
         SizePhrase::Circle { diameter } => {
-            let how = format!("circle of {diameter}: 3.1416 × radius × radius");
+            let how = super::area::circle(diameter);
             let round = Amount::new(Outline::circle(diameter).area(), Unit::SquareFoot);
             (
                 Quantity::new(name, round, Working::Shape { how, place }),
@@ -115,7 +115,7 @@ fn area(removal: &Removal) -> (Quantity, Quantity) {
                 .outline()
                 .expect("a shape that encloses nothing is refused on reading");
             (
-                super::area::less_holes(&name, &removal.size, &outline),
+                super::area::less_holes(name, &removal.size, &outline),
                 beside,
             )
         }

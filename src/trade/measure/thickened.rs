@@ -1,17 +1,15 @@
 //! Thickened edges: what they add below the slab, and the bars along them.
 
 use rust_decimal::Decimal;
-use rust_decimal_macros::dec;
 
-use super::bars::weigh;
-use super::lap;
-use super::{BarQuantities, Run, edges};
+use super::bars::{BarQuantities, Run, stock_and_lap, weigh};
+use super::{Measuring, edges, lap};
 use crate::geometry::Compass;
 use crate::geometry::rim::{self, Corners, Strip};
-use crate::input::book::Rules;
-use crate::input::business::OrderPolicy;
-use crate::input::job::{Slab, Thickened};
-use crate::trade::sets::Sets;
+use crate::input::job::Slab;
+use crate::reading::At;
+use crate::tables::yard;
+use crate::trade::tally::Tally;
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
@@ -21,15 +19,10 @@ const SHORTEST: Length = Length::inches_whole(6);
 
 #[derive(Clone, Debug)]
 pub struct ThickenedQuantities {
-    /// Along the outside.
-    pub length: Quantity,
-    /// Bottom of the edge, corners counted once.
-    pub strip: Quantity,
-    /// What a taper adds, as if it were as deep as the edge.
-    pub taper: Option<Quantity>,
+    /// What is thickened, and how long it is along the outside.
+    sides: Vec<(Strip, Quantity)>,
     /// Below the slab.
     pub concrete: Quantity,
-    pub bars: Option<BarQuantities>,
     /// Room inside the walls of a stoop, for fill.
     pub core: Option<Quantity>,
 }
@@ -38,8 +31,7 @@ pub(super) fn measure(
     slab: &Slab,
     area: &Quantity,
     thickness: &Quantity,
-    (policy, rules): (&OrderPolicy, &Rules),
-    sets: Sets<'_>,
+    tally: &mut Tally<'_>,
 ) -> Option<ThickenedQuantities> {
     let thickened = slab.sections.thickened.as_ref()?;
     let strips = slab.thickened_strips();
@@ -47,32 +39,34 @@ pub(super) fn measure(
         .iter()
         .map(|strip| edges::along(slab, strip.side, strip.stretch))
         .collect();
-    let length = sets.settle(Quantity::by(
+    let length = tally.by(
         "sides added up",
-        format!("{} thickened edge", slab.key),
+        "thickened edge",
         Unit::Foot,
         sum(&lengths),
-    ));
+    );
     let corners = Turns::of(slab, &rim::corners(&slab.outline, &strips));
     let width = Quantity::feet("edge width", &thickened.width);
-    let strip = sets.settle(Quantity::by(
+    // Bottom of the edge, corners counted once.
+    let strip = tally.by(
         "length × width; each corner takes off a square of the width, an inside corner adds one",
-        format!("{} thickened strip", slab.key),
+        "thickened strip",
         Unit::SquareFoot,
         corners.off(of(&length) * &width, |corners| {
             of(corners) * &width * &width
         }),
-    ));
+    );
+    // What a taper adds, as if it were as deep as the edge.
     let taper = thickened.taper.as_ref().map(|run| {
         let run = Quantity::feet("taper", run);
-        sets.settle(Quantity::by(
+        tally.by(
             "half of length × taper; each corner takes off taper × (width + taper ÷ 3), an inside corner adds it",
-            format!("{} taper", slab.key),
+            "taper",
             Unit::SquareFoot,
             corners.off(of(&length) * &run / number(2), |corners| {
                 of(corners) * &run * (of(&width) + of(&run) / number(3))
             }),
-        ))
+        )
     });
     let thickness = &thickness_there(slab, &strips, thickness);
     let depth = Quantity::inches("edge depth", &thickened.depth);
@@ -81,26 +75,23 @@ pub(super) fn measure(
         Some(taper) => of(&strip) + taper,
         None => of(&strip),
     };
-    let concrete = sets.settle(Quantity::by(
+    let concrete = tally.by(
         "strip × (whole depth − thickness) ÷ 324 = cu yd",
-        format!("{} thickened concrete", slab.key),
+        "thickened concrete",
         Unit::CubicYard,
-        bottom * below.clone() / number(dec!(324)),
-    ));
+        yard::volume(bottom, below.clone()),
+    );
     let filled = slab.sections.is_filled();
     let core = filled.then(|| {
-        sets.settle(Quantity::by(
+        tally.by(
             "inside the walls and below the slab ÷ 324 = cu yd",
-            format!("{} fill", slab.key),
+            "fill",
             Unit::CubicYard,
-            (of(area) - &strip) * below / number(dec!(324)),
-        ))
+            yard::volume(of(area) - &strip, below),
+        )
     });
     Some(ThickenedQuantities {
-        bars: bars(slab, thickened, &strips, &lengths, (policy, rules), sets),
-        length,
-        strip,
-        taper,
+        sides: strips.into_iter().zip(lengths).collect(),
         concrete,
         core,
     })
@@ -108,20 +99,20 @@ pub(super) fn measure(
 
 /// Of the end the edges stand at, where they all stand at one end of a slab that is not even.
 fn thickness_there(slab: &Slab, strips: &[Strip], mean: &Quantity) -> Quantity {
-    let Some(end) = &slab.sections.thick_end else {
+    let thin = slab.thickness.value.thin;
+    let Some((thick, Some(toward))) = slab.thickness.value.thick else {
         return mean.clone();
     };
-    let Some(toward) = end.toward else {
-        return mean.clone();
-    };
+    let place = slab.thickness.place;
+    let inches = |name: &'static str, value| Quantity::inches(name, &At { value, place });
     let all_look = |way: Compass| {
         let mut sides = strips.iter().map(|strip| &slab.outline.sides()[strip.side]);
         sides.all(|side| side.facing() == Some(way))
     };
     if all_look(toward) {
-        Quantity::inches("thick end", &end.thickness)
+        inches("thick end", thick)
     } else if all_look(toward.opposite()) {
-        Quantity::inches("thin end", &slab.thickness)
+        inches("thin end", thin)
     } else {
         mean.clone()
     }
@@ -179,23 +170,20 @@ impl Turns {
 }
 
 /// Bars along each side, less cover at both ends, lapped where a stick is too short.
-fn bars(
+pub(super) fn bars(
     slab: &Slab,
-    thickened: &Thickened,
-    strips: &[Strip],
-    lengths: &[Quantity],
-    (policy, rules): (&OrderPolicy, &Rules),
-    sets: Sets<'_>,
+    edge: &ThickenedQuantities,
+    with: Measuring<'_>,
+    tally: &Tally<'_>,
 ) -> Option<BarQuantities> {
-    let wanted = thickened.bars.as_ref()?;
+    let wanted = slab.sections.thickened.as_ref()?.bars.as_ref()?;
     let (bar, count) = (wanted.value.bar, wanted.value.count);
-    let stock = rules.bars.get(&bar.to_string())?;
-    let lap = lap::lap(&slab.key, bar, stock, rules.mixes.get(&slab.mix.value)?);
-    let splice = lap::as_length(&lap);
-    let covered = policy.cover.value * 2;
+    let (stock, lap) = stock_and_lap(slab, bar, with)?;
+    let splice = lap::as_length(&lap.length);
+    let covered = with.policy.cover.value * 2;
     let mut runs: Vec<Run> = Vec::new();
     let mut long: Vec<&Quantity> = Vec::new();
-    for (strip, length) in strips.iter().zip(lengths) {
+    for (strip, length) in &edge.sides {
         let run = strip
             .stretch
             .map_or_else(|| Length::of_feet(length.value()), |(from, to)| to - from)
@@ -216,22 +204,23 @@ fn bars(
         Amount::new(count.into(), Unit::Plain),
         wanted.place,
     );
-    let cover = Quantity::feet("cover", &policy.cover);
+    let cover = Quantity::feet("cover", &with.policy.cover);
     let ends = number(Decimal::from(2 * long.len()));
     let mut placed = of(&each) * (sum(long) - ends * &cover);
     if splices != 0 {
-        placed = placed + number(splices) * &lap / number(12);
+        placed = placed + number(splices) * &lap.length / number(12);
     }
-    let placed = sets.settle(Quantity::by(
+    let placed = tally.between(
         "bars × (sides less cover at both ends), and a lap for each splice",
-        format!("{} edge bars", slab.key),
+        "edge bars",
         Unit::Foot,
         placed,
-    ));
+    );
     Some(BarQuantities {
-        weight: weigh(bar, &placed, format!("{} edge bar weight", slab.key)),
+        weight: weigh(bar, &placed, tally.name("edge bar weight")),
         bar,
         runs,
+        lap: (splices != 0).then_some(lap),
         placed,
     })
 }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::{List, Section, Ways};
+use super::{List, Parts, Policies, Section, whole};
 use crate::input::book::{BoxStock, ItemKey, Role};
 use crate::input::business::DayCount;
 use crate::input::job::{Lid, SetBox, Takeoff};
@@ -32,47 +32,31 @@ pub(in crate::trade) fn piece(set: &SetBox) -> Quantity {
     Quantity::by("each one", set.name.value.clone(), Unit::Piece, number(1))
 }
 
-/// An item, and the part of the job each piece of it serves.
-type Wanted = (At<ItemKey>, Vec<(Section, Quantity)>);
-
 pub(super) fn list(takeoff: &Takeoff, list: &mut List<'_>) {
-    let rules = list.ways.rules;
     // Pieces of one item for one kind of box are bought together.
-    let mut wanted: BTreeMap<(&str, &str), Wanted> = BTreeMap::new();
-    for (section, set, stock) in known(takeoff, rules) {
+    let mut wanted: BTreeMap<(&str, &str), (&At<ItemKey>, Parts)> = BTreeMap::new();
+    for (section, set, stock) in known(takeoff, list.by.rules) {
         for (what, item) in bought(set, stock) {
-            let parts = wanted
-                .entry((&set.stock.value, what))
-                .or_insert_with(|| (item.clone(), Vec::new()));
-            parts.1.push((section, piece(set)));
+            let key = (set.stock.value.as_str(), what);
+            let (_, parts) = wanted.entry(key).or_insert((item, Parts::new()));
+            parts.push((section, piece(set)));
         }
     }
     for ((stock, what), (item, parts)) in wanted {
-        let name = format!("{stock} {what}");
-        list.buy(&item, &name, "one for each box", &parts, None);
+        list.buy(item, format!("{stock} {what}"), "one for each box", &parts);
     }
-    if is_extra_trip(takeoff, list.ways) {
-        let once = Quantity::by(
-            "once, for all lids on order",
-            "trip to set lids",
-            Unit::Trip,
-            number(1),
-        );
-        list.buy_role(
-            Role::Trip,
-            "trip to set lids",
-            "once, for all lids on order",
-            &[(Section::Whole, once)],
-            None,
-        );
+    if is_extra_trip(takeoff, list.by) {
+        let (rule, name) = ("once, for all lids on order", "trip to set lids");
+        let once = Quantity::by(rule, name, Unit::Trip, number(1));
+        list.buy_role(Role::Trip, name, rule, &whole(once));
     }
 }
 
 /// Whether the crew comes once more only to set lids. Where days are counted by stage, the stage
 /// of coming back has its trips already.
-pub(in crate::trade) fn is_extra_trip(takeoff: &Takeoff, ways: Ways<'_>) -> bool {
+pub(in crate::trade) fn is_extra_trip(takeoff: &Takeoff, by: Policies<'_>) -> bool {
     let mut boxes = takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
-    ways.crew.day_count.value == DayCount::ByTheJob && boxes.any(SetBox::waits_for_lid)
+    by.crew.day_count.value == DayCount::ByTheJob && boxes.any(SetBox::waits_for_lid)
 }
 
 /// What has to be bought for one box.

@@ -10,21 +10,16 @@ pub(super) fn list(extras: &[&Extra], list: &mut List<'_>) {
     for extra in extras {
         match &extra.what {
             ExtraWhat::Item(amount) => {
-                let Some(selling) = list.ways.rules.selling.get(&extra.name.value) else {
+                let Some(unit) = list.unit(&extra.name) else {
                     continue;
                 };
                 let given = Quantity::given(
                     format!("{}, as written", extra.name.value),
-                    Amount::new(amount.value.value, selling.unit),
+                    Amount::new(amount.value.value, unit),
                     amount.place,
                 );
-                list.buy(
-                    &extra.name,
-                    &extra.name.value,
-                    "as the takeoff says",
-                    &[(Section::Extras, given)],
-                    None,
-                );
+                let (name, parts) = (extra.name.value.clone(), [(Section::Extras, given)]);
+                list.buy(&extra.name, name, "as the takeoff says", &parts);
             }
             ExtraWhat::Lump { cost, class } => {
                 let once = Quantity::given(

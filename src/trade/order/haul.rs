@@ -1,13 +1,11 @@
 //! Where broken concrete and soil go: by the ton, the loose yard or the load, as the dump charges.
 
-use rust_decimal_macros::dec;
-
 use super::{List, Missing, Section};
 use crate::input::job::RemovalMaterial;
 use crate::trade::measure::RemovalQuantities;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
-use crate::values::{Amount, Unit};
+use crate::values::Unit;
 
 pub(super) fn list(removals: &[RemovalQuantities], list: &mut List<'_>) {
     for material in RemovalMaterial::ALL {
@@ -19,7 +17,7 @@ pub(super) fn list(removals: &[RemovalQuantities], list: &mut List<'_>) {
         if solids.is_empty() {
             continue;
         }
-        let Some(dump) = list.ways.rules.disposal.get(material.name()).cloned() else {
+        let Some(dump) = list.by.rules.disposal.get(material.name()) else {
             list.missing.push(Missing::Disposal(material.name()));
             continue;
         };
@@ -30,57 +28,35 @@ pub(super) fn list(removals: &[RemovalQuantities], list: &mut List<'_>) {
             Unit::CubicYard,
             sum(solids),
         );
-        let loose_factor = Quantity::given(
-            "loose for each yard in place",
-            dump.loose.value,
-            dump.loose.place,
-        );
+        let swell = Quantity::said("loose for each yard in place", &dump.loose);
         let loose = list.sets.settle(Quantity::by(
             "in place × swell",
             format!("{name}, loose"),
             Unit::CubicYard,
-            of(&solid) * &loose_factor,
+            of(&solid) * &swell,
         ));
-        let unit = list
-            .ways
-            .rules
-            .selling
-            .get(&dump.item.value)
-            .map_or(Unit::Ton, |selling| selling.unit);
-        let quantity = match unit {
+        let quantity = match list.unit(&dump.item).unwrap_or(Unit::Ton) {
             Unit::CubicYard => loose,
             Unit::Load => {
-                let load = Quantity::given("load", dump.load.value, dump.load.place);
+                let load = Quantity::said("load", &dump.load);
                 Quantity::by(
                     "loose ÷ a load, up to a whole one",
-                    &name,
+                    name.clone(),
                     Unit::Load,
                     (of(&loose) / &load).whole(),
                 )
             }
             _ => {
-                let weight = Quantity::given(
-                    "weight of a yard in place",
-                    Amount::new(
-                        dump.weight.value.much.value / dump.weight.value.per.value,
-                        Unit::Pound,
-                    ),
-                    dump.weight.place,
-                );
+                let weight = Quantity::each("weight of a yard in place", Unit::Pound, &dump.weight);
                 Quantity::by(
                     "in place × weight ÷ 2,000",
-                    &name,
+                    name.clone(),
                     Unit::Ton,
-                    of(&solid) * &weight / number(dec!(2000)),
+                    of(&solid) * &weight / number(2000),
                 )
             }
         };
-        list.buy(
-            &dump.item,
-            &name,
-            "as the dump charges",
-            &[(Section::Removal, quantity)],
-            None,
-        );
+        let parts = [(Section::Removal, quantity)];
+        list.buy(&dump.item, name, "as the dump charges", &parts);
     }
 }

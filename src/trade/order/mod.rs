@@ -9,33 +9,29 @@ mod extras;
 mod finishes;
 mod goods;
 mod haul;
-mod machines;
+mod memo;
 mod permit;
 mod pump;
 mod sawing;
 pub(super) mod site;
-mod slabs;
 mod sticks;
-mod worked;
 
-pub use concrete::{ConcreteOrder, OnCall};
-pub use sticks::{CutPlan, cut_plan};
-pub use worked::Worked;
-
-use std::sync::Arc;
+pub use concrete::ConcreteOrder;
+pub use memo::Memo;
+pub(super) use memo::{Once, once};
 
 use rust_decimal::Decimal;
 
 use crate::input::book::{Class, ItemKey, Role, Rules, Selling};
 use crate::input::business::{CrewPolicy, OrderPolicy};
 use crate::input::job::{Extra, Takeoff};
+use crate::input::phrases::Ratio;
 use crate::reading::At;
-use crate::trade::crew::{self, Crew};
-use crate::trade::measure::{self, BoxQuantities, RemovalQuantities, SlabQuantities};
+use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
-use crate::trade::term::{largest, of, sum};
-use crate::trade::working::Quantity;
-use crate::values::{Amount, Day, Money};
+use crate::trade::term::{Term, of, sum};
+use crate::trade::working::{Name, Quantity};
+use crate::values::{Amount, Day, Money, Unit};
 
 /// Something to be paid for, in the amount that is really bought.
 #[derive(Clone, Debug)]
@@ -45,7 +41,7 @@ pub struct Need {
     /// The pour it belongs to; none serves the whole job.
     pub placement: Option<usize>,
     /// Which parts of the job it serves, and how much of it.
-    pub shares: Vec<(Section, Decimal)>,
+    pub shares: Shares,
 }
 
 #[derive(Clone, Debug)]
@@ -72,23 +68,15 @@ pub enum Missing {
     Supply,
 }
 
-/// Everything a job needs, before prices.
-#[derive(Clone, Debug)]
-pub struct JobNeeds {
-    /// Shared by every choice that has the same slabs.
-    pub slabs: Arc<[SlabQuantities]>,
-    pub removals: Vec<RemovalQuantities>,
-    pub orders: Vec<ConcreteOrder>,
-    pub crew: Crew,
-    pub needs: Vec<Need>,
-    pub missing: Vec<Missing>,
-    /// The pour for whose day it is bought what serves the whole job.
-    pub first_pour: usize,
-}
+/// How much there is of something in parts of the job.
+pub type Parts = Vec<(Section, Quantity)>;
+
+/// How much of it each part of the job has.
+pub type Shares = Vec<(Section, Decimal)>;
 
 /// The rules and policies a job is figured with.
 #[derive(Clone, Copy)]
-pub struct Ways<'a> {
+pub struct Policies<'a> {
     pub rules: &'a Rules,
     pub order: &'a OrderPolicy,
     pub crew: &'a CrewPolicy,
@@ -96,187 +84,168 @@ pub struct Ways<'a> {
     pub pours: &'a [Day],
 }
 
-/// Everything the job needs as it stands; what is worked out for other choices of it serves again.
-pub fn needs(takeoff: &Takeoff, ways: Ways<'_>, worked: &mut Worked) -> JobNeeds {
-    let of_slabs = slabs::of_slabs(takeoff, ways, worked);
-    let (slabs, orders) = (&of_slabs.slabs, &of_slabs.orders);
-    let removals = measure::removals(takeoff);
-    let extras: Vec<&Extra> = takeoff.extras.iter().chain(&takeoff.added).collect();
-    let mut list = List {
-        ways,
-        sets: Sets(&takeoff.sets),
-        needs: of_slabs.needs.clone(),
-        missing: of_slabs.missing.clone(),
-        worked,
-    };
-    sawing::list(&removals, &mut list);
-    haul::list(&removals, &mut list);
-    site::list(takeoff, slabs, &mut list);
-    extras::list(&extras, &mut list);
-    permit::list(takeoff, &mut list);
-    let work = crew::Work {
-        takeoff,
-        slabs,
-        orders,
-    };
-    let crew = crew::crew(&work, &of_slabs.tasks, &removals, &extras, &mut list);
-    machines::buggies(takeoff, orders, &crew, &mut list);
-    machines::breaker(&removals, &crew, &mut list);
-    let mut missing = list.missing;
-    missing.sort();
-    missing.dedup();
-    JobNeeds {
-        slabs: Arc::clone(slabs),
-        removals,
-        orders: orders.clone(),
-        crew,
-        needs: list.needs,
-        missing,
-        first_pour: takeoff.first_pour(),
-    }
-}
-
-impl JobNeeds {
-    /// Every quantity that something else may follow, for overrides and explanations.
-    pub fn roots(&self) -> Vec<Quantity> {
-        let mut roots: Vec<Quantity> = self
-            .needs
-            .iter()
-            .map(|need| need.quantity.clone())
-            .collect();
-        roots.extend(self.crew.roots());
-        roots.extend(self.orders.iter().flat_map(ConcreteOrder::roots));
-        for slab in &*self.slabs {
-            roots.extend([
-                slab.area.clone(),
-                slab.concrete.clone(),
-                slab.edges.straight.clone(),
-                slab.edges.curved.clone(),
-                slab.edges.strip.clone(),
-            ]);
-            roots.push(slab.edges.deep.clone());
-            roots.extend(slab.sections());
-            roots.extend(slab.openings.iter().map(|opening| opening.area.clone()));
-            roots.extend(
-                slab.steel()
-                    .flat_map(|bars| [bars.placed.clone(), bars.weight.clone()]),
-            );
-            for dowels in &slab.dowels {
-                roots.extend([dowels.count.clone(), dowels.holes.clone()]);
-                roots.extend(dowels.adhesive.clone());
-            }
-            roots.extend(
-                slab.border
-                    .iter()
-                    .flat_map(|border| [border.area.clone(), border.inside.clone()]),
-            );
-            roots.extend(slab.joints.iter().map(|joints| joints.length.clone()));
-            roots.extend(slab.boxes.iter().flat_map(BoxQuantities::all));
-        }
-        roots
-    }
-}
-
 /// Needs as they are gathered.
 pub(super) struct List<'a> {
-    pub ways: Ways<'a>,
+    pub by: Policies<'a>,
     pub sets: Sets<'a>,
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
-    pub worked: &'a mut Worked,
+    pub memo: &'a mut Memo,
 }
 
-impl List<'_> {
+/// What the slabs alone need.
+pub(super) fn for_slabs(
+    takeoff: &Takeoff,
+    slabs: &[SlabQuantities],
+    list: &mut List<'_>,
+) -> Vec<ConcreteOrder> {
+    let orders = concrete::orders(takeoff, slabs, list);
+    goods::list(takeoff, slabs, &orders, list);
+    boxes::list(takeoff, list);
+    finishes::list(takeoff, slabs, &orders, list);
+    orders
+}
+
+/// What the job needs beside: removal, answers about the site, what is added by hand.
+pub(super) fn beside_slabs(
+    takeoff: &Takeoff,
+    slabs: &[SlabQuantities],
+    removals: &[RemovalQuantities],
+    extras: &[&Extra],
+    list: &mut List<'_>,
+) {
+    sawing::list(removals, list);
+    haul::list(removals, list);
+    site::list(takeoff, slabs, list);
+    extras::list(extras, list);
+    permit::list(takeoff, list);
+}
+
+/// What every slab has of something, where it has any.
+pub(super) fn of_each(
+    slabs: &[SlabQuantities],
+    what: impl Fn(&SlabQuantities) -> Option<Quantity>,
+) -> Parts {
+    let slabs = slabs.iter().enumerate();
+    slabs
+        .filter_map(|(i, slab)| Some((Section::Slab(i), what(slab)?)))
+        .collect()
+}
+
+/// For the job as a whole.
+pub(super) fn whole(quantity: Quantity) -> Parts {
+    vec![(Section::Whole, quantity)]
+}
+
+pub(super) fn shares(parts: &[(Section, Quantity)]) -> Shares {
+    let parts = parts.iter();
+    parts.map(|(part, much)| (*part, much.value())).collect()
+}
+
+impl<'a> List<'a> {
+    pub fn new(by: Policies<'a>, sets: Sets<'a>, memo: &'a mut Memo) -> Self {
+        Self {
+            by,
+            sets,
+            needs: Vec::new(),
+            missing: Vec::new(),
+            memo,
+        }
+    }
+
     /// Buys `parts` together: added up, then up to how the item is sold, once.
     pub fn buy(
         &mut self,
         item: &At<ItemKey>,
-        name: &str,
+        name: impl Into<Name>,
         rule: &'static str,
         parts: &[(Section, Quantity)],
-        placement: Option<usize>,
-    ) {
-        let parts: Vec<(Section, Quantity)> = parts
-            .iter()
-            .filter(|(_, part)| !part.value().is_zero())
-            .cloned()
-            .collect();
-        let Some(selling) = self.ways.rules.selling.get(&item.value) else {
-            return;
-        };
+    ) -> Option<&mut Need> {
+        let selling = self.by.rules.selling.get(&item.value)?;
+        let parts = parts.iter().filter(|(_, part)| !part.value().is_zero());
+        let parts: Parts = parts.cloned().collect();
         if parts.is_empty() {
-            return;
+            return None;
         }
-        let sets = self.sets;
-        let quantity = self.worked.bought((&item.value, name), &parts, || {
-            sets.settle(bought(name, rule, selling, &parts))
+        let (name, sets) = (name.into(), self.sets);
+        let quantity = self.memo.bought(&item.value, name, &parts, |name| {
+            sets.settle(Quantity::by(
+                rule,
+                name,
+                selling.unit,
+                sold(selling, &parts),
+            ))
         });
-        let shares = parts
-            .iter()
-            .map(|(section, part)| (*section, part.value()))
-            .collect();
-        self.needs.push(Need {
-            item: NeedItem::Item(item.clone()),
-            quantity,
-            placement,
-            shares,
-        });
+        self.take(item, quantity, None, shares(&parts))
     }
 
     /// Buys `much` for these parts of the job.
     pub fn buy_for(
         &mut self,
         item: &At<ItemKey>,
-        name: &str,
+        name: impl Into<Name>,
         rule: &'static str,
         much: Quantity,
         placement: Option<usize>,
-        shares: Vec<(Section, Decimal)>,
+        shares: Shares,
     ) {
-        let before = self.needs.len();
-        self.buy(item, name, rule, &[(Section::Whole, much)], placement);
-        if let Some(need) = self.needs.get_mut(before) {
+        if let Some(need) = self.buy(item, name, rule, &whole(much)) {
+            need.placement = placement;
             need.shares = shares;
         }
     }
 
+    /// Takes exactly so much of an item that the book sells.
+    pub fn take(
+        &mut self,
+        item: &At<ItemKey>,
+        quantity: Quantity,
+        placement: Option<usize>,
+        shares: Shares,
+    ) -> Option<&mut Need> {
+        self.unit(item)?;
+        self.needs.push(Need {
+            item: NeedItem::Item(item.clone()),
+            quantity,
+            placement,
+            shares,
+        });
+        self.needs.last_mut()
+    }
+
+    /// The unit an item is sold by.
+    pub fn unit(&self, item: &At<ItemKey>) -> Option<Unit> {
+        let selling = self.by.rules.selling.get(&item.value);
+        selling.map(|selling| selling.unit)
+    }
+
     /// The item that stands for `role`; none when it is not charged or not known, which is noted.
     pub fn role(&mut self, role: Role) -> Option<At<ItemKey>> {
-        match self.ways.rules.roles.get(&role) {
-            Some(At {
-                value: Some(key),
-                place,
-            }) => Some(At {
-                value: key.clone(),
-                place: *place,
-            }),
-            Some(At { value: None, .. }) => None,
-            None => {
-                self.missing.push(Missing::Role(role));
-                None
-            }
-        }
+        let Some(known) = self.by.rules.roles.get(&role) else {
+            self.missing.push(Missing::Role(role));
+            return None;
+        };
+        let (value, place) = (known.value.clone()?, known.place);
+        Some(At { value, place })
     }
 
     /// Buys what stands for `role`, if there is anything to buy.
     pub fn buy_role(
         &mut self,
         role: Role,
-        name: &str,
+        name: impl Into<Name>,
         rule: &'static str,
         parts: &[(Section, Quantity)],
-        placement: Option<usize>,
-    ) {
+    ) -> Option<&mut Need> {
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
-            return;
+            return None;
         }
-        if let Some(item) = self.role(role) {
-            self.buy(&item, name, rule, parts, placement);
-        }
+        let item = self.role(role)?;
+        self.buy(&item, name, rule, parts)
     }
 
-    pub fn rate(&mut self, task: &str) -> Option<At<crate::input::phrases::Ratio>> {
-        let rate = self.ways.rules.rates.get(task).cloned();
+    pub fn rate(&mut self, task: &str) -> Option<At<Ratio>> {
+        let rate = self.by.rules.rates.get(task).cloned();
         if rate.is_none() {
             self.missing.push(Missing::Rate(task.to_owned()));
         }
@@ -285,12 +254,11 @@ impl List<'_> {
 }
 
 /// All parts together, then up to how the item is sold.
-fn bought(
-    name: &str,
-    rule: &'static str,
-    selling: &Selling,
-    parts: &[(Section, Quantity)],
-) -> Quantity {
+fn sold(selling: &Selling, parts: &[(Section, Quantity)]) -> Term {
+    let said = |name, value| {
+        let amount = Amount::new(value, selling.unit);
+        Quantity::given(name, amount, selling.place)
+    };
     let whole = if let [(_, one)] = parts {
         of(one)
     } else {
@@ -299,21 +267,11 @@ fn bought(
     let stepped = if selling.step.is_zero() {
         whole
     } else {
-        whole.up_to(
-            Quantity::new(
-                "sold in",
-                Amount::new(selling.step, selling.unit),
-                crate::trade::Working::Given(selling.place),
-            )
-            .as_term(),
-        )
+        whole.up_to(&said("sold in", selling.step))
     };
-    let bought = if stepped.value() < selling.smallest {
-        let smallest = Amount::new(selling.smallest, selling.unit);
-        let smallest = Quantity::given("at least", smallest, selling.place);
-        largest(vec![stepped, of(&smallest)])
+    if stepped.value() < selling.smallest {
+        stepped.at_least(&said("at least", selling.smallest))
     } else {
         stepped
-    };
-    Quantity::by(rule, name, selling.unit, bought)
+    }
 }

@@ -1,13 +1,11 @@
 //! A pump: its hours, and what is charged beside them once a pour.
 
-use rust_decimal::Decimal;
-
-use super::{ConcreteOrder, List, Section};
+use super::{ConcreteOrder, List, Shares, whole};
 use crate::input::book::{PumpHire, Role};
 use crate::input::job::{Method, Takeoff};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
-use crate::values::{Amount, Unit};
+use crate::values::Unit;
 
 /// A pump for every pour that is placed by one.
 pub(super) fn list(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List<'_>) {
@@ -15,8 +13,8 @@ pub(super) fn list(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List<
         if !takeoff.access_of(placement).is_by(Method::Pump) {
             continue;
         }
-        match list.ways.rules.pump.clone() {
-            Some(hire) => hired(&hire, placement, takeoff, orders, list),
+        match &list.by.rules.pump {
+            Some(hire) => hired(hire, placement, takeoff, orders, list),
             None => by_the_trip(placement, list),
         }
     }
@@ -25,14 +23,10 @@ pub(super) fn list(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List<
 /// A book that does not say how its pump is hired pays it once a pour.
 fn by_the_trip(placement: usize, list: &mut List<'_>) {
     let name = format!("pump, pour {}", placement + 1);
-    let once = Quantity::by("once a pour", &name, Unit::Trip, number(1));
-    list.buy_role(
-        Role::Pump,
-        &name,
-        "once a pour",
-        &[(Section::Whole, once)],
-        Some(placement),
-    );
+    let once = Quantity::by("once a pour", name.clone(), Unit::Trip, number(1));
+    if let Some(need) = list.buy_role(Role::Pump, name, "once a pour", &whole(once)) {
+        need.placement = Some(placement);
+    }
 }
 
 fn hired(
@@ -43,32 +37,19 @@ fn hired(
     list: &mut List<'_>,
 ) {
     let pour = placement + 1;
-    let of_pour: Vec<&ConcreteOrder> = orders
-        .iter()
-        .filter(|order| order.placement == placement)
-        .collect();
-    let shares: Vec<(Section, Decimal)> = of_pour
-        .iter()
-        .flat_map(|order| order.shares.clone())
-        .collect();
+    let of_pour = || orders.iter().filter(|order| order.placement == placement);
+    let shares: Shares = of_pour().flat_map(|order| order.shares.clone()).collect();
     let yards = Quantity::by(
         "orders of the pour added up",
         format!("pumped, pour {pour}"),
         Unit::CubicYard,
-        sum(of_pour.iter().map(|order| &order.order)),
+        sum(of_pour().map(|order| &order.order)),
     );
-    let rate = Quantity::given(
-        "pumped in an hour",
-        Amount::new(
-            hire.rate.value.much.value / hire.rate.value.per.value,
-            Unit::CubicYard,
-        ),
-        hire.rate.place,
-    );
+    let rate = Quantity::each("pumped in an hour", Unit::CubicYard, &hire.rate);
     let mut hours = of(&yards) / &rate;
     for (name, time) in [("set up", &hire.set_up), ("travel time", &hire.travel_time)] {
         if !time.value.value.is_zero() {
-            hours = hours + &Quantity::given(name, time.value, time.place);
+            hours = hours + &Quantity::said(name, time);
         }
     }
     let time = Quantity::by(
@@ -78,26 +59,18 @@ fn hired(
         hours,
     );
     let time = list.sets.settle(time);
-    list.buy_for(
-        &hire.item,
-        &format!("pump hours, pour {pour}"),
-        "the time on the job, as the pump is hired, and no less than its least",
-        time,
-        Some(placement),
-        shares.clone(),
-    );
-    for (purpose, item) in &hire.once {
-        let unit = list.ways.rules.selling.get(&item.value).map(|one| one.unit);
+    let selling = &list.by.rules.selling;
+    let mut hire_for = |item, what: &str, rule, much| {
+        let (name, shares) = (format!("pump {what}, pour {pour}"), shares.clone());
+        list.buy_for(item, name, rule, much, Some(placement), shares);
+    };
+    let rule = "the time on the job, as the pump is hired, and no less than its least";
+    hire_for(&hire.item, "hours", rule, time);
+    for (purpose, item) in hire.once() {
+        let unit = selling.get(&item.value).map_or(Unit::Trip, |one| one.unit);
         let name = format!("pump {purpose}, pour {pour}");
-        let once = Quantity::by("once a pour", &name, unit.unwrap_or(Unit::Trip), number(1));
-        list.buy_for(
-            item,
-            &name,
-            "once a pour",
-            once,
-            Some(placement),
-            shares.clone(),
-        );
+        let once = Quantity::by("once a pour", name, unit, number(1));
+        hire_for(item, purpose, "once a pour", once);
     }
     let way = takeoff.access_of(placement).distance.as_ref();
     if let (Some(hose), Some(distance)) = (&hire.hose, way)
@@ -110,13 +83,7 @@ fn hired(
             of(&Quantity::feet("distance", distance))
                 - &Quantity::feet("hose included", &hose.included),
         );
-        list.buy_for(
-            &hose.item,
-            &format!("pump hose, pour {pour}"),
-            "each foot beyond what comes with the pump",
-            more,
-            Some(placement),
-            shares,
-        );
+        let rule = "each foot beyond what comes with the pump";
+        hire_for(&hose.item, "hose", rule, more);
     }
 }

@@ -1,6 +1,6 @@
 //! What the answers about the site bring: items and hours by the rules of the book.
 
-use super::{List, Section};
+use super::{List, whole};
 use crate::input::book::{SiteRule, work_unit};
 use crate::input::job::Takeoff;
 use crate::input::site::{Question, Work};
@@ -16,19 +16,16 @@ pub(in crate::trade) fn works(
     slabs: &[SlabQuantities],
     rules: &crate::input::book::Rules,
 ) -> Vec<(Question, SiteRule, Quantity)> {
-    let answers = takeoff.site.iter().filter_map(|(question, answer)| {
+    let answers = takeoff.head.site.iter().filter_map(|(question, answer)| {
         let rule = rules.site.get(question)?;
         let name = format!("site {} to do", question.name());
         let work = match answer.value.work(*question) {
             Work::Nothing => return None,
             Work::Once => Quantity::by("once", name, work_unit(*question), number(1)),
-            Work::Feet(length) => Quantity::feet(
-                name,
-                &At {
-                    value: length,
-                    place: answer.place,
-                },
-            ),
+            Work::Feet(value) => {
+                let place = answer.place;
+                Quantity::feet(name, &At { value, place })
+            }
             Work::FormedEdges => {
                 let edges = slabs
                     .iter()
@@ -43,37 +40,23 @@ pub(in crate::trade) fn works(
 }
 
 pub(super) fn list(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
-    for (question, rule, work) in works(takeoff, slabs, list.ways.rules) {
+    for (question, rule, work) in works(takeoff, slabs, list.by.rules) {
         let Some(item) = &rule.item else { continue };
         let name = format!("site {}", question.name());
         let quantity = match &rule.each {
-            Some(each) => {
-                let much = Quantity::given("so much", each.value.much, each.place);
-                let per = Quantity::given("for each", each.value.per, each.place);
-                Quantity::by(
-                    "so much for each",
-                    name.clone(),
-                    each.value.much.unit,
-                    of(&work) * &much / &per,
-                )
-            }
+            Some(each) => Quantity::by(
+                "so much for each",
+                name.clone(),
+                each.value.much.unit,
+                of(&work).at_rate(("so much", "for each"), each),
+            ),
             None if work.amount().unit == Unit::Lump => {
-                let selling = list.ways.rules.selling.get(&item.value);
-                let unit = selling.map_or(Unit::Piece, |selling| selling.unit);
-                Quantity::new(
-                    name.clone(),
-                    Amount::new(work.value(), unit),
-                    work.working().clone(),
-                )
+                let unit = list.unit(item).unwrap_or(Unit::Piece);
+                let amount = Amount::new(work.value(), unit);
+                Quantity::new(name.clone(), amount, work.working().clone())
             }
             None => work,
         };
-        list.buy(
-            item,
-            &name,
-            "what the answer brings",
-            &[(Section::Whole, quantity)],
-            None,
-        );
+        list.buy(item, name, "what the answer brings", &whole(quantity));
     }
 }

@@ -10,7 +10,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::time::{Duration, Instant};
 
-use flatwork::inside::office::glance::Glance;
+use flatwork::inside::office::quote_excerpt::QuoteExcerpt;
 
 /// Runs it three times and takes the fastest: what disturbs a machine only ever adds.
 fn fastest(mut run: impl FnMut()) -> Duration {
@@ -106,9 +106,9 @@ fn main() {
     );
     let read = each(&files, |text| drop(std::hint::black_box(text)));
     let parsed = each(&files, |text| {
-        let glance = Glance::at(&text).expect("a sound record");
-        let choice = glance.what.as_quoted.clone();
-        drop(std::hint::black_box(glance.what.lines(&choice)));
+        let quote_excerpt = QuoteExcerpt::at(&text).expect("a sound record");
+        let choice = quote_excerpt.what.as_quoted.clone();
+        drop(std::hint::black_box(quote_excerpt.what.lines(&choice)));
     });
     let on = ["--on", "2026-05-20"];
     let same = flatwork(&folder, &on);

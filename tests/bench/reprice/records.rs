@@ -3,13 +3,13 @@
 use std::fs;
 use std::path::Path;
 
-use flatwork::inside::costing;
-use flatwork::inside::documents::offering::{self, Offering};
+use flatwork::inside::documents::offering;
 use flatwork::inside::input::phrases::Number;
-use flatwork::inside::office::name::{Event, Name};
-use flatwork::inside::office::record::{Pdf, Quote, What};
-use flatwork::inside::outside::{cabinet, desk, filing};
-use flatwork::inside::reading::{Problems, Sources};
+use flatwork::inside::office::record::{Event, Happened, Input, InputKind, Pdf, Quote};
+use flatwork::inside::outside::desk;
+use flatwork::inside::outside::files::Files;
+use flatwork::inside::outside::quote_record::quote_record;
+use flatwork::inside::outside::records::JobRecords;
 use flatwork::inside::values::Day;
 
 /// Where a business with its book lies.
@@ -83,14 +83,14 @@ pub fn make(folder: &Path, shop: &Shop<'_>, many: usize) -> usize {
     let mut previous = None;
     for (i, mut quote) in quotes.into_iter().enumerate() {
         let number = format!("2026-{:05}", i + 1);
-        let name = Name {
-            number: Number::written(&number).expect("a number"),
-            place: 1,
-            event: Event::Quote,
-        };
-        quote.pdf.name = format!("{name}.pdf");
-        let what = What::Quote(Box::new(quote));
-        let text = cabinet::record(&number, 1, day, previous, what).to_text();
+        let number = Number::written(&number).expect("a number");
+        let row = JobRecords::new(number, previous);
+        let name = row.next(Event::Quote);
+        quote.pdf = Some(Pdf {
+            name: format!("{name}.pdf"),
+            sha256: "0".repeat(64),
+        });
+        let text = row.record(day, Happened::Quote(Box::new(quote))).to_text();
         previous = flatwork::inside::office::chain::seal(&text).map(str::to_owned);
         fs::write(folder.join(format!("{name}.json")), text).expect("a record");
     }
@@ -99,33 +99,15 @@ pub fn make(folder: &Path, shop: &Shop<'_>, many: usize) -> usize {
 }
 
 fn quote(i: usize, shop: &Shop<'_>) -> Quote {
-    let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let takeoff = takeoff(i);
+    let mut files = Files::default();
     let texts = [
-        ("job.yaml", takeoff.as_str()),
-        ("business.yaml", shop.business),
-        ("book.yaml", shop.book),
+        Input::new(InputKind::Takeoff, "job.yaml", &takeoff(i)),
+        Input::new(InputKind::Business, "business.yaml", shop.business),
+        Input::new(InputKind::PriceBook, "book.yaml", shop.book),
     ];
     let day = "2026-05-04".parse().expect("a day");
-    let desk = desk::lay_out_again(texts, day, &mut sources, &mut problems);
-    let desk = desk.unwrap_or_else(|| panic!("{problems:#?}"));
-    let (takeoff, business, book) = (&desk.takeoff, &desk.business, &desk.book);
-    let offer = costing::offer(takeoff, desk.pricing(), &mut problems);
-    let offer = offer.unwrap_or_else(|| panic!("{problems:#?}"));
-    let view = offering::view(Offering {
-        takeoff,
-        business,
-        rules: &book.rules,
-        offer: &offer,
-        quoted: day,
-        pour: desk.days[0].day,
-        number: None,
-        replaces: None,
-        photos: &[],
-    });
-    let pdf = Pdf {
-        name: String::new(),
-        sha256: "0".repeat(64),
-    };
-    filing::quote(&desk, &offer, &view, 1, pdf, &sources)
+    let desk = desk::lay_out_again(texts.each_ref(), day, &mut files).expect("a sound job");
+    let offer = desk.offer(&mut files.problems).expect("a price for all");
+    let view = offering::view(desk.offering(&offer));
+    quote_record(&desk, &offer, &view, 1, &files)
 }

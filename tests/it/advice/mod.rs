@@ -90,10 +90,11 @@ impl Files {
         let business = business::read(&business, &mut problems).expect("a business");
         let book = book::read(&book, &mut problems).expect("a book");
         let takeoff = job::read(&takeoff, &mut problems)
+            .ok()
             .and_then(|written| job::resolve(written, "patio", &book, &business, &mut problems));
         assert!(problems.is_empty(), "{problems:?}");
         let takeoff = takeoff.expect("a job");
-        let quoted = takeoff.quoted.expect("a day of the quote");
+        let quoted = takeoff.head.quoted.expect("a day of the quote");
         let days: Vec<_> = takeoff
             .placements
             .iter()

@@ -97,17 +97,14 @@ impl Walk<'_> {
                 self.element(below, depth + 1, aloud);
                 continue;
             }
-            let kid = kid.as_dict().expect("content elsewhere or a link");
+            let kid = kid.as_dict().expect("content elsewhere");
+            assert_eq!(name(self.file.get(kid, "Type")), "MCR");
             let page = kid
                 .get(b"Pg")
                 .and_then(Object::as_reference)
                 .expect("a page");
-            if name(self.file.get(kid, "Type")) == "MCR" {
-                let mcid = self.file.get(kid, "MCID").as_i64().expect("a number");
-                self.mark(page, mcid, id, &tag, depth, aloud);
-            } else {
-                self.link(kid, id, depth, aloud);
-            }
+            let mcid = self.file.get(kid, "MCID").as_i64().expect("a number");
+            self.mark(page, mcid, id, &tag, depth, aloud);
         }
     }
 
@@ -152,30 +149,6 @@ impl Walk<'_> {
         aloud
             .lines
             .push(format!("{}\"{}\"", " ".repeat(depth + 1), marked.text));
-    }
-
-    fn link(&self, kid: &Dictionary, element: ObjectId, depth: usize, aloud: &mut Aloud) {
-        let annotation = self.file.dictionary(kid, "Obj");
-        let key = self
-            .file
-            .get(annotation, "StructParent")
-            .as_i64()
-            .expect("a number");
-        assert_eq!(
-            self.parents[&key].as_reference().expect("indirect"),
-            element,
-            "the parent tree leads back"
-        );
-        let address = self
-            .file
-            .get(self.file.dictionary(annotation, "A"), "URI")
-            .as_str()
-            .expect("an address");
-        aloud.lines.push(format!(
-            "{}-> {}",
-            " ".repeat(depth + 1),
-            String::from_utf8_lossy(address)
-        ));
     }
 }
 

@@ -7,8 +7,8 @@ mod shaping;
 
 use flatwork::inside::press::{
     drawing::Face,
-    page::{NodeId, PictureKind, Role},
-    pdf::{self, Picture, PictureError},
+    page::{NodeId, Role},
+    pdf::{self, Picture},
 };
 use lopdf::Object;
 
@@ -297,31 +297,6 @@ fn the_outline_follows_the_levels() {
 }
 
 #[test]
-fn the_attachment_comes_out_as_it_went_in() {
-    let file = file();
-    let files = file.get(file.catalog(), "AF").as_array().unwrap();
-    let specification = file.follow(&files[0]).as_dict().unwrap();
-    assert_eq!(file.text(specification, "UF"), "offer.json");
-    assert_eq!(
-        file.get(specification, "AFRelationship"),
-        &Object::from("Data")
-    );
-    let embedded = file.dictionary(specification, "EF").get(b"F").unwrap();
-    assert_eq!(
-        file.stream(embedded),
-        sample::document().attachments[0].bytes
-    );
-    let subtype = file
-        .follow(embedded)
-        .as_stream()
-        .unwrap()
-        .dict
-        .get(b"Subtype")
-        .unwrap();
-    assert_eq!(subtype, &Object::from("application/json"));
-}
-
-#[test]
 fn a_photo_keeps_its_points_and_loses_where_it_was_taken() {
     assert!(holds(sample::PHOTO, b"Private Lane") && holds(sample::PHOTO, b"private remark"));
     let written = pdf::write(&sample::document());
@@ -339,37 +314,13 @@ fn a_photo_keeps_its_points_and_loses_where_it_was_taken() {
 #[test]
 fn a_picture_that_cannot_be_shown_is_refused() {
     #[track_caller]
-    fn case(bytes: &[u8], kind: PictureKind, message: &str) {
-        let error: PictureError = Picture::read(bytes, kind).unwrap_err();
-        assert!(error.to_string().starts_with(message), "{error}");
+    fn case(bytes: &[u8], message: &str) {
+        let error = Picture::read(bytes).unwrap_err();
+        assert!(error.starts_with(message), "{error}");
     }
 
-    case(
-        sample::LOGO,
-        PictureKind::Jpeg,
-        "this is not a JPEG picture",
-    );
-    case(sample::PHOTO, PictureKind::Png, "this is not a PNG picture");
-    let half = |bytes: &'static [u8]| &bytes[..bytes.len() / 2];
-    case(
-        half(sample::LOGO),
-        PictureKind::Png,
-        "the PNG picture cannot be read: ",
-    );
-    // Chunks are whole, packed rows are not.
-    let mut rows = sample::LOGO.to_vec();
-    rows[80] ^= 0x55;
-    case(&rows, PictureKind::Png, "the PNG picture cannot be read: ");
-    case(
-        half(sample::SEAL),
-        PictureKind::Png,
-        "the PNG picture cannot be read: ",
-    );
-    case(
-        &sample::PHOTO[..200],
-        PictureKind::Jpeg,
-        "the JPEG picture cannot be read: ",
-    );
+    case(b"\x89PNG\r\n\x1a\n", "this is not a JPEG picture");
+    case(&sample::PHOTO[..200], "the JPEG picture cannot be read: ");
 }
 
 #[test]
@@ -383,8 +334,7 @@ fn a_picture_placed_twice_is_carried_once() {
             .as_stream()
             .is_ok_and(|stream| stream.dict.has(b"ColorSpace"))
     };
-    // Three pictures, and how opaque the points of one of them are.
-    assert_eq!(file.0.objects.values().filter(is_picture).count(), 4);
+    assert_eq!(file.0.objects.values().filter(is_picture).count(), 1);
 }
 
 fn holds(bytes: &[u8], part: &[u8]) -> bool {

@@ -1,11 +1,9 @@
 //! A document with one of everything the writer knows, set by hand.
 
 use flatwork::inside::press::{
-    drawing::{Face, Path, Point, Rgb, Size, Step, Stroke},
-    page::{
-        About, Attachment, Bookmark, Document, Ink, Link, Mark, Node, NodeId, Owner, Page,
-        PictureKind, Role, Scope,
-    },
+    drawing::{Face, Line, Path, Picture, Rgb, Size, Stroke, curve, line, point},
+    frame::Frame,
+    page::{About, Bookmark, Document, Ink, Mark, Node, NodeId, Owner, Page, Role, Scope},
 };
 
 use super::shaping::{upward, words};
@@ -13,11 +11,9 @@ use super::shaping::{upward, words};
 pub const BLACK: Rgb = Rgb(0, 0, 0);
 pub const RUST: Rgb = Rgb(178, 80, 30);
 pub const PHOTO: &[u8] = include_bytes!("photo.jpg");
-pub const LOGO: &[u8] = include_bytes!("logo.png");
-pub const SEAL: &[u8] = include_bytes!("seal.png");
 
 /// Everything at once: two pages, headings, a table over the page break, lists, a
-/// figure, pictures, links, an outline and an attachment.
+/// figure, a picture and an outline.
 pub fn document() -> Document {
     let mut sample = Sample::new();
     let heading = sample.node(Role::Heading(1), ROOT);
@@ -37,23 +33,7 @@ pub fn document() -> Document {
         (72.0, 120.0),
         "Larkspur Flatwork offers to place 12\u{2032}-6\u{2033} of slab; ",
     );
-    sample.words(intro, Face::Regular, 10.0, (72.0, 134.0), "write to ");
-    let link = sample.node(Role::Link, intro);
-    sample.words(
-        link,
-        Face::Regular,
-        10.0,
-        (115.0, 134.0),
-        "office@example.com",
-    );
-    sample.link(link, (115.0, 125.0), "mailto:office@example.com");
-    sample.words(
-        intro,
-        Face::Regular,
-        10.0,
-        (210.0, 134.0),
-        " or call 555-0142.",
-    );
+    sample.words(intro, Face::Regular, 10.0, (72.0, 134.0), "call 555-0142.");
     sample.list();
     sample.figure();
     let section = sample.node(Role::Heading(2), ROOT);
@@ -66,7 +46,7 @@ pub fn document() -> Document {
     );
     sample.bookmark("Lines", 1, 466.0);
     sample.table();
-    sample.pictures();
+    sample.picture();
     sample.finish()
 }
 
@@ -84,12 +64,6 @@ impl Sample {
             language: "en-US".to_owned(),
             created: 1_777_852_800,
         };
-        let attachment = Attachment {
-            name: "offer.json".to_owned(),
-            description: "The figures of this offer".to_owned(),
-            media_type: "application/json".to_owned(),
-            bytes: br#"{"total":"4210.00"}"#.to_vec(),
-        };
         let root = Node {
             role: Role::Document,
             parent: None,
@@ -101,22 +75,17 @@ impl Sample {
             structure: vec![root],
             outline: Vec::new(),
             about,
-            attachments: vec![attachment],
         });
         sample.page();
         sample
     }
 
     pub fn page(&mut self) {
-        let size = Size {
-            width: 612.0,
-            height: 792.0,
-        };
+        let size = Size::new(612.0, 792.0);
         let number = self.0.pages.len() + 1;
         self.0.pages.push(Page {
             size,
             marks: Vec::new(),
-            links: Vec::new(),
         });
         self.mark(
             Owner::Header,
@@ -143,19 +112,11 @@ impl Sample {
     }
 
     pub fn box_at(&mut self, node: NodeId) {
-        let steps = ring((72.0, 82.0), (80.0, 90.0));
-        let stroke = Some(Stroke {
-            color: BLACK,
-            width: 0.5,
-            dash: Vec::new(),
-        });
+        let stroke = Stroke::solid(BLACK, 0.5);
+        let lines = vec![ring((72.0, 82.0), (80.0, 90.0))];
         self.mark(
             Owner::Node(node),
-            Ink::Path(Path {
-                steps,
-                stroke,
-                fill: None,
-            }),
+            Ink::Path(Path::new(lines, Some(stroke), None)),
         );
     }
 
@@ -182,25 +143,6 @@ impl Sample {
         });
     }
 
-    fn link(&mut self, node: NodeId, at: (f32, f32), address: &str) {
-        let link = Link {
-            at: Point { x: at.0, y: at.1 },
-            size: Size {
-                width: 90.0,
-                height: 12.0,
-            },
-            address: address.to_owned(),
-            node,
-            contents: format!("Write to {address}"),
-        };
-        self.0
-            .pages
-            .last_mut()
-            .expect("a sample starts with a page")
-            .links
-            .push(link);
-    }
-
     fn list(&mut self) {
         let list = self.node(Role::List, ROOT);
         for (text, index) in ["Compacted base, 4\u{a0}in", "Control joints at 10 ft"]
@@ -221,60 +163,35 @@ impl Sample {
         self.0.structure[figure.0].alternative =
             Some("Plan of the slab: 20 ft by 12\u{2032}-6\u{2033}.".to_owned());
         self.0.structure[figure.0].bounds = Some((0, [100.0, 220.0, 400.0, 420.0]));
-        let outline = [
-            ring((120.0, 240.0), (360.0, 400.0)),
-            ring((200.0, 280.0), (260.0, 340.0)),
-        ]
-        .concat();
-        let stroke = |width, dash: &[f32]| Stroke {
-            color: RUST,
-            width,
-            dash: dash.to_vec(),
+        let outline = || {
+            vec![
+                ring((120.0, 240.0), (360.0, 400.0)),
+                ring((200.0, 280.0), (260.0, 340.0)),
+            ]
         };
+        let stroke = |width, dash: &[f32]| Some(Stroke::dashed(RUST, width, dash));
         let hatch = (0u8..30).map(|index| {
             let x = 100.0 + 10.0 * f32::from(index);
-            let steps = vec![
-                Step::Move(point(x, 420.0)),
-                Step::Line(point(x + 60.0, 220.0)),
-            ];
-            Ink::Path(Path {
-                steps,
-                stroke: Some(stroke(0.3, &[])),
-                fill: None,
-            })
+            line(&[point(x, 420.0), point(x + 60.0, 220.0)], false)
         });
+        let mut hatch = Path::new(hatch.collect(), stroke(0.3, &[]), None);
+        hatch.within = outline();
+        let bent = [
+            point(180.0, 230.0),
+            point(300.0, 410.0),
+            point(380.0, 330.0),
+        ];
+        let bent = vec![curve(point(110.0, 300.0), &[bent], false)];
         let inks = [
-            Ink::Path(Path {
-                steps: outline.clone(),
-                stroke: None,
-                fill: Some(Rgb(244, 236, 226)),
-            }),
-            Ink::Clipped {
-                outline: outline.clone(),
-                inks: hatch.collect(),
-            },
-            Ink::Path(Path {
-                steps: outline,
-                stroke: Some(stroke(1.2, &[])),
-                fill: None,
-            }),
-            Ink::Path(Path {
-                steps: vec![
-                    Step::Move(point(110.0, 300.0)),
-                    Step::Curve(
-                        point(180.0, 230.0),
-                        point(300.0, 410.0),
-                        point(380.0, 330.0),
-                    ),
-                ],
-                stroke: Some(stroke(0.8, &[6.0, 3.0])),
-                fill: None,
-            }),
-            Ink::Path(Path {
-                steps: ring((370.0, 230.0), (390.0, 250.0)),
-                stroke: Some(stroke(0.5, &[])),
-                fill: Some(Rgb(255, 255, 255)),
-            }),
+            Ink::Path(Path::new(outline(), None, Some(Rgb(244, 236, 226)))),
+            Ink::Path(hatch),
+            Ink::Path(Path::new(outline(), stroke(1.2, &[]), None)),
+            Ink::Path(Path::new(bent, stroke(0.8, &[6.0, 3.0]), None)),
+            Ink::Path(Path::new(
+                vec![ring((370.0, 230.0), (390.0, 250.0))],
+                stroke(0.5, &[]),
+                Some(Rgb::WHITE),
+            )),
             upward((112.0, 360.0), "12\u{2032}-6\u{2033}"),
         ];
         for ink in inks {
@@ -305,23 +222,9 @@ impl Sample {
         self.words(note, Face::Regular, 9.0, (72.0, 72.0), "over the page.");
         self.mark(Owner::Header, words(Face::Bold, 10.0, (72.0, 90.0), "Line"));
         self.row(body, 106.0, "Broom finish", "$380.00");
-        let rule = vec![
-            Step::Move(point(72.0, 112.0)),
-            Step::Line(point(540.0, 112.0)),
-        ];
-        let stroke = Some(Stroke {
-            color: BLACK,
-            width: 0.5,
-            dash: Vec::new(),
-        });
-        self.mark(
-            Owner::Layout,
-            Ink::Path(Path {
-                steps: rule,
-                stroke,
-                fill: None,
-            }),
-        );
+        let rule = [point(72.0, 112.0), point(540.0, 112.0)];
+        let rule = Path::open(&rule, Stroke::solid(BLACK, 0.5));
+        self.mark(Owner::Layout, Ink::Path(rule));
         self.row(body, 126.0, "Removal", "");
     }
 
@@ -334,31 +237,16 @@ impl Sample {
         self.words(cell, Face::Regular, 10.0, (column_start(1), y), amount);
     }
 
-    fn pictures(&mut self) {
-        let pictures = [
-            (PHOTO, PictureKind::Jpeg),
-            (LOGO, PictureKind::Png),
-            (SEAL, PictureKind::Png),
-        ];
-        for ((bytes, kind), index) in pictures.into_iter().zip(0u8..) {
-            let left = 72.0 + 120.0 * f32::from(index);
-            let figure = self.node(Role::Figure, ROOT);
-            self.0.structure[figure.0].alternative = Some(format!("Picture {}", index + 1));
-            self.0.structure[figure.0].bounds = Some((1, [left, 200.0, left + 100.0, 260.0]));
-            let size = Size {
-                width: 100.0,
-                height: 60.0,
-            };
-            self.mark(
-                Owner::Node(figure),
-                Ink::Picture {
-                    at: point(left, 200.0),
-                    size,
-                    bytes: bytes.into(),
-                    kind,
-                },
-            );
-        }
+    fn picture(&mut self) {
+        let figure = self.node(Role::Figure, ROOT);
+        self.0.structure[figure.0].alternative = Some("Picture 1".to_owned());
+        self.0.structure[figure.0].bounds = Some((1, [72.0, 200.0, 172.0, 260.0]));
+        let picture = Picture {
+            at: point(72.0, 200.0),
+            size: Size::new(100.0, 60.0),
+            bytes: PHOTO.into(),
+        };
+        self.mark(Owner::Node(figure), Ink::Picture(picture));
     }
 }
 
@@ -366,16 +254,6 @@ fn column_start(column: usize) -> f32 {
     [72.0, 300.0][column]
 }
 
-fn point(x: f32, y: f32) -> Point {
-    Point { x, y }
-}
-
-fn ring((left, top): (f32, f32), (right, bottom): (f32, f32)) -> Vec<Step> {
-    vec![
-        Step::Move(point(left, top)),
-        Step::Line(point(right, top)),
-        Step::Line(point(right, bottom)),
-        Step::Line(point(left, bottom)),
-        Step::Close,
-    ]
+fn ring((left, top): (f32, f32), (right, bottom): (f32, f32)) -> Line {
+    line(&Frame::new(left, top, right, bottom).corners(), true)
 }

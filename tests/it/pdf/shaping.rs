@@ -1,7 +1,7 @@
 //! Words to glyphs, without layout: one line, one face.
 
 use flatwork::inside::press::{
-    drawing::{Face, Point},
+    drawing::{Face, point},
     faces,
     page::{Glyph, Ink, Run},
 };
@@ -14,7 +14,7 @@ pub fn words(face: Face, size: f32, (x, y): (f32, f32), text: &str) -> Ink {
         face,
         size,
         color: BLACK,
-        at: Point { x, y },
+        at: point(x, y),
         upward: false,
         glyphs: shape(face, text),
     })
@@ -26,7 +26,7 @@ pub fn upward((x, y): (f32, f32), text: &str) -> Ink {
         face: Face::Regular,
         size: 8.0,
         color: RUST,
-        at: Point { x, y },
+        at: point(x, y),
         upward: true,
         glyphs,
     })

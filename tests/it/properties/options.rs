@@ -3,13 +3,13 @@
 use std::fmt::Write as _;
 
 use flatwork::inside::costing::{Offer, Priced, sections};
-use flatwork::inside::documents::offering::{self, Offering};
 use flatwork::inside::documents::views::quote::QuoteView;
 use flatwork::inside::input::job::Choice;
 use rust_decimal::Decimal;
 
 use super::SHOP;
 use super::jobs::Dice;
+use crate::support::{BOOK, BUSINESS, desk};
 
 /// A slab's key, its shape and place, the values written below it.
 #[derive(Clone)]
@@ -279,21 +279,7 @@ fn undoing_a_change_is_no_change() {
 }
 
 fn view(text: &str) -> QuoteView {
-    SHOP.with(|shop| {
-        let (takeoff, days) = shop.takeoff(text);
-        let offer = shop.offer(text);
-        offering::view(Offering {
-            number: None,
-            replaces: None,
-            takeoff: &takeoff,
-            business: &shop.business,
-            rules: &shop.book.rules,
-            offer: &offer,
-            quoted: "2026-05-04".parse().expect("a day"),
-            pour: days[takeoff.first_pour()].day,
-            photos: &[],
-        })
-    })
+    desk(text, BUSINESS, BOOK).view()
 }
 
 fn cents(text: &str) -> i64 {

@@ -8,7 +8,8 @@ use rust_decimal_macros::dec;
 use super::SHOP;
 use super::jobs::{Dice, length};
 use super::symmetry::{bought, close, measured};
-use crate::support::value;
+use crate::support::{listed, value};
+use flatwork::inside::trade::Quantity;
 
 /// North, west, south, east: a quarter turn goes one on, a mirror swaps west and east.
 #[derive(Clone, Copy, Debug)]
@@ -325,7 +326,7 @@ fn panels_tile_the_slab_less_its_openings() {
         let openings = found.openings.iter();
         let kept = openings.filter(|opening| !opening.is_taken_off);
         let open: Decimal = kept.map(|opening| opening.area.value()).sum();
-        let curved = found.edges.by_kind.iter().map(|(_, edge)| edge.value());
+        let curved = listed(found, " edge").map(Quantity::value);
         let slack = match slab.shape {
             Shape::Rectangle(..) | Shape::Corners(_) if slab.openings.is_empty() => dec!(0.00001),
             _ => curved.sum::<Decimal>() / dec!(384),

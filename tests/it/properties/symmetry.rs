@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 
 use super::jobs::{self, Dice, Job, Shape};
 use super::{SHOP, each};
-use crate::support::reachable;
+use crate::support::{listed, reachable};
 
 /// A millionth of a foot: points on curves are whole nanometres, and the last one may fall
 /// the other way when the slab is turned.
@@ -47,8 +47,8 @@ pub fn measured(offer: &Offer) -> Vec<(String, Decimal)> {
             slab.base.as_ref(),
             slab.mesh.as_ref(),
             slab.bars.first().map(|bars| &bars.placed),
-            slab.joints.as_ref().map(|joints| &joints.length),
-            slab.thickened.as_ref().map(|edge| &edge.strip),
+            listed(slab, " joints").next(),
+            listed(slab, " thickened strip").next(),
             slab.thickened.as_ref().map(|edge| &edge.concrete),
         ]
     });

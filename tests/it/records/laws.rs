@@ -4,11 +4,11 @@ use flatwork::inside::documents::views::office::ledger;
 use flatwork::inside::office::account::{Account, Answer, Billed};
 use flatwork::inside::office::ageing;
 use flatwork::inside::office::billing::{share_of, stages};
+use flatwork::inside::office::job::Job;
 use flatwork::inside::office::record::{
-    Accepted, Bills, Change, Combination, Credit, Figures, Invoice, Payment, Pdf, Quote, RECORD,
-    RULES, Record, Stage, What,
+    Accepted, Bills, Change, Combination, Credit, Figures, Happened, Invoice, Payment, Quote,
+    RECORD, RULES, Record, Stage,
 };
-use flatwork::inside::office::rules;
 use flatwork::inside::office::standing::{State, state};
 use flatwork::inside::office::text::{Cents, Day as Written, Number};
 use flatwork::inside::values::{Day, Money};
@@ -67,10 +67,7 @@ pub(super) fn quote(dice: &mut Dice) -> Quote {
         replaces: None,
         inputs: Vec::new(),
         view: serde_json::Value::Null,
-        pdf: Pdf {
-            name: String::new(),
-            sha256: String::new(),
-        },
+        pdf: None,
     }
 }
 
@@ -87,7 +84,7 @@ fn whole(payment: Payment, owed: Money) -> Payment {
 }
 
 /// Something that may be tried next, sensible or not.
-fn event(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
+fn event(dice: &mut Dice, account: &Account<'_>) -> Option<Happened> {
     let any = |dice: &mut Dice| u32::try_from(dice.between(1, 4)).unwrap();
     let because = || "so it was".to_owned();
     let amount = |dice: &mut Dice, most: u64| {
@@ -102,7 +99,7 @@ fn event(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
         pdf: None,
     };
     Some(match dice.between(0, 15) {
-        0 | 1 => What::Accepted(Accepted {
+        0 | 1 => Happened::Accepted(Accepted {
             revision: 1,
             by: "Ira Sample".into(),
             how: "on paper".into(),
@@ -111,12 +108,12 @@ fn event(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
             contract: account.quote()?.1.combinations[0].figures.clone(),
             cancel_until: None,
         }),
-        2 if dice.one_in(4) => What::Cancelled {
+        2 if dice.one_in(4) => Happened::Cancelled {
             because: because(),
             refund_by: None,
         },
-        2 => What::Quote(Box::new(quote(dice))),
-        3 if account.changes.len() < 4 => What::Change(Box::new(Change {
+        2 => Happened::Quote(Box::new(quote(dice))),
+        3 if account.changes.len() < 4 => Happened::Change(Box::new(Change {
             change: u32::try_from(account.changes.len()).unwrap() + 1,
             title: "More".into(),
             because: None,
@@ -128,17 +125,17 @@ fn event(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
             inputs: Vec::new(),
             pdf: None,
         })),
-        3 | 4 => What::ChangeAccepted {
+        3 | 4 => Happened::ChangeAccepted {
             change: any(dice),
             by: "Ira Sample".into(),
             how: "on paper".into(),
         },
-        5 => What::Declined {
+        5 => Happened::Declined {
             because: because(),
             change: Some(any(dice)),
         },
         6..=8 => invoice(dice, account)?,
-        9 => What::Voided {
+        9 => Happened::Voided {
             invoice: any(dice),
             because: because(),
         },
@@ -148,7 +145,7 @@ fn event(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
                 .invoices
                 .iter()
                 .find(|one| one.invoice.invoice == invoice)?;
-            What::Credit(Box::new(Credit {
+            Happened::Credit(Box::new(Credit {
                 credit: 1,
                 invoice,
                 because: because(),
@@ -157,17 +154,17 @@ fn event(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
                 pdf: None,
             }))
         }
-        11 => What::Returned {
+        11 => Happened::Returned {
             payment: any(dice),
             because: because(),
         },
-        12 => What::Refunded(whole(payment(dice, account.refunds.len()), -account.owed())),
-        13 => What::Paid(payment(dice, account.payments.len())),
-        _ => What::Paid(whole(payment(dice, account.payments.len()), account.owed())),
+        12 => Happened::Refunded(whole(payment(dice, account.refunds.len()), -account.owed())),
+        13 => Happened::Paid(payment(dice, account.payments.len())),
+        _ => Happened::Paid(whole(payment(dice, account.payments.len()), account.owed())),
     })
 }
 
-fn invoice(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
+fn invoice(dice: &mut Dice, account: &Account<'_>) -> Option<Happened> {
     let (_, accepted) = account.accepted()?;
     let (_, quote) = account.quote()?;
     let parts = stages(&accepted.contract, &quote.payments);
@@ -179,7 +176,7 @@ fn invoice(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
     };
     // As the command has it: nothing, and less than nothing, is not billed.
     (Money::ZERO < figures.total.0).then(|| {
-        What::Invoice(Box::new(Invoice {
+        Happened::Invoice(Box::new(Invoice {
             invoice: u32::try_from(account.invoices.len()).unwrap() + 1,
             bills,
             lines: Vec::new(),
@@ -192,7 +189,7 @@ fn invoice(dice: &mut Dice, account: &Account<'_>) -> Option<What> {
     })
 }
 
-pub(super) fn record(place: usize, after: u64, what: What) -> Record {
+pub(super) fn record(place: usize, after: u64, what: Happened) -> Record {
     Record {
         record: RECORD,
         rules: RULES,
@@ -264,13 +261,18 @@ fn accounts_add_up_after_every_record() {
     let (mut filed, mut signed, mut paid, mut ended) = (0, 0, 0, 0);
     for seed in 1..=400 {
         let mut dice = Dice::new(seed);
-        let first = What::Quote(Box::new(quote(&mut dice)));
+        let first = Happened::Quote(Box::new(quote(&mut dice)));
         let mut records = vec![record(1, 0, first)];
         for step in 1..60 {
             let what = {
                 let account = Account::replay(&records);
                 let what = event(&mut dice, &account);
-                what.filter(|what| rules::may(&account, NUMBER, day(step), what, false).is_ok())
+                let job = Job {
+                    number: NUMBER,
+                    day: day(step),
+                    account: &account,
+                };
+                what.filter(|what| job.may(what, false).is_ok())
             };
             let Some(what) = what else {
                 continue;

@@ -12,11 +12,11 @@ use flatwork::inside::input::progress as written;
 use flatwork::inside::office::account::Account;
 use flatwork::inside::office::ageing;
 use flatwork::inside::office::billing::{share_of, stages};
+use flatwork::inside::office::job::Job;
 use flatwork::inside::office::progress::{asked, progress};
 use flatwork::inside::office::record::{
-    Accepted, Bills, Change, Credit, Figures, Invoice, Payment, Record, What,
+    Accepted, Bills, Change, Credit, Figures, Happened, Invoice, Payment, Record,
 };
-use flatwork::inside::office::rules;
 use flatwork::inside::office::standing::standing;
 use flatwork::inside::office::text::{Cents, Day as Written};
 use flatwork::inside::reading::{Problems, Sources, yaml};
@@ -36,12 +36,17 @@ struct Story {
 
 impl Story {
     /// Something more happens, `after` days later; the rules have to allow it.
-    fn goes(&mut self, after: u64, what: impl FnOnce(&Account<'_>, Day) -> What) {
+    fn goes(&mut self, after: u64, what: impl FnOnce(&Account<'_>, Day) -> Happened) {
         self.today += after;
         let on = day(self.today);
         let account = Account::replay(&self.records);
         let what = what(&account, on);
-        if let Err(refusal) = rules::may(&account, &self.number, on, &what, false) {
+        let job = Job {
+            number: &self.number,
+            day: on,
+            account: &account,
+        };
+        if let Err(refusal) = job.may(&what, false) {
             panic!("{}: {refusal:?}", self.number);
         }
         let mut next = record(self.records.len() + 1, self.today, what);
@@ -52,7 +57,7 @@ impl Story {
 
     fn signs(&mut self, after: u64) {
         self.goes(after, |account, _| {
-            What::Accepted(Accepted {
+            Happened::Accepted(Accepted {
                 revision: 1,
                 by: "Ira Sample".into(),
                 how: "on paper".into(),
@@ -66,7 +71,7 @@ impl Story {
 
     fn bills(&mut self, after: u64, bills: Bills, asks: impl FnOnce(&Account<'_>) -> Figures) {
         self.goes(after, |account, on| {
-            What::Invoice(Box::new(Invoice {
+            Happened::Invoice(Box::new(Invoice {
                 invoice: u32::try_from(account.invoices.len()).unwrap() + 1,
                 bills,
                 lines: Vec::new(),
@@ -102,14 +107,19 @@ impl Story {
         let node = yaml::read(id, &sources, &mut problems).unwrap();
         let read = written::read(&node, &mut problems).unwrap();
         assert!(matches!(read.retainage.value, Share::Percent(_)));
-        let done = progress(&read, &account, day(self.today + after), &mut problems).unwrap();
-        let figures = asked(&done, &account).unwrap();
+        let job = Job {
+            number: &self.number,
+            day: day(self.today + after),
+            account: &account,
+        };
+        let done = progress(&read, job, &mut problems).unwrap();
+        let figures = asked(&done, &account);
         self.bills(after, Bills::Progress(Box::new(done)), |_| figures);
     }
 
     fn pays(&mut self, after: u64, part: impl FnOnce(Money) -> Money) {
         self.goes(after, |account, _| {
-            What::Paid(Payment {
+            Happened::Paid(Payment {
                 payment: u32::try_from(account.payments.len()).unwrap() + 1,
                 amount: Cents(part(account.owed())),
                 how: "check".into(),
@@ -140,7 +150,7 @@ fn mends(story: &mut Story) {
             story.signs(2);
             story.bills_rest(9);
             story.pays(3, all);
-            story.goes(4, |_, _| What::Returned {
+            story.goes(4, |_, _| Happened::Returned {
                 payment: 1,
                 because: because(),
             });
@@ -150,7 +160,7 @@ fn mends(story: &mut Story) {
             story.bills_rest(9);
             story.goes(1, |account, _| {
                 let of = &account.invoices[0].invoice.figures;
-                What::Credit(Box::new(Credit {
+                Happened::Credit(Box::new(Credit {
                     credit: 1,
                     invoice: 1,
                     because: because(),
@@ -164,7 +174,7 @@ fn mends(story: &mut Story) {
         _ => {
             story.signs(2);
             story.bills_rest(1);
-            story.goes(1, |_, _| What::Voided {
+            story.goes(1, |_, _| Happened::Voided {
                 invoice: 1,
                 because: because(),
             });
@@ -187,10 +197,10 @@ fn told(seed: u64) -> Vec<Record> {
         records: Vec::new(),
         today: first,
     };
-    story.goes(0, |_, _| What::Quote(Box::new(quote)));
+    story.goes(0, |_, _| Happened::Quote(Box::new(quote)));
     match seed % 10 {
         0 => {}
-        1 => story.goes(9, |_, _| What::Declined {
+        1 => story.goes(9, |_, _| Happened::Declined {
             because: because(),
             change: None,
         }),
@@ -198,7 +208,7 @@ fn told(seed: u64) -> Vec<Record> {
             story.signs(3);
             story.bills_stage(0, 0);
             story.pays(1, all);
-            story.goes(1, |_, on| What::Cancelled {
+            story.goes(1, |_, on| Happened::Cancelled {
                 because: because(),
                 refund_by: Some(Written(on.plus(14))),
             });
@@ -215,7 +225,7 @@ fn told(seed: u64) -> Vec<Record> {
             story.signs(6);
             let more = figures(&mut dice, -30_000);
             story.goes(4, |_, on| {
-                What::Change(Box::new(Change {
+                Happened::Change(Box::new(Change {
                     change: 1,
                     title: "More".into(),
                     because: None,
@@ -228,7 +238,7 @@ fn told(seed: u64) -> Vec<Record> {
                     pdf: None,
                 }))
             });
-            story.goes(2, |_, _| What::ChangeAccepted {
+            story.goes(2, |_, _| Happened::ChangeAccepted {
                 change: 1,
                 by: "Ira Sample".into(),
                 how: "on paper".into(),

@@ -1,26 +1,12 @@
 //! What the customer reads of access, removal and the permit.
 
-use flatwork::inside::documents::offering::{Offering, view};
 use flatwork::inside::documents::views::quote::QuoteView;
 
 use super::NINE_YARDS;
 use crate::support::{BUSINESS, FAR_BANK, desk};
 
 fn quote(more: &str) -> QuoteView {
-    let desk = desk(&format!("{NINE_YARDS}{more}\n"), BUSINESS, FAR_BANK);
-    let offer = desk.offer();
-    let day = "2026-05-04".parse().unwrap();
-    view(Offering {
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer: &offer,
-        quoted: day,
-        pour: day,
-        number: None,
-        replaces: None,
-        photos: &[],
-    })
+    desk(&format!("{NINE_YARDS}{more}\n"), BUSINESS, FAR_BANK).view()
 }
 
 fn scope(view: &QuoteView, word: &str) -> Option<String> {

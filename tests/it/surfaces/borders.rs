@@ -64,7 +64,7 @@ fn a_border_without_an_edge_is_asked_about() {
         &desk.takeoff,
         desk.pricing(),
         &offer,
-        desk.takeoff.quoted.unwrap(),
+        desk.takeoff.head.quoted.unwrap(),
     );
     assert!(
         found.iter().any(|one| one.code == "border-nowhere"),

@@ -1,7 +1,6 @@
 //! What the customer reads of a surface, and what the owner hears of a finish nobody knows.
 
 use flatwork::inside::costing::offer;
-use flatwork::inside::documents::offering::{self, Offering};
 use flatwork::inside::reading::Problems;
 
 use super::{BOOK, job, lot, lot_with};
@@ -9,20 +8,9 @@ use crate::support::{BUSINESS, Desk, desk, with};
 
 /// Everything the customer's view says, as one text.
 pub(super) fn words(desk: &Desk) -> String {
-    let offer = desk.offer();
-    let quoted = desk.takeoff.quoted.unwrap();
-    let view = offering::view(Offering {
-        takeoff: &desk.takeoff,
-        business: &desk.business,
-        rules: &desk.book.rules,
-        offer: &offer,
-        quoted,
-        pour: desk.days[0].day,
-        number: None,
-        replaces: None,
-        photos: &[],
-    });
-    serde_json::to_string(&view).unwrap().replace('\u{a0}', " ")
+    serde_json::to_string(&desk.view())
+        .unwrap()
+        .replace('\u{a0}', " ")
 }
 
 #[test]
@@ -58,22 +46,7 @@ fn the_customer_reads_the_owners_words_and_no_item() {
 
 /// The figure says in words from which day the slab may be sealed.
 fn seal_day(desk: &Desk) -> String {
-    let offer = desk.offer();
-    let figures = offering::figures(
-        Offering {
-            takeoff: &desk.takeoff,
-            business: &desk.business,
-            rules: &desk.book.rules,
-            offer: &offer,
-            quoted: desk.takeoff.quoted.unwrap(),
-            pour: desk.days[0].day,
-            number: None,
-            replaces: None,
-            photos: &[],
-        },
-        flatwork::inside::press::drawing::Rgb(0, 0, 0),
-    );
-    let words = &figures["cure"].alternative;
+    let words = &desk.figures()["cure"].alternative;
     let at = words.find("Seal it").expect("a bar for sealing");
     words[at..].split('.').next().unwrap().to_owned()
 }

@@ -2,15 +2,16 @@
 
 use rust_decimal::Decimal;
 
-use super::CureView;
+use super::axes::Axes;
 use super::band::steady;
-use super::frame::Frame;
+use super::bars::UseBar;
+use super::view::CureView;
 use super::words::fill;
-use crate::trade::curing::{Milestone, Use};
+use crate::trade::curing::Milestone;
 use crate::values::rounding;
 
 /// The band at every vertical line, then every use.
-pub fn alternative(view: &CureView, frame: &Frame) -> String {
+pub fn alternative(view: &CureView, axes: &Axes, bars: &[UseBar]) -> String {
     let words = view.words;
     let conditions = view.timeline.conditions;
     let (about, moment) = if steady(view) {
@@ -26,7 +27,7 @@ pub fn alternative(view: &CureView, frame: &Frame) -> String {
             ("cool", &conditions.cool.to_string()),
         ],
     )];
-    for day in frame.ticks().skip(1) {
+    for day in axes.ticks().skip(1) {
         let there = view.timeline.at(Decimal::from(day));
         let percent = |percent: crate::values::Percent| {
             rounding::to_places(percent.number(), 0)
@@ -42,7 +43,7 @@ pub fn alternative(view: &CureView, frame: &Frame) -> String {
             ],
         ));
     }
-    for bar in &frame.bars {
+    for bar in bars {
         sentences.push(about_use(view, &bar.milestone));
     }
     sentences.push(fill(
@@ -59,15 +60,10 @@ pub fn alternative(view: &CureView, frame: &Frame) -> String {
 
 fn about_use(view: &CureView, milestone: &Milestone) -> String {
     let words = view.words;
-    let (name, day_words) = match milestone.use_ {
-        Use::Walk => (words.walk, words.day),
-        Use::Car => (words.car, words.day),
-        Use::Heavy => (words.heavy, words.day),
-        Use::Seal => (words.seal, words.day_when_dry),
-    };
+    let name = words.name_of(milestone.use_);
     let (warm, cool) = (milestone.warm.to_string(), milestone.cool.to_string());
     if warm == cool {
-        let day = fill(day_words, &[("day", &cool)]);
+        let day = fill(words.day_of(milestone.use_), &[("day", &cool)]);
         return fill(words.about_use, &[("use", name), ("day", &day)]);
     }
     fill(

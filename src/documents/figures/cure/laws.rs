@@ -1,11 +1,12 @@
 //! What must hold for every cure figure: words stand apart, inside, and on what they belong to.
 
-use super::pen::{self, Box4, SMALL, WHITE};
 use super::{CureView, CureWords, cure};
-use crate::press::drawing::{Anchor, Drawing, Face, Path, Point, Rgb, Shape, Step, Words};
+use crate::documents::figures::pen::{SMALL, WHITE, width};
+use crate::press::drawing::{Anchor, Drawing, Face, Path, Rgb, Shape, Words};
+use crate::press::frame::Frame;
 use crate::trade::curing::{Cement, Conditions, Floors, Rules, Timeline, Use, timeline};
 
-const ACCENT: Rgb = Rgb(0x2b, 0x4a, 0x8b);
+const ACCENT: Rgb = Rgb::BLUE;
 const MILD: Conditions = Conditions {
     cool: 60,
     warm: 80,
@@ -54,73 +55,43 @@ fn every_figure() -> Vec<(String, Timeline, Drawing)> {
     figures
 }
 
-fn words_of(figure: &Drawing) -> Vec<(&Words, Box4)> {
+fn words_of(figure: &Drawing) -> Vec<(&Words, Frame)> {
     let words = figure.shapes.iter().filter_map(|shape| match shape {
         Shape::Words(words) => Some(words),
-        Shape::Path(_) | Shape::Clipped { .. } | Shape::Picture { .. } => None,
+        Shape::Path(_) | Shape::Picture(_) => None,
     });
     words.map(|words| (words, box_of(words))).collect()
 }
 
 /// The ink of a line of words: capitals stand 0.7 of the size high, tails hang 0.2.
-fn box_of(words: &Words) -> Box4 {
-    let width = pen::width(&words.text, words.face, words.size);
+fn box_of(words: &Words) -> Frame {
+    let wide = width(&words.text, words.face, words.size);
     let left = match words.anchor {
         Anchor::Start => words.at.x,
-        Anchor::Middle => words.at.x - width / 2.0,
-        Anchor::End => words.at.x - width,
+        Anchor::Middle => words.at.x - wide / 2.0,
+        Anchor::End => words.at.x - wide,
     };
-    Box4 {
-        left,
-        top: words.at.y - 0.7 * words.size,
-        right: left + width,
-        bottom: words.at.y + 0.2 * words.size,
-    }
+    let (above, below) = (0.7 * words.size, 0.2 * words.size);
+    Frame::new(left, words.at.y - above, left + wide, words.at.y + below)
 }
 
 fn paths_of(figure: &Drawing) -> Vec<&Path> {
     let paths = figure.shapes.iter().filter_map(|shape| match shape {
         Shape::Path(path) => Some(path),
-        Shape::Words(_) | Shape::Clipped { .. } | Shape::Picture { .. } => None,
+        Shape::Words(_) | Shape::Picture(_) => None,
     });
     paths.collect()
 }
 
-fn points_of(path: &Path) -> Vec<Point> {
-    let ends = path.steps.iter().filter_map(|step| match step {
-        Step::Move(p) | Step::Line(p) | Step::Curve(_, _, p) => Some(*p),
-        Step::Close => None,
-    });
-    ends.collect()
+fn bounds(path: &Path) -> Frame {
+    Frame::around_all(path.points())
 }
 
-fn bounds(path: &Path) -> Box4 {
-    let start = Box4 {
-        left: f32::MAX,
-        top: f32::MAX,
-        right: f32::MIN,
-        bottom: f32::MIN,
-    };
-    points_of(path).into_iter().fold(start, |b, p| Box4 {
-        left: b.left.min(p.x),
-        top: b.top.min(p.y),
-        right: b.right.max(p.x),
-        bottom: b.bottom.max(p.y),
-    })
-}
-
-fn meet(one: Box4, other: Box4, air: f32) -> bool {
+fn meet(one: Frame, other: Frame, air: f32) -> bool {
     one.left < other.right + air
         && other.left < one.right + air
         && one.top < other.bottom
         && other.top < one.bottom
-}
-
-fn inside(inner: Box4, outer: Box4) -> bool {
-    outer.left <= inner.left
-        && inner.right <= outer.right
-        && outer.top <= inner.top
-        && inner.bottom <= outer.bottom
 }
 
 #[test]
@@ -140,17 +111,12 @@ fn words_never_touch_their_neighbours() {
 fn everything_stays_on_its_paper() {
     for (name, _, figure) in every_figure() {
         assert!(figure.size.width <= 516.0 && figure.size.height <= 288.0);
-        let paper = Box4 {
-            left: 0.0,
-            top: 0.0,
-            right: figure.size.width,
-            bottom: figure.size.height,
-        };
+        let paper = Frame::new(0.0, 0.0, figure.size.width, figure.size.height);
         for (words, place) in words_of(&figure) {
-            assert!(inside(place, paper), "{name}: `{}` {place:?}", words.text);
+            assert!(paper.contains(&place), "{name}: `{}` {place:?}", words.text);
         }
         for path in paths_of(&figure) {
-            assert!(inside(bounds(path), paper), "{name}: {:?}", bounds(path));
+            assert!(paper.contains(&bounds(path)), "{name}: {:?}", bounds(path));
         }
     }
 }
@@ -160,14 +126,14 @@ fn everything_stays_on_its_paper() {
 #[test]
 fn words_stand_on_a_ground_that_shows_them() {
     for (name, _, figure) in every_figure() {
-        let solid: Vec<Box4> = paths_of(&figure)
+        let solid: Vec<Frame> = paths_of(&figure)
             .into_iter()
             .filter(|path| path.fill == Some(ACCENT))
             .map(bounds)
             .collect();
         for (words, place) in words_of(&figure) {
             if words.color == WHITE {
-                let held = solid.iter().any(|bar| inside(place, *bar));
+                let held = solid.iter().any(|bar| bar.contains(&place));
                 assert!(held, "{name}: `{}` leaves its bar", words.text);
             } else {
                 let lost = solid.iter().any(|bar| meet(place, *bar, 0.0));
@@ -180,16 +146,16 @@ fn words_stand_on_a_ground_that_shows_them() {
 #[test]
 fn no_edge_of_a_bar_cuts_a_word() {
     for (name, _, figure) in every_figure() {
-        let parts: Vec<Box4> = paths_of(&figure)
+        let parts: Vec<Frame> = paths_of(&figure)
             .into_iter()
-            .filter(|path| path.fill.is_some() && path.steps.len() == 5)
+            .filter(|path| path.fill.is_some() && path.points().count() == 4)
             .map(bounds)
             .filter(|part| (part.bottom - part.top - 12.0).abs() < 0.1)
             .collect();
         assert!(!parts.is_empty());
         for (words, place) in words_of(&figure) {
             for part in &parts {
-                let cut = meet(place, *part, 0.0) && !inside(place, *part);
+                let cut = meet(place, *part, 0.0) && !part.contains(&place);
                 assert!(!cut, "{name}: `{}` crosses {part:?}", words.text);
             }
         }
@@ -202,8 +168,8 @@ fn no_curve_runs_through_words() {
         let words = words_of(&figure);
         let curves = paths_of(&figure)
             .into_iter()
-            .filter(|path| 20 < path.steps.len());
-        for point in curves.flat_map(points_of) {
+            .filter(|path| 20 < path.points().count());
+        for point in curves.flat_map(Path::points) {
             for (words, place) in &words {
                 let hit = place.left <= point.x
                     && point.x <= place.right
@@ -277,7 +243,8 @@ fn the_mild_figure_reads_like_this() {
 #[test]
 fn the_same_view_is_drawn_the_same_twice() {
     let found = timeline(&MILD, &Rules::default());
-    assert_eq!(drawn(&found, &EVERY_USE), drawn(&found, &EVERY_USE));
+    let once = || format!("{:?}", drawn(&found, &EVERY_USE));
+    assert_eq!(once(), once());
 }
 
 #[test]
@@ -300,5 +267,5 @@ fn an_absurd_floor_still_gives_a_figure() {
         let figure = drawn(&timeline(&conditions, &rules), &EVERY_USE);
         assert!(figure.alternative.contains(&format!("day {floor}.")));
     }
-    assert!(pen::width("day 4,294,967,295", Face::Bold, SMALL) < 100.0);
+    assert!(width("day 4,294,967,295", Face::Bold, SMALL) < 100.0);
 }

@@ -2,6 +2,8 @@
 //!
 //! A word in braces is filled in; nothing else is ever added to a sentence.
 
+use crate::trade::curing::Use;
+
 /// The words of the figure and of its alternative text.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct CureWords {
@@ -76,6 +78,25 @@ impl CureWords {
         about_use: "{use}: {day}.",
         about_deicer: "{use}: {first}; {second}: {sparingly}.",
     };
+}
+
+impl CureWords {
+    pub fn name_of(&self, use_: Use) -> &'static str {
+        match use_ {
+            Use::Walk => self.walk,
+            Use::Car => self.car,
+            Use::Heavy => self.heavy,
+            Use::Seal => self.seal,
+        }
+    }
+
+    /// How the day is said from which a use is allowed.
+    pub fn day_of(&self, use_: Use) -> &'static str {
+        match use_ {
+            Use::Seal => self.day_when_dry,
+            Use::Walk | Use::Car | Use::Heavy => self.day,
+        }
+    }
 }
 
 /// Fills the braces of a sentence.

@@ -1,10 +1,10 @@
 //! What the plan says to someone who cannot see it, numbers included.
 
-use super::lengths;
+use super::kinds::{Crossed, EdgeKind};
 use super::scale::Scale;
-use super::slants;
-use super::view::{Crossed, EdgeKind, PlanView, SlabView};
+use super::view::{PlanView, SlabView};
 use super::words::PlanWords;
+use super::{lengths, slants};
 use crate::geometry::{Compass, Direction, Point};
 use crate::values::Length;
 

@@ -1,12 +1,12 @@
 //! Puts the drawn site, the key, the scale bar and the north arrow on one figure.
 
-use super::frame::Frame;
+use super::ground;
 use super::key::{self, Key, NORTH};
 use super::scale::Scale;
 use super::sheet::Sheet;
-use super::slabs;
 use super::view::PlanView;
 use crate::press::drawing::Size;
+use crate::press::frame::Frame;
 
 pub(super) const WIDTH: f32 = 516.0;
 pub(super) const HEIGHT: f32 = 252.0;
@@ -44,11 +44,7 @@ pub(super) fn arranged(
                 key.draw(&mut sheet, &places.key, view);
                 key::draw_bar(&mut sheet, &places.bar, scale, view.words.feet);
                 key::draw_north(&mut sheet, &places.north, view.words.north);
-                let size = Size {
-                    width: WIDTH,
-                    height: libm::ceilf(height),
-                };
-                return Ok((sheet, size));
+                return Ok((sheet, Size::new(WIDTH, libm::ceilf(height))));
             }
         }
         height += 3.0;
@@ -62,7 +58,7 @@ fn lefts(extent: &Frame, view: &PlanView, scale: Scale) -> Vec<f32> {
     let slabs = view.slabs.iter().filter(|slab| !slab.is_step);
     let main = slabs.max_by_key(|slab| slab.outline.area());
     let on_axis = main.map(|slab| {
-        let edge = slabs::extent(&slab.outline, scale).left - extent.left;
+        let edge = ground::extent(&slab.outline, scale).left - extent.left;
         AXIS - edge
     });
     let mut lefts: Vec<f32> = on_axis

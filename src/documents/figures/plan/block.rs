@@ -1,9 +1,11 @@
 //! A name and its note as one block of words.
 
-use super::frame::{Frame, width_of};
-use super::sheet::{self, Layer, Sheet, centered, point};
+use super::sheet::{Layer, Sheet};
 use super::view::SlabView;
-use crate::press::drawing::{Face, Point, Rgb, Words};
+use super::widths::{frame_of, width_of};
+use crate::documents::figures::pen::{centered, filled};
+use crate::press::drawing::{Face, Point, Rgb, Words, point};
+use crate::press::frame::Frame;
 
 /// A name and its note, one above the other.
 #[derive(Clone)]
@@ -65,8 +67,8 @@ impl Block {
     pub fn write(self, sheet: &mut Sheet, middle: Point, ground: Option<Rgb>) {
         let frame = self.frame(middle);
         if let Some(color) = ground {
-            let behind = sheet::corners(&frame.grown(1.0));
-            sheet.draw(Layer::Strip, sheet::filled(&behind, color));
+            let behind = frame.grown(1.0).corners();
+            sheet.draw(Layer::Strip, filled(&behind, color));
         }
         let mut baseline = frame.top;
         for (text, face, size) in self.lines {
@@ -84,6 +86,6 @@ impl Block {
     pub fn is_written(&self, sheet: &Sheet, home: &Frame) -> bool {
         sheet
             .names()
-            .any(|words| words.text == self.lines[0].0 && home.contains(&Frame::of(words)))
+            .any(|words| words.text == self.lines[0].0 && home.contains(&frame_of(words)))
     }
 }

@@ -1,13 +1,14 @@
 //! The rise of a bulged side, measured inside the bow.
 
-use super::frame::Frame;
-use super::lengths;
 use super::scale::Scale;
-use super::sheet::{self, INK, Layer, Sheet, TINT, point, words};
-use super::slabs;
+use super::sheet::{Layer, Sheet};
 use super::view::{PlanView, SlabView};
+use super::widths::frame_of;
+use super::{ground, lengths};
+use crate::documents::figures::pen::{INK, TINT, arrow, filled, words};
 use crate::geometry::Side;
-use crate::press::drawing::{Anchor, Point};
+use crate::press::drawing::{Anchor, Point, point};
+use crate::press::frame::Frame;
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     let round = |slab: &&SlabView| {
@@ -55,11 +56,11 @@ fn bow(sheet: &mut Sheet, slab: &SlabView, side: &Side, scale: Scale) {
         words
     };
     let free = |place: &&(Point, Point)| {
-        let frame = Frame::of(&label(place)).grown(1.0);
+        let frame = frame_of(&label(place)).grown(1.0);
         !frame.overlaps_any(&sheet.marks)
     };
     let clear = |place: &&(Point, Point)| {
-        let frame = Frame::of(&label(place)).union(&Frame::around(place.0, place.1));
+        let frame = frame_of(&label(place)).union(&Frame::around(place.0, place.1));
         free(place) && !frame.overlaps_any(&sheet.joints)
     };
     let place = options.iter().find(clear);
@@ -70,10 +71,10 @@ fn bow(sheet: &mut Sheet, slab: &SlabView, side: &Side, scale: Scale) {
     }
     sheet.marks.push(Frame::around(place.0, place.1).grown(2.0));
     let label = label(place);
-    let frame = Frame::of(&label);
-    if slabs::holds(&slabs::polygon(&slab.outline, scale), &frame) {
-        let behind = sheet::corners(&frame);
-        sheet.draw(Layer::Strip, sheet::filled(&behind, TINT));
+    let frame = frame_of(&label);
+    if ground::holds(&ground::polygon(&slab.outline, scale), &frame) {
+        let behind = frame.corners();
+        sheet.draw(Layer::Strip, filled(&behind, TINT));
     }
     sheet.write(Layer::Dimension, label);
 }
@@ -92,7 +93,7 @@ fn double_arrow(a: Point, b: Point) -> Vec<crate::press::drawing::Shape> {
     let middle = point(f32::midpoint(a.x, b.x), f32::midpoint(a.y, b.y));
     let long = libm::fabsf(b.x - a.x) + libm::fabsf(b.y - a.y);
     let head = (long / 3.0).min(4.0);
-    let mut shapes = sheet::arrow(middle, a, INK, 0.6, head);
-    shapes.extend(sheet::arrow(middle, b, INK, 0.6, head));
+    let mut shapes = arrow(middle, a, INK, 0.6, head);
+    shapes.extend(arrow(middle, b, INK, 0.6, head));
     shapes
 }

@@ -1,11 +1,13 @@
 //! Boxes set in the slabs: to scale where that can be seen, each with the number the key explains.
 
-use super::frame::{Frame, width_of};
+use super::ground;
 use super::scale::Scale;
-use super::sheet::{self, INK, Layer, Sheet, WHITE, centered, point};
-use super::slabs;
+use super::sheet::{Layer, Sheet};
 use super::view::{BoxView, PlanView, SlabView};
-use crate::press::drawing::{Face, Words};
+use super::widths::{frame_of, width_of};
+use crate::documents::figures::pen::{INK, WHITE, centered, outlined};
+use crate::press::drawing::{Face, Words, point};
+use crate::press::frame::Frame;
 
 /// Smaller than this a box would be a dot.
 const LEAST: f32 = 4.5;
@@ -31,17 +33,17 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
 
 /// The box itself, and the room it takes.
 fn outline(sheet: &mut Sheet, one: &BoxView, scale: Scale) -> Frame {
-    let real = slabs::extent(&one.outline, scale);
+    let real = ground::extent(&one.outline, scale);
     let small = real.width().min(real.height()) < LEAST;
     let (shape, frame) = if small {
         let middle = real.middle();
         let half = LEAST / 2.0;
         let frame = Frame::at(middle.x - half, middle.y - half, LEAST, LEAST);
-        (sheet::corners(&frame).to_vec(), frame)
+        (frame.corners().to_vec(), frame)
     } else {
-        (slabs::polygon(&one.outline, scale), real)
+        (ground::polygon(&one.outline, scale), real)
     };
-    sheet.draw(Layer::Step, sheet::outlined(&shape, Some(WHITE), 0.9));
+    sheet.draw(Layer::Step, outlined(&shape, Some(WHITE), 0.9));
     frame
 }
 
@@ -56,7 +58,7 @@ fn number(sheet: &Sheet, slab: &SlabView, one: &BoxView, frame: &Frame, scale: S
         point(x, frame.top - 3.0),
         point(x, frame.bottom + SIZE + 1.0),
     ];
-    let ground = slabs::polygon(&slab.outline, scale);
+    let ground = ground::polygon(&slab.outline, scale);
     let written = |at| {
         let mut words = centered(text.clone(), at, SIZE);
         words.face = Face::Bold;
@@ -65,8 +67,8 @@ fn number(sheet: &Sheet, slab: &SlabView, one: &BoxView, frame: &Frame, scale: S
         words
     };
     let free = |words: &Words| {
-        let wanted = Frame::of(words).grown(0.5);
-        slabs::holds(&ground, &wanted) && !wanted.overlaps_any(&sheet.marks)
+        let wanted = frame_of(words).grown(0.5);
+        ground::holds(&ground, &wanted) && !wanted.overlaps_any(&sheet.marks)
     };
     let mut all = places.map(written).into_iter();
     all.clone()

@@ -1,13 +1,14 @@
 //! Dimension lines outside the slabs: rows 14 apart, clear of everything.
 
-use super::frame::Frame;
 use super::labels;
-use super::rows::{Row, Stop};
+use super::rows::{DimensionRow, Stop};
 use super::scale::Scale;
-use super::sheet::{INK, Layer, RULE, SOLID, Sheet, point};
+use super::sheet::{Layer, Sheet};
 use super::view::{PlanView, SlabView};
+use crate::documents::figures::pen::{INK, RULE, SOLID};
 use crate::geometry::Compass;
-use crate::press::drawing::Words;
+use crate::press::drawing::{Words, point};
+use crate::press::frame::Frame;
 
 const ROW: f32 = 14.0;
 const FIRST: f32 = 12.0;
@@ -28,11 +29,11 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
 
 /// The parts and the whole along one axis, on whichever of two sides has room.
 fn both_ways(sheet: &mut Sheet, slab: &SlabView, view: &PlanView, scale: Scale, on: [Compass; 2]) {
-    let rows = on.map(|facing| Row { facing });
+    let rows = on.map(|facing| DimensionRow { facing });
     let chains = rows.map(|row| row.stops(slab, scale));
     let sites = |stops: &[Stop]| -> Vec<i64> { stops.iter().map(|s| s.site).collect() };
     let same = sites(&chains[0]) == sites(&chains[1]);
-    let first = |row: Row| row.base(slab, scale) + FIRST;
+    let first = |row: DimensionRow| row.base(slab, scale) + FIRST;
     let mut parts_on = None;
     for i in [0, 1] {
         if chains[i].len() <= 2 || (i == 1 && same) {
@@ -40,7 +41,7 @@ fn both_ways(sheet: &mut Sheet, slab: &SlabView, view: &PlanView, scale: Scale, 
         }
         // Parts stand on the side where their corners are, or across the slab when that side is full.
         let (near, far) = (rows[i], rows[1 - i]);
-        let across = Row::across(&chains[i], far.base(slab, scale));
+        let across = DimensionRow::across(&chains[i], far.base(slab, scale));
         let mut beyond = found(sheet, far, &across, first(far), "");
         beyond.cost += 10.0;
         let best = cheaper(found(sheet, near, &chains[i], first(near), ""), beyond);
@@ -52,7 +53,7 @@ fn both_ways(sheet: &mut Sheet, slab: &SlabView, view: &PlanView, scale: Scale, 
     } else {
         String::new()
     };
-    let whole = |row: Row| found(sheet, row, &row.ends(slab, scale), first(row), &suffix);
+    let whole = |row: DimensionRow| found(sheet, row, &row.ends(slab, scale), first(row), &suffix);
     // The whole goes outside its parts.
     let best = parts_on.map_or_else(|| cheaper(whole(rows[0]), whole(rows[1])), whole);
     // A neighbor in line says the same length; reaching across it would only confuse.
@@ -60,7 +61,7 @@ fn both_ways(sheet: &mut Sheet, slab: &SlabView, view: &PlanView, scale: Scale, 
     let says_it = |other: &SlabView| {
         let in_line = sites(&best.row.ends(other, scale)) == ends;
         let has_room = || {
-            let laid = |row: Row| {
+            let laid = |row: DimensionRow| {
                 found(
                     sheet,
                     row,
@@ -86,7 +87,7 @@ fn cheaper(a: Laid, b: Laid) -> Laid {
 
 /// A row with its place found, not yet drawn.
 struct Laid {
-    row: Row,
+    row: DimensionRow,
     stops: Vec<Stop>,
     out: f32,
     texts: Vec<Words>,
@@ -94,7 +95,7 @@ struct Laid {
 }
 
 /// The nearest free place for a row, from `first` outward.
-fn found(sheet: &Sheet, row: Row, stops: &[Stop], first: f32, suffix: &str) -> Laid {
+fn found(sheet: &Sheet, row: DimensionRow, stops: &[Stop], first: f32, suffix: &str) -> Laid {
     let mut best: Option<Laid> = None;
     for n in 0_u8..12 {
         let out = first + ROW / 2.0 * f32::from(n);
@@ -126,7 +127,7 @@ fn found(sheet: &Sheet, row: Row, stops: &[Stop], first: f32, suffix: &str) -> L
 }
 
 /// Whether a parallel dimension line is nearer than a row.
-fn lies_on(reach: &Frame, row: Row, sheet: &Sheet) -> bool {
+fn lies_on(reach: &Frame, row: DimensionRow, sheet: &Sheet) -> bool {
     let parallel = |line: &&Frame| (line.height() < line.width()) == row.is_level();
     sheet
         .lines
@@ -150,7 +151,7 @@ fn is_drawn(line: &Frame, sheet: &Sheet) -> bool {
 }
 
 /// Boxes of the extension lines, from the slab's corner to just beyond the row.
-fn extensions(row: Row, stops: &[Stop], out: f32) -> impl Iterator<Item = Frame> + '_ {
+fn extensions(row: DimensionRow, stops: &[Stop], out: f32) -> impl Iterator<Item = Frame> + '_ {
     stops
         .iter()
         .filter(move |s| s.out + 6.0 < out)

@@ -1,15 +1,14 @@
 //! What stands at the edges: strips, the house, concrete that stays, construction joints.
 
-use super::frame::Frame;
-use super::pins;
+use super::kinds::{Crossed, EdgeKind};
 use super::scale::Scale;
-use super::sheet::{
-    self, BULKHEAD, DOTS, INK, Layer, PALE, SOFT, SOLID, STRIP, Sheet, WHITE, point,
-};
-use super::slabs;
-use super::view::{Crossed, EdgeKind, EdgeView, SlabView};
+use super::sheet::{BULKHEAD, DOTS, Layer, STRIP, Sheet};
+use super::view::{EdgeView, SlabView};
+use super::{ground, pins};
+use crate::documents::figures::pen::{INK, PALE, SOFT, SOLID, WHITE, outlined};
 use crate::geometry::Side;
-use crate::press::drawing::{Path, Point, Rgb, Shape, Stroke};
+use crate::press::drawing::{Path, Point, Rgb, Shape, Stroke, line, point};
+use crate::press::frame::Frame;
 
 /// How deep a wall or a neighbouring slab is drawn.
 pub(super) const DEPTH: f32 = 14.0;
@@ -18,19 +17,19 @@ pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale
     let solid = |e: &EdgeView| !matches!(e.kind, EdgeKind::Joined | EdgeKind::Bulkhead);
     let whole = slab.edges.iter().all(solid);
     if whole && !slab.is_step {
-        let places = slabs::polygon(&slab.outline, scale);
-        sheet.draw(Layer::Outline, sheet::outlined(&places, None, 1.3));
+        let places = ground::polygon(&slab.outline, scale);
+        sheet.draw(Layer::Outline, outlined(&places, None, 1.3));
     }
     for (index, side) in slab.outline.sides().iter().enumerate() {
         let edges: Vec<&EdgeView> = slab.edges.iter().filter(|e| e.side == index).collect();
-        let line = Line::of(side, slab, scale);
+        let along = SideLine::of(side, slab, scale);
         if !whole && !slab.is_step {
-            for (from, to) in plain(&edges, line.long, scale) {
-                sheet.line(Layer::Outline, &line.part(from, to), INK, 1.3, SOLID);
+            for (from, to) in plain(&edges, along.long, scale) {
+                sheet.line(Layer::Outline, &along.part(from, to), INK, 1.3, SOLID);
             }
         }
         for edge in edges {
-            let part = line.part(scale.length(edge.from), scale.length(edge.to));
+            let part = along.part(scale.length(edge.from), scale.length(edge.to));
             match edge.kind {
                 EdgeKind::Open => {}
                 EdgeKind::House | EdgeKind::Existing | EdgeKind::Curb => {
@@ -107,13 +106,13 @@ fn beyond(sheet: &mut Sheet, part: &[Point], kind: EdgeKind, inside: [bool; 2]) 
                 if inside[0] { from } else { ends[0] },
                 if inside[1] { to } else { ends[1] },
             ];
-            slabs::face(sheet, &seen, 1.1);
+            sheet.line(Layer::Ground, &seen, INK, 1.1, SOLID);
         }
         EdgeKind::Existing => {
             let both = [Slope::Rising, Slope::Falling];
             sheet.draw(Layer::Ground, hatch(&band, 6.0, &both));
         }
-        _ => sheet.draw(Layer::Ground, sheet::outlined(&band, Some(PALE), 0.5)),
+        _ => sheet.draw(Layer::Ground, outlined(&band, Some(PALE), 0.5)),
     }
 }
 
@@ -136,13 +135,9 @@ pub(super) enum Slope {
 ///
 /// All hatching of a plan is in step, so two walls that meet show one hatch.
 pub(super) fn hatch(outline: &[Point], apart: f32, slopes: &[Slope]) -> Shape {
-    let frame = outline
-        .iter()
-        .map(|&p| Frame::around(p, p))
-        .reduce(|a, b| a.union(&b))
-        .unwrap_or(Frame::at(0.0, 0.0, 0.0, 0.0));
+    let frame = Frame::around_all(outline.iter().copied());
     let step = apart * core::f32::consts::SQRT_2;
-    let mut steps = Vec::new();
+    let mut lines = Vec::new();
     for slope in slopes {
         let tall = frame.height();
         let (start, end) = match slope {
@@ -156,36 +151,23 @@ pub(super) fn hatch(outline: &[Point], apart: f32, slopes: &[Slope]) -> Shape {
                 Slope::Rising => (at - frame.top, at - frame.top - tall),
                 Slope::Falling => (at + frame.top, at + frame.top + tall),
             };
-            steps.push(crate::press::drawing::Step::Move(point(top, frame.top)));
-            steps.push(crate::press::drawing::Step::Line(point(
-                bottom,
-                frame.bottom,
-            )));
+            let ends = [point(top, frame.top), point(bottom, frame.bottom)];
+            lines.push(line(&ends, false));
             at += step;
         }
     }
-    let lines = Path {
-        steps,
-        stroke: Some(Stroke {
-            color: INK,
-            width: 0.5,
-            dash: Vec::new(),
-        }),
-        fill: None,
-    };
-    Shape::Clipped {
-        outline: sheet::closed(outline),
-        shapes: vec![Shape::Path(lines)],
-    }
+    let mut path = Path::new(lines, Some(Stroke::solid(INK, 0.5)), None);
+    path.within = vec![line(outline, true)];
+    Shape::Path(path)
 }
 
 /// A side as a line of points that can be cut by length.
-struct Line {
+struct SideLine {
     points: Vec<Point>,
     long: f32,
 }
 
-impl Line {
+impl SideLine {
     fn of(side: &Side, slab: &SlabView, scale: Scale) -> Self {
         let chords = slab.outline.chords();
         let start = chords.iter().position(|&p| p == side.from).unwrap_or(0);

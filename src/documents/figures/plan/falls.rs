@@ -1,12 +1,13 @@
 //! Which way water runs: one arrow in a row of panels at most, three in a slab at most.
 
-use super::frame::Frame;
+use super::ground;
 use super::scale::Scale;
-use super::sheet::{self, Layer, Sheet, point};
-use super::slabs;
+use super::sheet::{Layer, Sheet};
 use super::view::{PlanView, SlabView};
+use crate::documents::figures::pen::arrow;
 use crate::geometry::Direction;
-use crate::press::drawing::Point;
+use crate::press::drawing::{Point, point};
+use crate::press::frame::Frame;
 
 /// Draws arrows in panels that are not `taken`, and takes those.
 pub(super) fn draw(
@@ -18,7 +19,7 @@ pub(super) fn draw(
     taken: &mut Vec<usize>,
 ) {
     let Some(fall) = slab.fall else { return };
-    let ground = slabs::polygon(&slab.outline, scale);
+    let ground = ground::polygon(&slab.outline, scale);
     let mut rows: Vec<f32> = Vec::new();
     let mut placed: Vec<usize> = Vec::new();
     for (i, panel) in panels.iter().enumerate() {
@@ -29,7 +30,7 @@ pub(super) fn draw(
         }
         let ends = ends(panel, fall);
         let frame = Frame::around(ends[0], ends[1]);
-        if slabs::holds(&ground, &frame) && !frame.grown(3.0).overlaps_any(&sheet.marks) {
+        if ground::holds(&ground, &frame) && !frame.grown(3.0).overlaps_any(&sheet.marks) {
             rows.push(panel.top);
             placed.push(i);
         }
@@ -44,7 +45,7 @@ pub(super) fn draw(
     }
     for i in placed {
         let ends = ends(&panels[i], fall);
-        for shape in sheet::arrow(ends[0], ends[1], view.accent, 0.9, 7.0) {
+        for shape in arrow(ends[0], ends[1], view.accent, 0.9, 7.0) {
             sheet.draw(Layer::Fall, shape);
         }
         sheet.marks.push(Frame::around(ends[0], ends[1]).grown(3.0));

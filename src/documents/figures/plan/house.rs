@@ -1,12 +1,14 @@
 //! The word for the house, once, on the longest wall.
 
 use super::edges::DEPTH;
-use super::frame::{Frame, width_of};
+use super::kinds::EdgeKind;
 use super::scale::Scale;
-use super::sheet::{Layer, Sheet, centered, point};
-use super::view::{EdgeKind, PlanView};
+use super::sheet::{Layer, Sheet};
+use super::view::PlanView;
+use super::widths::{frame_of, width_of};
+use crate::documents::figures::pen::centered;
 use crate::geometry::Compass;
-use crate::press::drawing::{Face, Turn};
+use crate::press::drawing::{Face, Turn, point};
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     let walls = view.slabs.iter().flat_map(|slab| {
@@ -42,7 +44,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
         label.turn = Turn::Up;
         label.at = point(x + 3.0, y);
     }
-    if !Frame::of(&label).overlaps_any(&sheet.marks) {
+    if !frame_of(&label).overlaps_any(&sheet.marks) {
         sheet.write(Layer::Dimension, label);
     }
 }

@@ -1,17 +1,17 @@
 //! The key, the scale bar and the north arrow, as blocks that look for a free corner.
 
-use super::boxes;
 use super::edges::{self, Slope};
-use super::frame::{Frame, width_of};
-use super::openings;
-use super::pins;
+use super::kinds::{Crossed, EdgeKind};
 use super::scale::Scale;
-use super::sheet::{
-    self, BULKHEAD, INK, JOINT, Layer, PALE, SOLID, STRIP, Sheet, TINT, WHITE, centered, point,
-    words,
+use super::sheet::{BULKHEAD, JOINT, Layer, STRIP, Sheet};
+use super::view::PlanView;
+use super::widths::width_of;
+use super::{boxes, openings, pins};
+use crate::documents::figures::pen::{
+    INK, PALE, SOLID, TINT, WHITE, arrow, centered, outlined, words,
 };
-use super::view::{Crossed, EdgeKind, PlanView};
-use crate::press::drawing::{Face, Shape};
+use crate::press::drawing::{Face, Shape, point};
+use crate::press::frame::Frame;
 
 const ROW: f32 = 15.0;
 const SWATCH: f32 = 32.0;
@@ -185,10 +185,7 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
     let inner = frame.grown(-0.65);
     let line = [frame.left, frame.right].map(|x| point(x, frame.middle().y));
     match sample {
-        Sample::Slab => sheet.draw(
-            Layer::Key,
-            sheet::outlined(&sheet::corners(&inner), Some(TINT), 1.3),
-        ),
+        Sample::Slab => sheet.draw(Layer::Key, outlined(&inner.corners(), Some(TINT), 1.3)),
         Sample::Joint => sheet.line(Layer::Key, &line, INK, 0.7, JOINT),
         Sample::Strip => {
             sheet.line(Layer::Key, &line, WHITE, 3.2, SOLID);
@@ -196,40 +193,31 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
         }
         Sample::Bulkhead => sheet.line(Layer::Key, &line, INK, 1.0, BULKHEAD),
         Sample::Fall => {
-            for shape in sheet::arrow(line[0], line[1], view.accent, 0.9, 7.0) {
+            for shape in arrow(line[0], line[1], view.accent, 0.9, 7.0) {
                 sheet.draw(Layer::Key, shape);
             }
         }
         Sample::House => {
             sheet.draw(
                 Layer::Key,
-                edges::hatch(&sheet::corners(&frame), 4.0, &[Slope::Rising]),
+                edges::hatch(&frame.corners(), 4.0, &[Slope::Rising]),
             );
             let face = [frame.left, frame.right].map(|x| point(x, frame.bottom));
             sheet.line(Layer::Key, &face, INK, 1.1, SOLID);
         }
         Sample::Existing => {
             let both = [Slope::Rising, Slope::Falling];
-            sheet.draw(
-                Layer::Key,
-                edges::hatch(&sheet::corners(&frame), 6.0, &both),
-            );
+            sheet.draw(Layer::Key, edges::hatch(&frame.corners(), 6.0, &both));
         }
         Sample::Curb => {
             let band = Frame::at(frame.left, frame.middle().y - 2.25, SWATCH, 4.5);
-            sheet.draw(
-                Layer::Key,
-                sheet::outlined(&sheet::corners(&band), Some(PALE), 0.5),
-            );
+            sheet.draw(Layer::Key, outlined(&band.corners(), Some(PALE), 0.5));
         }
-        Sample::Open => sheet.draw(
-            Layer::Key,
-            sheet::outlined(&sheet::corners(&inner), Some(WHITE), 1.0),
-        ),
+        Sample::Open => sheet.draw(Layer::Key, outlined(&inner.corners(), Some(WHITE), 1.0)),
         Sample::Box(number) => {
             let middle = frame.middle();
             let small = Frame::at(frame.left, middle.y - 3.0, 6.0, 6.0);
-            let shape = sheet::outlined(&sheet::corners(&small), Some(WHITE), 0.9);
+            let shape = outlined(&small.corners(), Some(WHITE), 0.9);
             sheet.draw(Layer::Key, shape);
             let at = point(small.right + 7.0, middle.y + boxes::SIZE * 0.35);
             let mut words = centered(number.to_string(), at, boxes::SIZE);
@@ -276,10 +264,7 @@ pub(super) fn draw_bar(sheet: &mut Sheet, at: &Frame, scale: Scale, feet: &str) 
         let left = at.left + part * f32::from(n);
         let frame = Frame::at(left, top, part, bottom - top);
         let fill = if n % 2 == 0 { INK } else { WHITE };
-        sheet.draw(
-            Layer::Key,
-            sheet::outlined(&sheet::corners(&frame), Some(fill), 0.6),
-        );
+        sheet.draw(Layer::Key, outlined(&frame.corners(), Some(fill), 0.6));
     }
     for n in 0_u16..=4 {
         let x = at.left + part * f32::from(n);
@@ -305,8 +290,7 @@ pub(super) fn draw_north(sheet: &mut Sheet, at: &Frame, letter: &str) {
     let mut label = centered(letter, point(x, at.top + 7.0), 8.5);
     label.face = Face::Bold;
     sheet.write(Layer::Key, label);
-    let shaft: Vec<Shape> =
-        sheet::arrow(point(x, at.bottom), point(x, at.top + 13.0), INK, 0.9, 9.0);
+    let shaft: Vec<Shape> = arrow(point(x, at.bottom), point(x, at.top + 13.0), INK, 0.9, 9.0);
     for shape in shaft {
         sheet.draw(Layer::Key, shape);
     }

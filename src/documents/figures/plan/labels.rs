@@ -1,11 +1,13 @@
 //! The words of a dimension row: on the line where they fit, else beside it.
 
-use super::frame::{Frame, width_of};
 use super::lengths;
-use super::rows::{Row, Stop};
-use super::sheet::{Sheet, centered, point};
+use super::rows::{DimensionRow, Stop};
+use super::sheet::Sheet;
+use super::widths::{frame_of, width_of};
+use crate::documents::figures::pen::centered;
 use crate::geometry::Compass;
-use crate::press::drawing::{Anchor, Face, Turn, Words};
+use crate::press::drawing::{Anchor, Face, Turn, Words, point};
+use crate::press::frame::Frame;
 use crate::values::Length;
 
 const SIZE: f32 = 8.0;
@@ -15,7 +17,7 @@ const DOWN: f32 = SIZE * 0.35;
 /// The words of a row at `out`, and whether all keep clear of everything.
 pub(super) fn of_row(
     sheet: &Sheet,
-    row: Row,
+    row: DimensionRow,
     stops: &[Stop],
     out: f32,
     suffix: &str,
@@ -27,10 +29,10 @@ pub(super) fn of_row(
         let text = format!("{}{suffix}", lengths::dimension(length));
         let mut places = places(row, &text, pair, out);
         let free = |words: &Words| {
-            let frame = Frame::of(words).grown(1.0);
+            let frame = frame_of(words).grown(1.0);
             let own = texts
                 .iter()
-                .any(|other| Frame::of(other).grown(1.0).overlaps(&frame));
+                .any(|other| frame_of(other).grown(1.0).overlaps(&frame));
             !own && !on_row(row, stops, pair, out, &frame) && sheet.is_free(&frame)
         };
         let chosen = places.iter().position(free);
@@ -41,7 +43,7 @@ pub(super) fn of_row(
 }
 
 /// Whether words stand on a tick or on another part's line.
-fn on_row(row: Row, stops: &[Stop], own: &[Stop], out: f32, frame: &Frame) -> bool {
+fn on_row(row: DimensionRow, stops: &[Stop], own: &[Stop], out: f32, frame: &Frame) -> bool {
     let on_tick = stops.iter().any(|stop| {
         let tick = row.place(stop.along, out);
         Frame::around(tick, tick).grown(2.4).overlaps(frame)
@@ -54,7 +56,7 @@ fn on_row(row: Row, stops: &[Stop], own: &[Stop], out: f32, frame: &Frame) -> bo
 }
 
 /// Where the words of one part may stand, best first.
-fn places(row: Row, text: &str, pair: &[Stop], out: f32) -> Vec<Words> {
+fn places(row: DimensionRow, text: &str, pair: &[Stop], out: f32) -> Vec<Words> {
     let wide = width_of(text, Face::Regular, SIZE);
     let middle = f32::midpoint(pair[0].along, pair[1].along);
     if wide + 10.0 < pair[1].along - pair[0].along {
@@ -76,7 +78,7 @@ fn places(row: Row, text: &str, pair: &[Stop], out: f32) -> Vec<Words> {
     }
 }
 
-fn on_line(row: Row, text: &str, along: f32, out: f32) -> Words {
+fn on_line(row: DimensionRow, text: &str, along: f32, out: f32) -> Words {
     let at = row.place(along, out);
     let mut words = centered(text, point(at.x, at.y + DOWN), SIZE);
     words.halo = true;
@@ -88,7 +90,7 @@ fn on_line(row: Row, text: &str, along: f32, out: f32) -> Words {
 }
 
 /// Level words beside an upright line, `by` further out.
-fn upright(row: Row, text: &str, along: f32, out: f32, by: f32) -> Words {
+fn upright(row: DimensionRow, text: &str, along: f32, out: f32, by: f32) -> Words {
     let at = row.place(along, out + by);
     let mut words = centered(text, point(at.x, at.y + DOWN), SIZE);
     words.halo = true;

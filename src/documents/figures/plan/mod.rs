@@ -12,9 +12,10 @@ mod boxes;
 mod dimensions;
 mod edges;
 mod falls;
-mod frame;
+mod ground;
 mod house;
 mod key;
+mod kinds;
 mod labels;
 mod lengths;
 mod names;
@@ -27,13 +28,13 @@ mod slabs;
 mod slants;
 #[cfg(test)]
 mod tests;
-pub mod view;
-pub mod words;
+mod view;
+mod widths;
+mod words;
 
-pub use view::{
-    BoxView, Crossed, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side,
-};
-pub use words::{ENGLISH, PlanWords};
+pub use kinds::{Crossed, EdgeKind};
+pub use view::{BoxView, EdgeView, OpeningView, PanelView, PlanView, SlabView};
+pub use words::ENGLISH;
 
 use crate::press::drawing::{Drawing, Size};
 use scale::{SCALES, Scale};
@@ -51,10 +52,7 @@ pub fn plan(view: &PlanView) -> Drawing {
     let scale = SCALES[SCALES.len() - 1];
     let (site, _) = drawn(view, scale);
     let extent = site.extent();
-    let size = Size {
-        width: arrange::WIDTH,
-        height: arrange::HEIGHT,
-    };
+    let size = Size::new(arrange::WIDTH, arrange::HEIGHT);
     site.moved(-extent.left, -extent.top)
         .finished(size, alternative::text(view, scale))
 }

@@ -1,20 +1,21 @@
 //! Names and panel sizes inside the slabs, each in a panel of its own where there is room.
 
 use super::block::Block;
-use super::falls;
-use super::frame::Frame;
 use super::scale::Scale;
-use super::sheet::{Layer, PALE, SOFT, Sheet, TINT, centered, point};
-use super::slabs;
+use super::sheet::{Layer, Sheet};
 use super::view::{PanelView, PlanView, SlabView};
-use crate::press::drawing::Point;
+use super::widths::frame_of;
+use super::{falls, ground};
+use crate::documents::figures::pen::{PALE, SOFT, TINT, centered};
+use crate::press::drawing::{Point, point};
+use crate::press::frame::Frame;
 
 /// Steps first: slabs write around them.
 pub(super) fn draw_inside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     let (steps, slabs): (Vec<&SlabView>, Vec<&SlabView>) =
         view.slabs.iter().partition(|slab| slab.is_step);
     for step in steps {
-        let frame = slabs::extent(&step.outline, scale);
+        let frame = ground::extent(&step.outline, scale);
         let block = Block::of(step, 8.5, 8.0);
         if let Some(kept) = [block.clone(), block.name_only()]
             .into_iter()
@@ -41,7 +42,7 @@ pub(super) fn draw_inside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
 pub(super) fn draw_beside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     for slab in &view.slabs {
         let block = Block::of(slab, 9.5, 8.5);
-        let frame = slabs::extent(&slab.outline, scale);
+        let frame = ground::extent(&slab.outline, scale);
         if block.is_written(sheet, &frame) {
             continue;
         }
@@ -102,17 +103,17 @@ fn inside(
     panels: &[Frame],
     scale: Scale,
 ) -> Option<(Block, Point)> {
-    let whole = slabs::extent(&slab.outline, scale);
+    let whole = ground::extent(&slab.outline, scale);
     let block = Block::of(slab, 9.5, 8.5);
     let center = whole.middle();
     let mut at: Vec<Point> = panels.iter().map(Frame::middle).collect();
     at.sort_by(|a, b| distance(*a, center).total_cmp(&distance(*b, center)));
-    let ground = slabs::polygon(&slab.outline, scale);
+    let ground = ground::polygon(&slab.outline, scale);
     let fits = |block: &Block, at: Point, home: &Frame| {
         let frame = block.frame(at);
         home.grown(-3.0).contains(&frame)
             && !frame.overlaps_any(&sheet.marks)
-            && slabs::holds(&ground, &frame)
+            && ground::holds(&ground, &frame)
     };
     for block in [block.clone(), block.name_only()] {
         for &middle in &at {
@@ -131,7 +132,7 @@ fn inside(
     for block in [block.clone(), block.name_only()] {
         for &at in [center].iter().chain(&at) {
             let frame = block.frame(at);
-            if slabs::holds(&ground, &frame) && !frame.overlaps_any(&sheet.marks) {
+            if ground::holds(&ground, &frame) && !frame.overlaps_any(&sheet.marks) {
                 return Some((block, at));
             }
         }
@@ -141,7 +142,7 @@ fn inside(
 
 /// Each panel size once, in the first panel with room.
 fn sizes(sheet: &mut Sheet, slab: &SlabView, panels: &[Frame], taken: &[usize], scale: Scale) {
-    let ground = slabs::polygon(&slab.outline, scale);
+    let ground = ground::polygon(&slab.outline, scale);
     let mut said: Vec<&str> = Vec::new();
     for (i, panel) in slab.panels.iter().enumerate() {
         if panel.size.is_empty() || taken.contains(&i) || said.contains(&panel.size.as_str()) {
@@ -150,8 +151,8 @@ fn sizes(sheet: &mut Sheet, slab: &SlabView, panels: &[Frame], taken: &[usize], 
         let middle = panels[i].middle();
         let mut label = centered(panel.size.clone(), point(middle.x, middle.y + 3.0), 8.5);
         label.color = SOFT;
-        let frame = Frame::of(&label).grown(3.0);
-        let fits = panels[i].contains(&frame) && slabs::holds(&ground, &frame);
+        let frame = frame_of(&label).grown(3.0);
+        let fits = panels[i].contains(&frame) && ground::holds(&ground, &frame);
         if fits && !frame.overlaps_any(&sheet.marks) {
             said.push(&panel.size);
             sheet.write(Layer::Name, label);

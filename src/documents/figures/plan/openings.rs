@@ -1,17 +1,20 @@
 //! What is left open in a slab: white, or hatched where something stands in it, named where there is room.
 
 use super::edges::{self, Slope};
-use super::frame::{Frame, width_of};
+use super::ground;
+use super::kinds::EdgeKind;
 use super::scale::Scale;
-use super::sheet::{self, Layer, PALE, Sheet, WHITE, centered, point};
-use super::slabs;
-use super::view::{EdgeKind, OpeningView, PlanView};
-use crate::press::drawing::{Face, Point};
+use super::sheet::{Layer, Sheet};
+use super::view::{OpeningView, PlanView};
+use super::widths::width_of;
+use crate::documents::figures::pen::{PALE, WHITE, centered, outlined};
+use crate::press::drawing::{Face, Point, point};
+use crate::press::frame::Frame;
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     let openings = view.slabs.iter().flat_map(|slab| &slab.openings);
     for opening in openings {
-        let places = slabs::polygon(&opening.outline, scale);
+        let places = ground::polygon(&opening.outline, scale);
         let fill = match opening.kind {
             EdgeKind::Curb => PALE,
             EdgeKind::Open
@@ -21,7 +24,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
             | EdgeKind::Bulkhead
             | EdgeKind::Isolated => WHITE,
         };
-        sheet.draw(Layer::Outline, sheet::outlined(&places, Some(fill), 1.0));
+        sheet.draw(Layer::Outline, outlined(&places, Some(fill), 1.0));
         let slopes: &[Slope] = match opening.kind {
             EdgeKind::House => &[Slope::Rising],
             EdgeKind::Existing => &[Slope::Rising, Slope::Falling],
@@ -40,7 +43,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
         }
         name(sheet, opening, &places, scale);
         // Names of the slab and falls of its panels keep off it.
-        let room = slabs::bands(&opening.outline, scale).into_iter();
+        let room = ground::bands(&opening.outline, scale).into_iter();
         sheet.marks.extend(room.map(|frame| frame.grown(1.5)));
     }
 }
@@ -52,7 +55,7 @@ fn name(sheet: &mut Sheet, opening: &OpeningView, places: &[Point], scale: Scale
     if opening.kind != EdgeKind::Open {
         return;
     }
-    let middle = slabs::extent(&opening.outline, scale).middle();
+    let middle = ground::extent(&opening.outline, scale).middle();
     let both = [opening.name.as_str(), opening.size.as_str()];
     for lines in [&both[..], &both[..1]] {
         let wide = lines
@@ -62,7 +65,7 @@ fn name(sheet: &mut Sheet, opening: &OpeningView, places: &[Point], scale: Scale
         let many = f32::from(u8::try_from(lines.len()).unwrap_or(1));
         let tall = many * SIZE * 1.2;
         let frame = Frame::at(middle.x - wide / 2.0, middle.y - tall / 2.0, wide, tall);
-        if !slabs::holds(places, &frame) {
+        if !ground::holds(places, &frame) {
             continue;
         }
         let mut baseline = frame.top;

@@ -1,8 +1,9 @@
 //! Dowels and ties on the plan: short strokes across the edge they cross.
 
-use super::sheet::{INK, Layer, SOLID, Sheet, point};
-use super::view::Crossed;
-use crate::press::drawing::Point;
+use super::kinds::Crossed;
+use super::sheet::{Layer, Sheet};
+use crate::documents::figures::pen::{INK, SOLID};
+use crate::press::drawing::{Point, point};
 
 /// From one stroke to the next.
 const APART: f32 = 9.0;

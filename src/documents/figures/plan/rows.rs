@@ -1,12 +1,11 @@
 //! The four sides of a slab along which dimensions run.
 
-use super::frame::Frame;
+use super::ground;
 use super::scale::Scale;
-use super::sheet::point;
-use super::slabs;
 use super::view::SlabView;
 use crate::geometry::{Compass, Side};
-use crate::press::drawing::Point;
+use crate::press::drawing::{Point, point};
+use crate::press::frame::Frame;
 
 /// One end of a dimension: where along the row, and where the slab ends there.
 #[derive(Clone, Copy)]
@@ -20,11 +19,11 @@ pub(super) struct Stop {
 
 /// Rows on one side of a slab. Along the row is right (south, north) or down (east, west); out is away from the slab.
 #[derive(Clone, Copy, PartialEq)]
-pub(super) struct Row {
+pub(super) struct DimensionRow {
     pub facing: Compass,
 }
 
-impl Row {
+impl DimensionRow {
     pub fn is_level(self) -> bool {
         matches!(self.facing, Compass::South | Compass::North)
     }
@@ -104,7 +103,7 @@ impl Row {
 
     /// The outermost reach of the slab toward this row.
     pub fn base(self, slab: &SlabView, scale: Scale) -> f32 {
-        let frame = slabs::extent(&slab.outline, scale);
+        let frame = ground::extent(&slab.outline, scale);
         match self.facing {
             Compass::South => frame.bottom,
             Compass::North => -frame.top,

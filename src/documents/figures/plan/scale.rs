@@ -1,8 +1,7 @@
 //! The scale of a plan, and the way from the site to the sheet.
 
-use super::sheet;
 use crate::geometry::Point as Site;
-use crate::press::drawing::Point;
+use crate::press::drawing::{Point, point};
 use crate::values::Length;
 
 /// A scale an architect's rule has.
@@ -43,7 +42,7 @@ impl Scale {
 
     /// A place on site on the paper: y turns over, the origin stays.
     pub fn place(self, site: Site) -> Point {
-        sheet::point(self.points(site.x), -self.points(site.y))
+        point(self.points(site.x), -self.points(site.y))
     }
 
     #[expect(

@@ -1,13 +1,13 @@
 //! How long slanted sides are: beside them, since no row of dimensions shows it.
 
-use super::frame::{Frame, width_of};
-use super::lengths;
 use super::scale::Scale;
-use super::sheet::{self, Layer, Sheet, TINT, centered, point};
-use super::slabs;
+use super::sheet::{Layer, Sheet};
 use super::view::{PlanView, SlabView};
+use super::widths::{frame_of, width_of};
+use super::{ground, lengths};
+use crate::documents::figures::pen::{TINT, centered, filled};
 use crate::geometry::Side;
-use crate::press::drawing::{Face, Point, Words};
+use crate::press::drawing::{Face, Point, Words, point};
 
 const SIZE: f32 = 8.0;
 /// A side shorter than this on paper has no room for words.
@@ -52,20 +52,20 @@ fn beside(sheet: &mut Sheet, slab: &SlabView, side: &Side, scale: Scale) {
     let outside = [0.0, 3.0, 6.0, 10.0_f32]
         .into_iter()
         .flat_map(|more| shares.map(|share| at(share, clear + more)));
-    let free = |words: &Words| sheet.is_free(&Frame::of(words));
+    let free = |words: &Words| sheet.is_free(&frame_of(words));
     if let Some(words) = outside.into_iter().find(free) {
         sheet.write(Layer::Dimension, words);
         return;
     }
-    let ground: Vec<Point> = slabs::polygon(&slab.outline, scale);
+    let ground: Vec<Point> = ground::polygon(&slab.outline, scale);
     let inside = shares.map(|share| at(share, -clear - 1.0));
     let fits = |words: &Words| {
-        let frame = Frame::of(words);
-        slabs::holds(&ground, &frame) && !frame.overlaps_any(&sheet.marks)
+        let frame = frame_of(words);
+        ground::holds(&ground, &frame) && !frame.overlaps_any(&sheet.marks)
     };
     if let Some(words) = inside.into_iter().find(fits) {
-        let behind = sheet::corners(&Frame::of(&words));
-        sheet.draw(Layer::Strip, sheet::filled(&behind, TINT));
+        let behind = frame_of(&words).corners();
+        sheet.draw(Layer::Strip, filled(&behind, TINT));
         sheet.write(Layer::Dimension, words);
     }
 }

@@ -4,6 +4,7 @@ use crate::geometry::{Direction, Outline, Point};
 use crate::press::drawing::Rgb;
 use crate::values::Length;
 
+use super::kinds::{Crossed, EdgeKind};
 use super::words::PlanWords;
 
 /// Everything the plan draws.
@@ -87,35 +88,6 @@ pub struct EdgeView {
     pub crossed: Crossed,
 }
 
-/// What crosses an edge.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Crossed {
-    Nothing,
-    /// Dowels that slide; a strip stays between.
-    Dowels,
-    /// Bars that hold; no strip is between.
-    Ties,
-}
-
-/// What stands at an edge.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum EdgeKind {
-    /// A form, nothing beyond it.
-    Open,
-    /// The house wall, behind an isolation strip.
-    House,
-    /// Concrete that stays, behind an isolation strip.
-    Existing,
-    /// A curb, behind an isolation strip.
-    Curb,
-    /// Placed in one go with its neighbour.
-    Joined,
-    /// A construction joint between two placements.
-    Bulkhead,
-    /// An isolation strip against another new slab, a post or a step.
-    Isolated,
-}
-
 /// One panel between joints.
 #[derive(Clone, Debug)]
 pub struct PanelView {
@@ -125,23 +97,4 @@ pub struct PanelView {
     pub high: Point,
     /// For example `8 × 6 ft`; may be empty.
     pub size: String,
-}
-
-/// Where to move outlines nobody placed: side by side from the west, north edges in line.
-pub fn side_by_side(outlines: &[Outline]) -> Vec<Point> {
-    let widths = outlines.iter().map(|o| o.bounds().1.x - o.bounds().0.x);
-    // Room for a row of dimensions between them, whatever the scale will be.
-    let gap = Length::feet_whole(5)
-        .as_nanometres()
-        .max(widths.sum::<i64>() / 8);
-    let mut x = 0;
-    outlines
-        .iter()
-        .map(|outline| {
-            let (low, high) = outline.bounds();
-            let by = Point::new(x - low.x, -high.y);
-            x += high.x - low.x + gap;
-            by
-        })
-        .collect()
 }

@@ -1,5 +1,7 @@
 //! Every word a plan says of itself; names and notes of slabs come with the view.
 
+use super::kinds::EdgeKind;
+
 /// The words of one language.
 #[derive(Debug)]
 pub struct PlanWords {
@@ -36,12 +38,10 @@ pub struct PlanWords {
     pub panels_of: &'static str,
     pub set_in_it: &'static str,
     pub runs: &'static str,
-    pub beside: [(super::EdgeKind, &'static str); 6],
+    pub beside: [(EdgeKind, &'static str); 6],
     pub sides: [&'static str; 5],
     pub directions: [&'static str; 8],
 }
-
-use super::EdgeKind as Kind;
 
 pub const ENGLISH: PlanWords = PlanWords {
     house: "House",
@@ -76,12 +76,12 @@ pub const ENGLISH: PlanWords = PlanWords {
     set_in_it: "set in it",
     runs: "water runs",
     beside: [
-        (Kind::House, "against the house"),
-        (Kind::Existing, "against concrete that stays"),
-        (Kind::Curb, "against a curb"),
-        (Kind::Joined, "poured together with its neighbor"),
-        (Kind::Bulkhead, "joint between two pours"),
-        (Kind::Isolated, "soft joint strip"),
+        (EdgeKind::House, "against the house"),
+        (EdgeKind::Existing, "against concrete that stays"),
+        (EdgeKind::Curb, "against a curb"),
+        (EdgeKind::Joined, "poured together with its neighbor"),
+        (EdgeKind::Bulkhead, "joint between two pours"),
+        (EdgeKind::Isolated, "soft joint strip"),
     ],
     sides: [
         "on the north side",

@@ -3,15 +3,18 @@
 //! Nothing of this ever reaches a customer. Numbers come from costing and trade;
 //! totals are sums over lines and nothing is computed a second time.
 
+pub mod advice;
 pub mod books;
 pub mod change;
 pub mod cost;
+pub mod escalation;
 pub mod explain;
 pub mod ledger;
 pub mod list;
 mod margin;
 mod origin;
 pub mod price_book;
+pub mod recorded;
 pub mod reprice;
 pub mod rise;
 mod summary;
@@ -141,7 +144,7 @@ impl Sheet<'_> {
     /// The titles of what a choice takes.
     pub fn taken(&self, choice: &Choice) -> Vec<&str> {
         let taken = choice.taken(&self.takeoff.options).into_iter();
-        taken.map(|option| option.title.as_str()).collect()
+        taken.map(|option| option.name.value.as_str()).collect()
     }
 }
 
@@ -154,9 +157,6 @@ pub fn every(priced: &Priced) -> Vec<Quantity> {
         .collect();
     for root in priced.needs.roots() {
         keep(&mut found, root);
-    }
-    for task in &priced.needs.crew.tasks {
-        keep(&mut found, task.hours.clone());
     }
     let mut next = 0;
     while let Some(quantity) = found.get(next).cloned() {

@@ -10,7 +10,7 @@ pub fn asked<'a>(sheet: &Sheet<'a>) -> Estimated<'a> {
     Estimated {
         bought: sheet.offer.quoted().bought(),
         at: sheet.pricing(),
-        fixed: sheet.takeoff.fixed_price.as_ref(),
+        fixed: sheet.takeoff.head.fixed_price.as_ref(),
     }
 }
 
@@ -65,7 +65,7 @@ fn items<'a>(sheet: &'a Sheet<'_>) -> Columns<'a, Sensitivity> {
 pub fn title(sheet: &Sheet<'_>, one: &Sensitivity) -> String {
     let names = one.items.iter().map(|key| {
         let item = sheet.book.items.get(key);
-        item.map_or(key.as_str(), |item| item.is.as_str())
+        item.map_or(key.as_str(), |item| item.called(key))
     });
     names.collect::<Vec<_>>().join(", ")
 }

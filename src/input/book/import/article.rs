@@ -117,13 +117,13 @@ impl<'a> Article<'a> {
         problems: &mut Problems,
     ) -> Option<Decimal> {
         let word = row.cell(list.unit);
-        let said = self.mapped.units.get(word);
+        let said = self.mapped.is.units.get(word);
         let said = said.or_else(|| mapping.units.get(word)).copied();
         let known = said.or_else(|| Some(Amount::new(Decimal::ONE, word.parse::<Unit>().ok()?)));
-        let (name, unit) = (&self.mapped.item.value, item.selling.unit);
+        let (name, unit) = (&self.mapped.is.item.value, item.unit);
         let column = list.name(list.unit);
         let problem = match known {
-            Some(one) if one.unit == unit => return Some(one.value * self.mapped.per),
+            Some(one) if one.unit == unit => return Some(one.value * self.mapped.is.per.value.value),
             Some(one) => Problem::new(
                 "list-unit-differs",
                 format!(
@@ -163,7 +163,7 @@ impl<'a> Article<'a> {
         };
         let dated = item.dated.iter().map(|dated| (dated.from, dated.price));
         let mut dated: BTreeMap<Day, UnitPrice> = dated.collect();
-        let unit = item.selling.unit;
+        let unit = item.unit;
         let mut already = 0;
         for (day, found) in &self.prices {
             let (day, price) = (*day, found.price);
@@ -178,7 +178,7 @@ impl<'a> Article<'a> {
             dated.insert(day, price);
             changes.push(Change {
                 wanted: Wanted {
-                    item: self.mapped.item.value.clone(),
+                    item: self.mapped.is.item.value.clone(),
                     day,
                     price,
                 },
@@ -191,10 +191,10 @@ impl<'a> Article<'a> {
 
 /// The item an article is, if it has prices that a list can change.
 fn item<'a>(mapped: &Mapped, book: &'a PriceBook, problems: &mut Problems) -> Option<&'a Item> {
-    let name = &mapped.item.value;
+    let name = &mapped.is.item.value;
     let Some(item) = book.items.get(name) else {
         let known = book.items.keys().map(String::as_str);
-        problems.push(unknown_item(name, known).at(mapped.item.place));
+        problems.push(unknown_item(name, known).at(mapped.is.item.place));
         return None;
     };
     if let Some(waged) = item.dated.iter().find(|dated| dated.wage.is_some()) {
@@ -203,7 +203,7 @@ fn item<'a>(mapped: &Mapped, book: &'a PriceBook, problems: &mut Problems) -> Op
                 "wage-not-price",
                 format!("the hour of `{name}` is made of wage and burden, not one price"),
             )
-            .at(mapped.item.place)
+            .at(mapped.is.item.place)
             .also(waged.place, "the wage")
             .help("change the wage in the book itself, and take this line out of the mapping"),
         );

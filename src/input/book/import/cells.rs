@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use crate::values::{Day, Unreadable, digits};
+use crate::values::{Day, Unreadable, number};
 
 /// Reads `1,234.50`, `$0.62` or `.62`; commas only where they part thousands.
 pub fn dollars(text: &str) -> Result<Decimal, Unreadable> {
@@ -34,7 +34,11 @@ pub fn dollars(text: &str) -> Result<Decimal, Unreadable> {
     let parted = groups.clone().next().is_some();
     let grouped = !parted || (1..=3).contains(&first.len()) && groups.all(|group| group.len() == 3);
     let plain = format!("{}.{part}", whole.replace(',', ""));
-    let read = if grouped { digits(&plain).ok() } else { None };
+    let read = if grouped {
+        number::digits(&plain)
+    } else {
+        None
+    };
     match read {
         Some(price) if !price.is_zero() => Ok(price),
         Some(_) => Err(refuse(

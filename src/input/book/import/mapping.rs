@@ -5,39 +5,60 @@ use std::str::FromStr;
 
 use rust_decimal::Decimal;
 
-use crate::input::book::tables;
-use crate::reading::{At, Entry, Fields, Node, Place, Problem, Problems, words};
+use crate::input::checks::plain;
+use crate::reading::keys::{keys, placeless};
+use crate::reading::{At, Entry, Fields, FormatOne, Place, Problem, Problems, Read, words};
 use crate::values::{Amount, Unit, Unreadable};
 
-/// How one supplier's list is read into one book.
-#[derive(Clone, Debug)]
-pub struct Mapping {
-    pub columns: Columns,
-    pub separator: Separator,
-    pub units: Units,
-    /// In the order of the file; no article twice.
-    pub items: Vec<Mapped>,
+keys! {
+    /// How one supplier's list is read into one book.
+    pub struct Mapping in "a mapping" {
+        _format: FormatOne = "format", usual "1", "version of this file's keys", "1";
+        columns: Columns = "columns", required, "what the columns of the list are called",
+            "{article: Item No., price: Net, unit: UOM}";
+        separator: Separator = "separator", usual "comma",
+            "what stands between two cells: comma, semicolon, tab or bar", "semicolon";
+        units: Units = "units" as "keys by word", none,
+            "what the list's words for units are here; a word that the book knows needs no line",
+            "{CY: cu yd, EA: piece, C: 100 pieces}", by units;
+        /// In the order of the file; no article twice.
+        items: Vec<Mapped> = "items" as "keys by article", required,
+            "which item of the book an article of the list is",
+            "{RM-4000A: ready-mix 4000 air}", by items;
+    }
 }
 
-/// What the columns are called in the head of the list.
-#[derive(Clone, Debug)]
-pub struct Columns {
-    pub article: At<String>,
-    pub price: At<String>,
-    pub unit: At<String>,
-    pub from: Option<At<String>>,
-    pub place: Place,
+keys! {
+    /// What the columns are called in the head of the list.
+    pub struct Columns in "`columns`" {
+        article: At<String> = "article", required,
+            "the supplier's number or name of what is sold", "Item No.";
+        price: At<String> = "price", required, "the price, as `1,234.50` or `$1,234.50`", "Net";
+        unit: At<String> = "unit", required, "what the price is for", "UOM";
+        from: Option<At<String>> = "from", none,
+            "the day the price begins, as `2026-05-15` or `5/15/2026`; an empty cell means `--from`",
+            "Effective";
+        .. place: Place;
+    }
 }
 
 /// An article of the list and the item of the book it is.
 #[derive(Clone, Debug)]
 pub struct Mapped {
     pub article: At<String>,
-    pub item: At<String>,
-    /// The price is for so many of the list's unit; above zero.
-    pub per: Decimal,
-    /// Words that mean something else with this article than with others.
-    pub units: Units,
+    pub is: MappedTo,
+}
+
+keys! {
+    /// The item of an article, and how its price is read.
+    pub struct MappedTo in "an article" {
+        item: At<String> = "item" as "name", required, "an item of the book", "chair";
+        /// The price is for so many of the list's unit; above zero.
+        per: At<Amount> = "per", usual "1", "the list's price is for so many of its unit", "100", then some;
+        /// Words that mean something else with this article than with others.
+        units: Units = "units" as "keys by word", none,
+            "as `units` above, for this article alone", "{TN: 149 pieces}", by units;
+    }
 }
 
 /// How much of our unit one of the list's is, by the list's word.
@@ -77,11 +98,7 @@ impl FromStr for OneIs {
     type Err = Unreadable;
 
     fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let amount = if text.starts_with(|c: char| c.is_ascii_digit()) {
-            text.parse()?
-        } else {
-            Amount::new(Decimal::ONE, text.parse()?)
-        };
+        let amount = Amount::one_or_more(text)?;
         if amount.unit == Unit::Plain || amount.value.is_zero() {
             return Err(Unreadable::new(
                 "bad-quantity",
@@ -93,129 +110,74 @@ impl FromStr for OneIs {
     }
 }
 
-/// Reads a mapping; what cannot be read is reported.
-pub fn read(node: &Node, problems: &mut Problems) -> Option<Mapping> {
-    let fields = node.fields(&tables::MAPPING, problems).ok()?;
-    let _ = <crate::reading::FormatOne as crate::reading::FromKey>::from_key(
-        &fields, "format", problems,
-    );
-    let columns = fields
-        .required("columns", problems)
-        .ok()
-        .and_then(|node| columns(node, problems));
-    let separator = fields.need("separator", problems).ok();
-    let units = units(&fields, problems);
-    let items: Vec<Mapped> = fields
-        .required("items", problems)
-        .ok()
-        .map(|node| node.entries("`items`", problems))
-        .unwrap_or_default()
-        .into_iter()
-        .filter_map(|entry| mapped(entry, problems))
-        .collect();
+placeless! { Separator }
+
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+fn units(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Units> {
+    let mut units = Units::new();
+    if let Some(node) = fields.node(key) {
+        for entry in node.entries("`units`", problems) {
+            if let Ok(OneIs(amount)) = entry.node.read(problems) {
+                units.insert(entry.key.clone(), amount);
+            }
+        }
+    }
+    Ok(units)
+}
+
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+fn items(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Mapped>> {
+    let mut items = Vec::new();
+    if let Ok(node) = fields.required(key, problems) {
+        for entry in node.entries("`items`", problems) {
+            items.extend(mapped(entry, problems));
+        }
+    }
     twice(&items, problems);
-    Some(Mapping {
-        columns: columns?,
-        separator: separator?.value,
-        units,
-        items,
-    })
-}
-
-fn columns(node: &Node, problems: &mut Problems) -> Option<Columns> {
-    let fields = node.fields(&tables::COLUMNS, problems).ok()?;
-    let mut named = |key| {
-        fields
-            .required(key, problems)
-            .ok()
-            .and_then(|_| fields.read::<String>(key, problems))
-    };
-    let (article, price, unit) = (named("article"), named("price"), named("unit"));
-    let from = fields.read::<String>("from", problems);
-    Some(Columns {
-        article: article?,
-        price: price?,
-        unit: unit?,
-        from,
-        place: fields.heading(),
-    })
-}
-
-fn units(fields: &Fields<'_>, problems: &mut Problems) -> Units {
-    let entries = fields
-        .node("units")
-        .map(|node| node.entries("`units`", problems))
-        .unwrap_or_default();
-    let one = |entry: &Entry| {
-        let OneIs(amount) = entry.node.read(problems).ok()?;
-        Some((entry.key.clone(), amount))
-    };
-    entries.into_iter().filter_map(one).collect()
+    Ok(items)
 }
 
 /// An article and the name of its item, or the keys that say more.
-fn mapped(entry: &Entry, problems: &mut Problems) -> Option<Mapped> {
-    let article = At {
-        value: entry.key.clone(),
-        place: entry.key_place,
-    };
-    if !entry.node.is_map() {
-        let name = entry
-            .node
-            .text(&format!("`{}`", entry.key), problems)
-            .ok()?;
-        return Some(Mapped {
-            article,
-            item: At {
-                value: name.to_owned(),
-                place: entry.node.place,
-            },
-            per: Decimal::ONE,
+fn mapped(entry: &Entry, problems: &mut Problems) -> Read<Mapped> {
+    let is = if entry.node.is_map() {
+        entry.node.group(problems)?
+    } else {
+        MappedTo {
+            item: entry.node.text_at(&format!("`{}`", entry.key), problems)?,
+            per: At::new(Amount::new(Decimal::ONE, Unit::Plain), entry.node.place),
             units: Units::new(),
-        });
+        }
+    };
+    let article = entry.name();
+    Ok(Mapped { article, is })
+}
+
+fn some(per: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
+    let per = plain(per, key, problems)?;
+    if !per.value.value.is_zero() {
+        return Ok(per);
     }
-    let fields = entry.node.fields(&tables::MAPPED, problems).ok()?;
-    let item = fields
-        .required("item", problems)
-        .ok()
-        .and_then(|_| fields.read::<String>("item", problems));
-    let per = fields
-        .need("per", problems)
-        .ok()
-        .and_then(|per| crate::input::checks::in_unit(per, Unit::Plain, "per", problems).ok());
-    let units = units(&fields, problems);
-    let per = per?;
-    if per.value.value.is_zero() {
-        problems.push(
-            Problem::new("not-above-zero", "a price for none of it says nothing")
-                .at(per.place)
-                .help("write how many the list's price is for, such as `per: 100`"),
-        );
-        return None;
-    }
-    Some(Mapped {
-        article,
-        item: item?,
-        per: per.value.value,
-        units,
-    })
+    let message = "a price for none of it says nothing";
+    let problem = Problem::new("not-above-zero", message).at(per.place);
+    let help = "write how many the list's price is for, such as `per: 100`";
+    Err(problems.push(problem.help(help)))
 }
 
 /// Two articles cannot both say what one item costs.
 fn twice(items: &[Mapped], problems: &mut Problems) {
     let mut seen: BTreeMap<&str, &Mapped> = BTreeMap::new();
     for one in items {
-        let Some(first) = seen.insert(&one.item.value, one) else {
+        let Some(first) = seen.insert(&one.is.item.value, one) else {
             continue;
         };
         let message = format!(
             "`{}` and `{}` are both the item `{}`",
-            first.article.value, one.article.value, one.item.value
+            first.article.value, one.article.value, one.is.item.value
         );
         problems.push(
             Problem::new("item-mapped-twice", message)
-                .at(one.item.place)
-                .also(first.item.place, "the first")
+                .at(one.is.item.place)
+                .also(first.is.item.place, "the first")
                 .help("leave the article you buy, and take the other out"),
         );
     }

@@ -14,17 +14,17 @@ use std::collections::{BTreeMap, BTreeSet};
 use article::Article;
 
 pub use list::List;
-pub use mapping::{Columns, Mapped, Mapping, Separator};
+pub use mapping::{Columns, MappedTo, Mapping};
 
 use super::PriceBook;
 use super::diff::Difference;
 use super::edit::{self, Edit, Wanted};
-use crate::reading::{At, FileId, Node, Problem, Problems, suggest};
+use crate::reading::{At, FileId, Node, Problem, Problems, Read, suggest};
 use crate::values::Day;
 
 /// Reads a mapping; what cannot be read is reported.
-pub fn mapping(node: &Node, problems: &mut Problems) -> Option<Mapping> {
-    mapping::read(node, problems)
+pub fn mapping(node: &Node, problems: &mut Problems) -> Read<Mapping> {
+    node.group(problems)
 }
 
 /// Reads a list by its mapping; what it lacks is reported.

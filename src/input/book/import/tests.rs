@@ -50,10 +50,10 @@ fn all(
 ) -> Option<Taken> {
     let id = sources.add("book.yaml", BOOK.to_owned());
     let node = yaml::read(id, sources, problems)?;
-    let book = book::read(&node, problems)?;
+    let book = book::read(&node, problems).ok()?;
     let id = sources.add("map.yaml", map.to_owned());
     let node = yaml::read(id, sources, problems)?;
-    let mapping = mapping(&node, problems);
+    let mapping = mapping(&node, problems).ok();
     let file = sources.add("list.csv", rows.to_owned());
     let mapping = mapping?;
     let rows = list(file, sources.text(file), &mapping, problems)?;

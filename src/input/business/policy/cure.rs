@@ -24,6 +24,7 @@ keys! {
     } then temperate
 }
 
+#[expect(clippy::unnecessary_wraps, reason = "a look at a group")]
 /// Whole degrees at which concrete cures, the cool ones below the warm ones.
 fn temperate(cure: CurePolicy, _: &Fields<'_>, problems: &mut Problems) -> Read<CurePolicy> {
     for at in [&cure.cool, &cure.warm] {

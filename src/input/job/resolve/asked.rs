@@ -64,7 +64,7 @@ fn changed(option: &OptionItem, named: &Named<'_>, problems: &mut Problems) {
         } else if let Some(drop) = option.drop.iter().find(|drop| drop.value == name.value) {
             let message = format!(
                 "`{}` both changes `{}` and drops it",
-                option.title, name.value
+                option.name.value, name.value
             );
             problems.push(
                 Problem::new("changed-and-dropped", message)
@@ -127,7 +127,7 @@ fn clashes(one: &OptionItem, other: &OptionItem, problems: &mut Problems) {
             };
             let message = format!(
                 "`{}` and `{}` both change the {} of `{}`, and a customer may tick both",
-                one.title, other.title, key.value, change.slab.value
+                one.name.value, other.name.value, key.value, change.slab.value
             );
             problems.push(
                 Problem::new("options-clash", message)

@@ -31,7 +31,7 @@ fn resolve_one(
 ) -> Option<SetBox> {
     let stock = written.stock.as_ref().unwrap_or(&written.name);
     let Some(known) = book.rules.boxes.get(&stock.value) else {
-        if !book.rules.broken.contains(&stock.value) {
+        if !book.rules.boxes.broken.contains(&stock.value) {
             problems.push(unknown(stock, book));
         }
         return None;

@@ -86,9 +86,11 @@ fn with(job: &Takeoff, slabs: Vec<Arc<Slab>>, taken: &[&OptionItem]) -> Takeoff 
     let dropped = dropped(taken);
     let mut job = job.clone();
     job.slabs = slabs;
-    job.removals
+    job.head
+        .removals
         .retain(|one| !dropped.contains(one.name.value.as_str()));
-    job.extras
+    job.head
+        .extras
         .retain(|one| !dropped.contains(one.name.value.as_str()));
     job.added = taken
         .iter()
@@ -176,7 +178,7 @@ impl<'a> Made<'a> {
             let keys = || self.site.slabs.iter().map(|(slab, _)| &slab.key);
             let drops = taken.iter().filter_map(|option| {
                 let of_slab = |name: &&At<String>| keys().any(|key| *key == name.value);
-                Some((&option.title, option.drop.iter().find(of_slab)?))
+                Some((&option.name.value, option.drop.iter().find(of_slab)?))
             });
             let drops: Vec<(&String, &At<String>)> = drops.collect();
             let Some((_, last)) = drops.last().filter(|_| !self.site.incomplete) else {

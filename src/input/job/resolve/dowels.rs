@@ -28,8 +28,7 @@ pub(super) fn across(
             value: value.kind,
             place,
         };
-        let broken = &book.rules.broken;
-        if !known(&kind, kinds.keys(), "kind of dowel", broken, problems) {
+        if !known(&kind, kinds, "kind of dowel", problems) {
             return None;
         }
         let usual = &kinds[&kind.value].spacing;

@@ -3,8 +3,8 @@
 use crate::geometry::{Compass, Point};
 use crate::input::job::sections::Steps;
 use crate::input::job::takeoff::Slab;
-use crate::input::job::written::StepsWritten;
 use crate::input::job::{EdgeKind, positions};
+use crate::input::phrases::StepsWritten;
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 

@@ -3,7 +3,7 @@
 use crate::input::book::{PriceBook, unknown_item};
 use crate::input::business::Business;
 use crate::input::job::written::SlabWritten;
-use crate::reading::{At, Problem, Problems, suggest};
+use crate::reading::{At, Named, Problem, Problems, suggest};
 use crate::values::Unit;
 
 /// A slab's kind is what `kind` says, else its name, else the last word of its name that is a kind.
@@ -50,37 +50,35 @@ pub(super) fn kind(
 }
 
 /// The name, or the one that was probably meant by it, which is reported like any unknown one.
-pub(super) fn meant<'a>(
+pub(super) fn meant<T>(
     name: At<String>,
-    names: impl Iterator<Item = &'a String> + Clone,
+    among: &Named<T>,
     what: &str,
-    broken: &std::collections::BTreeSet<String>,
     problems: &mut Problems,
 ) -> Option<At<String>> {
-    if known(&name, names.clone(), what, broken, problems) {
+    if known(&name, among, what, problems) {
         return Some(name);
     }
-    let near = suggest::closest(&name.value, names.map(String::as_str))?;
-    (!broken.contains(&name.value)).then(|| At {
+    let near = suggest::closest(&name.value, among.keys().map(String::as_str))?;
+    (!among.broken.contains(&name.value)).then(|| At {
         value: near.to_owned(),
         place: name.place,
     })
 }
 
-pub(super) fn known<'a>(
+pub(super) fn known<T>(
     name: &At<String>,
-    names: impl Iterator<Item = &'a String>,
+    among: &Named<T>,
     what: &str,
-    broken: &std::collections::BTreeSet<String>,
     problems: &mut Problems,
 ) -> bool {
-    let names: Vec<&str> = names.map(String::as_str).collect();
-    if names.contains(&name.value.as_str()) {
+    if among.contains_key(&name.value) {
         return true;
     }
-    if broken.contains(&name.value) {
+    if among.broken.contains(&name.value) {
         return false;
     }
+    let names: Vec<&str> = among.keys().map(String::as_str).collect();
     let problem = Problem::new(
         "unknown-name",
         format!("price book has no {what} `{}`", name.value),
@@ -103,16 +101,15 @@ pub(super) fn known_in_unit(
     problems: &mut Problems,
 ) {
     let Some(item) = book.items.get(&name.value) else {
-        if !book.broken.contains(&name.value) {
+        if !book.items.broken.contains(&name.value) {
             problems.push(
                 unknown_item(&name.value, book.items.keys().map(String::as_str)).at(name.place),
             );
         }
         return;
     };
-    if amount.value.unit == item.selling.unit
-        || (amount.value.unit == Unit::Plain
-            && matches!(item.selling.unit, Unit::Piece | Unit::Lump))
+    if amount.value.unit == item.unit
+        || (amount.value.unit == Unit::Plain && matches!(item.unit, Unit::Piece | Unit::Lump))
     {
         return;
     }
@@ -124,12 +121,12 @@ pub(super) fn known_in_unit(
     let message = format!(
         "`{}` is priced in {}, and this is {found}",
         name.value,
-        item.selling.unit.symbol()
+        item.unit.symbol()
     );
     problems.push(
         Problem::new("wrong-unit", message)
             .at(amount.place)
             .also(item.place, "the price book says so here")
-            .help(format!("write how many {}", item.selling.unit.plural())),
+            .help(format!("write how many {}", item.unit.plural())),
     );
 }

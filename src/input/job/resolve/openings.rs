@@ -28,13 +28,13 @@ pub(super) fn openings(
             );
             continue;
         }
-        let Some(hole) = outline_of(&opening.shape, problems) else {
+        let Some(hole) = outline_of(&opening.shaped.shape, problems) else {
             continue;
         };
         if !hole.holes().is_empty() {
             problems.push(
                 Problem::new("bad-size", "an opening is open all through, and this is a ring")
-                    .at(shape_place(&opening.shape))
+                    .at(shape_place(&opening.shaped.shape))
                     .help("for what is open write the circle, for example `circle 8 ft`; for a slab in it write a slab"),
             );
             continue;
@@ -55,7 +55,7 @@ pub(super) fn openings(
 
 /// The middle of a slab that is a ring.
 fn ring(slab: &SlabWritten, outline: &Outline) -> Option<Opening> {
-    let ShapeWritten::Size(size) = &slab.shape else {
+    let ShapeWritten::Size(size) = &slab.shaped.shape else {
         return None;
     };
     let SizePhrase::Shape(ShapePhrase::Ring { inside, .. }) = size.value else {
@@ -85,14 +85,14 @@ fn resolved(opening: &OpeningWritten, hole: &Outline) -> Opening {
     let sides = hole.sides().iter().enumerate();
     Opening {
         name: opening.name.clone(),
-        size: match &opening.shape {
+        size: match &opening.shaped.shape {
             ShapeWritten::Size(size) => Some(size.clone()),
             ShapeWritten::Walked(..) | ShapeWritten::Cornered(..) => None,
         },
         edges: sides
             .map(|(number, side)| EdgePart {
                 side: number,
-                kind: against(&opening.shape, side.leg).unwrap_or(opening.edge),
+                kind: against(&opening.shaped.shape, side.leg).unwrap_or(opening.kind()),
                 stretch: None,
             })
             .collect(),

@@ -4,50 +4,39 @@ use super::names::known;
 use crate::geometry::{Outline, rim};
 use crate::input::book::Rules;
 use crate::input::job::sanity;
-use crate::input::job::sections::{Sections, ThickEnd, Thickened};
+use crate::input::job::sections::Sections;
 use crate::input::job::takeoff::Slab;
 use crate::input::job::written::SlabWritten;
-use crate::input::phrases::{EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, ThicknessPhrase};
+use crate::input::phrases::{EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, Thickened, Thickness};
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 
 /// Deeper than this is a foundation wall.
 const DEEPEST: Length = Length::inches_whole(48);
 
-/// The thickness of the slab (of its thin end, or of a solid stoop) and what it is beyond that.
+/// The thickness of the slab, as said or of a solid stoop, and what it is beyond that.
 pub(super) fn sections(
     written: &SlabWritten,
-    thickness: &At<ThicknessPhrase>,
+    mut thickness: At<Thickness>,
     thickened: Option<At<Option<Thickened>>>,
     retarder: Option<At<bool>>,
     outline: &Outline,
     rules: &Rules,
     problems: &mut Problems,
-) -> (At<Length>, Sections) {
-    let place = thickness.place;
+) -> (At<Thickness>, Sections) {
     let key = &written.key.value;
-    let mut thin = At {
-        value: thickness.value.thin,
-        place,
-    };
-    sanity::thickness(key, &thin, problems);
-    let thick_end = thickness.value.thick.map(|(thick, toward)| ThickEnd {
-        thickness: At {
-            value: thick,
-            place,
-        },
-        toward,
-    });
-    if let Some(end) = &thick_end {
-        sanity::thickness(key, &end.thickness, problems);
+    let (thin, thick) = (thickness.value.thin, thickness.value.thick);
+    for value in [thin].into_iter().chain(thick.map(|(end, _)| end)) {
+        let place = thickness.place;
+        sanity::thickness(key, &At { value, place }, problems);
     }
     let mut thickened = thickened.and_then(|at| at.value);
     if let Some(edge) = &thickened {
         named_sides(key, edge, outline, problems);
     }
-    if let Some(stoop) = &written.sections.stoop {
+    if let Some(stoop) = &written.stoop {
         known_fill(stoop, rules, problems);
-        let walls = stoop_walls(written, stoop, &mut thin, problems);
+        let walls = stoop_walls(written, stoop, &mut thickness, problems);
         match (&thickened, walls) {
             (Some(edge), Some(_)) => {
                 problems.push(
@@ -64,21 +53,13 @@ pub(super) fn sections(
             (_, None) => {}
         }
     }
-    let solid = matches!(
-        &written.sections.stoop,
-        Some(At {
-            value: StoopPhrase::Solid,
-            ..
-        })
-    );
     let sections = Sections {
-        thick_end: thick_end.filter(|_| !solid),
         thickened,
         retarder: retarder.filter(|at| at.value).map(|at| at.map(drop)),
         steps: None,
-        stoop: written.sections.stoop.clone(),
+        stoop: written.stoop.clone(),
     };
-    (thin, sections)
+    (thickness, sections)
 }
 
 fn known_fill(stoop: &At<StoopPhrase>, rules: &Rules, problems: &mut Problems) {
@@ -90,13 +71,7 @@ fn known_fill(stoop: &At<StoopPhrase>, rules: &Rules, problems: &mut Problems) {
             value: with.clone(),
             place: stoop.place,
         };
-        known(
-            &material,
-            rules.bases.keys(),
-            "base",
-            &rules.broken,
-            problems,
-        );
+        known(&material, &rules.bases, "base", problems);
     }
 }
 
@@ -104,7 +79,7 @@ fn known_fill(stoop: &At<StoopPhrase>, rules: &Rules, problems: &mut Problems) {
 fn stoop_walls(
     written: &SlabWritten,
     stoop: &At<StoopPhrase>,
-    thickness: &mut At<Length>,
+    thickness: &mut At<Thickness>,
     problems: &mut Problems,
 ) -> Option<Thickened> {
     let walls = match &stoop.value {
@@ -112,7 +87,7 @@ fn stoop_walls(
         StoopPhrase::Solid => None,
         StoopPhrase::Filled { walls, .. } => Some(*walls),
     };
-    let Some(steps) = &written.sections.steps else {
+    let Some(steps) = &written.steps else {
         problems.push(
             Problem::new(
                 "stoop-without-steps",
@@ -128,7 +103,7 @@ fn stoop_walls(
         place: steps.rise.place,
     };
     let Some(walls) = walls else {
-        *thickness = height;
+        *thickness = height.map(Thickness::even);
         return None;
     };
     Some(Thickened {
@@ -169,7 +144,7 @@ fn named_sides(key: &str, edge: &Thickened, outline: &Outline, problems: &mut Pr
 
 /// What can be said only when every slab has its place: flights on their edges, room for thick edges.
 pub(super) fn placed(slab: &mut Slab, written: &SlabWritten, problems: &mut Problems) {
-    if let Some(steps) = &written.sections.steps {
+    if let Some(steps) = &written.steps {
         slab.sections.steps = super::flight::flight(slab, steps, problems);
     }
     room(slab, problems);

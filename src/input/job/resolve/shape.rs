@@ -136,7 +136,8 @@ pub(super) fn edges(
     outline: &Outline,
     problems: &mut Problems,
 ) -> Vec<EdgePart> {
-    if outline.is_circle().is_some() && !written.edges.is_empty() {
+    let said = written.sides();
+    if outline.is_circle().is_some() && !said.is_empty() {
         problems.push(
             Problem::new("edges-of-a-circle", "a circle has no north or east edge")
                 .at(written.key.place)
@@ -144,13 +145,10 @@ pub(super) fn edges(
         );
     }
     let named = |facing: Option<Compass>| {
-        written
-            .edges
-            .iter()
-            .find(|(compass, _)| Some(*compass) == facing)
-            .map(|(_, kind)| *kind)
+        let said = said.iter().find(|(side, _)| Some(*side) == facing);
+        said.map(|(_, kind)| *kind)
     };
-    let leg_says = |leg: usize| against(&written.shape, leg);
+    let leg_says = |leg: usize| against(&written.shaped.shape, leg);
     let sides = outline.sides().iter().enumerate();
     sides
         .map(|(i, side)| EdgePart {

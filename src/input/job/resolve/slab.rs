@@ -32,7 +32,7 @@ pub(super) fn slab(
         Some(kind) => written.values.clone().or(&business.kinds[kind].values),
         None => (written.values.clone(), Vec::new()),
     };
-    let outline = outline(&written.shape, problems);
+    let outline = outline(&written.shaped.shape, problems);
     let missing = |what: &str, problems: &mut Problems| {
         let Some(kind) = &kind else { return };
         let message = format!("`{key}` has no {what}, and neither has its kind `{kind}`");
@@ -52,15 +52,7 @@ pub(super) fn slab(
         missing("mix", problems);
         None
     });
-    let mix = mix.and_then(|mix| {
-        meant(
-            mix,
-            book.rules.mixes.keys(),
-            "mix",
-            &book.rules.broken,
-            problems,
-        )
-    });
+    let mix = mix.and_then(|mix| meant(mix, &book.rules.mixes, "mix", problems));
     // What stands upon another slab lies on concrete; a base is there only where it is said.
     let values_base = if written.on.is_some() && written.values.base.is_none() {
         usual.retain(|name| *name != "base");
@@ -77,14 +69,7 @@ pub(super) fn slab(
                 value: material,
                 place,
             };
-            known(
-                &material,
-                book.rules.bases.keys(),
-                "base",
-                &book.rules.broken,
-                problems,
-            )
-            .then_some(Some(Base {
+            known(&material, &book.rules.bases, "base", problems).then_some(Some(Base {
                 depth: At {
                     value: depth,
                     place,
@@ -101,25 +86,13 @@ pub(super) fn slab(
     let bars = steel::bars(values.bars.as_ref(), mix.as_ref(), book, problems);
     let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
     let mesh = optional(values.mesh);
-    let mesh_known = mesh.as_ref().is_none_or(|mesh| {
-        known(
-            mesh,
-            book.rules.mesh.keys(),
-            "mesh",
-            &book.rules.broken,
-            problems,
-        )
-    });
+    let mesh_known = mesh
+        .as_ref()
+        .is_none_or(|mesh| known(mesh, &book.rules.mesh, "mesh", problems));
     let fiber = optional(values.fiber);
-    let fiber_known = fiber.as_ref().is_none_or(|fiber| {
-        known(
-            fiber,
-            book.rules.fiber.keys(),
-            "fiber",
-            &book.rules.broken,
-            problems,
-        )
-    });
+    let fiber_known = fiber
+        .as_ref()
+        .is_none_or(|fiber| known(fiber, &book.rules.fiber, "fiber", problems));
     let finish = values.finish.unwrap_or_else(|| At {
         value: "broom".to_owned(),
         place: written.key.place,
@@ -142,11 +115,11 @@ pub(super) fn slab(
         let (thickened, retarder) = (values.thickened, values.retarder);
         let rules = &book.rules;
         sections(
-            written, &thickness, thickened, retarder, &outline, rules, problems,
+            written, thickness, thickened, retarder, &outline, rules, problems,
         )
     });
     let (outline, openings) = openings(written, outline, problems)?;
-    sanity::area(key, &outline, shape_place(&written.shape), problems);
+    sanity::area(key, &outline, shape_place(&written.shaped.shape), problems);
     let edges = edges(written, &outline, problems);
     let mut across =
         |pin, phrase| dowels::across(pin, phrase, &edges, &written.key, book, problems);
@@ -170,9 +143,9 @@ pub(super) fn slab(
         boxes: Vec::new(),
         around: written.around.clone(),
         outline,
-        outline_place: shape_place(&written.shape),
+        outline_place: shape_place(&written.shaped.shape),
         openings,
-        size: if let ShapeWritten::Size(size) = &written.shape {
+        size: if let ShapeWritten::Size(size) = &written.shaped.shape {
             Some(size.clone())
         } else {
             None

@@ -32,7 +32,7 @@ pub(super) fn bars(
             place,
         };
         let rules = &book.rules;
-        if !known(&name, rules.bars.keys(), "bar", &rules.broken, problems) {
+        if !known(&name, &rules.bars, "bar", problems) {
             return None;
         }
         if let Some(mix) = mix {

@@ -35,15 +35,13 @@ pub(super) fn surface(
 ) -> Option<Surface> {
     let before = problems.len();
     let rules = &book.rules;
-    let entry = rules.surfaces.finishes.get(finish);
+    let entry = rules.finishes.get(finish);
     let is_one = |name: &&At<String>| name.value != "none";
     if let Some(name) = said.color.as_ref().filter(is_one) {
-        let colors = rules.surfaces.colors.keys();
-        known(name, colors, "color", &rules.broken, problems);
+        known(name, &rules.colors, "color", problems);
     }
     if let Some(name) = said.seal.as_ref().filter(is_one) {
-        let sealers = rules.surfaces.sealers.keys();
-        known(name, sealers, "sealer", &rules.broken, problems);
+        known(name, &rules.sealers, "sealer", problems);
     }
     let named = |own: Option<At<String>>, usual: Option<&At<String>>| {
         own.or_else(|| usual.cloned())
@@ -106,13 +104,11 @@ pub(super) fn fits(border: &Border, outline: &Outline, problems: &mut Problems) 
 /// A color by the weight of the cement needs to know how much cement there is.
 fn weighed(color: &At<String>, mix: &At<String>, book: &PriceBook, problems: &mut Problems) {
     let rules = &book.rules;
-    let (Some(stock), Some(known)) = (
-        rules.surfaces.colors.get(&color.value),
-        rules.mixes.get(&mix.value),
-    ) else {
+    let (Some(stock), Some(known)) = (rules.colors.get(&color.value), rules.mixes.get(&mix.value))
+    else {
         return;
     };
-    if matches!(stock.what.dose.value, Dose::Cement(_)) && known.cement_content.is_none() {
+    if matches!(stock.dose.value, Dose::Cement(_)) && known.cement_content.is_none() {
         let message = format!(
             "`{}` goes by the weight of the cement, and the book does not say how much is in `{}`",
             color.value, mix.value

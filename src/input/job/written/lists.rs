@@ -1,107 +1,108 @@
-//! The lists of a takeoff: extras, overrides, and how any list is read.
+//! The lists of a takeoff: extras, overrides, photos.
 
 use crate::input::book::Class;
-use crate::input::job::tables;
-use crate::input::job::takeoff::{ExtraWhat, Photo, SetTo};
-use crate::reading::{At, Entry, Fields, Node, Problems};
-use crate::values::Amount;
+use crate::reading::keys::keys;
+use crate::reading::{At, Fields, FromLine, Node, Problems, Read};
+use crate::values::{Amount, Money};
 
-pub(super) fn list<T>(
-    fields: &Fields<'_>,
-    key: &str,
-    problems: &mut Problems,
-    read: impl Fn(At<String>, &Node, &mut Problems) -> Option<T>,
-) -> Vec<T> {
-    let Some(node) = fields.node(key) else {
-        return Vec::new();
-    };
-    let named = node.named(&format!("`{key}`"), problems);
-    named
-        .into_iter()
-        .filter_map(|(name, node)| read(name, node, problems))
-        .collect()
+/// Any item of the book, or a lump.
+#[derive(Clone, Debug)]
+pub struct Extra {
+    pub name: At<String>,
+    pub what: ExtraWhat,
 }
 
-pub(super) fn extra_what(node: &Node, problems: &mut Problems) -> Option<ExtraWhat> {
-    if !node.is_map() {
-        return node.read::<Amount>(problems).ok().map(|value| {
-            ExtraWhat::Item(At {
-                value,
-                place: node.place,
-            })
-        });
+#[derive(Clone, Debug)]
+pub enum ExtraWhat {
+    Item(At<Amount>),
+    Lump {
+        cost: At<Money>,
+        class: crate::input::book::Class,
+    },
+}
+
+/// A picture of the site.
+#[derive(Clone, Debug)]
+pub struct Photo {
+    /// Its path from the business folder.
+    pub file: At<String>,
+    /// What the customer reads below it; without one it stays in the office.
+    pub caption: Option<String>,
+}
+
+keys! {
+    /// The owner's last word on a computed quantity.
+    pub struct SetTo in "a set quantity" {
+        ^ name: At<String>;
+        to: At<Amount> = "to", required, "the quantity you want, in the unit the program shows", "14";
+        because: String = "because", required,
+            "why; the office sees both figures and this", "two people and the curve";
     }
-    let fields = node.fields(&tables::LUMP, problems).ok()?;
-    let cost = fields.need("cost", problems).ok();
-    let class: Option<At<Class>> = fields.need("class", problems).ok();
-    Some(ExtraWhat::Lump {
-        cost: cost?,
-        class: class?.value,
-    })
 }
 
-pub(super) fn set(entry: &Entry, problems: &mut Problems) -> Option<SetTo> {
-    let fields = entry.node.fields(&tables::SET, problems).ok()?;
-    let to = fields.need("to", problems).ok();
-    let because = fields
-        .required("because", problems)
-        .ok()
-        .and_then(|_| fields.read::<String>("because", problems));
-    Some(SetTo {
-        name: At {
-            value: entry.key.clone(),
-            place: entry.key_place,
-        },
-        to: to?,
-        because: because?.value,
-    })
+keys! {
+    pub struct Lump in "a lump" {
+        cost: At<Money> = "cost", required, "what it costs you", "85.00";
+        class: At<Class> = "class", usual "subcontract",
+            "material, labor, equipment, disposal, subcontract or fee", "subcontract";
+    }
 }
 
-pub(super) fn texts(node: &Node, problems: &mut Problems) -> Vec<At<String>> {
-    let items = node.items("this", problems);
-    items
-        .into_iter()
-        .filter_map(|item| {
-            item.text("a line of the list", problems)
-                .ok()
-                .map(|text| At {
-                    value: text.to_owned(),
-                    place: item.place,
-                })
-        })
-        .collect()
+impl FromLine for Extra {
+    fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
+        let what = if node.is_map() {
+            let Lump { cost, class } = node.group(problems)?;
+            ExtraWhat::Lump {
+                cost,
+                class: class.value,
+            }
+        } else {
+            ExtraWhat::Item(node.read_at(problems)?)
+        };
+        Ok(Extra { name, what })
+    }
+}
+
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn sets(
+    job: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<SetTo>> {
+    let mut sets = Vec::new();
+    if let Some(node) = job.node(key) {
+        for entry in node.entries("`set`", problems) {
+            sets.extend(entry.node.group_called::<SetTo>(entry.name(), problems));
+        }
+    }
+    Ok(sets)
 }
 
 /// A path alone, or a path and what the customer reads below the picture.
-pub(super) fn photos(fields: &Fields<'_>, problems: &mut Problems) -> Vec<Photo> {
-    let Some(node) = fields.node("photos") else {
-        return Vec::new();
-    };
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+pub(super) fn photos(
+    job: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<Photo>> {
     let mut found = Vec::new();
-    for item in node.items("`photos`", problems) {
+    let items = job.node(key).map(|node| node.items("`photos`", problems));
+    for item in items.into_iter().flatten() {
         if !item.is_map() {
-            if let Some(text) = item.text("a photo", problems).ok() {
-                found.push(Photo {
-                    file: At {
-                        value: text.to_owned(),
-                        place: item.place,
-                    },
-                    caption: None,
-                });
-            }
+            let file = item.text_at("a photo", problems);
+            found.extend(file.map(|file| Photo {
+                file,
+                caption: None,
+            }));
             continue;
         }
         for entry in item.entries("a photo", problems) {
-            if let Some(caption) = entry.node.text("what stands below a photo", problems).ok() {
-                found.push(Photo {
-                    file: At {
-                        value: entry.key.clone(),
-                        place: entry.key_place,
-                    },
-                    caption: Some(caption.to_owned()),
-                });
-            }
+            let caption = entry.node.text("what stands below a photo", problems);
+            found.extend(caption.map(|caption| Photo {
+                file: entry.name(),
+                caption: Some(caption.to_owned()),
+            }));
         }
     }
-    found
+    Ok(found)
 }

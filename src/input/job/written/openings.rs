@@ -1,47 +1,62 @@
 //! The openings of a slab: `cut out`, each with a name.
 
-use super::shape::{flat, shape};
-use super::{OpeningWritten, ShapeWritten};
-use crate::input::job::{EdgeKind, tables};
+use super::shape::{Shaped, flat};
+use crate::input::job::EdgeKind;
 use crate::input::phrases::SpotPhrase;
-use crate::reading::{At, Node, Place, Problem, Problems};
+use crate::reading::keys::keys;
+use crate::reading::{At, Fields, FromLine, Node, Place, Problem, Problems, Read};
 
-pub(super) fn opening(
-    name: At<String>,
-    node: &Node,
-    problems: &mut Problems,
-) -> Option<OpeningWritten> {
-    if !node.is_map() {
-        // Only a size was said: where it lies is missing, which the owner is told with the rest.
-        let size = node.read(problems).ok()?;
-        let place = node.place;
-        flat(At { value: size, place }, problems)?;
-        problems.push(no_spot(&name).at(place));
-        return None;
+keys! {
+    /// Something in a slab that is left open.
+    pub struct OpeningWritten in "an opening" {
+        ^ name: At<String>;
+        ^ shaped: Shaped;
+        at: At<SpotPhrase> = "at", required,
+            "from two sides of the slab to the nearest sides of the opening",
+            "6 ft from west and 4 ft from north", by spot;
+        edge: Option<At<EdgeKind>> = "edge" as "kind of edge", else "open",
+            "what stands in it: open is a form; existing concrete, house, curb or isolated is a strip",
+            "existing concrete";
+    } then with_edges_of_its_own
+}
+
+impl OpeningWritten {
+    /// What stands along it where its sides do not say.
+    pub fn kind(&self) -> EdgeKind {
+        self.edge.as_ref().map_or(EdgeKind::Open, |edge| edge.value)
     }
-    let fields = node.fields(&tables::OPENING, problems).ok()?;
-    let shape: Option<ShapeWritten> = shape(&fields, "this opening", problems);
-    let edge = fields.read::<EdgeKind>("edge", problems);
-    let said = edge.iter().map(|edge| (edge.value, edge.place));
-    let along = shape.iter().flat_map(ShapeWritten::against);
-    let refused: Vec<Problem> = said.chain(along).filter_map(wrong_edge).collect();
-    if !refused.is_empty() {
-        for problem in refused {
-            problems.push(problem);
+}
+
+impl FromLine for OpeningWritten {
+    fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
+        if node.is_map() {
+            return node.group_called(name, problems);
         }
-        return None;
+        // Only a size was said: where it lies is missing, which the owner is told with the rest.
+        flat(node.read_at(problems)?, problems)?;
+        Err(problems.push(no_spot(Some(&name)).at(node.place)))
     }
-    if fields.node("at").is_none() {
-        problems.push(no_spot(&name).at(fields.heading()));
-        return None;
+}
+
+fn spot(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<At<SpotPhrase>> {
+    if fields.node(key).is_none() {
+        return Err(problems.push(no_spot(fields.name()).at(fields.heading())));
     }
-    let at = fields.read::<SpotPhrase>("at", problems);
-    Some(OpeningWritten {
-        name,
-        shape: shape?,
-        at: at?,
-        edge: edge.map_or(EdgeKind::Open, |edge| edge.value),
-    })
+    fields.need(key, problems)
+}
+
+fn with_edges_of_its_own(
+    opening: OpeningWritten,
+    _: &Fields<'_>,
+    problems: &mut Problems,
+) -> Read<OpeningWritten> {
+    let said = opening.edge.iter().map(|edge| (edge.value, edge.place));
+    let along = opening.shaped.shape.against();
+    let mut refused = Ok(());
+    for problem in said.chain(along).filter_map(wrong_edge) {
+        refused = Err(problems.push(problem));
+    }
+    refused.map(|()| opening)
 }
 
 fn wrong_edge((kind, place): (EdgeKind, Place)) -> Option<Problem> {
@@ -67,8 +82,9 @@ fn wrong_edge((kind, place): (EdgeKind, Place)) -> Option<Problem> {
     Some(problem)
 }
 
-fn no_spot(name: &At<String>) -> Problem {
-    let message = format!("nobody says where `{}` lies", name.value);
+fn no_spot(name: Option<&At<String>>) -> Problem {
+    let name = name.map_or("it", |name| &name.value);
+    let message = format!("nobody says where `{name}` lies");
     Problem::new("no-spot", message)
         .help("write, for example, `{size: 3 ft x 3 ft, at: 6 ft from west and 4 ft from north}`")
 }

@@ -1,111 +1,129 @@
 //! The shape of a slab or of an opening: a size, an outline as walked, or its corners.
 
-use super::ShapeWritten;
-use crate::input::phrases::{CornerPhrase, LegPhrase, SizePhrase, Way};
-use crate::reading::{At, Fields, Node, Problem, Problems, Value};
+use crate::input::job::EdgeKind;
+use crate::input::phrases::{Along, CornerPhrase, LegPhrase, SizePhrase, Way};
+use crate::reading::keys::keys;
+use crate::reading::{At, Fields, Node, Place, Problem, Problems, Read, Value, WithAnother};
 
-/// The one shape that the keys `size`, `outline` and `corners` of a group give; `what` stands in messages.
-pub(super) fn shape(
-    fields: &Fields<'_>,
-    what: &str,
-    problems: &mut Problems,
-) -> Option<ShapeWritten> {
-    let given: Vec<(&str, &Node)> = ["size", "outline", "corners"]
+#[derive(Clone, Debug)]
+pub enum ShapeWritten {
+    Size(At<SizePhrase>),
+    Walked(Vec<At<LegPhrase>>, Place),
+    Cornered(Vec<At<CornerPhrase>>, Place),
+}
+
+keys! {
+    pub struct Shaped in "" {
+        shape: ShapeWritten = "size" as "size", none,
+            "east-west x north-south, or `circle` and a diameter, or another shape by name",
+            "12 ft x 15 ft", by shape;
+        _outline: WithAnother = "outline" as "list of sides", none,
+            "the sides as walked with the tape", "[east 24 ft, south 12 ft, west 24 ft, north 12 ft]";
+        _corners: WithAnother = "corners" as "list of positions", none,
+            "each corner so far east and so far north of one fixed point",
+            "[[0 ft, 0 ft], [24 ft, 0 ft], [18 ft, 12 ft]]";
+    }
+}
+
+impl Shaped {
+    pub(super) const fn only(shape: ShapeWritten) -> Self {
+        Shaped {
+            shape,
+            _outline: WithAnother,
+            _corners: WithAnother,
+        }
+    }
+}
+
+impl ShapeWritten {
+    /// What its sides say they stand against, and where.
+    pub(super) fn against(&self) -> Vec<(EdgeKind, Place)> {
+        fn said<T>(sides: &[At<T>], along: fn(&T) -> &Along) -> Vec<(EdgeKind, Place)> {
+            let sides = sides.iter();
+            sides
+                .filter_map(|side| Some((along(&side.value).against?, side.place)))
+                .collect()
+        }
+        match self {
+            Self::Size(_) => Vec::new(),
+            Self::Walked(legs, _) => said(legs, |leg| &leg.along),
+            Self::Cornered(corners, _) => said(corners, |corner| &corner.along),
+        }
+    }
+}
+
+/// The one shape that the keys `size`, `outline` and `corners` of a group give.
+fn shape(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<ShapeWritten> {
+    let given: Vec<(&str, &Node)> = [key, "outline", "corners"]
         .into_iter()
         .filter_map(|key| fields.node(key).map(|node| (key, node)))
         .collect();
     match given[..] {
         [(one, _), (other, node), ..] => {
-            let message = format!("{what} has both a `{one}` and `{other}`");
+            let message = format!("{} has both a `{one}` and `{other}`", fields.this());
             let message = message.replace("and `outline`", "and an `outline`");
-            problems.push(
-                Problem::new("two-shapes", message)
-                    .at(node.place)
-                    .help("keep the one you measured"),
-            );
-            None
+            let problem = Problem::new("two-shapes", message).at(node.place);
+            Err(problems.push(problem.help("keep the one you measured")))
         }
         [("outline", node)] => walked(node, problems),
         [("corners", node)] => cornered(node, problems),
-        _ => fields
-            .need("size", problems)
-            .ok()
-            .and_then(|size| flat(size, problems)),
+        _ => flat(fields.need(key, problems)?, problems),
     }
 }
 
 /// A slab's size has no depth in it; its thickness has a key of its own.
-pub(super) fn flat(size: At<SizePhrase>, problems: &mut Problems) -> Option<ShapeWritten> {
+pub(super) fn flat(size: At<SizePhrase>, problems: &mut Problems) -> Read<ShapeWritten> {
     match size.value {
         SizePhrase::Rectangle { .. } | SizePhrase::Circle { .. } | SizePhrase::Shape(_) => {
-            Some(ShapeWritten::Size(size))
+            Ok(ShapeWritten::Size(size))
         }
         SizePhrase::Block { .. } | SizePhrase::AreaDeep { .. } => {
-            let problem =
-                Problem::new("bad-size", "a slab's size is length and width only").at(size.place);
-            problems
-                .push(problem.help("write `size: 12 ft x 15 ft` and, below it, `thickness: 4 in`"));
-            None
+            let problem = Problem::new("bad-size", "a slab's size is length and width only");
+            let help = "write `size: 12 ft x 15 ft` and, below it, `thickness: 4 in`";
+            Err(problems.push(problem.at(size.place).help(help)))
         }
     }
 }
 
-fn walked(node: &Node, problems: &mut Problems) -> Option<ShapeWritten> {
-    let sides = node.items("`outline`", problems);
-    let legs: Vec<Option<At<LegPhrase>>> = sides
+/// Every item of a list, or none where one could not be read.
+fn each<T>(items: &[&Node], mut read: impl FnMut(&Node) -> Read<T>) -> Read<Vec<At<T>>> {
+    let read: Vec<Read<At<T>>> = items
         .iter()
-        .map(|side| {
-            side.read(problems).ok().map(|value| At {
-                value,
-                place: side.place,
-            })
-        })
+        .map(|item| Ok(At::new(read(item)?, item.place)))
         .collect();
-    let legs: Vec<At<LegPhrase>> = legs.into_iter().collect::<Option<_>>()?;
+    read.into_iter().collect()
+}
+
+fn walked(node: &Node, problems: &mut Problems) -> Read<ShapeWritten> {
+    let sides = node.items("`outline`", problems);
+    let legs: Vec<At<LegPhrase>> = each(&sides, |side| side.read(problems))?;
     let is_back = |leg: &At<LegPhrase>| leg.value.way == Way::BackToStart;
     if let Some(i) = legs.iter().position(is_back)
         && let Some(after) = legs.get(i + 1)
     {
-        problems.push(
-            Problem::new("after-start", "a side follows `back to start`")
-                .at(after.place)
-                .also(legs[i].place, "here the outline is closed")
-                .help("let `back to start` be the last side"),
-        );
-        return None;
+        let problem = Problem::new("after-start", "a side follows `back to start`").at(after.place);
+        let problem = problem.also(legs[i].place, "here the outline is closed");
+        return Err(problems.push(problem.help("let `back to start` be the last side")));
     }
-    Some(ShapeWritten::Walked(legs, node.place))
+    Ok(ShapeWritten::Walked(legs, node.place))
 }
 
-fn cornered(node: &Node, problems: &mut Problems) -> Option<ShapeWritten> {
+fn cornered(node: &Node, problems: &mut Problems) -> Read<ShapeWritten> {
     let items = node.items("`corners`", problems);
-    let corners: Vec<Option<At<CornerPhrase>>> = items
-        .iter()
-        .map(|item| {
-            corner(item, problems).map(|value| At {
-                value,
-                place: item.place,
-            })
-        })
-        .collect();
-    let corners: Option<Vec<At<CornerPhrase>>> = corners.into_iter().collect();
-    corners.map(|corners| ShapeWritten::Cornered(corners, node.place))
+    let corners = each(&items, |item| corner(item, problems))?;
+    Ok(ShapeWritten::Cornered(corners, node.place))
 }
 
 /// `24 ft, 12 ft`, or the same in brackets.
-fn corner(item: &Node, problems: &mut Problems) -> Option<CornerPhrase> {
+fn corner(item: &Node, problems: &mut Problems) -> Read<CornerPhrase> {
     let Value::List(parts) = &item.value else {
-        return item.read(problems).ok();
+        return item.read(problems);
     };
-    let texts: Option<Vec<&str>> = parts
+    let texts: Vec<Read<&str>> = parts
         .iter()
-        .map(|part| part.text("this", problems).ok())
+        .map(|part| part.text("this", problems))
         .collect();
-    match texts?.join(", ").parse() {
-        Ok(corner) => Some(corner),
-        Err(unreadable) => {
-            problems.push(Problem::from(unreadable).at(item.place));
-            None
-        }
-    }
+    let texts: Vec<&str> = texts.into_iter().collect::<Read<_>>()?;
+    let corner = texts.join(", ").parse();
+    corner.map_err(|unreadable| problems.unreadable(unreadable, item.place))
 }

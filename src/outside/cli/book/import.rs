@@ -2,12 +2,11 @@
 
 use std::path::PathBuf;
 
-use super::{read, write};
+use super::{BookFile, read, write};
 use crate::documents::views::office::list;
 use crate::input::book::{edit, import};
-use crate::outside::cli::say;
-use crate::outside::files;
-use crate::reading::{Problems, Sources, yaml};
+use crate::outside::cli::ran::Ran;
+use crate::outside::files::Files;
 use crate::values::Day;
 
 #[derive(Debug, clap::Args)]
@@ -21,40 +20,33 @@ pub(in crate::outside::cli) struct Import {
     #[arg(long, value_name = "FILE")]
     map: PathBuf,
     /// The day its prices begin, where the list does not say it
-    #[arg(long, value_name = "DATE", value_parser = crate::outside::cli::day)]
+    #[arg(long, value_name = "DATE", value_parser = crate::outside::cli::value::<Day>)]
     from: Option<Day>,
     /// Shows what would change, and writes nothing
     #[arg(long)]
     dry_run: bool,
 }
 
-pub(super) fn import(
-    arguments: &Import,
-    sources: &mut Sources,
-    problems: &mut Problems,
-) -> Option<()> {
-    let book = read(&arguments.book, sources, problems);
-    let mapping = files::read(&arguments.map, sources, problems)
-        .and_then(|id| yaml::read(id, sources, problems))
-        .and_then(|node| import::mapping(&node, problems));
-    let file = files::read(&arguments.file, sources, problems);
-    let ((id, node, book), mapping, file) = (book?, mapping?, file?);
-    let rows = import::list(file, sources.text(file), &mapping, problems)?;
-    let taken = import::taken(&mapping, &rows, &book, arguments.from, problems)?;
-    if !problems.is_empty() {
-        return None;
-    }
+pub(super) fn import(arguments: &Import, files: &mut Files) -> Ran {
+    let book = read(&arguments.book, files);
+    let mapping = files.text(&arguments.map);
+    let mapping = mapping.and_then(|id| files.read(id, import::mapping));
+    let file = files.text(&arguments.file);
+    let (BookFile { id, node, book }, mapping, file) = (book?, mapping?, file?);
+    let Files { sources, problems } = files;
+    let rows = import::list(file, sources.text(file), &mapping, problems);
+    let rows = problems.proven(rows)?;
+    let taken = import::taken(&mapping, &rows, &book, arguments.from, problems);
+    let taken = problems.proven(taken)?;
+    problems.none()?;
     let text = sources.text(id);
-    let edits = import::edits(text, &node, &book, &taken.changes, problems)?;
-    say(&list::taken(
-        sources.name(file),
-        &book,
-        &taken,
-        &edit::lines(text, &edits),
-    ));
+    let edits = import::edits(text, &node, &book, &taken.changes, problems);
+    let edits = problems.proven(edits)?;
+    let lines = edit::lines(text, &edits);
+    let said = list::taken(sources.name(file), &book, &taken, &lines);
     if arguments.dry_run || edits.is_empty() {
-        say("nothing was written\n");
-        return Some(());
+        return Ok(said + "nothing was written\n");
     }
-    write(&arguments.book, &edit::made(text, &edits), problems)
+    write(&arguments.book, &edit::made(text, &edits), problems)?;
+    Ok(said)
 }

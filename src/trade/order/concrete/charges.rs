@@ -24,21 +24,19 @@ pub(super) fn charges(
     list: &mut List<'_>,
 ) {
     let order = counted.order;
-    for item in &supply.charges.fees {
+    let fees = supply.charges.fees.iter();
+    for item in fees {
         charge(counted, item, &item.value, "with every order", list);
     }
-    let zone = takeoff.arranged.zone.as_ref();
+    let zone = takeoff.head.zone.as_ref();
     if let Some(zone) = zone
         && let Some(Some(item)) = supply.charges.zones.get(&zone.value)
     {
-        let what = format!("zone {}", zone.value);
-        charge(
-            counted,
-            item,
-            &what,
+        let (what, rule) = (
+            format!("zone {}", zone.value),
             "as far as the zone of the takeoff",
-            list,
         );
+        charge(counted, item, &what, rule, list);
     }
     // A day that was only counted from the day of the quote is not a Saturday yet.
     let day = takeoff.placements.get(order.placement);
@@ -46,46 +44,40 @@ pub(super) fn charges(
     if let Some(item) = &supply.charges.saturday
         && day.is_some_and(|day| day.value.is_saturday())
     {
-        charge(counted, item, "Saturday", "the pour is on a Saturday", list);
+        let rule = "the pour is on a Saturday";
+        charge(counted, item, "Saturday", rule, list);
     }
     if let Some(winter) = &supply.charges.winter
-        && let Some(day) = list.ways.pours.get(order.placement)
+        && let Some(day) = list.by.pours.get(order.placement)
         && winter.during.value.holds(*day)
     {
-        charge(
-            counted,
-            &winter.item,
-            "winter",
-            "the pour is in the plant's winter",
-            list,
-        );
+        let rule = "the pour is in the plant's winter";
+        charge(counted, &winter.item, "winter", rule, list);
     }
     if let (Some(item), Some(held)) = (&supply.charges.on_call, &order.on_call) {
-        let unit = unit(item, list);
-        let much = if unit == Unit::CubicYard {
-            of(&held.waits)
-        } else {
-            number(1)
-        };
-        buy(
-            order,
-            item,
-            "call",
-            "the last truck waits for a call",
-            much,
-            list,
-        );
+        let rule = "the last truck waits for a call";
+        by_the_yard(order, item, "call", rule, held, list);
     }
     if let (Some(returned), Some(back)) = (&supply.charges.returned, &order.back) {
-        let unit = unit(&returned.item, list);
-        let much = if unit == Unit::CubicYard {
-            of(back)
-        } else {
-            number(1)
-        };
         let rule = "what comes back when nothing is lost, as the plant charges it";
-        buy(order, &returned.item, "returned", rule, much, list);
+        by_the_yard(order, &returned.item, "returned", rule, back, list);
     }
+}
+
+/// By these yards, if the item is sold by them, else once.
+fn by_the_yard(
+    order: &ConcreteOrder,
+    item: &At<ItemKey>,
+    what: &str,
+    rule: &'static str,
+    yards: &Quantity,
+    list: &mut List<'_>,
+) {
+    let much = match unit(item, list) {
+        Unit::CubicYard => of(yards),
+        _ => number(1),
+    };
+    buy(order, item, what, rule, much, list);
 }
 
 fn charge(
@@ -105,8 +97,7 @@ fn charge(
 }
 
 fn unit(item: &At<ItemKey>, list: &List<'_>) -> Unit {
-    let selling = list.ways.rules.selling.get(&item.value);
-    selling.map_or(Unit::Trip, |selling| selling.unit)
+    list.unit(item).unwrap_or(Unit::Trip)
 }
 
 fn buy(
@@ -118,7 +109,7 @@ fn buy(
     list: &mut List<'_>,
 ) {
     let name = format!("{} {what}", order.order.name());
-    let much = Quantity::by(rule, &name, unit(item, list), much);
+    let much = Quantity::by(rule, name.clone(), unit(item, list), much);
     let (placement, shares) = (Some(order.placement), order.shares.clone());
-    list.buy_for(item, &name, rule, much, placement, shares);
+    list.buy_for(item, name, rule, much, placement, shares);
 }

@@ -4,7 +4,7 @@ use super::ConcreteOrder;
 use super::charges::{Counted, charges};
 use crate::input::book::{Role, Supply};
 use crate::input::job::Takeoff;
-use crate::trade::order::{List, Section};
+use crate::trade::order::List;
 use crate::trade::term::of;
 use crate::trade::working::Quantity;
 use crate::values::Unit;
@@ -17,30 +17,23 @@ pub(super) fn fees(
     list: &mut List<'_>,
 ) {
     for (i, order) in orders.iter().enumerate() {
-        let truck = Quantity::given("truck", supply.truck.value, supply.truck.place);
+        let truck = Quantity::said("truck", &supply.truck);
         let loads = list.sets.settle(Quantity::by(
             "ordered yards ÷ a truckful, up to a whole one",
             format!("{} loads", order.order.name()),
             Unit::Load,
             (of(&order.order) / &truck).whole(),
         ));
-        let spread = |quantity: &Quantity| vec![(Section::Whole, quantity.clone())];
         for (role, quantity) in [
             (Role::Delivery, &loads),
             (Role::ShortLoad, &order.short),
             (Role::Standing, &order.standing),
         ] {
-            let before = list.needs.len();
-            list.buy_role(
-                role,
-                quantity.name(),
-                "as figured",
-                &spread(quantity),
-                Some(order.placement),
-            );
-            if let Some(need) = list.needs.get_mut(before) {
-                need.quantity = quantity.clone();
-                need.shares.clone_from(&order.shares);
+            if !quantity.value().is_zero()
+                && let Some(item) = list.role(role)
+            {
+                let (placement, shares) = (Some(order.placement), order.shares.clone());
+                list.take(&item, quantity.clone(), placement, shares);
             }
         }
         let counted = Counted {

@@ -3,6 +3,7 @@
 use rust_decimal::Decimal;
 
 use crate::input::book::{Filling, ShortCharge, ShortCount, Supply};
+use crate::trade::tally::Tally;
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit, rounding};
@@ -37,24 +38,22 @@ pub(super) fn load(yards: Decimal, order: &Quantity, supply: &Supply) -> Quantit
         Filling::InTurn => "trucks filled in turn",
         Filling::Evened => "trucks filled evenly",
     };
-    Quantity::new(
-        "load",
-        Amount::new(yards, Unit::CubicYard),
-        Working::Plan {
-            how: how.to_owned(),
-            of: vec![order.clone()],
-            rule: "",
-        },
-    )
+    let yards = Amount::new(yards, Unit::CubicYard);
+    Quantity::new("load", yards, Working::plan(how, vec![order.clone()], ""))
 }
 
 /// What makes loads short, by the supplier's way of counting.
-pub(super) fn short(name: &str, order: &Quantity, loads: &[Decimal], supply: &Supply) -> Quantity {
-    let name = format!("{name} short");
+pub(super) fn short(
+    order: &Quantity,
+    loads: &[Decimal],
+    supply: &Supply,
+    tally: &Tally<'_>,
+) -> Quantity {
+    let name = tally.name("short");
     let Some(rule) = &supply.short_load else {
         return Quantity::by("", name, Unit::CubicYard, number(0));
     };
-    let under = Quantity::given("short under", rule.under.value, rule.under.place);
+    let under = Quantity::said("short under", &rule.under);
     let looked_at: Vec<Decimal> = match rule.counted {
         ShortCount::ByTruck => loads.to_vec(),
         ShortCount::ByOrder => vec![order.value()],

@@ -6,37 +6,27 @@ use super::loads::load;
 use crate::input::book::Supply;
 use crate::input::job::Method;
 use crate::trade::order::List;
+use crate::trade::tally::Tally;
 use crate::trade::term::{Term, number, of};
 use crate::trade::working::Quantity;
-use crate::values::{Amount, Unit};
+use crate::values::Unit;
 
 /// Minutes each truck stands past its free ones, whole minutes a truck.
 pub(super) fn standing(
-    name: &str,
     order: &Quantity,
     loads: &[Decimal],
     by: Method,
     supply: &Supply,
+    tally: &Tally<'_>,
     list: &mut List<'_>,
 ) -> Quantity {
-    let method = by.name();
-    let name = format!("{name} standing");
-    let Some(rate) = list.rate(&format!("unload by {method}")) else {
-        return Quantity::by("", name, Unit::Minute, number(0));
+    let none = |rule| Quantity::by(rule, tally.name("standing"), Unit::Minute, number(0));
+    let unload = format!("unload by {}", by.name());
+    let Some(rate) = list.rate(&unload) else {
+        return none("");
     };
-    let per_yard = Quantity::given(
-        format!("unload by {method}"),
-        Amount::new(rate.value.much.value / rate.value.per.value, Unit::Minute),
-        rate.place,
-    );
-    let free = Quantity::given(
-        "free time",
-        Amount::new(
-            supply.free_time.value.much.value / supply.free_time.value.per.value,
-            Unit::Minute,
-        ),
-        supply.free_time.place,
-    );
+    let per_yard = Quantity::each(unload, Unit::Minute, &rate);
+    let free = Quantity::each("free time", Unit::Minute, &supply.free_time);
     let by_load = supply.free_time.value.per.unit == Unit::Load;
     let minutes = |yards: &Decimal| {
         let load = load(*yards, order, supply);
@@ -53,18 +43,12 @@ pub(super) fn standing(
         .map(Term::whole)
         .collect();
     let Some(minutes) = late.into_iter().reduce(|a, b| a + b) else {
-        return Quantity::by(
-            "unloading stays within the free minutes",
-            name,
-            Unit::Minute,
-            number(0),
-        );
+        return none("unloading stays within the free minutes");
     };
     let rule = if by_load {
         "each truck: yards × minutes to unload − free minutes, up to a whole minute"
     } else {
         "each truck: yards × (minutes to unload − free minutes), up to a whole minute"
     };
-    list.sets
-        .settle(Quantity::by(rule, name, Unit::Minute, minutes))
+    tally.between(rule, "standing", Unit::Minute, minutes)
 }

@@ -1,8 +1,6 @@
-//! What thickened edges and steps need: deep forms, boards for risers, a sheet under the slab.
+//! What thickened edges and steps need: deep forms, boards for risers.
 
-use crate::input::book::Role;
 use crate::trade::measure::SlabQuantities;
-use crate::trade::order::{List, Section};
 use crate::trade::term::{Term, of};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
@@ -36,43 +34,7 @@ fn deep(slab: &SlabQuantities) -> Option<Term> {
     }
 }
 
-pub(super) fn deep_forms(slabs: &[SlabQuantities], list: &mut List<'_>) {
-    if !list.ways.rules.roles.contains_key(&Role::DeepForms) {
-        return;
-    }
-    let parts: Vec<(Section, Quantity)> = slabs
-        .iter()
-        .enumerate()
-        .filter_map(|(i, slab)| {
-            let deep = Quantity::by(
-                "deep edges and the sides of steps",
-                "deep form",
-                Unit::Foot,
-                deep(slab)?,
-            );
-            Some((Section::Slab(i), deep))
-        })
-        .collect();
-    list.buy_role(
-        Role::DeepForms,
-        "deep form boards",
-        "edges deeper than an ordinary board, and the sides of steps",
-        &parts,
-        None,
-    );
-}
-
-pub(super) fn retarder(slabs: &[SlabQuantities], list: &mut List<'_>) {
-    let parts: Vec<(Section, Quantity)> = slabs
-        .iter()
-        .enumerate()
-        .filter_map(|(i, slab)| Some((Section::Slab(i), slab.retarder.clone()?)))
-        .collect();
-    list.buy_role(
-        Role::VaporRetarder,
-        "vapor retarder",
-        "slabs added up, laps included",
-        &parts,
-        None,
-    );
+pub(super) fn deep_form(slab: &SlabQuantities) -> Option<Quantity> {
+    let (rule, term) = ("deep edges and the sides of steps", deep(slab)?);
+    Some(Quantity::by(rule, "deep form", Unit::Foot, term))
 }

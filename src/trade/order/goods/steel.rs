@@ -4,12 +4,11 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use crate::input::book::{ItemKey, Role};
+use crate::input::book::Role;
 use crate::input::job::Takeoff;
-use crate::reading::At;
 use crate::tables::bars::Bar;
 use crate::trade::measure::{Run, SlabQuantities};
-use crate::trade::order::{List, Section};
+use crate::trade::order::{List, Parts, Section, shares};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
@@ -22,7 +21,7 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
     sizes.sort();
     sizes.dedup();
     for bar in sizes {
-        let Some(stock) = list.ways.rules.bars.get(&bar.to_string()).cloned() else {
+        let Some(stock) = list.by.rules.bars.get(&bar.to_string()) else {
             continue;
         };
         let of_size = || {
@@ -32,93 +31,68 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
             })
         };
         let runs: Vec<Run> = of_size().flat_map(|(_, bars)| bars.runs.clone()).collect();
-        let planned = list.worked.plan(runs, stock.stock.value);
+        let planned = list.memo.plan(runs, stock.stock.value);
         let placed: Vec<Quantity> = of_size().map(|(_, bars)| bars.placed.clone()).collect();
+        let rule = "longest pieces first, offcuts used again";
         let sticks = Quantity::new(
             format!("{bar} bars"),
             Amount::new(Decimal::from(planned.plan.sticks()), Unit::Piece),
-            Working::Plan {
-                how: planned.how.clone(),
-                of: placed,
-                rule: "longest pieces first, offcuts used again",
-            },
+            Working::plan(planned.how.clone(), placed, rule),
         );
-        let name = sticks.name().to_owned();
-        let settled = list.sets.settle(sticks);
-        let before = list.needs.len();
-        list.buy(
-            &stock.item,
-            &name,
-            "whole sticks",
-            &[(Section::Whole, settled.clone())],
-            None,
-        );
-        if let Some(need) = list.needs.get_mut(before) {
-            need.quantity = settled;
-            need.shares = of_size()
-                .map(|(i, bars)| (Section::Slab(i), bars.placed.value()))
-                .collect();
+        let sticks = list.sets.settle(sticks);
+        if !sticks.value().is_zero() {
+            let placed = of_size().map(|(i, bars)| (Section::Slab(i), bars.placed.value()));
+            list.take(&stock.item, sticks, None, placed.collect());
         }
     }
 }
 
 pub(super) fn mesh(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
-    let mut by_style: BTreeMap<String, Vec<(Section, Quantity)>> = BTreeMap::new();
+    let mut by_style: BTreeMap<&String, Parts> = BTreeMap::new();
     for (i, (slab, measured)) in takeoff.slabs.iter().zip(slabs).enumerate() {
         if let (Some(style), Some(sheets)) = (&slab.mesh, &measured.mesh) {
-            by_style
-                .entry(style.value.clone())
-                .or_default()
-                .push((Section::Slab(i), sheets.clone()));
+            let parts = by_style.entry(&style.value).or_default();
+            parts.push((Section::Slab(i), sheets.clone()));
         }
     }
     for (style, parts) in by_style {
-        if let Some(stock) = list.ways.rules.mesh.get(&style).cloned() {
-            if list.ways.rules.is_roll(&stock) {
-                rolls(&stock.item, &style, &parts, list);
-                continue;
-            }
-            list.buy(
-                &stock.item,
-                &format!("mesh {style}"),
-                "sheets of each slab",
-                &parts,
-                None,
-            );
+        let Some(stock) = list.by.rules.mesh.get(style) else {
+            continue;
+        };
+        let name = format!("mesh {style}");
+        if !list.by.rules.is_roll(stock) {
+            list.buy(&stock.item, name, "sheets of each slab", &parts);
+            continue;
         }
+        // Strips of every slab come off the same rolls; whole rolls are bought once, for all of them.
+        let rolls = Quantity::by(
+            "rolls of each slab added up, up to a whole one",
+            format!("rolls of {name}"),
+            Unit::Roll,
+            sum(parts.iter().map(|(_, part)| part)).whole(),
+        );
+        list.buy_for(
+            &stock.item,
+            name,
+            "whole rolls",
+            rolls,
+            None,
+            shares(&parts),
+        );
     }
 }
 
-/// Strips of every slab come off the same rolls; whole rolls are bought once, for all of them.
-fn rolls(item: &At<ItemKey>, style: &str, parts: &[(Section, Quantity)], list: &mut List<'_>) {
-    let name = format!("mesh {style}");
-    let whole = Quantity::by(
-        "rolls of each slab added up, up to a whole one",
-        format!("rolls of {name}"),
-        Unit::Roll,
-        sum(parts.iter().map(|(_, part)| part)).whole(),
-    );
-    let before = list.needs.len();
-    list.buy(item, &name, "whole rolls", &[(Section::Whole, whole)], None);
-    if let Some(need) = list.needs.get_mut(before) {
-        need.shares = parts
-            .iter()
-            .map(|(section, part)| (*section, part.value()))
-            .collect();
-    }
-}
+/// What the two figures of a roll of wire are called.
+const ROLL: (&str, &str) = ("weight of a roll", "wire on a roll");
 
 /// Wire for the crossings that are tied; not charged where `use` names no item for it.
 pub(super) fn tie_wire(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
-    if !list.ways.rules.roles.contains_key(&Role::TieWire) {
+    if !list.by.rules.roles.contains_key(&Role::TieWire) {
         return;
     }
-    let order = list.ways.order;
-    let tied = Quantity::percent("crossings tied", &order.crossings_tied);
+    let order = list.by.order;
+    let tied = Quantity::said("crossings tied", &order.crossings_tied);
     let tie = Quantity::inches("wire for a tie", &order.wire_for_a_tie);
-    let (much, per) = (order.tie_wire.value.much, order.tie_wire.value.per);
-    let weight = Quantity::given("weight of a roll", much, order.tie_wire.place);
-    let per = Quantity::given("wire on a roll", per, order.tie_wire.place);
     let wire = |slab: &str, crossings: &Quantity| {
         let ties = Quantity::by(
             "crossings × share tied, up to a whole one",
@@ -130,10 +104,10 @@ pub(super) fn tie_wire(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut L
             "ties × inches ÷ 12 × pounds a foot",
             format!("{slab} tie wire"),
             Unit::Pound,
-            of(&ties) * &tie / number(12) * &weight / &per,
+            (of(&ties) * &tie / number(12)).at_rate(ROLL, &order.tie_wire),
         )
     };
-    let parts = list.worked.each("tie wire", takeoff, slabs, |slab, found| {
+    let parts = list.memo.each("tie wire", takeoff, slabs, |slab, found| {
         Some(wire(&slab.key, found.crossings.as_ref()?))
     });
     list.buy_role(
@@ -141,15 +115,13 @@ pub(super) fn tie_wire(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut L
         "tie wire",
         "wire of each slab; common practice, no source",
         &parts,
-        None,
     );
 }
 
 /// Steel stands on chairs; mesh laid on the ground and pulled up does not end in the middle.
 pub(super) fn chairs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
-    let area = &list.ways.order.chair_area;
-    let each = Quantity::given("area held by a chair", area.value, area.place);
-    let parts = list.worked.each("chairs", takeoff, slabs, |_, slab| {
+    let each = Quantity::said("area held by a chair", &list.by.order.chair_area);
+    let parts = list.memo.each("chairs", takeoff, slabs, |_, slab| {
         (!slab.bars.is_empty() || slab.mesh.is_some()).then(|| {
             Quantity::by(
                 "area ÷ area held by a chair",
@@ -164,6 +136,5 @@ pub(super) fn chairs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut Lis
         "chairs",
         "area ÷ area held by a chair; one in 9 to 25 sq ft is common practice, no source",
         &parts,
-        None,
     );
 }

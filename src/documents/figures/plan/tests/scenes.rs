@@ -1,7 +1,7 @@
 //! Sites to draw.
 
 use crate::documents::figures::plan::{
-    Crossed, ENGLISH, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView, side_by_side,
+    Crossed, ENGLISH, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView,
 };
 use crate::geometry::Direction::{East, North, South, West};
 use crate::geometry::{Direction, Leg, Outline, Point, panels};
@@ -175,7 +175,7 @@ fn three() -> PlanView {
             (South, 10, 0),
         ]),
     ];
-    let moves = side_by_side(&outlines);
+    let moves = [at(0, -16), at(28, -4), at(66, -20)];
     let names = [
         ("Carport slab", "320 sq ft"),
         ("Front walk", "120 sq ft"),

@@ -38,7 +38,7 @@ pub fn difference(first: &Sheet<'_>, other: &Sheet<'_>) -> Books {
         first.offer.quoted().bought(),
         other.offer.quoted().bought(),
         other.pricing(),
-        other.takeoff.fixed_price.as_ref(),
+        other.takeoff.head.fixed_price.as_ref(),
     )
 }
 

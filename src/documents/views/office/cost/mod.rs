@@ -52,7 +52,7 @@ fn heading(sheet: &Sheet<'_>) -> Vec<String> {
     ]);
     out.extend(sheet.chosen().map(|taken| format!("With {taken}")));
     out.extend(pours(sheet));
-    if let Some(fixed) = &sheet.takeoff.fixed_price {
+    if let Some(fixed) = &sheet.takeoff.head.fixed_price {
         out.push(format!(
             "Price fixed by you at {}",
             sheet.line_of(fixed.place)

@@ -74,7 +74,7 @@ fn names(priced: &Priced) -> Vec<Named> {
 
 /// The totals as what they are: lines added up.
 fn totals(lines: &[(usize, &LineItem)]) -> Named {
-    let total = |name: &str, sides: &[Side]| {
+    let total = |name: &'static str, sides: &[Side]| {
         let parts = lines
             .iter()
             .filter(|(_, line)| sides.contains(&line.side))

@@ -1,9 +1,10 @@
 //! The quantities of a job, gathered by what they belong to.
 
-use super::slab::of_slab;
-use crate::documents::views::office::{Sheet, every, numbered};
+use super::slab;
+use crate::documents::views::office::{Sheet, numbered};
 use crate::trade::Quantity;
 use crate::trade::order::ConcreteOrder;
+use crate::trade::tally::{Listed, Scope};
 use crate::values::rounding;
 
 /// Quantities that belong together, and what has to be said beside them.
@@ -18,41 +19,18 @@ pub struct Group {
 
 /// Every quantity of the job as quoted; what is zero is left out.
 pub fn groups(sheet: &Sheet<'_>) -> Vec<Group> {
-    let needs = &sheet.offer.quoted().needs;
-    let slabs = sheet.takeoff.slabs.iter().zip(needs.slabs.iter());
-    let mut groups: Vec<Group> = slabs
-        .map(|(slab, found)| of_slab(sheet, slab, found))
-        .collect();
-    let removed = needs.removals.iter();
-    groups.push(Group {
-        part: "removal",
-        title: "Removal".into(),
-        quantities: removed
-            .flat_map(|one| {
-                let cut = one.saw_cut.iter().map(|cut| cut.length.clone());
-                [one.area.clone(), one.solid.clone()].into_iter().chain(cut)
-            })
-            .collect(),
-        notes: Vec::new(),
-    });
-    groups.extend(needs.orders.iter().map(|order| of_order(sheet, order)));
+    let (materials, time): (Vec<_>, Vec<_>) =
+        (sheet.offer.quoted().needs.quantities()).partition(|(scope, _)| match scope {
+            Scope::Slab(_) | Scope::Removal | Scope::Order(_) => true,
+            Scope::Work | Scope::Crew => false,
+        });
+    let by_part = |listed: &[(Scope, &Listed)]| -> Vec<Group> {
+        let parts = listed.chunk_by(|(one, _), (other, _)| one == other);
+        parts.map(|part| group(sheet, part)).collect()
+    };
+    let mut groups = by_part(&materials);
     groups.push(bought(sheet));
-    let tasks = needs.crew.tasks.iter();
-    groups.push(Group {
-        part: "work",
-        title: "Work".into(),
-        quantities: tasks
-            .flat_map(|task| [task.work.clone(), task.hours.clone()])
-            .collect(),
-        notes: Vec::new(),
-    });
-    let crew = &needs.crew;
-    groups.push(Group {
-        part: "crew",
-        title: "Crew".into(),
-        quantities: crew.roots(),
-        notes: vec!["`labor` is the hours charged.".into()],
-    });
+    groups.extend(by_part(&time));
     for group in &mut groups {
         group
             .quantities
@@ -62,22 +40,37 @@ pub fn groups(sheet: &Sheet<'_>) -> Vec<Group> {
     groups
 }
 
-fn of_order(sheet: &Sheet<'_>, order: &ConcreteOrder) -> Group {
-    let allowance = format!("{} allowance", order.order.name());
-    let mut quantities = vec![order.net.clone()];
-    quantities.extend(
-        every(sheet.offer.quoted())
-            .into_iter()
-            .find(|one| one.name() == allowance),
-    );
-    quantities.extend([
-        order.order.clone(),
-        order.short.clone(),
-        order.standing.clone(),
-    ]);
-    let call = order.on_call.iter();
-    quantities.extend(call.flat_map(|call| [call.firm.clone(), call.waits.clone()]));
-    quantities.extend(order.back.clone());
+fn group(sheet: &Sheet<'_>, listed: &[(Scope, &Listed)]) -> Group {
+    let needs = &sheet.offer.quoted().needs;
+    let (part, title, notes) = match listed[0].0 {
+        Scope::Slab(i) => {
+            let (slab, found) = (&sheet.takeoff.slabs[i], &needs.slabs[i]);
+            let notes = slab::notes(sheet, slab, found);
+            ("slab", slab::title(sheet, slab), notes)
+        }
+        Scope::Removal => ("removal", "Removal".into(), Vec::new()),
+        Scope::Order(i) => {
+            let order = &needs.orders[i];
+            let title = format!("Concrete: {}", order.order.name());
+            ("order", title, trucks(order))
+        }
+        Scope::Work => ("work", "Work".into(), Vec::new()),
+        Scope::Crew => {
+            let notes = vec!["`labor` is the hours charged.".into()];
+            ("crew", "Crew".into(), notes)
+        }
+    };
+    let quantities = listed.iter().map(|(_, one)| one.quantity.clone());
+    Group {
+        part,
+        title,
+        quantities: quantities.collect(),
+        notes,
+    }
+}
+
+/// What is on each truck.
+fn trucks(order: &ConcreteOrder) -> Vec<String> {
     let loads: Vec<String> = order
         .loads
         .iter()
@@ -89,18 +82,13 @@ fn of_order(sheet: &Sheet<'_>, order: &ConcreteOrder) -> Group {
         loads.len(),
         loads.join(" + ")
     )];
-    notes.extend(order.on_call.as_ref().map(|call| {
+    notes.extend(order.on_call.as_ref().map(|waits| {
         format!(
             "of the last load {} waits until you call for it",
-            call.waits.amount()
+            waits.amount()
         )
     }));
-    Group {
-        part: "order",
-        title: format!("Concrete: {}", order.order.name()),
-        quantities,
-        notes,
-    }
+    notes
 }
 
 /// What is paid for, in the amount that is really bought.

@@ -5,14 +5,11 @@ use crate::input::phrases::{EdgeName, EdgesPhrase};
 
 /// `4 in`, or `4 in to 6 in north`.
 pub(super) fn thickness(slab: &Slab) -> String {
-    let thin = slab.thickness.value;
-    match &slab.sections.thick_end {
+    let thin = slab.thickness.value.thin;
+    match slab.thickness.value.thick {
         None => thin.to_string(),
-        Some(end) => {
-            let toward = end.toward.map(|side| format!(" {}", side.name()));
-            let thick = end.thickness.value;
-            format!("{thin} to {thick}{}", toward.unwrap_or_default())
-        }
+        Some((thick, None)) => format!("{thin} to {thick}"),
+        Some((thick, Some(toward))) => format!("{thin} to {thick} {}", toward.name()),
     }
 }
 

@@ -1,78 +1,38 @@
-//! The quantities of one slab.
+//! What is said of one slab beside its quantities.
 
-use super::{Group, sections};
+use super::sections;
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Dowels, Slab};
-use crate::trade::Quantity;
-use crate::trade::measure::{BarQuantities, BoxQuantities, SlabQuantities};
-use crate::values::Unit;
+use crate::trade::measure::{BarQuantities, JointQuantities, SlabQuantities};
 
-/// One slab: its quantities, and its bars, panels and usual values in words.
-pub(super) fn of_slab(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Group {
-    let mut quantities = vec![found.area.clone()];
-    quantities.extend(found.openings.iter().map(|opening| opening.area.clone()));
-    quantities.extend(found.edges.by_kind.iter().map(|(_, edge)| edge.clone()));
-    quantities.extend([
-        found.edges.straight.clone(),
-        found.edges.curved.clone(),
-        found.edges.deep.clone(),
-        found.edges.strip.clone(),
-    ]);
-    quantities.extend(found.sections());
-    quantities.push(found.concrete.clone());
-    quantities.extend(found.base.clone());
-    let mut notes = Vec::new();
-    for found in found.steel() {
-        for lap in laps(&found.placed) {
-            if !quantities.iter().any(|known| known.name() == lap.name()) {
-                quantities.push(lap);
-            }
-        }
+pub(super) fn title(sheet: &Sheet<'_>, slab: &Slab) -> String {
+    match sheet.takeoff.placements.len() {
+        1 => slab.key.clone(),
+        _ => format!("{}, pour {}", slab.key, slab.placement + 1),
     }
-    for found in &found.bars {
-        quantities.extend([found.placed.clone(), found.weight.clone()]);
-        notes.extend(slab.bars.iter().flat_map(|bars| runs(found, bars)));
-    }
-    if let Some(edge) = found.thickened.as_ref().and_then(|edge| edge.bars.as_ref()) {
-        quantities.extend([edge.placed.clone(), edge.weight.clone()]);
-    }
-    if let Some(mesh) = &found.mesh {
-        quantities.extend(strips(mesh));
-        quantities.push(mesh.clone());
-    }
-    for dowels in &found.dowels {
-        quantities.extend([dowels.count.clone(), dowels.holes.clone()]);
-        quantities.extend(dowels.adhesive.clone());
-    }
-    quantities.extend(found.boxes.iter().flat_map(BoxQuantities::all));
-    if let Some(border) = &found.border {
-        quantities.extend([border.area.clone(), border.inside.clone()]);
-    }
-    if let Some(joints) = &found.joints {
-        quantities.push(joints.length.clone());
-        let (columns, rows) = (joints.panels.columns.len(), joints.panels.rows.len());
-        let count = |number: usize, one: &str| {
-            format!("{number} {one}{}", if number == 1 { "" } else { "s" })
-        };
-        let (long, wide) = joints.panels.widest;
-        notes.push(format!(
-            "panels: {} x {}, largest {long} x {wide}",
-            count(columns, "column"),
-            count(rows, "row"),
-        ));
-    }
+}
+
+/// Its bars, panels and usual values in words.
+pub(super) fn notes(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Vec<String> {
+    let sizes = slab.bars.iter();
+    let bars = sizes.flat_map(|bars| found.bars.iter().flat_map(|found| runs(found, bars)));
+    let mut notes: Vec<String> = bars.collect();
+    notes.extend(found.joints.as_ref().map(panels));
     notes.extend(too_small(sheet, slab, found));
     notes.extend(usual(sheet, slab));
-    let pour = match sheet.takeoff.placements.len() {
-        1 => String::new(),
-        _ => format!(", pour {}", slab.placement + 1),
-    };
-    Group {
-        part: "slab",
-        title: format!("{}{pour}", slab.key),
-        quantities,
-        notes,
-    }
+    notes
+}
+
+fn panels(joints: &JointQuantities) -> String {
+    let count =
+        |number: usize, one: &str| format!("{number} {one}{}", if number == 1 { "" } else { "s" });
+    let panels = &joints.panels;
+    let (long, wide) = panels.widest;
+    format!(
+        "panels: {} x {}, largest {long} x {wide}",
+        count(panels.columns.len(), "column"),
+        count(panels.rows.len(), "row"),
+    )
 }
 
 /// Openings that are formed, but taken off nothing.
@@ -121,26 +81,6 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
             format!("{} at {spacing}{spliced}: {}", found.bar, runs.join(", "))
         })
         .collect()
-}
-
-/// How far bars lap, where any does, after what that is made of.
-fn laps(placed: &Quantity) -> Vec<Quantity> {
-    let is_lap = |part: &Quantity| {
-        let name = part.name();
-        name.ends_with("development length") || name.ends_with("lap length")
-    };
-    let found = placed.parts().into_iter().flat_map(|part| {
-        let mut found = laps(&part);
-        found.extend(is_lap(&part).then_some(part));
-        found
-    });
-    found.collect()
-}
-
-/// The counts that mesh is made of, where it lies in strips.
-fn strips(mesh: &Quantity) -> Vec<Quantity> {
-    let counts = |part: &Quantity| part.amount().unit == Unit::Plain;
-    mesh.parts().into_iter().filter(counts).collect()
 }
 
 fn pinned(dowels: &Dowels) -> String {

@@ -1,0 +1,62 @@
+//! Where an outline lies on the paper, and what has room in it.
+
+use super::scale::Scale;
+use crate::geometry::{Outline, Point as Site};
+use crate::press::drawing::Point;
+use crate::press::frame::Frame;
+
+pub(super) fn polygon(outline: &Outline, scale: Scale) -> Vec<Point> {
+    outline
+        .chords()
+        .into_iter()
+        .map(|p| scale.place(p))
+        .collect()
+}
+
+pub(super) fn extent(outline: &Outline, scale: Scale) -> Frame {
+    let (low, high) = outline.bounds();
+    Frame::around(scale.place(low), scale.place(high))
+}
+
+/// The slab as boxes: strips between its corners, thin ones where it slants or bows.
+///
+/// What is left open in it counts as slab: no dimension and no other slab's name stands there.
+pub(super) fn bands(outline: &Outline, scale: Scale) -> Vec<Frame> {
+    let outline = outline.without_holes();
+    let mut ys: Vec<i64> = outline.chords().iter().map(|p| p.y).collect();
+    ys.sort_unstable();
+    ys.dedup();
+    let mut frames = Vec::new();
+    for pair in ys.windows(2) {
+        let tall = scale.place(Site::new(0, pair[0] - pair[1])).y;
+        let mut pieces = 1;
+        while 9.0 * f32::from(u8::try_from(pieces).unwrap_or(u8::MAX)) < tall && pieces < 255 {
+            pieces += 1;
+        }
+        for piece in 0..pieces {
+            let at = |n: i64| pair[0] + (pair[1] - pair[0]) / pieces * n;
+            let (low, high) = (at(piece), at(piece + 1));
+            let spans = outline.spans_at_y(i64::midpoint(low, high));
+            frames.extend(spans.into_iter().map(|(west, east)| {
+                let (a, b) = (Site::new(west, low), Site::new(east, high));
+                Frame::around(scale.place(a), scale.place(b))
+            }));
+        }
+    }
+    frames
+}
+
+/// Whether the polygon has room around all corners of a box.
+pub(super) fn holds(polygon: &[Point], frame: &Frame) -> bool {
+    let corners = frame.grown(2.5).corners();
+    corners.iter().all(|&p| is_within(p, polygon))
+}
+
+/// Even-odd rule on the polygon.
+fn is_within(p: Point, polygon: &[Point]) -> bool {
+    let next = polygon.iter().cycle().skip(1);
+    let crossings = polygon.iter().zip(next).filter(|(a, b)| {
+        (a.y <= p.y) != (b.y <= p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y)
+    });
+    crossings.count() % 2 == 1
+}

@@ -1,0 +1,80 @@
+//! How the plant sells concrete, and what it charges for too little on a truck.
+
+use super::charges::Charges;
+use crate::input::checks::{cubic_yards, per_yard_or_load};
+use crate::input::phrases::Ratio;
+use crate::reading::keys::{keys, placeless};
+use crate::reading::{At, Problem, Problems, Read, words};
+use crate::values::Amount;
+
+keys! {
+    pub struct Supply in "`supply`" {
+        sold_in: At<Amount> = "sold in" as "cubic yards", usual "1/4 cu yd",
+            "orders go up to a multiple", "1/4 cu yd", then cubic_yards;
+        smallest: At<Amount> = "smallest order" as "cubic yards", usual "0 cu yd",
+            "the plant brings no less", "1 cu yd", then cubic_yards;
+        truck: At<Amount> = "truck" as "cubic yards", usual "10 cu yd", "a full load", "9 cu yd",
+            then a_full_load;
+        short_load: Option<ShortLoad> = "short load", none, "what too little on a truck costs",
+            "{under: 4 cu yd, counted: by truck, charge: each yard}";
+        /// Minutes for each yard or for each load.
+        free_time: At<Ratio> = "free time", usual "1000 min per cu yd",
+            "minutes to unload without charge, per cu yd or per load", "5 min per cu yd",
+            then per_yard_or_load;
+        pump_prime: At<Amount> = "pump prime" as "cubic yards", usual "0 cu yd",
+            "lost in the line, once a placement", "1/4 cu yd", then cubic_yards;
+        filling: Filling = "loads" as "words", usual "in turn",
+            "how trucks are filled: in turn, or evened", "evened";
+        .. charges: Charges;
+    }
+}
+
+words! {
+    /// How an order is spread over its trucks.
+    pub enum Filling("unknown-word", "`loads` is not `{}`", choose) {
+        /// Full trucks, and the rest on the last.
+        InTurn "in turn";
+        Evened "evened";
+    }
+}
+
+keys! {
+    pub struct ShortLoad in "`short load`" {
+        under: At<Amount> = "under" as "cubic yards", required, "a load below this is short", "4 cu yd",
+            then cubic_yards;
+        counted: ShortCount = "counted" as "words", usual "by truck",
+            "by truck, by order or on the last truck", "by truck";
+        charge: ShortCharge = "charge" as "words", usual "each yard",
+            "each yard (that is missing) or flat", "each yard";
+    }
+}
+
+words! {
+    /// Which loads are looked at for being short.
+    pub enum ShortCount("unknown-word", "`counted` is not `{}`", either) {
+        ByTruck "by truck";
+        ByOrder "by order";
+        LastTruck "on the last truck";
+    }
+}
+
+words! {
+    /// What a short load is charged by.
+    pub enum ShortCharge("unknown-word", "`charge` is not `{}`", choose) {
+        /// Each yard that is missing.
+        EachYard "each yard";
+        Flat "flat";
+    }
+}
+
+placeless! { Filling ShortCharge ShortCount }
+
+fn a_full_load(truck: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
+    let truck = cubic_yards(truck, key, problems)?;
+    if !truck.value.value.is_zero() {
+        return Ok(truck);
+    }
+    let problem = Problem::new("not-above-zero", "a truck carries more than nothing");
+    let help = "write what a full load is, for example `9 cu yd`";
+    Err(problems.push(problem.at(truck.place).help(help)))
+}

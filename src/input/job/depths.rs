@@ -1,0 +1,66 @@
+//! How deep a slab is, all over and along its edges.
+
+use super::EdgePart;
+use super::takeoff::Slab;
+use crate::geometry::rim::Strip;
+use crate::input::phrases::EdgesPhrase;
+use crate::values::Length;
+
+impl Slab {
+    /// Whether it is a step: it stands on another slab or is called one, and leads up by no flight of
+    /// its own. It is formed and finished as one piece of work, and told by its height.
+    pub fn is_step(&self) -> bool {
+        (self.on.is_some() || self.kind == "step") && self.sections.steps.is_none()
+    }
+
+    /// The thickest place of the slab, its thickened edges aside.
+    pub fn thickest(&self) -> Length {
+        self.thickness.value.thickest()
+    }
+
+    /// From the top to the bottom of this edge.
+    pub fn edge_depth(&self, part: &EdgePart) -> Length {
+        let thick = self.thickened_strips().iter().any(|strip| {
+            strip.side == part.side && (strip.stretch.is_none() || strip.stretch == part.stretch)
+        });
+        match &self.sections.thickened {
+            Some(edge) if thick => edge.depth.value,
+            _ => self.thickest(),
+        }
+    }
+
+    /// Stretches of edge that are thickened.
+    pub fn thickened_strips(&self) -> Vec<Strip> {
+        let Some(thickened) = &self.sections.thickened else {
+            return Vec::new();
+        };
+        let sides = self.outline.sides();
+        let whole = self.edges.iter().map(|part| part.side);
+        match &thickened.edges.value {
+            EdgesPhrase::All => sides_once(whole),
+            EdgesPhrase::AllOpen => self
+                .edges
+                .iter()
+                .filter(|part| part.kind == super::EdgeKind::Open)
+                .map(|part| Strip {
+                    side: part.side,
+                    stretch: part.stretch,
+                })
+                .collect(),
+            EdgesPhrase::Named(names) => {
+                sides_once(whole.filter(|&side| names.iter().any(|name| name.means(&sides[side]))))
+            }
+        }
+    }
+}
+
+fn sides_once(sides: impl Iterator<Item = usize>) -> Vec<Strip> {
+    let mut found: Vec<usize> = sides.collect();
+    found.sort_unstable();
+    found.dedup();
+    let whole = |side| Strip {
+        side,
+        stretch: None,
+    };
+    found.into_iter().map(whole).collect()
+}

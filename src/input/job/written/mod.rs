@@ -1,0 +1,77 @@
+//! A takeoff exactly as written, before any name is looked up.
+
+mod head;
+mod lists;
+mod openings;
+mod pours;
+mod shape;
+mod slab;
+
+pub use head::{Customer, Exposure, JobHead};
+pub use lists::{Extra, ExtraWhat, Lump, Photo, SetTo};
+pub use openings::OpeningWritten;
+pub use pours::PourWritten;
+pub use shape::ShapeWritten;
+pub use slab::{EdgesWritten, SlabWritten};
+
+use std::collections::BTreeSet;
+
+use crate::reading::keys::keys;
+use crate::reading::{Fields, Group as _, Node, Place, Problem, Problems, Read};
+
+keys! {
+    pub struct JobWritten in "a takeoff" {
+        slabs: SlabsWritten = "slabs" as "keys by slab", required,
+            "the concrete; the name of a slab is its kind, or say `kind`", "{patio: 12 ft x 15 ft}",
+            by slabs;
+        customer: Customer = "customer" as "text or keys", required, "who the quote is for: name, address",
+            "Dana Example, 12 Quarry Rd, Quillhaven", by head::customer;
+        .. head: JobHead;
+        .. place: Place;
+    }
+}
+
+/// The slabs that could be read, and the names of the others.
+#[derive(Clone, Debug, Default)]
+pub struct SlabsWritten {
+    pub read: Vec<SlabWritten>,
+    pub unread: BTreeSet<String>,
+}
+
+/// Reads a takeoff; what cannot be read is reported and left out.
+pub fn read(node: &Node, problems: &mut Problems) -> Read<JobWritten> {
+    node.group(problems)
+}
+
+/// Reads work for a customer who is known already; it may have no slab.
+pub fn read_for(customer: Customer, node: &Node, problems: &mut Problems) -> Read<JobWritten> {
+    let fields = node.fields(JobWritten::TABLE, problems)?;
+    let slabs = match fields.node("slabs") {
+        Some(_) => slabs(&fields, "slabs", problems),
+        None => Ok(SlabsWritten::default()),
+    };
+    let head = JobHead::read(&fields, problems);
+    Ok(JobWritten {
+        slabs: slabs?,
+        customer,
+        head: head?,
+        place: fields.heading(),
+    })
+}
+
+fn slabs(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<SlabsWritten> {
+    let node = fields.required(key, problems)?;
+    let entries = node.entries("`slabs`", problems);
+    if entries.is_empty() && node.is_map() {
+        let problem = Problem::new("no-slabs", "this job has no slab").at(node.heading);
+        problems.push(problem.help("name one under `slabs`, for example `patio: 12 ft x 15 ft`"));
+    }
+    let mut slabs = SlabsWritten::default();
+    for entry in entries {
+        match slab::slab(entry, problems) {
+            Ok(slab) => slabs.read.push(slab),
+            Err(_) => drop(slabs.unread.insert(entry.key.clone())),
+        }
+    }
+    Ok(slabs)
+}

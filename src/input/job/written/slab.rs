@@ -1,0 +1,90 @@
+//! A slab exactly as written: its shape, its place, its edges, its values.
+
+use super::openings::OpeningWritten;
+use super::shape::{Shaped, flat};
+use crate::geometry::Compass;
+use crate::input::job::boxes::{self, BoxWritten};
+use crate::input::job::{Around, EdgeKind};
+use crate::input::phrases::{BesidePhrase, StepsWritten, StoopPhrase};
+use crate::input::sections;
+use crate::input::slab_values::SlabValues;
+use crate::reading::keys::keys;
+use crate::reading::{At, Entry, Problems, Read};
+
+keys! {
+    pub struct SlabWritten in "a slab" {
+        ^ key: At<String>;
+        ^ shaped: Shaped;
+        openings: Vec<OpeningWritten> = "cut out", none, "what is left open in it, each with a name",
+            "[tree well: {size: 3 ft x 3 ft, at: 6 ft from west and 4 ft from north}]";
+        kind: Option<At<String>> = "kind" as "name", else "the slab's name", "a kind of business.yaml", "patio";
+        edges: Option<EdgesWritten> = "edges" as "keys by side", else "open",
+            "what stands at the north, east, south, west", "{north: house}";
+        beside: Option<At<BesidePhrase>> = "beside", none,
+            "which slab it touches, where", "patio, west edge, 2 ft from north end";
+        on: Option<At<BesidePhrase>> = "on", none,
+            "which slab it stands on, for a step", "patio, north edge, 10 ft from west end";
+        steps: Option<StepsWritten> = "steps" as "flight of steps", else "none",
+            "that leads down from an edge, of one piece with the slab",
+            "3 risers of 7 in, 12 in treads, 5 ft wide, from south edge", by sections::steps;
+        stoop: Option<At<StoopPhrase>> = "stoop", else "on the ground",
+            "`solid`, or walls around fill; as high as its steps", "filled, 8 in walls";
+        called: Option<String> = "called", else "its key", "what the customer reads", "front walk";
+        boxes: Vec<BoxWritten> = "boxes", none, "boxes and covers set in it",
+            "[cleanout 8 in: 4 ft from west and 3 ft from south]", then boxes::names_of_their_own;
+        .. around: Around;
+        .. values: SlabValues;
+    }
+}
+
+keys! {
+    pub struct EdgesWritten in "`edges`" {
+        north: Option<At<EdgeKind>> = "north" as "kind of edge", else "open",
+            "open, house, existing concrete, curb, isolated, joined or bulkhead; before the third and the last, doweled or tied",
+            "house";
+        east: Option<At<EdgeKind>> = "east" as "kind of edge", else "open", "the same", "open";
+        south: Option<At<EdgeKind>> = "south" as "kind of edge", else "open", "the same", "open";
+        west: Option<At<EdgeKind>> = "west" as "kind of edge", else "open", "the same", "open";
+    }
+}
+
+impl SlabWritten {
+    /// What is said to stand at its sides.
+    pub fn sides(&self) -> Vec<(Compass, EdgeKind)> {
+        let Some(edges) = &self.edges else {
+            return Vec::new();
+        };
+        let EdgesWritten {
+            north,
+            east,
+            south,
+            west,
+        } = edges;
+        let sides = Compass::ALL.into_iter().zip([north, east, south, west]);
+        let said = sides.filter_map(|(side, kind)| Some((side, kind.as_ref()?.value)));
+        said.collect()
+    }
+}
+
+/// A size alone, or a group of keys.
+pub(super) fn slab(entry: &Entry, problems: &mut Problems) -> Read<SlabWritten> {
+    if entry.node.is_map() {
+        return entry.node.group_called(entry.name(), problems);
+    }
+    let shape = flat(entry.node.read_at(problems)?, problems)?;
+    Ok(SlabWritten {
+        key: entry.name(),
+        shaped: Shaped::only(shape),
+        openings: Vec::new(),
+        kind: None,
+        edges: None,
+        beside: None,
+        on: None,
+        steps: None,
+        stoop: None,
+        called: None,
+        boxes: Vec::new(),
+        around: Around::default(),
+        values: SlabValues::default(),
+    })
+}

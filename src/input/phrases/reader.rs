@@ -1,0 +1,208 @@
+//! Reads a phrase part by part: a part is said once, and none is left over.
+
+use std::ops::RangeInclusive;
+use std::str::FromStr;
+
+use super::positive;
+use crate::values::{Length, Unreadable, number};
+
+/// What a phrase should be, for the message when it is something else.
+#[derive(Debug)]
+pub(super) struct Kind {
+    pub code: &'static str,
+    /// After `cannot read it as`.
+    pub what: &'static str,
+    pub help: &'static str,
+}
+
+/// A phrase, or a part of it that knows the whole.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Said<'a> {
+    whole: &'a str,
+    /// Always a slice of the whole.
+    text: &'a str,
+    kind: &'static Kind,
+}
+
+/// A value that is said in a phrase: its type and the guide's word for it, the code of its
+/// message, what it cannot be read as and what to write, and how it is read.
+macro_rules! phrase {
+    ($type:ty, $guide:literal, $code:literal, $what:literal, $help:literal, $read:expr) => {
+        impl std::str::FromStr for $type {
+            type Err = $crate::values::Unreadable;
+
+            fn from_str(text: &str) -> Result<Self, Self::Err> {
+                const KIND: $crate::input::phrases::reader::Kind =
+                    $crate::input::phrases::reader::Kind {
+                        code: $code,
+                        what: $what,
+                        help: $help,
+                    };
+                $crate::input::phrases::reader::read(text, &KIND, $read)
+            }
+        }
+
+        $crate::reading::written::written! { $type = $guide; }
+    };
+}
+pub(super) use phrase;
+
+/// Reads a phrase of a kind.
+pub(super) fn read<'a, T>(
+    text: &'a str,
+    kind: &'static Kind,
+    reader: impl FnOnce(Said<'a>) -> Result<T, Unreadable>,
+) -> Result<T, Unreadable> {
+    reader(Said {
+        whole: text,
+        text: text.trim(),
+        kind,
+    })
+}
+
+impl<'a> Said<'a> {
+    pub fn text(self) -> &'a str {
+        self.text
+    }
+
+    pub fn is(self, text: &str) -> bool {
+        self.text == text
+    }
+
+    fn part(self, text: &'a str) -> Self {
+        Self {
+            text: text.trim(),
+            ..self
+        }
+    }
+
+    /// The same, as a narrower kind with a help of its own.
+    pub fn of(self, kind: &'static Kind) -> Self {
+        Self { kind, ..self }
+    }
+
+    /// What follows these first words.
+    pub fn after(self, first: &str) -> Option<Self> {
+        self.text.strip_prefix(first).map(|rest| self.part(rest))
+    }
+
+    /// What stands before these last words.
+    pub fn before(self, last: &str) -> Option<Self> {
+        self.text.strip_suffix(last).map(|rest| self.part(rest))
+    }
+
+    /// Without these first words, if it has them.
+    pub fn without(self, first: &str) -> Self {
+        self.after(first).unwrap_or(self)
+    }
+
+    /// Both sides of the first of these words.
+    pub fn split(self, between: &str) -> Option<(Self, Self)> {
+        let (before, after) = self.text.split_once(between)?;
+        Some((self.part(before), self.part(after)))
+    }
+
+    /// Both sides of words that have to be there.
+    pub fn halves(self, between: &str) -> Result<(Self, Self), Unreadable> {
+        self.need(self.split(between))
+    }
+
+    /// Its last word, and what stands before it.
+    pub fn last_word(self) -> Option<(Self, Self)> {
+        let (before, last) = self.text.rsplit_once(' ')?;
+        Some((self.part(before), self.part(last)))
+    }
+
+    /// What stands between any of these words; one part at least.
+    pub fn parts(self, separators: &[&str]) -> Vec<Self> {
+        let mut texts = vec![self.text];
+        for separator in separators {
+            texts = texts
+                .into_iter()
+                .flat_map(|text| text.split(separator))
+                .collect();
+        }
+        texts.into_iter().map(|text| self.part(text)).collect()
+    }
+
+    /// Whatever can be read from text.
+    pub fn read<T: FromStr<Err = Unreadable>>(self) -> Result<T, Unreadable> {
+        self.text.parse()
+    }
+
+    /// A length above zero.
+    pub fn positive(self) -> Result<Length, Unreadable> {
+        positive(self.text)
+    }
+
+    /// A whole number between two others.
+    pub fn count(self, fits: RangeInclusive<u32>) -> Option<u32> {
+        number::whole(self.text).filter(|count| fits.contains(count))
+    }
+
+    /// A part that has to be there, or has to be what it is.
+    pub fn need<T>(self, part: Option<T>) -> Result<T, Unreadable> {
+        part.ok_or_else(|| self.refuse())
+    }
+
+    /// That the whole is no phrase of its kind.
+    pub fn refuse(self) -> Unreadable {
+        let Kind { what, .. } = self.kind;
+        self.because(format!("cannot read `{}` as {what}", self.whole.trim()))
+    }
+
+    /// That the whole is no phrase of its kind, and why.
+    pub fn because(self, why: String) -> Unreadable {
+        Unreadable::new(self.kind.code, why, self.kind.help)
+    }
+
+    /// Keeps what this part says, unless an earlier one said it.
+    pub fn once<T>(self, what: &str, kept: &mut Option<T>, value: T) -> Result<(), Unreadable> {
+        if kept.is_some() {
+            let message = format!("`{}` says {what} a second time", self.text);
+            let twice = Unreadable::new("said-twice", message, "say it once; take one of them out");
+            // A part is a slice of the whole, so it begins that much later in memory.
+            let start = self.text.as_ptr().addr() - self.whole.as_ptr().addr();
+            return Err(twice.part(start..start + self.text.len(), self.whole));
+        }
+        *kept = Some(value);
+        Ok(())
+    }
+}
+
+#[cfg(test)]
+pub(super) mod tests {
+    use std::fmt::Debug;
+
+    use super::*;
+
+    /// The code of the message for each of these texts.
+    #[track_caller]
+    pub fn refused<T: FromStr<Err = Unreadable> + Debug>(code: &str, texts: &[&str]) {
+        for text in texts {
+            let found = text.parse::<T>().map_err(|error| error.code);
+            assert_eq!(found.unwrap_err(), code, "{text}");
+        }
+    }
+
+    #[test]
+    fn a_part_said_twice_is_pointed_at() {
+        const KIND: Kind = Kind {
+            code: "bad-lunch",
+            what: "a lunch",
+            help: "write `2 soups`",
+        };
+        let text = " 2 soups, 3 soups";
+        let twice = read(text, &KIND, |said| {
+            let mut soups = None;
+            for part in said.parts(&[","]) {
+                let count = part.need(part.before("soups"))?.count(1..=9);
+                part.once("how many soups", &mut soups, part.need(count)?)?;
+            }
+            Ok(soups)
+        });
+        let twice = twice.unwrap_err();
+        assert_eq!(twice.message, "`3 soups` says how many soups a second time");
+        assert_eq!(twice.part.map(|part| &text[part.range]), Some("3 soups"));
+    }
+}

@@ -1,0 +1,45 @@
+//! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
+
+use crate::input::book::Curing;
+use crate::input::phrases::{
+    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Thickened, Thickness,
+};
+use crate::reading::At;
+use crate::reading::keys::keys;
+use crate::values::Length;
+
+keys! {
+    #[derive(Default)]
+    pub struct SlabValues in "a changed slab" or usual {
+        thickness: Option<At<Thickness>> = "thickness", none,
+            "of the concrete; `4 in to 6 in north` where one end is thicker", "4 in";
+        mix: Option<At<String>> = "mix" as "name", none, "a mix of the price book", "exterior";
+        base: Option<At<BasePhrase>> = "base", else "none", "compacted under the slab", "4 in of crushed stone";
+        bars: Option<At<BarsPhrase>> = "bars", else "none",
+            "both ways; or each by itself, `no. 4 at 12 in east-west and no. 3 at 18 in north-south`",
+            "no. 3 at 18 in";
+        mesh: Option<At<String>> = "mesh" as "style", else "none", "welded wire", "6x6 W1.4/W1.4";
+        dowels: Option<At<DowelsPhrase>> = "dowels", else "the book's only smooth kind",
+            "across its doweled edges", "smooth at 24 in";
+        ties: Option<At<DowelsPhrase>> = "ties", else "the book's only deformed kind",
+            "across its tied edges", "no. 4 ties";
+        fiber: Option<At<String>> = "fiber" as "name", else "none", "a fiber of the price book", "micro";
+        finish: Option<At<String>> = "finish" as "name", else "broom", "of the surface", "broom";
+        border: Option<At<BorderPhrase>> = "border", else "none",
+            "a band of another finish along the open edges", "12 in of washed pebbles";
+        color: Option<At<String>> = "color" as "name", else "the finish's",
+            "a color of the price book, all through the concrete; or none", "sandstone";
+        seal: Option<At<String>> = "seal" as "name", else "the finish's",
+            "a sealer of the price book, put on later; or none", "wet look";
+        curing: Option<At<Curing>> = "curing", else "the finish's, else compound",
+            "compound (sprayed on), cover (laid over it), wet or none", "wet";
+        /// `Some(None)` is an explicit `none`.
+        joints: Option<At<Option<Length>>> = "joints", else "none", "longest side of a panel", "8 ft";
+        fall: Option<At<FallPhrase>> = "fall", else "level", "so that water runs off", "1/4 in per ft";
+        /// `Some(None)` is an explicit `none`.
+        thickened: Option<At<Option<Thickened>>> = "thickened" as "edges", else "none",
+            "edges that go deeper, with the whole depth", "all open, 12 in wide, 12 in deep",
+            by super::sections::thickened;
+        retarder: Option<At<bool>> = "vapor retarder", usual "no", "a sheet under the slab", "yes";
+    }
+}

@@ -1,0 +1,123 @@
+//! A quote as its record keeps it, made into needs and lines that can be priced again.
+//!
+//! The other way round from `src/outside/quote_record.rs`. What it cost and what was promised is
+//! read and not computed: older rules of this program may have made it.
+
+use rust_decimal::Decimal;
+
+use crate::costing::{Bought, Cause, LineItem, Side};
+use crate::input::book::{Basis, Class, Dated, PriceBook};
+use crate::office::quote_excerpt::Line;
+use crate::office::words;
+use crate::reading::At;
+use crate::trade::order::{Need, NeedItem};
+use crate::trade::working::Quantity;
+use crate::values::{Amount, Money, Unit, UnitPrice};
+
+/// What was quoted: the needs, and every line of the price.
+#[derive(Debug, Default)]
+pub(super) struct RecordedEstimate {
+    needs: Vec<Need>,
+    lines: Vec<LineItem>,
+}
+
+impl RecordedEstimate {
+    /// Reads the lines of one combination of a job with so many pours; `book` is the one they
+    /// were priced by.
+    ///
+    /// None where a line is none of those this program writes.
+    pub fn of(lines: &[Line<'_>], pours: usize, book: &PriceBook) -> Option<Self> {
+        let mut recorded = Self {
+            needs: Vec::with_capacity(lines.len()),
+            lines: Vec::with_capacity(lines.len()),
+        };
+        for line in lines {
+            let (line, need) = read(line, pours, book)?;
+            recorded.needs.extend(need);
+            recorded.lines.push(line);
+        }
+        Some(recorded)
+    }
+
+    pub fn bought(&self) -> Bought<'_> {
+        Bought {
+            needs: &self.needs,
+            first_pour: 0,
+            lines: &self.lines,
+        }
+    }
+
+    /// The price, where it was fixed by the owner.
+    pub fn fixed(&self) -> Option<Money> {
+        let mut lines = self.lines.iter();
+        let fixed = lines.any(|line| line.cause == Cause::Fixed);
+        fixed.then(|| crate::costing::Totals::of(&self.lines).price)
+    }
+}
+
+fn read(line: &Line<'_>, pours: usize, book: &PriceBook) -> Option<(LineItem, Option<Need>)> {
+    let name = &*line.cause;
+    let class = match &line.class {
+        Some(class) => Some(class.parse().ok()?),
+        None => None,
+    };
+    let of = |cause: Cause, side| LineItem {
+        title: cause.title(),
+        cause,
+        side,
+        class,
+        amount: Quantity::given(name.to_owned(), line.amount.0.into(), book.place),
+        quantity: None,
+        price: None,
+        taxed: false,
+        shares: Vec::new(),
+    };
+    let Some(number) = line.quantity else {
+        let (cause, side) = words::added(name, &line.side)?;
+        return Some((of(cause, side), None));
+    };
+    let known = line.pour.map_or(pours == 1, |pour| pour < pours);
+    known.then_some(())?;
+    let unit = line.unit.as_deref().unwrap_or_default();
+    let unit = *Unit::ALL.iter().find(|one| one.symbol() == unit)?;
+    let quantity = Quantity::given(name.to_owned(), Amount::new(number.0, unit), book.place);
+    let mut one = of(Cause::Need(name.to_owned()), Side::Direct);
+    one.quantity = Some(quantity.clone());
+    let item = if let Some(key) = &line.item {
+        let item = book.items.get(&**key)?;
+        item.called(key).clone_into(&mut one.title);
+        one.taxed = item.is_taxed();
+        one.price = Some(Dated {
+            from: line.priced?.0,
+            price: UnitPrice::new(line.price?.0),
+            basis: line.held_until.map_or(Basis::Listed, |until| Basis::Held {
+                until: until.0,
+                note: None,
+            }),
+            wage: None,
+            place: item.place,
+        });
+        NeedItem::Item(At {
+            value: (**key).to_owned(),
+            place: item.place,
+        })
+    } else {
+        // A lump is one of its kind, so that its cost is its line.
+        (number.0 == Decimal::ONE).then_some(())?;
+        one.taxed = class? == Class::Material;
+        NeedItem::Lump {
+            cost: At {
+                value: line.amount.0,
+                place: book.place,
+            },
+            class: class?,
+        }
+    };
+    let need = Need {
+        item,
+        quantity,
+        placement: line.pour,
+        shares: Vec::new(),
+    };
+    Some((one, Some(need)))
+}

@@ -1,0 +1,106 @@
+//! Machines hired for the time the crew works with them: a buggy, a breaker.
+//!
+//! The crew works at once, so the machine is there for the person hours divided
+//! by the people; the steps of the hire are those of its item.
+
+use rust_decimal::Decimal;
+
+use super::stages::Stage;
+use super::{Crew, Work, hours_in_a_day, people};
+use crate::input::book::{ItemKey, Role};
+use crate::input::job::{Breaking, Method};
+use crate::reading::At;
+use crate::trade::measure::RemovalQuantities;
+use crate::trade::order::{ConcreteOrder, List, Section, Shares};
+use crate::trade::term::{Term, of, sum};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
+
+/// A buggy for each pour that is placed by it.
+pub(super) fn buggies(work: &Work<'_>, crew: &Crew, list: &mut List<'_>) {
+    let Some(buggy) = &list.by.rules.buggy else {
+        return;
+    };
+    let by_buggy = Some(Method::Buggy);
+    let Some(placing) = crew.tasks.iter().find(|task| task.places == by_buggy) else {
+        return;
+    };
+    let placing = &placing.hours;
+    let orders = || work.orders.iter().filter(|order| order.by == Method::Buggy);
+    let all = Quantity::by(
+        "orders placed by buggy added up",
+        "placed by buggy",
+        Unit::CubicYard,
+        sum(orders().map(|order| &order.order)),
+    );
+    for (placement, _) in work.takeoff.pours() {
+        let is_here = |order: &&ConcreteOrder| order.placement == placement;
+        let here = Quantity::by(
+            "its orders added up",
+            format!("placed by buggy, pour {}", placement + 1),
+            Unit::CubicYard,
+            sum(orders().filter(is_here).map(|order| &order.order)),
+        );
+        if here.value().is_zero() {
+            continue;
+        }
+        let hours = if here.value() == all.value() {
+            of(placing)
+        } else {
+            of(placing) * &here / &all
+        };
+        let shares = orders()
+            .filter(is_here)
+            .flat_map(|order| order.shares.clone());
+        let (name, shares) = (format!("buggy, pour {}", placement + 1), shares.collect());
+        hire(&buggy.item, name, hours, shares, Some(placement), list);
+    }
+}
+
+/// The machine that breaks and digs.
+pub(super) fn breaker(removals: &[RemovalQuantities], crew: &Crew, list: &mut List<'_>) {
+    let by_machine = removals
+        .iter()
+        .filter(|one| one.breaking == Breaking::Machine);
+    let tasks: Vec<&str> = by_machine.map(|one| one.task).collect();
+    if tasks.is_empty() {
+        return;
+    }
+    let Some(item) = list.role(Role::BreakingMachine) else {
+        return;
+    };
+    let removing = crew.tasks.iter().filter(|task| task.stage == Stage::Remove);
+    let its = removing.filter(|task| tasks.contains(&task.name.as_str()));
+    let hours = sum(its.map(|task| &task.hours));
+    let shares = vec![(Section::Removal, Decimal::ONE)];
+    hire(
+        &item,
+        "breaking machine".to_owned(),
+        hours,
+        shares,
+        None,
+        list,
+    );
+}
+
+/// Hires `item` for so many person hours of the crew.
+fn hire(
+    item: &At<ItemKey>,
+    name: String,
+    person_hours: Term,
+    shares: Shares,
+    placement: Option<usize>,
+    list: &mut List<'_>,
+) {
+    let people = people(list.by.crew);
+    let (rule, unit, time) = if list.unit(item) == Some(Unit::Hour) {
+        ("person hours ÷ people", Unit::Hour, person_hours / &people)
+    } else {
+        let day = of(&people) * &hours_in_a_day(list.by.crew);
+        let rule = "person hours ÷ (people × a day)";
+        (rule, Unit::Day, person_hours / day)
+    };
+    let time = Quantity::by(rule, format!("{name}, time"), unit, time);
+    let rule = "the time the crew works with it, as it is hired";
+    list.buy_for(item, name, rule, time, placement, shares);
+}

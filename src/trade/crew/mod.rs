@@ -1,0 +1,250 @@
+//! Hours by production rate, then trips, crew days, and the hours that are charged.
+
+mod machines;
+mod removal;
+mod set;
+mod stages;
+mod surfaces;
+mod task;
+mod tasks;
+mod time;
+
+pub use stages::StageHours;
+
+use std::sync::Arc;
+
+use rust_decimal::Decimal;
+
+use stages::Stage;
+use task::Task;
+
+use crate::input::book::Role;
+use crate::input::business::{CrewPolicy, LaborLines};
+use crate::input::job::{Extra, Method, Takeoff};
+use crate::input::phrases::Ratio;
+use crate::reading::At;
+use crate::trade::measure::{RemovalQuantities, SlabQuantities};
+use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Once, Shares, once, shares, whole};
+use crate::trade::tally::Listed;
+use crate::trade::term::{of, sum};
+use crate::trade::working::Quantity;
+use crate::values::{Amount, Unit};
+
+/// One task of the job and its hours.
+#[derive(Clone, Debug)]
+pub struct TaskHours {
+    pub name: String,
+    stage: Stage,
+    /// How the concrete is placed, where that is the task.
+    places: Option<Method>,
+    /// How much work there is.
+    pub work: Quantity,
+    /// Person hours, difficulty included unless the owner set them.
+    pub hours: Quantity,
+    /// Hours in each part of the job.
+    pub shares: Shares,
+}
+
+/// Everything about the crew's time.
+#[derive(Clone, Debug)]
+pub struct Crew {
+    pub tasks: Vec<TaskHours>,
+    pub stages: Vec<StageHours>,
+    /// All tasks together.
+    pub worked: Quantity,
+    /// Every day on site, visits after the pour included.
+    pub trips: Quantity,
+    /// Visits after the pour, for finishes and sealers; none where none is asked for.
+    pub returns: Option<Quantity>,
+    pub travel: Quantity,
+    /// Set-up and clean-up, where the owner counts it.
+    pub set_up: Option<Quantity>,
+    /// Person hours as computed.
+    pub hours: Quantity,
+    pub days: Quantity,
+    /// Person hours that set the price.
+    pub charged: Quantity,
+    /// The work of every task, as it is shown.
+    pub work_listed: Arc<[Listed]>,
+    /// From work to what is charged, as it is shown.
+    pub time_listed: Arc<[Listed]>,
+}
+
+/// What there is to do on the slabs.
+pub(super) struct Work<'a> {
+    pub takeoff: &'a Takeoff,
+    pub slabs: &'a [SlabQuantities],
+    pub orders: &'a [ConcreteOrder],
+}
+
+/// The work that follows from the slabs alone.
+#[derive(Debug)]
+pub(super) struct SlabTasks {
+    making: Vec<TaskHours>,
+    around: Vec<TaskHours>,
+    returns: Option<Quantity>,
+}
+
+/// Tasks of the very same work, in any choice.
+#[derive(Debug, Default)]
+pub(super) struct KnownHours(Once<TaskHours>);
+
+pub(super) fn of_slabs(work: &Work<'_>, list: &mut List<'_>, memo: &mut KnownHours) -> SlabTasks {
+    SlabTasks {
+        making: timed(tasks::listed(work, list.by.rules), work, list, memo),
+        around: timed(set::listed(work, list.by), work, list, memo),
+        returns: surfaces::returns(work, list),
+    }
+}
+
+pub(super) fn crew(
+    work: &Work<'_>,
+    of_slabs: &SlabTasks,
+    removals: &[RemovalQuantities],
+    extras: &[&Extra],
+    list: &mut List<'_>,
+    memo: &mut KnownHours,
+) -> Crew {
+    let rules = list.by.rules;
+    let mut tasks = timed(removal::tasks(removals, rules), work, list, memo);
+    tasks.extend(of_slabs.making.iter().cloned());
+    tasks.extend(timed(tasks::of_extras(extras, rules), work, list, memo));
+    tasks.extend(of_slabs.around.iter().cloned());
+    let shares = tasks.iter().flat_map(|task| task.shares.iter().copied());
+    let shares: Shares = shares.collect();
+    let crew = time::time(tasks, of_slabs.returns.clone(), list);
+    charge(&crew, shares, list);
+    machines::buggies(work, &crew, list);
+    machines::breaker(removals, &crew, list);
+    crew
+}
+
+/// The hours of every task that there is work for.
+fn timed(
+    listed: Vec<Task>,
+    work: &Work<'_>,
+    list: &mut List<'_>,
+    memo: &mut KnownHours,
+) -> Vec<TaskHours> {
+    let mut tasks: Vec<TaskHours> = Vec::new();
+    for mut one in listed {
+        one.parts.retain(|(_, part)| !part.value().is_zero());
+        if one.parts.is_empty() {
+            continue;
+        }
+        let Some(rate) = one.rate.take().or_else(|| list.rate(&one.name)) else {
+            continue;
+        };
+        let make = || task(&one, &rate, work, list);
+        // What is placed is what is ordered, whatever its parts are.
+        tasks.push(match one.places {
+            Some(_) => make(),
+            None => once(&mut memo.0, &one.name, &one.parts, make),
+        });
+    }
+    tasks
+}
+
+fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> TaskHours {
+    let (name, unit, crew) = (&task.name, rate.value.per.unit, list.by.crew);
+    let total = format!("{name} work");
+    let total = if let Some(method) = task.places {
+        // What is placed is what is ordered; its parts only say where the hours belong.
+        let by_it = work.orders.iter().filter(|order| order.by == method);
+        let ordered = sum(by_it.map(|order| &order.order));
+        Quantity::by("ordered yards", total, unit, ordered)
+    } else {
+        let parts = sum(task.parts.iter().map(|(_, part)| part));
+        Quantity::by("added up", total, unit, parts)
+    };
+    let mut term = of(&total).at_rate((format!("{name} rate"), "for each"), rate);
+    if rate.value.much.unit == Unit::CrewHour {
+        term = term * &people(crew);
+    }
+    let difficulty = work.takeoff.head.difficulty.as_ref();
+    let difficulty = difficulty.unwrap_or(&crew.difficulty);
+    if difficulty.value.number() != Decimal::ONE_HUNDRED {
+        term = term * &Quantity::said("difficulty", difficulty);
+    }
+    // A number of hours that the owner sets is final, and not multiplied.
+    let hours = list.sets.settle(Quantity::by(
+        "work × rate",
+        format!("{name} hours"),
+        Unit::Hour,
+        term,
+    ));
+    let mut shares = shares(&task.parts);
+    let whole: Decimal = shares.iter().map(|(_, share)| share).sum();
+    for (_, share) in &mut shares {
+        *share = (hours.value() * *share)
+            .checked_div(whole)
+            .unwrap_or_default();
+    }
+    TaskHours {
+        shares,
+        name: name.clone(),
+        stage: task.stage,
+        places: task.places,
+        work: total,
+        hours,
+    }
+}
+
+fn people(policy: &CrewPolicy) -> Quantity {
+    Quantity::said("people", &policy.people)
+}
+
+fn hours_in_a_day(policy: &CrewPolicy) -> Quantity {
+    let hours = policy.hours_in_a_day.clone();
+    let hours = hours.map(|hours| Amount::new(hours.value, Unit::Hour));
+    Quantity::said("hours in a day", &hours)
+}
+
+fn charge(crew: &Crew, shares: Shares, list: &mut List<'_>) {
+    if crew.charged.value().is_zero() {
+        return;
+    }
+    if let Some(item) = list.role(Role::Labor) {
+        let parts = match list.by.crew.labor_lines {
+            LaborLines::One => vec![(crew.charged.clone(), shares)],
+            LaborLines::ByTask => by_task(crew, shares),
+        };
+        list.needs
+            .extend(parts.into_iter().map(|(quantity, shares)| Need {
+                item: NeedItem::Item(item.clone()),
+                quantity,
+                placement: None,
+                shares,
+            }));
+    }
+    list.buy_role(
+        Role::Trip,
+        "trips",
+        "every day on site",
+        &whole(crew.trips.clone()),
+    );
+}
+
+/// A line a task; what is charged beside them, travel and the rounding of days, is the last.
+fn by_task(crew: &Crew, shares: Shares) -> Vec<(Quantity, Shares)> {
+    let tasks = crew.tasks.iter();
+    let mut lines: Vec<(Quantity, Shares)> = tasks
+        .map(|task| (task.hours.clone(), task.shares.clone()))
+        .collect();
+    let tasks = Quantity::by(
+        "tasks added up",
+        "hours of tasks",
+        Unit::Hour,
+        sum(crew.tasks.iter().map(|task| &task.hours)),
+    );
+    let rest = Quantity::by(
+        "charged hours − hours of tasks: travel, set-up, days up to the owner's step",
+        "other labor",
+        Unit::Hour,
+        of(&crew.charged) - &tasks,
+    );
+    if !rest.value().is_zero() {
+        lines.push((rest, shares));
+    }
+    lines
+}

@@ -1,0 +1,136 @@
+//! Everything a job needs before prices: what is measured, ordered and worked, once for all its choices.
+//!
+//! Choices with all the same slabs share everything that follows from the slabs alone. That may
+//! look at nothing of the takeoff that a choice changes beside them: not at what is removed, nor
+//! at what is added.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use super::crew::{self, Crew, SlabTasks};
+use super::measure::{self, Measuring, RemovalQuantities, SlabQuantities};
+use super::order::{self, ConcreteOrder, List, Missing, Need, Policies};
+use super::sets::Sets;
+use super::tally::{Listed, Scope};
+use super::working::Quantity;
+use crate::input::job::{Extra, Slab, Takeoff};
+
+/// Everything a job needs, before prices.
+#[derive(Clone, Debug)]
+pub struct JobNeeds {
+    /// Shared by every choice that has the same slabs.
+    pub slabs: Arc<[SlabQuantities]>,
+    pub removals: Vec<RemovalQuantities>,
+    pub orders: Vec<ConcreteOrder>,
+    pub crew: Crew,
+    pub needs: Vec<Need>,
+    pub missing: Vec<Missing>,
+    /// The pour for whose day it is bought what serves the whole job.
+    pub first_pour: usize,
+}
+
+/// What was worked out once serves every choice of the same takeoff, by the same rules.
+#[derive(Debug, Default)]
+pub struct Memo {
+    order: order::Memo,
+    crew: crew::KnownHours,
+    of_slabs: BTreeMap<Vec<*const Slab>, Arc<OfSlabs>>,
+}
+
+/// The slabs as measured, what is bought for them, and the work on them.
+#[derive(Debug)]
+struct OfSlabs {
+    slabs: Arc<[SlabQuantities]>,
+    orders: Vec<ConcreteOrder>,
+    needs: Vec<Need>,
+    missing: Vec<Missing>,
+    tasks: SlabTasks,
+}
+
+/// Everything the job needs as it stands; what is worked out for other choices of it serves again.
+pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
+    let of_slabs = of_slabs(takeoff, by, memo);
+    let (slabs, orders) = (&of_slabs.slabs, &of_slabs.orders);
+    let removals = measure::removals(takeoff);
+    let extras: Vec<&Extra> = takeoff.head.extras.iter().chain(&takeoff.added).collect();
+    let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
+    list.needs.clone_from(&of_slabs.needs);
+    list.missing.clone_from(&of_slabs.missing);
+    order::beside_slabs(takeoff, slabs, &removals, &extras, &mut list);
+    let work = crew::Work {
+        takeoff,
+        slabs,
+        orders,
+    };
+    let tasks = &of_slabs.tasks;
+    let crew = crew::crew(&work, tasks, &removals, &extras, &mut list, &mut memo.crew);
+    let mut missing = list.missing;
+    missing.sort();
+    missing.dedup();
+    JobNeeds {
+        slabs: Arc::clone(slabs),
+        removals,
+        orders: orders.clone(),
+        crew,
+        needs: list.needs,
+        missing,
+        first_pour: takeoff.first_pour(),
+    }
+}
+
+fn of_slabs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> Arc<OfSlabs> {
+    let slabs: Vec<_> = takeoff.slabs.iter().map(Arc::as_ptr).collect();
+    if let Some(known) = memo.of_slabs.get(&slabs) {
+        return Arc::clone(known);
+    }
+    let found = Arc::new(work_out(takeoff, by, memo));
+    memo.of_slabs.insert(slabs, Arc::clone(&found));
+    found
+}
+
+fn work_out(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> OfSlabs {
+    let (policy, rules) = (by.order, by.rules);
+    let with = Measuring { policy, rules };
+    let slabs = memo.order.measured.slabs(takeoff, with);
+    let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
+    let orders = order::for_slabs(takeoff, &slabs, &mut list);
+    let work = crew::Work {
+        takeoff,
+        slabs: &slabs,
+        orders: &orders,
+    };
+    let tasks = crew::of_slabs(&work, &mut list, &mut memo.crew);
+    OfSlabs {
+        tasks,
+        needs: list.needs,
+        missing: list.missing,
+        slabs,
+        orders,
+    }
+}
+
+impl JobNeeds {
+    /// Every quantity on the list, by the part of the job it belongs to, in the order they are shown.
+    pub fn quantities(&self) -> impl Iterator<Item = (Scope, &Listed)> {
+        let slabs = self.slabs.iter().enumerate();
+        let slabs = slabs.map(|(i, slab)| (Scope::Slab(i), &slab.listed));
+        let removals = self.removals.iter();
+        let orders = self.orders.iter().enumerate();
+        slabs
+            .chain(removals.map(|removal| (Scope::Removal, &removal.listed)))
+            .chain(orders.map(|(i, order)| (Scope::Order(i), &order.listed)))
+            .chain([
+                (Scope::Work, &self.crew.work_listed),
+                (Scope::Crew, &self.crew.time_listed),
+            ])
+            .flat_map(|(scope, listed)| listed.iter().map(move |one| (scope, one)))
+    }
+
+    /// What is paid for, and every quantity on the list that may be asked for by itself.
+    pub fn roots(&self) -> Vec<Quantity> {
+        let needs = self.needs.iter().map(|need| &need.quantity);
+        let listed = self.quantities().filter(|(_, listed)| listed.is_root);
+        let roots = needs.chain(listed.map(|(_, listed)| &listed.quantity));
+        roots.cloned().collect()
+    }
+}

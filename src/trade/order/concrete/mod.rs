@@ -1,0 +1,266 @@
+//! Ready-mix: one order for each mix and color of each pour, its loads, and what the plant charges beside it.
+
+mod charges;
+mod fees;
+mod loads;
+mod standing;
+mod waits;
+
+use std::sync::Arc;
+
+use rust_decimal::Decimal;
+
+use fees::fees;
+use loads::{loads, short};
+use standing::standing;
+use waits::{back, hold_back};
+
+use super::{List, Missing, Section, Shares};
+use crate::input::book::Supply;
+use crate::input::job::{Method, Slab, Takeoff};
+use crate::reading::At;
+use crate::tables::yard;
+use crate::trade::measure::SlabQuantities;
+use crate::trade::tally::{Listed, Tally};
+use crate::trade::term::{largest, of, sum};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
+
+/// What is ordered of one mix in one color for one pour.
+#[derive(Clone, Debug)]
+pub struct ConcreteOrder {
+    pub placement: usize,
+    pub mix: At<String>,
+    pub color: Option<At<String>>,
+    /// How it is placed.
+    pub by: Method,
+    pub net: Quantity,
+    pub order: Quantity,
+    /// Yards on each truck, in turn; the last takes the rest.
+    pub loads: Vec<Decimal>,
+    /// Yards that make trucks short, or the number of short loads where the charge is flat.
+    pub short: Quantity,
+    /// Minutes past the free ones.
+    pub standing: Quantity,
+    /// The part of the last load that waits for a call.
+    pub on_call: Option<Quantity>,
+    /// What comes back and is charged, where the plant charges for it.
+    pub back: Option<Quantity>,
+    pub shares: Shares,
+    /// All of it, as it is shown.
+    pub listed: Arc<[Listed]>,
+}
+
+impl ConcreteOrder {
+    /// Whether this slab is poured from it.
+    pub fn takes(&self, slab: &Slab) -> bool {
+        slab.placement == self.placement
+            && slab.mix.value == self.mix.value
+            && named(slab.color.as_ref()) == named(self.color.as_ref())
+    }
+
+    /// Its mix, and its color where it has one.
+    pub fn called(&self) -> String {
+        called(&self.mix, self.color.as_ref())
+    }
+}
+
+fn called(mix: &At<String>, color: Option<&At<String>>) -> String {
+    match named(color) {
+        Some(color) => format!("{} {color}", mix.value),
+        None => mix.value.clone(),
+    }
+}
+
+fn named(color: Option<&At<String>>) -> Option<&str> {
+    color.map(|color| color.value.as_str())
+}
+
+/// Slabs poured together, of one mix in one color.
+struct Batch<'a> {
+    placement: usize,
+    mix: &'a At<String>,
+    color: Option<&'a At<String>>,
+    members: Vec<usize>,
+}
+
+impl Batch<'_> {
+    fn name(&self, takeoff: &Takeoff) -> String {
+        let ordered = format!("{} order", called(self.mix, self.color));
+        if 1 < takeoff.placements.len() {
+            format!("{ordered}, pour {}", self.placement + 1)
+        } else {
+            ordered
+        }
+    }
+}
+
+pub(super) fn orders(
+    takeoff: &Takeoff,
+    slabs: &[SlabQuantities],
+    list: &mut List<'_>,
+) -> Vec<ConcreteOrder> {
+    let Some(supply) = &list.by.rules.supply else {
+        list.missing.push(Missing::Supply);
+        return Vec::new();
+    };
+    let batches = batches(takeoff);
+    let primed = primed(&batches, takeoff, slabs);
+    let mut orders = Vec::new();
+    let names: Vec<String> = batches.iter().map(|batch| batch.name(takeoff)).collect();
+    let mut tallies: Vec<Tally<'_>> = Vec::new();
+    for (batch, name) in batches.iter().zip(&names) {
+        let mut tally = Tally::of(name, list.sets);
+        let prime = primed.contains(&batch.members[0]);
+        let prime = prime.then(|| Quantity::said("pump prime", &supply.pump_prime));
+        let order = order(
+            batch,
+            prime.as_ref(),
+            takeoff,
+            slabs,
+            supply,
+            &mut tally,
+            list,
+        );
+        if let Some(mix) = list.by.rules.mixes.get(&order.mix.value)
+            && !order.order.value().is_zero()
+        {
+            let (much, shares) = (order.order.clone(), order.shares.clone());
+            list.take(&mix.item, much, Some(order.placement), shares);
+        }
+        orders.push(order);
+        tallies.push(tally);
+    }
+    hold_back(&mut orders, takeoff, supply, &mut tallies);
+    for (order, mut tally) in orders.iter_mut().zip(tallies) {
+        tally.show(&order.back);
+        order.listed = tally.done();
+    }
+    fees(&orders, takeoff, supply, list);
+    orders
+}
+
+/// In the order of their pours.
+fn batches(takeoff: &Takeoff) -> Vec<Batch<'_>> {
+    let mut batches: Vec<Batch<'_>> = Vec::new();
+    for (i, slab) in takeoff.slabs.iter().enumerate() {
+        let color = slab.color.as_ref();
+        match batches.iter_mut().find(|batch| {
+            batch.placement == slab.placement
+                && batch.mix.value == slab.mix.value
+                && named(batch.color) == named(color)
+        }) {
+            Some(batch) => batch.members.push(i),
+            None => batches.push(Batch {
+                placement: slab.placement,
+                mix: &slab.mix,
+                color,
+                members: vec![i],
+            }),
+        }
+    }
+    batches.sort_by_key(|batch| batch.placement);
+    batches
+}
+
+/// The pump's prime is lost once a pour, and belongs to its largest order: the first slab of each such.
+fn primed(batches: &[Batch<'_>], takeoff: &Takeoff, slabs: &[SlabQuantities]) -> Vec<usize> {
+    let yards = |batch: &&Batch<'_>| {
+        let members = batch.members.iter();
+        members.map(|&i| slabs[i].concrete.value()).sum::<Decimal>()
+    };
+    let mut found: Vec<usize> = Vec::new();
+    for placement in 0..takeoff.placements.len() {
+        if !takeoff.access_of(placement).is_by(Method::Pump) {
+            continue;
+        }
+        let of_pour = batches.iter().filter(|batch| batch.placement == placement);
+        found.extend(of_pour.max_by_key(yards).map(|batch| batch.members[0]));
+    }
+    found
+}
+
+fn order(
+    batch: &Batch<'_>,
+    prime: Option<&Quantity>,
+    takeoff: &Takeoff,
+    slabs: &[SlabQuantities],
+    supply: &Supply,
+    tally: &mut Tally<'_>,
+    list: &mut List<'_>,
+) -> ConcreteOrder {
+    const RULE: &str = "net + the largest of percent, too deep a base, and the least; up to how the plant sells, once";
+    let policy = list.by.order;
+    let members = || batch.members.iter().map(|&i| &slabs[i]);
+    let net = Quantity::by(
+        match batch.color {
+            Some(_) => {
+                "slabs of this color added up; another color is another order, with its own loads"
+            }
+            None => "slabs added up",
+        },
+        tally.name("net"),
+        Unit::CubicYard,
+        sum(members().map(|slab| &slab.concrete)),
+    );
+    let net = tally.sets.settle(net);
+    tally.show([&net]);
+    let area = Quantity::by(
+        "slabs added up",
+        "poured area",
+        Unit::SquareFoot,
+        sum(members().map(|slab| &slab.area)),
+    );
+    let percent = Quantity::said("allowance", &policy.allowance);
+    let deep = Quantity::inches("thickness allowance", &policy.thickness_allowance);
+    let least = Quantity::said("smallest allowance", &policy.smallest_allowance);
+    let extra = largest(vec![
+        of(&net) * &percent,
+        yard::volume(of(&area), &deep),
+        of(&least),
+    ]);
+    let allowance = tally.between(
+        "the largest of percent, thickness allowance × area ÷ 324, and the least",
+        "allowance",
+        Unit::CubicYard,
+        extra,
+    );
+    let step = Quantity::said("sold in", &supply.sold_in);
+    let mut gross = of(&net) + &allowance;
+    if let Some(prime) = prime {
+        gross = gross + prime;
+    }
+    let mut ordered = gross.up_to(&step);
+    let is_smallest = ordered.value() < supply.smallest.value.value;
+    if is_smallest {
+        ordered = of(&Quantity::said("smallest order", &supply.smallest));
+    } else {
+        tally.show([&allowance]);
+    }
+    let order = Quantity::by(RULE, tally.part().to_owned(), Unit::CubicYard, ordered);
+    let order = tally.sets.settle(order);
+    let loads = loads(order.value(), supply);
+    let by = takeoff.access_of(batch.placement).by.value;
+    let standing = standing(&order, &loads, by, supply, tally, list);
+    let short = short(&order, &loads, supply, tally);
+    tally.show([&order, &short, &standing]);
+    ConcreteOrder {
+        placement: batch.placement,
+        mix: batch.mix.clone(),
+        color: batch.color.cloned(),
+        by,
+        on_call: None,
+        back: back(&order, &net, prime, supply, tally),
+        net,
+        short,
+        standing,
+        loads,
+        order,
+        shares: batch
+            .members
+            .iter()
+            .map(|&i| (Section::Slab(i), slabs[i].concrete.value()))
+            .collect(),
+        listed: Arc::default(),
+    }
+}

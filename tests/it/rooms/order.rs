@@ -1,0 +1,94 @@
+//! The order of the rooms of each floor.
+
+/// Rooms that others of their floor use, each only by rooms after it; any other room is used by none.
+pub const ROOMS: &[(&str, &[&str])] = &[
+    (
+        "values",
+        &[
+            "number", "area", "unit", "money", "rounding", "length", "percent",
+        ],
+    ),
+    (
+        "geometry",
+        &[
+            "point", "arc", "compass", "side", "angle", "cross", "chords", "scan", "walk",
+            "outline", "clip", "grid", "square", "holes",
+        ],
+    ),
+    ("tables", &["source", "bars"]),
+    (
+        "reading",
+        &[
+            "place", "problem", "written", "suggest", "tree", "yaml", "fields", "keys",
+        ],
+    ),
+    (
+        "press",
+        &["drawing", "frame", "faces", "page", "text", "pdf"],
+    ),
+    (
+        "input",
+        &[
+            "phrases",
+            "checks",
+            "site",
+            "book",
+            "sections",
+            "slab_values",
+            "business",
+            "job",
+        ],
+    ),
+    (
+        "trade",
+        &[
+            "working", "term", "sets", "tally", "measure", "order", "crew",
+        ],
+    ),
+    (
+        "costing",
+        &[
+            "prices",
+            "pricing",
+            "lines",
+            "totals",
+            "estimate",
+            "unit_prices",
+            "offer",
+            "compare",
+            "sensitivity",
+        ],
+    ),
+    (
+        "office",
+        &[
+            "text", "chain", "record", "account", "job", "billing", "progress",
+        ],
+    ),
+    ("advice", &["spacing"]),
+    (
+        "documents",
+        &[
+            "views", "figures", "markup", "template", "error", "pages", "offering", "billing",
+        ],
+    ),
+    (
+        "outside",
+        &[
+            "files",
+            "pdf_bytes",
+            "business_folder",
+            "records",
+            "desk",
+            "quote_pdf",
+            "bill_pdf",
+            "quote_record",
+            "from_record",
+            "changing",
+            "closing",
+            "repricing",
+            "verify",
+            "exports",
+        ],
+    ),
+];
