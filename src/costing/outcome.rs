@@ -169,21 +169,22 @@ impl Answer {
 
     /// The quotes that could be priced, the most harm first, then by number.
     pub fn findings(&self, today: Day) -> Vec<Finding<'_>> {
-        let finding = |outcome| match outcome {
-            &Outcome::Priced(ref one) => {
-                let (quote, floor, found) = &**one;
-                Some(Finding {
-                    quote,
-                    floor: *floor,
-                    found,
-                    age: today.days_since(quote.quoted),
-                    days_left: quote.good_until.days_since(today),
-                    verdict: verdict(quote, *floor, found, today),
-                })
-            }
-            Outcome::Unpriced { .. } => None,
-        };
-        let mut findings: Vec<Finding<'_>> = self.outcomes.iter().filter_map(finding).collect();
+        let mut findings: Vec<Finding<'_>> = self
+            .outcomes
+            .iter()
+            .filter_map(|outcome| match outcome {
+                Outcome::Priced(one) => Some(one.as_ref()),
+                Outcome::Unpriced { .. } => None,
+            })
+            .map(|(quote, floor, found)| Finding {
+                quote,
+                floor: *floor,
+                found,
+                age: today.days_since(quote.quoted),
+                days_left: quote.good_until.days_since(today),
+                verdict: verdict(quote, *floor, found, today),
+            })
+            .collect();
         findings.sort_by(|a, b| {
             let harm = b.found.harm().cmp(&a.found.harm());
             harm.then_with(|| a.quote.number.cmp(&b.quote.number))

@@ -99,6 +99,9 @@ pub enum Reader {
     Json,
 }
 
+/// How a cell is read from a row, or from all of them.
+type Reads<'a, T> = dyn Fn(&T) -> Cell + 'a;
+
 /// A column of a table whose rows are `T`.
 pub struct Column<'a, T> {
     /// For the terminal.
@@ -108,9 +111,9 @@ pub struct Column<'a, T> {
     align: Align,
     readers: &'static [Reader],
     is_last: bool,
-    cell: Box<dyn Fn(&T) -> Cell + 'a>,
+    cell: Box<Reads<'a, T>>,
     /// What stands below all rows in the terminal.
-    foot: Option<Box<dyn Fn(&[T]) -> Cell + 'a>>,
+    foot: Option<Box<Reads<'a, [T]>>>,
 }
 
 impl<'a, T> Column<'a, T> {

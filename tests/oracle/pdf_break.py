@@ -57,13 +57,13 @@ def lose_box(pdf):
     del next(elements(pdf, "Figure")).A["/BBox"]
 
 
-def lose_link(pdf):
-    link = next(elements(pdf, "Link"))
-    link.K = pikepdf.Array([kid for kid in link.K if isinstance(kid, int)])
+def add_link(pdf):
+    area = pikepdf.Dictionary(Type=Name.Annot, Subtype=Name.Link, Rect=[10, 10, 90, 30])
+    pdf.pages[0].Annots = pdf.make_indirect(pikepdf.Array([pdf.make_indirect(area)]))
 
 
-def invent_relation(pdf):
-    pdf.Root.AF[0].AFRelationship = Name.Friendship
+def attach_file(pdf):
+    pdf.attachments["prices.txt"] = b"a file"
 
 
 def miscount_colours(pdf):
@@ -98,8 +98,8 @@ MARKS = [
     differ_in_title,
     add_main_heading,
     lose_box,
-    lose_link,
-    invent_relation,
+    add_link,
+    attach_file,
     miscount_colours,
     empty_header_cell,
     paint_outside,

@@ -4,8 +4,8 @@
 
 Every mark belongs to exactly one element, the element lists it, the parent tree leads back,
 tag and structure type agree; marks balance and nothing is painted outside them; figures have
-a box, header cells have words, links have their area; there is one main heading; the two
-places where a file names itself agree; colour profile and attachment relation are real ones.
+a box, header cells have words; there is one main heading, nothing to press and no other file
+inside; the two places where a file names itself agree; the colour profile is a real one.
 """
 
 import sys
@@ -14,7 +14,6 @@ import pikepdf
 from pikepdf import Name
 
 PAINTING = set("S s f F f* B B* b b* Tj TJ ' \" Do sh".split())
-RELATIONS = {"/Source", "/Data", "/Alternative", "/Supplement", "/Unspecified"}
 
 
 def faults(pdf):
@@ -81,7 +80,7 @@ def page_faults(page, number, marks):
 class Walk:
     def __init__(self, pdf, pages, marks, parents):
         self.pdf, self.pages, self.marks, self.parents = pdf, pages, marks, parents
-        self.owned, self.links, self.headings = {}, set(), 0
+        self.owned, self.headings = {}, 0
 
     def element(self, element, parent):
         kind = str(element.get("/S"))
@@ -101,12 +100,6 @@ class Walk:
             yield from self.mark(element.get("/Pg"), kid, element, kind, here)
         elif kid.get("/Type") == Name.MCR:
             yield from self.mark(kid.get("/Pg", element.get("/Pg")), int(kid.MCID), element, kind, here)
-        elif kid.get("/Type") == Name.OBJR:
-            area = kid.Obj
-            self.links.add(area.objgen)
-            back = self.parents.get(int(area.get("/StructParent", -1)))
-            if back is None or back.objgen != element.objgen:
-                yield f"{here}: the parent tree leads its link elsewhere"
         else:
             yield from self.element(kid, element)
 
@@ -149,9 +142,8 @@ class Walk:
                 if (number, mcid) not in self.owned:
                     yield f"page {number}: no element lists mark {mcid}"
         for number, page in enumerate(self.pdf.pages, 1):
-            for area in page.get("/Annots", []):
-                if area.objgen not in self.links:
-                    yield f"page {number}: no element lists link {area.objgen[0]}"
+            if len(page.get("/Annots", [])) > 0:
+                yield f"page {number}: an area to press, which no element reads out"
 
 
 def self_description(pdf):
@@ -170,13 +162,12 @@ def self_description(pdf):
         profile = intent.DestOutputProfile
         if (profile.read_bytes()[16:20], int(profile.N)) != (b"RGB ", 3):
             yield "the colour profile is not RGB with three colours"
-    for file in pdf.Root.get("/AF", []):
-        if str(file.get("/AFRelationship")) not in RELATIONS:
-            yield f"the relation {file.get('/AFRelationship')} of an attachment does not exist"
+    if "/AF" in pdf.Root or "/EmbeddedFiles" in pdf.Root.get("/Names", {}):
+        yield "another file is attached"
 
 
 def parent_tree(tree):
-    """Key to array of elements (pages) or to one element (links); ours is one flat leaf."""
+    """Key to array of elements of a page; ours is one flat leaf."""
     numbers = list(tree.get("/ParentTree", pikepdf.Dictionary(Nums=[])).Nums)
     return {int(key): entry for key, entry in zip(numbers[::2], numbers[1::2])}
 

@@ -57,19 +57,21 @@ pub const ROOMS: &[(&str, &[&str])] = &[
             "offer",
             "compare",
             "sensitivity",
+            "repricing",
         ],
     ),
     (
         "office",
         &[
-            "text", "chain", "record", "account", "job", "billing", "progress",
+            "text", "chain", "record", "account", "job", "billing", "progress", "late",
         ],
     ),
     ("advice", &["spacing"]),
     (
         "documents",
         &[
-            "views", "figures", "markup", "template", "error", "pages", "offering", "billing",
+            "table", "column", "views", "figures", "markup", "template", "error", "pages",
+            "offering", "billing",
         ],
     ),
     (
