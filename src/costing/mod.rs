@@ -21,7 +21,7 @@ mod totals;
 mod unit_prices;
 
 pub use buying::{BuyingRule, effects};
-pub use change::{ChangePrice, Way, book_without_trucks, business_for_changes, change_price};
+pub use change::{Way, book_without_trucks, business_for_changes, change_price};
 pub use compare::{Books, Change, Joined, Sold, books, join};
 pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Side, priced};
@@ -30,5 +30,5 @@ pub use payments::{parts, schedule};
 pub use prices::{Prices, prices};
 pub use pricing::Pricing;
 pub use sections::sections;
-pub use sensitivity::{Estimated, Rise, Room, Sensitivity, sensitivity, together};
+pub use sensitivity::{Estimated, Room, Sensitivity, sensitivity, together};
 pub use totals::Totals;

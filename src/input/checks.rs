@@ -128,7 +128,19 @@ pub(super) fn per_yard_or_load(at: At<Ratio>, _: &str, problems: &mut Problems) 
     Err(problems.push(problem.help("end it with `per cu yd` or `per load`")))
 }
 
-/// A length of more than nothing, by the words of `positive`; left out once it is reported.
+/// A length of more than nothing that has to be there, by the words of `positive`.
+pub(super) fn some_length(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<At<Length>> {
+    let node = fields.required(key, problems)?;
+    let text = node.text(&format!("`{key}`"), problems)?;
+    let length = positive(text).map_err(|unreadable| problems.unreadable(unreadable, node.place));
+    Ok(At::new(length?, node.place))
+}
+
+/// The same, if it is said; left out once it is reported.
 #[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub(super) fn length_of_some(
     fields: &Fields<'_>,

@@ -2,8 +2,9 @@
 
 use crate::input::book::Curing;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Thickened, Thickness,
+    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Thickness,
 };
+use crate::input::sections::Thickened;
 use crate::reading::At;
 use crate::reading::keys::keys;
 use crate::values::Length;

@@ -3,7 +3,8 @@
 use super::phrases::{length, list, size};
 use crate::geometry::{Direction, Point};
 use crate::input::job::{Slab, Takeoff};
-use crate::input::phrases::{EdgeName, EdgeSort, EdgesPhrase, StoopPhrase};
+use crate::input::phrases::{EdgeName, EdgesPhrase, StoopPhrase};
+use crate::input::sections::EdgeSort;
 use crate::values::Length;
 
 /// As crews say it: 12 in and 36 in rather than 1 ft and 3 ft.

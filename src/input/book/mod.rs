@@ -21,18 +21,17 @@ mod surfaces;
 mod uses;
 
 pub use boxes::{BoxStock, StandsFor};
-pub use charges::{Returned, Winter};
 pub use dowels::DowelStock;
-pub use hire::{BuggyHire, Hose, PumpHire};
+pub use hire::PumpHire;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Selling};
 pub use rates::rates_help;
 pub use roles::Role;
 pub use rules::Rules;
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};
-pub use stock::{BarStock, BaseStock, Cement, Dumping, FiberBy, FiberStock, MeshStock, Mix};
+pub use stock::{BarStock, Cement, FiberBy, MeshStock, Mix};
 pub use supply::{Filling, ShortCharge, ShortCount, ShortLoad, Supply};
-pub use surfaces::{Color, Curing, Finish, Sealer, SurfaceItem};
+pub use surfaces::{Curing, Finish, Sealer, SurfaceItem};
 
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, FormatOne, Named, Node, Place, Problem, Problems, Read, suggest};

@@ -17,7 +17,7 @@ pub use policy::{
     Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
     QuotePolicy, TaxBase, TaxRule,
 };
-pub use unforeseen::{MadeOf, Unforeseen, UnforeseenPrice};
+pub use unforeseen::{Unforeseen, UnforeseenPrice};
 
 use super::site::{self, SitePolicy};
 use super::slab_values::SlabValues;

@@ -20,7 +20,6 @@ mod sections;
 mod takeoff;
 mod written;
 
-pub use super::slab_values::SlabValues;
 pub use access::{Access, Method};
 pub use around::Around;
 pub use ask::choose;
@@ -28,15 +27,14 @@ pub use bars::{Bars, Layer};
 pub use boxes::{BoxWritten, Lid, SetBox};
 pub use dowels::Dowels;
 pub use edge::EdgePart;
-pub use options::{Change, Choice, ChooseOne, OptionGroup, OptionItem, choices};
+pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use permit::Permit;
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
 pub use sections::{Sections, Steps};
-pub use takeoff::{Base, Border, Fall, Opening, Placement, Slab, Takeoff};
+pub use takeoff::{Border, Opening, Placement, Slab, Takeoff};
 pub use written::{
-    Customer, EdgesWritten, Exposure, Extra, ExtraWhat, JobHead, JobWritten, Lump, OpeningWritten,
-    Photo, PourWritten, SetTo, SlabWritten, read, read_for,
+    Customer, Exposure, Extra, ExtraWhat, JobWritten, SetTo, read, read_for,
 };
 
-pub use super::phrases::{EdgeKind, Pin, Thickened};
+pub use super::phrases::{EdgeKind, Pin};

@@ -1,7 +1,8 @@
 //! What a slab is beyond one even thickness: a thick end, thickened edges, a sheet below, steps.
 
 use crate::geometry::{Compass, Point};
-use crate::input::phrases::{EdgeName, StoopPhrase, Thickened};
+use crate::input::phrases::{EdgeName, StoopPhrase};
+use crate::input::sections::Thickened;
 use crate::reading::At;
 use crate::values::Length;
 

@@ -8,7 +8,7 @@ use crate::values::{Length, Unreadable, number};
 
 /// What a phrase should be, for the message when it is something else.
 #[derive(Debug)]
-pub(super) struct Kind {
+pub(in crate::input) struct Kind {
     pub code: &'static str,
     /// After `cannot read it as`.
     pub what: &'static str,
@@ -17,7 +17,7 @@ pub(super) struct Kind {
 
 /// A phrase, or a part of it that knows the whole.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Said<'a> {
+pub(in crate::input) struct Said<'a> {
     whole: &'a str,
     /// Always a slice of the whole.
     text: &'a str,
@@ -45,10 +45,10 @@ macro_rules! phrase {
         $crate::reading::written::written! { $type = $guide; }
     };
 }
-pub(super) use phrase;
+pub(in crate::input) use phrase;
 
 /// Reads a phrase of a kind.
-pub(super) fn read<'a, T>(
+pub(in crate::input) fn read<'a, T>(
     text: &'a str,
     kind: &'static Kind,
     reader: impl FnOnce(Said<'a>) -> Result<T, Unreadable>,
@@ -171,7 +171,7 @@ impl<'a> Said<'a> {
 }
 
 #[cfg(test)]
-pub(super) mod tests {
+pub(in crate::input) mod tests {
     use std::fmt::Debug;
 
     use super::*;

@@ -15,7 +15,7 @@ mod scene;
 mod swallowed;
 mod syntax;
 
-pub use super::tree::{Entry, Node, Value};
+pub use super::tree::{Node, Value};
 
 use super::place::{FileId, Place, Sources};
 use super::problem::{Problem, Problems};

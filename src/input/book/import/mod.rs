@@ -14,7 +14,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use article::Article;
 
 pub use list::List;
-pub use mapping::{Columns, MappedTo, Mapping};
+pub use mapping::Mapping;
 
 use super::PriceBook;
 use super::diff::Difference;

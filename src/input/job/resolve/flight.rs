@@ -4,7 +4,7 @@ use crate::geometry::{Compass, Point};
 use crate::input::job::sections::Steps;
 use crate::input::job::takeoff::Slab;
 use crate::input::job::{EdgeKind, positions};
-use crate::input::phrases::StepsWritten;
+use crate::input::sections::StepsWritten;
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 
@@ -95,7 +95,7 @@ pub(super) fn flight(
         Compass::East | Compass::West => Point::new(side.from.x, position),
     };
     Some(Steps {
-        risers: written.risers.clone(),
+        risers: written.risers.clone().map(|risers| risers.0),
         rise: written.rise.clone(),
         tread: written.tread.clone(),
         width,

@@ -7,7 +7,8 @@ use crate::input::job::sanity;
 use crate::input::job::sections::Sections;
 use crate::input::job::takeoff::Slab;
 use crate::input::job::written::SlabWritten;
-use crate::input::phrases::{EdgeName, EdgeSort, EdgesPhrase, StoopPhrase, Thickened, Thickness};
+use crate::input::phrases::{EdgeName, EdgesPhrase, StoopPhrase, Thickness};
+use crate::input::sections::{EdgeSort, Thickened};
 use crate::reading::{At, Problem, Problems};
 use crate::values::Length;
 
@@ -99,7 +100,7 @@ fn stoop_walls(
         return None;
     };
     let height = At {
-        value: steps.rise.value * i64::from(steps.risers.value),
+        value: steps.rise.value * i64::from(steps.risers.value.0),
         place: steps.rise.place,
     };
     let Some(walls) = walls else {

@@ -1,26 +1,32 @@
 //! `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`: a flight of steps as written.
 
-use super::FromEnd;
-use super::reader::{Kind, phrase, read};
+use super::{Spoken, spoken};
 use crate::geometry::Compass;
-use crate::reading::{At, Place};
+use crate::input::checks::{length_of_some, some_length};
+use crate::input::phrases::FromEnd;
+use crate::input::phrases::reader::{Kind, phrase, read};
+use crate::reading::keys::keys;
+use crate::reading::written::written;
+use crate::reading::{At, Fields, Place, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
 
-/// A flight that leads down from an edge; each part knows where it was said.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct StepsWritten {
-    pub place: Place,
-    pub risers: At<u32>,
-    pub rise: At<Length>,
-    /// Left out where a single riser has no tread of its own.
-    pub tread: Option<At<Length>>,
-    /// As wide as the edge when left out.
-    pub width: Option<At<Length>>,
-    pub edge: At<Compass>,
-    /// Of its nearer side; in the middle of the edge when left out.
-    pub from: Option<At<FromEnd>>,
-    /// As measured from bottom to top.
-    pub total: Option<At<Length>>,
+keys! {
+    /// A flight that leads down from an edge; each part knows where it was said.
+    #[derive(PartialEq, Eq)]
+    pub struct StepsWritten in "`steps`" {
+        risers: At<Risers> = "risers", required, "steps up, the one onto the slab too", "3";
+        rise: At<Length> = "rise", required, "of each riser", "7 in", by some_length;
+        /// A single riser may have none of its own.
+        tread: Option<At<Length>> = "tread", none,
+            "of each step; needed from two risers on", "12 in", by length_of_some;
+        width: Option<At<Length>> = "width", else "the edge's", "along the edge", "5 ft", by length_of_some;
+        edge: At<Compass> = "from" as "side", required, "the edge they lead down from", "south edge", by edge;
+        /// Of its nearer side.
+        from: Option<At<FromEnd>> = "at", else "in the middle", "where along that edge", "1 ft from west end";
+        total: Option<At<Length>> = "in all", none,
+            "from bottom to top, as you measured it; a check only", "21 in", by length_of_some;
+        .. place: Place;
+    }
 }
 
 /// How many risers: 1 to 20.
@@ -45,9 +51,8 @@ const STEPS: Kind = Kind {
     help: "write risers, treads, width and edge, for example `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`",
 };
 
-impl StepsWritten {
-    /// Reads a flight in one line, which is the place of all its parts.
-    pub fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
+impl Spoken for StepsWritten {
+    fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
         read(text, &STEPS, |said| {
             let (mut risers, mut tread, mut width, mut total) = (None, None, None, None);
             let (mut edge, mut from) = (None, None);
@@ -55,9 +60,8 @@ impl StepsWritten {
                 if let Some((count, rise)) =
                     part.split(" risers ").or_else(|| part.split(" riser "))
                 {
-                    let count: Risers = count.read()?;
-                    let rise = rise.without("of ").positive()?;
-                    part.once("how many risers", &mut risers, (count.0, rise))?;
+                    let rise = (count.read()?, rise.without("of ").positive()?);
+                    part.once("how many risers", &mut risers, rise)?;
                 } else if let Some(deep) = part.before(" treads").or_else(|| part.before(" tread"))
                 {
                     part.once("how deep a tread is", &mut tread, deep.positive()?)?;
@@ -88,6 +92,49 @@ impl StepsWritten {
     }
 }
 
+/// A flight, in one line or by keys, whose parts fit together.
+pub fn steps(
+    slab: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<StepsWritten>> {
+    let Some(node) = slab.node(key) else {
+        return Ok(None);
+    };
+    let steps: StepsWritten = spoken(node, key, problems)?;
+    let Risers(count) = steps.risers.value;
+    if 1 < count && steps.tread.is_none() {
+        let message = format!("{count} risers, and nothing says how deep a tread is");
+        let problem = Problem::new("bad-steps", message).at(steps.risers.place);
+        let help = "add `tread: 12 in`, or in one line `12 in treads`";
+        return Err(problems.push(problem.help(help)));
+    }
+    if let Some(from) = &steps.from {
+        let end = from.value.of(steps.edge.value, "bad-steps");
+        end.map_err(|unreadable| problems.unreadable(unreadable, from.place))?;
+    }
+    Ok(Some(steps))
+}
+
+/// `south edge`, or only `south`.
+struct EdgeWord(Compass);
+
+written! { EdgeWord = "word"; }
+
+impl std::str::FromStr for EdgeWord {
+    type Err = Unreadable;
+
+    fn from_str(text: &str) -> Result<Self, Unreadable> {
+        let text = text.trim();
+        text.strip_suffix(" edge").unwrap_or(text).parse().map(Self)
+    }
+}
+
+fn edge(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<At<Compass>> {
+    let edge: At<EdgeWord> = fields.need(key, problems)?;
+    Ok(edge.map(|word| word.0))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -108,7 +155,7 @@ mod tests {
         let at = |inches| At::new(Length::inches_whole(inches), HERE);
         let wanted = StepsWritten {
             place: HERE,
-            risers: At::new(3, HERE),
+            risers: At::new(Risers(3), HERE),
             rise: at(7),
             tread: Some(at(12)),
             width: Some(at(60)),
@@ -124,7 +171,7 @@ mod tests {
         }
         let read = said("1 riser of 7 in, west edge, 2 ft from north end, 7 1/2 in in all");
         let read = read.unwrap();
-        assert_eq!(read.risers.value, 1);
+        assert_eq!(read.risers.value, Risers(1));
         let from = FromEnd {
             offset: Length::feet_whole(2),
             end: Compass::North,

@@ -1,24 +1,32 @@
 //! `all open, 12 in wide, 12 in deep, 2 no. 4`: which edges of a slab go deeper, and how far.
 
-use super::EdgesPhrase;
-use super::reader::{Kind, phrase, read};
-use crate::reading::{At, Place, words};
+use super::{Spoken, spoken};
+use crate::input::checks::{length_of_some, some_length};
+use crate::input::phrases::reader::{Kind, phrase, read};
+use crate::input::phrases::{EdgeName, EdgesPhrase};
+use crate::reading::keys::{keys, placeless};
+use crate::reading::{At, Fields, Place, Problem, Problems, Read, words};
 use crate::tables::bars::Bar;
 use crate::values::{Length, Unreadable};
 
-/// Edges that go deeper than the slab; each part knows where it was said.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Thickened {
-    pub sort: EdgeSort,
-    pub edges: At<EdgesPhrase>,
-    /// At the bottom; square inside unless there is a taper.
-    pub width: At<Length>,
-    /// From the top of the slab to the bottom of the edge.
-    pub depth: At<Length>,
-    /// How far inside the bottom has come up to the slab.
-    pub taper: Option<At<Length>>,
-    pub bars: Option<At<EdgeBars>>,
+keys! {
+    /// Edges that go deeper than the slab; each part knows where it was said.
+    #[derive(PartialEq, Eq)]
+    pub struct Thickened in "`thickened`" {
+        edges: At<EdgesPhrase> = "edges" as "edges", required,
+            "`all`, `all open`, or sides by direction or number", "[north, south]", by edges;
+        width: At<Length> = "width", required, "at the bottom", "12 in", by some_length;
+        depth: At<Length> = "depth", required,
+            "the whole of it, from the top of the slab", "12 in", by some_length;
+        taper: Option<At<Length>> = "taper", else "square inside",
+            "how far inside the bottom comes up to the slab", "12 in", by length_of_some;
+        bars: Option<At<EdgeBars>> = "bars" as "number and bar", else "none", "along the edge", "2 no. 4";
+        sort: EdgeSort = "kind" as "word", usual "thickened",
+            "thickened or turndown; the customer reads it", "turndown";
+    }
 }
+
+placeless! { EdgeSort }
 
 words! {
     /// A thickened edge, or a turned-down one: the same concrete, said otherwise.
@@ -55,9 +63,8 @@ const THICKENED: Kind = Kind {
     help: "write the edges, the width and the whole depth, for example `all open, 12 in wide, 12 in deep`; `taper 12 in` and `2 no. 4` may follow",
 };
 
-impl Thickened {
-    /// Reads thickened edges in one line, which is the place of all their parts.
-    pub fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
+impl Spoken for Thickened {
+    fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
         read(text, &THICKENED, |said| {
             let (mut sort, mut edges) = (None, Vec::new());
             let (mut width, mut depth, mut taper, mut bars) = (None, None, None, None);
@@ -90,12 +97,44 @@ impl Thickened {
     }
 }
 
+/// Thickened edges, in one line or by keys; `Some` of nothing is an explicit `none`.
+pub fn thickened(
+    slab: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<Option<Thickened>>>> {
+    let Some(node) = slab.node(key) else {
+        return Ok(None);
+    };
+    if !node.is_map() && node.text(&format!("`{key}`"), problems)?.trim() == "none" {
+        return Ok(Some(At::new(None, node.heading)));
+    }
+    let place = if node.is_map() { node.heading } else { node.place };
+    Ok(Some(At::new(Some(spoken(node, key, problems)?), place)))
+}
+
+/// One phrase, or a list of edges.
+fn edges(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<At<EdgesPhrase>> {
+    let node = fields.required(key, problems)?;
+    if !node.is_list() {
+        return node.read_at(problems);
+    }
+    let names = node.items("`edges`", problems).into_iter();
+    let names: Vec<Read<EdgeName>> = names.map(|item| item.read(problems)).collect();
+    let names = names.into_iter().collect::<Read<Vec<_>>>()?;
+    if names.is_empty() {
+        let problem = Problem::new("bad-edges", "no edge is named").at(node.heading);
+        let help = "write `all`, `all open`, or sides such as `[north, south]`";
+        return Err(problems.push(problem.help(help)));
+    }
+    Ok(At::new(EdgesPhrase::Named(names), node.heading))
+}
+
 #[cfg(test)]
 mod tests {
-    use super::super::EdgeName;
-    use super::super::reader::tests::refused;
     use super::*;
     use crate::geometry::Compass;
+    use crate::input::phrases::reader::tests::refused;
     use crate::reading::FileId;
 
     fn said(text: &str) -> Result<Thickened, Unreadable> {
