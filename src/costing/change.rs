@@ -77,7 +77,7 @@ pub fn change_price(
         .collect();
     amounts.extend(
         lines.iter().map(|line| {
-            Quantity::given(line.says.clone(), line.price.value.into(), line.price.place)
+            Quantity::given(line.says.clone(), line.price.value.0.into(), line.price.place)
         }),
     );
     let price = Quantity::money("parts added up", "price of the change", sum(&amounts));

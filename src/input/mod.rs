@@ -11,5 +11,6 @@ pub mod job;
 pub mod phrases;
 pub mod progress;
 pub mod sections;
+mod signed;
 pub mod site;
 mod slab_values;

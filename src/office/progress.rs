@@ -57,9 +57,9 @@ pub fn progress(
                 .help("`released` is all that was paid out to date, at most what `retainage` comes to"),
         );
     }
-    let held: Money = written.held_back.iter().map(|(_, amount)| *amount).sum();
+    let held: Money = written.held_back.iter().map(|one| one.sum).sum();
     let others = written.held_back.iter();
-    let others = others.map(|(says, amount)| InvoiceLine::new(says, *amount));
+    let others = others.map(|one| InvoiceLine::new(&one.says, one.sum));
     let work: Money = lines.iter().map(ProgressLine::to_date).sum();
     let earned = work - retained + released - held;
     if price < earned {
@@ -123,7 +123,7 @@ pub fn asked(progress: &Progress, account: &Account<'_>) -> Figures {
 }
 
 fn line(written: &LineWritten, before: Option<&Progress>) -> ProgressLine {
-    let value = written.value;
+    let value = written.value.0;
     let done = match written.done {
         Done::Less(amount) | Done::Part(Share::Amount(amount)) => amount,
         Done::Part(Share::Rest) => value,
@@ -140,7 +140,7 @@ fn line(written: &LineWritten, before: Option<&Progress>) -> ProgressLine {
         value: Cents(value),
         before: Cents(earlier.map_or(Money::ZERO, ProgressLine::to_date)),
         done: Cents(done),
-        stored: Cents(written.stored),
+        stored: Cents(written.stored.value),
         bears_retainage: written.bears_retainage,
     }
 }

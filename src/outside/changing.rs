@@ -87,15 +87,14 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let (_, quote) = job.quote(&mut files.problems)?;
     let [change, home, book] = texts.map(|id| files.tree(id));
     let customer = Customer::new(quote.customer.clone(), quote.address.clone());
-    let read = |node: &_, problems: &mut _| change::read(&customer, node, problems);
-    let change = change.and_then(|node| files.made(&node, read));
+    let change = change.and_then(|node| files.made(&node, change::read));
     let business = home.and_then(|node| files.made(&node, business::read));
     let book = book.and_then(|node| files.made(&node, book::read));
     let (change, business, book) = (change?, business?, book?);
     // What is left out saves no truck.
     let less = book_without_trucks(&book);
     let priced = change.priced.unwrap_or(job.day);
-    let comes_again = business_for_changes(&business, 0 < change.days);
+    let comes_again = business_for_changes(&business, 0 < change.days.0);
     let stays = business_for_changes(&business, false);
     let added = With {
         job: &quote.job,
@@ -111,10 +110,10 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let problems = &mut files.problems;
     let added = change
         .add
-        .map(|work| added.part(Way::Added, *work, problems));
+        .map(|work| added.part(Way::Added, work.of(customer.clone()), problems));
     let deducted = change
         .deduct
-        .map(|work| deducted.part(Way::Deducted, *work, problems));
+        .map(|work| deducted.part(Way::Deducted, work.of(customer.clone()), problems));
     // Both are looked at, so that all their problems show at once.
     let parts = added.into_iter().chain(deducted);
     let parts: Vec<Part> = parts.collect::<Read<_>>()?;
@@ -128,17 +127,17 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let mut lines: Vec<ChangeLine> = parts.iter().map(Part::line).collect();
     lines.extend(change.lines.iter().map(|line| ChangeLine {
         says: line.says.clone(),
-        price: Cents(line.price.value),
+        price: Cents(line.price.value.0),
         work: Vec::new(),
     }));
     let change = Change {
         change: number,
-        title: change.title.value,
+        title: change.title,
         because: change.because,
         lines,
         figures: Figures::of(price.price.as_money(), taxes.collect()),
         work: parts.iter().map(Part::record).collect(),
-        days: change.days,
+        days: change.days.0,
         priced: Written(priced),
         inputs: files.inputs(
             [InputKind::Change, InputKind::Business, InputKind::PriceBook],

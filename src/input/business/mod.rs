@@ -19,7 +19,7 @@ pub use policy::{
 };
 pub use unforeseen::{Unforeseen, UnforeseenPrice};
 
-use super::site::{self, SitePolicy};
+use super::site::SitePolicy;
 use super::slab_values::SlabValues;
 use crate::reading::keys::keys;
 use crate::reading::{
@@ -60,7 +60,7 @@ keys! {
         terms: Vec<String> = "terms", none, "your terms", "[Invoices are due in 10 days.]";
         site: SitePolicy = "site" as "keys by question", none,
             "usual answers about a site, and which questions are asked",
-            "{washout: on site, ask: [overhead wires]}", by site::policy;
+            "{washout: on site, ask: [overhead wires]}";
         .. place: Place;
     } then address_for_notices
 }

@@ -34,7 +34,7 @@ pub use resolve::{LookedUp, looked_up, resolve};
 pub use sections::{Sections, Steps};
 pub use takeoff::{Border, Opening, Placement, Slab, Takeoff};
 pub use written::{
-    Customer, Exposure, Extra, ExtraWhat, JobWritten, SetTo, read, read_for,
+    Customer, Exposure, Extra, ExtraWhat, JobWritten, SetTo, WorkWritten, read, read_work,
 };
 
 pub use super::phrases::{EdgeKind, Pin};

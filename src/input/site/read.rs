@@ -2,51 +2,39 @@
 
 use std::collections::BTreeMap;
 
-use super::{Answer, Form, Question, tables};
-use crate::reading::{At, Fields, Node, Problem, Problems, Read, suggest};
+use super::question::FIELDS;
+use super::{Answer, Form, Question};
+use crate::reading::keys::keys;
+use crate::reading::{
+    At, FieldTable, Fields, Group, IfLeftOut, Keyed, Node, Problem, Problems, Read, suggest,
+};
 
 /// The answers that were given, each with its place.
 pub type SiteAnswers = BTreeMap<Question, At<Answer>>;
 
-/// What business.yaml says of every site.
-#[derive(Clone, Debug)]
-pub struct SitePolicy {
-    pub usual: SiteAnswers,
-    /// Questions a quote tells of when nobody answered them.
-    pub asked: Vec<Question>,
-}
-
-/// The answers of a takeoff.
-pub fn answers(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<SiteAnswers> {
-    let fields = job
-        .node(key)
-        .map(|node| node.fields(&tables::SITE, problems));
-    Ok(match fields {
-        Some(Ok(fields)) => answered(&fields, problems),
-        Some(Err(_)) | None => SiteAnswers::new(),
-    })
-}
-
-/// `site` of business.yaml; without it, a short list is asked.
-pub fn policy(
-    business: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<SitePolicy> {
-    let node = business.node(key);
-    let mut policy = SitePolicy {
-        usual: SiteAnswers::new(),
-        asked: Question::USUAL.to_vec(),
-    };
-    let Some(fields) = node.and_then(|node| node.fields(&tables::USUAL_SITE, problems).ok()) else {
-        return Ok(policy);
-    };
-    policy.usual = answered(&fields, problems);
-    if let Some(node) = fields.node("ask") {
-        let asked = node.items("`ask`", problems).into_iter();
-        policy.asked = asked.filter_map(|item| question(item, problems)).collect();
+keys! {
+    /// What business.yaml says of every site.
+    pub struct SitePolicy in "the usual `site`" {
+        ^ usual: SiteAnswers;
+        /// Questions a quote tells of when nobody answered them.
+        asked: Vec<Question> = "ask" as "list of questions", usual "overhead wires, sprinklers",
+            "which questions a quote tells of when nobody answered them", "[overhead wires, washout]", by asked;
     }
-    Ok(policy)
+}
+
+impl Keyed for SiteAnswers {}
+
+impl Group for SiteAnswers {
+    const TABLE: &'static FieldTable = &FieldTable {
+        name: "`site`",
+        before: &[],
+        fields: FIELDS,
+        includes: &[],
+    };
+
+    fn read(fields: &Fields<'_>, problems: &mut Problems) -> Read<Self> {
+        Ok(answered(fields, problems))
+    }
 }
 
 /// What the takeoff answers, then what is usual.
@@ -57,19 +45,36 @@ pub fn or_usual(mut own: SiteAnswers, usual: &SiteAnswers) -> SiteAnswers {
     own
 }
 
-fn question(node: &Node, problems: &mut Problems) -> Option<Question> {
-    let text = node.text("a question", problems).ok()?;
-    let found = Question::ALL.into_iter().find(|one| one.name() == text);
-    if found.is_none() {
+fn asked(
+    site: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<Question>> {
+    let Some(node) = site.node(key) else {
+        let IfLeftOut::Usual(usual) = site.if_left_out(key) else {
+            return Ok(Vec::new());
+        };
+        return Ok(usual.split(", ").filter_map(called).collect());
+    };
+    let items = node.items(&format!("`{key}`"), problems).into_iter();
+    Ok(items.filter_map(|item| question(item, problems).ok()).collect())
+}
+
+fn called(name: &str) -> Option<Question> {
+    Question::ALL.into_iter().find(|one| one.name() == name)
+}
+
+fn question(node: &Node, problems: &mut Problems) -> Read<Question> {
+    let text = node.text("a question", problems)?;
+    called(text).ok_or_else(|| {
         let keys = Question::ALL.map(Question::name);
         let problem =
             Problem::new("unknown-question", format!("nobody asks about `{text}`")).at(node.place);
         problems.push(match suggest::closest(text, keys) {
             Some(near) => problem.help(format!("did you mean `{near}`?")),
             None => problem.help(format!("the questions are {}", keys.join(", "))),
-        });
-    }
-    found
+        })
+    })
 }
 
 fn answered(fields: &Fields<'_>, problems: &mut Problems) -> SiteAnswers {

@@ -33,28 +33,6 @@ pub enum IfLeftOut {
     Else(&'static str),
 }
 
-/// A key of a table that is written out.
-pub(crate) const fn field(
-    key: &'static str,
-    kind: &'static str,
-    left_out: &'static str,
-    meaning: &'static str,
-    example: &'static str,
-) -> Field {
-    let if_left_out = if left_out.is_empty() {
-        IfLeftOut::Nothing
-    } else {
-        IfLeftOut::Usual(left_out)
-    };
-    Field {
-        key,
-        kind,
-        if_left_out,
-        meaning,
-        example,
-    }
-}
-
 /// The keys of one kind of map.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct FieldTable {
@@ -193,7 +171,7 @@ impl<'a> Fields<'a> {
         self.heading
     }
 
-    pub(super) fn if_left_out(&self, key: &str) -> IfLeftOut {
+    pub fn if_left_out(&self, key: &str) -> IfLeftOut {
         let field = self.table.field(key);
         field.map_or(IfLeftOut::Nothing, |field| field.if_left_out)
     }

@@ -7,7 +7,7 @@ use crate::input::job::access::{Access, access};
 use crate::input::job::options::{OptionGroup, groups};
 use crate::input::job::permit::{Permit, permit};
 use crate::input::job::removal::Removal;
-use crate::input::site::{self, SiteAnswers};
+use crate::input::site::SiteAnswers;
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, FormatOne, Problems, Read, Unread, words};
 use crate::values::{Amount, Day, Money, Percent};
@@ -63,7 +63,7 @@ keys! {
             "what stays as it is; told to the customer as not included", "[light post base]";
         /// Answers of the takeoff; once looked up, then the usual ones.
         site: SiteAnswers = "site" as "keys by question", else "the usual of business.yaml",
-            "what was asked about the site", "{overhead wires: 16 ft}", by site::answers;
+            "what was asked about the site", "{overhead wires: 16 ft}";
         photos: Vec<Photo> = "photos" as "list of paths", none,
             "JPEG pictures inside the business folder; one with words after it is printed in the quote",
             "[wall.jpg, gate.jpg: The gate we come through]", by photos;

@@ -43,17 +43,42 @@ pub fn read(node: &Node, problems: &mut Problems) -> Read<JobWritten> {
     node.group(problems)
 }
 
-/// Reads work for a customer who is known already; it may have no slab.
-pub fn read_for(customer: Customer, node: &Node, problems: &mut Problems) -> Read<JobWritten> {
+/// Work of a job whose customer is known already; it may have no slab.
+#[derive(Clone, Debug)]
+pub struct WorkWritten {
+    pub slabs: SlabsWritten,
+    pub head: JobHead,
+    pub place: Place,
+}
+
+impl WorkWritten {
+    /// Whether neither a title nor a slab says what it is.
+    pub fn is_nameless(&self) -> bool {
+        self.head.title.is_none() && self.slabs.read.is_empty()
+    }
+
+    /// As a takeoff of its own.
+    pub fn of(self, customer: Customer) -> JobWritten {
+        let Self { slabs, head, place } = self;
+        JobWritten {
+            slabs,
+            customer,
+            head,
+            place,
+        }
+    }
+}
+
+/// Reads work by the keys of a takeoff, but for its customer.
+pub fn read_work(node: &Node, problems: &mut Problems) -> Read<WorkWritten> {
     let fields = node.fields(JobWritten::TABLE, problems)?;
     let slabs = match fields.node("slabs") {
         Some(_) => slabs(&fields, "slabs", problems),
         None => Ok(SlabsWritten::default()),
     };
     let head = JobHead::read(&fields, problems);
-    Ok(JobWritten {
+    Ok(WorkWritten {
         slabs: slabs?,
-        customer,
         head: head?,
         place: fields.heading(),
     })
