@@ -75,11 +75,13 @@ pub fn change_price(
         .iter()
         .map(|(way, priced)| part(*way, priced))
         .collect();
-    amounts.extend(
-        lines.iter().map(|line| {
-            Quantity::given(line.says.clone(), line.price.value.0.into(), line.price.place)
-        }),
-    );
+    amounts.extend(lines.iter().map(|line| {
+        Quantity::given(
+            line.says.clone(),
+            line.price.value.0.into(),
+            line.price.place,
+        )
+    }));
     let price = Quantity::money("parts added up", "price of the change", sum(&amounts));
     let taxes = business
         .price

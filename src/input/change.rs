@@ -119,7 +119,11 @@ fn work(
     if work.is_nameless() && problems.len() == before {
         let message = format!("the customer has to read what `{key}` is");
         let help = "write `title: ` and a few words for it, since it has no slab to be named by";
-        problems.push(Problem::new("untitled-work", message).at(work.place).help(help));
+        problems.push(
+            Problem::new("untitled-work", message)
+                .at(work.place)
+                .help(help),
+        );
     }
     Ok(Some(Box::new(work)))
 }

@@ -6,7 +6,9 @@ use super::phrases::Share;
 use super::signed::Signed;
 use crate::reading::keys::{keys, placeless};
 use crate::reading::written::written;
-use crate::reading::{At, Fields, FromLine, Node, Place, Problem, Problems, Read};
+use crate::reading::{
+    At, Below, Fields, FromLine, Group as _, Node, Place, Problem, Problems, Read,
+};
 use crate::values::{Day, Money, Unreadable};
 
 keys! {
@@ -37,6 +39,8 @@ keys! {
 }
 
 impl FromLine for LineWritten {
+    const BELOW: Below = Below::Each(Self::TABLE);
+
     fn from_line(says: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         node.group_called(says, problems)
     }
@@ -93,6 +97,7 @@ fn each_once(
     _: &Fields<'_>,
     problems: &mut Problems,
 ) -> Read<ProgressWritten> {
+    let before = problems.len();
     let lines = &progress.lines;
     for (i, one) in lines.iter().enumerate() {
         let mut earlier = lines[..i].iter();
@@ -106,5 +111,6 @@ fn each_once(
             );
         }
     }
+    problems.none_since(before)?;
     Ok(progress)
 }

@@ -40,7 +40,7 @@ keys! {
         /// `Some(None)` is an explicit `none`.
         thickened: Option<At<Option<Thickened>>> = "thickened" as "edges", else "none",
             "edges that go deeper, with the whole depth", "all open, 12 in wide, 12 in deep",
-            by super::sections::thickened;
+            by super::sections::thickened, of Thickened;
         retarder: Option<At<bool>> = "vapor retarder", usual "no", "a sheet under the slab", "yes";
     }
 }

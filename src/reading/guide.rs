@@ -1,6 +1,6 @@
 //! A field table as a table of keys for the guides and as a JSON Schema.
 
-use super::fields::{Field, FieldTable, IfLeftOut};
+use super::fields::{Below, Field, FieldTable, IfLeftOut};
 use serde_json::{Map, Value, json};
 use std::fmt::Write as _;
 
@@ -36,51 +36,57 @@ fn cell(text: &str) -> String {
     text.replace('|', "\\|").replace('\n', " ")
 }
 
-/// A JSON Schema object (draft 2020-12) for one map, for editors that check while typing.
+/// A JSON Schema (draft 2020-12) for a file, for editors that check while typing.
 ///
-/// It knows which keys there are and whether each is one value, a list or a group of keys;
+/// It knows which keys there are, and whether each is one value, a list or a group of keys;
 /// what a value means is only known to the reader.
 pub fn schema(table: &FieldTable) -> Value {
-    let properties: Map<String, Value> = table
-        .all()
+    let mut schema = group(table);
+    schema["$schema"] = "https://json-schema.org/draft/2020-12/schema".into();
+    schema
+}
+
+fn group(table: &FieldTable) -> Value {
+    let all = table.all();
+    let properties: Map<String, Value> = all
         .iter()
         .map(|field| (field.key.to_owned(), property(field)))
         .collect();
-    let required: Vec<&str> = table
-        .all()
+    let required = all
         .iter()
-        .filter(|field| field.if_left_out == IfLeftOut::Required)
-        .map(|field| field.key)
-        .collect();
+        .filter(|field| field.if_left_out == IfLeftOut::Required);
     json!({
         "title": table.name,
         "type": "object",
         "properties": properties,
-        "required": required,
+        "required": required.map(|field| field.key).collect::<Vec<_>>(),
         "additionalProperties": false,
     })
 }
 
 fn property(field: &Field) -> Value {
-    let mut property = Map::new();
-    property.insert("description".to_owned(), field.meaning.into());
-    if let Some(shape) = shape(field.kind) {
-        property.insert("type".to_owned(), shape);
-        property.insert("examples".to_owned(), json!([field.example]));
-    }
-    property.into()
+    let mut property = shape(field);
+    property["description"] = field.meaning.into();
+    property["examples"] = json!([field.example]);
+    property
 }
 
-/// What YAML makes of the kind; nothing where several shapes are allowed.
-fn shape(kind: &str) -> Option<Value> {
-    let first = kind.split(' ').next();
-    match (first, kind.contains(" or ")) {
-        (_, true) if kind == "yes or no" => Some(json!(["boolean", "string"])),
-        (_, true) => None,
-        (Some("list"), _) => Some(json!("array")),
-        (Some("map"), _) => Some(json!("object")),
+/// What YAML makes of it; nothing where several shapes are allowed.
+fn shape(field: &Field) -> Value {
+    let kind = field.kind;
+    match field.below {
+        Below::Keys(table) => group(table),
+        _ if kind == "yes or no" => json!({"type": ["boolean", "string"]}),
+        _ if kind.starts_with("list") => json!({"type": "array"}),
+        Below::Each(table) if kind.contains(" by ") => {
+            let short = json!({"not": {"type": "object"}});
+            let each = json!({"anyOf": [group(table), short]});
+            json!({"type": "object", "additionalProperties": each})
+        }
+        Below::Nothing if kind.contains(" by ") => json!({"type": "object"}),
         // To YAML, `12.50` is a number and `12 ft` is a string.
-        _ => Some(json!(["string", "number"])),
+        Below::Nothing if !kind.contains(" or ") => json!({"type": ["string", "number"]}),
+        Below::Nothing | Below::Each(_) => json!({}),
     }
 }
 
@@ -94,11 +100,25 @@ mod tests {
         includes: &[],
         fields: &[
             Field {
+                key: "edges",
+                kind: "keys",
+                if_left_out: IfLeftOut::Nothing,
+                meaning: "what stands there",
+                example: "{north: house}",
+                below: Below::Keys(&FieldTable {
+                    name: "`edges`",
+                    before: &[],
+                    fields: &[],
+                    includes: &[],
+                }),
+            },
+            Field {
                 key: "thickness",
                 kind: "length",
                 if_left_out: IfLeftOut::Required,
                 meaning: "of the concrete | as placed",
                 example: "4 in",
+                below: Below::Nothing,
             },
             Field {
                 key: "photos",
@@ -106,6 +126,7 @@ mod tests {
                 if_left_out: IfLeftOut::Else("none"),
                 meaning: "printed behind the plan",
                 example: "[gate.jpg]",
+                below: Below::Nothing,
             },
             Field {
                 key: "curb",
@@ -113,13 +134,15 @@ mod tests {
                 if_left_out: IfLeftOut::Usual("no"),
                 meaning: "with a curb",
                 example: "yes",
+                below: Below::Nothing,
             },
             Field {
                 key: "size",
-                kind: "size or map",
+                kind: "size or keys",
                 if_left_out: IfLeftOut::Else("none"),
                 meaning: "length by width",
                 example: "12 ft x 15 ft",
+                below: Below::Nothing,
             },
         ],
     };
@@ -129,10 +152,11 @@ mod tests {
         let expected = "\
 | key | what | if left out | meaning | example |
 |---|---|---|---|---|
+| `edges` | keys |  | what stands there | `{north: house}` |
 | `thickness` | length | required | of the concrete \\| as placed | `4 in` |
 | `photos` | list of file names | none | printed behind the plan | `[gate.jpg]` |
 | `curb` | yes or no | no | with a curb | `yes` |
-| `size` | size or map | none | length by width | `12 ft x 15 ft` |
+| `size` | size or keys | none | length by width | `12 ft x 15 ft` |
 ";
         assert_eq!(markdown(&SLAB), expected);
     }
@@ -147,5 +171,6 @@ mod tests {
         assert_eq!(shape("photos"), json!("array"));
         assert_eq!(shape("curb"), json!(["boolean", "string"]));
         assert_eq!(shape("size"), Value::Null);
+        assert_eq!(schema["properties"]["edges"]["title"], json!("`edges`"));
     }
 }

@@ -13,11 +13,11 @@
 //! A key is `required`, or has a `usual` value that is read where it is left out, or it may be
 //! missing: then `none`, or `else` and a word or two on what holds instead. Its type says how it
 //! is read and what the guide calls it, unless `as` names it better; `by` names another reader,
-//! and `then` looks at what was read. `..` takes in all keys of another declaration, and `then`
+//! `of` the keys that this one reads below it, and `then` looks at what was read. `..` takes in all keys of another declaration, and `then`
 //! behind the bracket looks at the whole. Every key is read before one that could not be stops
 //! the group.
 
-use super::fields::{FieldTable, Fields, IfLeftOut};
+use super::fields::{Below, FieldTable, Fields, IfLeftOut};
 use super::place::{At, Place};
 use super::problem::{Problem, Problems, Read};
 use super::tree::Node;
@@ -28,6 +28,9 @@ use std::collections::BTreeMap;
 pub trait FromKey: Sized {
     /// A word or two for the guide.
     const KIND: &'static str;
+
+    /// The keys below it, or below each of its lines or names.
+    const BELOW: Below = Below::Nothing;
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self>;
 }
@@ -41,12 +44,16 @@ pub trait Group: Sized {
 
 /// What stands after a key of the owner's own, or on a line of a list, with its name.
 pub trait FromLine: Sized {
+    /// The keys that may stand on the line.
+    const BELOW: Below = Below::Nothing;
+
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self>;
 }
 
 /// The lines of a list that have one name each.
 impl<T: FromLine> FromKey for Vec<T> {
     const KIND: &'static str = "list";
+    const BELOW: Below = T::BELOW;
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
         fields.unless_left_out(key, problems)?;
@@ -75,6 +82,7 @@ impl Node {
 /// A group that was left out has the usual value of every key.
 impl<G: Keyed> FromKey for G {
     const KIND: &'static str = "keys";
+    const BELOW: Below = Below::Keys(G::TABLE);
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
         match fields.unless_left_out(key, problems)? {
@@ -87,6 +95,7 @@ impl<G: Keyed> FromKey for G {
 /// What is missing or could not be read counts as left out, once it is reported.
 impl<G: Keyed> FromKey for Option<G> {
     const KIND: &'static str = "keys";
+    const BELOW: Below = Below::Keys(G::TABLE);
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
         let node = fields.unless_left_out(key, problems).ok().flatten();
@@ -140,6 +149,7 @@ impl Group for At<String> {
 /// A group by each name that the owner chose; what could not be read is left out.
 impl<G: Keyed> FromKey for BTreeMap<String, G> {
     const KIND: &'static str = "keys by name";
+    const BELOW: Below = Below::Each(G::TABLE);
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
         let mut found = BTreeMap::new();
@@ -279,6 +289,12 @@ macro_rules! keys {
     // What the guide calls it: the word given, or that of its type.
     (@kind $type:ty, $kind:literal) => { $kind };
     (@kind $type:ty,) => { <$type as $crate::reading::FromKey>::KIND };
+    // The keys below it: those of its type, or of the group that another reader reads.
+    (@below $type:ty,) => { <$type as $crate::reading::FromKey>::BELOW };
+    (@below $type:ty, $by:path) => { $crate::reading::Below::Nothing };
+    (@below $type:ty, $by:path, $below:ty) => {
+        $crate::reading::Below::Each(<$below as $crate::reading::Group>::TABLE)
+    };
     (@read $type:ty, $by:path) => { $by };
     (@read $type:ty,) => { <$type as $crate::reading::FromKey>::from_key };
     // Values that may come from elsewhere when a group leaves them out.
@@ -306,7 +322,7 @@ macro_rules! keys {
             $(
                 $(#[$about_field:meta])*
                 $field:ident: $type:ty = $key:literal $(as $kind:literal)?, $left:ident $($left_as:literal)?,
-                    $meaning:literal, $example:literal $(, by $by:path)? $(, then $then:expr)?;
+                    $meaning:literal, $example:literal $(, by $by:path $(, of $below:ty)?)? $(, then $then:expr)?;
             )*
             $(.. $(#[$about_more:meta])* $more:ident: $group:ty;)*
         } $(then $look:path)?
@@ -334,6 +350,7 @@ macro_rules! keys {
                     if_left_out: keys!(@left $left $($left_as)?),
                     meaning: $meaning,
                     example: $example,
+                    below: keys!(@below $type, $($by $(, $below)?)?),
                 },)*],
                 includes: &[$(<$group as $crate::reading::Group>::TABLE,)*],
             };

@@ -21,7 +21,7 @@ pub(crate) mod words;
 pub mod written;
 pub mod yaml;
 
-pub use fields::{Field, FieldTable, Fields, IfLeftOut};
+pub use fields::{Below, Field, FieldTable, Fields, IfLeftOut};
 pub use keys::{FormatOne, FromKey, FromLine, Group, Keyed, Unread, WithAnother};
 pub use named::Named;
 pub use place::{At, FileId, Place, Sources};

@@ -1,6 +1,6 @@
 //! Groups by name, which remember the names of those that could not be read.
 
-use super::fields::Fields;
+use super::fields::{Below, Fields};
 use super::keys::{FromKey, Keyed};
 use super::problem::{Problems, Read};
 use std::collections::{BTreeMap, BTreeSet};
@@ -39,6 +39,7 @@ impl<G> DerefMut for Named<G> {
 
 impl<G: Keyed> FromKey for Named<G> {
     const KIND: &'static str = "keys by name";
+    const BELOW: Below = Below::Each(G::TABLE);
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
         let mut named = Named::default();

@@ -3,14 +3,6 @@
 use super::place::{FileId, Place, Sources};
 use super::problem::{Problem, Problems};
 
-/// The text of a file, or where it stops being UTF-8 and how to save it again.
-pub fn text(bytes: impl Into<Vec<u8>>) -> Result<String, Problem> {
-    String::from_utf8(bytes.into()).map_err(|error| {
-        let at = error.utf8_error().valid_up_to();
-        not_utf8(error.as_bytes(), at)
-    })
-}
-
 /// Adds a file to the sources; if it is not UTF-8, reports the spot with a caret instead.
 pub fn source(
     name: &str,
@@ -66,10 +58,11 @@ mod tests {
     fn names_the_first_byte_that_is_not_utf8() {
         #[track_caller]
         fn case(bytes: &[u8], message: &str) {
-            assert_eq!(text(bytes).expect_err("not UTF-8").message, message);
+            let (mut sources, mut problems) = (Sources::default(), Problems::new());
+            assert_eq!(source("job.yaml", bytes, &mut sources, &mut problems), None);
+            assert_eq!(problems.iter().next().expect("a problem").message, message);
         }
 
-        assert_eq!(text(b"fa\xc3\xa7ade".as_slice()), Ok("façade".to_owned()));
         case(
             b"a: 1\nb: fa\xe7ade\n",
             "the file is not UTF-8 text: byte 10, in line 2, is 0xe7",

@@ -8,10 +8,11 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use flatwork::inside::input::{
-    book::{self, PriceBook, import},
-    business::{self, Business},
-    change, job, progress, sections,
-    site::tables as site,
+    book::{PriceBook, import::Mapping},
+    business::Business,
+    change::ChangeWritten,
+    job::JobWritten,
+    progress::ProgressWritten,
 };
 use flatwork::inside::reading::{FieldTable, Group as _, guide};
 
@@ -19,67 +20,30 @@ use crate::support::words;
 
 const GUIDES: [&str; 2] = ["README.md", "DEVELOPERS.md"];
 
-/// Every table of keys by the name its block has in the guide.
-const TABLES: &[(&str, &FieldTable)] = &[
-    ("JOB", job::JobWritten::TABLE),
-    ("CUSTOMER", job::Customer::TABLE),
-    ("SLAB", job::SlabWritten::TABLE),
-    ("OPENING", job::OpeningWritten::TABLE),
-    ("EDGES", job::EdgesWritten::TABLE),
-    ("THICKENED", &sections::keys::THICKENED),
-    ("STEPS", &sections::keys::STEPS),
-    ("ACCESS", job::Access::TABLE),
-    ("BOX", job::BoxWritten::TABLE),
-    ("SITE", &site::SITE),
-    ("REMOVAL", job::Removal::TABLE),
-    ("LUMP", job::Lump::TABLE),
-    ("SET", job::SetTo::TABLE),
-    ("OPTION", job::OptionItem::TABLE),
-    ("CHOOSE_ONE", job::ChooseOne::TABLE),
-    ("PLACEMENT", job::PourWritten::TABLE),
-    ("BUSINESS", Business::TABLE),
-    ("FIRM", business::Firm::TABLE),
-    ("PRICE", business::PricePolicy::TABLE),
-    ("TAX", business::TaxRule::TABLE),
-    ("ORDER", business::OrderPolicy::TABLE),
-    ("CREW", business::CrewPolicy::TABLE),
-    ("QUOTE", business::QuotePolicy::TABLE),
-    ("UNFORESEEN", business::MadeOf::TABLE),
-    ("NUMBERS", business::Numbers::TABLE),
-    ("INVOICES", business::Invoices::TABLE),
-    ("ESCALATION", business::Escalation::TABLE),
-    ("CHANGE", &change::CHANGE),
-    ("PROGRESS", &progress::PROGRESS),
-    ("PROGRESS_LINE", &progress::PROGRESS_LINE),
-    ("KIND", business::Kind::TABLE),
-    ("CURE", business::CurePolicy::TABLE),
-    ("USUAL_SITE", &site::USUAL_SITE),
-    ("BOOK", PriceBook::TABLE),
-    ("ITEM", book::Item::TABLE),
-    ("HOLD", book::Hold::TABLE),
-    ("MAPPING", import::Mapping::TABLE),
-    ("COLUMNS", import::Columns::TABLE),
-    ("MAPPED", import::MappedTo::TABLE),
-    ("MIX", book::Mix::TABLE),
-    ("BASE", book::BaseStock::TABLE),
-    ("BARS", book::BarStock::TABLE),
-    ("MESH", book::MeshStock::TABLE),
-    ("FIBER", book::FiberStock::TABLE),
-    ("DOWEL", book::DowelStock::TABLE),
-    ("FINISH", book::Finish::TABLE),
-    ("COLOR", book::Color::TABLE),
-    ("SEALER", book::Sealer::TABLE),
-    ("DISPOSAL", book::Dumping::TABLE),
-    ("BOX_STOCK", book::BoxStock::TABLE),
-    ("SITE_RULE", book::SiteRule::TABLE),
-    ("SUPPLY", book::Supply::TABLE),
-    ("SHORT_LOAD", book::ShortLoad::TABLE),
-    ("WINTER", book::Winter::TABLE),
-    ("RETURNED", book::Returned::TABLE),
-    ("PUMP", book::PumpHire::TABLE),
-    ("HOSE", book::Hose::TABLE),
-    ("BUGGY", book::BuggyHire::TABLE),
+/// What the owner writes; every group of keys stands below one of them.
+const FILES: [&FieldTable; 6] = [
+    JobWritten::TABLE,
+    Business::TABLE,
+    PriceBook::TABLE,
+    Mapping::TABLE,
+    ChangeWritten::TABLE,
+    ProgressWritten::TABLE,
 ];
+
+/// Every table of keys, each once.
+fn tables() -> Vec<&'static FieldTable> {
+    let mut found: Vec<&FieldTable> = FILES.to_vec();
+    let mut next = 0;
+    while let Some(table) = found.get(next) {
+        for below in table.below() {
+            if !found.contains(&below) {
+                found.push(below);
+            }
+        }
+        next += 1;
+    }
+    found
+}
 
 fn root() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))
@@ -106,8 +70,8 @@ fn replaced(text: &str, from: &str, to: &str, new: &str) -> String {
 /// README.md as it ought to be: every table of keys, and what the commands print that are shown.
 fn due(text: &str, printed: &Printed) -> String {
     let mut due = text.to_owned();
-    for (name, table) in TABLES {
-        let from = format!("<!-- keys: {name} -->\n");
+    for table in tables() {
+        let from = format!("<!-- keys: {} -->\n", table.name);
         due = replaced(&due, &from, "<!-- end -->", &guide::markdown(table));
     }
     let shown = text.lines().filter_map(|line| {
@@ -318,4 +282,23 @@ fn a_planted_fault_is_caught() {
     let wrong = text.replacen("| `slabs` |", "| `slab` |", 1);
     assert_ne!(wrong, text);
     assert_eq!(due(&wrong, &Printed::new()), due(&text, &Printed::new()));
+}
+
+#[test]
+fn an_editor_finds_the_keys_of_every_file() {
+    let folder = root().join("demo-quotes/keys");
+    for table in FILES {
+        let (_, noun) = table.name.split_once(' ').expect("an article");
+        let file = folder.join(format!("{}.json", noun.replace(' ', "-")));
+        let due = format!("{:#}\n", guide::schema(table));
+        if blessing() {
+            fs::create_dir_all(&folder).unwrap();
+            fs::write(&file, &due).unwrap();
+        }
+        let kept = fs::read_to_string(&file).unwrap_or_default();
+        assert!(
+            kept == due,
+            "{file:?} is not what the code says; BLESS=1 rewrites it"
+        );
+    }
 }

@@ -50,7 +50,7 @@ keys! {
             "what you buy, hire, haul or do, with dated prices",
             "{crushed stone: {unit: ton, class: material, prices: {2026-03-01: 34.50}}}";
         holds: Vec<Hold> = "holds" as "list", none, "prices promised for a job until a day",
-            "[{item: ready-mix, price: 174.00, until: 2026-06-30}]", by holds;
+            "[{item: ready-mix, price: 174.00, until: 2026-06-30}]", by holds, of Hold;
         .. place: Place;
         .. rules: Rules;
     } then consistent

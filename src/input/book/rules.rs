@@ -49,7 +49,7 @@ keys! {
             "{cleanout: {item: cleanout cover, opening: 8 in round, rated: 20800 lb}}";
         site: BTreeMap<Question, SiteRule> = "site" as "keys by question", none,
             "what the answers about a site cost",
-            "{walls to cover: {item: masking film, hours: 2 hours per 100 ft}}", by site::read;
+            "{walls to cover: {item: masking film, hours: 2 hours per 100 ft}}", by site::read, of SiteRule;
         supply: Option<Supply> = "supply", required, "how the plant sells concrete",
             "{sold in: 1/4 cu yd, truck: 9 cu yd}";
         pump: Option<PumpHire> = "pump", none,

@@ -56,7 +56,7 @@ keys! {
         not_included: Vec<String> = "not included", none, "what no quote contains", "[Town permit]";
         unforeseen: Vec<Unforeseen> = "unforeseen" as "list of prices", none,
             "unit prices for what nobody could see, in dollars or made of items",
-            "[Soft soil out: 150.00 per cu yd]", by unforeseen::read;
+            "[Soft soil out: 150.00 per cu yd]", by unforeseen::read, of unforeseen::MadeOf;
         terms: Vec<String> = "terms", none, "your terms", "[Invoices are due in 10 days.]";
         site: SitePolicy = "site" as "keys by question", none,
             "usual answers about a site, and which questions are asked",

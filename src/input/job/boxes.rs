@@ -3,7 +3,7 @@
 use crate::geometry::Point;
 use crate::input::phrases::{Adjust, SpotPhrase};
 use crate::reading::keys::keys;
-use crate::reading::{At, FromLine, Node, Problem, Problems, Read, words};
+use crate::reading::{At, Below, FromLine, Group as _, Node, Problem, Problems, Read, words};
 
 keys! {
     pub struct BoxWritten in "a box in a slab" {
@@ -54,6 +54,8 @@ words! {
 }
 
 impl FromLine for BoxWritten {
+    const BELOW: Below = Below::Each(Self::TABLE);
+
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         if node.is_map() {
             return node.group_called(name, problems);

@@ -6,7 +6,7 @@ use super::written::Extra;
 use crate::input::slab_values::SlabValues;
 use crate::reading::keys::keys;
 use crate::reading::{
-    At, Entry, Fields, FromLine, Group as _, Node, Problem, Problems, Read, Value,
+    At, Below, Entry, Fields, FromLine, Group as _, Node, Problem, Problems, Read, Value,
 };
 
 /// A question with answers of which at most one is taken; a single answer is tick or leave.
@@ -111,6 +111,8 @@ keys! {
 }
 
 impl FromLine for OptionItem {
+    const BELOW: Below = Below::Each(Self::TABLE);
+
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         node.group_called(name, problems)
     }

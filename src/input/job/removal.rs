@@ -3,7 +3,9 @@
 use crate::input::checks::length_of_some;
 use crate::input::phrases::SizePhrase;
 use crate::reading::keys::{keys, placeless};
-use crate::reading::{At, Fields, FromLine, Node, Place, Problem, Problems, Read, words};
+use crate::reading::{
+    At, Below, Fields, FromLine, Group as _, Node, Place, Problem, Problems, Read, words,
+};
 use crate::values::Length;
 
 keys! {
@@ -70,6 +72,8 @@ impl Removal {
 }
 
 impl FromLine for Removal {
+    const BELOW: Below = Below::Each(Self::TABLE);
+
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         let removal = if node.is_map() {
             node.group_called(name, problems)?

@@ -34,13 +34,21 @@ words! {
     }
 }
 
-words! {
-    /// Bars across an edge.
-    pub enum Pin {
-        /// They carry a load across and let the slab move.
-        Dowels "dowels";
-        /// They hold both sides together.
-        Ties "ties";
+/// Bars across an edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Pin {
+    /// They carry a load across and let the slab move.
+    Dowels,
+    /// They hold both sides together.
+    Ties,
+}
+
+impl Pin {
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Dowels => "dowels",
+            Self::Ties => "ties",
+        }
     }
 }
 

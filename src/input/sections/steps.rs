@@ -14,7 +14,7 @@ keys! {
     /// A flight that leads down from an edge; each part knows where it was said.
     #[derive(PartialEq, Eq)]
     pub struct StepsWritten in "`steps`" {
-        risers: At<Risers> = "risers", required, "steps up, the one onto the slab too", "3";
+        risers: At<Risers> = "risers" as "number", required, "steps up, the one onto the slab too", "3";
         rise: At<Length> = "rise", required, "of each riser", "7 in", by some_length;
         /// A single riser may have none of its own.
         tread: Option<At<Length>> = "tread", none,
@@ -22,7 +22,7 @@ keys! {
         width: Option<At<Length>> = "width", else "the edge's", "along the edge", "5 ft", by length_of_some;
         edge: At<Compass> = "from" as "side", required, "the edge they lead down from", "south edge", by edge;
         /// Of its nearer side.
-        from: Option<At<FromEnd>> = "at", else "in the middle", "where along that edge", "1 ft from west end";
+        from: Option<At<FromEnd>> = "at" as "distance", else "in the middle", "where along that edge", "1 ft from west end";
         total: Option<At<Length>> = "in all", none,
             "from bottom to top, as you measured it; a check only", "21 in", by length_of_some;
         .. place: Place;

@@ -109,7 +109,11 @@ pub fn thickened(
     if !node.is_map() && node.text(&format!("`{key}`"), problems)?.trim() == "none" {
         return Ok(Some(At::new(None, node.heading)));
     }
-    let place = if node.is_map() { node.heading } else { node.place };
+    let place = if node.is_map() {
+        node.heading
+    } else {
+        node.place
+    };
     Ok(Some(At::new(Some(spoken(node, key, problems)?), place)))
 }
 

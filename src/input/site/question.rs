@@ -1,6 +1,6 @@
 //! The questions about a site, each declared once: its key, how it is answered, its row in the guide.
 
-use crate::reading::{Field, IfLeftOut, words};
+use crate::reading::{Below, Field, IfLeftOut, words};
 
 /// How a question is answered; `no` answers each of them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -40,6 +40,7 @@ macro_rules! questions {
             if_left_out: IfLeftOut::Nothing,
             meaning: $meaning,
             example: $example,
+            below: Below::Nothing,
         },)+];
     };
 }

@@ -45,11 +45,8 @@ pub fn or_usual(mut own: SiteAnswers, usual: &SiteAnswers) -> SiteAnswers {
     own
 }
 
-fn asked(
-    site: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Vec<Question>> {
+#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
+fn asked(site: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Question>> {
     let Some(node) = site.node(key) else {
         let IfLeftOut::Usual(usual) = site.if_left_out(key) else {
             return Ok(Vec::new());
@@ -57,7 +54,9 @@ fn asked(
         return Ok(usual.split(", ").filter_map(called).collect());
     };
     let items = node.items(&format!("`{key}`"), problems).into_iter();
-    Ok(items.filter_map(|item| question(item, problems).ok()).collect())
+    Ok(items
+        .filter_map(|item| question(item, problems).ok())
+        .collect())
 }
 
 fn called(name: &str) -> Option<Question> {

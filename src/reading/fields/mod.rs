@@ -19,6 +19,17 @@ pub struct Field {
     pub meaning: &'static str,
     /// As it would be written after the colon.
     pub example: &'static str,
+    /// The keys below it, where it has some.
+    pub below: Below,
+}
+
+/// The keys that stand below a key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Below {
+    Nothing,
+    Keys(&'static FieldTable),
+    /// Below each of its lines, or each name that the owner chose.
+    Each(&'static FieldTable),
 }
 
 /// What holds where a key is left out.
@@ -58,6 +69,17 @@ impl FieldTable {
             let mut others = self.before.iter().chain(self.includes);
             others.find_map(|table| table.field(key))
         })
+    }
+
+    /// Tables of the keys below its keys, from the first to the last.
+    #[cfg(feature = "inside")]
+    pub fn below(&self) -> impl Iterator<Item = &'static Self> {
+        self.all()
+            .into_iter()
+            .filter_map(|field| match field.below {
+                Below::Nothing => None,
+                Below::Keys(table) | Below::Each(table) => Some(table),
+            })
     }
 
     /// A key with a value, to show what such a map looks like.

@@ -23,6 +23,7 @@ const fn field(key: &'static str, example: &'static str) -> Field {
         if_left_out: IfLeftOut::Required,
         meaning: "",
         example,
+        below: Below::Nothing,
     }
 }
 

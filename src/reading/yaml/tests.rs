@@ -20,7 +20,9 @@ fn drawn(node: &Node) -> String {
         Value::Text(text) => format!("{text:?}"),
         Value::List(items) => format!("[{}]", list(items.iter().map(drawn).collect())),
         Value::Map(entries) => {
-            let entry = |entry: &Entry| format!("{}: {}", entry.key, drawn(&entry.node));
+            let entry = |entry: &crate::reading::tree::Entry| {
+                format!("{}: {}", entry.key, drawn(&entry.node))
+            };
             format!("{{{}}}", list(entries.iter().map(entry).collect()))
         }
     };

@@ -24,7 +24,7 @@ keys! {
         /// In the order of the file; no article twice.
         items: Vec<Mapped> = "items" as "keys by article", required,
             "which item of the book an article of the list is",
-            "{RM-4000A: ready-mix 4000 air}", by items;
+            "{RM-4000A: ready-mix 4000 air}", by items, of MappedTo;
     }
 }
 

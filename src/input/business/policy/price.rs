@@ -20,7 +20,7 @@ keys! {
         margin_floor: At<Percent> = "margin floor", usual "0%", "you are told when a job leaves less", "15%";
         taxes: Vec<TaxRule> = "tax" as "none, one tax, or a list", else "none",
             "`on` is none, sale, receipts, materials or purchases",
-            "{on: sale, rate: 6%, name: sales tax}", by taxes;
+            "{on: sale, rate: 6%, name: sales tax}", by taxes, of TaxRule;
     }
 }
 

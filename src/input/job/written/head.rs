@@ -4,7 +4,7 @@ use super::lists::{Extra, Photo, SetTo, photos, sets};
 use super::pours::{PourWritten, pours};
 use crate::input::checks::{cubic_yards, written};
 use crate::input::job::access::{Access, access};
-use crate::input::job::options::{OptionGroup, groups};
+use crate::input::job::options::{ChooseOne, OptionGroup, groups};
 use crate::input::job::permit::{Permit, permit};
 use crate::input::job::removal::Removal;
 use crate::input::site::SiteAnswers;
@@ -31,10 +31,10 @@ keys! {
         _measured: Option<Day> = "measured", none, "the day you were there", "2026-04-30";
         quoted: Option<Day> = "quoted", else "today, or `--on`", "the day of the quote", "2026-05-04";
         pours: Vec<PourWritten> = "pour" as "date or list", else "quote day and lead time",
-            "the day of the pour; prices are those of this day", "2026-06-15", by pours;
+            "the day of the pour; prices are those of this day", "2026-06-15", by pours, of PourWritten;
         exposure: At<Exposure> = "exposure", usual "mild", "mild, frost or salt (de-icer is expected)", "frost";
         access: Access = "access" as "word or keys", else "chute", "how concrete reaches the slab",
-            "{by: wheelbarrow, distance: 85 ft, gate: 42 in}", by access;
+            "{by: wheelbarrow, distance: 85 ft, gate: 42 in}", by access, of Access;
         /// A zone of the price book.
         zone: Option<At<String>> = "zone" as "name", none,
             "the part of town, where the plant charges for it", "north";
@@ -50,10 +50,10 @@ keys! {
             "what is broken out or dug out and hauled away", "[old walk: 22 ft x 3 ft x 4 in]";
         extras: Vec<Extra> = "extra", none, "any item of the book, or a lump", "[topsoil: 1.5 cu yd]";
         sets: Vec<SetTo> = "set" as "keys by quantity", none, "overrules a computed quantity, with a reason",
-            "{finish broom hours: {to: 14, because: two people}}", by sets;
+            "{finish broom hours: {to: 14, because: two people}}", by sets, of SetTo;
         fixed_price: Option<At<Money>> = "price", none, "fixes the price before tax", "9800.00";
         options: Vec<OptionGroup> = "options" as "list", none,
-            "what the customer may choose", "[Clear sealer: {add: [clear sealer: 540 sq ft]}]", by groups;
+            "what the customer may choose", "[Clear sealer: {add: [clear sealer: 540 sq ft]}]", by groups, of ChooseOne;
         assumptions: Vec<String> = "assumptions", none,
             "what this quote counts on, beside the usual", "[A clear way through the side gate]";
         not_included: Vec<String> = "not included", none,

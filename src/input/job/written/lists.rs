@@ -2,7 +2,7 @@
 
 use crate::input::book::Class;
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, FromLine, Node, Problems, Read};
+use crate::reading::{At, Below, Fields, FromLine, Group as _, Node, Problems, Read};
 use crate::values::{Amount, Money};
 
 /// Any item of the book, or a lump.
@@ -49,6 +49,8 @@ keys! {
 }
 
 impl FromLine for Extra {
+    const BELOW: Below = Below::Each(Lump::TABLE);
+
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         let what = if node.is_map() {
             let Lump { cost, class } = node.group(problems)?;

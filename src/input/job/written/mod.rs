@@ -8,11 +8,11 @@ mod shape;
 mod slab;
 
 pub use head::{Customer, Exposure, JobHead};
-pub use lists::{Extra, ExtraWhat, Lump, Photo, SetTo};
+pub use lists::{Extra, ExtraWhat, SetTo};
 pub use openings::OpeningWritten;
 pub use pours::PourWritten;
 pub use shape::ShapeWritten;
-pub use slab::{EdgesWritten, SlabWritten};
+pub use slab::SlabWritten;
 
 use std::collections::BTreeSet;
 
@@ -23,9 +23,9 @@ keys! {
     pub struct JobWritten in "a takeoff" {
         slabs: SlabsWritten = "slabs" as "keys by slab", required,
             "the concrete; the name of a slab is its kind, or say `kind`", "{patio: 12 ft x 15 ft}",
-            by slabs;
+            by slabs, of SlabWritten;
         customer: Customer = "customer" as "text or keys", required, "who the quote is for: name, address",
-            "Dana Example, 12 Quarry Rd, Quillhaven", by head::customer;
+            "Dana Example, 12 Quarry Rd, Quillhaven", by head::customer, of Customer;
         .. head: JobHead;
         .. place: Place;
     }

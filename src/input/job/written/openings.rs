@@ -4,7 +4,9 @@ use super::shape::{Shaped, flat};
 use crate::input::job::EdgeKind;
 use crate::input::phrases::SpotPhrase;
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, FromLine, Node, Place, Problem, Problems, Read};
+use crate::reading::{
+    At, Below, Fields, FromLine, Group as _, Node, Place, Problem, Problems, Read,
+};
 
 keys! {
     /// Something in a slab that is left open.
@@ -28,6 +30,8 @@ impl OpeningWritten {
 }
 
 impl FromLine for OpeningWritten {
+    const BELOW: Below = Below::Each(Self::TABLE);
+
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         if node.is_map() {
             return node.group_called(name, problems);

@@ -6,8 +6,8 @@ use crate::geometry::Compass;
 use crate::input::job::boxes::{self, BoxWritten};
 use crate::input::job::{Around, EdgeKind};
 use crate::input::phrases::{BesidePhrase, StoopPhrase};
-use crate::input::sections::StepsWritten;
 use crate::input::sections;
+use crate::input::sections::StepsWritten;
 use crate::input::slab_values::SlabValues;
 use crate::reading::keys::keys;
 use crate::reading::{At, Entry, Problems, Read};
@@ -27,7 +27,7 @@ keys! {
             "which slab it stands on, for a step", "patio, north edge, 10 ft from west end";
         steps: Option<StepsWritten> = "steps" as "flight of steps", else "none",
             "that leads down from an edge, of one piece with the slab",
-            "3 risers of 7 in, 12 in treads, 5 ft wide, from south edge", by sections::steps;
+            "3 risers of 7 in, 12 in treads, 5 ft wide, from south edge", by sections::steps, of StepsWritten;
         stoop: Option<At<StoopPhrase>> = "stoop", else "on the ground",
             "`solid`, or walls around fill; as high as its steps", "filled, 8 in walls";
         called: Option<String> = "called", else "its key", "what the customer reads", "front walk";
