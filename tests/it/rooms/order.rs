@@ -30,6 +30,7 @@ pub const ROOMS: &[(&str, &[&str])] = &[
         "input",
         &[
             "phrases",
+            "signed",
             "checks",
             "site",
             "book",
