@@ -48,7 +48,7 @@ const STEPS: Kind = Kind {
 impl StepsWritten {
     /// Reads a flight in one line, which is the place of all its parts.
     pub fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
-        read(text, &STEPS, |said| {
+        read(text, STEPS, |said| {
             let (mut risers, mut tread, mut width, mut total) = (None, None, None, None);
             let (mut edge, mut from) = (None, None);
             for part in said.parts(&[","]) {

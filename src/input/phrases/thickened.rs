@@ -58,7 +58,7 @@ const THICKENED: Kind = Kind {
 impl Thickened {
     /// Reads thickened edges in one line, which is the place of all their parts.
     pub fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
-        read(text, &THICKENED, |said| {
+        read(text, THICKENED, |said| {
             let (mut sort, mut edges) = (None, Vec::new());
             let (mut width, mut depth, mut taper, mut bars) = (None, None, None, None);
             for part in said.parts(&[","]) {
@@ -73,14 +73,14 @@ impl Thickened {
                 } else if part.text().contains("no.") || part.text().ends_with(" bars") {
                     part.once("which bars they have", &mut bars, part.read()?)?;
                 } else {
-                    edges.push(part.text());
+                    edges.push(part);
                 }
             }
-            let edges = Some(edges.join(" ")).filter(|edges| !edges.is_empty());
-            let (edges, (width, depth)) = said.need(edges.zip(width.zip(depth)))?;
+            let (width, depth) = said.need(width.zip(depth))?;
+            let edges = said.need(EdgesPhrase::said(&edges)?)?;
             Ok(Self {
                 sort: sort.unwrap_or(EdgeSort::Thickened),
-                edges: At::new(edges.parse()?, place),
+                edges: At::new(edges, place),
                 width: At::new(width, place),
                 depth: At::new(depth, place),
                 taper: taper.map(|taper| At::new(taper, place)),
@@ -140,6 +140,7 @@ mod tests {
             "taper 6 in",
             "3 no. 5",
             "turndown",
+            "north",
         ] {
             case(&format!("{once}, {twice}"), "said-twice");
         }
