@@ -35,7 +35,7 @@ phrase!(
     |said| {
         let (from, to) = match said.parts(&[" to "])[..] {
             [from, to] => (from, to),
-            [_, .., again] => return Err(again.twice("how thick an end is")),
+            [_, .., again] => return Err(again.twice("how thick the other end is")),
             _ => return said.positive().map(Thickness::even),
         };
         let (to, toward) = to.toward("where that end lies")?;
