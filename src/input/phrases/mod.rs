@@ -68,5 +68,5 @@ pub use spot::SpotPhrase;
 pub use steel::BarsPhrase;
 pub use steps::{Risers, StepsWritten};
 pub use stoop::StoopPhrase;
-pub use thickened::{EdgeBars, EdgeSort, Thickened};
+pub use thickened::{EdgeSort, Thickened};
 pub use thickness::Thickness;
