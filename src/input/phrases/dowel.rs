@@ -1,11 +1,8 @@
 //! `1/2 in smooth`, `no. 4`: what joins two slabs; `smooth at 18 in`: which of the book's, how far apart.
 
-use std::str::FromStr;
-
-use super::reader::phrase;
-use crate::reading::written::written;
+use super::reader::{Said, phrase};
 use crate::tables::bars::Bar;
-use crate::values::{Length, Unreadable};
+use crate::values::Length;
 
 /// A smooth bar slides in the concrete, a deformed one grips it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,20 +43,29 @@ pub struct DowelsPhrase {
     pub spacing: Option<Length>,
 }
 
-impl FromStr for DowelsPhrase {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let (kind, spacing) = match text.trim().rsplit_once(" at ") {
-            Some((kind, spacing)) => (kind, Some(super::positive(spacing)?)),
-            None => (text, None),
+phrase!(
+    DowelsPhrase,
+    "name, at spacing",
+    "bad-dowel",
+    "dowels",
+    "write a kind of the price book and how far apart, for example `smooth at 18 in`",
+    |said| {
+        let (kind, apart) = match said.split_last(" at ") {
+            Some((kind, apart)) => (kind, Some(apart)),
+            None => (said, None),
         };
-        let kind = kind.trim().to_owned();
-        Ok(Self { kind, spacing })
+        let before = kind.split_last(" at ").map(|(_, apart)| apart.positive());
+        if let (Some(again), Some(Ok(_))) = (apart, before) {
+            return Err(again.twice("how far apart they are"));
+        }
+        if kind.text().starts_with("at ") {
+            return Err(said.refuse());
+        }
+        let spacing = apart.map(Said::positive).transpose()?;
+        let kind = kind.text().to_owned();
+        Ok(DowelsPhrase { kind, spacing })
     }
-}
-
-written! { DowelsPhrase = "name, at spacing"; }
+);
 
 #[cfg(test)]
 mod tests {
@@ -81,5 +87,7 @@ mod tests {
         assert_eq!(kind("smooth at 18 in").spacing, spacing);
         assert_eq!(kind("smooth 1/2 in").kind, "smooth 1/2 in");
         assert_eq!(kind("smooth 1/2 in").spacing, None);
+        refused::<DowelsPhrase>("bad-dowel", &["at 18 in"]);
+        refused::<DowelsPhrase>("said-twice", &["smooth at 18 in at 24 in"]);
     }
 }

@@ -1,10 +1,9 @@
 //! `all open`, `north and south`, `1 and 3`: which edges of a slab are meant.
 
-use std::str::FromStr;
-
+use super::reader::{Said, phrase};
 use crate::geometry::Compass;
 use crate::reading::written::written;
-use crate::values::{Unreadable, number};
+use crate::values::Unreadable;
 
 /// Which edges are meant.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -22,55 +21,48 @@ pub enum EdgeName {
     Number(usize),
 }
 
-impl FromStr for EdgesPhrase {
-    type Err = Unreadable;
+const HELP: &str = "write `all`, `all open`, or sides such as `north and south`; a walked outline's sides have numbers too, such as `1 and 3`";
 
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let text = text.trim();
-        let text = text.strip_suffix(" edges").unwrap_or(text);
-        match text {
-            "all" => return Ok(Self::All),
-            "open" | "all open" => return Ok(Self::AllOpen),
-            _ => {}
+phrase!(EdgesPhrase, "edges", "bad-edges", "edges", HELP, |said| {
+    said.need(EdgesPhrase::said(&said.parts(&[","]))?)
+});
+
+phrase!(EdgeName, "edge", "bad-edges", "edges", HELP, |said| {
+    let number = said.count(1..=u32::MAX);
+    let number = number.and_then(|number| usize::try_from(number).ok());
+    let side = || said.read().ok().map(EdgeName::Looking);
+    said.need(number.map(EdgeName::Number).or_else(side))
+});
+
+written! { Compass = "side"; }
+
+impl EdgesPhrase {
+    /// Reads the parts of a phrase that name edges; none when none does.
+    pub(in crate::input) fn said(parts: &[Said<'_>]) -> Result<Option<Self>, Unreadable> {
+        // An `and` that joins nothing stays a word, and is none: an edge was forgotten.
+        let parts = parts.iter().map(|part| part.without("and "));
+        let words = parts.flat_map(|part| part.parts(&[" and ", " "]));
+        let fill = ["", "side", "sides", "edge", "edges"];
+        let mut edges = None;
+        for word in words.filter(|word| !fill.contains(&word.text())) {
+            edges = Some(match (word.text(), edges) {
+                ("all", None) => Self::All,
+                ("open", None | Some(Self::All)) => Self::AllOpen,
+                ("all" | "open", Some(_)) => return Err(word.twice("an edge")),
+                (_, edges) => {
+                    let name = word.read().map_err(|unreadable| word.at(unreadable))?;
+                    let mut names = match edges {
+                        None => Vec::new(),
+                        Some(Self::Named(names)) if !names.contains(&name) => names,
+                        Some(_) => return Err(word.twice("an edge")),
+                    };
+                    names.push(name);
+                    Self::Named(names)
+                }
+            });
         }
-        let names = text.split([',', ' ']).filter(|word| !word.is_empty());
-        let names: Result<Vec<EdgeName>, Unreadable> = names
-            .filter(|word| !matches!(*word, "and" | "side" | "sides" | "edge"))
-            .map(str::parse)
-            .collect();
-        match names? {
-            names if names.is_empty() => Err(refuse(text)),
-            names => Ok(Self::Named(names)),
-        }
+        Ok(edges)
     }
-}
-
-impl FromStr for EdgeName {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let text = text.trim();
-        let number = number::whole(text).filter(|number| *number != 0);
-        let number = number.and_then(|number| usize::try_from(number).ok());
-        let side = || text.parse().map(Self::Looking);
-        number
-            .map_or_else(side, |number| Ok(Self::Number(number)))
-            .map_err(|_| refuse(text))
-    }
-}
-
-written! {
-    Compass = "side";
-    EdgesPhrase = "edges";
-    EdgeName = "edge";
-}
-
-fn refuse(text: &str) -> Unreadable {
-    Unreadable::new(
-        "bad-edges",
-        format!("cannot read `{text}` as edges"),
-        "write `all`, `all open`, or sides such as `north and south`; a walked outline's sides have numbers too, such as `1 and 3`",
-    )
 }
 
 #[cfg(test)]
@@ -92,5 +84,13 @@ mod tests {
         case("1 and 3", EdgesPhrase::Named(numbered));
         case("south edge", EdgesPhrase::Named(south));
         refused::<EdgesPhrase>("bad-edges", &["", "up", "0", "northish"]);
+        refused::<EdgesPhrase>("bad-edges", &["sides", "all garden", "north and"]);
+        let twice = [
+            "north, south and north",
+            "1 and 1",
+            "all and 1",
+            "north, all",
+        ];
+        refused::<EdgesPhrase>("said-twice", &twice);
     }
 }

@@ -25,10 +25,7 @@ phrase!(
         if said.is("level") {
             return Ok(FallPhrase::Level);
         }
-        let (steep, toward) = match said.last_word() {
-            Some((steep, side)) if !side.is("ft") => (steep, Some(said.need(side.read().ok())?)),
-            Some(_) | None => (said, None),
-        };
+        let (steep, toward) = said.toward("which way it falls")?;
         let rise = match steep.before(" per ft") {
             Some(rise) => rise.read()?,
             None => said.need(steep.read::<Slope>().ok())?.in_a_foot(),
@@ -58,5 +55,6 @@ mod tests {
         assert_eq!("level".parse::<FallPhrase>().unwrap(), FallPhrase::Level);
         let others = ["1/4 in", "1/4 in per ft up", "48", "1:0 south", "south"];
         refused::<FallPhrase>("bad-fall", &others);
+        refused::<FallPhrase>("said-twice", &["2% east south"]);
     }
 }

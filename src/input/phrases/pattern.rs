@@ -1,25 +1,16 @@
 //! Numbers of quotes: the owner's pattern, one row of numbers for each year and series.
 
 use std::fmt;
-use std::str::FromStr;
 
-use crate::reading::written::written;
-use crate::values::{Day, Unreadable};
+use super::reader::phrase;
+use crate::values::Day;
 
 /// How numbers look: `YYYY` or `YY` is the year, zeros the counted part, the rest stays as it is.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Pattern {
-    before: String,
-    year: Year,
-    between: String,
+    /// What is in front of the zeros, as written.
+    row: String,
     digits: usize,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Year {
-    None,
-    Two,
-    Four,
 }
 
 /// A number as it stands on paper.
@@ -63,61 +54,51 @@ impl Pattern {
 
     /// What all numbers of a year begin with.
     pub fn row(&self, day: Day) -> String {
-        let year = day.to_string();
-        let year = match self.year {
-            Year::None => "",
-            Year::Two => &year[2..4],
-            Year::Four => &year[..4],
-        };
-        format!("{}{year}{}", self.before, self.between)
+        let year = &day.to_string()[..4];
+        self.row.replace("YYYY", year).replace("YY", &year[2..])
     }
 }
 
-impl FromStr for Pattern {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
+phrase!(
+    Pattern,
+    "pattern",
+    "bad-pattern",
+    "numbers of quotes",
+    "write, for example, `YYYY-0000`: the year, a dash, and as many zeros as digits",
+    |said| {
         let refuse = |why: &str| {
-            Unreadable::new(
-                "bad-pattern",
-                format!("cannot number quotes by `{text}`: {why}"),
-                "write, for example, `YYYY-0000`: the year, a dash, and as many zeros as digits",
-            )
+            let text = said.text();
+            said.because(format!("cannot number quotes by `{text}`: {why}"))
         };
-        let digits = text.len() - text.trim_end_matches('0').len();
+        let row = said.text().trim_end_matches('0');
+        let digits = said.text().len() - row.len();
         if digits == 0 {
             return Err(refuse("it ends in no zeros"));
         }
-        let rest = &text[..text.len() - digits];
-        let (before, year, between) = if let Some((before, between)) = rest.split_once("YYYY") {
-            (before, Year::Four, between)
-        } else if let Some((before, between)) = rest.split_once("YY") {
-            (before, Year::Two, between)
-        } else {
-            (rest, Year::None, "")
-        };
-        let plain = |part: &str| part.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
-        if !plain(before) || !plain(between) || between.contains('Y') {
+        if !row.chars().all(|c| c.is_ascii_alphanumeric() || c == '-') {
             return Err(refuse(
                 "only letters, digits and dashes can stand in a file's name",
             ));
         }
-        if 8 < digits || 12 < rest.len() {
+        if let Some((before, after)) = row.split_once("YYYY").or_else(|| row.split_once("YY")) {
+            // A single letter in front of the year belongs to a series.
+            let again = if before.contains("YY") { before } else { after };
+            let again = again.trim_matches(|c| c != 'Y');
+            if !again.is_empty() {
+                return Err(said.part(again).twice("the year"));
+            }
+        }
+        if 8 < digits || 12 < row.len() {
             return Err(refuse("it is too long"));
         }
-        Ok(Self {
-            before: before.to_owned(),
-            year,
-            between: between.to_owned(),
-            digits,
-        })
+        let row = row.to_owned();
+        Ok(Pattern { row, digits })
     }
-}
-
-written! { Pattern = "pattern"; }
+);
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     fn day(text: &str) -> Day {
@@ -149,14 +130,9 @@ mod tests {
 
     #[test]
     fn a_pattern_must_be_able_to_name_a_file() {
-        for text in [
-            "YYYY",
-            "YYYY/0000",
-            "YYYY-YYYY-0000",
-            "0000000000",
-            "no. 00",
-        ] {
-            assert!(text.parse::<Pattern>().is_err(), "{text}");
-        }
+        let others = ["YYYY", "YYYY/0000", "0000000000", "no. 00"];
+        refused::<Pattern>("bad-pattern", &others);
+        let twice = ["YYYY-YYYY-0000", "YY-YYYY-0000", "YYYY-YY-00", "YYY-00"];
+        refused::<Pattern>("said-twice", &twice);
     }
 }

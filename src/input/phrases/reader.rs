@@ -4,10 +4,11 @@ use std::ops::RangeInclusive;
 use std::str::FromStr;
 
 use super::positive;
+use crate::geometry::Compass;
 use crate::values::{Length, Unreadable, number};
 
 /// What a phrase should be, for the message when it is something else.
-#[derive(Debug)]
+#[derive(Clone, Copy, Debug)]
 pub(in crate::input) struct Kind {
     pub code: &'static str,
     /// After `cannot read it as`.
@@ -21,24 +22,23 @@ pub(in crate::input) struct Said<'a> {
     whole: &'a str,
     /// Always a slice of the whole.
     text: &'a str,
-    kind: &'static Kind,
+    kind: Kind,
 }
 
 /// A value that is said in a phrase: its type and the guide's word for it, the code of its
 /// message, what it cannot be read as and what to write, and how it is read.
 macro_rules! phrase {
-    ($type:ty, $guide:literal, $code:literal, $what:literal, $help:literal, $read:expr) => {
+    ($type:ty, $guide:literal, $code:literal, $what:literal, $help:expr, $read:expr) => {
         impl std::str::FromStr for $type {
             type Err = $crate::values::Unreadable;
 
             fn from_str(text: &str) -> Result<Self, Self::Err> {
-                const KIND: $crate::input::phrases::reader::Kind =
-                    $crate::input::phrases::reader::Kind {
-                        code: $code,
-                        what: $what,
-                        help: $help,
-                    };
-                $crate::input::phrases::reader::read(text, &KIND, $read)
+                let kind = $crate::input::phrases::reader::Kind {
+                    code: $code,
+                    what: $what,
+                    help: $help,
+                };
+                $crate::input::phrases::reader::read(text, kind, $read)
             }
         }
 
@@ -50,7 +50,7 @@ pub(in crate::input) use phrase;
 /// Reads a phrase of a kind.
 pub(in crate::input) fn read<'a, T>(
     text: &'a str,
-    kind: &'static Kind,
+    kind: Kind,
     reader: impl FnOnce(Said<'a>) -> Result<T, Unreadable>,
 ) -> Result<T, Unreadable> {
     reader(Said {
@@ -69,7 +69,8 @@ impl<'a> Said<'a> {
         self.text == text
     }
 
-    fn part(self, text: &'a str) -> Self {
+    /// This slice of it.
+    pub fn part(self, text: &'a str) -> Self {
         Self {
             text: text.trim(),
             ..self
@@ -77,8 +78,9 @@ impl<'a> Said<'a> {
     }
 
     /// The same, as a narrower kind with a help of its own.
-    pub fn of(self, kind: &'static Kind) -> Self {
-        Self { kind, ..self }
+    pub fn helped(mut self, help: &'static str) -> Self {
+        self.kind.help = help;
+        self
     }
 
     /// What follows these first words.
@@ -107,10 +109,22 @@ impl<'a> Said<'a> {
         self.need(self.split(between))
     }
 
-    /// Its last word, and what stands before it.
-    pub fn last_word(self) -> Option<(Self, Self)> {
-        let (before, last) = self.text.rsplit_once(' ')?;
-        Some((self.part(before), self.part(last)))
+    /// Both sides of the last of these words.
+    pub fn split_last(self, between: &str) -> Option<(Self, Self)> {
+        let (before, after) = self.text.rsplit_once(between)?;
+        Some((self.part(before), self.part(after)))
+    }
+
+    /// What stands before the side it ends in, and that side.
+    pub fn toward(self, what: &str) -> Result<(Self, Option<Compass>), Unreadable> {
+        if let Some((before, last)) = self.split_last(" ")
+            && let Ok(side) = last.read()
+        {
+            let (before, mut toward) = before.toward(what)?;
+            last.once(what, &mut toward, side)?;
+            return Ok((before, toward));
+        }
+        Ok((self, None))
     }
 
     /// What stands between any of these words; one part at least.
@@ -159,15 +173,29 @@ impl<'a> Said<'a> {
     /// Keeps what this part says, unless an earlier one said it.
     pub fn once<T>(self, what: &str, kept: &mut Option<T>, value: T) -> Result<(), Unreadable> {
         if kept.is_some() {
-            let message = format!("`{}` says {what} a second time", self.text);
-            let twice = Unreadable::new("said-twice", message, "say it once; take one of them out");
-            // A part is a slice of the whole, so it begins that much later in memory.
-            let start = self.text.as_ptr().addr() - self.whole.as_ptr().addr();
-            return Err(twice.part(start..start + self.text.len(), self.whole));
+            return Err(self.twice(what));
         }
         *kept = Some(value);
         Ok(())
     }
+
+    /// That an earlier part said what this one says.
+    pub fn twice(self, what: &str) -> Unreadable {
+        self.at(said_twice(self.text, what))
+    }
+
+    /// The same, about this part of the whole.
+    pub fn at(self, unreadable: Unreadable) -> Unreadable {
+        // A part is a slice of the whole, so it begins that much later in memory.
+        let start = self.text.as_ptr().addr() - self.whole.as_ptr().addr();
+        unreadable.part(start..start + self.text.len(), self.whole)
+    }
+}
+
+/// That this was said before.
+pub(in crate::input) fn said_twice(text: &str, what: &str) -> Unreadable {
+    let message = format!("`{text}` says {what} a second time");
+    Unreadable::new("said-twice", message, "say it once; take one of them out")
 }
 
 #[cfg(test)]
@@ -193,7 +221,7 @@ pub(in crate::input) mod tests {
             help: "write `2 soups`",
         };
         let text = " 2 soups, 3 soups";
-        let twice = read(text, &KIND, |said| {
+        let twice = read(text, KIND, |said| {
             let mut soups = None;
             for part in said.parts(&[","]) {
                 let count = part.need(part.before("soups"))?.count(1..=9);

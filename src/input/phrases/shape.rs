@@ -1,6 +1,6 @@
 //! Sizes of other shapes: `triangle 9 ft x 12 ft x 15 ft`, `ring 20 ft outside, 8 ft inside` and the like.
 
-use super::reader::{Kind, Said};
+use super::reader::Said;
 use crate::geometry::{Angle, Direction, Outline, WalkError};
 use crate::values::{Length, Unreadable};
 
@@ -38,72 +38,50 @@ pub enum ShapePhrase {
 /// How a shape is read from what follows its name.
 type Reader = fn(&[Said<'_>]) -> Result<ShapePhrase, Unreadable>;
 
-const SHAPES: &[(&str, Kind, Reader)] = &[
+const SHAPES: &[(&str, &str, Reader)] = &[
     (
         "triangle",
-        size(
-            "write base, height and the corner with the right angle, `triangle 12 ft x 9 ft, square at southwest`, or three sides, `triangle 9 ft x 12 ft x 15 ft`",
-        ),
+        "write base, height and the corner with the right angle, `triangle 12 ft x 9 ft, square at southwest`, or three sides, `triangle 9 ft x 12 ft x 15 ft`",
         triangle,
     ),
     (
         "trapezoid",
-        size(
-            "write the south side, the north side and how far apart they are, `trapezoid 12 ft and 8 ft, 10 ft apart`; where one end is square, add `, square at west`",
-        ),
+        "write the south side, the north side and how far apart they are, `trapezoid 12 ft and 8 ft, 10 ft apart`; where one end is square, add `, square at west`",
         trapezoid,
     ),
     (
         "ring",
-        size("write both diameters, for example `ring 20 ft outside, 8 ft inside`"),
+        "write both diameters, for example `ring 20 ft outside, 8 ft inside`",
         ring,
     ),
     (
         "sector",
-        size(
-            "write radius, angle and where its middle looks, for example `sector 12 ft radius, 75 degrees, toward north`",
-        ),
+        "write radius, angle and where its middle looks, for example `sector 12 ft radius, 75 degrees, toward north`",
         sector,
     ),
     (
         "half circle",
-        size(
-            "write the diameter and where the flat side is, for example `half circle 12 ft, flat at north`",
-        ),
+        "write the diameter and where the flat side is, for example `half circle 12 ft, flat at north`",
         half_circle,
     ),
     (
         "quarter circle",
-        size(
-            "write the radius and the corner with the right angle, for example `quarter circle 6 ft radius, square at southwest`",
-        ),
+        "write the radius and the corner with the right angle, for example `quarter circle 6 ft radius, square at southwest`",
         quarter_circle,
     ),
 ];
 
-/// A size with a help of its own.
-const fn size(help: &'static str) -> Kind {
-    Kind {
-        code: "bad-size",
-        what: "a size",
-        help,
-    }
-}
-
 impl ShapePhrase {
     /// The shape, when the text begins with the name of one.
     pub(super) fn read(said: Said<'_>) -> Option<Result<Self, Unreadable>> {
-        let (name, kind, reader) = SHAPES
+        let (name, help, reader) = SHAPES
             .iter()
             .find(|(name, ..)| said.is(name) || said.text().starts_with(&format!("{name} ")))?;
-        let parts = said.of(kind).after(name)?.parts(&[" and ", " with ", ","]);
-        Some(reader(&parts).and_then(|shape| {
-            match shape.outline() {
-                Ok(_) => Ok(shape),
-                Err(_) => Err(said
-                    .of(kind)
-                    .because(format!("`{}` encloses nothing", said.text()))),
-            }
+        let said = said.helped(help);
+        let parts = said.after(name)?.parts(&[" and ", " with ", ","]);
+        Some(reader(&parts).and_then(|shape| match shape.outline() {
+            Ok(_) => Ok(shape),
+            Err(_) => Err(said.because(format!("`{}` encloses nothing", said.text()))),
         }))
     }
 

@@ -1,11 +1,10 @@
 //! `4 in`, or `4 in to 6 in north`: one thickness, or thicker toward one end.
 
-use std::str::FromStr;
+use std::cmp::Ordering;
 
-use super::positive;
+use super::reader::phrase;
 use crate::geometry::Compass;
-use crate::reading::written::written;
-use crate::values::{Length, Unreadable};
+use crate::values::Length;
 
 /// How thick a slab is, from the file to the page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,32 +26,36 @@ impl Thickness {
     }
 }
 
-impl FromStr for Thickness {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let Some((first, last)) = text.split_once(" to ") else {
-            return positive(text).map(Self::even);
+phrase!(
+    Thickness,
+    "length",
+    "bad-thickness",
+    "a thickness",
+    "write `4 in`, or two ends and where the second lies, for example `4 in to 6 in north`",
+    |said| {
+        let (from, to) = match said.parts(&[" to "])[..] {
+            [from, to] => (from, to),
+            [_, .., again] => return Err(again.twice("how thick the other end is")),
+            _ => return said.positive().map(Thickness::even),
         };
-        let end = last.trim().rsplit_once(' ');
-        let end = end.and_then(|(last, side)| Some((last, Some(side.parse().ok()?))));
-        let (last, toward) = end.unwrap_or((last, None));
-        let (from, to) = (positive(first)?, positive(last)?);
+        let (to, toward) = to.toward("where that end lies")?;
+        let (from, to) = (from.positive()?, to.positive()?);
         // Written from thick to thin, the direction names the thin end.
-        let (thin, thick, toward) = if from <= to {
-            (from, to, toward)
-        } else {
-            (to, from, toward.map(Compass::opposite))
+        let (thin, thick, toward) = match from.cmp(&to) {
+            Ordering::Less => (from, to, toward),
+            Ordering::Greater => (to, from, toward.map(Compass::opposite)),
+            // No end is thicker, so none can lie toward a side.
+            Ordering::Equal if toward.is_some() => return Err(said.refuse()),
+            Ordering::Equal => return Ok(Thickness::even(from)),
         };
-        let thick = (thin < thick).then_some((thick, toward));
-        Ok(Self { thin, thick })
+        let thick = Some((thick, toward));
+        Ok(Thickness { thin, thick })
     }
-}
-
-written! { Thickness = "length"; }
+);
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::tests::refused;
     use super::*;
 
     #[test]
@@ -73,15 +76,13 @@ mod tests {
     }
 
     #[test]
-    fn refuses_an_end_without_a_unit() {
-        for text in [
-            "4 to 6 in",
-            "4 in to",
-            "4 in to 6 in up",
-            "0 in to 4 in",
-            "4 in to 6 in northnorth",
-        ] {
-            assert!(text.parse::<Thickness>().is_err(), "{text}");
-        }
+    fn refuses_an_end_without_a_unit_and_a_part_too_many() {
+        refused::<Thickness>("length-without-unit", &["4 to 6 in"]);
+        refused::<Thickness>("not-above-zero", &["0 in to 4 in"]);
+        let others = ["4 in to", "4 in to 6 in up", "4 in to 6 in northnorth"];
+        refused::<Thickness>("bad-length", &others);
+        let twice = ["4 in to 6 in to 8 in", "4 in to 6 in north south"];
+        refused::<Thickness>("said-twice", &twice);
+        refused::<Thickness>("bad-thickness", &["4 in to 4 in north"]);
     }
 }

@@ -53,7 +53,7 @@ const STEPS: Kind = Kind {
 
 impl Spoken for StepsWritten {
     fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
-        read(text, &STEPS, |said| {
+        read(text, STEPS, |said| {
             let (mut risers, mut tread, mut width, mut total) = (None, None, None, None);
             let (mut edge, mut from) = (None, None);
             for part in said.parts(&[","]) {

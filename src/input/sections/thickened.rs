@@ -2,7 +2,7 @@
 
 use super::{Spoken, spoken};
 use crate::input::checks::{length_of_some, some_length};
-use crate::input::phrases::reader::{Kind, phrase, read};
+use crate::input::phrases::reader::{Kind, phrase, read, said_twice};
 use crate::input::phrases::{EdgeName, EdgesPhrase};
 use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, Fields, Place, Problem, Problems, Read, words};
@@ -65,7 +65,7 @@ const THICKENED: Kind = Kind {
 
 impl Spoken for Thickened {
     fn said(text: &str, place: Place) -> Result<Self, Unreadable> {
-        read(text, &THICKENED, |said| {
+        read(text, THICKENED, |said| {
             let (mut sort, mut edges) = (None, Vec::new());
             let (mut width, mut depth, mut taper, mut bars) = (None, None, None, None);
             for part in said.parts(&[","]) {
@@ -80,14 +80,14 @@ impl Spoken for Thickened {
                 } else if part.text().contains("no.") || part.text().ends_with(" bars") {
                     part.once("which bars they have", &mut bars, part.read()?)?;
                 } else {
-                    edges.push(part.text());
+                    edges.push(part);
                 }
             }
-            let edges = Some(edges.join(" ")).filter(|edges| !edges.is_empty());
-            let (edges, (width, depth)) = said.need(edges.zip(width.zip(depth)))?;
+            let (width, depth) = said.need(width.zip(depth))?;
+            let edges = said.need(EdgesPhrase::said(&edges)?)?;
             Ok(Self {
                 sort: sort.unwrap_or(EdgeSort::Thickened),
-                edges: At::new(edges.parse()?, place),
+                edges: At::new(edges, place),
                 width: At::new(width, place),
                 depth: At::new(depth, place),
                 taper: taper.map(|taper| At::new(taper, place)),
@@ -123,9 +123,19 @@ fn edges(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Rea
     if !node.is_list() {
         return node.read_at(problems);
     }
-    let names = node.items("`edges`", problems).into_iter();
-    let names: Vec<Read<EdgeName>> = names.map(|item| item.read(problems)).collect();
-    let names = names.into_iter().collect::<Read<Vec<_>>>()?;
+    let before = problems.len();
+    let mut names = Vec::<EdgeName>::new();
+    for item in node.items("`edges`", problems) {
+        match item.read(problems) {
+            Ok(name) if names.contains(&name) => {
+                let text = item.text("an edge", problems)?;
+                problems.unreadable(said_twice(text, "an edge"), item.place);
+            }
+            Ok(name) => names.push(name),
+            Err(_) => {}
+        }
+    }
+    problems.none_since(before)?;
     if names.is_empty() {
         let problem = Problem::new("bad-edges", "no edge is named").at(node.heading);
         let help = "write `all`, `all open`, or sides such as `[north, south]`";
@@ -183,6 +193,7 @@ mod tests {
             "taper 6 in",
             "3 no. 5",
             "turndown",
+            "north",
         ] {
             case(&format!("{once}, {twice}"), "said-twice");
         }
