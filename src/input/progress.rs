@@ -39,7 +39,7 @@ keys! {
 }
 
 impl FromLine for LineWritten {
-    const BELOW: Below = Below::Each(Self::TABLE);
+    const BELOW: Below = Below::Each(&[Self::TABLE]);
 
     fn from_line(says: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         node.group_called(says, problems)

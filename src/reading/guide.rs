@@ -74,20 +74,40 @@ fn property(field: &Field) -> Value {
 /// What YAML makes of it; nothing where several shapes are allowed.
 fn shape(field: &Field) -> Value {
     let kind = field.kind;
+    let is_list = kind.starts_with("list");
     match field.below {
         Below::Keys(table) => group(table),
-        _ if kind == "yes or no" => json!({"type": ["boolean", "string"]}),
-        _ if kind.starts_with("list") => json!({"type": "array"}),
-        Below::Each(table) if kind.contains(" by ") => {
-            let short = json!({"not": {"type": "object"}});
-            let each = json!({"anyOf": [group(table), short]});
-            json!({"type": "object", "additionalProperties": each})
+        Below::Each(tables) if is_list => {
+            let named = json!({"additionalProperties": or_short(tables)});
+            let mut items = or_short(tables);
+            items["anyOf"].as_array_mut().expect("a list").push(named);
+            json!({"type": "array", "items": items})
         }
-        Below::Nothing if kind.contains(" by ") => json!({"type": "object"}),
+        Below::Each(tables) if kind.contains(" by ") => {
+            json!({"type": "object", "additionalProperties": or_short(tables)})
+        }
+        Below::Each(tables) => or_short(tables),
+        Below::Nothing if kind == "yes or no" => json!({"type": ["boolean", "string"]}),
+        Below::Nothing if is_list => json!({"type": "array"}),
+        Below::Nothing if kind.contains(" or ") => json!({}),
+        Below::Nothing if kind.starts_with("keys") || kind.contains(" by ") => {
+            json!({"type": "object"})
+        }
         // To YAML, `12.50` is a number and `12 ft` is a string.
-        Below::Nothing if !kind.contains(" or ") => json!({"type": ["string", "number"]}),
-        Below::Nothing | Below::Each(_) => json!({}),
+        Below::Nothing => json!({"type": ["string", "number"]}),
     }
+}
+
+/// One of these groups, or its short form in one line or a list. Which of its keys are needed is
+/// left to the reader: one may stand for the others.
+fn or_short(tables: &[&FieldTable]) -> Value {
+    let mut shapes = vec![json!({"not": {"type": "object"}})];
+    shapes.extend(tables.iter().map(|table| {
+        let mut group = group(table);
+        group["required"] = json!([]);
+        group
+    }));
+    json!({"anyOf": shapes})
 }
 
 #[cfg(test)]

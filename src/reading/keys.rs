@@ -149,7 +149,7 @@ impl Group for At<String> {
 /// A group by each name that the owner chose; what could not be read is left out.
 impl<G: Keyed> FromKey for BTreeMap<String, G> {
     const KIND: &'static str = "keys by name";
-    const BELOW: Below = Below::Each(G::TABLE);
+    const BELOW: Below = Below::Each(&[G::TABLE]);
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
         let mut found = BTreeMap::new();
@@ -292,8 +292,8 @@ macro_rules! keys {
     // The keys below it: those of its type, or of the group that another reader reads.
     (@below $type:ty,) => { <$type as $crate::reading::FromKey>::BELOW };
     (@below $type:ty, $by:path) => { $crate::reading::Below::Nothing };
-    (@below $type:ty, $by:path, $below:ty) => {
-        $crate::reading::Below::Each(<$below as $crate::reading::Group>::TABLE)
+    (@below $type:ty, $by:path, $($below:ty),+) => {
+        $crate::reading::Below::Each(&[$(<$below as $crate::reading::Group>::TABLE,)+])
     };
     (@read $type:ty, $by:path) => { $by };
     (@read $type:ty,) => { <$type as $crate::reading::FromKey>::from_key };
@@ -322,7 +322,7 @@ macro_rules! keys {
             $(
                 $(#[$about_field:meta])*
                 $field:ident: $type:ty = $key:literal $(as $kind:literal)?, $left:ident $($left_as:literal)?,
-                    $meaning:literal, $example:literal $(, by $by:path $(, of $below:ty)?)? $(, then $then:expr)?;
+                    $meaning:literal, $example:literal $(, by $by:path $(, of $($below:ty),+)?)? $(, then $then:expr)?;
             )*
             $(.. $(#[$about_more:meta])* $more:ident: $group:ty;)*
         } $(then $look:path)?
@@ -350,7 +350,7 @@ macro_rules! keys {
                     if_left_out: keys!(@left $left $($left_as)?),
                     meaning: $meaning,
                     example: $example,
-                    below: keys!(@below $type, $($by $(, $below)?)?),
+                    below: keys!(@below $type, $($by $($(, $below)+)?)?),
                 },)*],
                 includes: &[$(<$group as $crate::reading::Group>::TABLE,)*],
             };

@@ -39,7 +39,7 @@ impl<G> DerefMut for Named<G> {
 
 impl<G: Keyed> FromKey for Named<G> {
     const KIND: &'static str = "keys by name";
-    const BELOW: Below = Below::Each(G::TABLE);
+    const BELOW: Below = Below::Each(&[G::TABLE]);
 
     fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
         let mut named = Named::default();

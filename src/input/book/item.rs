@@ -20,7 +20,7 @@ keys! {
             "material, labor, equipment, disposal, subcontract or fee", "material";
         /// Oldest first.
         dated: Vec<Dated> = "prices" as "prices by day", required,
-            "the price from that day on; for labor also wage and burden", "{2026-03-01: 34.50}", by prices;
+            "the price from that day on; for labor also wage and burden", "{2026-03-01: 34.50}", by prices, of Wage;
         /// Zero when it is weighed or measured.
         step: Decimal = "sold in" as "number", else "0", "bought in such steps", "1/2", by steps;
         smallest: Decimal = "at least" as "number", else "0", "smallest sale", "1", by steps;

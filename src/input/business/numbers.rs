@@ -31,7 +31,7 @@ keys! {
             "what your terms ask of an invoice past its day, simple or compound; it is shown and never billed by itself",
             "1% a month, simple";
         /// What the owner must not miss: so many days after the last pour.
-        notices: Vec<(String, Days)> = "notices" as "days by notice", none,
+        notices: Vec<(String, Days)> = "notices" as "list of days", none,
             "dates you must not miss, counted from the last pour; told to you with the final invoice, never to the customer",
             "[Lien notice: 60 days]", by notices;
     }

@@ -54,7 +54,7 @@ words! {
 }
 
 impl FromLine for BoxWritten {
-    const BELOW: Below = Below::Each(Self::TABLE);
+    const BELOW: Below = Below::Each(&[Self::TABLE]);
 
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         if node.is_map() {

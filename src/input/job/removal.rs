@@ -72,7 +72,7 @@ impl Removal {
 }
 
 impl FromLine for Removal {
-    const BELOW: Below = Below::Each(Self::TABLE);
+    const BELOW: Below = Below::Each(&[Self::TABLE]);
 
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         let removal = if node.is_map() {

@@ -13,7 +13,7 @@ keys! {
     /// Edges that go deeper than the slab; each part knows where it was said.
     #[derive(PartialEq, Eq)]
     pub struct Thickened in "`thickened`" {
-        edges: At<EdgesPhrase> = "edges" as "edges", required,
+        edges: At<EdgesPhrase> = "edges" as "edges or list", required,
             "`all`, `all open`, or sides by direction or number", "[north, south]", by edges;
         width: At<Length> = "width", required, "at the bottom", "12 in", by some_length;
         depth: At<Length> = "depth", required,

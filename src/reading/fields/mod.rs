@@ -29,7 +29,7 @@ pub enum Below {
     Nothing,
     Keys(&'static FieldTable),
     /// Below each of its lines, or each name that the owner chose.
-    Each(&'static FieldTable),
+    Each(&'static [&'static FieldTable]),
 }
 
 /// What holds where a key is left out.
@@ -74,12 +74,11 @@ impl FieldTable {
     /// Tables of the keys below its keys, from the first to the last.
     #[cfg(feature = "inside")]
     pub fn below(&self) -> impl Iterator<Item = &'static Self> {
-        self.all()
-            .into_iter()
-            .filter_map(|field| match field.below {
-                Below::Nothing => None,
-                Below::Keys(table) | Below::Each(table) => Some(table),
-            })
+        self.all().into_iter().flat_map(|field| match field.below {
+            Below::Nothing => Vec::new(),
+            Below::Keys(table) => vec![table],
+            Below::Each(tables) => tables.to_vec(),
+        })
     }
 
     /// A key with a value, to show what such a map looks like.

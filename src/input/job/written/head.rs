@@ -1,7 +1,7 @@
 //! What a takeoff says of the job as a whole: the same whatever the customer chooses.
 
 use super::lists::{Extra, Photo, SetTo, photos, sets};
-use super::options::{ChooseOne, OptionGroup, groups};
+use super::options::{ChooseOne, OptionGroup, OptionItem, groups};
 use super::pours::{PourWritten, pours};
 use crate::input::checks::{cubic_yards, written};
 use crate::input::job::access::{Access, access};
@@ -53,7 +53,7 @@ keys! {
             "{finish broom hours: {to: 14, because: two people}}", by sets, of SetTo;
         fixed_price: Option<At<Money>> = "price", none, "fixes the price before tax", "9800.00";
         options: Vec<OptionGroup> = "options" as "list", none,
-            "what the customer may choose", "[Clear sealer: {add: [clear sealer: 540 sq ft]}]", by groups, of ChooseOne;
+            "what the customer may choose", "[Clear sealer: {add: [clear sealer: 540 sq ft]}]", by groups, of ChooseOne, OptionItem;
         assumptions: Vec<String> = "assumptions", none,
             "what this quote counts on, beside the usual", "[A clear way through the side gate]";
         not_included: Vec<String> = "not included", none,

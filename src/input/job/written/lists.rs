@@ -49,7 +49,7 @@ keys! {
 }
 
 impl FromLine for Extra {
-    const BELOW: Below = Below::Each(Lump::TABLE);
+    const BELOW: Below = Below::Each(&[Lump::TABLE]);
 
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         let what = if node.is_map() {

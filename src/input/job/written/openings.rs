@@ -30,7 +30,7 @@ impl OpeningWritten {
 }
 
 impl FromLine for OpeningWritten {
-    const BELOW: Below = Below::Each(Self::TABLE);
+    const BELOW: Below = Below::Each(&[Self::TABLE]);
 
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         if node.is_map() {

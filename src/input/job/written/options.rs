@@ -111,7 +111,7 @@ keys! {
 }
 
 impl FromLine for OptionItem {
-    const BELOW: Below = Below::Each(Self::TABLE);
+    const BELOW: Below = Below::Each(&[Self::TABLE]);
 
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
         node.group_called(name, problems)
