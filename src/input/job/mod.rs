@@ -30,7 +30,7 @@ pub use edge::EdgePart;
 pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use permit::Permit;
 pub use removal::{Breaking, Removal, RemovalMaterial};
-pub use resolve::{LookedUp, looked_up, resolve};
+pub use resolve::{looked_up, resolve};
 pub use sections::{Sections, Steps};
 pub use takeoff::{Border, Opening, Placement, Slab, Takeoff};
 pub use written::{

@@ -29,7 +29,7 @@ fn take(map: &str, list: &str, from: &str) -> Result<Taken, Vec<(&'static str, S
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
     let taken = all(map, list, from, &mut sources, &mut problems);
     match taken {
-        Some(taken) if problems.is_empty() => Ok(taken),
+        Ok(taken) if problems.is_empty() => Ok(taken),
         _ => {
             let told = problems.sorted().into_iter().map(|problem| {
                 let place = problem.place.expect("every problem has its place");
@@ -47,13 +47,13 @@ fn all(
     from: &str,
     sources: &mut Sources,
     problems: &mut Problems,
-) -> Option<Taken> {
+) -> Read<Taken> {
     let id = sources.add("book.yaml", BOOK.to_owned());
     let node = yaml::read(id, sources, problems)?;
-    let book = book::read(&node, problems).ok()?;
+    let book = book::read(&node, problems)?;
     let id = sources.add("map.yaml", map.to_owned());
     let node = yaml::read(id, sources, problems)?;
-    let mapping = mapping(&node, problems).ok();
+    let mapping = mapping(&node, problems);
     let file = sources.add("list.csv", rows.to_owned());
     let mapping = mapping?;
     let rows = list(file, sources.text(file), &mapping, problems)?;
@@ -310,9 +310,9 @@ fn an_anchor_that_serves_two_items_is_not_edited() {
     ] {
         let changes: Vec<Change> = items.into_iter().map(change).collect();
         let mut problems = Problems::default();
-        assert_eq!(edits(text, &node, &book, &changes, &mut problems), None);
+        assert!(edits(text, &node, &book, &changes, &mut problems).is_err());
         let codes: Vec<&str> = problems.iter().map(|problem| problem.code).collect();
         assert_eq!(codes, vec!["cannot-edit-price"; told]);
     }
-    assert!(edits(text, &node, &book, &[change("salt")], &mut problems).is_some());
+    assert!(edits(text, &node, &book, &[change("salt")], &mut problems).is_ok());
 }
