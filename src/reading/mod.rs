@@ -22,7 +22,7 @@ pub mod written;
 pub mod yaml;
 
 pub use fields::{Below, Field, FieldTable, Fields, IfLeftOut};
-pub use keys::{FormatOne, FromKey, FromLine, Group, Keyed, Unread, WithAnother};
+pub use keys::{FormatOne, FromKey, FromLine, Given, Group, Keyed, Unread, WithAnother};
 pub use named::{BrokenNames, Named};
 pub use place::{At, FileId, Place, Sources};
 pub use problem::{Problem, Problems, Read, Reported};

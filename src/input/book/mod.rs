@@ -76,36 +76,32 @@ pub fn read(node: &Node, problems: &mut Problems) -> Read<PriceBook> {
 }
 
 /// A book without a name is looked at all the same.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn name(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<String> {
+fn name(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> String {
     let name = fields.need(key, problems);
-    Ok(name.map_or_else(|_| String::new(), |name| name.value))
+    name.map_or_else(|_| String::new(), |name| name.value)
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn holds(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Hold>> {
+fn holds(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<Hold> {
     let mut found = Vec::new();
     if let Some(node) = fields.node(key) {
         for one in node.items("`holds`", problems) {
             found.extend(one.group::<Hold>(problems));
         }
     }
-    Ok(found)
+    found
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a check of a group of keys")]
-fn begins_before_it_ends(hold: Hold, fields: &Fields<'_>, problems: &mut Problems) -> Read<Hold> {
+fn begins_before_it_ends(hold: Hold, fields: &Fields<'_>, problems: &mut Problems) -> Hold {
     if hold.from.is_some_and(|from| hold.until < from)
         && let Some(until) = fields.node("until")
     {
         let problem = Problem::new("dates-reversed", "this hold ends before it begins");
         problems.push(problem.at(until.place).help("check `from` and `until`"));
     }
-    Ok(hold)
+    hold
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a check of a group of keys")]
-fn consistent(mut book: PriceBook, _: &Fields<'_>, problems: &mut Problems) -> Read<PriceBook> {
+fn consistent(mut book: PriceBook, _: &Fields<'_>, problems: &mut Problems) -> PriceBook {
     let items = book.items.iter();
     book.rules.selling.0 = items
         .map(|(key, item)| (key.clone(), item.selling()))
@@ -115,7 +111,7 @@ fn consistent(mut book: PriceBook, _: &Fields<'_>, problems: &mut Problems) -> R
         let _ = book.item(key, place, problems);
     }
     uses::check(&book.rules, &book.items, problems);
-    Ok(book)
+    book
 }
 
 impl PriceBook {

@@ -153,10 +153,8 @@ impl<'a> Article<'a> {
     ///
     /// A price that holds already is not written once more, unless it is so old that the book is
     /// due for the supplier's word on it.
-    pub(super) fn changes(&self, changes: &mut Vec<Change>) -> usize {
-        let Ok(item) = self.item else {
-            return 0;
-        };
+    pub(super) fn changes(&self, changes: &mut Vec<Change>) -> Read<usize> {
+        let item = self.item?;
         let dated = item.dated.iter().map(|dated| (dated.from, dated.price));
         let mut dated: BTreeMap<Day, UnitPrice> = dated.collect();
         let unit = item.unit;
@@ -181,7 +179,7 @@ impl<'a> Article<'a> {
                 what,
             });
         }
-        already
+        Ok(already)
     }
 }
 

@@ -103,7 +103,7 @@ pub fn taken(
     problems.none_since(before)?;
     let (mut changes, mut already) = (Vec::new(), 0);
     for article in articles.values() {
-        already += article.changes(&mut changes);
+        already += article.changes(&mut changes)?;
     }
     changes.sort_by(|a, b| {
         let (a, b) = (&a.wanted, &b.wanted);

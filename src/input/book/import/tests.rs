@@ -27,7 +27,7 @@ const LIST: &str = "No.,Net,UOM\nS,\"$1,035.25\",TN\nB,\"1,490.00\",C\n";
 /// What a list brings, or the code of each problem and the text it points at.
 fn take(map: &str, list: &str, from: &str) -> Result<Taken, Vec<(&'static str, String)>> {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let taken = all(map, list, from, &mut sources, &mut problems);
+    let taken = all(BOOK, map, list, from, &mut sources, &mut problems);
     match taken {
         Ok(taken) if problems.is_empty() => Ok(taken),
         _ => {
@@ -42,13 +42,14 @@ fn take(map: &str, list: &str, from: &str) -> Result<Taken, Vec<(&'static str, S
 }
 
 fn all(
+    book: &str,
     map: &str,
     rows: &str,
     from: &str,
     sources: &mut Sources,
     problems: &mut Problems,
 ) -> Read<Taken> {
-    let id = sources.add("book.yaml", BOOK.to_owned());
+    let id = sources.add("book.yaml", book.to_owned());
     let node = yaml::read(id, sources, problems)?;
     let book = book::read(&node, problems)?;
     let id = sources.add("map.yaml", map.to_owned());
@@ -93,6 +94,16 @@ fn prices_are_taken_by_the_units_of_the_book() {
     let semicolon = "separator: semicolon\n".to_owned() + MAP;
     let list = "UOM; Net ;What;No.\nTN;1,035.25;Stone, 3/4;S\nC; 1490 ;\"Bar; long\";B;;\n";
     assert_eq!(prices(&semicolon, list, "2026-05-15"), both);
+}
+
+#[test]
+fn an_item_that_could_not_be_read_is_told_once() {
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let book = BOOK.replace("unit: ton", "unit: heap");
+    let taken = all(&book, MAP, LIST, "2026-05-15", &mut sources, &mut problems);
+    assert!(taken.is_err());
+    let codes: Vec<&str> = problems.iter().map(|problem| problem.code).collect();
+    assert_eq!(codes, ["unknown-unit"]);
 }
 
 #[test]
