@@ -1,7 +1,7 @@
 //! What options ask for: every slab, removal and extra they name is there, and no two of them
 //! make the same value of one slab differently at once.
 
-use crate::input::job::options::{OptionGroup, OptionItem};
+use crate::input::job::written::options::{OptionGroup, OptionItem};
 use crate::input::job::{Extra, Removal};
 use crate::reading::{At, BrokenNames, Problem, Problems, suggest};
 

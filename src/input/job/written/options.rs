@@ -2,7 +2,7 @@
 
 use std::ops::RangeInclusive;
 
-use super::written::Extra;
+use super::lists::Extra;
 use crate::input::slab_values::SlabValues;
 use crate::reading::keys::keys;
 use crate::reading::{
@@ -119,11 +119,7 @@ impl FromLine for OptionItem {
 }
 
 /// Every combination is priced and printed, so there is a most.
-pub(super) fn groups(
-    job: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Vec<OptionGroup> {
+pub fn groups(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<OptionGroup> {
     let Some(node) = job.node(key) else {
         return Vec::new();
     };
