@@ -52,7 +52,7 @@ pub fn access(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> R
     }
 }
 
-/// The way of a pour, where it has one of its own.
+/// The way of a pour, where it has one of its own that can be read.
 pub fn own_access(pour: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<Access> {
     let node = pour.node(key);
     node.and_then(|node| way(node, problems).ok())

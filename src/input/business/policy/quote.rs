@@ -24,6 +24,7 @@ keys! {
     }
 }
 
+/// Where it says yes; what is neither is reported, and counts as left out.
 fn place_of_yes(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<Place> {
     let yes = fields.yes(key, problems).filter(|yes| yes.value);
     yes.map(|yes| yes.place)
