@@ -57,7 +57,7 @@ impl From<Unreadable> for Problem {
 
 /// Proof that a problem was pushed: whoever comes back with nothing has said why.
 ///
-/// Only this floor makes one, for a problem just pushed or for a node marked as reported.
+/// Only this floor makes one, for a problem just pushed or for a node or name marked as reported.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Reported(());
 
