@@ -4,8 +4,8 @@ use rust_decimal::Decimal;
 
 use super::prices::Prices;
 use super::pricing::Pricing;
-use crate::input::book::{Class, Dated, Item, ItemKey, PriceBook, rates_help, unknown_item};
-use crate::reading::{At, Problem, Problems};
+use crate::input::book::{Class, Dated, Item, ItemKey, PriceBook, rates_help};
+use crate::reading::{At, Problem, Problems, Read};
 use crate::trade::needs::JobNeeds;
 use crate::trade::order::{Missing, Need, NeedItem, Section};
 use crate::trade::term::{number, of};
@@ -134,7 +134,7 @@ pub fn priced(
         let prices = at.day(need.placement, first_pour);
         line(need, at.book, prices, problems)
     };
-    needs.iter().filter_map(&mut priced).collect()
+    needs.iter().flat_map(&mut priced).collect()
 }
 
 pub(super) fn line(
@@ -142,7 +142,7 @@ pub(super) fn line(
     book: &PriceBook,
     prices: &Prices,
     problems: &mut Problems,
-) -> Option<LineItem> {
+) -> Read<LineItem> {
     let name = need.quantity.name();
     let (class, title, taxed, price, each) = match &need.item {
         NeedItem::Lump { cost, class } => {
@@ -162,7 +162,7 @@ pub(super) fn line(
             )
         }
     };
-    Some(LineItem {
+    Ok(LineItem {
         title,
         class: Some(class),
         quantity: Some(need.quantity.clone()),
@@ -184,14 +184,8 @@ fn sold<'a>(
     book: &'a PriceBook,
     prices: &'a Prices,
     problems: &mut Problems,
-) -> Option<(&'a Item, &'a Dated)> {
-    let Some(item) = book.items.get(&key.value) else {
-        if !book.items.broken.contains(&key.value) {
-            let known = book.items.keys().map(String::as_str);
-            problems.push(unknown_item(&key.value, known).at(key.place));
-        }
-        return None;
-    };
+) -> Read<(&'a Item, &'a Dated)> {
+    let item = book.item(&key.value, key.place, problems)?;
     let unit = need.quantity.amount().unit;
     if unit != item.unit && !same_thing(unit, item.unit) {
         let message = format!(
@@ -201,10 +195,9 @@ fn sold<'a>(
             item.unit.plural()
         );
         let problem = Problem::new("wrong-unit", message).at(item.place);
-        problems.push(
+        return Err(problems.push(
             problem.help("give the item the other unit, or name another item for this purpose"),
-        );
-        return None;
+        ));
     }
     let Some(dated) = prices.get(&key.value) else {
         let first = item.dated.first().map(|dated| dated.from);
@@ -213,10 +206,9 @@ fn sold<'a>(
         });
         let message = format!("`{}` has no price for {}{begins}", key.value, prices.day);
         let problem = Problem::new("missing-price", message).at(item.place);
-        problems.push(problem.help("add a price that begins on or before that day"));
-        return None;
+        return Err(problems.push(problem.help("add a price that begins on or before that day")));
     };
-    Some((item, dated))
+    Ok((item, dated))
 }
 
 /// The price of one: as the book says it, or made of wage and burden.

@@ -10,7 +10,7 @@ use super::unit_prices::{UnitCost, unit_prices};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
-use crate::reading::Problems;
+use crate::reading::{Problems, Read};
 use crate::trade::needs::{JobNeeds, Memo, needs};
 use crate::trade::order::{Need, Policies};
 use crate::trade::sets;
@@ -95,7 +95,7 @@ fn policies<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -
 }
 
 /// Prices the job with every choice; reports everything that has no price.
-pub fn offer(takeoff: &Takeoff, at: Pricing<'_>, problems: &mut Problems) -> Option<Offer> {
+pub fn offer(takeoff: &Takeoff, at: Pricing<'_>, problems: &mut Problems) -> Read<Offer> {
     let before = problems.len();
     let mut by_choice: BTreeMap<Choice, Priced> = BTreeMap::new();
     let mut memo = Memo::default();
@@ -113,7 +113,8 @@ pub fn offer(takeoff: &Takeoff, at: Pricing<'_>, problems: &mut Problems) -> Opt
     let unit_prices = unit_prices(at, problems);
     let needs = by_choice.values().map(|priced| &priced.needs);
     sets::check(&takeoff.head.sets, needs.map(JobNeeds::roots), problems);
-    (problems.len() == before).then(|| Offer {
+    problems.none_since(before)?;
+    Ok(Offer {
         by_choice,
         as_quoted: Choice::as_quoted(&takeoff.options),
         unit_prices,
@@ -126,10 +127,11 @@ pub fn with_choice(
     choice: &Choice,
     at: Pricing<'_>,
     problems: &mut Problems,
-) -> Option<Priced> {
+) -> Read<Priced> {
     let before = problems.len();
     let priced = one(takeoff.with(choice), at, &mut Memo::default(), problems);
-    (problems.len() == before).then_some(priced)
+    problems.none_since(before)?;
+    Ok(priced)
 }
 
 fn one(taken: &Takeoff, at: Pricing<'_>, memo: &mut Memo, problems: &mut Problems) -> Priced {

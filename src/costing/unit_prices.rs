@@ -36,13 +36,12 @@ fn unit_cost(one: &Unforeseen, at: Pricing<'_>, problems: &mut Problems) -> Unit
         }
         UnforeseenPrice::Of(parts) => parts,
     };
-    let lines = parts.iter().filter_map(|(named, amount)| {
+    let lines = parts.iter().flat_map(|(named, amount)| {
         let item = &item(named, book);
         if let Some(sold) = book.items.get(&item.value).map(|item| item.unit)
             && sold != amount.value.unit
         {
-            problems.push(wrong_unit(one, item, amount, sold));
-            return None;
+            return Err(problems.push(wrong_unit(one, item, amount, sold)));
         }
         let need = Need {
             item: NeedItem::Item(item.clone()),

@@ -76,8 +76,8 @@ pub(super) fn in_unit(
 /// The same check where the key was written; what fails counts as left out, once it is reported.
 pub(super) fn written<T>(
     check: impl Fn(At<T>, &str, &mut Problems) -> Read<At<T>>,
-) -> impl Fn(Option<At<T>>, &str, &mut Problems) -> Read<Option<At<T>>> {
-    move |at, key, problems| Ok(at.and_then(|at| check(at, key, problems).ok()))
+) -> impl Fn(Option<At<T>>, &str, &mut Problems) -> Option<At<T>> {
+    move |at, key, problems| at.and_then(|at| check(at, key, problems).ok())
 }
 
 pub(super) fn length_above_zero(
@@ -141,18 +141,17 @@ pub(super) fn some_length(
 }
 
 /// The same, if it is said; left out once it is reported.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub(super) fn length_of_some(
     fields: &Fields<'_>,
     key: &'static str,
     problems: &mut Problems,
-) -> Read<Option<At<Length>>> {
+) -> Option<At<Length>> {
     let text = fields.read::<String>(key, problems);
-    Ok(text.and_then(|At { value, place }| match positive(&value) {
+    text.and_then(|At { value, place }| match positive(&value) {
         Ok(length) => Some(At::new(length, place)),
         Err(unreadable) => {
             problems.unreadable(unreadable, place);
             None
         }
-    }))
+    })
 }

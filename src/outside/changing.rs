@@ -151,8 +151,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
 impl With<'_> {
     fn part(&self, way: Way, written: JobWritten, problems: &mut Problems) -> Read<Part> {
         let (book, business) = (self.book, self.business);
-        let takeoff = job::resolve(written, self.job, book, business, problems);
-        let takeoff = problems.proven(takeoff)?;
+        let takeoff = job::resolve(written, self.job, book, business, problems)?;
         let pours = takeoff.placements.iter();
         let pours = pours.map(|one| one.day.as_ref().map_or(self.priced, |day| day.value));
         let days: Vec<Prices> = pours.map(|day| prices(book, day, &takeoff.name)).collect();
@@ -161,8 +160,7 @@ impl With<'_> {
             business,
             days: &days,
         };
-        let offer = costing::offer(&takeoff, at, problems);
-        let offer = problems.proven(offer)?;
+        let offer = costing::offer(&takeoff, at, problems)?;
         let work = offering::work(Offering {
             takeoff: &takeoff,
             business,

@@ -8,7 +8,7 @@ use crate::costing::{self, Offer, Prices, Pricing, check_sets, prices};
 use crate::documents::offering::{Offering, Shown};
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
-use crate::input::job::{self, LookedUp, Placement, Takeoff};
+use crate::input::job::{self, Placement, Takeoff};
 use crate::office::record::Input;
 use crate::press::photo::Photo;
 use crate::reading::{At, FileId, Place, Problem, Problems, Read};
@@ -71,8 +71,7 @@ impl Desk {
 
     /// Every combination priced; what has no price is reported.
     pub fn offer(&self, problems: &mut Problems) -> Read<Offer> {
-        let offer = costing::offer(&self.takeoff, self.pricing(), problems);
-        problems.proven(offer)
+        costing::offer(&self.takeoff, self.pricing(), problems)
     }
 
     pub fn pricing(&self) -> Pricing<'_> {
@@ -135,32 +134,34 @@ pub fn lay_out(
     }
     let books: Vec<(FileId, PriceBook)> = books.into_iter().collect::<Read<_>>()?;
     let name = stem(file);
+    let (takeoff_text, home_text) = (takeoff_text?, home_text?);
     let all_read = files.problems.is_empty();
     let mut found = Vec::new();
     let mut desks = Vec::new();
     for (book_text, book) in books {
         let mut of_book = Problems::default();
         let looked_up = job::looked_up(written.clone(), &name, &book, &business, &mut of_book);
-        if let (true, LookedUp::Mended(takeoff)) = (all_read, &looked_up) {
-            // What could not even be read may be what a `set` speaks of.
+        let mended = looked_up
+            .as_ref()
+            .err()
+            .and_then(|slipped| slipped.mended.as_deref());
+        // What could not even be read may be what a `set` speaks of.
+        if let Some(takeoff) = mended.filter(|_| all_read) {
             let quoted = on.or(takeoff.head.quoted).unwrap_or_else(files::today);
             let pours = pours(takeoff, quoted, &business);
             check_sets(takeoff, &book, &business, &pours, &mut of_book);
         }
         found.push((book.place, of_book));
-        if let LookedUp::Whole(takeoff) = looked_up {
-            let texts = [takeoff_text?, home_text?, book_text];
-            let desk = Desk::new(texts, on, *takeoff, business.clone(), book);
-            desks.push(Desk {
-                file: file.to_path_buf(),
-                folder: folder.clone(),
-                ..desk
-            });
-        }
+        let texts = [takeoff_text, home_text, book_text];
+        let desk = looked_up.map(|takeoff| Desk {
+            file: file.to_path_buf(),
+            folder: folder.clone(),
+            ..Desk::new(texts, on, takeoff, business.clone(), book)
+        });
+        desks.push(desk.map_err(|slipped| slipped.reported));
     }
-    let all = desks.len() == found.len();
     report_by_book(&found, &mut files.problems);
-    files.problems.proven(all.then_some(desks))
+    desks.into_iter().collect()
 }
 
 /// The same from texts kept in a record: takeoff, business, price book.
@@ -171,8 +172,7 @@ pub fn lay_out_again(texts: [&Input; 3], on: Day, files: &mut Files) -> Read<Des
     let business = files.made(&home?, business::read)?;
     let book = files.made(&book?, book::read)?;
     let name = stem(Path::new(&texts[0].name));
-    let takeoff = job::resolve(written, &name, &book, &business, &mut files.problems);
-    let takeoff = files.problems.proven(takeoff)?;
+    let takeoff = job::resolve(written, &name, &book, &business, &mut files.problems)?;
     Ok(Desk::new(ids, Some(on), takeoff, business, book))
 }
 

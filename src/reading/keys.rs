@@ -13,9 +13,10 @@
 //! A key is `required`, or has a `usual` value that is read where it is left out, or it may be
 //! missing: then `none`, or `else` and a word or two on what holds instead. Its type says how it
 //! is read and what the guide calls it, unless `as` names it better; `by` names another reader,
-//! `of` the keys that this one reads below it, and `then` looks at what was read. `..` takes in all keys of another declaration, and `then`
-//! behind the bracket looks at the whole. Every key is read before one that could not be stops
-//! the group.
+//! `of` the keys that this one reads below it, and `then` looks at what was read. `..` takes in
+//! all keys of another declaration, and `then` behind the bracket looks at the whole. Every key
+//! is read before one that could not be stops the group; who hands back a plain value, and no
+//! `Read` of it, never does.
 
 use super::fields::{Below, FieldTable, Fields, IfLeftOut};
 use super::place::{At, Place};
@@ -280,6 +281,23 @@ impl FromKey for FormatOne {
     }
 }
 
+/// What a reader or a look hands back: a value in any case, or a `Read` of one.
+pub trait Given<T> {
+    fn given(self) -> Read<T>;
+}
+
+impl<T> Given<T> for T {
+    fn given(self) -> Read<T> {
+        Ok(self)
+    }
+}
+
+impl<T> Given<T> for Read<T> {
+    fn given(self) -> Read<T> {
+        self
+    }
+}
+
 macro_rules! keys {
     // What holds where the key is left out.
     (@left required) => { $crate::reading::IfLeftOut::Required };
@@ -360,11 +378,14 @@ macro_rules! keys {
                 problems: &mut $crate::reading::Problems,
             ) -> $crate::reading::Read<Self> {
                 $(let $first = <$first_group as $crate::reading::Group>::read(fields, problems);)*
-                $(let $field = keys!(@read $type, $($by)?)(fields, $key, problems)
-                    $(.and_then(|value| $then(value, $key, problems)))?;)*
+                $(let $field = $crate::reading::Given::<$type>::given(
+                    keys!(@read $type, $($by)?)(fields, $key, problems),
+                )$(.and_then(|value| {
+                    $crate::reading::Given::<$type>::given($then(value, $key, problems))
+                }))?;)*
                 $(let $more = <$group as $crate::reading::Group>::read(fields, problems);)*
                 let group = Self { $($first: $first?,)* $($field: $field?,)* $($more: $more?,)* };
-                $(let group = $look(group, fields, problems)?;)?
+                $(let group = $crate::reading::Given::<Self>::given($look(group, fields, problems))?;)?
                 Ok(group)
             }
         }

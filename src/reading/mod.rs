@@ -22,10 +22,10 @@ pub mod written;
 pub mod yaml;
 
 pub use fields::{Below, Field, FieldTable, Fields, IfLeftOut};
-pub use keys::{FormatOne, FromKey, FromLine, Group, Keyed, Unread, WithAnother};
-pub use named::Named;
+pub use keys::{FormatOne, FromKey, FromLine, Given, Group, Keyed, Unread, WithAnother};
+pub use named::{BrokenNames, Named};
 pub use place::{At, FileId, Place, Sources};
-pub use problem::{Found, Problem, Problems, Read, Reported};
+pub use problem::{Problem, Problems, Read, Reported};
 pub use tree::{Entry, Node, Value};
 pub(crate) use words::words;
 pub use written::Written;

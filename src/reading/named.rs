@@ -2,23 +2,65 @@
 
 use super::fields::{Below, Fields};
 use super::keys::{FromKey, Keyed};
-use super::problem::{Problems, Read};
+use super::problem::{Problem, Problems, Read, Reported};
 use std::collections::{BTreeMap, BTreeSet};
 use std::ops::{Deref, DerefMut};
+
+/// Names of what could not be read, every one of them reported.
+#[derive(Clone, Debug, Default)]
+pub struct BrokenNames(BTreeSet<String>);
+
+impl BrokenNames {
+    pub fn insert(&mut self, name: String, _: Reported) {
+        self.0.insert(name);
+    }
+
+    pub fn has(&self, name: &str) -> bool {
+        self.0.contains(name)
+    }
+
+    /// The proof of one of them, if there is any.
+    ///
+    /// # Errors
+    /// When there is one.
+    pub fn none(&self) -> Read<()> {
+        if self.0.is_empty() {
+            Ok(())
+        } else {
+            Err(Reported::before())
+        }
+    }
+}
 
 /// Groups by the names that the owner chose, and the names of those that could not be read:
 /// nobody is told a second time that they are unknown.
 #[derive(Clone, Debug)]
 pub struct Named<G> {
     read: BTreeMap<String, G>,
-    pub broken: BTreeSet<String>,
+    pub broken: BrokenNames,
+}
+
+impl<G> Named<G> {
+    /// The group of this name; what `unknown` says of a name is only said where it was never written.
+    pub fn known(
+        &self,
+        name: &str,
+        problems: &mut Problems,
+        unknown: impl FnOnce() -> Problem,
+    ) -> Read<&G> {
+        match self.read.get(name) {
+            Some(group) => Ok(group),
+            None if self.broken.has(name) => Err(Reported::before()),
+            None => Err(problems.push(unknown())),
+        }
+    }
 }
 
 impl<G> Default for Named<G> {
     fn default() -> Self {
         Named {
             read: BTreeMap::new(),
-            broken: BTreeSet::new(),
+            broken: BrokenNames::default(),
         }
     }
 }
@@ -50,7 +92,7 @@ impl<G: Keyed> FromKey for Named<G> {
             let name = entry.key.clone();
             match entry.node.group(problems) {
                 Ok(group) => drop(named.read.insert(name, group)),
-                Err(_) => drop(named.broken.insert(name)),
+                Err(reported) => named.broken.insert(name, reported),
             }
         }
         Ok(named)

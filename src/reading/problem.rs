@@ -57,7 +57,7 @@ impl From<Unreadable> for Problem {
 
 /// Proof that a problem was pushed: whoever comes back with nothing has said why.
 ///
-/// Only this floor makes one, for a problem just pushed or for a node marked as reported.
+/// Only this floor makes one, for a problem just pushed or for a node or name marked as reported.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Reported(());
 
@@ -68,33 +68,6 @@ impl Reported {
     /// For what an earlier problem is about already.
     pub(super) const fn before() -> Self {
         Reported(())
-    }
-}
-
-/// What a reader hands back: a value or the proof, or nothing, where a problem found so far is why.
-pub trait Found {
-    type Of;
-
-    fn proven(self, problems: &Problems) -> Read<Self::Of>;
-}
-
-impl<T> Found for Read<T> {
-    type Of = T;
-
-    fn proven(self, _: &Problems) -> Read<T> {
-        self
-    }
-}
-
-impl<T> Found for Option<T> {
-    type Of = T;
-
-    fn proven(self, problems: &Problems) -> Read<T> {
-        let said = || {
-            let none = problems.none();
-            none.expect_err("whoever comes back with nothing has said why")
-        };
-        self.ok_or_else(said)
     }
 }
 
@@ -110,14 +83,6 @@ impl Problems {
     pub fn push(&mut self, problem: Problem) -> Reported {
         self.0.push(problem);
         Reported(())
-    }
-
-    /// What a reader found, or the proof that it said why not.
-    ///
-    /// # Errors
-    /// When there is nothing.
-    pub fn proven<F: Found>(&self, found: F) -> Read<F::Of> {
-        found.proven(self)
     }
 
     /// The proof of one of the problems found so far, if there is any.

@@ -1,7 +1,7 @@
 //! Bytes of a file become text, if they are UTF-8.
 
 use super::place::{FileId, Place, Sources};
-use super::problem::{Problem, Problems};
+use super::problem::{Problem, Problems, Read};
 
 /// Adds a file to the sources; if it is not UTF-8, reports the spot with a caret instead.
 pub fn source(
@@ -9,9 +9,9 @@ pub fn source(
     bytes: impl Into<Vec<u8>>,
     sources: &mut Sources,
     problems: &mut Problems,
-) -> Option<FileId> {
+) -> Read<FileId> {
     let error = match String::from_utf8(bytes.into()) {
-        Ok(text) => return Some(sources.add(name, text)),
+        Ok(text) => return Ok(sources.add(name, text)),
         Err(error) => error,
     };
     let at = error.utf8_error().valid_up_to();
@@ -25,12 +25,11 @@ pub fn source(
     };
     let file = sources.add(name, shown);
     let offset = |at: usize| u32::try_from(at.saturating_sub(mark)).unwrap_or(u32::MAX);
-    problems.push(problem.at(Place {
+    Err(problems.push(problem.at(Place {
         file,
         start: offset(at),
         end: offset(at + '\u{fffd}'.len_utf8()),
-    }));
-    None
+    })))
 }
 
 fn not_utf8(bytes: &[u8], at: usize) -> Problem {
@@ -59,7 +58,7 @@ mod tests {
         #[track_caller]
         fn case(bytes: &[u8], message: &str) {
             let (mut sources, mut problems) = (Sources::default(), Problems::new());
-            assert_eq!(source("job.yaml", bytes, &mut sources, &mut problems), None);
+            assert!(source("job.yaml", bytes, &mut sources, &mut problems).is_err());
             assert_eq!(problems.iter().next().expect("a problem").message, message);
         }
 
@@ -82,7 +81,7 @@ mod tests {
     fn points_a_caret_at_that_byte() {
         let (mut sources, mut problems) = (Sources::default(), Problems::new());
         let bytes = b"\xef\xbb\xbfa: 1\nb: fa\xe7ade\n".as_slice();
-        assert_eq!(source("job.yaml", bytes, &mut sources, &mut problems), None);
+        assert!(source("job.yaml", bytes, &mut sources, &mut problems).is_err());
         let place = problems.iter().next().and_then(|problem| problem.place);
         let place = place.expect("a place");
         assert_eq!(sources.line_and_column(place), (2, 6));

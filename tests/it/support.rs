@@ -11,7 +11,7 @@ use flatwork::inside::input::business::{self, Business};
 use flatwork::inside::input::job::{self, Takeoff};
 use flatwork::inside::outside::desk;
 use flatwork::inside::press::drawing::{Drawing, Rgb};
-use flatwork::inside::reading::{Node, Problems, Sources, caret, yaml};
+use flatwork::inside::reading::{Node, Problems, Read, Sources, caret, yaml};
 use flatwork::inside::trade::Quantity;
 use flatwork::inside::trade::measure::SlabQuantities;
 use flatwork::inside::values::{Day, Unit};
@@ -54,12 +54,12 @@ pub fn with(text: &str, changes: &[(&str, &str)]) -> String {
 
 /// Reads `text` by `how`; any problem fails the test and is shown.
 #[track_caller]
-fn read<T>(text: &str, how: impl FnOnce(&Node, &mut Problems) -> Option<T>) -> T {
+fn read<T>(text: &str, how: impl FnOnce(&Node, &mut Problems) -> Read<T>) -> T {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
     let id = sources.add("test.yaml", text.to_owned());
     let result = yaml::read(id, &sources, &mut problems).and_then(|node| how(&node, &mut problems));
     match result {
-        Some(result) if problems.is_empty() => result,
+        Ok(result) if problems.is_empty() => result,
         _ => panic!(
             "{}\n{text}",
             caret::show_all(&problems, "problem", &sources)
@@ -91,17 +91,15 @@ impl Shop {
     #[track_caller]
     pub fn new(business: &str, book: &str) -> Self {
         Self {
-            business: read(business, |node, problems| {
-                business::read(node, problems).ok()
-            }),
-            book: read(book, |node, problems| book::read(node, problems).ok()),
+            business: read(business, business::read),
+            book: read(book, book::read),
         }
     }
 
     #[track_caller]
     fn resolved(&self, job: &str) -> Takeoff {
         read(job, |node, problems| {
-            let written = job::read(node, problems).ok()?;
+            let written = job::read(node, problems)?;
             job::resolve(written, "job", &self.book, &self.business, problems)
         })
     }
@@ -130,7 +128,7 @@ impl Shop {
             days: &days,
         };
         offer(&takeoff, at, &mut problems)
-            .ok_or_else(|| problems.iter().map(|problem| problem.code).collect())
+            .map_err(|_| problems.iter().map(|problem| problem.code).collect())
     }
 }
 

@@ -7,7 +7,7 @@ use super::item::{ItemKey, item_named, or_none};
 use crate::input::checks::cubic_yards;
 use crate::input::phrases::Season;
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, Problems, Read};
+use crate::reading::{At, Fields, Problems};
 use crate::values::Amount;
 
 keys! {
@@ -54,23 +54,21 @@ keys! {
     }
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn fees(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<At<ItemKey>>> {
+fn fees(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<At<ItemKey>> {
     let mut found = Vec::new();
     if let Some(node) = fields.node(key) {
         for line in node.items("`fees`", problems) {
             found.extend(item_named(line, problems));
         }
     }
-    Ok(found)
+    found
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 fn zones(
     fields: &Fields<'_>,
     key: &'static str,
     problems: &mut Problems,
-) -> Read<BTreeMap<String, Option<At<ItemKey>>>> {
+) -> BTreeMap<String, Option<At<ItemKey>>> {
     let mut found = BTreeMap::new();
     if let Some(node) = fields.node(key) {
         for zone in node.entries("`zones`", problems) {
@@ -79,7 +77,7 @@ fn zones(
             }
         }
     }
-    Ok(found)
+    found
 }
 
 impl Charges {

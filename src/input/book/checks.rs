@@ -100,16 +100,15 @@ fn dosed(item: &At<ItemKey>, dose: Option<&At<Dose>>, selling: &Selling, problem
 /// Reports a color or sealer that no entry explains.
 fn known<T>(name: Option<&At<String>>, what: &str, among: &Named<T>, problems: &mut Problems) {
     let Some(name) = name else { return };
-    if among.contains_key(&name.value) || among.broken.contains(&name.value) {
-        return;
-    }
-    let message = format!("price book has no {what} `{}`", name.value);
-    let problem = Problem::new("unknown-name", message).at(name.place);
-    let near = suggest::closest(&name.value, among.keys().map(String::as_str));
-    problems.push(problem.help(match near {
-        Some(near) => format!("did you mean `{near}`?"),
-        None => format!("name it under `{what}s` of the price book, or take the line out"),
-    }));
+    let _ = among.known(&name.value, problems, || {
+        let message = format!("price book has no {what} `{}`", name.value);
+        let problem = Problem::new("unknown-name", message).at(name.place);
+        let near = suggest::closest(&name.value, among.keys().map(String::as_str));
+        problem.help(match near {
+            Some(near) => format!("did you mean `{near}`?"),
+            None => format!("name it under `{what}s` of the price book, or take the line out"),
+        })
+    });
 }
 
 #[cfg(test)]

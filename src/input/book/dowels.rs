@@ -95,9 +95,8 @@ fn apart(spacing: At<Length>, _: &str, problems: &mut Problems) -> Read<At<Lengt
     at_least(spacing, Length::sixty_fourths(1), why, problems)
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a check of a key")]
-fn charged(item: Option<At<ItemKey>>, _: &str, _: &mut Problems) -> Read<Option<At<ItemKey>>> {
-    Ok(item.and_then(or_none))
+fn charged(item: Option<At<ItemKey>>, _: &str, _: &mut Problems) -> Option<At<ItemKey>> {
+    item.and_then(or_none)
 }
 
 fn adhesive(

@@ -128,10 +128,9 @@ pub(super) fn or_none(item: At<ItemKey>) -> Option<At<ItemKey>> {
 }
 
 /// A step may be a bare number or repeat the item's unit; any other unit is a slip.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn steps(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Decimal> {
+fn steps(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Decimal {
     let Some(step) = fields.read::<Amount>(key, problems) else {
-        return Ok(Decimal::ZERO);
+        return Decimal::ZERO;
     };
     if let Some(unit) = fields.said::<Unit>("unit").map(|unit| unit.value)
         && step.value.unit != Unit::Plain
@@ -142,7 +141,7 @@ fn steps(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Rea
         let problem = Problem::new("wrong-unit", message).at(step.place);
         problems.push(problem.help(format!("write the number alone, or in {unit}")));
     }
-    Ok(step.value.value)
+    step.value.value
 }
 
 fn prices(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Dated>> {

@@ -76,68 +76,66 @@ pub fn read(node: &Node, problems: &mut Problems) -> Read<PriceBook> {
 }
 
 /// A book without a name is looked at all the same.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn name(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<String> {
+fn name(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> String {
     let name = fields.need(key, problems);
-    Ok(name.map_or_else(|_| String::new(), |name| name.value))
+    name.map_or_else(|_| String::new(), |name| name.value)
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn holds(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Hold>> {
+fn holds(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<Hold> {
     let mut found = Vec::new();
     if let Some(node) = fields.node(key) {
         for one in node.items("`holds`", problems) {
             found.extend(one.group::<Hold>(problems));
         }
     }
-    Ok(found)
+    found
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a check of a group of keys")]
-fn begins_before_it_ends(hold: Hold, fields: &Fields<'_>, problems: &mut Problems) -> Read<Hold> {
+fn begins_before_it_ends(hold: Hold, fields: &Fields<'_>, problems: &mut Problems) -> Hold {
     if hold.from.is_some_and(|from| hold.until < from)
         && let Some(until) = fields.node("until")
     {
         let problem = Problem::new("dates-reversed", "this hold ends before it begins");
         problems.push(problem.at(until.place).help("check `from` and `until`"));
     }
-    Ok(hold)
+    hold
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a check of a group of keys")]
-fn consistent(mut book: PriceBook, _: &Fields<'_>, problems: &mut Problems) -> Read<PriceBook> {
+fn consistent(mut book: PriceBook, _: &Fields<'_>, problems: &mut Problems) -> PriceBook {
     let items = book.items.iter();
     book.rules.selling.0 = items
         .map(|(key, item)| (key.clone(), item.selling()))
         .collect();
     checks::check(&book.rules, problems);
     for (key, place) in book.items_named() {
-        if !book.items.contains_key(key) && !book.items.broken.contains(key) {
-            problems.push(unknown_item(key, book.items.keys().map(String::as_str)).at(place));
-        }
+        let _ = book.item(key, place, problems);
     }
     uses::check(&book.rules, &book.items, problems);
-    Ok(book)
+    book
 }
 
 impl PriceBook {
+    /// The item of a name that stands at `place`.
+    pub fn item(&self, key: &str, place: Place, problems: &mut Problems) -> Read<&Item> {
+        self.items
+            .known(key, problems, || self.unknown_item(key).at(place))
+    }
+
+    /// The message for a name the book does not have, with the nearest it does have.
+    pub fn unknown_item(&self, key: &str) -> Problem {
+        let message = format!("price book has no item `{key}`");
+        let problem = Problem::new("unknown-price-item", message);
+        match suggest::closest(key, self.items.keys().map(String::as_str)) {
+            Some(near) => problem.help(format!("did you mean `{near}`?")),
+            None => problem.help("add it to `items` of the price book, with its unit and price"),
+        }
+    }
+
     /// Every item that rules and holds name, with the place of the name.
     fn items_named(&self) -> impl Iterator<Item = (&str, Place)> {
         let used = uses::uses(&self.rules).into_iter();
         let held = self.holds.iter().map(|hold| &hold.item);
         used.map(|one| (one.key, one.place))
             .chain(held.map(|item| (item.value.as_str(), item.place)))
-    }
-}
-
-/// The message for a name the book does not have, with the nearest it does have.
-pub fn unknown_item<'a>(key: &str, known: impl IntoIterator<Item = &'a str>) -> Problem {
-    let problem = Problem::new(
-        "unknown-price-item",
-        format!("price book has no item `{key}`"),
-    );
-    match suggest::closest(key, known) {
-        Some(near) => problem.help(format!("did you mean `{near}`?")),
-        None => problem.help("add it to `items` of the price book, with its unit and price"),
     }
 }

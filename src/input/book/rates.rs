@@ -73,8 +73,7 @@ impl Rates {
     }
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub(super) fn read(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Rates> {
+pub(super) fn read(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Rates {
     let mut rates = Rates::default();
     if let Ok(node) = fields.required(key, problems) {
         for entry in node.entries("`rates`", problems) {
@@ -83,7 +82,7 @@ pub(super) fn read(fields: &Fields<'_>, key: &'static str, problems: &mut Proble
             }
         }
     }
-    Ok(rates)
+    rates
 }
 
 fn rate(entry: &Entry, problems: &mut Problems) -> Read<At<Ratio>> {

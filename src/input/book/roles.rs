@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::item::{ItemKey, item_named};
-use crate::reading::{At, Fields, Problem, Problems, Read, suggest, words};
+use crate::reading::{At, Fields, Problem, Problems, suggest, words};
 
 words! {
     /// What an item may stand for in every job; `uses.rs` says by which units it may be sold.
@@ -31,11 +31,10 @@ words! {
 /// Nothing for what the owner does not charge.
 pub(super) type Roles = BTreeMap<Role, At<Option<ItemKey>>>;
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub(super) fn read(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Roles> {
+pub(super) fn read(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Roles {
     let mut roles = Roles::new();
     let Ok(node) = fields.required(key, problems) else {
-        return Ok(roles);
+        return roles;
     };
     for entry in node.entries("`use`", problems) {
         let Some(role) = Role::ALL.into_iter().find(|role| role.name() == entry.key) else {
@@ -52,5 +51,5 @@ pub(super) fn read(fields: &Fields<'_>, key: &'static str, problems: &mut Proble
             roles.insert(role, item.map(|item| (item != "none").then_some(item)));
         }
     }
-    Ok(roles)
+    roles
 }

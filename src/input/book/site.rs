@@ -6,7 +6,7 @@ use super::item::ItemKey;
 use crate::input::phrases::Ratio;
 use crate::input::site::{Form, Question};
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, Problem, Problems, Read, suggest};
+use crate::reading::{At, Fields, Problem, Problems, suggest};
 use crate::values::Unit;
 
 keys! {
@@ -33,15 +33,14 @@ pub fn work_unit(question: Question) -> Unit {
 /// Questions whose answers never bring work of ours.
 const UNPRICED: [Question; 2] = [Question::OverheadWires, Question::LinesMarked];
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub(super) fn read(
     book: &Fields<'_>,
     key: &'static str,
     problems: &mut Problems,
-) -> Read<BTreeMap<Question, SiteRule>> {
+) -> BTreeMap<Question, SiteRule> {
     let mut rules = BTreeMap::new();
     let Some(node) = book.node(key) else {
-        return Ok(rules);
+        return rules;
     };
     let priced = || {
         Question::ALL
@@ -66,7 +65,7 @@ pub(super) fn read(
             rules.insert(question, rule.for_each(work_unit(question), problems));
         }
     }
-    Ok(rules)
+    rules
 }
 
 impl SiteRule {

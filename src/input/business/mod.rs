@@ -85,18 +85,13 @@ pub fn read(node: &Node, problems: &mut Problems) -> Read<Business> {
     node.group(problems)
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a look at a group")]
-fn address_for_notices(
-    business: Business,
-    _: &Fields<'_>,
-    problems: &mut Problems,
-) -> Read<Business> {
+fn address_for_notices(business: Business, _: &Fields<'_>, problems: &mut Problems) -> Business {
     if let (None, Some(place)) = (&business.firm.address, business.quote.cancellation) {
         let message = "a customer who cancels has to know where to send the notice";
         let problem = Problem::new("no-address", message).at(place);
         problems.push(problem.help("write the `address` of the firm, which the law's form names"));
     }
-    Ok(business)
+    business
 }
 
 fn books_named(

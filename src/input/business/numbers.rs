@@ -39,16 +39,11 @@ keys! {
 
 placeless! { LateCharge }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn notices(
-    fields: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Vec<(String, Days)>> {
+fn notices(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<(String, Days)> {
     let notices = fields.named(key, problems).into_iter();
-    Ok(notices
+    notices
         .filter_map(|(name, days)| Some((name.value, days.read(problems).ok()?)))
-        .collect())
+        .collect()
 }
 
 fn start(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<u32> {

@@ -33,21 +33,20 @@ keys! {
     }
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub(super) fn read(
     fields: &Fields<'_>,
     key: &'static str,
     problems: &mut Problems,
-) -> Read<Vec<Unforeseen>> {
+) -> Vec<Unforeseen> {
     let lines = fields.named(key, problems).into_iter();
-    Ok(lines
+    lines
         .filter_map(|(what, price)| {
             let read = if price.is_map() { made_of } else { written };
             let (per, price) = read(price, problems).ok()?;
             let (what, per) = (what.value, per.symbol().to_owned());
             Some(Unforeseen { what, per, price })
         })
-        .collect())
+        .collect()
 }
 
 /// `150.00 per cu yd`.

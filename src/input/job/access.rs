@@ -52,15 +52,10 @@ pub fn access(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> R
     }
 }
 
-/// The way of a pour, where it has one of its own.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub fn own_access(
-    pour: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Option<Access>> {
+/// The way of a pour, where it has one of its own that can be read.
+pub fn own_access(pour: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<Access> {
     let node = pour.node(key);
-    Ok(node.and_then(|node| way(node, problems).ok()))
+    node.and_then(|node| way(node, problems).ok())
 }
 
 fn way(node: &Node, problems: &mut Problems) -> Read<Access> {

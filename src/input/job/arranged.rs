@@ -27,25 +27,25 @@ pub(super) fn check(job: &JobHead, book: &PriceBook, problems: &mut Problems) {
             });
         }
     }
-    if let Permit::Item(name) = &job.permit
-        && !book.items.broken.contains(&name.value)
-    {
+    if let Permit::Item(name) = &job.permit {
         counted(name, book, problems);
     }
 }
 
 fn counted(name: &At<String>, book: &PriceBook, problems: &mut Problems) {
-    let Some(item) = book.items.get(&name.value) else {
+    let unknown = || {
         let message = format!("price book has no item `{}`", name.value);
         let problem = Problem::new("unknown-price-item", message).at(name.place);
         let words = ["customer", "none"].into_iter();
         let known = words.chain(book.items.keys().map(String::as_str));
-        problems.push(match suggest::closest(&name.value, known) {
+        match suggest::closest(&name.value, known) {
             Some(near) => problem.help(format!("did you mean `{near}`?")),
             None => problem.help(
                 "write `customer` if they take it out, `none` if none is asked for, or an item of the book",
             ),
-        });
+        }
+    };
+    let Ok(item) = book.items.known(&name.value, problems, unknown) else {
         return;
     };
     if !matches!(item.unit, Unit::Lump | Unit::Piece | Unit::Trip) {

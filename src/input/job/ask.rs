@@ -1,19 +1,15 @@
 //! Options asked for by their titles, as a person types them.
 
 use super::written::options::{Choice, OptionGroup};
-use crate::reading::{Problem, Problems, suggest};
+use crate::reading::{Problem, Problems, Read, suggest};
 
 /// The choice that takes the options of these titles, and nothing else that may be left.
-pub fn choose(
-    groups: &[OptionGroup],
-    titles: &[String],
-    problems: &mut Problems,
-) -> Option<Choice> {
+pub fn choose(groups: &[OptionGroup], titles: &[String], problems: &mut Problems) -> Read<Choice> {
     let mut choice = Choice::as_quoted(groups);
     let mut asked: Vec<Option<&str>> = vec![None; groups.len()];
     let before = problems.len();
     for title in titles {
-        let Some((group, number)) = find(groups, title, problems) else {
+        let Ok((group, number)) = find(groups, title, problems) else {
             continue;
         };
         if let Some(other) = asked[group].replace(title) {
@@ -22,11 +18,12 @@ pub fn choose(
         }
         choice.0[group] = number;
     }
-    (problems.len() == before).then_some(choice)
+    problems.none_since(before)?;
+    Ok(choice)
 }
 
 /// The group and the number of the option whose title this is, or begins with.
-fn find(groups: &[OptionGroup], title: &str, problems: &mut Problems) -> Option<(usize, usize)> {
+fn find(groups: &[OptionGroup], title: &str, problems: &mut Problems) -> Read<(usize, usize)> {
     let all: Vec<(usize, usize, &str)> = groups
         .iter()
         .enumerate()
@@ -45,7 +42,7 @@ fn find(groups: &[OptionGroup], title: &str, problems: &mut Problems) -> Option<
     };
     let found = fitting(&|known| known == wanted)
         .or_else(|| fitting(&|known| !wanted.is_empty() && known.starts_with(&wanted)));
-    if found.is_none() {
+    found.ok_or_else(|| {
         let titles = all.iter().map(|(.., title)| *title);
         let problem = Problem::new("unknown-option", format!("no one option is `{title}`"));
         problems.push(match suggest::closest(title, titles.clone()) {
@@ -58,7 +55,6 @@ fn find(groups: &[OptionGroup], title: &str, problems: &mut Problems) -> Option<
                     .collect::<Vec<_>>()
                     .join(", ")
             )),
-        });
-    }
-    found
+        })
+    })
 }

@@ -73,12 +73,11 @@ impl FromLine for BoxWritten {
 }
 
 /// Each box of a slab has a name of its own there.
-#[expect(clippy::unnecessary_wraps, reason = "a check of a key")]
 pub(super) fn names_of_their_own(
     boxes: Vec<BoxWritten>,
     _: &str,
     problems: &mut Problems,
-) -> Read<Vec<BoxWritten>> {
+) -> Vec<BoxWritten> {
     let mut found: Vec<BoxWritten> = Vec::new();
     for one in boxes {
         let Some(first) = found
@@ -96,5 +95,5 @@ pub(super) fn names_of_their_own(
                 .help("give each a name of its own, for example `north drain`, and say `box`"),
         );
     }
-    Ok(found)
+    found
 }

@@ -28,7 +28,7 @@ pub use dowels::Dowels;
 pub use edge::EdgePart;
 pub use permit::Permit;
 pub use removal::{Breaking, Removal, RemovalMaterial};
-pub use resolve::{LookedUp, looked_up, resolve};
+pub use resolve::{looked_up, resolve};
 pub use sections::{Sections, Steps};
 pub use takeoff::{Border, Opening, Placement, Slab, Takeoff};
 pub use written::options::{Choice, OptionGroup, OptionItem, choices};

@@ -1,6 +1,6 @@
 //! Who takes out the permit.
 
-use crate::reading::{At, Fields, Problems, Read};
+use crate::reading::{At, Fields, Problems};
 
 /// Who takes out the permit.
 #[derive(Clone, Debug)]
@@ -14,15 +14,14 @@ pub enum Permit {
     Item(At<String>),
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub(super) fn permit(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Permit> {
+pub(super) fn permit(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Permit {
     let permit = job.read::<String>(key, problems);
-    Ok(match permit {
+    match permit {
         None => Permit::Unsaid,
         Some(word) => match word.value.as_str() {
             "none" | "no" => Permit::None,
             "customer" => Permit::Customer,
             _ => Permit::Item(word),
         },
-    })
+    }
 }

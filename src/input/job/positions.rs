@@ -1,13 +1,11 @@
 //! Where slabs lie on the site, and which stretches of edge they share.
 
-use std::collections::BTreeSet;
-
 use super::takeoff::Slab;
 use super::written::SlabWritten;
 use super::{EdgeKind, EdgePart};
 use crate::geometry::{Compass, Outline, Point, Side};
 use crate::input::phrases::BesidePhrase;
-use crate::reading::{At, Problem, Problems};
+use crate::reading::{At, BrokenNames, Problem, Problems, Read};
 use crate::values::Length;
 
 /// Room between slabs that nobody placed, so that the plan shows them apart.
@@ -39,7 +37,7 @@ impl Contact {
 /// Moves every slab to its place; answers where two share an edge, in the order they were placed.
 pub(super) fn place(
     slabs: &mut [(Slab, SlabWritten)],
-    unsure: &BTreeSet<String>,
+    unsure: &BrokenNames,
     problems: &mut Problems,
 ) -> Vec<Contact> {
     let mut contacts = Vec::new();
@@ -57,7 +55,7 @@ pub(super) fn place(
         } else {
             Touch::Beside
         };
-        contacts.extend(put(slabs, i, touch, problems));
+        contacts.extend(put(slabs, i, touch, problems).ok().flatten());
         done[i] = true;
     }
     for (i, (_, written)) in slabs.iter().enumerate() {
@@ -65,7 +63,7 @@ pub(super) fn place(
             continue;
         };
         let name = &reference.value.slab;
-        if unsure.contains(name) {
+        if unsure.has(name) {
             continue;
         }
         problems.push(if target(slabs, i).is_some() {
@@ -118,14 +116,16 @@ fn lay_in_a_row(slabs: &mut [(Slab, SlabWritten)], free: &[bool]) {
     }
 }
 
+/// Moves a slab to its place; what stands upon another shares no edge with it.
 fn put(
     slabs: &mut [(Slab, SlabWritten)],
     i: usize,
     touch: Touch,
     problems: &mut Problems,
-) -> Option<Contact> {
-    let reference = reference(&slabs[i].1).cloned()?;
-    let base = target(slabs, i)?;
+) -> Read<Option<Contact>> {
+    let (Some(reference), Some(base)) = (reference(&slabs[i].1).cloned(), target(slabs, i)) else {
+        return Ok(None);
+    };
     let phrase = &reference.value;
     let own = if touch == Touch::On {
         phrase.edge
@@ -135,39 +135,31 @@ fn put(
     let theirs = outermost(&slabs[base].0.outline, phrase.edge);
     let mine = outermost(&slabs[i].0.outline, own);
     let (Some((their_number, their_side)), Some((my_number, my_side))) = (theirs, mine) else {
-        problems.push(
-            Problem::new(
-                "bad-position",
-                format!("there is no straight {} edge to touch", phrase.edge.name()),
-            )
-            .at(reference.place)
-            .help("name an edge that is straight, or leave the position out"),
-        );
-        return None;
+        let message = format!("there is no straight {} edge to touch", phrase.edge.name());
+        return Err(problems.push(
+            Problem::new("bad-position", message)
+                .at(reference.place)
+                .help("name an edge that is straight, or leave the position out"),
+        ));
     };
     let by = shift(&their_side, &my_side, phrase);
     slabs[i].0.outline = slabs[i].0.outline.moved(by);
     let my_side = slabs[i].0.outline.sides()[my_number];
     let shared = overlap(&their_side, &my_side, phrase.edge);
     let Some(stretch) = shared else {
-        problems.push(
-            Problem::new(
-                "bad-position",
-                format!(
-                    "`{}` would not touch `{}` there",
-                    slabs[i].0.key, phrase.slab
-                ),
-            )
-            .at(reference.place)
-            .help("check the distance from the end of the edge"),
-        );
-        return None;
+        let (key, slab) = (&slabs[i].0.key, &phrase.slab);
+        let message = format!("`{key}` would not touch `{slab}` there");
+        return Err(problems.push(
+            Problem::new("bad-position", message)
+                .at(reference.place)
+                .help("check the distance from the end of the edge"),
+        ));
     };
-    (touch == Touch::Beside).then_some(Contact {
+    Ok((touch == Touch::Beside).then_some(Contact {
         placed: (i, my_number),
         base: (base, their_number),
         stretch,
-    })
+    }))
 }
 
 /// The straight side that looks that way and lies farthest out; the longest of several.

@@ -45,18 +45,17 @@ pub fn or_usual(mut own: SiteAnswers, usual: &SiteAnswers) -> SiteAnswers {
     own
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn asked(site: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Question>> {
+fn asked(site: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<Question> {
     let Some(node) = site.node(key) else {
         let IfLeftOut::Usual(usual) = site.if_left_out(key) else {
-            return Ok(Vec::new());
+            return Vec::new();
         };
-        return Ok(usual.split(", ").filter_map(called).collect());
+        return usual.split(", ").filter_map(called).collect();
     };
     let items = node.items(&format!("`{key}`"), problems).into_iter();
-    Ok(items
+    items
         .filter_map(|item| question(item, problems).ok())
-        .collect())
+        .collect()
 }
 
 fn called(name: &str) -> Option<Question> {

@@ -12,7 +12,7 @@ use crate::costing::outcome::Answer;
 use crate::costing::repricing::{Supposed, WhatIf};
 use crate::documents::views::office::reprice;
 use crate::documents::{Asked, repriced_document};
-use crate::input::book::{self, PriceBook, unknown_item};
+use crate::input::book::{self, PriceBook};
 use crate::input::business;
 use crate::office::record::InputKind;
 use crate::outside::business_folder::{self, no_price_book};
@@ -184,8 +184,7 @@ fn gathered(
         let named = question.what_ifs.iter().map(|what_if| &what_if.item);
         for item in named.chain(&question.rooms) {
             if !other.book.items.contains_key(item) {
-                let known = other.book.items.keys().map(String::as_str);
-                files.refuse(unknown_item(item, known));
+                files.refuse(other.book.unknown_item(item));
             }
         }
         others.push((other, found));

@@ -73,8 +73,7 @@ fn offers(desks: &[Desk], chosen: &Chosen, problems: &mut Problems) -> Read<Vec<
         found.push((desk.book.place, of_book));
     }
     report_by_book(&found, problems);
-    let choice = job::choose(&desks[0].takeoff.options, &chosen.with, problems);
-    let choice = problems.proven(choice)?;
+    let choice = job::choose(&desks[0].takeoff.options, &chosen.with, problems)?;
     let offers = offers.into_iter();
     offers
         .map(|offer| Ok(offer?.quoted_with(choice.clone())))

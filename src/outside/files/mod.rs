@@ -7,7 +7,7 @@ use std::io::{self, Write as _};
 use std::path::{Path, PathBuf};
 
 use crate::office::record::{Input, InputKind};
-use crate::reading::{FileId, Found, Node, Problem, Problems, Read, Reported, Sources, utf8, yaml};
+use crate::reading::{FileId, Node, Problem, Problems, Read, Reported, Sources, utf8, yaml};
 use crate::values::Day;
 
 /// Larger files are no takeoff and no price book.
@@ -53,32 +53,29 @@ impl Files {
             Ok(_) => fs::read(path).map_err(unreadable),
         };
         let bytes = bytes.map_err(|problem| self.refuse(problem))?;
-        let id = utf8::source(&name, bytes, &mut self.sources, &mut self.problems);
-        self.problems.proven(id)
+        utf8::source(&name, bytes, &mut self.sources, &mut self.problems)
     }
 
     /// The text of a file as a tree.
     pub fn tree(&mut self, id: FileId) -> Read<Node> {
-        let node = yaml::read(id, &self.sources, &mut self.problems);
-        self.problems.proven(node)
+        yaml::read(id, &self.sources, &mut self.problems)
     }
 
     /// What `read` makes of a tree.
-    pub fn made<F: Found>(
+    pub fn made<T>(
         &mut self,
         node: &Node,
-        read: impl FnOnce(&Node, &mut Problems) -> F,
-    ) -> Read<F::Of> {
-        let made = read(node, &mut self.problems);
-        self.problems.proven(made)
+        read: impl FnOnce(&Node, &mut Problems) -> Read<T>,
+    ) -> Read<T> {
+        read(node, &mut self.problems)
     }
 
     /// What `read` makes of a text that is here.
-    pub fn read<F: Found>(
+    pub fn read<T>(
         &mut self,
         id: FileId,
-        read: impl FnOnce(&Node, &mut Problems) -> F,
-    ) -> Read<F::Of> {
+        read: impl FnOnce(&Node, &mut Problems) -> Read<T>,
+    ) -> Read<T> {
         let node = self.tree(id)?;
         self.made(&node, read)
     }

@@ -12,7 +12,7 @@ use crate::input::business::{self, Business};
 use crate::office::chain::hash;
 use crate::office::record::Input;
 use crate::outside::files::Files;
-use crate::reading::{Found, Node, Problems};
+use crate::reading::{Node, Problems, Read};
 use crate::values::Day;
 
 /// The book with the other prices, read once for all quotes.
@@ -75,9 +75,8 @@ impl<'a> Cache<'a> {
             return known.clone();
         }
         let read = read(text, |node, problems| {
-            let book = book::read(node, problems);
             Ok(QuotedBook {
-                book: problems.proven(book)?,
+                book: book::read(node, problems)?,
                 sells_alike: sells_alike(node, &self.other.node),
             })
         });
@@ -138,10 +137,10 @@ impl<'a> Cache<'a> {
     }
 }
 
-fn read<F: Found>(
+fn read<T>(
     text: impl FnOnce() -> Text,
-    read: impl FnOnce(&Node, &mut Problems) -> F,
-) -> Result<Rc<F::Of>, String> {
+    read: impl FnOnce(&Node, &mut Problems) -> Read<T>,
+) -> Result<Rc<T>, String> {
     let (name, text) = text()?;
     let mut files = Files::default();
     let id = files.sources.add(&name, text);

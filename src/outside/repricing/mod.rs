@@ -219,14 +219,14 @@ fn resolved(
     let mut problems = Problems::default();
     let name = stem(Path::new(file));
     let takeoff = job::resolve(written, &name, book, business, &mut problems);
-    whole(problems.proven(takeoff), &problems)
+    whole(takeoff, &problems)
 }
 
 /// The job with this choice, at these prices.
 fn priced_as(takeoff: &Takeoff, choice: &Choice, at: Pricing<'_>) -> Result<Priced, String> {
     let mut problems = Problems::default();
     let priced = costing::with_choice(takeoff, choice, at, &mut problems);
-    whole(problems.proven(priced), &problems)
+    whole(priced, &problems)
 }
 
 /// What was read, if nothing is wrong with it; else the first problem, for one line of an answer.

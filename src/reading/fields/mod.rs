@@ -236,7 +236,8 @@ impl<'a> Fields<'a> {
         }
     }
 
-    /// The value of a key that may be left out; nothing too where it was reported.
+    /// The value of a key that may be left out; what was reported counts as left out, so that
+    /// the rest of its group is looked at.
     pub fn read<T: Written>(&self, key: &str, problems: &mut Problems) -> Option<At<T>> {
         let node = self.node(key)?;
         Self::value(node, key, problems).ok()
@@ -276,7 +277,7 @@ impl<'a> Fields<'a> {
         node.map_or_else(Vec::new, |node| node.named(&format!("`{key}`"), problems))
     }
 
-    /// `yes` or `no`; YAML's own `true` and `false` will do.
+    /// `yes` or `no`, likewise; YAML's own `true` and `false` will do.
     pub fn yes(&self, key: &str, problems: &mut Problems) -> Option<At<bool>> {
         let text = self.read::<String>(key, problems)?;
         let value = match text.value.as_str() {

@@ -18,7 +18,7 @@ mod syntax;
 pub use super::tree::{Node, Value};
 
 use super::place::{FileId, Place, Sources};
-use super::problem::{Problem, Problems};
+use super::problem::{Problem, Problems, Read, Reported};
 use builder::Builder;
 pub(super) use line::with_space_after_colon;
 use mend::Mended;
@@ -31,15 +31,12 @@ const DEEPEST: usize = 32;
 /// How often one file is mended and read again before the rest is left unread.
 const MOST_ATTEMPTS: usize = 40;
 
-/// Reads one file; `None` when nothing in it can be used.
-///
-/// The top of the tree is always a map.
-pub fn read(file: FileId, sources: &Sources, problems: &mut Problems) -> Option<Node> {
+/// Reads one file. The top of the tree is always a map.
+pub fn read(file: FileId, sources: &Sources, problems: &mut Problems) -> Read<Node> {
     let text = sources.text(file);
     if LARGEST_FILE < text.len() {
         let message = format!("the file is larger than {LARGEST_FILE} bytes");
-        problems.push(Problem::new("file-too-large", message).at(start(file)));
-        return None;
+        return Err(problems.push(Problem::new("file-too-large", message).at(start(file))));
     }
     let mut mended = Mended::new(text);
     let mut attempts = 0;
@@ -55,7 +52,8 @@ pub fn read(file: FileId, sources: &Sources, problems: &mut Problems) -> Option<
         };
         attempts += 1;
         if !mend(&mut mended, stumble, problems) || attempts == MOST_ATTEMPTS {
-            return None;
+            // The first place where it stumbled was reported.
+            return Err(Reported::before());
         }
     }
 }
@@ -103,17 +101,18 @@ fn parse(
 }
 
 /// The tree if it is a map, since every file is one; `silent` where more is known already.
-fn usable(root: Option<Node>, file: FileId, silent: bool, problems: &mut Problems) -> Option<Node> {
+fn usable(root: Option<Node>, file: FileId, silent: bool, problems: &mut Problems) -> Read<Node> {
     let problem = match root {
-        Some(root) if root.reported => return None,
-        Some(root) if matches!(root.value, Value::Map(_)) => return Some(root),
+        Some(root) if root.reported => return Err(Reported::before()),
+        Some(root) if matches!(root.value, Value::Map(_)) => return Ok(root),
         Some(root) if !root.is_nothing() => not_a_map(&root),
         _ => nothing_in_it(file),
     };
-    if !silent {
-        problems.push(problem);
-    }
-    None
+    Err(if silent {
+        Reported::before()
+    } else {
+        problems.push(problem)
+    })
 }
 
 fn limits() -> Options {

@@ -1,7 +1,7 @@
 //! A list or map whose end has not been seen, and how values come to lie in it.
 
 use crate::reading::place::Place;
-use crate::reading::problem::{Problem, Problems};
+use crate::reading::problem::{Problem, Problems, Read, Reported};
 use crate::reading::tree::{Entry, Node, Value};
 use std::collections::BTreeMap;
 
@@ -19,8 +19,8 @@ pub(super) enum Inside {
     List(Vec<Node>),
     Map {
         entries: Vec<Entry>,
-        /// The key that still waits for its value; its name is `None` if it has no use.
-        key: Option<(Option<String>, Place)>,
+        /// The key that still waits for its value, and its name if it can be used.
+        key: Option<(Read<String>, Place)>,
         seen: BTreeMap<String, Place>,
     },
 }
@@ -74,7 +74,7 @@ impl Open {
             *key = Some((name_of(&node, problems), node.place));
             return;
         };
-        let Some(name) = name else { return };
+        let Ok(name) = name else { return };
         node.heading = key_place;
         if node.is_nothing() && node.place.start == node.place.end {
             node.place = key_place;
@@ -122,18 +122,17 @@ impl Open {
 }
 
 /// A key is a word or two; YAML would also take a list, or nothing.
-fn name_of(node: &Node, problems: &mut Problems) -> Option<String> {
+fn name_of(node: &Node, problems: &mut Problems) -> Read<String> {
     let problem = match &node.value {
-        _ if node.reported => return None,
+        _ if node.reported => return Err(Reported::before()),
         Value::Text(text) if text == "<<" => {
             Problem::new("yaml-merge", "`<<` does not merge keys here").help("write the keys out")
         }
-        Value::Text(text) => return Some(text.clone()),
+        Value::Text(text) => return Ok(text.clone()),
         other => {
             let message = format!("a key is a word or two, but this is {}", other.described());
             Problem::new("not-a-key", message).help("write a name before the colon")
         }
     };
-    problems.push(problem.at(node.place));
-    None
+    Err(problems.push(problem.at(node.place)))
 }

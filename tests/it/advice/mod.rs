@@ -84,13 +84,12 @@ impl Files {
             read("book.yaml", &self.book, &mut problems),
             read("job.yaml", &self.job, &mut problems),
         );
-        let (Some(business), Some(book), Some(takeoff)) = nodes else {
+        let (Ok(business), Ok(book), Ok(takeoff)) = nodes else {
             panic!("{problems:?}");
         };
         let business = business::read(&business, &mut problems).expect("a business");
         let book = book::read(&book, &mut problems).expect("a book");
         let takeoff = job::read(&takeoff, &mut problems)
-            .ok()
             .and_then(|written| job::resolve(written, "patio", &book, &business, &mut problems));
         assert!(problems.is_empty(), "{problems:?}");
         let takeoff = takeoff.expect("a job");

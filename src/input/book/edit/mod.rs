@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
-use super::{PriceBook, unknown_item};
+use super::PriceBook;
 use crate::reading::{Entry, Node, Place, Problem, Problems, Sources, Value, yaml};
 use crate::values::{Day, UnitPrice};
 
@@ -53,7 +53,7 @@ pub fn set_price(
     price: UnitPrice,
 ) -> Result<Option<Edit>, Problem> {
     let Some(found) = book.items.get(item) else {
-        return Err(unknown_item(item, book.items.keys().map(String::as_str)));
+        return Err(book.unknown_item(item));
     };
     if let Some(dated) = found.dated.iter().find(|dated| dated.from == day) {
         if dated.wage.is_some() {
@@ -188,7 +188,7 @@ pub fn not_here(item: &str, place: Place) -> Problem {
 pub fn holds(old: &Node, after: &str, wanted: &[Wanted]) -> bool {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
     let id = sources.add("book", after.to_owned());
-    let Some(new) = yaml::read(id, &sources, &mut problems) else {
+    let Ok(new) = yaml::read(id, &sources, &mut problems) else {
         return false;
     };
     let read = super::read(&new, &mut problems);

@@ -9,15 +9,14 @@ use super::list::{List, Row};
 use super::mapping::{Mapped, Mapping};
 use super::{Change, Wanted};
 use crate::input::book::diff::Difference;
-use crate::input::book::{Item, PriceBook, faults, unknown_item};
-use crate::reading::{Place, Problem, Problems};
+use crate::input::book::{Item, PriceBook, faults};
+use crate::reading::{At, Place, Problem, Problems, Read};
 use crate::values::{Amount, Day, Unit, UnitPrice, Unreadable, rounding};
 
 #[derive(Debug)]
 pub(super) struct Article<'a> {
     mapped: &'a Mapped,
-    /// None where the book has none; that is reported already.
-    item: Option<&'a Item>,
+    item: Read<&'a Item>,
     seen: bool,
     prices: BTreeMap<Day, Found>,
 }
@@ -69,14 +68,12 @@ impl<'a> Article<'a> {
                 .map_err(|read| told(column, read))
                 .ok(),
         };
-        let listed = cells::dollars(row.cell(list.price))
-            .map_err(|read| told(list.price, read))
-            .ok();
-        let Some(item) = self.item else {
+        let listed = cells::dollars(row.cell(list.price)).map_err(|read| told(list.price, read));
+        let Ok(item) = self.item else {
             return;
         };
         let counted = self.counted(item, row, mapping, list, problems);
-        let (Some(day), Some(listed), Some(counted)) = (day, listed, counted) else {
+        let (Some(day), Ok(listed), Ok(counted)) = (day, listed, counted) else {
             return;
         };
         let place = list.place(row, list.price);
@@ -115,7 +112,7 @@ impl<'a> Article<'a> {
         mapping: &Mapping,
         list: &List<'_>,
         problems: &mut Problems,
-    ) -> Option<Decimal> {
+    ) -> Read<Decimal> {
         let word = row.cell(list.unit);
         let said = self.mapped.is.units.get(word);
         let said = said.or_else(|| mapping.units.get(word)).copied();
@@ -123,7 +120,7 @@ impl<'a> Article<'a> {
         let (name, unit) = (&self.mapped.is.item.value, item.unit);
         let column = list.name(list.unit);
         let problem = match known {
-            Some(one) if one.unit == unit => return Some(one.value * self.mapped.is.per.value.value),
+            Some(one) if one.unit == unit => return Ok(one.value * self.mapped.is.per.value.value),
             Some(one) => Problem::new(
                 "list-unit-differs",
                 format!(
@@ -149,18 +146,15 @@ impl<'a> Article<'a> {
                 "add it to `units` of the mapping with what one of it is; `{name}` is sold by the {unit}"
             )),
         };
-        problems.push(problem.at(list.place(row, list.unit)));
-        None
+        Err(problems.push(problem.at(list.place(row, list.unit))))
     }
 
     /// Adds what these prices change in the book; how many hold there already.
     ///
     /// A price that holds already is not written once more, unless it is so old that the book is
     /// due for the supplier's word on it.
-    pub(super) fn changes(&self, changes: &mut Vec<Change>) -> usize {
-        let Some(item) = self.item else {
-            return 0;
-        };
+    pub(super) fn changes(&self, changes: &mut Vec<Change>) -> Read<usize> {
+        let item = self.item?;
         let dated = item.dated.iter().map(|dated| (dated.from, dated.price));
         let mut dated: BTreeMap<Day, UnitPrice> = dated.collect();
         let unit = item.unit;
@@ -185,31 +179,24 @@ impl<'a> Article<'a> {
                 what,
             });
         }
-        already
+        Ok(already)
     }
 }
 
 /// The item an article is, if it has prices that a list can change.
-fn item<'a>(mapped: &Mapped, book: &'a PriceBook, problems: &mut Problems) -> Option<&'a Item> {
-    let name = &mapped.is.item.value;
-    let Some(item) = book.items.get(name) else {
-        let known = book.items.keys().map(String::as_str);
-        problems.push(unknown_item(name, known).at(mapped.is.item.place));
-        return None;
-    };
+fn item<'a>(mapped: &Mapped, book: &'a PriceBook, problems: &mut Problems) -> Read<&'a Item> {
+    let At { value: name, place } = &mapped.is.item;
+    let item = book.item(name, *place, problems)?;
     if let Some(waged) = item.dated.iter().find(|dated| dated.wage.is_some()) {
-        problems.push(
-            Problem::new(
-                "wage-not-price",
-                format!("the hour of `{name}` is made of wage and burden, not one price"),
-            )
-            .at(mapped.is.item.place)
-            .also(waged.place, "the wage")
-            .help("change the wage in the book itself, and take this line out of the mapping"),
-        );
-        return None;
+        let message = format!("the hour of `{name}` is made of wage and burden, not one price");
+        return Err(problems.push(
+            Problem::new("wage-not-price", message)
+                .at(*place)
+                .also(waged.place, "the wage")
+                .help("change the wage in the book itself, and take this line out of the mapping"),
+        ));
     }
-    Some(item)
+    Ok(item)
 }
 
 /// The price of one of ours. A pack that does not come out even is rounded to a millionth of a

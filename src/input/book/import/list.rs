@@ -3,7 +3,7 @@
 use std::ops::Range;
 
 use super::mapping::{Mapping, Separator};
-use crate::reading::{At, FileId, Place, Problem, Problems, suggest};
+use crate::reading::{At, FileId, Place, Problem, Problems, Read, suggest};
 
 /// The rows below the head, and which cell is what.
 #[derive(Debug)]
@@ -51,7 +51,7 @@ pub fn read<'a>(
     text: &'a str,
     mapping: &Mapping,
     problems: &mut Problems,
-) -> Option<List<'a>> {
+) -> Read<List<'a>> {
     let mut rows = records(text, mapping.separator);
     let columns = &mapping.columns;
     let wanted = [&columns.article, &columns.price, &columns.unit];
@@ -69,19 +69,19 @@ pub fn read<'a>(
         }
     }
     let Some((head, _)) = head else {
-        problems.push(
+        let place = Place {
+            file,
+            start: 0,
+            end: 0,
+        };
+        return Err(problems.push(
             Problem::new("empty-list", "the list has no line with anything in it")
-                .at(Place {
-                    file,
-                    start: 0,
-                    end: 0,
-                })
+                .at(place)
                 .help("name the file with the supplier's prices, saved as CSV"),
-        );
-        return None;
+        ));
     };
     let below = rows.split_off(head + 1);
-    let head = rows.pop()?;
+    let head = rows.swap_remove(head);
     let mut list = List {
         file,
         text,
@@ -100,11 +100,8 @@ pub fn read<'a>(
     let from = columns.from.as_ref();
     let from = from.map(|name| list.column(name, problems));
     (list.article, list.price, list.unit) = (article?, price?, unit?);
-    list.from = match from {
-        Some(found) => Some(found?),
-        None => None,
-    };
-    Some(list)
+    list.from = from.transpose()?;
+    Ok(list)
 }
 
 fn records(text: &str, separator: Separator) -> Vec<Row> {
@@ -164,24 +161,22 @@ impl List<'_> {
             .help("put quotes round a text or price with a comma in it, as `\"1,234.50\"`")
     }
 
-    fn column(&self, name: &At<String>, problems: &mut Problems) -> Option<usize> {
+    fn column(&self, name: &At<String>, problems: &mut Problems) -> Read<usize> {
         let named = |(i, cell): (usize, &str)| (cell == name.value).then_some(i);
         let mut found = self.head.trimmed().enumerate().filter_map(named);
         let Some(first) = found.next() else {
-            problems.push(self.missing(name));
-            return None;
+            return Err(problems.push(self.missing(name)));
         };
         if let Some(second) = found.next() {
             let message = format!("two columns of the list are called `{}`", name.value);
-            problems.push(
+            return Err(problems.push(
                 Problem::new("column-twice", message)
                     .at(self.place(&self.head, second))
                     .also(self.place(&self.head, first), "the first")
                     .help("give one of them another name in the list"),
-            );
-            return None;
+            ));
         }
-        Some(first)
+        Ok(first)
     }
 
     fn missing(&self, name: &At<String>) -> Problem {

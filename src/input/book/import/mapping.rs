@@ -112,8 +112,7 @@ impl FromStr for OneIs {
 
 placeless! { Separator }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn units(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Units> {
+fn units(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Units {
     let mut units = Units::new();
     if let Some(node) = fields.node(key) {
         for entry in node.entries("`units`", problems) {
@@ -122,11 +121,10 @@ fn units(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Rea
             }
         }
     }
-    Ok(units)
+    units
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn items(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Mapped>> {
+fn items(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<Mapped> {
     let mut items = Vec::new();
     if let Ok(node) = fields.required(key, problems) {
         for entry in node.entries("`items`", problems) {
@@ -134,7 +132,7 @@ fn items(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Rea
         }
     }
     twice(&items, problems);
-    Ok(items)
+    items
 }
 
 /// An article and the name of its item, or the keys that say more.

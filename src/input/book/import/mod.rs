@@ -33,7 +33,7 @@ pub fn list<'a>(
     text: &'a str,
     mapping: &Mapping,
     problems: &mut Problems,
-) -> Option<List<'a>> {
+) -> Read<List<'a>> {
     list::read(file, text, mapping, problems)
 }
 
@@ -62,7 +62,7 @@ pub fn taken(
     book: &PriceBook,
     from: Option<Day>,
     problems: &mut Problems,
-) -> Option<Taken> {
+) -> Read<Taken> {
     let before = problems.len();
     if list.from.is_none() && from.is_none() {
         problems.push(
@@ -100,12 +100,10 @@ pub fn taken(
             problems.push(not_listed(&mapped.article, &unmapped));
         }
     }
-    if problems.len() != before {
-        return None;
-    }
+    problems.none_since(before)?;
     let (mut changes, mut already) = (Vec::new(), 0);
     for article in articles.values() {
-        already += article.changes(&mut changes);
+        already += article.changes(&mut changes)?;
     }
     changes.sort_by(|a, b| {
         let (a, b) = (&a.wanted, &b.wanted);
@@ -113,7 +111,7 @@ pub fn taken(
     });
     let mut seen = BTreeSet::new();
     unmapped.retain(|name| seen.insert(*name));
-    Some(Taken {
+    Ok(Taken {
         changes,
         already,
         unmapped: unmapped.into_iter().map(str::to_owned).collect(),
@@ -139,7 +137,7 @@ pub fn edits(
     book: &PriceBook,
     changes: &[Change],
     problems: &mut Problems,
-) -> Option<Vec<Edit>> {
+) -> Read<Vec<Edit>> {
     let before = problems.len();
     let mut edits: Vec<(&Wanted, Edit)> = Vec::with_capacity(changes.len());
     for Change { wanted, .. } in changes {
@@ -150,9 +148,7 @@ pub fn edits(
             }
         }
     }
-    if problems.len() != before {
-        return None;
-    }
+    problems.none_since(before)?;
     // Two new days at one spot stay in their order.
     edits.sort_by_key(|(_, edit)| edit.from);
     let (wanted, edits): (Vec<&Wanted>, Vec<Edit>) = edits.into_iter().unzip();
@@ -162,7 +158,7 @@ pub fn edits(
     };
     let apart = edits.is_sorted_by(|one, next| one.to <= next.from);
     if apart && holds(&edits, &wanted) {
-        return Some(edits);
+        return Ok(edits);
     }
     // Which of them it is, is only asked where something is wrong.
     let each = wanted.iter().zip(&edits);
@@ -172,11 +168,14 @@ pub fn edits(
         refused = wanted.iter().map(|one| one.item.as_str()).collect();
     }
     for name in refused {
-        if let Some(item) = book.items.get(name) {
-            problems.push(edit::not_here(name, item.place));
-        }
+        let item = book.items.get(name);
+        problems.push(edit::not_here(
+            name,
+            item.map_or(book.place, |item| item.place),
+        ));
     }
-    None
+    problems.none_since(before)?;
+    Ok(edits)
 }
 
 #[cfg(test)]

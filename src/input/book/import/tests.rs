@@ -27,9 +27,9 @@ const LIST: &str = "No.,Net,UOM\nS,\"$1,035.25\",TN\nB,\"1,490.00\",C\n";
 /// What a list brings, or the code of each problem and the text it points at.
 fn take(map: &str, list: &str, from: &str) -> Result<Taken, Vec<(&'static str, String)>> {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
-    let taken = all(map, list, from, &mut sources, &mut problems);
+    let taken = all(BOOK, map, list, from, &mut sources, &mut problems);
     match taken {
-        Some(taken) if problems.is_empty() => Ok(taken),
+        Ok(taken) if problems.is_empty() => Ok(taken),
         _ => {
             let told = problems.sorted().into_iter().map(|problem| {
                 let place = problem.place.expect("every problem has its place");
@@ -42,18 +42,19 @@ fn take(map: &str, list: &str, from: &str) -> Result<Taken, Vec<(&'static str, S
 }
 
 fn all(
+    book: &str,
     map: &str,
     rows: &str,
     from: &str,
     sources: &mut Sources,
     problems: &mut Problems,
-) -> Option<Taken> {
-    let id = sources.add("book.yaml", BOOK.to_owned());
+) -> Read<Taken> {
+    let id = sources.add("book.yaml", book.to_owned());
     let node = yaml::read(id, sources, problems)?;
-    let book = book::read(&node, problems).ok()?;
+    let book = book::read(&node, problems)?;
     let id = sources.add("map.yaml", map.to_owned());
     let node = yaml::read(id, sources, problems)?;
-    let mapping = mapping(&node, problems).ok();
+    let mapping = mapping(&node, problems);
     let file = sources.add("list.csv", rows.to_owned());
     let mapping = mapping?;
     let rows = list(file, sources.text(file), &mapping, problems)?;
@@ -93,6 +94,16 @@ fn prices_are_taken_by_the_units_of_the_book() {
     let semicolon = "separator: semicolon\n".to_owned() + MAP;
     let list = "UOM; Net ;What;No.\nTN;1,035.25;Stone, 3/4;S\nC; 1490 ;\"Bar; long\";B;;\n";
     assert_eq!(prices(&semicolon, list, "2026-05-15"), both);
+}
+
+#[test]
+fn an_item_that_could_not_be_read_is_told_once() {
+    let (mut sources, mut problems) = (Sources::default(), Problems::default());
+    let book = BOOK.replace("unit: ton", "unit: heap");
+    let taken = all(&book, MAP, LIST, "2026-05-15", &mut sources, &mut problems);
+    assert!(taken.is_err());
+    let codes: Vec<&str> = problems.iter().map(|problem| problem.code).collect();
+    assert_eq!(codes, ["unknown-unit"]);
 }
 
 #[test]
@@ -310,9 +321,9 @@ fn an_anchor_that_serves_two_items_is_not_edited() {
     ] {
         let changes: Vec<Change> = items.into_iter().map(change).collect();
         let mut problems = Problems::default();
-        assert_eq!(edits(text, &node, &book, &changes, &mut problems), None);
+        assert!(edits(text, &node, &book, &changes, &mut problems).is_err());
         let codes: Vec<&str> = problems.iter().map(|problem| problem.code).collect();
         assert_eq!(codes, vec!["cannot-edit-price"; told]);
     }
-    assert!(edits(text, &node, &book, &[change("salt")], &mut problems).is_some());
+    assert!(edits(text, &node, &book, &[change("salt")], &mut problems).is_ok());
 }

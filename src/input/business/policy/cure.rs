@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 use crate::input::checks::plain;
 use crate::input::phrases::Days;
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, Problem, Problems, Read};
+use crate::reading::{At, Fields, Problem, Problems};
 use crate::values::{Amount, Percent};
 
 keys! {
@@ -24,9 +24,8 @@ keys! {
     } then temperate
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a look at a group")]
 /// Whole degrees at which concrete cures, the cool ones below the warm ones.
-fn temperate(cure: CurePolicy, _: &Fields<'_>, problems: &mut Problems) -> Read<CurePolicy> {
+fn temperate(cure: CurePolicy, _: &Fields<'_>, problems: &mut Problems) -> CurePolicy {
     for at in [&cure.cool, &cure.warm] {
         let degrees = at.value.value;
         let cures = Decimal::from(35) <= degrees && degrees <= Decimal::from(90);
@@ -41,5 +40,5 @@ fn temperate(cure: CurePolicy, _: &Fields<'_>, problems: &mut Problems) -> Read<
         let problem = Problem::new("bad-temperature", "`cool` is warmer than `warm`");
         problems.push(problem.at(cure.cool.place).help("swap the two"));
     }
-    Ok(cure)
+    cure
 }

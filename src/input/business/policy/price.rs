@@ -51,10 +51,9 @@ words! {
 
 placeless! { TaxBase }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn taxes(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<TaxRule>> {
+fn taxes(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<TaxRule> {
     let Some(node) = fields.node(key) else {
-        return Ok(Vec::new());
+        return Vec::new();
     };
     let written = if node.is_list() {
         node.items("`tax`", problems)
@@ -66,7 +65,7 @@ fn taxes(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Rea
     let taxes = written
         .into_iter()
         .filter_map(|one| tax(one, problems).ok()?);
-    Ok(taxes.collect())
+    taxes.collect()
 }
 
 /// Nothing for `on: none`.

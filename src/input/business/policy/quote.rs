@@ -2,7 +2,7 @@
 
 use crate::input::phrases::Days;
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, Place, Problems, Read};
+use crate::reading::{At, Fields, Place, Problems};
 use crate::values::{Money, Percent};
 
 keys! {
@@ -24,12 +24,8 @@ keys! {
     }
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn place_of_yes(
-    fields: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Option<Place>> {
+/// Where it says yes; what is neither is reported, and counts as left out.
+fn place_of_yes(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<Place> {
     let yes = fields.yes(key, problems).filter(|yes| yes.value);
-    Ok(yes.map(|yes| yes.place))
+    yes.map(|yes| yes.place)
 }

@@ -1,11 +1,9 @@
 //! What options ask for: every slab, removal and extra they name is there, and no two of them
 //! make the same value of one slab differently at once.
 
-use std::collections::BTreeSet;
-
 use crate::input::job::written::options::{OptionGroup, OptionItem};
 use crate::input::job::{Extra, Removal};
-use crate::reading::{At, Problem, Problems, suggest};
+use crate::reading::{At, BrokenNames, Problem, Problems, suggest};
 
 /// The names that options can speak of.
 pub(super) struct Named<'a> {
@@ -13,12 +11,12 @@ pub(super) struct Named<'a> {
     pub removals: &'a [Removal],
     pub extras: &'a [Extra],
     /// Slabs with a problem of their own, not worth a second one.
-    pub unsure: &'a BTreeSet<String>,
+    pub unsure: &'a BrokenNames,
 }
 
 impl Named<'_> {
     fn is_slab(&self, name: &str) -> bool {
-        self.slabs.contains(&name) || self.unsure.contains(name)
+        self.slabs.contains(&name) || self.unsure.has(name)
     }
 
     fn is_removal(&self, name: &str) -> bool {

@@ -5,7 +5,7 @@ use crate::input::book::{BoxStock, PriceBook};
 use crate::input::job::takeoff::Slab;
 use crate::input::job::written::SlabWritten;
 use crate::input::job::{BoxWritten, Lid, SetBox};
-use crate::reading::{At, Problem, Problems, suggest};
+use crate::reading::{At, Problem, Problems, Read, suggest};
 use crate::values::Length;
 
 /// Looks every box up in the book and puts it into its slab, once the slabs lie where they lie.
@@ -28,14 +28,10 @@ fn resolve_one(
     written: &BoxWritten,
     book: &PriceBook,
     problems: &mut Problems,
-) -> Option<SetBox> {
+) -> Read<SetBox> {
     let stock = written.stock.as_ref().unwrap_or(&written.name);
-    let Some(known) = book.rules.boxes.get(&stock.value) else {
-        if !book.rules.boxes.broken.contains(&stock.value) {
-            problems.push(unknown(stock, book));
-        }
-        return None;
-    };
+    let boxes = &book.rules.boxes;
+    let known = boxes.known(&stock.value, problems, || unknown(stock, book))?;
     let (low, high) = slab.outline.bounds();
     let middle = written.at.as_ref().map(|at| At {
         value: at.value.within(low, high),
@@ -55,7 +51,7 @@ fn resolve_one(
         ));
     }
     check_lid(written, known, problems);
-    Some(SetBox {
+    Ok(SetBox {
         called: if written.stock.is_some() {
             written.name.value.clone()
         } else {

@@ -14,14 +14,14 @@ use crate::input::job::positions::{self, Contact};
 use crate::input::job::takeoff::{Slab, Takeoff};
 use crate::input::job::written::SlabWritten;
 use crate::input::job::written::options::{Change, Choice, MOST, OptionItem, choices, count};
-use crate::reading::{At, Problem, Problems};
+use crate::reading::{At, Problem, Problems, Read};
 
 /// The slabs as measured, each at its place, before any edge is shared.
 pub(super) struct Site<'a> {
     pub slabs: Vec<(Slab, SlabWritten)>,
     pub contacts: Vec<Contact>,
-    /// Some slabs are missing here, since they have a problem of their own.
-    pub incomplete: bool,
+    /// Whether no slab is missing here for a problem of its own.
+    pub complete: Read<()>,
     pub book: &'a PriceBook,
     pub business: &'a Business,
 }
@@ -36,20 +36,15 @@ struct Made<'a> {
 /// One slab with the values that some options give it.
 struct Version<'a> {
     changes: Vec<&'a Change>,
-    /// None where these values make no slab.
-    slab: Option<Slab>,
+    /// What these values make.
+    slab: Read<Slab>,
     /// The same with the edges of different neighbors, before steps are laid on them.
     made: Vec<(Vec<EdgePart>, Arc<Slab>)>,
 }
 
 /// `job` as quoted, and with every other choice; what no choice can be is reported.
-pub(super) fn chosen(job: &Takeoff, site: &Site<'_>, problems: &mut Problems) -> Option<Takeoff> {
+pub(super) fn chosen(job: &Takeoff, site: &Site<'_>, problems: &mut Problems) -> Read<Takeoff> {
     let groups = Arc::clone(&job.options);
-    let all = if count(&groups) <= MOST {
-        choices(&groups)
-    } else {
-        vec![Choice::as_quoted(&groups)]
-    };
     let mut made = Made {
         site,
         versions: site
@@ -58,13 +53,20 @@ pub(super) fn chosen(job: &Takeoff, site: &Site<'_>, problems: &mut Problems) ->
             .map(|(slab, _)| vec![Version::as_measured(slab)])
             .collect(),
     };
-    let mut jobs: BTreeMap<Choice, Takeoff> = BTreeMap::new();
     // Many choices meet the same slip.
     let mut found = Problems::default();
-    for choice in all {
+    let mut one = |choice: &Choice| {
         let taken = choice.taken(&groups);
-        if let Some(slabs) = made.slabs(&taken, &mut found) {
-            jobs.insert(choice, with(job, slabs, &taken));
+        let slabs = made.slabs(&taken, &mut found)?;
+        Read::Ok(with(job, slabs, &taken))
+    };
+    let quoted = one(&Choice::as_quoted(&groups));
+    let mut otherwise: BTreeMap<Choice, Takeoff> = BTreeMap::new();
+    if count(&groups) <= MOST {
+        for choice in choices(&groups).into_iter().skip(1) {
+            if let Ok(job) = one(&choice) {
+                otherwise.insert(choice, job);
+            }
         }
     }
     let mut told: Vec<Problem> = Vec::new();
@@ -74,10 +76,9 @@ pub(super) fn chosen(job: &Takeoff, site: &Site<'_>, problems: &mut Problems) ->
         }
     }
     problems.extend(told);
-    let quoted = jobs.remove(&Choice::as_quoted(&groups))?;
-    Some(Takeoff {
-        otherwise: jobs,
-        ..quoted
+    Ok(Takeoff {
+        otherwise,
+        ..quoted?
     })
 }
 
@@ -105,12 +106,8 @@ fn dropped<'a>(taken: &[&'a OptionItem]) -> BTreeSet<&'a str> {
 }
 
 impl<'a> Made<'a> {
-    /// The slabs when these options are taken; none if they cannot be.
-    fn slabs(
-        &mut self,
-        taken: &[&'a OptionItem],
-        problems: &mut Problems,
-    ) -> Option<Vec<Arc<Slab>>> {
+    /// The slabs when these options are taken.
+    fn slabs(&mut self, taken: &[&'a OptionItem], problems: &mut Problems) -> Read<Vec<Arc<Slab>>> {
         let dropped = dropped(taken);
         let sound = self.placed(taken, &dropped, problems);
         let mut numbers: Vec<Option<usize>> = Vec::new();
@@ -126,45 +123,42 @@ impl<'a> Made<'a> {
             }
         }
         let versions = &self.versions;
-        let here: Vec<Option<&Slab>> = numbers
-            .iter()
-            .enumerate()
-            .map(|(i, number)| number.and_then(|number| versions[i][number].slab.as_ref()))
-            .collect();
-        let wanted = numbers.iter().flatten().count();
-        if !sound || here.iter().flatten().count() != wanted {
-            return None;
-        }
+        let here = numbers.iter().enumerate().map(|(i, number)| {
+            let slab = number.map(|number| versions[i][number].slab.as_ref());
+            slab.transpose().map_err(|reported| *reported)
+        });
+        sound?;
+        let here: Vec<Option<&Slab>> = here.collect::<Read<_>>()?;
         let edges = positions::shared(&here, &self.site.contacts);
         let numbered = numbers.into_iter().zip(edges).enumerate();
-        Some(
-            numbered
-                .filter_map(|(i, (number, edges))| {
-                    let version = &mut self.versions[i][number?];
-                    let known = version.made.iter().find(|(known, _)| *known == edges);
-                    if let Some((_, known)) = known {
-                        return Some(Arc::clone(known));
-                    }
-                    let mut slab = Slab {
-                        edges: edges.clone(),
-                        ..version.slab.clone()?
-                    };
-                    sections::placed(&mut slab, &self.site.slabs[i].1, problems);
-                    let slab = Arc::new(slab);
-                    version.made.push((edges, Arc::clone(&slab)));
-                    Some(slab)
-                })
-                .collect(),
-        )
+        let mut slabs = Vec::new();
+        for (i, (number, edges)) in numbered {
+            let Some(number) = number else { continue };
+            let version = &mut self.versions[i][number];
+            let known = version.made.iter().find(|(known, _)| *known == edges);
+            if let Some((_, known)) = known {
+                slabs.push(Arc::clone(known));
+                continue;
+            }
+            let mut slab = Slab {
+                edges: edges.clone(),
+                ..version.slab.clone()?
+            };
+            sections::placed(&mut slab, &self.site.slabs[i].1, problems);
+            let slab = Arc::new(slab);
+            version.made.push((edges, Arc::clone(&slab)));
+            slabs.push(slab);
+        }
+        Ok(slabs)
     }
 
-    /// Whether a slab is left, and none was placed by one that is dropped.
+    /// A slab is left, and none was placed by one that is dropped.
     fn placed(
         &self,
         taken: &[&OptionItem],
         dropped: &BTreeSet<&str>,
         problems: &mut Problems,
-    ) -> bool {
+    ) -> Read<()> {
         let before = problems.len();
         let is_dropped = |name: &str| dropped.contains(name);
         let left = self
@@ -172,24 +166,23 @@ impl<'a> Made<'a> {
             .slabs
             .iter()
             .filter(|(slab, _)| !is_dropped(&slab.key));
-        // Work that never had a slab, such as a part of a change order, has none to lose.
-        let never = self.site.slabs.is_empty() && !self.site.incomplete;
-        if left.clone().next().is_none() && !never {
+        if left.clone().next().is_none() {
+            self.site.complete?;
             let keys = || self.site.slabs.iter().map(|(slab, _)| &slab.key);
             let drops = taken.iter().filter_map(|option| {
                 let of_slab = |name: &&At<String>| keys().any(|key| *key == name.value);
                 Some((&option.name.value, option.drop.iter().find(of_slab)?))
             });
             let drops: Vec<(&String, &At<String>)> = drops.collect();
-            let Some((_, last)) = drops.last().filter(|_| !self.site.incomplete) else {
-                return false;
-            };
-            let titles: Vec<String> = drops
-                .iter()
-                .map(|(title, _)| format!("`{title}`"))
-                .collect();
-            let message = format!("with {} no slab is left", titles.join(" and "));
-            problems.push(Problem::new("nothing-left", message).at(last.place).help("keep one slab in every choice; what excludes each other belongs under one `choose one`"));
+            // Work that never had a slab, such as a part of a change order, has none to lose.
+            if let Some((_, last)) = drops.last() {
+                let titles: Vec<String> = drops
+                    .iter()
+                    .map(|(title, _)| format!("`{title}`"))
+                    .collect();
+                let message = format!("with {} no slab is left", titles.join(" and "));
+                problems.push(Problem::new("nothing-left", message).at(last.place).help("keep one slab in every choice; what excludes each other belongs under one `choose one`"));
+            }
         }
         for (slab, written) in left {
             let Some(reference) = positions::reference(written) else {
@@ -214,7 +207,7 @@ impl<'a> Made<'a> {
                     )),
             );
         }
-        problems.len() == before
+        problems.none_since(before)
     }
 
     /// The number of the version of slab `i` that these changes make.
@@ -254,7 +247,7 @@ impl Version<'_> {
     fn as_measured(slab: &Slab) -> Self {
         Self {
             changes: Vec::new(),
-            slab: Some(slab.clone()),
+            slab: Ok(slab.clone()),
             made: Vec::new(),
         }
     }

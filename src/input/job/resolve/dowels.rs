@@ -4,16 +4,10 @@ use super::names::known;
 use crate::input::book::{DowelStock, PriceBook};
 use crate::input::job::{Dowels, EdgePart, Pin};
 use crate::input::phrases::DowelsPhrase;
-use crate::reading::{At, Problem, Problems};
+use crate::reading::{At, Problem, Problems, Read};
 
-/// `None` when it cannot be told; `Some(None)` for a slab that has no such edge and names none.
-///
-/// A slab that names no kind takes the only one of the book that fits: smooth bars
+/// None for a slab that has no such edge and names none. A slab that names no kind takes the only one of the book that fits: smooth bars
 /// where it slides, deformed ones where it is tied.
-#[expect(
-    clippy::option_option,
-    reason = "no dowels is an answer, dowels nobody knows are none"
-)]
 pub(super) fn across(
     pin: Pin,
     written: Option<At<DowelsPhrase>>,
@@ -21,30 +15,27 @@ pub(super) fn across(
     slab: &At<String>,
     book: &PriceBook,
     problems: &mut Problems,
-) -> Option<Option<Dowels>> {
+) -> Read<Option<Dowels>> {
     let kinds = &book.rules.dowels;
     if let Some(At { value, place }) = written {
         let kind = At {
             value: value.kind,
             place,
         };
-        if !known(&kind, kinds, "kind of dowel", problems) {
-            return None;
-        }
-        let usual = &kinds[&kind.value].spacing;
+        let stock = known(&kind, kinds, "kind of dowel", problems)?;
         let spacing = value
             .spacing
-            .map_or_else(|| usual.clone(), |value| At { value, place });
-        return Some(Some(Dowels { kind, spacing }));
+            .map_or_else(|| stock.spacing.clone(), |value| At { value, place });
+        return Ok(Some(Dowels { kind, spacing }));
     }
     if !edges.iter().any(|part| part.kind.pin() == Some(pin)) {
-        return Some(None);
+        return Ok(None);
     }
     let fits = |stock: &DowelStock| stock.bar.value.is_smooth() == (pin == Pin::Dowels);
     let fitting: Vec<(&String, &DowelStock)> =
         kinds.iter().filter(|(_, stock)| fits(stock)).collect();
     if let [(name, stock)] = fitting[..] {
-        return Some(Some(Dowels {
+        return Ok(Some(Dowels {
             kind: At {
                 value: name.clone(),
                 place: slab.place,
@@ -52,8 +43,7 @@ pub(super) fn across(
             spacing: stock.spacing.clone(),
         }));
     }
-    problems.push(unclear(pin, slab, &fitting));
-    None
+    Err(problems.push(unclear(pin, slab, &fitting)))
 }
 
 fn unclear(pin: Pin, slab: &At<String>, fitting: &[(&String, &DowelStock)]) -> Problem {

@@ -5,7 +5,7 @@ use crate::input::job::sections::Steps;
 use crate::input::job::takeoff::Slab;
 use crate::input::job::{EdgeKind, positions};
 use crate::input::sections::StepsWritten;
-use crate::reading::{At, Problem, Problems};
+use crate::reading::{At, Problem, Problems, Read};
 use crate::values::Length;
 
 /// The flight at its place; the edge there is joined to it.
@@ -13,18 +13,15 @@ pub(super) fn flight(
     slab: &mut Slab,
     written: &StepsWritten,
     problems: &mut Problems,
-) -> Option<Steps> {
+) -> Read<Steps> {
     let edge = written.edge.value;
     let Some((number, side)) = positions::outermost(&slab.outline, edge) else {
-        problems.push(
-            Problem::new(
-                "no-such-edge",
-                format!("`{}` has no straight {} side", slab.key, edge.name()),
-            )
-            .at(written.edge.place)
-            .help("let the steps lead down from a straight side"),
-        );
-        return None;
+        let message = format!("`{}` has no straight {} side", slab.key, edge.name());
+        return Err(problems.push(
+            Problem::new("no-such-edge", message)
+                .at(written.edge.place)
+                .help("let the steps lead down from a straight side"),
+        ));
     };
     let along = |point: Point| match edge {
         Compass::North | Compass::South => point.x,
@@ -50,21 +47,18 @@ pub(super) fn flight(
         }
     };
     if start < low || high < start + wide {
-        problems.push(
-            Problem::new(
-                "steps-too-wide",
-                format!(
-                    "steps `{}` wide do not fit there on the {} edge of `{}`, which is `{}` long",
-                    width.value,
-                    edge.name(),
-                    slab.key,
-                    Length::nanometres(high - low)
-                ),
-            )
-            .at(width.place)
-            .help("make them narrower, or check the distance from the end"),
+        let message = format!(
+            "steps `{}` wide do not fit there on the {} edge of `{}`, which is `{}` long",
+            width.value,
+            edge.name(),
+            slab.key,
+            Length::nanometres(high - low)
         );
-        return None;
+        return Err(problems.push(
+            Problem::new("steps-too-wide", message)
+                .at(width.place)
+                .help("make them narrower, or check the distance from the end"),
+        ));
     }
     let stretch = (start, start + wide);
     let forward = along(side.from) < along(side.to);
@@ -82,19 +76,18 @@ pub(super) fn flight(
             slab.key,
             kind.name()
         );
-        problems.push(
+        return Err(problems.push(
             Problem::new("steps-not-open", message)
                 .at(written.place)
                 .help("move them along the edge; a slab at their foot begins a flight farther out, so leave its position out"),
-        );
-        return None;
+        ));
     }
     slab.edges = positions::divided(&slab.edges, number, &side, &stretch, EdgeKind::Joined);
     let on = |position: i64| match edge {
         Compass::North | Compass::South => Point::new(position, side.from.y),
         Compass::East | Compass::West => Point::new(side.from.x, position),
     };
-    Some(Steps {
+    Ok(Steps {
         risers: written.risers.clone().map(|risers| risers.0),
         rise: written.rise.clone(),
         tread: written.tread.clone(),

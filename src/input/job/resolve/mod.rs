@@ -14,7 +14,7 @@ mod slab;
 mod steel;
 mod surface;
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use chosen::{Site, chosen};
 use names::known_in_unit;
@@ -25,7 +25,7 @@ use super::written::{JobWritten, SlabWritten};
 use super::{ExtraWhat, overlaps, positions};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
-use crate::reading::Problems;
+use crate::reading::{Problems, Read, Reported};
 
 /// The takeoff with every name known, or every name that is not.
 pub fn resolve(
@@ -34,19 +34,17 @@ pub fn resolve(
     book: &PriceBook,
     business: &Business,
     problems: &mut Problems,
-) -> Option<Takeoff> {
-    match looked_up(written, file_name, book, business, problems) {
-        LookedUp::Whole(takeoff) => Some(*takeoff),
-        LookedUp::Mended(_) | LookedUp::Broken => None,
-    }
+) -> Read<Takeoff> {
+    let looked_up = looked_up(written, file_name, book, business, problems);
+    looked_up.map_err(|slipped| slipped.reported)
 }
 
-/// How far a job could be looked up.
-pub enum LookedUp {
-    Whole(Box<Takeoff>),
-    /// Some names are read as what was probably meant: good for more questions, not for a price.
-    Mended(Box<Takeoff>),
-    Broken,
+/// A job that could not be looked up as it is written.
+pub struct Slipped {
+    pub reported: Reported,
+    /// With names read as what was probably meant, if that is all: good for more questions, not
+    /// for a price.
+    pub mended: Option<Box<Takeoff>>,
 }
 
 /// The same, and with slips in some names still what the rest makes.
@@ -56,17 +54,16 @@ pub fn looked_up(
     book: &PriceBook,
     business: &Business,
     problems: &mut Problems,
-) -> LookedUp {
+) -> Result<Takeoff, Slipped> {
     let before = problems.len();
     let mut slabs: Vec<(Slab, SlabWritten)> = Vec::new();
     let mut head = written.head;
     head.site = crate::input::site::or_usual(head.site, &business.site.usual);
-    let mut unsure: BTreeSet<String> = written.slabs.unread;
+    let mut unsure = written.slabs.unread;
     for slab in written.slabs.read {
-        if let Some(resolved) = slab::slab(&slab, book, business, problems) {
-            slabs.push((resolved, slab));
-        } else {
-            unsure.insert(slab.key.value);
+        match slab::slab(&slab, book, business, problems) {
+            Ok(resolved) => slabs.push((resolved, slab)),
+            Err(reported) => unsure.insert(slab.key.value, reported),
         }
     }
     let after_slabs = problems.len();
@@ -107,17 +104,22 @@ pub fn looked_up(
     let site = Site {
         slabs,
         contacts,
-        incomplete: !unsure.is_empty(),
+        complete: unsure.none(),
         book,
         business,
     };
-    let incomplete = site.incomplete;
-    match chosen(&job, &site, problems) {
-        Some(job) if problems.len() == before => LookedUp::Whole(Box::new(job)),
-        // With any other slip it is not known what else would be computed.
-        Some(job) if problems.len() == after_slabs && !incomplete => {
-            LookedUp::Mended(Box::new(job))
-        }
-        _ => LookedUp::Broken,
-    }
+    let broken = |reported| Slipped {
+        reported,
+        mended: None,
+    };
+    let job = chosen(&job, &site, problems).map_err(broken)?;
+    let Err(reported) = problems.none_since(before) else {
+        return Ok(job);
+    };
+    // With any other slip it is not known what else would be computed.
+    let names_only = problems.len() == after_slabs && site.complete.is_ok();
+    Err(Slipped {
+        reported,
+        mended: names_only.then(|| Box::new(job)),
+    })
 }

@@ -1,9 +1,9 @@
 //! Names looked up in the price book and in business.yaml.
 
-use crate::input::book::{PriceBook, unknown_item};
+use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::written::SlabWritten;
-use crate::reading::{At, Named, Problem, Problems, suggest};
+use crate::reading::{At, Named, Problem, Problems, Read, suggest};
 use crate::values::Unit;
 
 /// A slab's kind is what `kind` says, else its name, else the last word of its name that is a kind.
@@ -14,10 +14,10 @@ pub(super) fn kind(
     written: &SlabWritten,
     business: &Business,
     problems: &mut Problems,
-) -> Option<String> {
+) -> Read<String> {
     let name = written.kind.as_ref().unwrap_or(&written.key);
     if business.kinds.contains_key(&name.value) {
-        return Some(name.value.clone());
+        return Ok(name.value.clone());
     }
     if written.kind.is_none()
         && let Some(word) = name
@@ -26,7 +26,7 @@ pub(super) fn kind(
             .rev()
             .find(|word| business.kinds.contains_key(*word))
     {
-        return Some(word.to_owned());
+        return Ok(word.to_owned());
     }
     let names: Vec<&str> = business.kinds.keys().map(String::as_str).collect();
     let problem = Problem::new(
@@ -35,7 +35,7 @@ pub(super) fn kind(
     )
     .at(name.place);
     let near = suggest::closest(&name.value, names.iter().copied());
-    problems.push(match near {
+    let reported = problems.push(match near {
         Some(near) => problem.help(format!(
             "did you mean `{near}`? Its kinds are {}",
             names.join(", ")
@@ -46,7 +46,7 @@ pub(super) fn kind(
             names.join(", ")
         )),
     });
-    near.map(str::to_owned)
+    near.map(str::to_owned).ok_or(reported)
 }
 
 /// The name, or the one that was probably meant by it, which is reported like any unknown one.
@@ -55,43 +55,35 @@ pub(super) fn meant<T>(
     among: &Named<T>,
     what: &str,
     problems: &mut Problems,
-) -> Option<At<String>> {
-    if known(&name, among, what, problems) {
-        return Some(name);
+) -> Read<At<String>> {
+    let Err(reported) = known(&name, among, what, problems) else {
+        return Ok(name);
+    };
+    let near = suggest::closest(&name.value, among.keys().map(String::as_str));
+    match near.filter(|_| !among.broken.has(&name.value)) {
+        Some(near) => Ok(At::new(near.to_owned(), name.place)),
+        None => Err(reported),
     }
-    let near = suggest::closest(&name.value, among.keys().map(String::as_str))?;
-    (!among.broken.contains(&name.value)).then(|| At {
-        value: near.to_owned(),
-        place: name.place,
-    })
 }
 
-pub(super) fn known<T>(
+pub(super) fn known<'a, T>(
     name: &At<String>,
-    among: &Named<T>,
+    among: &'a Named<T>,
     what: &str,
     problems: &mut Problems,
-) -> bool {
-    if among.contains_key(&name.value) {
-        return true;
-    }
-    if among.broken.contains(&name.value) {
-        return false;
-    }
-    let names: Vec<&str> = among.keys().map(String::as_str).collect();
-    let problem = Problem::new(
-        "unknown-name",
-        format!("price book has no {what} `{}`", name.value),
-    )
-    .at(name.place);
-    problems.push(match suggest::closest(&name.value, names.iter().copied()) {
-        Some(near) => problem.help(format!("did you mean `{near}`?")),
-        None if names.is_empty() => problem.help(format!(
-            "the price book names no {what} at all; add it there"
-        )),
-        None => problem.help(format!("it has {}", names.join(", "))),
-    });
-    false
+) -> Read<&'a T> {
+    among.known(&name.value, problems, || {
+        let names: Vec<&str> = among.keys().map(String::as_str).collect();
+        let message = format!("price book has no {what} `{}`", name.value);
+        let problem = Problem::new("unknown-name", message).at(name.place);
+        match suggest::closest(&name.value, names.iter().copied()) {
+            Some(near) => problem.help(format!("did you mean `{near}`?")),
+            None if names.is_empty() => problem.help(format!(
+                "the price book names no {what} at all; add it there"
+            )),
+            None => problem.help(format!("it has {}", names.join(", "))),
+        }
+    })
 }
 
 pub(super) fn known_in_unit(
@@ -100,12 +92,7 @@ pub(super) fn known_in_unit(
     book: &PriceBook,
     problems: &mut Problems,
 ) {
-    let Some(item) = book.items.get(&name.value) else {
-        if !book.items.broken.contains(&name.value) {
-            problems.push(
-                unknown_item(&name.value, book.items.keys().map(String::as_str)).at(name.place),
-            );
-        }
+    let Ok(item) = book.item(&name.value, name.place, problems) else {
         return;
     };
     if amount.value.unit == item.unit

@@ -6,14 +6,14 @@ use crate::input::job::takeoff::Opening;
 use crate::input::job::written::{OpeningWritten, ShapeWritten, SlabWritten};
 use crate::input::job::{EdgeKind, EdgePart};
 use crate::input::phrases::{ShapePhrase, SizePhrase, SpotPhrase};
-use crate::reading::{At, Problem, Problems};
+use crate::reading::{At, Problem, Problems, Read};
 
 /// The slab's outline with its holes, and what is known of each.
 pub(super) fn openings(
     slab: &SlabWritten,
     outline: Outline,
     problems: &mut Problems,
-) -> Option<(Outline, Vec<Opening>)> {
+) -> Read<(Outline, Vec<Opening>)> {
     let before = problems.len();
     let mut outline = outline;
     let mut done: Vec<Opening> = ring(slab, &outline).into_iter().collect();
@@ -28,7 +28,7 @@ pub(super) fn openings(
             );
             continue;
         }
-        let Some(hole) = outline_of(&opening.shaped.shape, problems) else {
+        let Ok(hole) = outline_of(&opening.shaped.shape, problems) else {
             continue;
         };
         if !hole.holes().is_empty() {
@@ -50,7 +50,8 @@ pub(super) fn openings(
             }
         }
     }
-    (problems.len() == before).then_some((outline, done))
+    problems.none_since(before)?;
+    Ok((outline, done))
 }
 
 /// The middle of a slab that is a ring.

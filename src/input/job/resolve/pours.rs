@@ -1,16 +1,14 @@
 //! Which slab is poured on which day.
 
-use std::collections::BTreeSet;
-
 use crate::input::job::takeoff::{Placement, Slab};
 use crate::input::job::written::{PourWritten, SlabWritten};
-use crate::reading::{Problem, Problems};
+use crate::reading::{BrokenNames, Problem, Problems};
 
 /// Gives every slab its pour; a single pour without names takes them all.
 pub(super) fn pours(
     written: &[PourWritten],
     slabs: &mut [(Slab, SlabWritten)],
-    unsure: &BTreeSet<String>,
+    unsure: &BrokenNames,
     problems: &mut Problems,
 ) -> Vec<Placement> {
     let mut named = vec![None; slabs.len()];
@@ -25,7 +23,7 @@ pub(super) fn pours(
                     );
                 }
                 Some(i) => named[i] = Some(number),
-                None if unsure.contains(&name.value) => {}
+                None if unsure.has(&name.value) => {}
                 None => {
                     problems.push(
                         Problem::new(

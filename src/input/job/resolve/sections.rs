@@ -9,7 +9,7 @@ use crate::input::job::takeoff::Slab;
 use crate::input::job::written::SlabWritten;
 use crate::input::phrases::{EdgeName, EdgesPhrase, StoopPhrase, Thickness};
 use crate::input::sections::{EdgeSort, Thickened};
-use crate::reading::{At, Problem, Problems};
+use crate::reading::{At, Problem, Problems, Read};
 use crate::values::Length;
 
 /// Deeper than this is a foundation wall.
@@ -39,7 +39,7 @@ pub(super) fn sections(
         known_fill(stoop, rules, problems);
         let walls = stoop_walls(written, stoop, &mut thickness, problems);
         match (&thickened, walls) {
-            (Some(edge), Some(_)) => {
+            (Some(edge), Ok(Some(_))) => {
                 problems.push(
                     Problem::new(
                         "stoop-and-thickened",
@@ -50,8 +50,8 @@ pub(super) fn sections(
                     .help("keep one of the two; `thickened: none` undoes what the kind says"),
                 );
             }
-            (None, Some(walls)) => thickened = Some(walls),
-            (_, None) => {}
+            (None, Ok(Some(walls))) => thickened = Some(walls),
+            (_, Ok(None) | Err(_)) => {}
         }
     }
     let sections = Sections {
@@ -72,7 +72,7 @@ fn known_fill(stoop: &At<StoopPhrase>, rules: &Rules, problems: &mut Problems) {
             value: with.clone(),
             place: stoop.place,
         };
-        known(&material, &rules.bases, "base", problems);
+        let _ = known(&material, &rules.bases, "base", problems);
     }
 }
 
@@ -82,22 +82,19 @@ fn stoop_walls(
     stoop: &At<StoopPhrase>,
     thickness: &mut At<Thickness>,
     problems: &mut Problems,
-) -> Option<Thickened> {
+) -> Read<Option<Thickened>> {
     let walls = match &stoop.value {
-        StoopPhrase::None => return None,
+        StoopPhrase::None => return Ok(None),
         StoopPhrase::Solid => None,
         StoopPhrase::Filled { walls, .. } => Some(*walls),
     };
     let Some(steps) = &written.steps else {
-        problems.push(
-            Problem::new(
-                "stoop-without-steps",
-                format!("nothing says how high the stoop `{}` is", written.key.value),
-            )
-            .at(stoop.place)
-            .help("add its steps, for example `steps: 2 risers of 7 in, 12 in treads, south edge`"),
-        );
-        return None;
+        let message = format!("nothing says how high the stoop `{}` is", written.key.value);
+        return Err(problems.push(
+            Problem::new("stoop-without-steps", message).at(stoop.place).help(
+                "add its steps, for example `steps: 2 risers of 7 in, 12 in treads, south edge`",
+            ),
+        ));
     };
     let height = At {
         value: steps.rise.value * i64::from(steps.risers.value.0),
@@ -105,9 +102,9 @@ fn stoop_walls(
     };
     let Some(walls) = walls else {
         *thickness = height.map(Thickness::even);
-        return None;
+        return Ok(None);
     };
-    Some(Thickened {
+    Ok(Some(Thickened {
         sort: EdgeSort::Thickened,
         edges: At {
             value: EdgesPhrase::All,
@@ -120,7 +117,7 @@ fn stoop_walls(
         depth: height,
         taper: None,
         bars: None,
-    })
+    }))
 }
 
 fn named_sides(key: &str, edge: &Thickened, outline: &Outline, problems: &mut Problems) {
@@ -146,7 +143,8 @@ fn named_sides(key: &str, edge: &Thickened, outline: &Outline, problems: &mut Pr
 /// What can be said only when every slab has its place: flights on their edges, room for thick edges.
 pub(super) fn placed(slab: &mut Slab, written: &SlabWritten, problems: &mut Problems) {
     if let Some(steps) = &written.steps {
-        slab.sections.steps = super::flight::flight(slab, steps, problems);
+        // What else is wrong with the slab is said too.
+        slab.sections.steps = super::flight::flight(slab, steps, problems).ok();
     }
     room(slab, problems);
 }

@@ -4,7 +4,7 @@ use crate::geometry::{Compass, Leg, Outline, WalkError};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
 use crate::input::job::{EdgeKind, EdgePart};
 use crate::input::phrases::{CornerPhrase, LegPhrase, SizePhrase, Way};
-use crate::reading::{At, Place, Problem, Problems};
+use crate::reading::{At, Place, Problem, Problems, Read};
 use crate::values::Length;
 
 pub(super) fn shape_place(shape: &ShapeWritten) -> Place {
@@ -14,23 +14,22 @@ pub(super) fn shape_place(shape: &ShapeWritten) -> Place {
     }
 }
 
-pub(super) fn outline(shape: &ShapeWritten, problems: &mut Problems) -> Option<Outline> {
+pub(super) fn outline(shape: &ShapeWritten, problems: &mut Problems) -> Read<Outline> {
     let (error, sides, place) = match shape {
         ShapeWritten::Size(size) => match sized(size.value) {
-            Ok(outline) => return Some(outline),
+            Ok(outline) => return Ok(outline),
             Err(error) => (error, Vec::new(), size.place),
         },
         ShapeWritten::Walked(legs, place) => match walked(legs) {
-            Ok(outline) => return Some(outline),
+            Ok(outline) => return Ok(outline),
             Err(error) => (error, legs.iter().map(|leg| leg.place).collect(), *place),
         },
         ShapeWritten::Cornered(corners, place) => match cornered(corners) {
-            Ok(outline) => return Some(outline),
+            Ok(outline) => return Ok(outline),
             Err(error) => (error, corners.iter().map(|at| at.place).collect(), *place),
         },
     };
-    problems.push(wrong(&error, &sides, place));
-    None
+    Err(problems.push(wrong(&error, &sides, place)))
 }
 
 /// Lengths are above zero and sides make their triangle: the phrase has been refused before otherwise.

@@ -13,7 +13,7 @@ use crate::input::job::takeoff::{Base, Fall, Slab};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
 use crate::input::job::{Pin, sanity};
 use crate::input::phrases::{BasePhrase, FallPhrase};
-use crate::reading::{At, Problem, Problems};
+use crate::reading::{At, Problem, Problems, Read};
 
 #[expect(
     clippy::too_many_lines,
@@ -24,17 +24,20 @@ pub(super) fn slab(
     book: &PriceBook,
     business: &Business,
     problems: &mut Problems,
-) -> Option<Slab> {
+) -> Read<Slab> {
     let key = &written.key.value;
     // Without a kind, what the slab says itself is looked up all the same.
     let kind = kind(written, business, problems);
     let (values, mut usual) = match &kind {
-        Some(kind) => written.values.clone().or(&business.kinds[kind].values),
-        None => (written.values.clone(), Vec::new()),
+        Ok(kind) => written.values.clone().or(&business.kinds[kind].values),
+        Err(_) => (written.values.clone(), Vec::new()),
     };
     let outline = outline(&written.shaped.shape, problems);
     let missing = |what: &str, problems: &mut Problems| {
-        let Some(kind) = &kind else { return };
+        let kind = match &kind {
+            Ok(kind) => kind,
+            Err(reported) => return *reported,
+        };
         let message = format!("`{key}` has no {what}, and neither has its kind `{kind}`");
         problems.push(
             Problem::new("no-usual-value", message)
@@ -42,16 +45,11 @@ pub(super) fn slab(
                 .help(format!(
                     "write `{what}` below it, or under `kinds` in business.yaml"
                 )),
-        );
+        )
     };
-    let thickness = values.thickness.or_else(|| {
-        missing("thickness", problems);
-        None
-    });
-    let mix = values.mix.or_else(|| {
-        missing("mix", problems);
-        None
-    });
+    let thickness = values.thickness;
+    let thickness = thickness.ok_or_else(|| missing("thickness", problems));
+    let mix = values.mix.ok_or_else(|| missing("mix", problems));
     let mix = mix.and_then(|mix| meant(mix, &book.rules.mixes, "mix", problems));
     // What stands upon another slab lies on concrete; a base is there only where it is said.
     let values_base = if written.on.is_some() && written.values.base.is_none() {
@@ -69,30 +67,27 @@ pub(super) fn slab(
                 value: material,
                 place,
             };
-            known(&material, &book.rules.bases, "base", problems).then_some(Some(Base {
-                depth: At {
-                    value: depth,
-                    place,
-                },
-                material,
-            }))
+            let depth = At {
+                value: depth,
+                place,
+            };
+            let known = known(&material, &book.rules.bases, "base", problems);
+            known.map(|_| Some(Base { depth, material }))
         }
         Some(At {
             value: BasePhrase::None,
             ..
         })
-        | None => Some(None),
+        | None => Ok(None),
     };
-    let bars = steel::bars(values.bars.as_ref(), mix.as_ref(), book, problems);
+    // What goes by the mix is not asked where nobody knows it.
+    let mixed = mix.as_ref().ok();
+    let bars = steel::bars(values.bars.as_ref(), mixed, book, problems);
     let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
     let mesh = optional(values.mesh);
-    let mesh_known = mesh
-        .as_ref()
-        .is_none_or(|mesh| known(mesh, &book.rules.mesh, "mesh", problems));
+    let mesh = mesh.map(|name| known(&name, &book.rules.mesh, "mesh", problems).map(|_| name));
     let fiber = optional(values.fiber);
-    let fiber_known = fiber
-        .as_ref()
-        .is_none_or(|fiber| known(fiber, &book.rules.fiber, "fiber", problems));
+    let fiber = fiber.map(|name| known(&name, &book.rules.fiber, "fiber", problems).map(|_| name));
     let finish = values.finish.unwrap_or_else(|| At {
         value: "broom".to_owned(),
         place: written.key.place,
@@ -105,7 +100,7 @@ pub(super) fn slab(
             curing: values.curing,
         },
         &finish.value,
-        mix.as_ref(),
+        mixed,
         written.key.place,
         book,
         problems,
@@ -125,9 +120,7 @@ pub(super) fn slab(
         |pin, phrase| dowels::across(pin, phrase, &edges, &written.key, book, problems);
     let doweled = across(Pin::Dowels, values.dowels);
     let tied = across(Pin::Ties, values.ties);
-    if !mesh_known || !fiber_known {
-        return None;
-    }
+    let (mesh, fiber) = (mesh.transpose()?, fiber.transpose()?);
     let (thickness, sections) = sections?;
     // A solid stoop is as thick as its steps are high, whatever is usual.
     usual.retain(|key| *key != "thickness" || !sections.is_solid());
@@ -135,7 +128,7 @@ pub(super) fn slab(
     if let Some(border) = &surface.border {
         fits(border, &outline, problems);
     }
-    Some(Slab {
+    Ok(Slab {
         key: key.clone(),
         place: written.key.place,
         called: written.called.clone().unwrap_or_else(|| key.clone()),

@@ -5,7 +5,7 @@ use crate::geometry::Outline;
 use crate::input::book::{Curing, PriceBook};
 use crate::input::job::Border;
 use crate::input::phrases::{BorderPhrase, Dose};
-use crate::reading::{At, Place, Problem, Problems};
+use crate::reading::{At, Place, Problem, Problems, Read};
 use crate::values::Length;
 
 /// What the slab or its kind says of it.
@@ -32,16 +32,16 @@ pub(super) fn surface(
     place: Place,
     book: &PriceBook,
     problems: &mut Problems,
-) -> Option<Surface> {
+) -> Read<Surface> {
     let before = problems.len();
     let rules = &book.rules;
     let entry = rules.finishes.get(finish);
     let is_one = |name: &&At<String>| name.value != "none";
     if let Some(name) = said.color.as_ref().filter(is_one) {
-        known(name, &rules.colors, "color", problems);
+        let _ = known(name, &rules.colors, "color", problems);
     }
     if let Some(name) = said.seal.as_ref().filter(is_one) {
-        known(name, &rules.sealers, "sealer", problems);
+        let _ = known(name, &rules.sealers, "sealer", problems);
     }
     let named = |own: Option<At<String>>, usual: Option<&At<String>>| {
         own.or_else(|| usual.cloned())
@@ -56,7 +56,8 @@ pub(super) fn surface(
         .curing
         .or_else(|| entry.and_then(|one| one.curing.clone()));
     let border = said.border.and_then(border);
-    (problems.len() == before).then(|| Surface {
+    problems.none_since(before)?;
+    Ok(Surface {
         border,
         color,
         seal,

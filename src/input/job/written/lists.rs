@@ -65,28 +65,18 @@ impl FromLine for Extra {
     }
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub(super) fn sets(
-    job: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Vec<SetTo>> {
+pub(super) fn sets(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<SetTo> {
     let mut sets = Vec::new();
     if let Some(node) = job.node(key) {
         for entry in node.entries("`set`", problems) {
             sets.extend(entry.node.group_called::<SetTo>(entry.name(), problems));
         }
     }
-    Ok(sets)
+    sets
 }
 
 /// A path alone, or a path and what the customer reads below the picture.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub(super) fn photos(
-    job: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Vec<Photo>> {
+pub(super) fn photos(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<Photo> {
     let mut found = Vec::new();
     let items = job.node(key).map(|node| node.items("`photos`", problems));
     for item in items.into_iter().flatten() {
@@ -106,5 +96,5 @@ pub(super) fn photos(
             }));
         }
     }
-    Ok(found)
+    found
 }

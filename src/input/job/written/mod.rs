@@ -15,10 +15,8 @@ pub use pours::PourWritten;
 pub use shape::ShapeWritten;
 pub use slab::SlabWritten;
 
-use std::collections::BTreeSet;
-
 use crate::reading::keys::keys;
-use crate::reading::{Fields, Group as _, Node, Place, Problem, Problems, Read};
+use crate::reading::{BrokenNames, Fields, Group as _, Node, Place, Problem, Problems, Read};
 
 keys! {
     pub struct JobWritten in "a takeoff" {
@@ -36,7 +34,7 @@ keys! {
 #[derive(Clone, Debug, Default)]
 pub struct SlabsWritten {
     pub read: Vec<SlabWritten>,
-    pub unread: BTreeSet<String>,
+    pub unread: BrokenNames,
 }
 
 /// Reads a takeoff; what cannot be read is reported and left out.
@@ -96,7 +94,7 @@ fn slabs(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Rea
     for entry in entries {
         match slab::slab(entry, problems) {
             Ok(slab) => slabs.read.push(slab),
-            Err(_) => drop(slabs.unread.insert(entry.key.clone())),
+            Err(reported) => slabs.unread.insert(entry.key.clone(), reported),
         }
     }
     Ok(slabs)

@@ -119,21 +119,16 @@ impl FromLine for OptionItem {
 }
 
 /// Every combination is priced and printed, so there is a most.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub fn groups(
-    job: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Vec<OptionGroup>> {
+pub fn groups(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<OptionGroup> {
     let Some(node) = job.node(key) else {
-        return Ok(Vec::new());
+        return Vec::new();
     };
     let items = node.items("`options`", problems).into_iter();
     let groups: Vec<OptionGroup> = items
         .filter_map(|item| group(item, problems).ok())
         .collect();
     let many = match count(&groups) {
-        0..=MOST => return Ok(groups),
+        0..=MOST => return groups,
         usize::MAX => "far too many".to_owned(),
         many => many.to_string(),
     };
@@ -141,7 +136,7 @@ pub fn groups(
     problems.push(Problem::new("too-many-options", message).at(node.place).help(format!(
         "{MOST} at most: put those that exclude each other under `choose one`, or make a second quote"
     )));
-    Ok(groups)
+    groups
 }
 
 fn group(node: &Node, problems: &mut Problems) -> Read<OptionGroup> {
@@ -218,8 +213,7 @@ fn check_empty(option: &OptionItem, problems: &mut Problems) {
     }
 }
 
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn changes(option: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Change>> {
+fn changes(option: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<Change> {
     let mut changes = Vec::new();
     let entries = option
         .node(key)
@@ -233,7 +227,7 @@ fn changes(option: &Fields<'_>, key: &'static str, problems: &mut Problems) -> R
             });
         }
     }
-    Ok(changes)
+    changes
 }
 
 fn keys_of(node: &Node) -> Vec<At<String>> {

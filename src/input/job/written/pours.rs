@@ -2,7 +2,7 @@
 
 use crate::input::job::access::{Access, own_access};
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, Problems, Read};
+use crate::reading::{At, Fields, Problems};
 use crate::values::Day;
 
 keys! {
@@ -16,18 +16,17 @@ keys! {
 }
 
 /// A day for all, or a list of pours.
-#[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
 pub(super) fn pours(
     job: &Fields<'_>,
     key: &'static str,
     problems: &mut Problems,
-) -> Read<Vec<PourWritten>> {
+) -> Vec<PourWritten> {
     let Some(node) = job.node(key) else {
-        return Ok(Vec::new());
+        return Vec::new();
     };
     if node.is_list() {
         let items = node.items("`pour`", problems).into_iter();
-        return Ok(items.filter_map(|item| item.group(problems).ok()).collect());
+        return items.filter_map(|item| item.group(problems).ok()).collect();
     }
     let day = node.read_at(problems);
     let all = day.map(|day| PourWritten {
@@ -35,5 +34,5 @@ pub(super) fn pours(
         slabs: Vec::new(),
         access: None,
     });
-    Ok(all.into_iter().collect())
+    all.into_iter().collect()
 }

@@ -34,14 +34,11 @@ pub(super) fn import(arguments: &Import, files: &mut Files) -> Ran {
     let file = files.text(&arguments.file);
     let (BookFile { id, node, book }, mapping, file) = (book?, mapping?, file?);
     let Files { sources, problems } = files;
-    let rows = import::list(file, sources.text(file), &mapping, problems);
-    let rows = problems.proven(rows)?;
-    let taken = import::taken(&mapping, &rows, &book, arguments.from, problems);
-    let taken = problems.proven(taken)?;
+    let rows = import::list(file, sources.text(file), &mapping, problems)?;
+    let taken = import::taken(&mapping, &rows, &book, arguments.from, problems)?;
     problems.none()?;
     let text = sources.text(id);
-    let edits = import::edits(text, &node, &book, &taken.changes, problems);
-    let edits = problems.proven(edits)?;
+    let edits = import::edits(text, &node, &book, &taken.changes, problems)?;
     let lines = edit::lines(text, &edits);
     let said = list::taken(sources.name(file), &book, &taken, &lines);
     if arguments.dry_run || edits.is_empty() {

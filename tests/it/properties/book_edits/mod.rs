@@ -24,19 +24,18 @@ struct Read {
 fn read(text: &str) -> Read {
     let (mut sources, mut problems) = (Sources::default(), Problems::default());
     let id = sources.add("book.yaml", text.to_owned());
-    let node = yaml::read(id, &sources, &mut problems);
-    let book = node
-        .as_ref()
-        .and_then(|node| book::read(node, &mut problems).ok());
+    let read = yaml::read(id, &sources, &mut problems)
+        .and_then(|node| Ok((book::read(&node, &mut problems)?, node)));
     assert!(
         problems.is_empty(),
         "{}\n{text}",
         caret::show_all(&problems, "error", &sources)
     );
+    let (book, node) = read.unwrap();
     Read {
         text: sources.text(id).to_owned(),
-        node: node.unwrap(),
-        book: book.unwrap(),
+        node,
+        book,
     }
 }
 
@@ -230,12 +229,12 @@ fn several_prices_are_set_together_or_not_at_all() {
             .collect();
         let mut problems = Problems::default();
         match import::edits(&was.text, &was.node, &was.book, &changes, &mut problems) {
-            Some(edits) if edits.is_empty() => assert!(all.is_empty()),
-            Some(edits) => {
+            Ok(edits) if edits.is_empty() => assert!(all.is_empty()),
+            Ok(edits) => {
                 looked_over(&was, &edits, &all);
                 set += 1;
             }
-            None => {
+            Err(_) => {
                 assert!(!problems.is_empty(), "{seed}");
                 assert!(
                     was.text.contains(['*', '%']),

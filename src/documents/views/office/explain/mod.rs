@@ -4,13 +4,13 @@ mod find;
 mod tree;
 
 use super::Sheet;
-use crate::reading::Problems;
+use crate::reading::{Problems, Read};
 
 /// The trees of everything that `line` names; a name nobody answers to is a problem.
 ///
 /// The job as quoted is asked first, then every other choice of the customer, unless the sheet
 /// is about one of them.
-pub fn text(sheet: &Sheet<'_>, line: &str, problems: &mut Problems) -> Option<String> {
+pub fn text(sheet: &Sheet<'_>, line: &str, problems: &mut Problems) -> Read<String> {
     let chosen = sheet.chosen().is_some();
     for (choice, priced) in &sheet.offer.by_choice {
         if chosen && *choice != sheet.offer.as_quoted {
@@ -21,7 +21,7 @@ pub fn text(sheet: &Sheet<'_>, line: &str, problems: &mut Problems) -> Option<St
         };
         let trees = tree::trees(sheet, priced, &found);
         let taken = sheet.taken(choice);
-        return Some(if *choice == sheet.offer.as_quoted {
+        return Ok(if *choice == sheet.offer.as_quoted {
             trees
         } else {
             format!(
@@ -30,6 +30,5 @@ pub fn text(sheet: &Sheet<'_>, line: &str, problems: &mut Problems) -> Option<St
             )
         });
     }
-    problems.push(find::unknown(sheet, line));
-    None
+    Err(problems.push(find::unknown(sheet, line)))
 }
