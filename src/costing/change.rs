@@ -15,7 +15,7 @@ use crate::values::Money;
 
 /// Whether work is added or left out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Way {
+pub enum WorkChange {
     Added,
     Deducted,
 }
@@ -67,7 +67,7 @@ pub fn book_without_trucks(book: &PriceBook) -> PriceBook {
 
 /// Adds the parts up, and the taxes of the whole.
 pub fn change_price(
-    parts: &[(Way, &Priced)],
+    parts: &[(WorkChange, &Priced)],
     lines: &[PriceLine],
     business: &Business,
 ) -> ChangePrice {
@@ -117,7 +117,7 @@ pub fn change_price(
 }
 
 /// The price before tax, below zero where it is left out.
-fn part(way: Way, priced: &Priced) -> Quantity {
+fn part(way: WorkChange, priced: &Priced) -> Quantity {
     let lines = priced.lines.iter().filter(|line| line.side != Side::Tax);
     let price = Quantity::money(
         "lines added up",
@@ -127,7 +127,7 @@ fn part(way: Way, priced: &Priced) -> Quantity {
     signed(way, price)
 }
 
-fn taxes(way: Way, priced: &Priced, name: &str) -> Vec<Quantity> {
+fn taxes(way: WorkChange, priced: &Priced, name: &str) -> Vec<Quantity> {
     let lines = priced.lines.iter();
     lines
         .filter(|line| matches!(&line.cause, Cause::Tax(tax) if tax == name))
@@ -135,10 +135,10 @@ fn taxes(way: Way, priced: &Priced, name: &str) -> Vec<Quantity> {
         .collect()
 }
 
-fn signed(way: Way, amount: Quantity) -> Quantity {
+fn signed(way: WorkChange, amount: Quantity) -> Quantity {
     match way {
-        Way::Added => amount,
-        Way::Deducted => {
+        WorkChange::Added => amount,
+        WorkChange::Deducted => {
             let name = format!("{} left out", amount.name());
             Quantity::money("taken off", name, number(0) - &amount)
         }

@@ -21,8 +21,8 @@ mod totals;
 mod unit_prices;
 
 pub use buying::{BuyingRule, effects};
-pub use change::{Way, book_without_trucks, business_for_changes, change_price};
-pub use compare::{Books, Change, Joined, Sold, books, join};
+pub use change::{WorkChange, book_without_trucks, business_for_changes, change_price};
+pub use compare::{Books, CauseChange, Joined, Sold, books, join};
 pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Side, priced};
 pub use offer::{Bought, Offer, Priced, check_sets, offer, with_choice};

@@ -11,7 +11,7 @@ use super::text::{Cents, Day, Number};
 
 /// A record of a quote, as far as it is looked at.
 #[derive(Debug, Deserialize)]
-pub struct QuoteExcerpt<'a> {
+pub struct RecordExcerpt<'a> {
     pub day: Day,
     #[serde(borrow)]
     pub what: Quote<'a>,
@@ -49,7 +49,7 @@ pub struct Input<'a> {
 
 /// One line of a cost or a price, without its working.
 #[derive(Debug, Deserialize)]
-pub struct Line<'a> {
+pub struct LineExcerpt<'a> {
     #[serde(borrow)]
     pub cause: Cow<'a, str>,
     #[serde(borrow)]
@@ -69,7 +69,7 @@ pub struct Line<'a> {
     pub amount: Cents,
 }
 
-impl<'a> QuoteExcerpt<'a> {
+impl<'a> RecordExcerpt<'a> {
     /// Looks at a record.
     ///
     /// # Errors
@@ -85,7 +85,7 @@ impl<'a> Quote<'a> {
     ///
     /// # Errors
     /// When they are no lines.
-    pub fn lines(&self, choice: &[usize]) -> Result<Option<Vec<Line<'a>>>, RecordError> {
+    pub fn lines(&self, choice: &[usize]) -> Result<Option<Vec<LineExcerpt<'a>>>, RecordError> {
         let mut combinations = self.combinations.iter();
         let found = combinations.find(|one| one.choice == choice);
         let lines = found.map(|one| serde_json::from_str(one.lines.get()));

@@ -7,8 +7,8 @@ use super::files::{self, Files};
 use super::from_record::no_files;
 use super::quote_record;
 use crate::costing::{
-    self, Offer, Prices, Pricing, Way, book_without_trucks, business_for_changes, change_price,
-    prices,
+    self, Offer, Prices, Pricing, WorkChange, book_without_trucks, business_for_changes,
+    change_price, prices,
 };
 use crate::documents::offering::{self, Offering};
 use crate::input::book::{self, PriceBook};
@@ -29,8 +29,8 @@ pub struct Changed {
 }
 
 /// Work that is added or left out.
-struct Part {
-    way: Way,
+struct ChangedWork {
+    way: WorkChange,
     takeoff: Takeoff,
     offer: Offer,
     work: Vec<WorkLine>,
@@ -110,13 +110,13 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let problems = &mut files.problems;
     let added = change
         .add
-        .map(|work| added.part(Way::Added, work.of(customer.clone()), problems));
+        .map(|work| added.part(WorkChange::Added, work.of(customer.clone()), problems));
     let deducted = change
         .deduct
-        .map(|work| deducted.part(Way::Deducted, work.of(customer.clone()), problems));
+        .map(|work| deducted.part(WorkChange::Deducted, work.of(customer.clone()), problems));
     // Both are looked at, so that all their problems show at once.
     let parts = added.into_iter().chain(deducted);
-    let parts: Vec<Part> = parts.collect::<Read<_>>()?;
+    let parts: Vec<ChangedWork> = parts.collect::<Read<_>>()?;
     let amounts: Vec<_> = parts
         .iter()
         .map(|part| (part.way, part.offer.quoted()))
@@ -124,7 +124,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let price = change_price(&amounts, &change.lines, &business);
     let taxes = price.taxes.iter();
     let taxes = taxes.map(|(name, amount)| (name.clone(), amount.as_money()));
-    let mut lines: Vec<ChangeLine> = parts.iter().map(Part::line).collect();
+    let mut lines: Vec<ChangeLine> = parts.iter().map(ChangedWork::line).collect();
     lines.extend(change.lines.iter().map(|line| ChangeLine {
         says: line.says.clone(),
         price: Cents(line.price.value.0),
@@ -136,7 +136,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
         because: change.because,
         lines,
         figures: Figures::of(price.price.as_money(), taxes.collect()),
-        work: parts.iter().map(Part::record).collect(),
+        work: parts.iter().map(ChangedWork::record).collect(),
         days: change.days.0,
         priced: Written(priced),
         inputs: files.inputs(
@@ -149,7 +149,12 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
 }
 
 impl With<'_> {
-    fn part(&self, way: Way, written: JobWritten, problems: &mut Problems) -> Read<Part> {
+    fn part(
+        &self,
+        way: WorkChange,
+        written: JobWritten,
+        problems: &mut Problems,
+    ) -> Read<ChangedWork> {
         let (book, business) = (self.book, self.business);
         let takeoff = job::resolve(written, self.job, book, business, problems);
         let takeoff = problems.proven(takeoff)?;
@@ -175,13 +180,13 @@ impl With<'_> {
             photos: &[],
         });
         // What is left out is said by what it would have been, not by how it would have been made.
-        let told = |word: &str| way == Way::Added || word == "Remove" || word == "Pour";
+        let told = |word: &str| way == WorkChange::Added || word == "Remove" || word == "Pour";
         let work = work.into_iter().filter(|term| told(&term.word));
         let work = work.map(|term| WorkLine {
             word: term.word,
             text: term.text,
         });
-        Ok(Part {
+        Ok(ChangedWork {
             way,
             work: work.collect(),
             takeoff,
@@ -190,7 +195,7 @@ impl With<'_> {
     }
 }
 
-impl Part {
+impl ChangedWork {
     fn line(&self) -> ChangeLine {
         let named = || {
             let slabs = self.takeoff.slabs.iter();
@@ -201,8 +206,8 @@ impl Part {
         ChangeLine {
             says: self.takeoff.head.title.clone().unwrap_or_else(named),
             price: Cents(match self.way {
-                Way::Added => price,
-                Way::Deducted => -price,
+                WorkChange::Added => price,
+                WorkChange::Deducted => -price,
             }),
             work: self.work.clone(),
         }
@@ -211,7 +216,7 @@ impl Part {
     fn record(&self) -> ChangeWork {
         let priced = self.offer.quoted();
         ChangeWork {
-            is_deducted: self.way == Way::Deducted,
+            is_deducted: self.way == WorkChange::Deducted,
             cost: Cents(priced.totals().cost),
             price: Cents(priced.totals().price),
             lines: quote_record::lines(priced, 1),

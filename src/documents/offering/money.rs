@@ -4,7 +4,7 @@ use super::Offering;
 use rust_decimal::Decimal;
 
 use crate::costing::{Cause, Side, Totals, schedule};
-use crate::documents::views::quote::{Payment, Payments, UnitPrice};
+use crate::documents::views::quote::{PaymentRow, Payments, UnitPrice};
 use crate::input::business::TaxBase;
 use crate::input::phrases::Share;
 use crate::values::{Money, rounding};
@@ -50,7 +50,7 @@ pub(super) fn payments(of: Offering<'_>, totals: &Totals) -> Payments {
         .iter()
         .zip(parts)
         .enumerate()
-        .map(|(i, (payment, part))| Payment {
+        .map(|(i, (payment, part))| PaymentRow {
             event: payment.when.clone(),
             share: match payment.share {
                 Share::Percent(percent) => percent.to_string(),

@@ -114,7 +114,7 @@ fn openings(slab: &Slab) -> Vec<OpeningView> {
                 outline: hole.clone(),
                 kind: first
                     .filter(|_| one_kind)
-                    .map_or(plan::EdgeKind::Open, kind),
+                    .map_or(plan::PlanEdgeKind::Open, kind),
             }
         })
         .collect()
@@ -192,18 +192,18 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
     }
 }
 
-fn kind(kind: EdgeKind) -> plan::EdgeKind {
+fn kind(kind: EdgeKind) -> plan::PlanEdgeKind {
     match kind {
-        EdgeKind::Open => plan::EdgeKind::Open,
-        EdgeKind::House => plan::EdgeKind::House,
+        EdgeKind::Open => plan::PlanEdgeKind::Open,
+        EdgeKind::House => plan::PlanEdgeKind::House,
         EdgeKind::Existing | EdgeKind::DoweledExisting | EdgeKind::TiedExisting => {
-            plan::EdgeKind::Existing
+            plan::PlanEdgeKind::Existing
         }
-        EdgeKind::Curb => plan::EdgeKind::Curb,
-        EdgeKind::Isolated => plan::EdgeKind::Isolated,
-        EdgeKind::Joined => plan::EdgeKind::Joined,
+        EdgeKind::Curb => plan::PlanEdgeKind::Curb,
+        EdgeKind::Isolated => plan::PlanEdgeKind::Isolated,
+        EdgeKind::Joined => plan::PlanEdgeKind::Joined,
         EdgeKind::Bulkhead | EdgeKind::DoweledBulkhead | EdgeKind::TiedBulkhead => {
-            plan::EdgeKind::Bulkhead
+            plan::PlanEdgeKind::Bulkhead
         }
     }
 }

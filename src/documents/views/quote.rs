@@ -134,7 +134,7 @@ pub struct Headed {
 
 #[derive(Clone, Debug, Serialize)]
 pub struct Payments {
-    pub rows: Vec<Payment>,
+    pub rows: Vec<PaymentRow>,
     /// "$12,200.60"
     pub total: String,
     /// "Choices on page {page:choices} change each payment in proportion."
@@ -142,7 +142,7 @@ pub struct Payments {
 }
 
 #[derive(Clone, Debug, Serialize)]
-pub struct Payment {
+pub struct PaymentRow {
     /// "When you sign"
     pub event: String,
     /// "10%", or empty when the schedule is in amounts.

@@ -6,7 +6,7 @@ use std::path::Path;
 use super::issue::{Issued, Plan, issue};
 use super::ran::say;
 use crate::costing::Offer;
-use crate::costing::outcome::{Answer, Standing};
+use crate::costing::outcome::{Outcomes, Standing};
 use crate::office::account::Account;
 use crate::office::job::Job;
 use crate::office::record::Input;
@@ -34,7 +34,7 @@ pub(super) struct Reissue<'a> {
 pub(super) fn chosen(
     wanted: &[String],
     found: &[Found],
-    answer: &Answer,
+    answer: &Outcomes,
     today: Day,
     problems: &mut Problems,
 ) -> Vec<String> {

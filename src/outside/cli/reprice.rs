@@ -8,7 +8,7 @@ use super::Format;
 use super::pdf_file::{destination, put};
 use super::ran::{Ran, say};
 use super::reissue::{Reissue, chosen, reissue};
-use crate::costing::outcome::Answer;
+use crate::costing::outcome::Outcomes;
 use crate::costing::repricing::{Supposed, WhatIf};
 use crate::documents::views::office::reprice;
 use crate::documents::{Asked, repriced_document};
@@ -100,7 +100,7 @@ pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
     let others = gathered(arguments, &question, files)?;
     let problems = &mut files.problems;
     let bar = ProgressBar::new(others.iter().map(|(_, found)| found.len() as u64).sum());
-    let mut answer = Answer::default();
+    let mut answer = Outcomes::default();
     for (other, found) in &others {
         answer.join(ask(found, other, &question, &|| bar.inc(1)));
     }

@@ -18,7 +18,7 @@ use self::cache::Cache;
 use super::desk::stem;
 use super::files::{Files, record_folder};
 use super::records;
-use crate::costing::outcome::{Answer, Outcome, Quote};
+use crate::costing::outcome::{AskedQuote, Outcome, Outcomes};
 use crate::costing::repricing::{WhatIf, repriced};
 use crate::costing::{self, Bought, Priced, Pricing, estimate, priced};
 use crate::input::book::{ItemKey, PriceBook};
@@ -98,11 +98,11 @@ pub fn ask(
     other: &NewBook,
     question: &Question,
     done: &(impl Fn() + Sync),
-) -> Answer {
+) -> Outcomes {
     let cores = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
     let share = found.len().div_ceil(cores).max(1);
     let one_share = |chunk: &[Found]| {
-        let (mut cache, mut answer) = (Cache::new(other, &question.what_ifs), Answer::default());
+        let (mut cache, mut answer) = (Cache::new(other, &question.what_ifs), Outcomes::default());
         for found in chunk {
             let outcome = match found {
                 Found::Takeoff(file) => Some(written::ask(file, &mut cache, question)),
@@ -124,7 +124,7 @@ pub fn ask(
             .chunks(share)
             .map(|chunk| scope.spawn(|| one_share(chunk)))
             .collect();
-        let mut whole = Answer::default();
+        let mut whole = Outcomes::default();
         for thread in threads {
             whole.join(thread.join().expect("a share of the quotes does not panic"));
         }
@@ -134,7 +134,7 @@ pub fn ask(
 
 /// A quote as it went out, and what it was made from.
 struct Case<'a> {
-    quote: Quote,
+    quote: AskedQuote,
     old: Bought<'a>,
     old_book: &'a cache::QuotedBook,
     business: &'a Business,

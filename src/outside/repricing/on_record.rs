@@ -5,12 +5,12 @@ use std::path::Path;
 use super::cache::Cache;
 use super::recorded_estimate::RecordedEstimate;
 use super::{Case, Question, outcome, priced_as, resolved, takeoff_of, whole};
-use crate::costing::outcome::{Clause, Outcome, Quote, Standing};
+use crate::costing::outcome::{AskedQuote, Clause, Outcome, Standing};
 use crate::input::business::Business;
 use crate::input::job::Choice;
 use crate::office::escalation::followed;
 use crate::office::name::Name;
-use crate::office::quote_excerpt::{self, QuoteExcerpt};
+use crate::office::quote_excerpt::{self, RecordExcerpt};
 use crate::office::record::{Happened, InputKind, Record};
 use crate::outside::files::{Files, record_folder};
 use crate::outside::from_record;
@@ -41,8 +41,8 @@ fn asked(
     question: &Question,
 ) -> Result<Option<Outcome>, String> {
     let text = read(folder, quote)?;
-    let QuoteExcerpt { day, what: kept } =
-        QuoteExcerpt::at(&text).map_err(|error| unsound(folder, quote, &error))?;
+    let RecordExcerpt { day, what: kept } =
+        RecordExcerpt::at(&text).map_err(|error| unsound(folder, quote, &error))?;
     let pours: Vec<Day> = kept.pours.iter().map(|day| day.0).collect();
     if signed.is_some() && pours.iter().all(|pour| *pour < question.today) {
         return Ok(None);
@@ -62,7 +62,7 @@ fn asked(
     let recorded = RecordedEstimate::of(&lines, pours.len(), &old_book.book)
         .ok_or("its record has a line that this program cannot price")?;
     let case = Case {
-        quote: Quote {
+        quote: AskedQuote {
             number: quote.number.to_string(),
             customer: kept.customer.to_string(),
             standing: match signed {

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use super::cache::{Cache, on_disk};
 use super::{Case, Question, outcome, priced_as, resolved, takeoff_of};
-use crate::costing::outcome::{Outcome, Quote, Standing};
+use crate::costing::outcome::{AskedQuote, Outcome, Standing};
 use crate::costing::{Prices, Pricing, prices};
 use crate::input::job::Choice;
 use crate::outside::{desk, files};
@@ -47,7 +47,7 @@ fn asked(
     };
     let old = priced_as(&takeoff, &choice, at)?;
     let case = Case {
-        quote: Quote {
+        quote: AskedQuote {
             number: number.to_owned(),
             customer: takeoff.customer.name.clone(),
             standing: Standing::Open,

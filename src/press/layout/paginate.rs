@@ -1,7 +1,7 @@
 //! The way from blocks to a finished document.
 
 use super::block::Flow;
-use super::compose::{Composer, Known, Place};
+use super::compose::{Composer, Place, SetLines};
 use super::error::LayoutError;
 use super::fill::{Filled, Settled, fill};
 use super::running::running;
@@ -24,7 +24,7 @@ pub fn paginate(
 ) -> Result<Document, LayoutError> {
     check(flow, figures)?;
     let mut settled = Settled::default();
-    let known = Known::default();
+    let known = SetLines::default();
     for _ in 0..ATTEMPTS {
         let mut composer = Composer {
             look,

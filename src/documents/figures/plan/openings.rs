@@ -1,8 +1,8 @@
 //! What is left open in a slab: white, or hatched where something stands in it, named where there is room.
 
-use super::edges::{self, Slope};
+use super::edges::{self, HatchSlope};
 use super::ground;
-use super::kinds::EdgeKind;
+use super::kinds::PlanEdgeKind;
 use super::scale::Scale;
 use super::sheet::{Layer, Sheet};
 use super::view::{OpeningView, PlanView};
@@ -16,28 +16,28 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     for opening in openings {
         let places = ground::polygon(&opening.outline, scale);
         let fill = match opening.kind {
-            EdgeKind::Curb => PALE,
-            EdgeKind::Open
-            | EdgeKind::House
-            | EdgeKind::Existing
-            | EdgeKind::Joined
-            | EdgeKind::Bulkhead
-            | EdgeKind::Isolated => WHITE,
+            PlanEdgeKind::Curb => PALE,
+            PlanEdgeKind::Open
+            | PlanEdgeKind::House
+            | PlanEdgeKind::Existing
+            | PlanEdgeKind::Joined
+            | PlanEdgeKind::Bulkhead
+            | PlanEdgeKind::Isolated => WHITE,
         };
         sheet.draw(Layer::Outline, outlined(&places, Some(fill), 1.0));
-        let slopes: &[Slope] = match opening.kind {
-            EdgeKind::House => &[Slope::Rising],
-            EdgeKind::Existing => &[Slope::Rising, Slope::Falling],
-            EdgeKind::Open
-            | EdgeKind::Curb
-            | EdgeKind::Joined
-            | EdgeKind::Bulkhead
-            | EdgeKind::Isolated => &[],
+        let slopes: &[HatchSlope] = match opening.kind {
+            PlanEdgeKind::House => &[HatchSlope::Rising],
+            PlanEdgeKind::Existing => &[HatchSlope::Rising, HatchSlope::Falling],
+            PlanEdgeKind::Open
+            | PlanEdgeKind::Curb
+            | PlanEdgeKind::Joined
+            | PlanEdgeKind::Bulkhead
+            | PlanEdgeKind::Isolated => &[],
         };
         if !slopes.is_empty() {
             sheet.draw(Layer::Outline, edges::hatch(&places, 4.0, slopes));
         }
-        if opening.kind != EdgeKind::Open {
+        if opening.kind != PlanEdgeKind::Open {
             let closed: Vec<Point> = places.iter().chain(places.first()).copied().collect();
             edges::strip(sheet, &closed, view.accent);
         }
@@ -52,7 +52,7 @@ const SIZE: f32 = 8.0;
 
 /// The name over the size, or the name alone, inside the opening; the key names the others.
 fn name(sheet: &mut Sheet, opening: &OpeningView, places: &[Point], scale: Scale) {
-    if opening.kind != EdgeKind::Open {
+    if opening.kind != PlanEdgeKind::Open {
         return;
     }
     let middle = ground::extent(&opening.outline, scale).middle();

@@ -19,12 +19,12 @@ pub(super) struct Article<'a> {
     /// None where the book has none; that is reported already.
     item: Option<&'a Item>,
     seen: bool,
-    prices: BTreeMap<Day, Found>,
+    prices: BTreeMap<Day, ListedPrice>,
 }
 
 /// A price by our unit, and where it stands in the list.
 #[derive(Debug)]
-struct Found {
+struct ListedPrice {
     price: UnitPrice,
     place: Place,
 }
@@ -103,7 +103,7 @@ impl<'a> Article<'a> {
                 );
             }
             Some(_) => {}
-            None => drop(self.prices.insert(day, Found { price, place })),
+            None => drop(self.prices.insert(day, ListedPrice { price, place })),
         }
     }
 

@@ -8,7 +8,7 @@ use crate::input::job::{Extra, Removal};
 use crate::reading::{At, Problem, Problems, suggest};
 
 /// The names that options can speak of.
-pub(super) struct Named<'a> {
+pub(super) struct OptionNames<'a> {
     pub slabs: Vec<&'a str>,
     pub removals: &'a [Removal],
     pub extras: &'a [Extra],
@@ -16,7 +16,7 @@ pub(super) struct Named<'a> {
     pub unsure: &'a BTreeSet<String>,
 }
 
-impl Named<'_> {
+impl OptionNames<'_> {
     fn is_slab(&self, name: &str) -> bool {
         self.slabs.contains(&name) || self.unsure.contains(name)
     }
@@ -30,7 +30,7 @@ impl Named<'_> {
     }
 }
 
-pub(super) fn check(groups: &[OptionGroup], named: &Named<'_>, problems: &mut Problems) {
+pub(super) fn check(groups: &[OptionGroup], named: &OptionNames<'_>, problems: &mut Problems) {
     for option in groups.iter().flat_map(|group| &group.options) {
         changed(option, named, problems);
         for name in &option.drop {
@@ -54,7 +54,7 @@ fn pairs<'a>(
     ones.flat_map(|one| other.options.iter().map(move |another| (one, another)))
 }
 
-fn changed(option: &OptionItem, named: &Named<'_>, problems: &mut Problems) {
+fn changed(option: &OptionItem, named: &OptionNames<'_>, problems: &mut Problems) {
     for change in &option.change {
         let name = &change.slab;
         if !named.is_slab(&name.value) {
@@ -76,7 +76,7 @@ fn changed(option: &OptionItem, named: &Named<'_>, problems: &mut Problems) {
     }
 }
 
-fn dropped(name: &At<String>, named: &Named<'_>, problems: &mut Problems) {
+fn dropped(name: &At<String>, named: &OptionNames<'_>, problems: &mut Problems) {
     let kinds = [
         (named.is_slab(&name.value), "a slab"),
         (named.is_removal(&name.value), "a removal"),

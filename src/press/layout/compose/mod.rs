@@ -8,7 +8,7 @@ mod terms;
 mod ticks;
 mod words;
 
-pub(super) use words::Known;
+pub(super) use words::SetLines;
 
 use super::block::{Block, Column, Rule, Section};
 use super::error::LayoutError;
@@ -24,7 +24,7 @@ pub(super) struct Composer<'a> {
     pub figures: &'a BTreeMap<String, Drawing>,
     pub settled: &'a Settled,
     pub nodes: Vec<Node>,
-    pub known: &'a Known,
+    pub known: &'a SetLines,
 }
 
 /// Where blocks stand: under which node, from where, how wide.

@@ -13,7 +13,7 @@ use std::collections::BTreeMap;
 
 /// Lines already set, by their words and all that shapes them: the same words come
 /// again when pages are tried again.
-pub(in super::super) type Known =
+pub(in super::super) type SetLines =
     RefCell<BTreeMap<(Vec<(Voice, String)>, Face, u32, i32, u32), Vec<TextLine>>>;
 
 /// How to set some words.
