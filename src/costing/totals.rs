@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use super::lines::{LineItem, Side};
+use super::lines::{LineItem, PricePart};
 use crate::values::Money;
 
 /// Sums over lines; nothing is stored beside them.
@@ -17,17 +17,17 @@ pub struct Totals {
 
 impl Totals {
     pub fn of(lines: &[LineItem]) -> Self {
-        let side = |wanted: Side| {
+        let side = |wanted: PricePart| {
             lines
                 .iter()
                 .filter(|line| line.side == wanted)
                 .map(LineItem::money)
                 .sum::<Money>()
         };
-        let direct = side(Side::Direct);
-        let cost = direct + side(Side::Indirect);
-        let price = cost + side(Side::Price);
-        let tax = side(Side::Tax);
+        let direct = side(PricePart::Direct);
+        let cost = direct + side(PricePart::Indirect);
+        let price = cost + side(PricePart::Price);
+        let tax = side(PricePart::Tax);
         Self {
             direct,
             cost,
@@ -38,12 +38,12 @@ impl Totals {
     }
 
     /// The sum of all lines down to this side.
-    pub const fn down_to(&self, side: Side) -> Money {
+    pub const fn down_to(&self, side: PricePart) -> Money {
         match side {
-            Side::Direct => self.direct,
-            Side::Indirect => self.cost,
-            Side::Price => self.price,
-            Side::Tax => self.total,
+            PricePart::Direct => self.direct,
+            PricePart::Indirect => self.cost,
+            PricePart::Price => self.price,
+            PricePart::Tax => self.total,
         }
     }
 

@@ -14,24 +14,24 @@ use super::text::{Cents, Day, Number};
 pub struct RecordExcerpt<'a> {
     pub day: Day,
     #[serde(borrow)]
-    pub what: Quote<'a>,
+    pub what: QuoteExcerpt<'a>,
 }
 
 #[derive(Debug, Deserialize)]
-pub struct Quote<'a> {
+pub struct QuoteExcerpt<'a> {
     pub job: Cow<'a, str>,
     pub customer: Cow<'a, str>,
     pub good_until: Day,
     pub pours: Vec<Day>,
     pub as_quoted: Vec<usize>,
     #[serde(borrow)]
-    combinations: Vec<Combination<'a>>,
+    combinations: Vec<CombinationExcerpt<'a>>,
     #[serde(borrow)]
-    inputs: Vec<Input<'a>>,
+    inputs: Vec<InputExcerpt<'a>>,
 }
 
 #[derive(Debug, Deserialize)]
-struct Combination<'a> {
+struct CombinationExcerpt<'a> {
     choice: Vec<usize>,
     #[serde(borrow)]
     lines: &'a RawValue,
@@ -39,7 +39,7 @@ struct Combination<'a> {
 
 /// A file as it was read; its text only where it is asked for.
 #[derive(Debug, Deserialize)]
-pub struct Input<'a> {
+pub struct InputExcerpt<'a> {
     pub what: InputKind,
     pub name: Cow<'a, str>,
     pub sha256: Cow<'a, str>,
@@ -80,7 +80,7 @@ impl<'a> RecordExcerpt<'a> {
     }
 }
 
-impl<'a> Quote<'a> {
+impl<'a> QuoteExcerpt<'a> {
     /// The lines of one combination; none where the quote has no such choice.
     ///
     /// # Errors
@@ -92,12 +92,12 @@ impl<'a> Quote<'a> {
         Ok(lines.transpose()?)
     }
 
-    pub fn input(&self, what: InputKind) -> Option<&Input<'a>> {
+    pub fn input(&self, what: InputKind) -> Option<&InputExcerpt<'a>> {
         self.inputs.iter().find(|input| input.what == what)
     }
 }
 
-impl Input<'_> {
+impl InputExcerpt<'_> {
     /// The whole file, word for word.
     ///
     /// # Errors

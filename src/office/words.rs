@@ -2,7 +2,7 @@
 //!
 //! They are part of the format. A view may call a cause something else tomorrow; a record may not.
 
-use crate::costing::{Cause, Side};
+use crate::costing::{Cause, PricePart};
 
 const ON_PURCHASES: &str = " on purchases";
 
@@ -21,25 +21,30 @@ pub fn cause(cause: &Cause) -> String {
 }
 
 /// The total a line belongs to.
-pub const fn side(side: Side) -> &'static str {
+pub const fn side(side: PricePart) -> &'static str {
     match side {
-        Side::Direct => "direct",
-        Side::Indirect => "indirect",
-        Side::Price => "price",
-        Side::Tax => "tax",
+        PricePart::Direct => "direct",
+        PricePart::Indirect => "indirect",
+        PricePart::Price => "price",
+        PricePart::Tax => "tax",
     }
 }
 
 /// The other way round, for a line that nothing is bought for; none where it is no such line.
-pub fn added(word: &str, of: &str) -> Option<(Cause, Side)> {
-    let sides = [Side::Direct, Side::Indirect, Side::Price, Side::Tax];
+pub fn added(word: &str, of: &str) -> Option<(Cause, PricePart)> {
+    let sides = [
+        PricePart::Direct,
+        PricePart::Indirect,
+        PricePart::Price,
+        PricePart::Tax,
+    ];
     let found = sides.into_iter().find(|one| side(*one) == of)?;
     let among = |causes: &[Cause]| causes.iter().find(|one| cause(one) == word).cloned();
     let cause = match found {
-        Side::Direct => Cause::PurchaseTax(word.strip_suffix(ON_PURCHASES)?.to_owned()),
-        Side::Indirect => among(&[Cause::Overhead, Cause::Contingency])?,
-        Side::Price => among(&[Cause::Profit, Cause::Minimum, Cause::Rounding, Cause::Fixed])?,
-        Side::Tax => Cause::Tax(word.to_owned()),
+        PricePart::Direct => Cause::PurchaseTax(word.strip_suffix(ON_PURCHASES)?.to_owned()),
+        PricePart::Indirect => among(&[Cause::Overhead, Cause::Contingency])?,
+        PricePart::Price => among(&[Cause::Profit, Cause::Minimum, Cause::Rounding, Cause::Fixed])?,
+        PricePart::Tax => Cause::Tax(word.to_owned()),
     };
     Some((cause, found))
 }
@@ -54,16 +59,20 @@ mod tests {
         for (cause, side, words) in [
             (
                 Cause::PurchaseTax(name()),
-                Side::Direct,
+                PricePart::Direct,
                 "sales tax on purchases, direct",
             ),
-            (Cause::Overhead, Side::Indirect, "overhead, indirect"),
-            (Cause::Contingency, Side::Indirect, "contingency, indirect"),
-            (Cause::Profit, Side::Price, "profit, price"),
-            (Cause::Minimum, Side::Price, "minimum job, price"),
-            (Cause::Rounding, Side::Price, "rounding, price"),
-            (Cause::Fixed, Side::Price, "fixed price, price"),
-            (Cause::Tax(name()), Side::Tax, "sales tax, tax"),
+            (Cause::Overhead, PricePart::Indirect, "overhead, indirect"),
+            (
+                Cause::Contingency,
+                PricePart::Indirect,
+                "contingency, indirect",
+            ),
+            (Cause::Profit, PricePart::Price, "profit, price"),
+            (Cause::Minimum, PricePart::Price, "minimum job, price"),
+            (Cause::Rounding, PricePart::Price, "rounding, price"),
+            (Cause::Fixed, PricePart::Price, "fixed price, price"),
+            (Cause::Tax(name()), PricePart::Tax, "sales tax, tax"),
         ] {
             let (word, of) = (super::cause(&cause), super::side(side));
             // These words stand in records on disk.

@@ -37,7 +37,7 @@ pub struct QuoteView {
     /// "We counted on": what the price rests on.
     pub assumptions: Vec<String>,
     /// Prices for unforeseen work.
-    pub unit_prices: Vec<UnitPrice>,
+    pub unit_prices: Vec<UnitPriceRow>,
     /// "How we work": what workmanship promises.
     pub promises: Vec<String>,
     /// The kind words just before signing, on cracks and color.
@@ -208,7 +208,7 @@ pub struct CombinationAmount {
 }
 
 #[derive(Clone, Debug, Serialize)]
-pub struct UnitPrice {
+pub struct UnitPriceRow {
     /// "Soft soil out, stone in"
     pub work: String,
     /// "per cu yd"

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use super::cache::Cache;
 use super::recorded_estimate::RecordedEstimate;
-use super::{Case, Question, outcome, priced_as, resolved, takeoff_of, whole};
+use super::{RepriceQuestion, SentQuote, outcome, priced_as, resolved, takeoff_of, whole};
 use crate::costing::outcome::{AskedQuote, Clause, Outcome, Standing};
 use crate::input::business::Business;
 use crate::input::job::Choice;
@@ -22,7 +22,7 @@ pub(super) fn ask(
     quote: &Name,
     signed: Option<&Name>,
     cache: &mut Cache<'_>,
-    question: &Question,
+    question: &RepriceQuestion,
 ) -> Option<Outcome> {
     let found = asked(folder, quote, signed, cache, question);
     found.unwrap_or_else(|because| {
@@ -38,7 +38,7 @@ fn asked(
     quote: &Name,
     signed: Option<&Name>,
     cache: &mut Cache<'_>,
-    question: &Question,
+    question: &RepriceQuestion,
 ) -> Result<Option<Outcome>, String> {
     let text = read(folder, quote)?;
     let RecordExcerpt { day, what: kept } =
@@ -61,7 +61,7 @@ fn asked(
     let lines = lines.ok_or("its quote has no such choice")?;
     let recorded = RecordedEstimate::of(&lines, pours.len(), &old_book.book)
         .ok_or("its record has a line that this program cannot price")?;
-    let case = Case {
+    let case = SentQuote {
         quote: AskedQuote {
             number: quote.number.to_string(),
             customer: kept.customer.to_string(),
@@ -140,7 +140,7 @@ fn unsound(folder: &Path, name: &Name, error: &dyn std::fmt::Display) -> String 
     format!("`{}` is no sound record: {error}", place.display())
 }
 
-fn word_for_word(input: &quote_excerpt::Input<'_>) -> Result<(String, String), String> {
+fn word_for_word(input: &quote_excerpt::InputExcerpt<'_>) -> Result<(String, String), String> {
     let text = input.text().map_err(|error| error.to_string())?;
     Ok((input.name.to_string(), text))
 }

@@ -8,7 +8,7 @@ use super::running::running;
 use super::style::{Look, grid};
 use super::texts::{check, each};
 use crate::press::drawing::Drawing;
-use crate::press::page::{About, Document, Node, NodeId, Owner, Page, Role};
+use crate::press::page::{About, Document, Node, NodeId, Owner, Page, StructureRole};
 use crate::press::text::{Rich, Span};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -33,7 +33,7 @@ pub fn paginate(
             nodes: Vec::new(),
             known: &known,
         };
-        let root = composer.node(Role::Document, None);
+        let root = composer.node(StructureRole::Document, None);
         let place = Place {
             parent: root,
             x: grid::LEFT,
@@ -84,7 +84,7 @@ fn finish(
     let structure = without(nodes, &unused, &mut pages);
     let count = structure
         .iter()
-        .filter(|node| node.role == Role::Heading(1))
+        .filter(|node| node.role == StructureRole::Heading(1))
         .count();
     if count != 1 {
         return Err(LayoutError::Headings { count });

@@ -7,7 +7,7 @@ mod shaping;
 
 use flatwork::inside::press::{
     drawing::Face,
-    page::{NodeId, Role},
+    page::{NodeId, StructureRole},
     pdf::{self, Picture},
 };
 use lopdf::Object;
@@ -97,15 +97,15 @@ fn the_first_label_tells_how_a_list_is_numbered() {
     #[track_caller]
     fn case(label: Option<&str>, numbering: &str) {
         let mut sample = Sample::new();
-        let list = sample.node(Role::List, NodeId(0));
-        let item = sample.node(Role::ListItem, list);
-        let node = sample.node(Role::Label, item);
+        let list = sample.node(StructureRole::List, NodeId(0));
+        let item = sample.node(StructureRole::ListItem, list);
+        let node = sample.node(StructureRole::Label, item);
         match label {
             Some("") => sample.box_at(node),
             Some(text) => sample.words(node, Face::Regular, 10.0, (72.0, 90.0), text),
             None => {}
         }
-        let body = sample.node(Role::ListBody, item);
+        let body = sample.node(StructureRole::ListBody, item);
         sample.words(body, Face::Regular, 10.0, (90.0, 90.0), "No. 4 bars");
         let file = File::read(&pdf::write(&sample.finish()));
         let mut elements = file
@@ -248,7 +248,7 @@ fn info_and_metadata_say_the_same() {
 #[test]
 fn kerning_survives_the_way_into_the_file() {
     let mut sample = Sample::new();
-    let node = sample.node(Role::Paragraph, NodeId(0));
+    let node = sample.node(StructureRole::Paragraph, NodeId(0));
     let text = "AVATAR To Ty, Wa.";
     sample.words(node, Face::Bold, 12.0, (72.0, 90.0), text);
     let shaped: i32 = shaping::shape(Face::Bold, text)

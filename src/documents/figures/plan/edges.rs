@@ -7,7 +7,7 @@ use super::view::{EdgeView, SlabView};
 use super::{ground, pins};
 use crate::documents::figures::pen::{INK, PALE, SOFT, SOLID, WHITE, outlined};
 use crate::geometry::Side;
-use crate::press::drawing::{Path, Point, Rgb, Shape, Stroke, line, point};
+use crate::press::drawing::{PagePoint, Path, Rgb, Shape, Stroke, line, point};
 use crate::press::frame::Frame;
 
 /// How deep a wall or a neighbouring slab is drawn.
@@ -71,7 +71,7 @@ fn plain(edges: &[&EdgeView], long: f32, scale: Scale) -> Vec<(f32, f32)> {
     kept
 }
 
-pub(super) fn strip(sheet: &mut Sheet, part: &[Point], accent: Rgb) {
+pub(super) fn strip(sheet: &mut Sheet, part: &[PagePoint], accent: Rgb) {
     sheet.line(Layer::Strip, part, WHITE, 3.2, SOLID);
     sheet.line(Layer::Strip, part, accent, 3.2, STRIP);
 }
@@ -79,7 +79,7 @@ pub(super) fn strip(sheet: &mut Sheet, part: &[Point], accent: Rgb) {
 /// What stands on the far side of a strip.
 ///
 /// `inside` says at which ends another wall stands, so that this one has no face beyond the corner.
-fn beyond(sheet: &mut Sheet, part: &[Point], kind: PlanEdgeKind, inside: [bool; 2]) {
+fn beyond(sheet: &mut Sheet, part: &[PagePoint], kind: PlanEdgeKind, inside: [bool; 2]) {
     let (Some(&from), Some(&to)) = (part.first(), part.last()) else {
         return;
     };
@@ -87,8 +87,8 @@ fn beyond(sheet: &mut Sheet, part: &[Point], kind: PlanEdgeKind, inside: [bool; 
     let long = libm::sqrtf(dx * dx + dy * dy).max(0.001);
     let (ux, uy) = (dx / long, dy / long);
     // On paper y runs downward: with the slab on the left, outward is to the right of the way.
-    let out = |p: Point, by: f32| point(p.x - uy * by, p.y + ux * by);
-    let on = |p: Point, by: f32| point(p.x + ux * by, p.y + uy * by);
+    let out = |p: PagePoint, by: f32| point(p.x - uy * by, p.y + ux * by);
+    let on = |p: PagePoint, by: f32| point(p.x + ux * by, p.y + uy * by);
     let further = if kind == PlanEdgeKind::House {
         DEPTH
     } else {
@@ -142,7 +142,7 @@ pub(super) enum HatchSlope {
 /// Lines at 45 degrees, `apart` from each other, seen only inside `outline`.
 ///
 /// All hatching of a plan is in step, so two walls that meet show one hatch.
-pub(super) fn hatch(outline: &[Point], apart: f32, slopes: &[HatchSlope]) -> Shape {
+pub(super) fn hatch(outline: &[PagePoint], apart: f32, slopes: &[HatchSlope]) -> Shape {
     let frame = Frame::around_all(outline.iter().copied());
     let step = apart * core::f32::consts::SQRT_2;
     let mut lines = Vec::new();
@@ -171,7 +171,7 @@ pub(super) fn hatch(outline: &[Point], apart: f32, slopes: &[HatchSlope]) -> Sha
 
 /// A side as a line of points that can be cut by length.
 struct SideLine {
-    points: Vec<Point>,
+    points: Vec<PagePoint>,
     long: f32,
 }
 
@@ -190,7 +190,7 @@ impl SideLine {
         Self { points, long }
     }
 
-    fn part(&self, from: f32, to: f32) -> Vec<Point> {
+    fn part(&self, from: f32, to: f32) -> Vec<PagePoint> {
         let (from, to) = (from.max(0.0), to.min(self.long));
         let mut part = vec![self.at(from)];
         let mut walked = 0.0;
@@ -204,7 +204,7 @@ impl SideLine {
         part
     }
 
-    fn at(&self, length: f32) -> Point {
+    fn at(&self, length: f32) -> PagePoint {
         let mut left = length;
         for pair in self.points.windows(2) {
             let long = distance(pair[0], pair[1]);
@@ -221,7 +221,7 @@ impl SideLine {
     }
 }
 
-fn distance(a: Point, b: Point) -> f32 {
+fn distance(a: PagePoint, b: PagePoint) -> f32 {
     let (x, y) = (b.x - a.x, b.y - a.y);
     libm::sqrtf(x * x + y * y)
 }

@@ -8,7 +8,7 @@ use super::sheet::{Layer, Sheet};
 use super::view::{OpeningView, PlanView};
 use super::widths::width_of;
 use crate::documents::figures::pen::{PALE, WHITE, centered, outlined};
-use crate::press::drawing::{Face, Point, point};
+use crate::press::drawing::{Face, PagePoint, point};
 use crate::press::frame::Frame;
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
@@ -38,7 +38,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
             sheet.draw(Layer::Outline, edges::hatch(&places, 4.0, slopes));
         }
         if opening.kind != PlanEdgeKind::Open {
-            let closed: Vec<Point> = places.iter().chain(places.first()).copied().collect();
+            let closed: Vec<PagePoint> = places.iter().chain(places.first()).copied().collect();
             edges::strip(sheet, &closed, view.accent);
         }
         name(sheet, opening, &places, scale);
@@ -51,7 +51,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
 const SIZE: f32 = 8.0;
 
 /// The name over the size, or the name alone, inside the opening; the key names the others.
-fn name(sheet: &mut Sheet, opening: &OpeningView, places: &[Point], scale: Scale) {
+fn name(sheet: &mut Sheet, opening: &OpeningView, places: &[PagePoint], scale: Scale) {
     if opening.kind != PlanEdgeKind::Open {
         return;
     }

@@ -4,7 +4,7 @@ use super::ground;
 use super::scale::Scale;
 use super::view::SlabView;
 use crate::geometry::{Compass, Side};
-use crate::press::drawing::{Point, point};
+use crate::press::drawing::{PagePoint, point};
 use crate::press::frame::Frame;
 
 /// One end of a dimension: where along the row, and where the slab ends there.
@@ -28,7 +28,7 @@ impl DimensionRow {
         matches!(self.facing, Compass::South | Compass::North)
     }
 
-    pub fn place(self, along: f32, out: f32) -> Point {
+    pub fn place(self, along: f32, out: f32) -> PagePoint {
         match self.facing {
             Compass::South => point(along, out),
             Compass::North => point(along, -out),

@@ -26,7 +26,7 @@ pub use summary::summary;
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Pricing, Side};
+use crate::costing::{Cause, LineItem, Offer, PricePart, Priced, Prices, Pricing};
 use crate::input::book::{Class, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
@@ -45,11 +45,11 @@ fn headed(heading: String) -> Vec<String> {
 pub const OFFICE_PAGE: &str = "For the office\u{a0} –\u{a0} not for the customer";
 
 /// The sums on the way to the total, each below the lines of its side.
-const SUMS: [(Side, &str); 4] = [
-    (Side::Direct, "Direct cost"),
-    (Side::Indirect, "COST"),
-    (Side::Price, "PRICE BEFORE TAX"),
-    (Side::Tax, "TOTAL"),
+const SUMS: [(PricePart, &str); 4] = [
+    (PricePart::Direct, "Direct cost"),
+    (PricePart::Indirect, "COST"),
+    (PricePart::Price, "PRICE BEFORE TAX"),
+    (PricePart::Tax, "TOTAL"),
 ];
 
 /// What the views for the office are about.
@@ -108,12 +108,12 @@ pub fn cause(cause: &Cause) -> String {
 }
 
 /// The total a line belongs to, in one word.
-pub const fn side(side: Side) -> &'static str {
+pub const fn side(side: PricePart) -> &'static str {
     match side {
-        Side::Direct => "direct",
-        Side::Indirect => "indirect",
-        Side::Price => "price",
-        Side::Tax => "tax",
+        PricePart::Direct => "direct",
+        PricePart::Indirect => "indirect",
+        PricePart::Price => "price",
+        PricePart::Tax => "tax",
     }
 }
 

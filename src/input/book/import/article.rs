@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 use super::cells;
 use super::list::{List, Row};
 use super::mapping::{Mapped, Mapping};
-use super::{Change, Wanted};
+use super::{PriceChange, Wanted};
 use crate::input::book::diff::Difference;
 use crate::input::book::{Item, PriceBook, faults, unknown_item};
 use crate::reading::{Place, Problem, Problems};
@@ -157,7 +157,7 @@ impl<'a> Article<'a> {
     ///
     /// A price that holds already is not written once more, unless it is so old that the book is
     /// due for the supplier's word on it.
-    pub(super) fn changes(&self, changes: &mut Vec<Change>) -> usize {
+    pub(super) fn changes(&self, changes: &mut Vec<PriceChange>) -> usize {
         let Some(item) = self.item else {
             return 0;
         };
@@ -176,7 +176,7 @@ impl<'a> Article<'a> {
                 None => Difference::Added(price, unit),
             };
             dated.insert(day, price);
-            changes.push(Change {
+            changes.push(PriceChange {
                 wanted: Wanted {
                     item: self.mapped.is.item.value.clone(),
                     day,

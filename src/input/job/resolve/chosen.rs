@@ -10,7 +10,7 @@ use super::{sections, slab};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::EdgePart;
-use crate::input::job::options::{Change, Choice, MOST, OptionItem, choices, count};
+use crate::input::job::options::{Choice, MOST, OptionItem, SlabChange, choices, count};
 use crate::input::job::positions::{self, Contact};
 use crate::input::job::takeoff::{Slab, Takeoff};
 use crate::input::job::written::SlabWritten;
@@ -35,7 +35,7 @@ struct Made<'a> {
 
 /// One slab with the values that some options give it.
 struct Version<'a> {
-    changes: Vec<&'a Change>,
+    changes: Vec<&'a SlabChange>,
     /// None where these values make no slab.
     slab: Option<Slab>,
     /// The same with the edges of different neighbors, before steps are laid on them.
@@ -218,7 +218,12 @@ impl<'a> Made<'a> {
     }
 
     /// The number of the version of slab `i` that these changes make.
-    fn version(&mut self, i: usize, changes: Vec<&'a Change>, problems: &mut Problems) -> usize {
+    fn version(
+        &mut self,
+        i: usize,
+        changes: Vec<&'a SlabChange>,
+        problems: &mut Problems,
+    ) -> usize {
         let same = |version: &Version<'_>| {
             version.changes.len() == changes.len()
                 && version
