@@ -4,7 +4,7 @@
 //! job has only once: the minimum job, the rounding of its price, and crew days filled up.
 
 use super::estimate::receipts_tax;
-use super::lines::{Cause, PricePart};
+use super::lines::{Cause, Tier};
 use super::offer::Priced;
 use crate::input::book::{PriceBook, Role};
 use crate::input::business::{Business, DayRule, TaxBase};
@@ -15,7 +15,7 @@ use crate::values::Money;
 
 /// Whether work is added or left out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum WorkChange {
+pub enum Way {
     Added,
     Deducted,
 }
@@ -67,7 +67,7 @@ pub fn book_without_trucks(book: &PriceBook) -> PriceBook {
 
 /// Adds the parts up, and the taxes of the whole.
 pub fn change_price(
-    parts: &[(WorkChange, &Priced)],
+    parts: &[(Way, &Priced)],
     lines: &[PriceLine],
     business: &Business,
 ) -> ChangePrice {
@@ -117,11 +117,8 @@ pub fn change_price(
 }
 
 /// The price before tax, below zero where it is left out.
-fn part(way: WorkChange, priced: &Priced) -> Quantity {
-    let lines = priced
-        .lines
-        .iter()
-        .filter(|line| line.side != PricePart::Tax);
+fn part(way: Way, priced: &Priced) -> Quantity {
+    let lines = priced.lines.iter().filter(|line| line.side != Tier::Tax);
     let price = Quantity::money(
         "lines added up",
         "price before tax",
@@ -130,7 +127,7 @@ fn part(way: WorkChange, priced: &Priced) -> Quantity {
     signed(way, price)
 }
 
-fn taxes(way: WorkChange, priced: &Priced, name: &str) -> Vec<Quantity> {
+fn taxes(way: Way, priced: &Priced, name: &str) -> Vec<Quantity> {
     let lines = priced.lines.iter();
     lines
         .filter(|line| matches!(&line.cause, Cause::Tax(tax) if tax == name))
@@ -138,10 +135,10 @@ fn taxes(way: WorkChange, priced: &Priced, name: &str) -> Vec<Quantity> {
         .collect()
 }
 
-fn signed(way: WorkChange, amount: Quantity) -> Quantity {
+fn signed(way: Way, amount: Quantity) -> Quantity {
     match way {
-        WorkChange::Added => amount,
-        WorkChange::Deducted => {
+        Way::Added => amount,
+        Way::Deducted => {
             let name = format!("{} left out", amount.name());
             Quantity::money("taken off", name, number(0) - &amount)
         }

@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use super::lines::{LineItem, PricePart};
+use super::lines::{LineItem, Tier};
 use crate::values::Money;
 
 /// Sums over lines; nothing is stored beside them.
@@ -17,17 +17,17 @@ pub struct Totals {
 
 impl Totals {
     pub fn of(lines: &[LineItem]) -> Self {
-        let side = |wanted: PricePart| {
+        let side = |wanted: Tier| {
             lines
                 .iter()
                 .filter(|line| line.side == wanted)
                 .map(LineItem::money)
                 .sum::<Money>()
         };
-        let direct = side(PricePart::Direct);
-        let cost = direct + side(PricePart::Indirect);
-        let price = cost + side(PricePart::Price);
-        let tax = side(PricePart::Tax);
+        let direct = side(Tier::Direct);
+        let cost = direct + side(Tier::Indirect);
+        let price = cost + side(Tier::Price);
+        let tax = side(Tier::Tax);
         Self {
             direct,
             cost,
@@ -38,12 +38,12 @@ impl Totals {
     }
 
     /// The sum of all lines down to this side.
-    pub const fn down_to(&self, side: PricePart) -> Money {
+    pub const fn down_to(&self, side: Tier) -> Money {
         match side {
-            PricePart::Direct => self.direct,
-            PricePart::Indirect => self.cost,
-            PricePart::Price => self.price,
-            PricePart::Tax => self.total,
+            Tier::Direct => self.direct,
+            Tier::Indirect => self.cost,
+            Tier::Price => self.price,
+            Tier::Tax => self.total,
         }
     }
 

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use super::account::{Account, QuoteAnswer};
+use super::account::{Account, Reply};
 use crate::values::{Day, rounding};
 
 /// Quotes of one kind of work, each counted once.
@@ -38,11 +38,11 @@ impl Tally {
             .quote()
             .is_some_and(|(_, quote)| quote.good_until.0 < today);
         match account.answer {
-            QuoteAnswer::Accepted { .. } => self.won += 1,
-            QuoteAnswer::Declined { .. } | QuoteAnswer::Cancelled { .. } => self.lost += 1,
-            QuoteAnswer::None if expired => self.lost += 1,
-            QuoteAnswer::None | QuoteAnswer::Postponed { .. } => self.open += 1,
-            QuoteAnswer::Withdrawn { .. } => self.withdrawn += 1,
+            Reply::Accepted { .. } => self.won += 1,
+            Reply::Declined { .. } | Reply::Cancelled { .. } => self.lost += 1,
+            Reply::None if expired => self.lost += 1,
+            Reply::None | Reply::Postponed { .. } => self.open += 1,
+            Reply::Withdrawn { .. } => self.withdrawn += 1,
         }
     }
 }

@@ -7,8 +7,8 @@ use super::files::{self, Files};
 use super::from_record::no_files;
 use super::quote_record;
 use crate::costing::{
-    self, Offer, Prices, Pricing, WorkChange, book_without_trucks, business_for_changes,
-    change_price, prices,
+    self, Offer, Prices, Pricing, Way, book_without_trucks, business_for_changes, change_price,
+    prices,
 };
 use crate::documents::offering::{self, Offering};
 use crate::input::book::{self, PriceBook};
@@ -30,7 +30,7 @@ pub struct Changed {
 
 /// Work that is added or left out.
 struct ChangedWork {
-    way: WorkChange,
+    way: Way,
     takeoff: Takeoff,
     offer: Offer,
     work: Vec<WorkLine>,
@@ -110,10 +110,10 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let problems = &mut files.problems;
     let added = change
         .add
-        .map(|work| added.part(WorkChange::Added, work.of(customer.clone()), problems));
+        .map(|work| added.part(Way::Added, work.of(customer.clone()), problems));
     let deducted = change
         .deduct
-        .map(|work| deducted.part(WorkChange::Deducted, work.of(customer.clone()), problems));
+        .map(|work| deducted.part(Way::Deducted, work.of(customer.clone()), problems));
     // Both are looked at, so that all their problems show at once.
     let parts = added.into_iter().chain(deducted);
     let parts: Vec<ChangedWork> = parts.collect::<Read<_>>()?;
@@ -149,12 +149,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
 }
 
 impl With<'_> {
-    fn part(
-        &self,
-        way: WorkChange,
-        written: JobWritten,
-        problems: &mut Problems,
-    ) -> Read<ChangedWork> {
+    fn part(&self, way: Way, written: JobWritten, problems: &mut Problems) -> Read<ChangedWork> {
         let (book, business) = (self.book, self.business);
         let takeoff = job::resolve(written, self.job, book, business, problems);
         let takeoff = problems.proven(takeoff)?;
@@ -180,7 +175,7 @@ impl With<'_> {
             photos: &[],
         });
         // What is left out is said by what it would have been, not by how it would have been made.
-        let told = |word: &str| way == WorkChange::Added || word == "Remove" || word == "Pour";
+        let told = |word: &str| way == Way::Added || word == "Remove" || word == "Pour";
         let work = work.into_iter().filter(|term| told(&term.word));
         let work = work.map(|term| WorkLine {
             word: term.word,
@@ -206,8 +201,8 @@ impl ChangedWork {
         ChangeLine {
             says: self.takeoff.head.title.clone().unwrap_or_else(named),
             price: Cents(match self.way {
-                WorkChange::Added => price,
-                WorkChange::Deducted => -price,
+                Way::Added => price,
+                Way::Deducted => -price,
             }),
             work: self.work.clone(),
         }
@@ -216,7 +211,7 @@ impl ChangedWork {
     fn record(&self) -> ChangeWork {
         let priced = self.offer.quoted();
         ChangeWork {
-            is_deducted: self.way == WorkChange::Deducted,
+            is_deducted: self.way == Way::Deducted,
             cost: Cents(priced.totals().cost),
             price: Cents(priced.totals().price),
             lines: quote_record::lines(priced, 1),

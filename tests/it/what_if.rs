@@ -5,7 +5,7 @@ use rust_decimal_macros::dec;
 
 use crate::support::{BOOK, BUSINESS, Desk, FAR_BANK, desk, with};
 use flatwork::inside::costing::{
-    BuyingRule, CauseChange, Estimated, Offer, PricePart, Priced, Room, Totals, books, effects,
+    BuyingRule, CauseChange, Estimated, Offer, Priced, Room, Tier, Totals, books, effects,
     sensitivity,
 };
 use flatwork::inside::values::{Money, Percent, UnitPrice};
@@ -108,12 +108,7 @@ fn the_causes_between_two_books_add_up_to_the_difference() {
                 (!found.prices.is_empty(), !found.rules.is_empty()),
                 (prices, rules)
             );
-            assert!(
-                found
-                    .added
-                    .iter()
-                    .all(|change| change.side != PricePart::Direct)
-            );
+            assert!(found.added.iter().all(|change| change.side != Tier::Direct));
         }
     }
     case(&[(HOLD, "price: 180.00")], true, false);

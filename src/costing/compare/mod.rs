@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use super::estimate::estimate;
-use super::lines::{Cause, LineItem, PricePart};
+use super::lines::{Cause, LineItem, Tier};
 use super::offer::Bought;
 use super::pricing::Pricing;
 use crate::input::book::{Class, Dated};
@@ -35,7 +35,7 @@ pub struct Joined<'a> {
     /// In the words of the first estimate that has it.
     pub title: &'a str,
     pub class: Option<Class>,
-    pub side: PricePart,
+    pub side: Tier,
     pub amounts: Vec<Money>,
     /// Of the first line with this cause, where it is something bought.
     pub sold: Vec<Option<Sold>>,
@@ -47,7 +47,7 @@ pub struct CauseChange {
     pub cause: Cause,
     pub title: String,
     pub class: Option<Class>,
-    pub side: PricePart,
+    pub side: Tier,
     pub old: Money,
     pub new: Money,
     pub old_sold: Option<Sold>,
@@ -159,7 +159,7 @@ pub fn books(
 fn pick(lines: &[LineItem], direct: bool) -> Vec<&LineItem> {
     let lines = lines.iter();
     lines
-        .filter(|line| (line.side == PricePart::Direct) == direct)
+        .filter(|line| (line.side == Tier::Direct) == direct)
         .collect()
 }
 

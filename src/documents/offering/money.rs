@@ -3,7 +3,7 @@
 use super::Offering;
 use rust_decimal::Decimal;
 
-use crate::costing::{Cause, PricePart, Totals, schedule};
+use crate::costing::{Cause, Tier, Totals, schedule};
 use crate::documents::views::quote::{PaymentRow, Payments, UnitPriceRow};
 use crate::input::business::TaxBase;
 use crate::input::phrases::Share;
@@ -15,7 +15,7 @@ pub(super) fn tax_sentence(of: Offering<'_>) -> String {
     let shown = |name: &str| {
         lines
             .iter()
-            .find(|line| line.side == PricePart::Tax && line.cause == Cause::Tax(name.to_owned()))
+            .find(|line| line.side == Tier::Tax && line.cause == Cause::Tax(name.to_owned()))
             .map(crate::costing::LineItem::money)
     };
     let taxes = of

@@ -49,7 +49,7 @@ pub use end::FromEnd;
 pub use fall::FallPhrase;
 pub use lap::LapPhrase;
 pub use late::{LateCharge, LatePer};
-pub use leg::{LegPhrase, Way};
+pub use leg::{Course, LegPhrase};
 pub use opening::Opening;
 pub use pattern::{Number, Pattern};
 pub use positive::positive;

@@ -5,7 +5,7 @@
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Bought, Cause, LineItem, PricePart};
+use crate::costing::{Bought, Cause, LineItem, Tier};
 use crate::input::book::{Basis, Class, Dated, PriceBook};
 use crate::office::quote_excerpt::LineExcerpt;
 use crate::office::words;
@@ -85,7 +85,7 @@ fn read(
     let unit = line.unit.as_deref().unwrap_or_default();
     let unit = *Unit::ALL.iter().find(|one| one.symbol() == unit)?;
     let quantity = Quantity::given(name.to_owned(), Amount::new(number.0, unit), book.place);
-    let mut one = of(Cause::Need(name.to_owned()), PricePart::Direct);
+    let mut one = of(Cause::Need(name.to_owned()), Tier::Direct);
     one.quantity = Some(quantity.clone());
     let item = if let Some(key) = &line.item {
         let item = book.items.get(&**key)?;

@@ -1,6 +1,6 @@
 //! What stands at the edges: strips, the house, concrete that stays, construction joints.
 
-use super::kinds::{Crossed, PlanEdgeKind};
+use super::kinds::{Crossed, EdgeMark};
 use super::scale::Scale;
 use super::sheet::{BULKHEAD, DOTS, Layer, STRIP, Sheet};
 use super::view::{EdgeView, SlabView};
@@ -14,7 +14,7 @@ use crate::press::frame::Frame;
 pub(super) const DEPTH: f32 = 14.0;
 
 pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale) {
-    let solid = |e: &EdgeView| !matches!(e.kind, PlanEdgeKind::Joined | PlanEdgeKind::Bulkhead);
+    let solid = |e: &EdgeView| !matches!(e.kind, EdgeMark::Joined | EdgeMark::Bulkhead);
     let whole = slab.edges.iter().all(solid);
     if whole && !slab.is_step {
         let places = ground::polygon(&slab.outline, scale);
@@ -31,19 +31,19 @@ pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale
         for edge in edges {
             let part = along.part(scale.length(edge.from), scale.length(edge.to));
             match edge.kind {
-                PlanEdgeKind::Open => {}
-                PlanEdgeKind::House | PlanEdgeKind::Existing | PlanEdgeKind::Curb => {
+                EdgeMark::Open => {}
+                EdgeMark::House | EdgeMark::Existing | EdgeMark::Curb => {
                     // Where ties hold both sides together there is no strip.
                     if edge.crossed != Crossed::Ties {
                         strip(sheet, &part, accent);
                     }
                     beyond(sheet, &part, edge.kind, meets(slab, index));
                 }
-                PlanEdgeKind::Isolated => strip(sheet, &part, accent),
-                PlanEdgeKind::Joined => sheet.line(Layer::Joint, &part, SOFT, 0.7, DOTS),
-                PlanEdgeKind::Bulkhead => sheet.line(Layer::Joint, &part, INK, 1.0, BULKHEAD),
+                EdgeMark::Isolated => strip(sheet, &part, accent),
+                EdgeMark::Joined => sheet.line(Layer::Joint, &part, SOFT, 0.7, DOTS),
+                EdgeMark::Bulkhead => sheet.line(Layer::Joint, &part, INK, 1.0, BULKHEAD),
             }
-            let over_strip = edge.kind != PlanEdgeKind::Bulkhead && edge.crossed == Crossed::Dowels;
+            let over_strip = edge.kind != EdgeMark::Bulkhead && edge.crossed == Crossed::Dowels;
             pins::draw(sheet, Layer::Strip, &part, edge.crossed, over_strip);
         }
     }
@@ -53,7 +53,7 @@ pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale
 fn plain(edges: &[&EdgeView], long: f32, scale: Scale) -> Vec<(f32, f32)> {
     let mut gone: Vec<(f32, f32)> = edges
         .iter()
-        .filter(|e| matches!(e.kind, PlanEdgeKind::Joined | PlanEdgeKind::Bulkhead))
+        .filter(|e| matches!(e.kind, EdgeMark::Joined | EdgeMark::Bulkhead))
         .map(|e| (scale.length(e.from), scale.length(e.to)))
         .collect();
     gone.sort_by(|a, b| a.0.total_cmp(&b.0));
@@ -79,7 +79,7 @@ pub(super) fn strip(sheet: &mut Sheet, part: &[PagePoint], accent: Rgb) {
 /// What stands on the far side of a strip.
 ///
 /// `inside` says at which ends another wall stands, so that this one has no face beyond the corner.
-fn beyond(sheet: &mut Sheet, part: &[PagePoint], kind: PlanEdgeKind, inside: [bool; 2]) {
+fn beyond(sheet: &mut Sheet, part: &[PagePoint], kind: EdgeMark, inside: [bool; 2]) {
     let (Some(&from), Some(&to)) = (part.first(), part.last()) else {
         return;
     };
@@ -89,16 +89,8 @@ fn beyond(sheet: &mut Sheet, part: &[PagePoint], kind: PlanEdgeKind, inside: [bo
     // On paper y runs downward: with the slab on the left, outward is to the right of the way.
     let out = |p: PagePoint, by: f32| point(p.x - uy * by, p.y + ux * by);
     let on = |p: PagePoint, by: f32| point(p.x + ux * by, p.y + uy * by);
-    let further = if kind == PlanEdgeKind::House {
-        DEPTH
-    } else {
-        0.0
-    };
-    let depth = if kind == PlanEdgeKind::Curb {
-        4.5
-    } else {
-        DEPTH
-    };
+    let further = if kind == EdgeMark::House { DEPTH } else { 0.0 };
+    let depth = if kind == EdgeMark::Curb { 4.5 } else { DEPTH };
     let ends = [on(from, -further), on(to, further)];
     let band = [ends[0], ends[1], out(ends[1], depth), out(ends[0], depth)];
     sheet.ground.push(Frame::around(from, out(to, depth)));
@@ -108,16 +100,16 @@ fn beyond(sheet: &mut Sheet, part: &[PagePoint], kind: PlanEdgeKind, inside: [bo
             .push(Frame::around(ends[0], out(ends[1], depth)));
     }
     match kind {
-        PlanEdgeKind::House => {
-            sheet.draw(Layer::Ground, hatch(&band, 4.0, &[HatchSlope::Rising]));
+        EdgeMark::House => {
+            sheet.draw(Layer::Ground, hatch(&band, 4.0, &[Lean::Rising]));
             let seen = [
                 if inside[0] { from } else { ends[0] },
                 if inside[1] { to } else { ends[1] },
             ];
             sheet.line(Layer::Ground, &seen, INK, 1.1, SOLID);
         }
-        PlanEdgeKind::Existing => {
-            let both = [HatchSlope::Rising, HatchSlope::Falling];
+        EdgeMark::Existing => {
+            let both = [Lean::Rising, Lean::Falling];
             sheet.draw(Layer::Ground, hatch(&band, 6.0, &both));
         }
         _ => sheet.draw(Layer::Ground, outlined(&band, Some(PALE), 0.5)),
@@ -129,12 +121,12 @@ fn meets(slab: &SlabView, side: usize) -> [bool; 2] {
     let many = slab.outline.sides().len();
     [(side + many - 1) % many, (side + 1) % many].map(|neighbor| {
         let mut edges = slab.edges.iter();
-        edges.any(|e| e.side == neighbor && e.kind == PlanEdgeKind::House)
+        edges.any(|e| e.side == neighbor && e.kind == EdgeMark::House)
     })
 }
 
 #[derive(Clone, Copy)]
-pub(super) enum HatchSlope {
+pub(super) enum Lean {
     Rising,
     Falling,
 }
@@ -142,22 +134,22 @@ pub(super) enum HatchSlope {
 /// Lines at 45 degrees, `apart` from each other, seen only inside `outline`.
 ///
 /// All hatching of a plan is in step, so two walls that meet show one hatch.
-pub(super) fn hatch(outline: &[PagePoint], apart: f32, slopes: &[HatchSlope]) -> Shape {
+pub(super) fn hatch(outline: &[PagePoint], apart: f32, slopes: &[Lean]) -> Shape {
     let frame = Frame::around_all(outline.iter().copied());
     let step = apart * core::f32::consts::SQRT_2;
     let mut lines = Vec::new();
     for slope in slopes {
         let tall = frame.height();
         let (start, end) = match slope {
-            HatchSlope::Rising => (frame.left + frame.top, frame.right + frame.bottom),
-            HatchSlope::Falling => (frame.left - frame.bottom, frame.right - frame.top),
+            Lean::Rising => (frame.left + frame.top, frame.right + frame.bottom),
+            Lean::Falling => (frame.left - frame.bottom, frame.right - frame.top),
         };
         let mut at = libm::floorf(start / step) * step;
         while at <= end {
             // Rising: x + y is constant; falling: x - y is.
             let (top, bottom) = match slope {
-                HatchSlope::Rising => (at - frame.top, at - frame.top - tall),
-                HatchSlope::Falling => (at + frame.top, at + frame.top + tall),
+                Lean::Rising => (at - frame.top, at - frame.top - tall),
+                Lean::Falling => (at + frame.top, at + frame.top + tall),
             };
             let ends = [point(top, frame.top), point(bottom, frame.bottom)];
             lines.push(line(&ends, false));

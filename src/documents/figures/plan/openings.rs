@@ -1,8 +1,8 @@
 //! What is left open in a slab: white, or hatched where something stands in it, named where there is room.
 
-use super::edges::{self, HatchSlope};
+use super::edges::{self, Lean};
 use super::ground;
-use super::kinds::PlanEdgeKind;
+use super::kinds::EdgeMark;
 use super::scale::Scale;
 use super::sheet::{Layer, Sheet};
 use super::view::{OpeningView, PlanView};
@@ -16,28 +16,28 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     for opening in openings {
         let places = ground::polygon(&opening.outline, scale);
         let fill = match opening.kind {
-            PlanEdgeKind::Curb => PALE,
-            PlanEdgeKind::Open
-            | PlanEdgeKind::House
-            | PlanEdgeKind::Existing
-            | PlanEdgeKind::Joined
-            | PlanEdgeKind::Bulkhead
-            | PlanEdgeKind::Isolated => WHITE,
+            EdgeMark::Curb => PALE,
+            EdgeMark::Open
+            | EdgeMark::House
+            | EdgeMark::Existing
+            | EdgeMark::Joined
+            | EdgeMark::Bulkhead
+            | EdgeMark::Isolated => WHITE,
         };
         sheet.draw(Layer::Outline, outlined(&places, Some(fill), 1.0));
-        let slopes: &[HatchSlope] = match opening.kind {
-            PlanEdgeKind::House => &[HatchSlope::Rising],
-            PlanEdgeKind::Existing => &[HatchSlope::Rising, HatchSlope::Falling],
-            PlanEdgeKind::Open
-            | PlanEdgeKind::Curb
-            | PlanEdgeKind::Joined
-            | PlanEdgeKind::Bulkhead
-            | PlanEdgeKind::Isolated => &[],
+        let slopes: &[Lean] = match opening.kind {
+            EdgeMark::House => &[Lean::Rising],
+            EdgeMark::Existing => &[Lean::Rising, Lean::Falling],
+            EdgeMark::Open
+            | EdgeMark::Curb
+            | EdgeMark::Joined
+            | EdgeMark::Bulkhead
+            | EdgeMark::Isolated => &[],
         };
         if !slopes.is_empty() {
             sheet.draw(Layer::Outline, edges::hatch(&places, 4.0, slopes));
         }
-        if opening.kind != PlanEdgeKind::Open {
+        if opening.kind != EdgeMark::Open {
             let closed: Vec<PagePoint> = places.iter().chain(places.first()).copied().collect();
             edges::strip(sheet, &closed, view.accent);
         }
@@ -52,7 +52,7 @@ const SIZE: f32 = 8.0;
 
 /// The name over the size, or the name alone, inside the opening; the key names the others.
 fn name(sheet: &mut Sheet, opening: &OpeningView, places: &[PagePoint], scale: Scale) {
-    if opening.kind != PlanEdgeKind::Open {
+    if opening.kind != EdgeMark::Open {
         return;
     }
     let middle = ground::extent(&opening.outline, scale).middle();

@@ -26,7 +26,7 @@ pub use summary::summary;
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Cause, LineItem, Offer, PricePart, Priced, Prices, Pricing};
+use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Pricing, Tier};
 use crate::input::book::{Class, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
@@ -45,11 +45,11 @@ fn headed(heading: String) -> Vec<String> {
 pub const OFFICE_PAGE: &str = "For the office\u{a0} –\u{a0} not for the customer";
 
 /// The sums on the way to the total, each below the lines of its side.
-const SUMS: [(PricePart, &str); 4] = [
-    (PricePart::Direct, "Direct cost"),
-    (PricePart::Indirect, "COST"),
-    (PricePart::Price, "PRICE BEFORE TAX"),
-    (PricePart::Tax, "TOTAL"),
+const SUMS: [(Tier, &str); 4] = [
+    (Tier::Direct, "Direct cost"),
+    (Tier::Indirect, "COST"),
+    (Tier::Price, "PRICE BEFORE TAX"),
+    (Tier::Tax, "TOTAL"),
 ];
 
 /// What the views for the office are about.
@@ -108,12 +108,12 @@ pub fn cause(cause: &Cause) -> String {
 }
 
 /// The total a line belongs to, in one word.
-pub const fn side(side: PricePart) -> &'static str {
+pub const fn side(side: Tier) -> &'static str {
     match side {
-        PricePart::Direct => "direct",
-        PricePart::Indirect => "indirect",
-        PricePart::Price => "price",
-        PricePart::Tax => "tax",
+        Tier::Direct => "direct",
+        Tier::Indirect => "indirect",
+        Tier::Price => "price",
+        Tier::Tax => "tax",
     }
 }
 

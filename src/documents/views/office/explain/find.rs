@@ -1,6 +1,6 @@
 //! What the word after `explain` means: a number, a total, a line, an item, any quantity.
 
-use crate::costing::{LineItem, PricePart, Priced};
+use crate::costing::{LineItem, Priced, Tier};
 use crate::documents::views::office::{Sheet, cause, every, numbered};
 use crate::reading::{Problem, suggest};
 use crate::trade::Quantity;
@@ -74,7 +74,7 @@ fn names(priced: &Priced) -> Vec<NamedQuantities> {
 
 /// The totals as what they are: lines added up.
 fn totals(lines: &[(usize, &LineItem)]) -> NamedQuantities {
-    let total = |name: &'static str, sides: &[PricePart]| {
+    let total = |name: &'static str, sides: &[Tier]| {
         let parts = lines
             .iter()
             .filter(|(_, line)| sides.contains(&line.side))
@@ -82,21 +82,16 @@ fn totals(lines: &[(usize, &LineItem)]) -> NamedQuantities {
         let quantity = Quantity::money("lines added up", name, sum(parts));
         (name.to_owned(), quantity)
     };
-    let price = &[PricePart::Direct, PricePart::Indirect, PricePart::Price];
+    let price = &[Tier::Direct, Tier::Indirect, Tier::Price];
     vec![
-        total("direct cost", &[PricePart::Direct]),
-        total("cost", &[PricePart::Direct, PricePart::Indirect]),
+        total("direct cost", &[Tier::Direct]),
+        total("cost", &[Tier::Direct, Tier::Indirect]),
         total("price", price),
         total("price before tax", price),
-        total("tax", &[PricePart::Tax]),
+        total("tax", &[Tier::Tax]),
         total(
             "total",
-            &[
-                PricePart::Direct,
-                PricePart::Indirect,
-                PricePart::Price,
-                PricePart::Tax,
-            ],
+            &[Tier::Direct, Tier::Indirect, Tier::Price, Tier::Tax],
         ),
     ]
 }
