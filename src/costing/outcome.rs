@@ -64,7 +64,7 @@ pub enum Verdict {
     NothingToBear,
 }
 
-/// All answers. Causes are added up as they come, so that one quote stays a small row.
+/// What became of all quotes. Causes are added up as they come, so that one quote stays a small row.
 #[derive(Debug, Default)]
 pub struct Outcomes {
     outcomes: Vec<Outcome>,
@@ -138,7 +138,7 @@ impl Outcomes {
         self.outcomes.push(outcome);
     }
 
-    /// Takes all of another answer.
+    /// Takes all of the others.
     pub fn join(&mut self, other: Self) {
         let before = self.outcomes.len();
         self.outcomes.extend(other.outcomes);

@@ -37,7 +37,7 @@ impl Totals {
         }
     }
 
-    /// The sum of all lines down to this side.
+    /// The sum of all lines down to this tier.
     pub const fn down_to(&self, side: Tier) -> Money {
         match side {
             Tier::Direct => self.direct,

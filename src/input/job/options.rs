@@ -219,15 +219,9 @@ fn check_empty(option: &OptionItem, problems: &mut Problems) {
 }
 
 #[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-fn changes(
-    option: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Vec<SlabChange>> {
+fn changes(of: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<SlabChange>> {
     let mut changes = Vec::new();
-    let entries = option
-        .node(key)
-        .map(|node| node.entries("`change`", problems));
+    let entries = of.node(key).map(|node| node.entries("`change`", problems));
     for entry in entries.into_iter().flatten() {
         if let Ok(values) = entry.node.group::<SlabValues>(problems) {
             changes.push(SlabChange {

@@ -43,15 +43,8 @@ impl Sheet {
         self.shapes.push((layer, shape));
     }
 
-    pub fn line(
-        &mut self,
-        layer: Layer,
-        points: &[PagePoint],
-        color: Rgb,
-        width: f32,
-        dash: &[f32],
-    ) {
-        self.draw(layer, stroked(points, color, width, dash));
+    pub fn line(&mut self, layer: Layer, path: &[PagePoint], color: Rgb, width: f32, dash: &[f32]) {
+        self.draw(layer, stroked(path, color, width, dash));
     }
 
     /// Writes words and keeps their place.

@@ -1,4 +1,4 @@
-//! Views for the office: plain text about cost, quantities and how they came about.
+//! Views for the office: plain text about costs, quantities and how they came about, and jobs on record.
 //!
 //! Nothing of this ever reaches a customer. Numbers come from costing and trade;
 //! totals are sums over lines and nothing is computed a second time.
@@ -44,7 +44,7 @@ fn headed(heading: String) -> Vec<String> {
 /// On every page of whatever tells a cost.
 pub const OFFICE_PAGE: &str = "For the office\u{a0} –\u{a0} not for the customer";
 
-/// The sums on the way to the total, each below the lines of its side.
+/// The sums on the way to the total, each below the lines of its tier.
 const SUMS: [(Tier, &str); 4] = [
     (Tier::Direct, "Direct cost"),
     (Tier::Indirect, "COST"),

@@ -218,18 +218,13 @@ impl<'a> Made<'a> {
     }
 
     /// The number of the version of slab `i` that these changes make.
-    fn version(
-        &mut self,
-        i: usize,
-        changes: Vec<&'a SlabChange>,
-        problems: &mut Problems,
-    ) -> usize {
+    fn version(&mut self, i: usize, with: Vec<&'a SlabChange>, problems: &mut Problems) -> usize {
         let same = |version: &Version<'_>| {
-            version.changes.len() == changes.len()
+            version.changes.len() == with.len()
                 && version
                     .changes
                     .iter()
-                    .zip(&changes)
+                    .zip(&with)
                     .all(|(one, other)| std::ptr::eq(*one, *other))
         };
         if let Some(known) = self.versions[i].iter().position(same) {
@@ -237,12 +232,12 @@ impl<'a> Made<'a> {
         }
         let (measured, written) = &self.site.slabs[i];
         let mut written = written.clone();
-        for change in &changes {
+        for change in &with {
             written.values = change.values.clone().or(&written.values).0;
         }
         let made = slab::slab(&written, self.site.book, self.site.business, problems);
         self.versions[i].push(Version {
-            changes,
+            changes: with,
             slab: made.map(|slab| Slab {
                 outline: measured.outline.clone(),
                 placement: measured.placement,
