@@ -50,7 +50,7 @@ pub use fall::FallPhrase;
 pub use lap::LapPhrase;
 pub use late::{LateCharge, LatePer};
 pub use leg::{Course, LegPhrase};
-pub use opening::Opening;
+pub use opening::OpeningPhrase;
 pub use pattern::{Number, Pattern};
 pub use positive::positive;
 pub use pounds::Pounds;

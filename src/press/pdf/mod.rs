@@ -29,9 +29,9 @@ use lopdf::{Dictionary, Document as Objects, Object, ObjectId, dictionary};
 use self::{content::WrittenPage, fonts::Fonts, pictures::Pictures, structure::Placed};
 use super::page::{Document, Page};
 
-pub use self::picture::Picture;
+pub use self::picture::Jpeg;
 
-/// Writes a document. Every picture in it must have passed [`Picture::read`].
+/// Writes a document. Every picture in it must have passed [`Jpeg::read`].
 pub fn write(document: &Document) -> Vec<u8> {
     let mut objects = Objects::with_version("1.7");
     let (mut fonts, mut pictures) = (Fonts::default(), Pictures::default());

@@ -8,7 +8,7 @@ mod shaping;
 use flatwork::inside::press::{
     drawing::Face,
     page::{NodeId, StructureRole},
-    pdf::{self, Picture},
+    pdf::{self, Jpeg},
 };
 use lopdf::Object;
 
@@ -315,7 +315,7 @@ fn a_photo_keeps_its_points_and_loses_where_it_was_taken() {
 fn a_picture_that_cannot_be_shown_is_refused() {
     #[track_caller]
     fn case(bytes: &[u8], message: &str) {
-        let error = Picture::read(bytes).unwrap_err();
+        let error = Jpeg::read(bytes).unwrap_err();
         assert!(error.starts_with(message), "{error}");
     }
 

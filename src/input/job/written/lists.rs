@@ -23,7 +23,7 @@ pub enum ExtraWhat {
 
 /// A picture of the site.
 #[derive(Clone, Debug)]
-pub struct Photo {
+pub struct PhotoWritten {
     /// Its path from the business folder.
     pub file: At<String>,
     /// What the customer reads below it; without one it stays in the office.
@@ -86,13 +86,13 @@ pub(super) fn photos(
     job: &Fields<'_>,
     key: &'static str,
     problems: &mut Problems,
-) -> Read<Vec<Photo>> {
+) -> Read<Vec<PhotoWritten>> {
     let mut found = Vec::new();
     let items = job.node(key).map(|node| node.items("`photos`", problems));
     for item in items.into_iter().flatten() {
         if !item.is_map() {
             let file = item.text_at("a photo", problems);
-            found.extend(file.map(|file| Photo {
+            found.extend(file.map(|file| PhotoWritten {
                 file,
                 caption: None,
             }));
@@ -100,7 +100,7 @@ pub(super) fn photos(
         }
         for entry in item.entries("a photo", problems) {
             let caption = entry.node.text("what stands below a photo", problems);
-            found.extend(caption.map(|caption| Photo {
+            found.extend(caption.map(|caption| PhotoWritten {
                 file: entry.name(),
                 caption: Some(caption.to_owned()),
             }));
