@@ -7,13 +7,15 @@ use crate::input::phrases::{
 use crate::input::sections::Thickened;
 use crate::reading::At;
 use crate::reading::keys::keys;
-use crate::values::Length;
+use crate::values::{Length, Percent};
 
 keys! {
     #[derive(Default)]
     pub struct SlabValues in "a changed slab" or usual {
         thickness: Option<At<Thickness>> = "thickness", none,
             "of the concrete; `4 in to 6 in north` where one end is thicker", "4 in";
+        allowance: Option<At<Percent>> = "allowance", else "the business's",
+            "concrete ordered over the drawing of this slab", "10%";
         mix: Option<At<String>> = "mix" as "name", none, "a mix of the price book", "exterior";
         base: Option<At<BasePhrase>> = "base", else "none", "compacted under the slab", "4 in of crushed stone";
         bars: Option<At<BarsPhrase>> = "bars", else "none",

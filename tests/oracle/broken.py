@@ -46,6 +46,9 @@ RULES = {
     "orders go down to the plant's step": instead(orders, "up", lambda _: down),
     "half a cent is dropped": instead(job, "cents", lambda _: lambda v: reading.D(int(v * 100)) / 100),
     "trucks are filled one yard short": instead(orders, "filled", lambda was: lambda t, truck, *a: was(t, truck - 1, *a)),
+    "a slab has no allowance of its own": instead(
+        orders.Order, "over", lambda _: lambda self, usual: reading.percent(usual)
+    ),
     "nothing is charged for a short load": instead(orders.Orders, "short", lambda _: lambda *_: D(0)),
     "nothing is charged for standing": instead(orders.Orders, "standing", lambda _: lambda *_: D(0)),
     "the last load is never held": instead(orders.Orders, "hold_back", nothing),

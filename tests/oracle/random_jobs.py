@@ -125,7 +125,7 @@ def compare(wanted, room):
 def self_test(wanted, room):
     """Breaks one rule at a time, and looks for a job that notices."""
     cases = []
-    for number in range(1, min(wanted.jobs, 300) + 1):
+    for number in range(1, wanted.jobs + 1):
         place = room / str(number)
         job, business, book, _ = invented.job(f"{wanted.seed}/{number}")
         write(place, job, business, book)

@@ -1,6 +1,6 @@
 //! Options asked for by their titles, as a person types them.
 
-use super::options::{Choice, OptionGroup};
+use super::written::options::{Choice, OptionGroup};
 use crate::reading::{Problem, Problems, suggest};
 
 /// The choice that takes the options of these titles, and nothing else that may be left.

@@ -9,7 +9,6 @@ mod boxes;
 mod depths;
 mod dowels;
 mod edge;
-mod options;
 mod overlaps;
 mod permit;
 mod positions;
@@ -27,12 +26,12 @@ pub use bars::{Bars, Layer};
 pub use boxes::{BoxWritten, Lid, SetBox};
 pub use dowels::Dowels;
 pub use edge::EdgePart;
-pub use options::{Choice, OptionGroup, OptionItem, choices};
 pub use permit::Permit;
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{LookedUp, looked_up, resolve};
 pub use sections::{Sections, Steps};
 pub use takeoff::{Border, Opening, Placement, Slab, Takeoff};
+pub use written::options::{Choice, OptionGroup, OptionItem, choices};
 pub use written::{
     Customer, Exposure, Extra, ExtraWhat, JobWritten, SetTo, WorkWritten, read, read_work,
 };

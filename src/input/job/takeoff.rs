@@ -10,7 +10,7 @@ use crate::geometry::Compass;
 use crate::geometry::outline::Outline;
 use crate::input::phrases::{SizePhrase, Thickness};
 use crate::reading::{At, Place};
-use crate::values::{Day, Length};
+use crate::values::{Day, Length, Percent};
 
 #[derive(Clone, Debug)]
 pub struct Takeoff {
@@ -80,6 +80,8 @@ pub struct Slab {
     pub size: Option<At<SizePhrase>>,
     /// Of the thin end where the slab is not even.
     pub thickness: At<Thickness>,
+    /// In place of the business's.
+    pub allowance: Option<At<Percent>>,
     pub mix: At<String>,
     pub base: Option<Base>,
     pub bars: Option<Bars>,

@@ -18,6 +18,10 @@ class Order:
     def net(self):
         return sum(slab.concrete for slab in self.slabs)
 
+    def over(self, usual):
+        """Over the drawing, as a part of it: each slab's own or the usual, by its concrete."""
+        return sum(slab.concrete * percent(slab.value.get("allowance", usual)) for slab in self.slabs) / self.net()
+
 
 def filled(total, truck, evened, step):
     """Trucks are filled in turn, the last takes the rest; or with about the same, in steps."""
@@ -57,7 +61,7 @@ class Orders:
         area = sum(slab.area for slab in order.slabs)
         deep = area * inches(policy["thickness allowance"]) / YARD
         least = amount(policy["smallest allowance"])[0]
-        more = max(net * percent(policy["allowance"]), deep, least)
+        more = max(net * order.over(policy["allowance"]), deep, least)
         more = self.set(f"{order.name} allowance", more)
         method = self.pours[order.pour]["by"]
         # The prime of the pump is lost once a pour; it belongs to the largest order.

@@ -10,7 +10,7 @@ from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 STRIP = {"house", "existing concrete", "doweled existing concrete", "curb", "isolated"}  # a strip, no form
 FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
-USUAL |= {"curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties"}
+USUAL |= {"allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
 SLAB_KEYS |= {"boxes", "cut out", "siding clearance", "public", "cross fall"}
 COMPASS = ("north", "east", "south", "west")

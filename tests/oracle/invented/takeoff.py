@@ -148,6 +148,8 @@ class Site:
             own["thickness"] = c.one("4 in", "4 1/2 in", "5 in", "6 in")
         elif c.often(0.2, "one end thicker"):
             own["thickness"] = f"{c.one('4 in', '5 in')} to {c.one('6 in', '7 1/2 in')}{c.one('', ' north', ' east', ' south')}"
+        if c.often(0.1, "own allowance"):
+            own["allowance"] = f"{c.whole(2, 12)}%"
         if least < 48 * 5:
             own["thickened"] = "none"
         elif c.often(0.3, "thickened"):

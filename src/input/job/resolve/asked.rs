@@ -3,7 +3,7 @@
 
 use std::collections::BTreeSet;
 
-use crate::input::job::options::{OptionGroup, OptionItem};
+use crate::input::job::written::options::{OptionGroup, OptionItem};
 use crate::input::job::{Extra, Removal};
 use crate::reading::{At, Problem, Problems, suggest};
 

@@ -10,10 +10,10 @@ use super::{sections, slab};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::EdgePart;
-use crate::input::job::options::{Choice, MOST, OptionItem, SlabChange, choices, count};
 use crate::input::job::positions::{self, Contact};
 use crate::input::job::takeoff::{Slab, Takeoff};
 use crate::input::job::written::SlabWritten;
+use crate::input::job::written::options::{Choice, MOST, OptionItem, SlabChange, choices, count};
 use crate::reading::{At, Problem, Problems};
 
 /// The slabs as measured, each at its place, before any edge is shared.

@@ -151,6 +151,7 @@ pub(super) fn slab(
             None
         },
         thickness,
+        allowance: values.allowance,
         mix: mix?,
         base: base?,
         bars: bars?,

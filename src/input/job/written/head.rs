@@ -1,10 +1,10 @@
 //! What a takeoff says of the job as a whole: the same whatever the customer chooses.
 
 use super::lists::{Extra, PhotoWritten, SetTo, photos, sets};
+use super::options::{ChooseOne, OptionGroup, groups};
 use super::pours::{PourWritten, pours};
 use crate::input::checks::{cubic_yards, written};
 use crate::input::job::access::{Access, access};
-use crate::input::job::options::{ChooseOne, OptionGroup, groups};
 use crate::input::job::permit::{Permit, permit};
 use crate::input::job::removal::Removal;
 use crate::input::site::SiteAnswers;

@@ -3,6 +3,7 @@
 mod head;
 mod lists;
 mod openings;
+pub(super) mod options;
 mod pours;
 mod shape;
 mod slab;

@@ -1,5 +1,6 @@
 //! Ready-mix: one order for each mix and color of each pour, its loads, and what the plant charges beside it.
 
+mod allowance;
 mod charges;
 mod fees;
 mod loads;
@@ -10,6 +11,7 @@ use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
+use allowance::allowance;
 use fees::fees;
 use loads::{loads, short};
 use standing::standing;
@@ -19,10 +21,9 @@ use super::{List, Missing, Section, Shares};
 use crate::input::book::Supply;
 use crate::input::job::{Method, Slab, Takeoff};
 use crate::reading::At;
-use crate::tables::yard;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::tally::{Listed, Tally};
-use crate::trade::term::{largest, of, sum};
+use crate::trade::term::{of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
@@ -190,7 +191,6 @@ fn order(
     list: &mut List<'_>,
 ) -> ConcreteOrder {
     const RULE: &str = "net + the largest of percent, too deep a base, and the least; up to how the plant sells, once";
-    let policy = list.by.order;
     let members = || batch.members.iter().map(|&i| &slabs[i]);
     let net = Quantity::by(
         match batch.color {
@@ -205,26 +205,7 @@ fn order(
     );
     let net = tally.sets.settle(net);
     tally.show([&net]);
-    let area = Quantity::by(
-        "slabs added up",
-        "poured area",
-        Unit::SquareFoot,
-        sum(members().map(|slab| &slab.area)),
-    );
-    let percent = Quantity::said("allowance", &policy.allowance);
-    let deep = Quantity::inches("thickness allowance", &policy.thickness_allowance);
-    let least = Quantity::said("smallest allowance", &policy.smallest_allowance);
-    let extra = largest(vec![
-        of(&net) * &percent,
-        yard::volume(of(&area), &deep),
-        of(&least),
-    ]);
-    let allowance = tally.between(
-        "the largest of percent, thickness allowance × area ÷ 324, and the least",
-        "allowance",
-        Unit::CubicYard,
-        extra,
-    );
+    let allowance = allowance(&net, batch, takeoff, slabs, list.by.order, tally);
     let step = Quantity::said("sold in", &supply.sold_in);
     let mut gross = of(&net) + &allowance;
     if let Some(prime) = prime {

@@ -97,6 +97,7 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "thickness" => sections::thickness(slab),
                 "thickened" => sections::thickened(slab)?,
                 "vapor retarder" => slab.sections.retarder.as_ref().map(|_| "yes".into())?,
+                "allowance" => slab.allowance.as_ref()?.value.to_string(),
                 "mix" => slab.mix.value.clone(),
                 "finish" => slab.finish.value.clone(),
                 "border" => {

@@ -2,7 +2,7 @@
 
 use std::ops::RangeInclusive;
 
-use super::written::Extra;
+use super::lists::Extra;
 use crate::input::slab_values::SlabValues;
 use crate::reading::keys::keys;
 use crate::reading::{
@@ -120,7 +120,7 @@ impl FromLine for OptionItem {
 
 /// Every combination is priced and printed, so there is a most.
 #[expect(clippy::unnecessary_wraps, reason = "a reader of a key")]
-pub(super) fn groups(
+pub fn groups(
     job: &Fields<'_>,
     key: &'static str,
     problems: &mut Problems,

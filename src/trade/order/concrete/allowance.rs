@@ -1,0 +1,72 @@
+//! What is ordered over the drawing: part of it, or what a base dug too deep takes, or the least.
+
+use super::Batch;
+use crate::input::business::OrderPolicy;
+use crate::input::job::Takeoff;
+use crate::tables::yard;
+use crate::trade::measure::SlabQuantities;
+use crate::trade::tally::Tally;
+use crate::trade::term::{Term, largest, of, sum};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
+
+/// The largest of the three, figured once for the order.
+pub(super) fn allowance(
+    net: &Quantity,
+    batch: &Batch<'_>,
+    takeoff: &Takeoff,
+    slabs: &[SlabQuantities],
+    policy: &OrderPolicy,
+    tally: &mut Tally<'_>,
+) -> Quantity {
+    let area = Quantity::by(
+        "slabs added up",
+        "poured area",
+        Unit::SquareFoot,
+        sum(batch.members.iter().map(|&i| &slabs[i].area)),
+    );
+    let deep = Quantity::inches("thickness allowance", &policy.thickness_allowance);
+    let least = Quantity::said("smallest allowance", &policy.smallest_allowance);
+    let extra = largest(vec![
+        share(net, batch, takeoff, slabs, policy),
+        yard::volume(of(&area), &deep),
+        of(&least),
+    ]);
+    tally.between(
+        "the largest of percent, thickness allowance × area ÷ 324, and the least",
+        "allowance",
+        Unit::CubicYard,
+        extra,
+    )
+}
+
+/// The business's part of all of it, or where slabs have their own, the part of each.
+fn share(
+    net: &Quantity,
+    batch: &Batch<'_>,
+    takeoff: &Takeoff,
+    slabs: &[SlabQuantities],
+    policy: &OrderPolicy,
+) -> Term {
+    let of_slab = |&i: &usize| {
+        let own = takeoff.slabs[i].allowance.as_ref();
+        own.unwrap_or(&policy.allowance)
+    };
+    let said: Vec<_> = batch.members.iter().map(of_slab).collect();
+    if said.iter().all(|one| one.value == said[0].value) {
+        return of(net) * &Quantity::said("allowance", said[0]);
+    }
+    let concrete = || batch.members.iter().map(|&i| &slabs[i].concrete);
+    let each: Vec<Quantity> = said
+        .iter()
+        .zip(concrete())
+        .map(|(said, concrete)| {
+            let percent = Quantity::said("allowance", said);
+            let rule = "concrete × its own allowance";
+            let over = of(concrete) * &percent;
+            Quantity::by(rule, "allowance of a slab", Unit::CubicYard, over)
+        })
+        .collect();
+    // The net may have been set: then it is more or less of every slab.
+    sum(&each) * net / sum(concrete())
+}
