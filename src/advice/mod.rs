@@ -113,9 +113,9 @@ pub fn advice(takeoff: &Takeoff, at: Pricing<'_>, offer: &Offer, quoted: Day) ->
 }
 
 /// A question looks at the finished job and says what it would ask the owner to look at.
-type Question = fn(Case<'_>) -> Vec<Problem>;
+type Ask = fn(Case<'_>) -> Vec<Problem>;
 
-const QUESTIONS: &[Question] = &[
+const QUESTIONS: &[Ask] = &[
     closing_error::ask,
     spacing::ask,
     no_joints::ask,

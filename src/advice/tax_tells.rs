@@ -1,7 +1,7 @@
 //! Does a tax shown to the customer tell what materials cost?
 
 use super::Case;
-use crate::costing::{Cause, Side};
+use crate::costing::{Cause, Tier};
 use crate::input::business::TaxBase;
 use crate::reading::Problem;
 
@@ -10,7 +10,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         let lines = &case.offer.quoted().lines;
         lines
             .iter()
-            .any(|line| line.side == Side::Tax && line.cause == Cause::Tax(name.to_owned()))
+            .any(|line| line.side == Tier::Tax && line.cause == Cause::Tax(name.to_owned()))
     };
     let taxes = case.business.price.taxes.iter();
     taxes

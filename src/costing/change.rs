@@ -4,7 +4,7 @@
 //! job has only once: the minimum job, the rounding of its price, and crew days filled up.
 
 use super::estimate::receipts_tax;
-use super::lines::{Cause, Side};
+use super::lines::{Cause, Tier};
 use super::offer::Priced;
 use crate::input::book::{PriceBook, Role};
 use crate::input::business::{Business, DayRule, TaxBase};
@@ -118,7 +118,7 @@ pub fn change_price(
 
 /// The price before tax, below zero where it is left out.
 fn part(way: Way, priced: &Priced) -> Quantity {
-    let lines = priced.lines.iter().filter(|line| line.side != Side::Tax);
+    let lines = priced.lines.iter().filter(|line| line.side != Tier::Tax);
     let price = Quantity::money(
         "lines added up",
         "price before tax",

@@ -54,7 +54,7 @@ fn capital(text: &str) -> String {
 
 /// Which total a line belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Side {
+pub enum Tier {
     /// Direct cost.
     Direct,
     /// Overhead and contingency: with direct cost, the cost.
@@ -68,7 +68,7 @@ pub enum Side {
 #[derive(Clone, Debug)]
 pub struct LineItem {
     pub cause: Cause,
-    pub side: Side,
+    pub side: Tier,
     /// In words, for the office.
     pub title: String,
     /// For direct cost.
@@ -84,7 +84,7 @@ pub struct LineItem {
 
 impl LineItem {
     /// A line with nothing but its amount; it has neither class nor price.
-    pub(super) fn new(cause: Cause, side: Side, amount: Quantity) -> Self {
+    pub(super) fn new(cause: Cause, side: Tier, amount: Quantity) -> Self {
         Self {
             title: cause.title(),
             cause,
@@ -171,7 +171,7 @@ pub(super) fn line(
         shares: need.shares.clone(),
         ..LineItem::new(
             Cause::Need(name.to_owned()),
-            Side::Direct,
+            Tier::Direct,
             extension(&need.quantity, &each),
         )
     })

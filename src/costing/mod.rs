@@ -22,9 +22,9 @@ mod unit_prices;
 
 pub use buying::{BuyingRule, effects};
 pub use change::{Way, book_without_trucks, business_for_changes, change_price};
-pub use compare::{Books, Change, Joined, Sold, books, join};
+pub use compare::{Books, CauseChange, Joined, Sold, books, join};
 pub use estimate::estimate;
-pub use lines::{Cause, LineItem, Side, priced};
+pub use lines::{Cause, LineItem, Tier, priced};
 pub use offer::{Bought, Offer, Priced, check_sets, offer, with_choice};
 pub use payments::{parts, schedule};
 pub use prices::{Prices, prices};

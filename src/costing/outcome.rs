@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::compare::{Books, Change};
+use super::compare::{Books, CauseChange};
 use super::repricing::Repriced;
 use crate::input::book::Class;
 use crate::values::{Day, Money, Percent};
@@ -11,14 +11,14 @@ use crate::values::{Day, Money, Percent};
 #[derive(Clone, Debug)]
 pub enum Outcome {
     /// With the margin floor it was quoted under.
-    Priced(Box<(Quote, Percent, Repriced)>),
+    Priced(Box<(AskedQuote, Percent, Repriced)>),
     /// It could not be priced, or could not be read.
     Unpriced { number: String, because: String },
 }
 
 /// Whose quote it is and where it stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Quote {
+pub struct AskedQuote {
     pub number: String,
     pub customer: String,
     pub standing: Standing,
@@ -64,9 +64,9 @@ pub enum Verdict {
     NothingToBear,
 }
 
-/// All answers. Causes are added up as they come, so that one quote stays a small row.
+/// What became of all quotes. Causes are added up as they come, so that one quote stays a small row.
 #[derive(Debug, Default)]
-pub struct Answer {
+pub struct Outcomes {
     outcomes: Vec<Outcome>,
     /// By title, since most titles stand in one group only.
     causes: BTreeMap<String, Vec<CommonCause>>,
@@ -75,7 +75,7 @@ pub struct Answer {
 /// One quote at the other prices, on the day it is asked.
 #[derive(Clone, Debug)]
 pub struct Finding<'a> {
-    pub quote: &'a Quote,
+    pub quote: &'a AskedQuote,
     pub floor: Percent,
     pub found: &'a Repriced,
     /// Since the quote went out.
@@ -116,7 +116,7 @@ pub struct CommonCause {
     last: usize,
 }
 
-impl Answer {
+impl Outcomes {
     /// Takes one more; its own causes are kept only if each quote has to tell them.
     pub fn add(&mut self, mut outcome: Outcome, each: bool) {
         if let Outcome::Priced(one) = &mut outcome {
@@ -138,7 +138,7 @@ impl Answer {
         self.outcomes.push(outcome);
     }
 
-    /// Takes all of another answer.
+    /// Takes all of the others.
     pub fn join(&mut self, other: Self) {
         let before = self.outcomes.len();
         self.outcomes.extend(other.outcomes);
@@ -226,7 +226,7 @@ fn stands(floor: Percent, found: &Repriced) -> bool {
     margin.is_some_and(|margin| floor.number() <= margin)
 }
 
-fn verdict(quote: &Quote, floor: Percent, found: &Repriced, today: Day) -> Verdict {
+fn verdict(quote: &AskedQuote, floor: Percent, found: &Repriced, today: Day) -> Verdict {
     let is_harmed = Money::ZERO < found.harm();
     match quote.standing {
         Standing::Signed(Clause::Passes(much)) if much < Money::ZERO => Verdict::GoesBack(-much),
@@ -247,7 +247,7 @@ pub fn exposure(findings: &[Finding<'_>], open: bool) -> Money {
 }
 
 /// The changes of one quote, each with the group it is told in.
-pub fn causes(found: &Repriced) -> impl Iterator<Item = (CauseGroup, &Change)> {
+pub fn causes(found: &Repriced) -> impl Iterator<Item = (CauseGroup, &CauseChange)> {
     let of = |group: CauseGroup| move |change| (group, change);
     let why = &found.why;
     let prices = why.prices.iter().map(of(CauseGroup::Prices));

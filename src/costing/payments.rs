@@ -2,12 +2,12 @@
 
 use rust_decimal::Decimal;
 
-use crate::input::business::Payment;
+use crate::input::business::Installment;
 use crate::input::phrases::Share;
 use crate::values::{Money, rounding};
 
 /// The payments of a total; they always add up to it.
-pub fn schedule(total: Money, payments: &[Payment]) -> Vec<Money> {
+pub fn schedule(total: Money, payments: &[Installment]) -> Vec<Money> {
     let shares: Vec<Share> = payments.iter().map(|payment| payment.share).collect();
     parts(total, &shares)
 }
@@ -47,9 +47,9 @@ mod tests {
                 start: 0,
                 end: 0,
             };
-            let payments: Vec<Payment> = shares
+            let payments: Vec<Installment> = shares
                 .iter()
-                .map(|share| Payment {
+                .map(|share| Installment {
                     when: String::new(),
                     share: share.parse().unwrap(),
                     place,

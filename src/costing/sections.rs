@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use super::lines::{LineItem, Side};
+use super::lines::{LineItem, Tier};
 use super::totals::Totals;
 use crate::trade::order::Section;
 use crate::values::{Money, rounding};
@@ -19,7 +19,7 @@ pub struct SectionPrice {
 /// Splits the price before tax by direct cost; what serves the whole job is spread over its parts.
 pub fn sections(lines: &[LineItem]) -> Vec<SectionPrice> {
     let mut weights: BTreeMap<Section, Decimal> = BTreeMap::new();
-    for line in lines.iter().filter(|line| line.side == Side::Direct) {
+    for line in lines.iter().filter(|line| line.side == Tier::Direct) {
         let shares: Vec<&(Section, Decimal)> = line
             .shares
             .iter()

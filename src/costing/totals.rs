@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use super::lines::{LineItem, Side};
+use super::lines::{LineItem, Tier};
 use crate::values::Money;
 
 /// Sums over lines; nothing is stored beside them.
@@ -17,17 +17,17 @@ pub struct Totals {
 
 impl Totals {
     pub fn of(lines: &[LineItem]) -> Self {
-        let side = |wanted: Side| {
+        let side = |wanted: Tier| {
             lines
                 .iter()
                 .filter(|line| line.side == wanted)
                 .map(LineItem::money)
                 .sum::<Money>()
         };
-        let direct = side(Side::Direct);
-        let cost = direct + side(Side::Indirect);
-        let price = cost + side(Side::Price);
-        let tax = side(Side::Tax);
+        let direct = side(Tier::Direct);
+        let cost = direct + side(Tier::Indirect);
+        let price = cost + side(Tier::Price);
+        let tax = side(Tier::Tax);
         Self {
             direct,
             cost,
@@ -37,13 +37,13 @@ impl Totals {
         }
     }
 
-    /// The sum of all lines down to this side.
-    pub const fn down_to(&self, side: Side) -> Money {
+    /// The sum of all lines down to this tier.
+    pub const fn down_to(&self, side: Tier) -> Money {
         match side {
-            Side::Direct => self.direct,
-            Side::Indirect => self.cost,
-            Side::Price => self.price,
-            Side::Tax => self.total,
+            Tier::Direct => self.direct,
+            Tier::Indirect => self.cost,
+            Tier::Price => self.price,
+            Tier::Tax => self.total,
         }
     }
 

@@ -1,4 +1,4 @@
-//! Finished strings to pages: views, figures, templates, the markup between them.
+//! What is priced and recorded to finished strings, and those to pages: views, figures, templates.
 //!
 //! A view holds only finished strings; a template places them; nothing here
 //! computes a price or decides what a job needs.

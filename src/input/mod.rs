@@ -1,4 +1,4 @@
-//! What the owner writes: the business, the price book, the job.
+//! What the owner writes: the business, the price book, the job, what changes in it, how far it is.
 //!
 //! Every reader walks a tree that knows its places and reports every problem it
 //! meets; what could not be read is left out, so one bad value costs one value.

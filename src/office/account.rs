@@ -10,7 +10,7 @@ use crate::values::{Day, Money};
 pub struct Account<'a> {
     /// Every revision, oldest first, with its day.
     pub quotes: Vec<(Day, &'a Quote)>,
-    pub answer: Answer<'a>,
+    pub answer: Reply<'a>,
     pub changes: Vec<ChangeState<'a>>,
     pub invoices: Vec<Billed<'a>>,
     pub payments: Vec<Received<'a>>,
@@ -23,7 +23,7 @@ pub struct Account<'a> {
 
 /// What the customer said, or the owner for them.
 #[derive(Clone, Copy, Debug, Default)]
-pub enum Answer<'a> {
+pub enum Reply<'a> {
     #[default]
     None,
     Postponed {
@@ -128,28 +128,28 @@ impl<'a> Account<'a> {
         match &record.what {
             Happened::Quote(quote) => {
                 self.quotes.push((day, quote));
-                self.answer = Answer::None;
+                self.answer = Reply::None;
                 // A revision after a cancelled contract does not take up its changes.
                 for one in &mut self.changes {
                     one.answer = ChangeAnswer::Declined;
                 }
             }
-            Happened::Accepted(accepted) => self.answer = Answer::Accepted { day, accepted },
+            Happened::Accepted(accepted) => self.answer = Reply::Accepted { day, accepted },
             Happened::Cancelled { refund_by, .. } => {
                 if self.accepted().is_some() {
                     let refund_by = refund_by.map(|day| day.0);
-                    self.answer = Answer::Cancelled { refund_by };
+                    self.answer = Reply::Cancelled { refund_by };
                 }
             }
             Happened::Declined {
                 change: Some(change),
                 ..
             } => self.answer_change(*change, ChangeAnswer::Declined),
-            Happened::Declined { because, .. } => self.answer = Answer::Declined { because },
-            Happened::Withdrawn { because } => self.answer = Answer::Withdrawn { because },
+            Happened::Declined { because, .. } => self.answer = Reply::Declined { because },
+            Happened::Withdrawn { because } => self.answer = Reply::Withdrawn { because },
             Happened::Postponed { until, .. } => {
                 let until = until.map(|day| day.0);
-                self.answer = Answer::Postponed { until };
+                self.answer = Reply::Postponed { until };
             }
             Happened::Change(change) => self.changes.push(ChangeState {
                 change,
@@ -273,12 +273,12 @@ impl<'a> Account<'a> {
 
     pub fn accepted(&self) -> Option<(Day, &'a Accepted)> {
         match self.answer {
-            Answer::Accepted { day, accepted } => Some((day, accepted)),
-            Answer::None
-            | Answer::Postponed { .. }
-            | Answer::Cancelled { .. }
-            | Answer::Declined { .. }
-            | Answer::Withdrawn { .. } => None,
+            Reply::Accepted { day, accepted } => Some((day, accepted)),
+            Reply::None
+            | Reply::Postponed { .. }
+            | Reply::Cancelled { .. }
+            | Reply::Declined { .. }
+            | Reply::Withdrawn { .. } => None,
         }
     }
 

@@ -10,7 +10,7 @@ use crate::values::Money;
 
 /// What a bill is for, line by line and together.
 #[derive(Clone, Debug)]
-pub struct Asked {
+pub struct ToBill {
     pub bills: Bills,
     pub lines: Vec<InvoiceLine>,
     pub figures: Figures,
@@ -18,7 +18,7 @@ pub struct Asked {
 
 impl Job<'_> {
     /// A payment of the schedule, from 1; else the first that is not billed.
-    pub fn asks_stage(self, wanted: Option<usize>, problems: &mut Problems) -> Read<Asked> {
+    pub fn asks_stage(self, wanted: Option<usize>, problems: &mut Problems) -> Read<ToBill> {
         let (_, accepted) = self.accepted(problems)?;
         let (_, quote) = self.quote(problems)?;
         let stage = self.stage(wanted, quote.payments.len(), problems)?;
@@ -54,7 +54,7 @@ impl Job<'_> {
     }
 
     /// The work to date by a schedule of values, less what was billed.
-    pub fn asks_progress(self, written: &ProgressWritten, problems: &mut Problems) -> Read<Asked> {
+    pub fn asks_progress(self, written: &ProgressWritten, problems: &mut Problems) -> Read<ToBill> {
         let done = progress::progress(written, self, problems)?;
         let figures = progress::asked(&done, self.account);
         if figures.total.0 < Money::ZERO {
@@ -73,7 +73,7 @@ impl Job<'_> {
     }
 
     /// Contract and signed changes, less what was billed.
-    pub fn asks_rest(self, problems: &mut Problems) -> Read<Asked> {
+    pub fn asks_rest(self, problems: &mut Problems) -> Read<ToBill> {
         let (number, account) = (self.number, self.account);
         let (_, accepted) = self.accepted(problems)?;
         let billed = account.billed();
@@ -123,7 +123,7 @@ impl Job<'_> {
         lines: Vec<InvoiceLine>,
         figures: Figures,
         problems: &mut Problems,
-    ) -> Read<Asked> {
+    ) -> Read<ToBill> {
         let number = self.number;
         if figures.is_nothing() {
             return Err(problems.push(
@@ -136,7 +136,7 @@ impl Job<'_> {
                 )),
             ));
         }
-        Ok(Asked {
+        Ok(ToBill {
             bills,
             lines,
             figures,

@@ -11,27 +11,27 @@ use super::text::{Cents, Day, Number};
 
 /// A record of a quote, as far as it is looked at.
 #[derive(Debug, Deserialize)]
-pub struct QuoteExcerpt<'a> {
+pub struct RecordExcerpt<'a> {
     pub day: Day,
     #[serde(borrow)]
-    pub what: Quote<'a>,
+    pub what: QuoteExcerpt<'a>,
 }
 
 #[derive(Debug, Deserialize)]
-pub struct Quote<'a> {
+pub struct QuoteExcerpt<'a> {
     pub job: Cow<'a, str>,
     pub customer: Cow<'a, str>,
     pub good_until: Day,
     pub pours: Vec<Day>,
     pub as_quoted: Vec<usize>,
     #[serde(borrow)]
-    combinations: Vec<Combination<'a>>,
+    combinations: Vec<CombinationExcerpt<'a>>,
     #[serde(borrow)]
-    inputs: Vec<Input<'a>>,
+    inputs: Vec<InputExcerpt<'a>>,
 }
 
 #[derive(Debug, Deserialize)]
-struct Combination<'a> {
+struct CombinationExcerpt<'a> {
     choice: Vec<usize>,
     #[serde(borrow)]
     lines: &'a RawValue,
@@ -39,7 +39,7 @@ struct Combination<'a> {
 
 /// A file as it was read; its text only where it is asked for.
 #[derive(Debug, Deserialize)]
-pub struct Input<'a> {
+pub struct InputExcerpt<'a> {
     pub what: InputKind,
     pub name: Cow<'a, str>,
     pub sha256: Cow<'a, str>,
@@ -49,7 +49,7 @@ pub struct Input<'a> {
 
 /// One line of a cost or a price, without its working.
 #[derive(Debug, Deserialize)]
-pub struct Line<'a> {
+pub struct LineExcerpt<'a> {
     #[serde(borrow)]
     pub cause: Cow<'a, str>,
     #[serde(borrow)]
@@ -69,7 +69,7 @@ pub struct Line<'a> {
     pub amount: Cents,
 }
 
-impl<'a> QuoteExcerpt<'a> {
+impl<'a> RecordExcerpt<'a> {
     /// Looks at a record.
     ///
     /// # Errors
@@ -80,24 +80,24 @@ impl<'a> QuoteExcerpt<'a> {
     }
 }
 
-impl<'a> Quote<'a> {
+impl<'a> QuoteExcerpt<'a> {
     /// The lines of one combination; none where the quote has no such choice.
     ///
     /// # Errors
     /// When they are no lines.
-    pub fn lines(&self, choice: &[usize]) -> Result<Option<Vec<Line<'a>>>, RecordError> {
+    pub fn lines(&self, choice: &[usize]) -> Result<Option<Vec<LineExcerpt<'a>>>, RecordError> {
         let mut combinations = self.combinations.iter();
         let found = combinations.find(|one| one.choice == choice);
         let lines = found.map(|one| serde_json::from_str(one.lines.get()));
         Ok(lines.transpose()?)
     }
 
-    pub fn input(&self, what: InputKind) -> Option<&Input<'a>> {
+    pub fn input(&self, what: InputKind) -> Option<&InputExcerpt<'a>> {
         self.inputs.iter().find(|input| input.what == what)
     }
 }
 
-impl Input<'_> {
+impl InputExcerpt<'_> {
     /// The whole file, word for word.
     ///
     /// # Errors

@@ -1,6 +1,6 @@
 //! What may happen next to a job, and what to do instead where it may not.
 
-use super::account::{Answer, Billed, ChangeAnswer};
+use super::account::{Billed, ChangeAnswer, Reply};
 use super::job::Job;
 use super::record::{Bills, Credit, Happened, Invoice, Payment};
 use crate::reading::Problem;
@@ -65,11 +65,11 @@ impl<'a> Job<'a> {
     fn unanswered(self, what: &str) -> Result<(), Problem> {
         let number = self.number;
         let closed = match self.account.answer {
-            Answer::Accepted { .. } => return self.unsigned(what),
-            Answer::None | Answer::Postponed { .. } => return Ok(()),
-            Answer::Declined { .. } => "declined",
-            Answer::Withdrawn { .. } => "withdrawn",
-            Answer::Cancelled { .. } => "cancelled",
+            Reply::Accepted { .. } => return self.unsigned(what),
+            Reply::None | Reply::Postponed { .. } => return Ok(()),
+            Reply::Declined { .. } => "declined",
+            Reply::Withdrawn { .. } => "withdrawn",
+            Reply::Cancelled { .. } => "cancelled",
         };
         refuse(
             "already-closed",

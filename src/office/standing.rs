@@ -1,6 +1,6 @@
 //! Where a job stands: its state, what is to be done next, and its money.
 
-use super::account::{Account, Answer};
+use super::account::{Account, Reply};
 use super::billing::stages;
 use super::record::Bills;
 use crate::values::{Day, Money};
@@ -82,7 +82,7 @@ pub struct Standing<'a> {
 /// Where a job stands; none where no quote went out.
 pub fn standing<'a>(number: &'a str, account: &Account<'a>, today: Day) -> Option<Standing<'a>> {
     let (_, quote) = account.quote()?;
-    let waits = matches!(account.answer, Answer::None | Answer::Postponed { .. });
+    let waits = matches!(account.answer, Reply::None | Reply::Postponed { .. });
     let total = account.contract().map(|contract| contract.total.0);
     let (state, next) = state(account, today)?;
     Some(Standing {
@@ -102,19 +102,19 @@ pub fn standing<'a>(number: &'a str, account: &Account<'a>, today: Day) -> Optio
 pub fn state<'a>(account: &Account<'a>, today: Day) -> Option<(State, Next<'a>)> {
     let (_, quote) = account.quote()?;
     Some(match account.answer {
-        Answer::None if quote.good_until.0 < today => (State::Expired, Next::Revise),
-        Answer::None => (State::Quoted, Next::Ask),
-        Answer::Postponed { until, .. } => (State::Postponed, until.map_or(Next::Ask, Next::AskOn)),
-        Answer::Declined { because } => (State::Declined, Next::Because(because)),
-        Answer::Withdrawn { because } => (State::Withdrawn, Next::Because(because)),
-        Answer::Cancelled { refund_by, .. } => {
+        Reply::None if quote.good_until.0 < today => (State::Expired, Next::Revise),
+        Reply::None => (State::Quoted, Next::Ask),
+        Reply::Postponed { until, .. } => (State::Postponed, until.map_or(Next::Ask, Next::AskOn)),
+        Reply::Declined { because } => (State::Declined, Next::Because(because)),
+        Reply::Withdrawn { because } => (State::Withdrawn, Next::Because(because)),
+        Reply::Cancelled { refund_by, .. } => {
             // Whatever came in goes back, billed or not.
             let left = account.paid();
             let by = refund_by.filter(|_| Money::ZERO < left);
             let next = by.map_or(Next::Nothing, |by| Next::PayBack { left, by });
             (State::Cancelled, next)
         }
-        Answer::Accepted { .. } => under_contract(account, today),
+        Reply::Accepted { .. } => under_contract(account, today),
     })
 }
 

@@ -4,12 +4,12 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use super::account::{Account, Answer};
+use super::account::{Account, Reply};
 use crate::values::{Day, rounding};
 
 /// Quotes of one kind of work, each counted once.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Tally {
+pub struct WinRate {
     /// Signed, and not cancelled since.
     pub won: u32,
     /// Declined, run out without an answer, or cancelled after signing.
@@ -20,7 +20,7 @@ pub struct Tally {
     pub withdrawn: u32,
 }
 
-impl Tally {
+impl WinRate {
     pub fn quoted(self) -> u32 {
         self.won + self.lost + self.open + self.withdrawn
     }
@@ -38,19 +38,19 @@ impl Tally {
             .quote()
             .is_some_and(|(_, quote)| quote.good_until.0 < today);
         match account.answer {
-            Answer::Accepted { .. } => self.won += 1,
-            Answer::Declined { .. } | Answer::Cancelled { .. } => self.lost += 1,
-            Answer::None if expired => self.lost += 1,
-            Answer::None | Answer::Postponed { .. } => self.open += 1,
-            Answer::Withdrawn { .. } => self.withdrawn += 1,
+            Reply::Accepted { .. } => self.won += 1,
+            Reply::Declined { .. } | Reply::Cancelled { .. } => self.lost += 1,
+            Reply::None if expired => self.lost += 1,
+            Reply::None | Reply::Postponed { .. } => self.open += 1,
+            Reply::Withdrawn { .. } => self.withdrawn += 1,
         }
     }
 }
 
 /// Kind by kind, and last all together; a job of two kinds counts in both, and once in all.
-pub fn rates(jobs: &[Account<'_>], today: Day) -> Vec<(String, Tally)> {
-    let mut kinds: BTreeMap<String, Tally> = BTreeMap::new();
-    let mut all = Tally::default();
+pub fn rates(jobs: &[Account<'_>], today: Day) -> Vec<(String, WinRate)> {
+    let mut kinds: BTreeMap<String, WinRate> = BTreeMap::new();
+    let mut all = WinRate::default();
     for account in jobs {
         let Some((_, quote)) = account.quote() else {
             continue;
@@ -60,7 +60,7 @@ pub fn rates(jobs: &[Account<'_>], today: Day) -> Vec<(String, Tally)> {
             kinds.entry(kind.clone()).or_default().count(account, today);
         }
     }
-    let mut rates: Vec<(String, Tally)> = kinds.into_iter().collect();
+    let mut rates: Vec<(String, WinRate)> = kinds.into_iter().collect();
     rates.push(("all jobs".to_owned(), all));
     rates
 }

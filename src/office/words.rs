@@ -2,7 +2,7 @@
 //!
 //! They are part of the format. A view may call a cause something else tomorrow; a record may not.
 
-use crate::costing::{Cause, Side};
+use crate::costing::{Cause, Tier};
 
 const ON_PURCHASES: &str = " on purchases";
 
@@ -21,25 +21,25 @@ pub fn cause(cause: &Cause) -> String {
 }
 
 /// The total a line belongs to.
-pub const fn side(side: Side) -> &'static str {
+pub const fn side(side: Tier) -> &'static str {
     match side {
-        Side::Direct => "direct",
-        Side::Indirect => "indirect",
-        Side::Price => "price",
-        Side::Tax => "tax",
+        Tier::Direct => "direct",
+        Tier::Indirect => "indirect",
+        Tier::Price => "price",
+        Tier::Tax => "tax",
     }
 }
 
 /// The other way round, for a line that nothing is bought for; none where it is no such line.
-pub fn added(word: &str, of: &str) -> Option<(Cause, Side)> {
-    let sides = [Side::Direct, Side::Indirect, Side::Price, Side::Tax];
+pub fn added(word: &str, of: &str) -> Option<(Cause, Tier)> {
+    let sides = [Tier::Direct, Tier::Indirect, Tier::Price, Tier::Tax];
     let found = sides.into_iter().find(|one| side(*one) == of)?;
     let among = |causes: &[Cause]| causes.iter().find(|one| cause(one) == word).cloned();
     let cause = match found {
-        Side::Direct => Cause::PurchaseTax(word.strip_suffix(ON_PURCHASES)?.to_owned()),
-        Side::Indirect => among(&[Cause::Overhead, Cause::Contingency])?,
-        Side::Price => among(&[Cause::Profit, Cause::Minimum, Cause::Rounding, Cause::Fixed])?,
-        Side::Tax => Cause::Tax(word.to_owned()),
+        Tier::Direct => Cause::PurchaseTax(word.strip_suffix(ON_PURCHASES)?.to_owned()),
+        Tier::Indirect => among(&[Cause::Overhead, Cause::Contingency])?,
+        Tier::Price => among(&[Cause::Profit, Cause::Minimum, Cause::Rounding, Cause::Fixed])?,
+        Tier::Tax => Cause::Tax(word.to_owned()),
     };
     Some((cause, found))
 }
@@ -54,16 +54,16 @@ mod tests {
         for (cause, side, words) in [
             (
                 Cause::PurchaseTax(name()),
-                Side::Direct,
+                Tier::Direct,
                 "sales tax on purchases, direct",
             ),
-            (Cause::Overhead, Side::Indirect, "overhead, indirect"),
-            (Cause::Contingency, Side::Indirect, "contingency, indirect"),
-            (Cause::Profit, Side::Price, "profit, price"),
-            (Cause::Minimum, Side::Price, "minimum job, price"),
-            (Cause::Rounding, Side::Price, "rounding, price"),
-            (Cause::Fixed, Side::Price, "fixed price, price"),
-            (Cause::Tax(name()), Side::Tax, "sales tax, tax"),
+            (Cause::Overhead, Tier::Indirect, "overhead, indirect"),
+            (Cause::Contingency, Tier::Indirect, "contingency, indirect"),
+            (Cause::Profit, Tier::Price, "profit, price"),
+            (Cause::Minimum, Tier::Price, "minimum job, price"),
+            (Cause::Rounding, Tier::Price, "rounding, price"),
+            (Cause::Fixed, Tier::Price, "fixed price, price"),
+            (Cause::Tax(name()), Tier::Tax, "sales tax, tax"),
         ] {
             let (word, of) = (super::cause(&cause), super::side(side));
             // These words stand in records on disk.

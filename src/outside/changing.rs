@@ -29,7 +29,7 @@ pub struct Changed {
 }
 
 /// Work that is added or left out.
-struct Part {
+struct ChangedWork {
     way: Way,
     takeoff: Takeoff,
     offer: Offer,
@@ -116,7 +116,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
         .map(|work| deducted.part(Way::Deducted, work.of(customer.clone()), problems));
     // Both are looked at, so that all their problems show at once.
     let parts = added.into_iter().chain(deducted);
-    let parts: Vec<Part> = parts.collect::<Read<_>>()?;
+    let parts: Vec<ChangedWork> = parts.collect::<Read<_>>()?;
     let amounts: Vec<_> = parts
         .iter()
         .map(|part| (part.way, part.offer.quoted()))
@@ -124,7 +124,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let price = change_price(&amounts, &change.lines, &business);
     let taxes = price.taxes.iter();
     let taxes = taxes.map(|(name, amount)| (name.clone(), amount.as_money()));
-    let mut lines: Vec<ChangeLine> = parts.iter().map(Part::line).collect();
+    let mut lines: Vec<ChangeLine> = parts.iter().map(ChangedWork::line).collect();
     lines.extend(change.lines.iter().map(|line| ChangeLine {
         says: line.says.clone(),
         price: Cents(line.price.value.0),
@@ -136,7 +136,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
         because: change.because,
         lines,
         figures: Figures::of(price.price.as_money(), taxes.collect()),
-        work: parts.iter().map(Part::record).collect(),
+        work: parts.iter().map(ChangedWork::record).collect(),
         days: change.days.0,
         priced: Written(priced),
         inputs: files.inputs(
@@ -149,7 +149,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
 }
 
 impl With<'_> {
-    fn part(&self, way: Way, written: JobWritten, problems: &mut Problems) -> Read<Part> {
+    fn part(&self, way: Way, written: JobWritten, problems: &mut Problems) -> Read<ChangedWork> {
         let (book, business) = (self.book, self.business);
         let takeoff = job::resolve(written, self.job, book, business, problems)?;
         let pours = takeoff.placements.iter();
@@ -179,7 +179,7 @@ impl With<'_> {
             word: term.word,
             text: term.text,
         });
-        Ok(Part {
+        Ok(ChangedWork {
             way,
             work: work.collect(),
             takeoff,
@@ -188,7 +188,7 @@ impl With<'_> {
     }
 }
 
-impl Part {
+impl ChangedWork {
     fn line(&self) -> ChangeLine {
         let named = || {
             let slabs = self.takeoff.slabs.iter();

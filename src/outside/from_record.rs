@@ -1,4 +1,4 @@
-//! A quote's own files, word for word as its record keeps them.
+//! A job laid out again from the files that the record of its quote keeps, word for word.
 
 use rust_decimal::Decimal;
 

@@ -2,7 +2,7 @@
 
 use super::desk::Desk;
 use super::files::Files;
-use crate::costing::{LineItem, Offer, Priced, Side};
+use crate::costing::{LineItem, Offer, Priced, Tier};
 use crate::documents::views::quote::QuoteView;
 use crate::input::book::{Basis, Class};
 use crate::input::job::Choice;
@@ -87,7 +87,7 @@ pub fn combinations(desk: &Desk, offer: &Offer) -> Vec<Combination> {
 
 /// Price and taxes of one combination.
 fn figures(priced: &Priced) -> Figures {
-    let taxes = priced.lines.iter().filter(|line| line.side == Side::Tax);
+    let taxes = priced.lines.iter().filter(|line| line.side == Tier::Tax);
     let taxes = taxes.map(|line| (cause(&line.cause), line.money()));
     Figures::of(priced.totals().price, taxes.collect())
 }

@@ -23,16 +23,16 @@ impl Rgb {
 }
 
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Point {
+pub struct PagePoint {
     pub x: f32,
     pub y: f32,
 }
 
-pub const fn point(x: f32, y: f32) -> Point {
-    Point { x, y }
+pub const fn point(x: f32, y: f32) -> PagePoint {
+    PagePoint { x, y }
 }
 
-impl Point {
+impl PagePoint {
     pub fn moved(self, x: f32, y: f32) -> Self {
         point(self.x + x, self.y + y)
     }
@@ -109,18 +109,18 @@ impl Path {
     }
 
     /// A line through points, left open.
-    pub fn open(points: &[Point], stroke: Stroke) -> Self {
+    pub fn open(points: &[PagePoint], stroke: Stroke) -> Self {
         Self::new(vec![line(points, false)], Some(stroke), None)
     }
 
     /// A closed line through points.
-    pub fn closed(points: &[Point], stroke: Option<Stroke>, fill: Option<Rgb>) -> Self {
+    pub fn closed(points: &[PagePoint], stroke: Option<Stroke>, fill: Option<Rgb>) -> Self {
         Self::new(vec![line(points, true)], stroke, fill)
     }
 
     /// All points of its lines, control points too.
     #[cfg(test)]
-    pub fn points(&self) -> impl Iterator<Item = Point> {
+    pub fn points(&self) -> impl Iterator<Item = PagePoint> {
         let all = self.lines.iter().flat_map(|line| &line.points);
         all.map(|corner| point(corner.p.x.0, corner.p.y.0))
     }
@@ -135,7 +135,7 @@ impl Path {
 }
 
 /// A line through points.
-pub fn line(points: &[Point], is_closed: bool) -> Line {
+pub fn line(points: &[PagePoint], is_closed: bool) -> Line {
     Line {
         points: points.iter().map(|at| corner(*at, false)).collect(),
         is_closed,
@@ -143,8 +143,8 @@ pub fn line(points: &[Point], is_closed: bool) -> Line {
 }
 
 /// A line of cubic curves: two control points and an end for each.
-pub fn curve(start: Point, curves: &[[Point; 3]], is_closed: bool) -> Line {
-    let bent = |[first, second, end]: &[Point; 3]| {
+pub fn curve(start: PagePoint, curves: &[[PagePoint; 3]], is_closed: bool) -> Line {
+    let bent = |[first, second, end]: &[PagePoint; 3]| {
         [(*first, true), (*second, true), (*end, false)].map(|(at, bezier)| corner(at, bezier))
     };
     let points = [corner(start, false)].into_iter();
@@ -154,7 +154,7 @@ pub fn curve(start: Point, curves: &[[Point; 3]], is_closed: bool) -> Line {
     }
 }
 
-fn corner(at: Point, bezier: bool) -> LinePoint {
+fn corner(at: PagePoint, bezier: bool) -> LinePoint {
     LinePoint {
         p: Spot {
             x: Pt(at.x),
@@ -168,7 +168,7 @@ fn corner(at: Point, bezier: bool) -> LinePoint {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Words {
     pub text: String,
-    pub at: Point,
+    pub at: PagePoint,
     pub anchor: Anchor,
     pub face: Face,
     pub size: f32,
@@ -188,7 +188,7 @@ pub enum Turn {
 /// A JPEG picture's bytes as they came, scaled to a size.
 #[derive(Clone, Debug)]
 pub struct Picture {
-    pub at: Point,
+    pub at: PagePoint,
     pub size: Size,
     pub bytes: std::sync::Arc<[u8]>,
 }

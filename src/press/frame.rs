@@ -1,6 +1,6 @@
 //! Boxes on paper: where something stands, and whether it meets something else.
 
-use super::drawing::{Point, point};
+use super::drawing::{PagePoint, point};
 
 /// A box in points, y downward.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -26,12 +26,12 @@ impl Frame {
     }
 
     /// Around two points, in any order.
-    pub fn around(a: Point, b: Point) -> Self {
+    pub fn around(a: PagePoint, b: PagePoint) -> Self {
         Self::new(a.x.min(b.x), a.y.min(b.y), a.x.max(b.x), a.y.max(b.y))
     }
 
     /// Around all points; of none it is nothing at all.
-    pub fn around_all(points: impl IntoIterator<Item = Point>) -> Self {
+    pub fn around_all(points: impl IntoIterator<Item = PagePoint>) -> Self {
         let frames = points.into_iter().map(|p| Self::around(p, p));
         frames
             .reduce(|a, b| a.union(&b))
@@ -46,7 +46,7 @@ impl Frame {
         self.bottom - self.top
     }
 
-    pub fn middle(&self) -> Point {
+    pub fn middle(&self) -> PagePoint {
         point(
             f32::midpoint(self.left, self.right),
             f32::midpoint(self.top, self.bottom),
@@ -54,7 +54,7 @@ impl Frame {
     }
 
     /// From the top left round to the bottom left.
-    pub fn corners(&self) -> [Point; 4] {
+    pub fn corners(&self) -> [PagePoint; 4] {
         [
             point(self.left, self.top),
             point(self.right, self.top),

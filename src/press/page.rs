@@ -1,6 +1,6 @@
 //! What layout hands to the writer of bytes: pages of placed marks, and the structure they belong to.
 
-use super::drawing::{Face, Path, Picture, Point, Rgb, Size};
+use super::drawing::{Face, PagePoint, Path, Picture, Rgb, Size};
 
 /// A whole document, ready to become bytes.
 #[derive(Clone, Debug)]
@@ -55,7 +55,7 @@ impl Document {
 /// One element of the structure tree (standard structure types only).
 #[derive(Clone, Debug)]
 pub struct Node {
-    pub role: Role,
+    pub role: StructureRole,
     pub parent: Option<NodeId>,
     /// Alternative text, for figures.
     pub alternative: Option<String>,
@@ -64,7 +64,7 @@ pub struct Node {
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Role {
+pub enum StructureRole {
     Document,
     Section,
     Heading(u8),
@@ -126,7 +126,7 @@ pub enum Ink {
 }
 
 impl Ink {
-    pub fn shift(&mut self, by: Point) {
+    pub fn shift(&mut self, by: PagePoint) {
         match self {
             Self::Path(path) => path.shift(by.x, by.y),
             Self::Glyphs(run) => run.at = run.at.moved(by.x, by.y),
@@ -151,7 +151,7 @@ pub struct Run {
     pub size: f32,
     pub color: Rgb,
     /// Start of the baseline.
-    pub at: Point,
+    pub at: PagePoint,
     /// Whether the run reads upward.
     pub upward: bool,
     pub glyphs: Vec<Glyph>,

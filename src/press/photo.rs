@@ -73,7 +73,7 @@ impl Photo {
     }
 
     fn kept(bytes: Vec<u8>) -> Result<Self, PhotoError> {
-        let picture = pdf::Picture::read(&bytes).map_err(PhotoError)?;
+        let picture = pdf::Jpeg::read(&bytes).map_err(PhotoError)?;
         #[expect(
             clippy::cast_precision_loss,
             reason = "a few thousand points at most; only their ratio counts"

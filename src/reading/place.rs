@@ -66,10 +66,10 @@ impl<T> At<T> {
 
 /// The texts being read, by name: what a [`Place`] points into.
 #[derive(Clone, Debug, Default)]
-pub struct Sources(Vec<Source>);
+pub struct Sources(Vec<SourceText>);
 
 #[derive(Clone, Debug)]
-struct Source {
+struct SourceText {
     name: String,
     text: String,
     /// The byte at which each line starts; the first is 0.
@@ -86,7 +86,7 @@ impl Sources {
         let file = FileId(u16::try_from(self.0.len()).expect("no command reads 65,536 files"));
         let line_starts = line_starts(&text);
         let name = name.to_owned();
-        self.0.push(Source {
+        self.0.push(SourceText {
             name,
             text,
             line_starts,
@@ -137,7 +137,7 @@ impl Sources {
         starts.partition_point(|&start| start <= place.start as usize) - 1
     }
 
-    fn source(&self, file: FileId) -> &Source {
+    fn source(&self, file: FileId) -> &SourceText {
         &self.0[usize::from(file.0)]
     }
 }

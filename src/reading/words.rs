@@ -55,33 +55,33 @@ macro_rules! words {
 pub(crate) use words;
 
 /// A word, and what is said behind it.
-type Known = (&'static str, &'static str);
+type KnownWord = (&'static str, &'static str);
 
 /// Write `a`, `b` or `c`.
-pub(crate) fn choose(known: &[Known]) -> String {
+pub(crate) fn choose(known: &[KnownWord]) -> String {
     let quoted: Vec<String> = known.iter().map(quoted).collect();
     let (last, others) = quoted.split_last().expect("an enum has a word");
     format!("write {} or {last}", others.join(", "))
 }
 
 /// Write `none`, `a`, `b` or `c`.
-pub(crate) fn none_or(known: &[Known]) -> String {
+pub(crate) fn none_or(known: &[KnownWord]) -> String {
     choose(&[&[("none", "")], known].concat())
 }
 
 /// Write `a` or `b` or `c`: words that have commas and spaces of their own.
-pub(crate) fn either(known: &[Known]) -> String {
+pub(crate) fn either(known: &[KnownWord]) -> String {
     let quoted: Vec<String> = known.iter().map(quoted).collect();
     format!("write {}", quoted.join(" or "))
 }
 
 /// Use one of a, b, c.
-pub(crate) fn one_of(known: &[Known]) -> String {
+pub(crate) fn one_of(known: &[KnownWord]) -> String {
     let words: Vec<&str> = known.iter().map(|(word, _)| *word).collect();
     format!("use one of {}", words.join(", "))
 }
 
-fn quoted((word, aside): &Known) -> String {
+fn quoted((word, aside): &KnownWord) -> String {
     format!("`{word}`{aside}")
 }
 

@@ -32,7 +32,7 @@ pub struct JobNeeds {
 /// What was worked out once serves every choice of the same takeoff, by the same rules.
 #[derive(Debug, Default)]
 pub struct Memo {
-    order: order::Memo,
+    order: order::OrderMemo,
     crew: crew::KnownHours,
     of_slabs: BTreeMap<Vec<*const Slab>, Arc<OfSlabs>>,
 }

@@ -18,10 +18,10 @@ pub type Name = Cow<'static, str>;
 
 /// An amount that knows its name and its working; cheap to share.
 #[derive(Clone, Debug)]
-pub struct Quantity(Arc<Known>);
+pub struct Quantity(Arc<NamedAmount>);
 
 #[derive(Debug)]
-struct Known {
+struct NamedAmount {
     name: Name,
     amount: Amount,
     working: Working,
@@ -89,7 +89,7 @@ impl Working {
 
 impl Quantity {
     pub fn new(name: impl Into<Name>, amount: Amount, working: Working) -> Self {
-        Self(Arc::new(Known {
+        Self(Arc::new(NamedAmount {
             name: name.into(),
             amount,
             working,

@@ -136,7 +136,7 @@ fn the_customer_never_sees_cost_margin_or_supplier() {
                 priced
                     .lines
                     .iter()
-                    .filter(|line| line.side != costing::Side::Tax)
+                    .filter(|line| line.side != costing::Tier::Tax)
                     .map(|line| line.money().plain())
                     .filter(|text| 6 < text.len()),
             );

@@ -5,7 +5,8 @@ use rust_decimal_macros::dec;
 
 use crate::support::{BOOK, BUSINESS, Desk, FAR_BANK, desk, with};
 use flatwork::inside::costing::{
-    BuyingRule, Change, Estimated, Offer, Priced, Room, Side, Totals, books, effects, sensitivity,
+    BuyingRule, CauseChange, Estimated, Offer, Priced, Room, Tier, Totals, books, effects,
+    sensitivity,
 };
 use flatwork::inside::values::{Money, Percent, UnitPrice};
 
@@ -77,8 +78,8 @@ fn room_ends_one_step_before_the_floor() {
 }
 
 #[track_caller]
-fn sum(changes: &[Change]) -> Money {
-    changes.iter().map(Change::by).sum()
+fn sum(changes: &[CauseChange]) -> Money {
+    changes.iter().map(CauseChange::by).sum()
 }
 
 fn direct(offer: &Offer) -> Money {
@@ -107,7 +108,7 @@ fn the_causes_between_two_books_add_up_to_the_difference() {
                 (!found.prices.is_empty(), !found.rules.is_empty()),
                 (prices, rules)
             );
-            assert!(found.added.iter().all(|change| change.side != Side::Direct));
+            assert!(found.added.iter().all(|change| change.side != Tier::Direct));
         }
     }
     case(&[(HOLD, "price: 180.00")], true, false);
@@ -142,11 +143,12 @@ fn the_far_book_is_explained_to_the_cent() {
     for (choice, old) in &old.by_choice {
         let new = &new.by_choice[choice];
         let found = books(old.bought(), new.bought(), other.pricing(), None);
-        let all: Money = found.all().map(Change::by).sum();
+        let all: Money = found.all().map(CauseChange::by).sum();
         assert_eq!(all, new.totals().total - old.totals().total, "{choice:?}");
         assert!(5 < found.prices.len() && 5 < found.rules.len());
         // Crushed stone goes by the yard there and by the ton here: no second price, all of it rules.
-        let stone = |changes: &[Change]| changes.iter().any(|one| one.title.starts_with("Crushed"));
+        let stone =
+            |changes: &[CauseChange]| changes.iter().any(|one| one.title.starts_with("Crushed"));
         assert_eq!((stone(&found.prices), stone(&found.rules)), (false, true));
     }
 }

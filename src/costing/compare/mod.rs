@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use super::estimate::estimate;
-use super::lines::{Cause, LineItem, Side};
+use super::lines::{Cause, LineItem, Tier};
 use super::offer::Bought;
 use super::pricing::Pricing;
 use crate::input::book::{Class, Dated};
@@ -35,7 +35,7 @@ pub struct Joined<'a> {
     /// In the words of the first estimate that has it.
     pub title: &'a str,
     pub class: Option<Class>,
-    pub side: Side,
+    pub side: Tier,
     pub amounts: Vec<Money>,
     /// Of the first line with this cause, where it is something bought.
     pub sold: Vec<Option<Sold>>,
@@ -43,18 +43,18 @@ pub struct Joined<'a> {
 
 /// One cause in an old and a new estimate.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Change {
+pub struct CauseChange {
     pub cause: Cause,
     pub title: String,
     pub class: Option<Class>,
-    pub side: Side,
+    pub side: Tier,
     pub old: Money,
     pub new: Money,
     pub old_sold: Option<Sold>,
     pub new_sold: Option<Sold>,
 }
 
-impl Change {
+impl CauseChange {
     pub fn by(&self) -> Money {
         self.new - self.old
     }
@@ -98,11 +98,11 @@ pub fn join<'a>(estimates: &[Vec<&'a LineItem>]) -> Vec<Joined<'a>> {
 }
 
 /// What changed from an old estimate to a new one, cause by cause; unchanged ones are left out.
-pub fn compare(old: Vec<&LineItem>, new: Vec<&LineItem>) -> Vec<Change> {
+pub fn compare(old: Vec<&LineItem>, new: Vec<&LineItem>) -> Vec<CauseChange> {
     join(&[old, new])
         .into_iter()
         .filter(|one| one.amounts[0] != one.amounts[1])
-        .map(|one| Change {
+        .map(|one| CauseChange {
             old: one.amounts[0],
             new: one.amounts[1],
             old_sold: one.sold[0],
@@ -119,15 +119,15 @@ pub fn compare(old: Vec<&LineItem>, new: Vec<&LineItem>) -> Vec<Change> {
 #[derive(Clone, Debug, Default)]
 pub struct Books {
     /// Other prices for what the first book makes you buy.
-    pub prices: Vec<Change>,
+    pub prices: Vec<CauseChange>,
     /// Other rules of buying, at the prices of the second book.
-    pub rules: Vec<Change>,
+    pub rules: Vec<CauseChange>,
     /// Overhead, contingency, profit, minimum, rounding and tax, which follow.
-    pub added: Vec<Change>,
+    pub added: Vec<CauseChange>,
 }
 
 impl Books {
-    pub fn all(&self) -> impl Iterator<Item = &Change> {
+    pub fn all(&self) -> impl Iterator<Item = &CauseChange> {
         self.prices.iter().chain(&self.rules).chain(&self.added)
     }
 }
@@ -159,7 +159,7 @@ pub fn books(
 fn pick(lines: &[LineItem], direct: bool) -> Vec<&LineItem> {
     let lines = lines.iter();
     lines
-        .filter(|line| (line.side == Side::Direct) == direct)
+        .filter(|line| (line.side == Tier::Direct) == direct)
         .collect()
 }
 

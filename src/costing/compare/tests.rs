@@ -11,12 +11,12 @@ const HERE: Place = Place {
     end: 0,
 };
 
-fn line(cause: Cause, side: Side, cents: i64) -> LineItem {
+fn line(cause: Cause, side: Tier, cents: i64) -> LineItem {
     LineItem {
         title: format!("{cause:?}"),
         cause,
         side,
-        class: (side == Side::Direct).then_some(Class::Material),
+        class: (side == Tier::Direct).then_some(Class::Material),
         amount: Quantity::given("x", Money::cents(cents).into(), HERE),
         quantity: None,
         price: None,
@@ -26,7 +26,7 @@ fn line(cause: Cause, side: Side, cents: i64) -> LineItem {
 }
 
 fn need(name: &str, cents: i64) -> LineItem {
-    line(Cause::Need(name.into()), Side::Direct, cents)
+    line(Cause::Need(name.into()), Tier::Direct, cents)
 }
 
 #[test]
@@ -47,10 +47,10 @@ fn a_cause_missing_on_one_side_changes_by_all_of_it() {
 fn a_fixed_price_is_one_cause_with_what_it_took_the_place_of() {
     let old = [
         need("stone", 1000),
-        line(Cause::Profit, Side::Price, 250),
-        line(Cause::Rounding, Side::Price, 5),
+        line(Cause::Profit, Tier::Price, 250),
+        line(Cause::Rounding, Tier::Price, 5),
     ];
-    let new = [need("stone", 1000), line(Cause::Fixed, Side::Price, 100)];
+    let new = [need("stone", 1000), line(Cause::Fixed, Tier::Price, 100)];
     let changes = compare(old.iter().collect(), new.iter().collect());
     assert_eq!(changes.len(), 1);
     assert_eq!(changes[0].cause, Cause::Fixed);

@@ -1,6 +1,6 @@
 //! From direct cost to the total: overhead, contingency, profit, minimum, rounding, tax, each a line.
 
-use super::lines::{Cause, LineItem, Side};
+use super::lines::{Cause, LineItem, Tier};
 use crate::input::book::Class;
 use crate::input::business::{PricePolicy, TaxBase, TaxRule};
 use crate::input::phrases::{ContingencyBase, Profit};
@@ -10,7 +10,7 @@ use crate::trade::working::Quantity;
 use crate::values::{Money, Percent, Unit};
 
 /// What makes the price before tax.
-const BEFORE_TAX: [Side; 3] = [Side::Direct, Side::Indirect, Side::Price];
+const BEFORE_TAX: [Tier; 3] = [Tier::Direct, Tier::Indirect, Tier::Price];
 
 /// Adds overhead, contingency, profit, rounding and tax to priced lines, as lines.
 pub fn estimate(
@@ -23,20 +23,20 @@ pub fn estimate(
             purchase_tax(&mut lines, tax);
         }
     }
-    let direct = subtotal(&lines, "direct cost", &[Side::Direct]);
+    let direct = subtotal(&lines, "direct cost", &[Tier::Direct]);
     let overhead = Quantity::said("overhead", &policy.overhead);
     let overhead = of(&direct) * &overhead;
     let overhead = Quantity::money("percent of direct cost", "overhead", overhead);
-    add(&mut lines, Cause::Overhead, Side::Indirect, overhead);
+    add(&mut lines, Cause::Overhead, Tier::Indirect, overhead);
     let contingency = contingency(&lines, policy, &direct);
-    add(&mut lines, Cause::Contingency, Side::Indirect, contingency);
-    let cost = subtotal(&lines, "cost", &[Side::Direct, Side::Indirect]);
+    add(&mut lines, Cause::Contingency, Tier::Indirect, contingency);
+    let cost = subtotal(&lines, "cost", &[Tier::Direct, Tier::Indirect]);
     match fixed {
         Some(fixed) => {
             let price = Quantity::given("price fixed by you", fixed.value.into(), fixed.place);
             let rest = of(&price) - &cost;
             let rest = Quantity::money("what the fixed price leaves", "price fixed by you", rest);
-            add(&mut lines, Cause::Fixed, Side::Price, rest);
+            add(&mut lines, Cause::Fixed, Tier::Price, rest);
         }
         None => sell(&mut lines, policy, &cost),
     }
@@ -56,7 +56,7 @@ fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Q
             Quantity::money("percent of direct cost", name, of(direct) * &percent)
         }
         ContingencyBase::DirectAndOverhead => {
-            let sides = [Side::Direct, Side::Indirect];
+            let sides = [Tier::Direct, Tier::Indirect];
             let base = subtotal(lines, "direct cost and overhead", &sides);
             let how = "percent of direct cost and overhead";
             Quantity::money(how, name, of(&base) * &percent)
@@ -64,12 +64,12 @@ fn contingency(lines: &[LineItem], policy: &PricePolicy, direct: &Quantity) -> Q
     }
 }
 
-fn subtotal(lines: &[LineItem], name: &'static str, sides: &[Side]) -> Quantity {
+fn subtotal(lines: &[LineItem], name: &'static str, sides: &[Tier]) -> Quantity {
     let parts = lines.iter().filter(|line| sides.contains(&line.side));
     Quantity::money("lines added up", name, sum(parts.map(|line| &line.amount)))
 }
 
-fn add(lines: &mut Vec<LineItem>, cause: Cause, side: Side, amount: Quantity) {
+fn add(lines: &mut Vec<LineItem>, cause: Cause, side: Tier, amount: Quantity) {
     if !amount.value().is_zero() {
         lines.push(LineItem::new(cause, side, amount));
     }
@@ -89,7 +89,7 @@ fn purchase_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
     if !amount.value().is_zero() {
         lines.push(LineItem {
             class: Some(Class::Fee),
-            ..LineItem::new(Cause::PurchaseTax(tax.name.clone()), Side::Direct, amount)
+            ..LineItem::new(Cause::PurchaseTax(tax.name.clone()), Tier::Direct, amount)
         });
     }
 }
@@ -108,20 +108,20 @@ fn sell(lines: &mut Vec<LineItem>, policy: &PricePolicy, cost: &Quantity) {
         ),
     };
     let profit = Quantity::money(how, "profit", profit);
-    add(lines, Cause::Profit, Side::Price, profit);
+    add(lines, Cause::Profit, Tier::Price, profit);
     let given = |name, rule: &At<Money>| Quantity::given(name, rule.value.into(), rule.place);
     let before = subtotal(lines, "price before minimum", &BEFORE_TAX);
     if before.as_money() < policy.minimum.value {
         let up = of(&given("minimum job", &policy.minimum)) - &before;
         let up = Quantity::money("minimum − price", "minimum job", up);
-        add(lines, Cause::Minimum, Side::Price, up);
+        add(lines, Cause::Minimum, Tier::Price, up);
     }
     let before = subtotal(lines, "price before rounding", &BEFORE_TAX);
     let rounded = of(&before).up_to(&given("round up to", &policy.round_up_to));
     let rounded = Quantity::by("up to a multiple", "rounded price", Unit::Dollar, rounded);
     let up = of(&rounded) - &before;
     let up = Quantity::money("rounded price − price", "rounding", up);
-    add(lines, Cause::Rounding, Side::Price, up);
+    add(lines, Cause::Rounding, Tier::Price, up);
 }
 
 fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
@@ -135,7 +135,7 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
         ),
         TaxBase::Receipts => receipts_tax(&price, &rate, tax),
         TaxBase::Materials => {
-            let direct = subtotal(lines, "direct cost", &[Side::Direct]);
+            let direct = subtotal(lines, "direct cost", &[Tier::Direct]);
             let material = lines
                 .iter()
                 .filter(|line| line.class == Some(Class::Material));
@@ -155,7 +155,7 @@ fn sales_tax(lines: &mut Vec<LineItem>, tax: &TaxRule) {
         // It is among the costs.
         TaxBase::Purchases => return,
     };
-    add(lines, Cause::Tax(tax.name.clone()), Side::Tax, amount);
+    add(lines, Cause::Tax(tax.name.clone()), Tier::Tax, amount);
 }
 
 /// A tax on receipts that hold the tax itself, rounded once.

@@ -38,7 +38,7 @@ fn cost(cents: i64) -> Vec<LineItem> {
     let amount = Quantity::given("work", Amount::from(Money::cents(cents)), HERE);
     vec![LineItem {
         cause: Cause::Need("work".into()),
-        side: Side::Direct,
+        side: Tier::Direct,
         title: "Work".into(),
         class: Some(Class::Material),
         amount,

@@ -1,4 +1,4 @@
-//! From the records of a job to its invoice: plain words and finished strings.
+//! From the records of a job to its invoices, credits and receipts: plain words and finished strings.
 
 mod closing;
 mod progress;

@@ -9,7 +9,7 @@ use crate::office::record::{Bills, Figures, Invoice};
 use crate::values::Money;
 
 /// One row before it is put in words.
-struct Part {
+struct InvoiceRow {
     mark: String,
     what: String,
     share: String,
@@ -32,7 +32,7 @@ pub(super) fn rows(of: Billing<'_>, invoice: &Invoice) -> Option<(Vec<BillRow>, 
             )
         })
         .collect();
-    let whole = |of: &dyn Fn(&Part) -> &Figures| {
+    let whole = |of: &dyn Fn(&InvoiceRow) -> &Figures| {
         parts
             .iter()
             .fold(Figures::default(), |sum, part| sum.plus(of(part)))
@@ -61,7 +61,7 @@ pub(super) fn rows(of: Billing<'_>, invoice: &Invoice) -> Option<(Vec<BillRow>, 
     Some((rows, below))
 }
 
-fn parts(of: Billing<'_>, invoice: &Invoice) -> Option<Vec<Part>> {
+fn parts(of: Billing<'_>, invoice: &Invoice) -> Option<Vec<InvoiceRow>> {
     let (_, quote) = of.account.quote()?;
     let (_, accepted) = of.account.accepted()?;
     let agreed = stages(&accepted.contract, &quote.payments);
@@ -70,7 +70,7 @@ fn parts(of: Billing<'_>, invoice: &Invoice) -> Option<Vec<Part>> {
         || kept.any(|one| matches!(one.invoice.bills, Bills::Progress(_)))
     {
         // Billed by work done, the stages of the schedule no longer stand for anything.
-        return Some(vec![Part {
+        return Some(vec![InvoiceRow {
             mark: String::new(),
             what: "Work as agreed, changes included".to_owned(),
             share: String::new(),
@@ -89,7 +89,7 @@ fn parts(of: Billing<'_>, invoice: &Invoice) -> Option<Vec<Part>> {
     let last = invoice.bills == Bills::Final;
     // A final invoice before this one has billed every stage, and every change signed until then.
     let ended = of.account.last_final().map(|one| one.place);
-    let mut parts: Vec<Part> = quote
+    let mut parts: Vec<InvoiceRow> = quote
         .payments
         .iter()
         .zip(agreed)
@@ -106,7 +106,7 @@ fn parts(of: Billing<'_>, invoice: &Invoice) -> Option<Vec<Part>> {
             } else {
                 Figures::default()
             };
-            Part {
+            InvoiceRow {
                 mark: (i + 1).to_string(),
                 what: stage.when.clone(),
                 share: stage.share.clone(),
@@ -125,7 +125,7 @@ fn parts(of: Billing<'_>, invoice: &Invoice) -> Option<Vec<Part>> {
             Some(ended) if place < ended => agreed.clone(),
             Some(_) | None => Figures::default(),
         };
-        parts.push(Part {
+        parts.push(InvoiceRow {
             mark: format!("C{}", one.change.change),
             what: one.change.title.clone(),
             share: String::new(),

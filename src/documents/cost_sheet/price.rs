@@ -3,7 +3,7 @@
 use rust_decimal::Decimal;
 
 use super::lines::heading;
-use crate::costing::{Cause, LineItem, Side};
+use crate::costing::{Cause, LineItem, Tier};
 use crate::documents::views::cost::PriceRow;
 use crate::documents::views::office::Sheet;
 use crate::input::book::Class;
@@ -26,23 +26,23 @@ pub(super) fn price(sheet: &Sheet<'_>) -> Vec<PriceRow> {
             String::new()
         },
     };
-    let of_side = |side: Side| quoted.lines.iter().filter(move |line| line.side == side);
+    let of_side = |side: Tier| quoted.lines.iter().filter(move |line| line.side == side);
     let mut rows = Vec::new();
     for class in Class::ALL {
-        let of_class = || of_side(Side::Direct).filter(|line| line.class == Some(class));
+        let of_class = || of_side(Tier::Direct).filter(|line| line.class == Some(class));
         if of_class().next().is_some() {
             let sum = of_class().map(LineItem::money).sum();
             rows.push(row("plain", heading(class), sum, true));
         }
     }
     for (side, sum) in [
-        (Side::Direct, "Direct cost"),
-        (Side::Indirect, "Our cost"),
-        (Side::Price, "Price before tax"),
-        (Side::Tax, "Total on the quote"),
+        (Tier::Direct, "Direct cost"),
+        (Tier::Indirect, "Our cost"),
+        (Tier::Price, "Price before tax"),
+        (Tier::Tax, "Total on the quote"),
     ] {
-        let shared = side != Side::Tax;
-        if side != Side::Direct {
+        let shared = side != Tier::Tax;
+        if side != Tier::Direct {
             let lines = of_side(side);
             rows.extend(lines.map(|line| row("plain", &label(sheet, line), line.money(), shared)));
         }

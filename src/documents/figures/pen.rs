@@ -1,7 +1,7 @@
 //! The strokes of all figures: lines, areas, hatching, arrows, dots, words.
 
 use crate::press::drawing::{
-    Anchor, Face, Path, Point, Rgb, Shape, Stroke, Turn, Words, curve, line, point,
+    Anchor, Face, PagePoint, Path, Rgb, Shape, Stroke, Turn, Words, curve, line, point,
 };
 use crate::press::frame::Frame;
 use crate::press::text;
@@ -32,16 +32,16 @@ pub fn pale(color: Rgb) -> Rgb {
     Rgb(mix(color.0), mix(color.1), mix(color.2))
 }
 
-pub fn stroked(points: &[Point], color: Rgb, width: f32, dash: &[f32]) -> Shape {
+pub fn stroked(points: &[PagePoint], color: Rgb, width: f32, dash: &[f32]) -> Shape {
     Shape::Path(Path::open(points, Stroke::dashed(color, width, dash)))
 }
 
-pub fn filled(points: &[Point], fill: Rgb) -> Shape {
+pub fn filled(points: &[PagePoint], fill: Rgb) -> Shape {
     Shape::Path(Path::closed(points, None, Some(fill)))
 }
 
 /// In ink all around.
-pub fn outlined(points: &[Point], fill: Option<Rgb>, width: f32) -> Shape {
+pub fn outlined(points: &[PagePoint], fill: Option<Rgb>, width: f32) -> Shape {
     let stroke = Stroke::solid(INK, width);
     Shape::Path(Path::closed(points, Some(stroke), fill))
 }
@@ -71,10 +71,10 @@ pub fn hatched(frame: &Frame, color: Rgb) -> Vec<Shape> {
 }
 
 /// A dot on a curve: open for warm, full for cool.
-pub fn dot(center: Point, fill: Rgb) -> Shape {
+pub fn dot(center: PagePoint, fill: Rgb) -> Shape {
     // Four cubic curves stand for a circle when their handles are 0.5523 of its radius.
     let (r, h) = (DOT, DOT * 0.5523);
-    let Point { x, y } = center;
+    let PagePoint { x, y } = center;
     let quarters = [
         [point(x + r, y + h), point(x + h, y + r), point(x, y + r)],
         [point(x - h, y + r), point(x - r, y + h), point(x - r, y)],
@@ -87,7 +87,7 @@ pub fn dot(center: Point, fill: Rgb) -> Shape {
 }
 
 /// An arrow with a closed head `head` long, from `tail` to `tip`.
-pub fn arrow(tail: Point, tip: Point, color: Rgb, width: f32, head: f32) -> Vec<Shape> {
+pub fn arrow(tail: PagePoint, tip: PagePoint, color: Rgb, width: f32, head: f32) -> Vec<Shape> {
     let (dx, dy) = (tip.x - tail.x, tip.y - tail.y);
     let long = libm::sqrtf(dx * dx + dy * dy).max(0.001);
     let (ux, uy) = (dx / long, dy / long);
@@ -105,7 +105,7 @@ pub fn arrow(tail: Point, tip: Point, color: Rgb, width: f32, head: f32) -> Vec<
 }
 
 /// Plain words in ink, left to right from a baseline point; the rest is said by the caller.
-pub fn words(text: impl Into<String>, at: Point, size: f32) -> Words {
+pub fn words(text: impl Into<String>, at: PagePoint, size: f32) -> Words {
     Words {
         text: text.into(),
         at,
@@ -118,14 +118,14 @@ pub fn words(text: impl Into<String>, at: Point, size: f32) -> Words {
     }
 }
 
-pub fn anchored(anchor: Anchor, text: impl Into<String>, at: Point, size: f32) -> Words {
+pub fn anchored(anchor: Anchor, text: impl Into<String>, at: PagePoint, size: f32) -> Words {
     Words {
         anchor,
         ..words(text, at, size)
     }
 }
 
-pub fn centered(text: impl Into<String>, at: Point, size: f32) -> Words {
+pub fn centered(text: impl Into<String>, at: PagePoint, size: f32) -> Words {
     anchored(Anchor::Middle, text, at, size)
 }
 

@@ -5,7 +5,7 @@ use std::cmp::Ordering;
 use super::around::short;
 use super::phrases::capital;
 use super::{Offering, english};
-use crate::costing::Side;
+use crate::costing::Tier;
 use crate::documents::views::quote::{
     ChoiceGroup, ChoiceItem, Choices, CombinationAmount, CombinationRow, Combinations,
 };
@@ -47,7 +47,7 @@ pub(super) fn choices(of: Offering<'_>) -> Choices {
 
 fn taxed(of: Offering<'_>) -> bool {
     let lines = &of.offer.quoted().lines;
-    lines.iter().any(|line| line.side == Side::Tax)
+    lines.iter().any(|line| line.side == Tier::Tax)
 }
 
 fn group(of: Offering<'_>, number: usize, group: &OptionGroup) -> ChoiceGroup {

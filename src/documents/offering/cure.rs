@@ -6,7 +6,7 @@ use super::Offering;
 use crate::documents::figures::cure::{CureView, CureWords, cure};
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::curing::{
-    Cement, Conditions, Floors, Rules, Thresholds, Timeline, Use, seal_after, timeline,
+    Cement, Conditions, CuringRules, Floors, Thresholds, Timeline, Use, seal_after, timeline,
 };
 use crate::values::{Amount, Unit};
 
@@ -47,7 +47,7 @@ fn of_job(of: Offering<'_>) -> Timeline {
         warm: degrees(policy.warm.value),
         cement,
     };
-    let rules = Rules {
+    let rules = CuringRules {
         floors: Floors {
             walk: policy.walk.0,
             car: policy.car.0,
@@ -59,7 +59,7 @@ fn of_job(of: Offering<'_>) -> Timeline {
             car: policy.car_strength,
             heavy: policy.heavy_strength,
         },
-        ..Rules::default()
+        ..CuringRules::default()
     };
     timeline(&conditions, &rules)
 }

@@ -3,8 +3,8 @@
 use super::Offering;
 use rust_decimal::Decimal;
 
-use crate::costing::{Cause, Side, Totals, schedule};
-use crate::documents::views::quote::{Payment, Payments, UnitPrice};
+use crate::costing::{Cause, Tier, Totals, schedule};
+use crate::documents::views::quote::{PaymentRow, Payments, UnitPriceRow};
 use crate::input::business::TaxBase;
 use crate::input::phrases::Share;
 use crate::values::{Money, rounding};
@@ -15,7 +15,7 @@ pub(super) fn tax_sentence(of: Offering<'_>) -> String {
     let shown = |name: &str| {
         lines
             .iter()
-            .find(|line| line.side == Side::Tax && line.cause == Cause::Tax(name.to_owned()))
+            .find(|line| line.side == Tier::Tax && line.cause == Cause::Tax(name.to_owned()))
             .map(crate::costing::LineItem::money)
     };
     let taxes = of
@@ -50,7 +50,7 @@ pub(super) fn payments(of: Offering<'_>, totals: &Totals) -> Payments {
         .iter()
         .zip(parts)
         .enumerate()
-        .map(|(i, (payment, part))| Payment {
+        .map(|(i, (payment, part))| PaymentRow {
             event: payment.when.clone(),
             share: match payment.share {
                 Share::Percent(percent) => percent.to_string(),
@@ -75,7 +75,7 @@ pub(super) fn payments(of: Offering<'_>, totals: &Totals) -> Payments {
 }
 
 /// What hidden ground costs, before tax and with the tax on the sale.
-pub(super) fn unit_prices(of: Offering<'_>) -> Vec<UnitPrice> {
+pub(super) fn unit_prices(of: Offering<'_>) -> Vec<UnitPriceRow> {
     let taxes = || {
         of.business
             .price
@@ -100,7 +100,7 @@ pub(super) fn unit_prices(of: Offering<'_>) -> Vec<UnitPrice> {
         .unforeseen
         .iter()
         .zip(&of.offer.unit_prices)
-        .map(|(one, cost)| UnitPrice {
+        .map(|(one, cost)| UnitPriceRow {
             work: one.what.clone(),
             unit: format!("per {}", one.per),
             price: cost.price.plain(),

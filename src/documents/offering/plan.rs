@@ -114,7 +114,7 @@ fn openings(slab: &Slab) -> Vec<OpeningView> {
                 outline: hole.clone(),
                 kind: first
                     .filter(|_| one_kind)
-                    .map_or(plan::EdgeKind::Open, kind),
+                    .map_or(plan::EdgeMark::Open, kind),
             }
         })
         .collect()
@@ -192,18 +192,18 @@ fn edge(slab: &Slab, part: &crate::input::job::EdgePart) -> EdgeView {
     }
 }
 
-fn kind(kind: EdgeKind) -> plan::EdgeKind {
+fn kind(kind: EdgeKind) -> plan::EdgeMark {
     match kind {
-        EdgeKind::Open => plan::EdgeKind::Open,
-        EdgeKind::House => plan::EdgeKind::House,
+        EdgeKind::Open => plan::EdgeMark::Open,
+        EdgeKind::House => plan::EdgeMark::House,
         EdgeKind::Existing | EdgeKind::DoweledExisting | EdgeKind::TiedExisting => {
-            plan::EdgeKind::Existing
+            plan::EdgeMark::Existing
         }
-        EdgeKind::Curb => plan::EdgeKind::Curb,
-        EdgeKind::Isolated => plan::EdgeKind::Isolated,
-        EdgeKind::Joined => plan::EdgeKind::Joined,
+        EdgeKind::Curb => plan::EdgeMark::Curb,
+        EdgeKind::Isolated => plan::EdgeMark::Isolated,
+        EdgeKind::Joined => plan::EdgeMark::Joined,
         EdgeKind::Bulkhead | EdgeKind::DoweledBulkhead | EdgeKind::TiedBulkhead => {
-            plan::EdgeKind::Bulkhead
+            plan::EdgeMark::Bulkhead
         }
     }
 }

@@ -9,7 +9,7 @@ use crate::input::site::{Answer, Question};
 
 /// Where the words of an answer stand.
 #[derive(PartialEq)]
-enum Part {
+enum QuotePart {
     /// Work that is priced.
     Scope,
     NotIncluded,
@@ -18,16 +18,16 @@ enum Part {
 
 /// `walls and windows covered, 24 ft; soil put back along the edges`.
 pub(super) fn scope(of: Offering<'_>) -> String {
-    answers(of, &Part::Scope).join("; ")
+    answers(of, &QuotePart::Scope).join("; ")
 }
 
 pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
-    answers(of, &Part::NotIncluded)
+    answers(of, &QuotePart::NotIncluded)
 }
 
 /// What was answered, then in two lines at most what nobody answered.
 pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
-    let mut lines = answers(of, &Part::CountedOn);
+    let mut lines = answers(of, &QuotePart::CountedOn);
     let asked = Question::ALL
         .into_iter()
         .filter(|question| of.business.site.asked.contains(question))
@@ -90,7 +90,7 @@ pub(super) fn releases(of: Offering<'_>) -> Vec<Term> {
 }
 
 /// The answers told in one part of the quote.
-fn answers(of: Offering<'_>, wanted: &Part) -> Vec<String> {
+fn answers(of: Offering<'_>, wanted: &QuotePart) -> Vec<String> {
     let answers = of.takeoff.head.site.iter();
     let told = answers.filter_map(|(question, answer)| {
         let priced = of.rules.site.contains_key(question);
@@ -100,8 +100,8 @@ fn answers(of: Offering<'_>, wanted: &Part) -> Vec<String> {
         .collect()
 }
 
-fn told(question: Question, answer: &Answer, priced: bool) -> Option<(Part, String)> {
-    use Part::{CountedOn, NotIncluded, Scope};
+fn told(question: Question, answer: &Answer, priced: bool) -> Option<(QuotePart, String)> {
+    use QuotePart::{CountedOn, NotIncluded, Scope};
     let long = match answer {
         Answer::Length(value) => length(*value),
         Answer::No | Answer::Yes | Answer::Words(_) => String::new(),

@@ -13,7 +13,7 @@ use crate::office::record::Replaces;
 use crate::office::text::{Cents, Day};
 use crate::press::drawing::{Drawing, Rgb};
 use crate::press::layout::style::Look;
-use crate::press::page::{Document, Ink, Role};
+use crate::press::page::{Document, Ink, StructureRole};
 use serde_json::Value;
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
@@ -166,11 +166,11 @@ fn one_heading_of_level_one_no_level_skipped_every_figure_bounded() {
         let document = pages(&view);
         let mut level = 0;
         for node in &document.structure {
-            if let Role::Heading(next) = node.role {
+            if let StructureRole::Heading(next) = node.role {
                 assert!(next <= level + 1, "{name}: from level {level} to {next}");
                 level = next;
             }
-            if node.role == Role::Figure {
+            if node.role == StructureRole::Figure {
                 let (_, [left, top, right, bottom]) = node.bounds.expect("a figure is placed");
                 assert!(left < right && top < bottom, "{name}");
             }

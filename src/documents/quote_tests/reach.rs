@@ -1,6 +1,6 @@
 //! Where the words of a page stand, and that nothing stands on anything else.
 
-use crate::press::drawing::Point;
+use crate::press::drawing::PagePoint;
 use crate::press::page::{Document, Ink, Mark, Owner, Page};
 use crate::press::text::width;
 
@@ -18,7 +18,7 @@ fn texts(page: &Page) -> Vec<(Reach, String, Owner)> {
                     .rposition(|glyph| !glyph.text.trim().is_empty())?;
                 let words: String = run.glyphs.iter().map(|glyph| glyph.text.as_str()).collect();
                 let length = width(&run.glyphs[..=last], run.size);
-                let Point { x, y } = run.at;
+                let PagePoint { x, y } = run.at;
                 // Capital height and a descender of Plex, in parts of the size.
                 let reach = [x, y - 0.7 * run.size, x + length, y + 0.2 * run.size];
                 Some((reach, words, mark.owner))

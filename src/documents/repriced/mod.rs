@@ -17,7 +17,7 @@ use super::pages::document;
 use super::views::office::{OFFICE_PAGE, counted};
 use super::views::quote::FileFacts;
 use super::views::reprice_page::{Exposure, RepricePage};
-use crate::costing::outcome::{Answer, Finding, exposure};
+use crate::costing::outcome::{Finding, Outcomes, exposure};
 use crate::costing::repricing::Supposed;
 use crate::press::drawing::{Drawing, Rgb};
 use crate::press::page::Document;
@@ -37,7 +37,7 @@ pub struct Asked {
 
 /// The pages of the answer, for the office.
 pub fn repriced_document(
-    answer: &Answer,
+    answer: &Outcomes,
     asked: &Asked,
     accent: Rgb,
 ) -> Result<Document, DocumentError> {
@@ -45,7 +45,7 @@ pub fn repriced_document(
     document(&view, &figures)
 }
 
-fn page(answer: &Answer, asked: &Asked, accent: Rgb) -> (RepricePage, BTreeMap<String, Drawing>) {
+fn page(answer: &Outcomes, asked: &Asked, accent: Rgb) -> (RepricePage, BTreeMap<String, Drawing>) {
     let findings = answer.findings(asked.today);
     let notes = findings.iter().flat_map(|one| {
         let notes = one.quote.notes.iter();

@@ -1,4 +1,4 @@
-//! An invoice or a credit as finished strings.
+//! An invoice, a credit or a receipt as finished strings.
 
 use serde::Serialize;
 

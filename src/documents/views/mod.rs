@@ -1,4 +1,4 @@
-//! Views: what a document says, as finished strings, one file a document.
+//! Views: what a document says, as finished strings, one file a document; `office` is the terminal's.
 
 pub mod bill;
 pub mod change;

@@ -37,7 +37,7 @@ pub struct QuoteView {
     /// "We counted on": what the price rests on.
     pub assumptions: Vec<String>,
     /// Prices for unforeseen work.
-    pub unit_prices: Vec<UnitPrice>,
+    pub unit_prices: Vec<UnitPriceRow>,
     /// "How we work": what workmanship promises.
     pub promises: Vec<String>,
     /// The kind words just before signing, on cracks and color.
@@ -134,7 +134,7 @@ pub struct Headed {
 
 #[derive(Clone, Debug, Serialize)]
 pub struct Payments {
-    pub rows: Vec<Payment>,
+    pub rows: Vec<PaymentRow>,
     /// "$12,200.60"
     pub total: String,
     /// "Choices on page {page:choices} change each payment in proportion."
@@ -142,7 +142,7 @@ pub struct Payments {
 }
 
 #[derive(Clone, Debug, Serialize)]
-pub struct Payment {
+pub struct PaymentRow {
     /// "When you sign"
     pub event: String,
     /// "10%", or empty when the schedule is in amounts.
@@ -208,7 +208,7 @@ pub struct CombinationAmount {
 }
 
 #[derive(Clone, Debug, Serialize)]
-pub struct UnitPrice {
+pub struct UnitPriceRow {
     /// "Soft soil out, stone in"
     pub work: String,
     /// "per cu yd"

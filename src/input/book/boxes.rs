@@ -2,7 +2,7 @@
 
 use super::item::ItemKey;
 use crate::input::checks::{hours, length_of_some, written};
-use crate::input::phrases::{Opening, Pounds};
+use crate::input::phrases::{OpeningPhrase, Pounds};
 use crate::reading::keys::keys;
 use crate::reading::{At, words};
 use crate::values::{Amount, Length};
@@ -12,7 +12,7 @@ keys! {
     pub struct BoxStock in "a box" {
         item: At<ItemKey> = "item" as "name", required,
             "the item that is bought, by the piece", "valve box 12 x 18";
-        opening: At<Opening> = "opening" as "opening", required,
+        opening: At<OpeningPhrase> = "opening" as "opening", required,
             "the hole it makes: `8 in round`, or east-west x north-south", "12 in x 18 in";
         called: Option<String> = "called", else "its name", "what the customer reads", "valve box";
         depth: Option<At<Length>> = "depth", none, "of the box, top to bottom", "12 in", by length_of_some;

@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 pub use escalation::Escalation;
 pub use firm::Firm;
 pub use numbers::{Invoices, Numbers};
-pub use payments::Payment;
+pub use payments::Installment;
 pub use policy::{
     Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy, PricePolicy,
     QuotePolicy, TaxBase, TaxRule,
@@ -43,7 +43,7 @@ keys! {
         escalation: Option<Escalation> = "escalation", none,
             "a clause by which the price follows a published price of concrete; printed with the terms",
             "{index: the ready-mix price the county posts, reference: 190.00, over: 5%}";
-        payments: Vec<Payment> = "payments" as "list", required,
+        payments: Vec<Installment> = "payments" as "list", required,
             "when the customer pays, and which share",
             "[When you sign: 10%, When it is done: rest]", by payments::read;
         kinds: BTreeMap<String, Kind> = "kinds" as "keys by kind", required,

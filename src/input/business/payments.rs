@@ -8,7 +8,7 @@ use crate::values::{Percent, rounding};
 
 /// One payment of the schedule.
 #[derive(Clone, Debug)]
-pub struct Payment {
+pub struct Installment {
     pub when: String,
     pub share: Share,
     pub place: Place,
@@ -18,12 +18,12 @@ pub(super) fn read(
     fields: &Fields<'_>,
     key: &'static str,
     problems: &mut Problems,
-) -> Read<Vec<Payment>> {
+) -> Read<Vec<Installment>> {
     let node = fields.required(key, problems)?;
     let mut payments = Vec::new();
     for (when, share) in fields.named(key, problems) {
         if let Ok(value) = share.read::<Share>(problems) {
-            payments.push(Payment {
+            payments.push(Installment {
                 when: when.value,
                 share: value,
                 place: share.place,
@@ -35,7 +35,7 @@ pub(super) fn read(
 }
 
 /// Percents make 100, or shares the whole; anything else needs one `rest`, so that the parts always do.
-fn check_whole(payments: &[Payment], place: Place, problems: &mut Problems) {
+fn check_whole(payments: &[Installment], place: Place, problems: &mut Problems) {
     let rests = payments.iter().filter(|p| p.share == Share::Rest).count();
     if 1 < rests {
         let second = payments

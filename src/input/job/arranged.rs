@@ -1,4 +1,4 @@
-//! What is arranged around a job: the plant's zone, yards that wait for a call, the permit.
+//! What is arranged around a job, looked up in the price book: the plant's zone, the permit.
 
 use super::permit::Permit;
 use super::written::JobHead;
@@ -6,7 +6,7 @@ use crate::input::book::PriceBook;
 use crate::reading::{At, Problem, Problems, suggest};
 use crate::values::Unit;
 
-/// Looks up the names.
+/// Looks up the names of the zone and of the permit.
 pub(super) fn check(job: &JobHead, book: &PriceBook, problems: &mut Problems) {
     if let Some(zone) = &job.zone {
         let zones: Vec<&str> = book

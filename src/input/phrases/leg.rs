@@ -7,13 +7,13 @@ use crate::values::Length;
 
 #[derive(Clone, Debug)]
 pub struct LegPhrase {
-    pub way: Way,
+    pub way: Course,
     pub along: Along,
 }
 
 /// Where a side goes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Way {
+pub enum Course {
     Toward(Direction, Length),
     /// Straight to the first corner, however far that is.
     BackToStart,
@@ -23,12 +23,12 @@ impl LegPhrase {
     /// The leg to walk; none for the way back, whose length follows from the others.
     pub fn leg(&self) -> Option<Leg> {
         match self.way {
-            Way::Toward(direction, length) => Some(Leg {
+            Course::Toward(direction, length) => Some(Leg {
                 direction,
                 length,
                 bulge: self.along.bulge,
             }),
-            Way::BackToStart => None,
+            Course::BackToStart => None,
         }
     }
 }
@@ -43,10 +43,10 @@ phrase!(
         let parts = said.parts(&[","]);
         let (first, along) = parts.split_first().expect("a phrase has a part");
         let way = if first.is("back to start") {
-            Way::BackToStart
+            Course::BackToStart
         } else {
             let (direction, length) = first.halves(" ")?;
-            Way::Toward(direction.read()?, length.positive()?)
+            Course::Toward(direction.read()?, length.positive()?)
         };
         let along = Along::read(along)?;
         Ok(LegPhrase { way, along })

@@ -5,13 +5,13 @@ use crate::geometry::{Outline, Point};
 use crate::values::Length;
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Opening {
+pub enum OpeningPhrase {
     Round(Length),
     /// East-west, then north-south.
     Rectangle(Length, Length),
 }
 
-impl Opening {
+impl OpeningPhrase {
     /// The hole with its middle there, `margin` wider on every side.
     pub fn around(self, middle: Point, margin: Length) -> Outline {
         let both = margin * 2;
@@ -39,17 +39,17 @@ impl Opening {
 }
 
 phrase!(
-    Opening,
+    OpeningPhrase,
     "size",
     "bad-opening",
     "the opening of a box",
     "write `8 in round` or `12 in x 18 in`, east-west first",
     |said| {
         if let Some(diameter) = said.before(" round").or_else(|| said.after("circle ")) {
-            return diameter.positive().map(Opening::Round);
+            return diameter.positive().map(OpeningPhrase::Round);
         }
         match said.parts(&["x", "×"])[..] {
-            [a, b] => Ok(Opening::Rectangle(a.positive()?, b.positive()?)),
+            [a, b] => Ok(OpeningPhrase::Rectangle(a.positive()?, b.positive()?)),
             _ => Err(said.refuse()),
         }
     }
@@ -63,22 +63,22 @@ mod tests {
     #[test]
     fn reads_round_and_square_openings() {
         let inches = Length::inches_whole;
-        assert_eq!("8 in round".parse(), Ok(Opening::Round(inches(8))));
-        assert_eq!("circle 8 in".parse(), Ok(Opening::Round(inches(8))));
+        assert_eq!("8 in round".parse(), Ok(OpeningPhrase::Round(inches(8))));
+        assert_eq!("circle 8 in".parse(), Ok(OpeningPhrase::Round(inches(8))));
         assert_eq!(
             "12 in x 18 in".parse(),
-            Ok(Opening::Rectangle(inches(12), inches(18)))
+            Ok(OpeningPhrase::Rectangle(inches(12), inches(18)))
         );
         let others = ["8 in", "round", "12 in x 18 in x 4 in"];
-        refused::<Opening>("bad-opening", &others);
+        refused::<OpeningPhrase>("bad-opening", &others);
     }
 
     #[test]
     fn round_holes_meet_by_their_distance_and_others_by_their_sides() {
         let inches = |n: i64| Length::inches_whole(n).as_nanometres();
         let at = |x: i64, y: i64| Point::new(inches(x), inches(y));
-        let round = Opening::Round(Length::inches_whole(8));
-        let square = Opening::Rectangle(Length::inches_whole(8), Length::inches_whole(8));
+        let round = OpeningPhrase::Round(Length::inches_whole(8));
+        let square = OpeningPhrase::Rectangle(Length::inches_whole(8), Length::inches_whole(8));
         for (one, other, x, y, meets) in [
             (round, round, 6, 6, false),
             (round, round, 5, 5, true),
@@ -95,8 +95,8 @@ mod tests {
     fn stands_around_its_middle() {
         let middle = Point::new(1_000_000_000, 2_000_000_000);
         for opening in [
-            Opening::Round(Length::inches_whole(8)),
-            Opening::Rectangle(Length::inches_whole(12), Length::inches_whole(18)),
+            OpeningPhrase::Round(Length::inches_whole(8)),
+            OpeningPhrase::Rectangle(Length::inches_whole(12), Length::inches_whole(18)),
         ] {
             let (low, high) = opening.around(middle, Length::inches_whole(2)).bounds();
             assert_eq!(i64::midpoint(low.x, high.x), middle.x);

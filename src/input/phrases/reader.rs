@@ -9,7 +9,7 @@ use crate::values::{Length, Unreadable, number};
 
 /// What a phrase should be, for the message when it is something else.
 #[derive(Clone, Copy, Debug)]
-pub(in crate::input) struct Kind {
+pub(in crate::input) struct PhraseKind {
     pub code: &'static str,
     /// After `cannot read it as`.
     pub what: &'static str,
@@ -22,7 +22,7 @@ pub(in crate::input) struct Said<'a> {
     whole: &'a str,
     /// Always a slice of the whole.
     text: &'a str,
-    kind: Kind,
+    kind: PhraseKind,
 }
 
 /// A value that is said in a phrase: its type and the guide's word for it, the code of its
@@ -33,7 +33,7 @@ macro_rules! phrase {
             type Err = $crate::values::Unreadable;
 
             fn from_str(text: &str) -> Result<Self, Self::Err> {
-                let kind = $crate::input::phrases::reader::Kind {
+                let kind = $crate::input::phrases::reader::PhraseKind {
                     code: $code,
                     what: $what,
                     help: $help,
@@ -50,7 +50,7 @@ pub(in crate::input) use phrase;
 /// Reads a phrase of a kind.
 pub(in crate::input) fn read<'a, T>(
     text: &'a str,
-    kind: Kind,
+    kind: PhraseKind,
     reader: impl FnOnce(Said<'a>) -> Result<T, Unreadable>,
 ) -> Result<T, Unreadable> {
     reader(Said {
@@ -161,7 +161,7 @@ impl<'a> Said<'a> {
 
     /// That the whole is no phrase of its kind.
     pub fn refuse(self) -> Unreadable {
-        let Kind { what, .. } = self.kind;
+        let PhraseKind { what, .. } = self.kind;
         self.because(format!("cannot read `{}` as {what}", self.whole.trim()))
     }
 
@@ -215,7 +215,7 @@ pub(in crate::input) mod tests {
 
     #[test]
     fn a_part_said_twice_is_pointed_at() {
-        const KIND: Kind = Kind {
+        const KIND: PhraseKind = PhraseKind {
             code: "bad-lunch",
             what: "a lunch",
             help: "write `2 soups`",

@@ -36,9 +36,9 @@ pub enum ShapePhrase {
 }
 
 /// How a shape is read from what follows its name.
-type Reader = fn(&[Said<'_>]) -> Result<ShapePhrase, Unreadable>;
+type ShapeReader = fn(&[Said<'_>]) -> Result<ShapePhrase, Unreadable>;
 
-const SHAPES: &[(&str, &str, Reader)] = &[
+const SHAPES: &[(&str, &str, ShapeReader)] = &[
     (
         "triangle",
         "write base, height and the corner with the right angle, `triangle 12 ft x 9 ft, square at southwest`, or three sides, `triangle 9 ft x 12 ft x 15 ft`",

@@ -4,7 +4,7 @@ use super::{Spoken, spoken};
 use crate::geometry::Compass;
 use crate::input::checks::{length_of_some, some_length};
 use crate::input::phrases::FromEnd;
-use crate::input::phrases::reader::{Kind, phrase, read};
+use crate::input::phrases::reader::{PhraseKind, phrase, read};
 use crate::reading::keys::keys;
 use crate::reading::written::written;
 use crate::reading::{At, Fields, Place, Problem, Problems, Read};
@@ -45,7 +45,7 @@ phrase!(
     }
 );
 
-const STEPS: Kind = Kind {
+const STEPS: PhraseKind = PhraseKind {
     code: "bad-steps",
     what: "steps",
     help: "write risers, treads, width and edge, for example `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`",

@@ -2,7 +2,7 @@
 
 use super::{Spoken, spoken};
 use crate::input::checks::{length_of_some, some_length};
-use crate::input::phrases::reader::{Kind, phrase, read, said_twice};
+use crate::input::phrases::reader::{PhraseKind, phrase, read, said_twice};
 use crate::input::phrases::{EdgeName, EdgesPhrase};
 use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, Fields, Place, Problem, Problems, Read, words};
@@ -57,7 +57,7 @@ phrase!(
     }
 );
 
-const THICKENED: Kind = Kind {
+const THICKENED: PhraseKind = PhraseKind {
     code: "bad-thickened",
     what: "a thickened edge",
     help: "write the edges, the width and the whole depth, for example `all open, 12 in wide, 12 in deep`; `taper 12 in` and `2 no. 4` may follow",

@@ -1,7 +1,7 @@
 //! `flatwork accept`, `decline`, `withdraw`, `postpone`, `cancel`: what came of a quote.
 
 use super::ran::Ran;
-use super::target::{Case, Entry, Target};
+use super::target::{Entry, JobOnRecord, Target};
 use crate::office::cancellation;
 use crate::office::record::{Accepted, Happened};
 use crate::office::text;
@@ -71,7 +71,7 @@ pub(super) fn accept(arguments: &Accept, files: &mut Files) -> Ran {
 }
 
 fn accepted(
-    case: &Case<'_>,
+    case: &JobOnRecord<'_>,
     with: &[String],
     by: String,
     how: String,

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::ran::Ran;
-use super::target::{Case, Entry, Target};
+use super::target::{Entry, JobOnRecord, Target};
 use crate::input::progress;
 use crate::office::record::{Happened, InputKind, Invoice};
 use crate::office::text;
@@ -60,7 +60,7 @@ pub(super) fn invoice(arguments: &Bill, files: &mut Files) -> Ran {
     target.record(false, files, |case, files| billed(arguments, case, files))
 }
 
-fn billed(arguments: &Bill, case: &Case<'_>, files: &mut Files) -> Read<Entry> {
+fn billed(arguments: &Bill, case: &JobOnRecord<'_>, files: &mut Files) -> Read<Entry> {
     let job = case.job;
     let (_, accepted) = job.accepted(&mut files.problems)?;
     let (quoted, quote) = job.quote(&mut files.problems)?;

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::ran::Ran;
-use super::target::{Case, Entry, Target};
+use super::target::{Entry, JobOnRecord, Target};
 use crate::office::record::Happened;
 use crate::outside::changing;
 use crate::outside::files::Files;
@@ -25,7 +25,7 @@ pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
     target.record(false, files, |case, files| changed(arguments, case, files))
 }
 
-fn changed(arguments: &Arguments, case: &Case<'_>, files: &mut Files) -> Read<Entry> {
+fn changed(arguments: &Arguments, case: &JobOnRecord<'_>, files: &mut Files) -> Read<Entry> {
     case.job.accepted(&mut files.problems)?;
     let book = arguments.book.as_deref();
     let laid = changing::lay_out(&arguments.file, book, case.home, case.job, files)?;

@@ -6,13 +6,13 @@ use std::path::Path;
 use super::issue::{Issued, Plan, issue};
 use super::ran::say;
 use crate::costing::Offer;
-use crate::costing::outcome::{Answer, Standing};
+use crate::costing::outcome::{Outcomes, Standing};
 use crate::office::account::Account;
 use crate::office::job::Job;
 use crate::office::record::Input;
 use crate::outside::desk::Desk;
 use crate::outside::files::Files;
-use crate::outside::repricing::Found;
+use crate::outside::repricing::FoundQuote;
 use crate::outside::{from_record, records};
 use crate::reading::{Problem, Problems, Read, suggest};
 use crate::values::{Day, Money};
@@ -33,8 +33,8 @@ pub(super) struct Reissue<'a> {
 /// The numbers that are meant; each that is not open on record is reported.
 pub(super) fn chosen(
     wanted: &[String],
-    found: &[Found],
-    answer: &Answer,
+    found: &[FoundQuote],
+    answer: &Outcomes,
     today: Day,
     problems: &mut Problems,
 ) -> Vec<String> {
@@ -69,24 +69,24 @@ pub(super) fn chosen(
 }
 
 /// The number of a job on record.
-fn number(found: &Found) -> Option<String> {
+fn number(found: &FoundQuote) -> Option<String> {
     match found {
-        Found::Job { quote, .. } => Some(quote.number.to_string()),
-        Found::Takeoff(_) => None,
+        FoundQuote::Job { quote, .. } => Some(quote.number.to_string()),
+        FoundQuote::Takeoff(_) => None,
     }
 }
 
 /// Sends them: first all are laid out, and only if nothing stands in the way is the first filed.
 pub(super) fn reissue(
     numbers: &[String],
-    found: &[Found],
+    found: &[FoundQuote],
     of: &Reissue<'_>,
     problems: &mut Problems,
 ) -> Read<()> {
     let before = problems.len();
     let mut ready = Vec::new();
     for one in found {
-        if let Found::Job { folder, quote, .. } = one
+        if let FoundQuote::Job { folder, quote, .. } = one
             && numbers.iter().any(|number| number == quote.number.text())
         {
             let mut files = Files::default();

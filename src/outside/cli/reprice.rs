@@ -8,7 +8,7 @@ use super::Format;
 use super::pdf_file::{destination, put};
 use super::ran::{Ran, say};
 use super::reissue::{Reissue, chosen, reissue};
-use crate::costing::outcome::Answer;
+use crate::costing::outcome::Outcomes;
 use crate::costing::repricing::{Supposed, WhatIf};
 use crate::documents::views::office::reprice;
 use crate::documents::{Asked, repriced_document};
@@ -18,7 +18,7 @@ use crate::office::record::InputKind;
 use crate::outside::business_folder::{self, no_price_book};
 use crate::outside::files::{self, Files};
 use crate::outside::pdf_bytes::pdf_bytes;
-use crate::outside::repricing::{Found, NewBook, Question, ask, open_jobs, takeoffs};
+use crate::outside::repricing::{FoundQuote, NewBook, RepriceQuestion, ask, open_jobs, takeoffs};
 use crate::outside::{exports, records};
 use crate::press::layout::style::Look;
 use crate::reading::{Problem, Problems, Read};
@@ -89,7 +89,7 @@ fn what_if(text: &str) -> Result<WhatIf, String> {
 }
 
 pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
-    let question = Question {
+    let question = RepriceQuestion {
         today: arguments.on.unwrap_or_else(files::today),
         on: arguments.on,
         what_ifs: arguments.what_ifs.clone(),
@@ -100,7 +100,7 @@ pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
     let others = gathered(arguments, &question, files)?;
     let problems = &mut files.problems;
     let bar = ProgressBar::new(others.iter().map(|(_, found)| found.len() as u64).sum());
-    let mut answer = Answer::default();
+    let mut answer = Outcomes::default();
     for (other, found) in &others {
         answer.join(ask(found, other, &question, &|| bar.inc(1)));
     }
@@ -151,16 +151,16 @@ fn input<'a>(arguments: &'a Arguments, output: &Path) -> &'a Path {
 /// All that is asked about, by the book it is asked of.
 fn gathered(
     arguments: &Arguments,
-    question: &Question,
+    question: &RepriceQuestion,
     files: &mut Files,
-) -> Read<Vec<(NewBook, Vec<Found>)>> {
+) -> Read<Vec<(NewBook, Vec<FoundQuote>)>> {
     if !arguments.issue.is_empty() && 1 < arguments.paths.len() {
         // Two businesses may have the same number.
         let message = "`--issue` sends revisions of one business folder";
         let problem = Problem::new("one-folder", message).help("name that folder only");
         return Err(files.refuse(problem));
     }
-    let mut by_book: Vec<(PathBuf, Vec<Found>)> = Vec::new();
+    let mut by_book: Vec<(PathBuf, Vec<FoundQuote>)> = Vec::new();
     for path in &arguments.paths {
         let home = if files::exists(path) {
             files::business_file(path)
@@ -194,7 +194,11 @@ fn gathered(
 }
 
 /// What was asked, for the head of the page.
-fn asked(arguments: &Arguments, question: &Question, others: &[(NewBook, Vec<Found>)]) -> Asked {
+fn asked(
+    arguments: &Arguments,
+    question: &RepriceQuestion,
+    others: &[(NewBook, Vec<FoundQuote>)],
+) -> Asked {
     let mut books: Vec<String> = Vec::new();
     for (other, _) in others {
         if !books.contains(&other.book.name) {
@@ -222,9 +226,9 @@ fn supposed(what_ifs: &[WhatIf], book: &PriceBook) -> Vec<(String, Supposed)> {
     what_ifs.iter().map(named).collect()
 }
 
-fn found(path: &Path, home: &Path, books: &[PathBuf], problems: &mut Problems) -> Vec<Found> {
+fn found(path: &Path, home: &Path, books: &[PathBuf], problems: &mut Problems) -> Vec<FoundQuote> {
     if files::exists(path) {
-        return vec![Found::Takeoff(path.to_path_buf())];
+        return vec![FoundQuote::Takeoff(path.to_path_buf())];
     }
     let folder = records::folder(home);
     if !records::names(&folder, problems).is_empty() {
@@ -233,7 +237,7 @@ fn found(path: &Path, home: &Path, books: &[PathBuf], problems: &mut Problems) -
     let is_book = |file: &PathBuf| books.iter().any(|book| files::same(book, file));
     let takeoffs = takeoffs(path).into_iter();
     let takeoffs = takeoffs.filter(|file| !is_book(file));
-    takeoffs.map(Found::Takeoff).collect()
+    takeoffs.map(FoundQuote::Takeoff).collect()
 }
 
 /// The books of the business in this folder, the usual one first.

@@ -21,12 +21,12 @@ pub(super) struct Chosen {
 }
 
 /// A job by one book, or by each of several; there is at least one.
-pub(super) struct Priced {
+pub(super) struct PricedJob {
     desks: Vec<Desk>,
     offers: Vec<Offer>,
 }
 
-impl Priced {
+impl PricedJob {
     pub(super) fn sheets<'a>(&'a self, sources: &'a Sources) -> Vec<Sheet<'a>> {
         let priced = self.desks.iter().zip(&self.offers);
         priced
@@ -44,7 +44,7 @@ pub(super) fn desk(job: &Job, files: &mut Files) -> Read<Desk> {
 }
 
 /// The job with these options, priced.
-pub(super) fn priced(job: &Job, chosen: &Chosen, files: &mut Files) -> Read<Priced> {
+pub(super) fn priced(job: &Job, chosen: &Chosen, files: &mut Files) -> Read<PricedJob> {
     let books: Vec<PathBuf> = job.book.iter().cloned().collect();
     priced_by(&job.file, job.on, &books, chosen, files)
 }
@@ -56,11 +56,11 @@ pub(super) fn priced_by(
     books: &[PathBuf],
     chosen: &Chosen,
     files: &mut Files,
-) -> Read<Priced> {
+) -> Read<PricedJob> {
     let desks = desk::lay_out(file, on, books, files)?;
     files.problems.none()?;
     let offers = offers(&desks, chosen, &mut files.problems)?;
-    Ok(Priced { desks, offers })
+    Ok(PricedJob { desks, offers })
 }
 
 /// Every offer, or every problem of all books.

@@ -47,13 +47,13 @@ pub(super) struct Target {
 }
 
 /// A job on record, while a command looks at it.
-pub(super) struct Case<'a> {
+pub(super) struct JobOnRecord<'a> {
     pub job: Job<'a>,
     /// The business folder.
     pub home: &'a Path,
 }
 
-impl Case<'_> {
+impl JobOnRecord<'_> {
     /// The business as it is now, and its text as a record keeps it.
     pub(super) fn business(&self, files: &mut Files) -> Read<(Business, Input)> {
         business_folder::business(self.home, files)
@@ -90,7 +90,7 @@ impl Target {
         &self,
         late: bool,
         files: &mut Files,
-        make: impl FnOnce(&Case<'_>, &mut Files) -> Read<Entry>,
+        make: impl FnOnce(&JobOnRecord<'_>, &mut Files) -> Read<Entry>,
     ) -> Ran {
         let home = self.place.home(&mut files.problems)?;
         let folder = records::folder(&home);
@@ -98,7 +98,7 @@ impl Target {
         let row = records::of_number(&folder, &self.number, &mut files.problems)?;
         let account = Account::replay(&row.records);
         let job = self.job(&account);
-        let Entry { mut what, business } = make(&Case { job, home: &home }, files)?;
+        let Entry { mut what, business } = make(&JobOnRecord { job, home: &home }, files)?;
         let name = row.next(what.event());
         let page = match &business {
             Some(business) => bill_pdf(job, business, &what, &mut files.problems)?,

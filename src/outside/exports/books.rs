@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::money;
-use crate::costing::{Books, Cause, Change, Joined};
+use crate::costing::{Books, Cause, CauseChange, Joined};
 use crate::documents::column::{self, Column, Columns, Reader};
 use crate::documents::views::office::books::{difference, joined};
 use crate::documents::views::office::{Sheet, cause, side};
@@ -44,8 +44,8 @@ pub fn json(sheets: &[Sheet<'_>]) -> String {
     }))
 }
 
-fn changes(changes: &[Change]) -> Value {
-    let change = |change: &Change| {
+fn changes(changes: &[CauseChange]) -> Value {
+    let change = |change: &CauseChange| {
         json!({
             "cause": cause(&change.cause),
             "title": change.title,
@@ -94,7 +94,7 @@ fn columns<'a>(others: &'a [Books]) -> Columns<'a, Joined<'a>> {
     Columns(columns)
 }
 
-fn by(changes: &[Change], cause: &Cause) -> Money {
+fn by(changes: &[CauseChange], cause: &Cause) -> Money {
     let of_cause = changes.iter().filter(|change| change.cause == *cause);
-    of_cause.map(Change::by).sum()
+    of_cause.map(CauseChange::by).sum()
 }

@@ -1,4 +1,4 @@
-//! JSON for other programs, where it is more than a table: decimals as strings, never floats.
+//! JSON and CSV of a job or of many quotes for other programs: decimals as strings, never floats.
 
 pub mod books;
 pub mod cost;

@@ -4,7 +4,7 @@ use serde_json::{Value, json};
 
 use super::money;
 use crate::costing::Room;
-use crate::costing::outcome::{Answer, Finding, causes, exposure};
+use crate::costing::outcome::{Finding, Outcomes, causes, exposure};
 use crate::costing::repricing::Headroom;
 use crate::documents::column::{self, Cell};
 use crate::documents::views::office::reprice::{group, quotes};
@@ -12,7 +12,7 @@ use crate::input::book::Class;
 use crate::values::Day;
 
 /// Everything, the most harm first.
-pub fn json(answer: &Answer, today: Day) -> String {
+pub fn json(answer: &Outcomes, today: Day) -> String {
     let findings = answer.findings(today);
     let left_out = answer.left_out().into_iter();
     let left_out = left_out.map(|(number, because)| json!({"number": number, "because": because}));

@@ -18,7 +18,7 @@ use self::cache::Cache;
 use super::desk::stem;
 use super::files::{Files, record_folder};
 use super::records;
-use crate::costing::outcome::{Answer, Outcome, Quote};
+use crate::costing::outcome::{AskedQuote, Outcome, Outcomes};
 use crate::costing::repricing::{WhatIf, repriced};
 use crate::costing::{self, Bought, Priced, Pricing, estimate, priced};
 use crate::input::book::{ItemKey, PriceBook};
@@ -31,7 +31,7 @@ use crate::values::{Day, Money};
 
 /// What is asked of every quote.
 #[derive(Debug)]
-pub struct Question {
+pub struct RepriceQuestion {
     /// The day it is asked.
     pub today: Day,
     /// Whether the owner said that day.
@@ -46,7 +46,7 @@ pub struct Question {
 
 /// Where a quote lies.
 #[derive(Clone, Debug)]
-pub enum Found {
+pub enum FoundQuote {
     Takeoff(PathBuf),
     /// A job on record: the quote that counts, and whether it was signed.
     Job {
@@ -57,7 +57,7 @@ pub enum Found {
 }
 
 /// The jobs on record whose names do not say that they are over.
-pub fn open_jobs(folder: &Path, problems: &mut Problems) -> Vec<Found> {
+pub fn open_jobs(folder: &Path, problems: &mut Problems) -> Vec<FoundQuote> {
     let jobs = records::names(folder, problems).into_values();
     let folder: Arc<Path> = folder.into();
     jobs.filter_map(|names| {
@@ -69,7 +69,7 @@ pub fn open_jobs(folder: &Path, problems: &mut Problems) -> Vec<Found> {
         // Billed for good, unless an invoice was taken back since.
         let billed = last(Event::FinalInvoice)
             .is_some_and(|bill| last(Event::Voided).is_none_or(|void| void.place < bill.place));
-        (!over && !refused && !billed).then_some(Found::Job {
+        (!over && !refused && !billed).then_some(FoundQuote::Job {
             folder: Arc::clone(&folder),
             quote: last(Event::Quote)?.clone(),
             signed: signed.cloned(),
@@ -94,19 +94,19 @@ pub fn takeoffs(folder: &Path) -> Vec<PathBuf> {
 
 /// Asks every quote, on all cores; `done` hears of each.
 pub fn ask(
-    found: &[Found],
+    found: &[FoundQuote],
     other: &NewBook,
-    question: &Question,
+    question: &RepriceQuestion,
     done: &(impl Fn() + Sync),
-) -> Answer {
+) -> Outcomes {
     let cores = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
     let share = found.len().div_ceil(cores).max(1);
-    let one_share = |chunk: &[Found]| {
-        let (mut cache, mut answer) = (Cache::new(other, &question.what_ifs), Answer::default());
+    let one_share = |chunk: &[FoundQuote]| {
+        let (mut cache, mut answer) = (Cache::new(other, &question.what_ifs), Outcomes::default());
         for found in chunk {
             let outcome = match found {
-                Found::Takeoff(file) => Some(written::ask(file, &mut cache, question)),
-                Found::Job {
+                FoundQuote::Takeoff(file) => Some(written::ask(file, &mut cache, question)),
+                FoundQuote::Job {
                     folder,
                     quote,
                     signed,
@@ -124,7 +124,7 @@ pub fn ask(
             .chunks(share)
             .map(|chunk| scope.spawn(|| one_share(chunk)))
             .collect();
-        let mut whole = Answer::default();
+        let mut whole = Outcomes::default();
         for thread in threads {
             whole.join(thread.join().expect("a share of the quotes does not panic"));
         }
@@ -133,8 +133,8 @@ pub fn ask(
 }
 
 /// A quote as it went out, and what it was made from.
-struct Case<'a> {
-    quote: Quote,
+struct SentQuote<'a> {
+    quote: AskedQuote,
     old: Bought<'a>,
     old_book: &'a cache::QuotedBook,
     business: &'a Business,
@@ -146,9 +146,9 @@ struct Case<'a> {
 
 /// Holds the quote against the other prices; `again` is the job laid out by the other book.
 fn outcome(
-    case: Case<'_>,
+    case: SentQuote<'_>,
     cache: &mut Cache<'_>,
-    question: &Question,
+    question: &RepriceQuestion,
     again: impl FnOnce(Pricing<'_>) -> Result<Priced, String>,
 ) -> Outcome {
     let days = cache.days(case.pours, case.job);

@@ -1,14 +1,14 @@
 //! What has to be said beside the figures of a quote: holds that end too early, units that
 //! changed, a load more, the minimum job reached.
 
-use crate::costing::outcome::{Quote, Standing};
+use crate::costing::outcome::{AskedQuote, Standing};
 use crate::costing::{Books, Bought, Cause, Pricing};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::trade::order::NeedItem;
 use crate::values::{Day, Money, Unit};
 
 pub(super) fn notes(
-    quote: &Quote,
+    quote: &AskedQuote,
     bought: Bought<'_>,
     old: &PriceBook,
     at: Pricing<'_>,

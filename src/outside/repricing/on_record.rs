@@ -4,13 +4,13 @@ use std::path::Path;
 
 use super::cache::Cache;
 use super::recorded_estimate::RecordedEstimate;
-use super::{Case, Question, outcome, priced_as, resolved, takeoff_of, whole};
-use crate::costing::outcome::{Clause, Outcome, Quote, Standing};
+use super::{RepriceQuestion, SentQuote, outcome, priced_as, resolved, takeoff_of, whole};
+use crate::costing::outcome::{AskedQuote, Clause, Outcome, Standing};
 use crate::input::business::Business;
 use crate::input::job::Choice;
 use crate::office::escalation::followed;
 use crate::office::name::Name;
-use crate::office::quote_excerpt::{self, QuoteExcerpt};
+use crate::office::quote_excerpt::{self, RecordExcerpt};
 use crate::office::record::{Happened, InputKind, Record};
 use crate::outside::files::{Files, record_folder};
 use crate::outside::from_record;
@@ -22,7 +22,7 @@ pub(super) fn ask(
     quote: &Name,
     signed: Option<&Name>,
     cache: &mut Cache<'_>,
-    question: &Question,
+    question: &RepriceQuestion,
 ) -> Option<Outcome> {
     let found = asked(folder, quote, signed, cache, question);
     found.unwrap_or_else(|because| {
@@ -38,11 +38,11 @@ fn asked(
     quote: &Name,
     signed: Option<&Name>,
     cache: &mut Cache<'_>,
-    question: &Question,
+    question: &RepriceQuestion,
 ) -> Result<Option<Outcome>, String> {
     let text = read(folder, quote)?;
-    let QuoteExcerpt { day, what: kept } =
-        QuoteExcerpt::at(&text).map_err(|error| unsound(folder, quote, &error))?;
+    let RecordExcerpt { day, what: kept } =
+        RecordExcerpt::at(&text).map_err(|error| unsound(folder, quote, &error))?;
     let pours: Vec<Day> = kept.pours.iter().map(|day| day.0).collect();
     if signed.is_some() && pours.iter().all(|pour| *pour < question.today) {
         return Ok(None);
@@ -61,8 +61,8 @@ fn asked(
     let lines = lines.ok_or("its quote has no such choice")?;
     let recorded = RecordedEstimate::of(&lines, pours.len(), &old_book.book)
         .ok_or("its record has a line that this program cannot price")?;
-    let case = Case {
-        quote: Quote {
+    let case = SentQuote {
+        quote: AskedQuote {
             number: quote.number.to_string(),
             customer: kept.customer.to_string(),
             standing: match signed {
@@ -140,7 +140,7 @@ fn unsound(folder: &Path, name: &Name, error: &dyn std::fmt::Display) -> String 
     format!("`{}` is no sound record: {error}", place.display())
 }
 
-fn word_for_word(input: &quote_excerpt::Input<'_>) -> Result<(String, String), String> {
+fn word_for_word(input: &quote_excerpt::InputExcerpt<'_>) -> Result<(String, String), String> {
     let text = input.text().map_err(|error| error.to_string())?;
     Ok((input.name.to_string(), text))
 }

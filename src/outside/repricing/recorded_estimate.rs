@@ -5,9 +5,9 @@
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Bought, Cause, LineItem, Side};
+use crate::costing::{Bought, Cause, LineItem, Tier};
 use crate::input::book::{Basis, Class, Dated, PriceBook};
-use crate::office::quote_excerpt::Line;
+use crate::office::quote_excerpt::LineExcerpt;
 use crate::office::words;
 use crate::reading::At;
 use crate::trade::order::{Need, NeedItem};
@@ -26,7 +26,7 @@ impl RecordedEstimate {
     /// were priced by.
     ///
     /// None where a line is none of those this program writes.
-    pub fn of(lines: &[Line<'_>], pours: usize, book: &PriceBook) -> Option<Self> {
+    pub fn of(lines: &[LineExcerpt<'_>], pours: usize, book: &PriceBook) -> Option<Self> {
         let mut recorded = Self {
             needs: Vec::with_capacity(lines.len()),
             lines: Vec::with_capacity(lines.len()),
@@ -55,7 +55,11 @@ impl RecordedEstimate {
     }
 }
 
-fn read(line: &Line<'_>, pours: usize, book: &PriceBook) -> Option<(LineItem, Option<Need>)> {
+fn read(
+    line: &LineExcerpt<'_>,
+    pours: usize,
+    book: &PriceBook,
+) -> Option<(LineItem, Option<Need>)> {
     let name = &*line.cause;
     let class = match &line.class {
         Some(class) => Some(class.parse().ok()?),
@@ -81,7 +85,7 @@ fn read(line: &Line<'_>, pours: usize, book: &PriceBook) -> Option<(LineItem, Op
     let unit = line.unit.as_deref().unwrap_or_default();
     let unit = *Unit::ALL.iter().find(|one| one.symbol() == unit)?;
     let quantity = Quantity::given(name.to_owned(), Amount::new(number.0, unit), book.place);
-    let mut one = of(Cause::Need(name.to_owned()), Side::Direct);
+    let mut one = of(Cause::Need(name.to_owned()), Tier::Direct);
     one.quantity = Some(quantity.clone());
     let item = if let Some(key) = &line.item {
         let item = book.items.get(&**key)?;

@@ -3,14 +3,14 @@
 use std::path::Path;
 
 use super::cache::{Cache, on_disk};
-use super::{Case, Question, outcome, priced_as, resolved, takeoff_of};
-use crate::costing::outcome::{Outcome, Quote, Standing};
+use super::{RepriceQuestion, SentQuote, outcome, priced_as, resolved, takeoff_of};
+use crate::costing::outcome::{AskedQuote, Outcome, Standing};
 use crate::costing::{Prices, Pricing, prices};
 use crate::input::job::Choice;
 use crate::outside::{desk, files};
 
 /// Asks one takeoff.
-pub(super) fn ask(file: &Path, cache: &mut Cache<'_>, question: &Question) -> Outcome {
+pub(super) fn ask(file: &Path, cache: &mut Cache<'_>, question: &RepriceQuestion) -> Outcome {
     let number = file.file_stem().unwrap_or_default().to_string_lossy();
     asked(file, &number, cache, question).unwrap_or_else(|because| Outcome::Unpriced {
         number: number.into_owned(),
@@ -22,7 +22,7 @@ fn asked(
     file: &Path,
     number: &str,
     cache: &mut Cache<'_>,
-    question: &Question,
+    question: &RepriceQuestion,
 ) -> Result<Outcome, String> {
     let (name, text) = on_disk(file)?;
     let written = takeoff_of(&name, text)?;
@@ -46,8 +46,8 @@ fn asked(
         days: &seen,
     };
     let old = priced_as(&takeoff, &choice, at)?;
-    let case = Case {
-        quote: Quote {
+    let case = SentQuote {
+        quote: AskedQuote {
             number: number.to_owned(),
             customer: takeoff.customer.name.clone(),
             standing: Standing::Open,

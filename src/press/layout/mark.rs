@@ -1,11 +1,11 @@
 //! Rules, and how far marks reach.
 
-use crate::press::drawing::{Path, Point, Rgb, Stroke};
+use crate::press::drawing::{PagePoint, Path, Rgb, Stroke};
 use crate::press::page::{Ink, Mark, Run};
 use crate::press::text;
 
 /// A straight line of the layout itself.
-pub(super) fn rule(from: Point, to: Point, width: f32, color: Rgb) -> Mark {
+pub(super) fn rule(from: PagePoint, to: PagePoint, width: f32, color: Rgb) -> Mark {
     Mark::layout(Path::open(&[from, to], Stroke::solid(color, width)))
 }
 

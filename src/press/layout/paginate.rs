@@ -1,14 +1,14 @@
 //! The way from blocks to a finished document.
 
 use super::block::Flow;
-use super::compose::{Composer, Known, Place};
+use super::compose::{Composer, Place, SetLines};
 use super::error::LayoutError;
 use super::fill::{Filled, Settled, fill};
 use super::running::running;
 use super::style::{Look, grid};
 use super::texts::{check, each};
 use crate::press::drawing::Drawing;
-use crate::press::page::{About, Document, Node, NodeId, Owner, Page, Role};
+use crate::press::page::{About, Document, Node, NodeId, Owner, Page, StructureRole};
 use crate::press::text::{Rich, Span};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -24,7 +24,7 @@ pub fn paginate(
 ) -> Result<Document, LayoutError> {
     check(flow, figures)?;
     let mut settled = Settled::default();
-    let known = Known::default();
+    let known = SetLines::default();
     for _ in 0..ATTEMPTS {
         let mut composer = Composer {
             look,
@@ -33,7 +33,7 @@ pub fn paginate(
             nodes: Vec::new(),
             known: &known,
         };
-        let root = composer.node(Role::Document, None);
+        let root = composer.node(StructureRole::Document, None);
         let place = Place {
             parent: root,
             x: grid::LEFT,
@@ -84,7 +84,7 @@ fn finish(
     let structure = without(nodes, &unused, &mut pages);
     let count = structure
         .iter()
-        .filter(|node| node.role == Role::Heading(1))
+        .filter(|node| node.role == StructureRole::Heading(1))
         .count();
     if count != 1 {
         return Err(LayoutError::Headings { count });

@@ -2,7 +2,7 @@
 
 use super::mark::words_reach;
 use super::style::grid;
-use crate::press::drawing::{Point, point};
+use crate::press::drawing::{PagePoint, point};
 use crate::press::page::{Mark, NodeId};
 use std::ops::Range;
 use std::rc::Rc;
@@ -179,7 +179,7 @@ impl Piece {
 }
 
 impl Solid {
-    pub fn shift(&mut self, by: Point) {
+    pub fn shift(&mut self, by: PagePoint) {
         for mark in &mut self.marks {
             mark.ink.shift(by);
         }

@@ -3,31 +3,31 @@
 use lopdf::{Dictionary, Object, dictionary};
 
 use super::{numbers::numbers, roles};
-use crate::press::page::{Document, Ink, Mark, Node, NodeId, Owner, Role};
+use crate::press::page::{Document, Ink, Mark, Node, NodeId, Owner, StructureRole};
 
 /// The attributes of a node, for the few roles that need some.
 pub fn of(document: &Document, id: NodeId) -> Option<Dictionary> {
     let node = &document.structure[id.0];
     match node.role {
-        Role::Figure => figure(document, node),
-        Role::HeaderCell(scope) => {
+        StructureRole::Figure => figure(document, node),
+        StructureRole::HeaderCell(scope) => {
             Some(dictionary! { "O" => "Table", "Scope" => roles::scope(scope) })
         }
-        Role::List => {
+        StructureRole::List => {
             Some(dictionary! { "O" => "List", "ListNumbering" => numbering(document, id) })
         }
-        Role::Document
-        | Role::Section
-        | Role::Heading(_)
-        | Role::Paragraph
-        | Role::ListItem
-        | Role::Label
-        | Role::ListBody
-        | Role::Table
-        | Role::TableHead
-        | Role::TableBody
-        | Role::TableRow
-        | Role::DataCell => None,
+        StructureRole::Document
+        | StructureRole::Section
+        | StructureRole::Heading(_)
+        | StructureRole::Paragraph
+        | StructureRole::ListItem
+        | StructureRole::Label
+        | StructureRole::ListBody
+        | StructureRole::Table
+        | StructureRole::TableHead
+        | StructureRole::TableBody
+        | StructureRole::TableRow
+        | StructureRole::DataCell => None,
     }
 }
 
@@ -45,7 +45,8 @@ fn figure(document: &Document, node: &Node) -> Option<Dictionary> {
 fn numbering(document: &Document, list: NodeId) -> &'static str {
     let is_label = |mark: &Mark| match mark.owner {
         Owner::Node(node) => {
-            document.structure[node.0].role == Role::Label && document.is_within(node, list)
+            document.structure[node.0].role == StructureRole::Label
+                && document.is_within(node, list)
         }
         Owner::Layout | Owner::Header | Owner::Footer => false,
     };

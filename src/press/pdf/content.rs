@@ -19,7 +19,7 @@ use crate::press::drawing::{Path, Picture, Rgb};
 use crate::press::page::{Ink, Mark, Node, NodeId, Owner, Page, Run};
 
 /// A page as the file holds it.
-pub struct Written {
+pub struct WrittenPage {
     pub content: Vec<u8>,
     /// Whom each marked content belongs to, by its number on the page.
     pub owners: Vec<NodeId>,
@@ -31,7 +31,7 @@ pub fn write(
     structure: &[Node],
     fonts: &mut Fonts,
     pictures: &mut Pictures,
-) -> Written {
+) -> WrittenPage {
     let mut writer = Writer {
         height: page.size.height,
         fonts,
@@ -61,7 +61,7 @@ pub fn write(
     let content = Content {
         operations: writer.operations,
     };
-    Written {
+    WrittenPage {
         content: content.encode().expect("memory takes every byte"),
         owners,
     }

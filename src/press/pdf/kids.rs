@@ -1,6 +1,6 @@
 //! What each element holds, in reading order.
 
-use super::content::Written;
+use super::content::WrittenPage;
 use crate::press::page::{Document, NodeId};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -18,7 +18,7 @@ type Position = (usize, usize);
 
 /// The kids of every node. Elements stand in the order of their nodes; an element's own
 /// content stands before the first element whose content comes later on the pages.
-pub fn by_node(document: &Document, pages: &[Written]) -> Vec<Vec<Kid>> {
+pub fn by_node(document: &Document, pages: &[WrittenPage]) -> Vec<Vec<Kid>> {
     let own = own_kids(document, pages);
     let first = first_positions(document, &own);
     let mut elements: Vec<Vec<usize>> = vec![Vec::new(); document.structure.len()];
@@ -49,7 +49,7 @@ fn merged(own: Vec<(Position, Kid)>, elements: &[usize], first: &[Option<Positio
 }
 
 /// Content that belongs to a node itself, not to a node below it.
-fn own_kids(document: &Document, pages: &[Written]) -> Vec<Vec<(Position, Kid)>> {
+fn own_kids(document: &Document, pages: &[WrittenPage]) -> Vec<Vec<(Position, Kid)>> {
     let mut own: Vec<Vec<(Position, Kid)>> = vec![Vec::new(); document.structure.len()];
     for (page, written) in pages.iter().enumerate() {
         for (mcid, node) in written.owners.iter().enumerate() {

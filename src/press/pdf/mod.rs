@@ -26,16 +26,16 @@ mod to_unicode;
 
 use lopdf::{Dictionary, Document as Objects, Object, ObjectId, dictionary};
 
-use self::{content::Written, fonts::Fonts, pictures::Pictures, structure::Placed};
+use self::{content::WrittenPage, fonts::Fonts, pictures::Pictures, structure::Placed};
 use super::page::{Document, Page};
 
-pub use self::picture::Picture;
+pub use self::picture::Jpeg;
 
-/// Writes a document. Every picture in it must have passed [`Picture::read`].
+/// Writes a document. Every picture in it must have passed [`Jpeg::read`].
 pub fn write(document: &Document) -> Vec<u8> {
     let mut objects = Objects::with_version("1.7");
     let (mut fonts, mut pictures) = (Fonts::default(), Pictures::default());
-    let written: Vec<Written> = document
+    let written: Vec<WrittenPage> = document
         .pages
         .iter()
         .map(|page| content::write(page, &document.structure, &mut fonts, &mut pictures))

@@ -4,7 +4,7 @@ use printpdf::{RawImage, RawImageData, RawImageFormat};
 
 /// A JPEG picture as a PDF can carry it, with 8 bits a colour.
 #[derive(Debug)]
-pub struct Picture {
+pub struct Jpeg {
     pub width: usize,
     pub height: usize,
     pub(super) colors: Colors,
@@ -27,7 +27,7 @@ pub(super) enum Coding {
 
 const START: &[u8] = b"\xFF\xD8";
 
-impl Picture {
+impl Jpeg {
     /// Reads a JPEG file. What a PDF takes as it is passes through untouched; the rest, such as
     /// a picture in inks, is decoded. A picture with an error must not be placed on a page.
     ///
@@ -44,7 +44,7 @@ impl Picture {
 }
 
 /// Passes 8-bit grey or three-colour pictures; `None` means: decode it.
-fn pass(bytes: &[u8]) -> Option<Picture> {
+fn pass(bytes: &[u8]) -> Option<Jpeg> {
     let mut kept = START.to_vec();
     let mut frame: Option<(usize, usize, Colors)> = None;
     let mut rest = bytes.strip_prefix(START)?;
@@ -68,7 +68,7 @@ fn pass(bytes: &[u8]) -> Option<Picture> {
     }
     let (width, height, colors) = frame?;
     let is_whole = rest.windows(2).any(|pair| pair == b"\xFF\xD9");
-    is_whole.then_some(Picture {
+    is_whole.then_some(Jpeg {
         width,
         height,
         colors,
@@ -112,7 +112,7 @@ fn segment(bytes: &[u8]) -> Option<(u8, &[u8], &[u8])> {
     Some((*marker, segment.get(2..)?, rest))
 }
 
-fn decode(bytes: &[u8]) -> Result<Picture, String> {
+fn decode(bytes: &[u8]) -> Result<Jpeg, String> {
     // Warnings only tell the format and the size, which are known.
     let image = RawImage::decode_from_bytes(bytes, &mut Vec::new())?;
     let colors = match image.data_format {
@@ -123,7 +123,7 @@ fn decode(bytes: &[u8]) -> Result<Picture, String> {
     let RawImageData::U8(samples) = image.pixels else {
         return Err("its colours are not of 8 bits".to_owned());
     };
-    Ok(Picture {
+    Ok(Jpeg {
         width: image.width,
         height: image.height,
         colors,

@@ -7,13 +7,13 @@ use lopdf::{Dictionary, Document as Objects, Stream, dictionary};
 use super::{
     deflate,
     numbers::integer,
-    picture::{Coding, Colors, Picture},
+    picture::{Coding, Colors, Jpeg},
 };
 
 #[derive(Default)]
 pub struct Pictures {
     names: BTreeMap<Arc<[u8]>, String>,
-    pictures: Vec<Picture>,
+    pictures: Vec<Jpeg>,
 }
 
 impl Pictures {
@@ -22,7 +22,7 @@ impl Pictures {
         if let Some(name) = self.names.get(bytes) {
             return name.clone();
         }
-        let picture = Picture::read(bytes).expect("a picture is read before it is given a place");
+        let picture = Jpeg::read(bytes).expect("a picture is read before it is given a place");
         self.pictures.push(picture);
         let name = format!("Picture{}", self.pictures.len());
         self.names.insert(Arc::clone(bytes), name.clone());
@@ -40,7 +40,7 @@ impl Pictures {
     }
 }
 
-fn stream(picture: &Picture) -> Stream {
+fn stream(picture: &Jpeg) -> Stream {
     let mut image = dictionary! {
         "Type" => "XObject",
         "Subtype" => "Image",

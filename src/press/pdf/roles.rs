@@ -1,25 +1,25 @@
 //! Standard structure types of ISO 32000-1, 14.8.4, so that no role map is needed.
 
-use crate::press::page::{Role, Scope};
+use crate::press::page::{Scope, StructureRole};
 
 /// The structure type, which is also the tag of the marked content.
-pub fn name(role: Role) -> &'static str {
+pub fn name(role: StructureRole) -> &'static str {
     match role {
-        Role::Document => "Document",
-        Role::Section => "Sect",
-        Role::Heading(level) => heading(level),
-        Role::Paragraph => "P",
-        Role::List => "L",
-        Role::ListItem => "LI",
-        Role::Label => "Lbl",
-        Role::ListBody => "LBody",
-        Role::Table => "Table",
-        Role::TableHead => "THead",
-        Role::TableBody => "TBody",
-        Role::TableRow => "TR",
-        Role::HeaderCell(_) => "TH",
-        Role::DataCell => "TD",
-        Role::Figure => "Figure",
+        StructureRole::Document => "Document",
+        StructureRole::Section => "Sect",
+        StructureRole::Heading(level) => heading(level),
+        StructureRole::Paragraph => "P",
+        StructureRole::List => "L",
+        StructureRole::ListItem => "LI",
+        StructureRole::Label => "Lbl",
+        StructureRole::ListBody => "LBody",
+        StructureRole::Table => "Table",
+        StructureRole::TableHead => "THead",
+        StructureRole::TableBody => "TBody",
+        StructureRole::TableRow => "TR",
+        StructureRole::HeaderCell(_) => "TH",
+        StructureRole::DataCell => "TD",
+        StructureRole::Figure => "Figure",
     }
 }
 

@@ -4,7 +4,7 @@ use lopdf::{Dictionary, Document as Objects, Object, ObjectId, dictionary, text_
 
 use super::{
     attributes,
-    content::Written,
+    content::WrittenPage,
     kids::{self, Kid},
     numbers::integer,
     roles,
@@ -14,7 +14,7 @@ use crate::press::page::{Document, NodeId};
 /// Where pages ended up in the file, by their order in the document.
 pub struct Placed<'a> {
     pub pages: &'a [ObjectId],
-    pub written: &'a [Written],
+    pub written: &'a [WrittenPage],
 }
 
 /// Adds every element; gives the root of the tree.
@@ -81,7 +81,7 @@ fn fill(element: &mut Dictionary, kids: &[Kid], placed: &Placed, elements: &[Obj
 }
 
 /// From content back to its element: for each page, by its marks' numbers.
-fn parent_tree(pages: &[Written], elements: &[ObjectId]) -> Dictionary {
+fn parent_tree(pages: &[WrittenPage], elements: &[ObjectId]) -> Dictionary {
     let numbered = pages.iter().enumerate().flat_map(|(key, page)| {
         let owners = page.owners.iter().map(|node| elements[node.0].into());
         [integer(key), Object::Array(owners.collect())]

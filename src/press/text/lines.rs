@@ -30,7 +30,7 @@ pub fn lines(
     limit: f32,
 ) -> Result<Vec<TextLine>, Unshapable> {
     let whole: String = text.iter().map(|(_, part)| part.as_str()).collect();
-    let source = Source {
+    let source = Voiced {
         voices: voices(text),
         whole: &whole,
         face,
@@ -80,7 +80,7 @@ const FORCED: [char; 7] = [
 ];
 
 /// The text with what it is set in.
-struct Source<'a> {
+struct Voiced<'a> {
     /// End of each stretch, and its voice.
     voices: Vec<(usize, Voice)>,
     whole: &'a str,
@@ -99,7 +99,7 @@ struct Guess {
 }
 
 impl Guess {
-    fn new(source: &Source<'_>) -> Result<Self, Unshapable> {
+    fn new(source: &Voiced<'_>) -> Result<Self, Unshapable> {
         let whole = source.whole;
         let mut stops: Vec<(usize, bool)> = linebreaks(whole)
             .map(|(at, kind)| (at, kind == BreakOpportunity::Mandatory && at < whole.len()))
@@ -123,7 +123,7 @@ impl Guess {
     /// Whether the line fits; shaped as a whole only when the guess is close to the limit.
     fn fits(
         &self,
-        source: &Source<'_>,
+        source: &Voiced<'_>,
         open: usize,
         stop: usize,
         limit: f32,
@@ -152,7 +152,7 @@ fn voices(text: &[(Voice, String)]) -> Vec<(usize, Voice)> {
         .collect()
 }
 
-impl Source<'_> {
+impl Voiced<'_> {
     fn runs(&self, start: usize, end: usize) -> Result<Vec<(Voice, Vec<Glyph>)>, Unshapable> {
         let mut runs = Vec::new();
         let mut from = start;
@@ -209,7 +209,7 @@ impl Source<'_> {
 }
 
 /// Moves a word down when the last line would be one short word alone.
-fn accompany_last(starts: &mut [usize], source: &Source<'_>, limit: f32) -> Result<(), Unshapable> {
+fn accompany_last(starts: &mut [usize], source: &Voiced<'_>, limit: f32) -> Result<(), Unshapable> {
     let &[.., above, last] = &*starts else {
         return Ok(());
     };

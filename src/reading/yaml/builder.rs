@@ -1,6 +1,6 @@
 //! Parser events become a tree, with a stack of the lists and maps still open.
 
-use super::copies::{Copies, Stop};
+use super::copies::{Copies, Halt};
 use super::mend::Mended;
 use super::open::{Inside, Open};
 use super::scene::Scene;
@@ -44,7 +44,7 @@ impl<'a> Builder<'a> {
         self.root
     }
 
-    pub(super) fn take(&mut self, event: Event, span: &Span) -> Result<(), Stop> {
+    pub(super) fn take(&mut self, event: Event, span: &Span) -> Result<(), Halt> {
         let place = self.place(span);
         match event {
             Event::DocumentStart(..) => return self.document(place),
@@ -117,7 +117,7 @@ impl<'a> Builder<'a> {
         }
     }
 
-    fn document(&mut self, place: Place) -> Result<(), Stop> {
+    fn document(&mut self, place: Place) -> Result<(), Halt> {
         self.documents += 1;
         if self.documents == 1 {
             return Ok(());
@@ -128,7 +128,7 @@ impl<'a> Builder<'a> {
                 .at(place)
                 .help("take out the line `---`, or move what follows to a file of its own"),
         );
-        Err(Stop)
+        Err(Halt)
     }
 
     fn scalar(&self, text: &str, style: ScalarStyle, place: Place) -> Node {
@@ -165,7 +165,7 @@ impl<'a> Builder<'a> {
         });
     }
 
-    fn keep(&mut self, node: &Node, anchor: usize) -> Result<(), Stop> {
+    fn keep(&mut self, node: &Node, anchor: usize) -> Result<(), Halt> {
         if anchor == 0 {
             return Ok(());
         }

@@ -1,6 +1,6 @@
 //! Slips with colons and brackets: one too many, one without its space, none at all.
 
-use super::line::{Line, with_space_after_colon};
+use super::line::{YamlLine, with_space_after_colon};
 use super::quotes;
 use super::scene::Scene;
 use crate::reading::place::Place;
@@ -22,7 +22,7 @@ impl Scene<'_> {
                     .also(place, "the value above"),
             };
         }
-        let parts = Line::of(line);
+        let parts = YamlLine::of(line);
         let Some((key, value)) = parts.key_and_value() else {
             return Problem::new("colon-in-value", "a colon stands where none can be read")
                 .at(self.place)
@@ -35,7 +35,7 @@ impl Scene<'_> {
     /// A line with no colon that ends a key.
     pub(super) fn no_key(&self) -> Problem {
         let (line, line_start) = self.sources.line(self.place);
-        let parts = Line::of(line);
+        let parts = YamlLine::of(line);
         let at = line_start + parts.indent + parts.dashes;
         let place = self.spot(at, parts.rest.len());
         if let Some(meant) = with_space_after_colon(parts.rest) {

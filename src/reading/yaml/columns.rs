@@ -1,6 +1,6 @@
 //! Lines that start in a column where they do not belong.
 
-use super::line::Line;
+use super::line::YamlLine;
 use super::scene::Scene;
 use crate::reading::place::Place;
 use crate::reading::problem::Problem;
@@ -16,7 +16,7 @@ impl Scene<'_> {
         };
         let lines = [(line, start), self.sources.line(next)];
         lines.into_iter().find_map(|(line, start)| {
-            let indent = Line::of(line).indent;
+            let indent = YamlLine::of(line).indent;
             let tab = line[..indent].find('\t')?;
             let tabs = &line[tab..indent];
             let place = self.spot(start + tab, tabs.len());
@@ -30,7 +30,7 @@ impl Scene<'_> {
     }
 
     pub(super) fn too_far_in(&self, line: &str, line_start: usize) -> Problem {
-        let indent = Line::of(line).indent;
+        let indent = YamlLine::of(line).indent;
         let text = line[indent..].trim_end();
         let message = "this line is indented as if it belonged to the value above it";
         Problem::new("indentation", message)
@@ -41,7 +41,7 @@ impl Scene<'_> {
     /// A line that starts in a column where nothing above it starts.
     pub(super) fn out_of_line(&self) -> Problem {
         let (line, line_start) = self.sources.line(self.place);
-        let parts = Line::of(line);
+        let parts = YamlLine::of(line);
         if line_start + parts.indent < self.place.start as usize && parts.dashes == 0 {
             let rest = line_start + line.trim_end().len();
             let length = rest.saturating_sub(self.place.start as usize);

@@ -7,7 +7,7 @@ use crate::reading::tree::{Node, Value};
 use std::collections::BTreeMap;
 
 /// What stops reading, since going on could not end well; already reported.
-pub(super) struct Stop;
+pub(super) struct Halt;
 
 /// Nodes that copies may add to one file. Ten lines of aliases to aliases could otherwise
 /// stand for a billion nodes.
@@ -32,7 +32,7 @@ impl Copies {
         anchor: usize,
         node: &Node,
         problems: &mut Problems,
-    ) -> Result<(), Stop> {
+    ) -> Result<(), Halt> {
         let (nodes, depth) = size(node);
         self.spend(nodes, node.place, problems)?;
         let node = node.clone();
@@ -47,7 +47,7 @@ impl Copies {
         depth: usize,
         place: Place,
         problems: &mut Problems,
-    ) -> Result<Option<Node>, Stop> {
+    ) -> Result<Option<Node>, Halt> {
         let Some(kept) = self.kept.get(&anchor) else {
             let problem = Problem::new("alias-in-itself", "a value cannot be a part of itself");
             problems.push(problem.at(place).help("write the value out"));
@@ -62,7 +62,7 @@ impl Copies {
         Ok(Some(node))
     }
 
-    fn spend(&mut self, nodes: usize, place: Place, problems: &mut Problems) -> Result<(), Stop> {
+    fn spend(&mut self, nodes: usize, place: Place, problems: &mut Problems) -> Result<(), Halt> {
         self.copied += nodes;
         if self.copied <= MOST_COPIED {
             return Ok(());
@@ -70,7 +70,7 @@ impl Copies {
         let message = format!("aliases such as this one copy more than {MOST_COPIED} values");
         let problem = Problem::new("too-many-copies", message);
         problems.push(problem.at(place).help("write the values out"));
-        Err(Stop)
+        Err(Halt)
     }
 }
 

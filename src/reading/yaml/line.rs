@@ -1,7 +1,7 @@
 //! What a line of YAML looks like to a person: indent, dash, key, value.
 
 /// The parts of one line, as far as they can be told apart without its neighbours.
-pub(super) struct Line<'a> {
+pub(super) struct YamlLine<'a> {
     /// Bytes of white space at the front.
     pub(super) indent: usize,
     /// Bytes of dashes and blanks after that.
@@ -10,8 +10,8 @@ pub(super) struct Line<'a> {
     pub(super) rest: &'a str,
 }
 
-impl<'a> Line<'a> {
-    pub(super) fn of(line: &'a str) -> Line<'a> {
+impl<'a> YamlLine<'a> {
+    pub(super) fn of(line: &'a str) -> YamlLine<'a> {
         let unindented = line.trim_start_matches([' ', '\t']);
         let mut rest = unindented;
         while let Some(after) = rest.strip_prefix('-') {
@@ -20,7 +20,7 @@ impl<'a> Line<'a> {
             }
             rest = after.trim_start_matches([' ', '\t']);
         }
-        Line {
+        YamlLine {
             indent: line.len() - unindented.len(),
             dashes: unindented.len() - rest.len(),
             rest: rest.trim_end(),

@@ -3,7 +3,7 @@
 //! The mended text keeps every byte in its place and the key of the bad line, whose value
 //! then counts as reported.
 
-use super::line::Line;
+use super::line::YamlLine;
 use std::borrow::Cow;
 use std::ops::Range;
 
@@ -47,12 +47,12 @@ impl<'a> Mended<'a> {
     /// Blanks the line of a byte and what hangs on it.
     pub(super) fn blank(&mut self, byte: usize) {
         let start = self.line_start(byte);
-        let line = Line::of(self.line_at(start));
+        let line = YamlLine::of(self.line_at(start));
         // Keys that follow a dash line up with the first of them, not with the dash.
         let indent = line.indent + line.dashes;
         let mut end = self.line_end(start);
         while end < self.text.len() {
-            let line = Line::of(self.line_at(end));
+            let line = YamlLine::of(self.line_at(end));
             if line.indent <= indent && !line.is_blank() {
                 break;
             }
@@ -67,11 +67,11 @@ impl<'a> Mended<'a> {
         let Some(spot) = self.spots.pop() else {
             return false;
         };
-        let indent = Line::of(self.line_at(spot.start)).indent;
+        let indent = YamlLine::of(self.line_at(spot.start)).indent;
         let mut start = spot.start;
         while 0 < start {
             start = self.line_start(start - 1);
-            let line = Line::of(self.line_at(start));
+            let line = YamlLine::of(self.line_at(start));
             if !line.is_blank() && line.indent < indent {
                 self.blank(start);
                 return true;
@@ -83,7 +83,7 @@ impl<'a> Mended<'a> {
     /// Keeps dashes and a key in the first line, and every line break.
     fn replace(&mut self, range: Range<usize>) {
         let first = self.line_at(range.start);
-        let line = Line::of(first);
+        let line = YamlLine::of(first);
         let lead = line.indent + line.dashes;
         let key = line.key();
         let mut mended = first[..lead].replace('\t', " ");

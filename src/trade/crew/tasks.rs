@@ -15,7 +15,7 @@ use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
 /// How much of a task a slab takes.
-type Measured = fn(&Slab, &SlabQuantities) -> Option<Quantity>;
+type SlabWork = fn(&Slab, &SlabQuantities) -> Option<Quantity>;
 
 /// A step is formed and finished as one piece of work, by its own rate.
 fn formed(slab: &Slab, edge: &Quantity) -> Option<Quantity> {
@@ -23,7 +23,7 @@ fn formed(slab: &Slab, edge: &Quantity) -> Option<Quantity> {
 }
 
 /// What is done before the concrete comes, in the order of the work.
-const FORMING: [(&str, Measured); 7] = [
+const FORMING: [(&str, SlabWork); 7] = [
     ("form straight", |slab, found| {
         formed(slab, &found.edges.straight)
     }),

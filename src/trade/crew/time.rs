@@ -10,7 +10,7 @@ use crate::trade::working::{Name, Quantity};
 use crate::values::{Amount, Unit};
 
 /// The crew and its day, as the owner says.
-struct Day {
+struct CrewDay {
     people: Quantity,
     hours: Quantity,
     travel: Quantity,
@@ -19,7 +19,7 @@ struct Day {
     step: Option<Quantity>,
 }
 
-impl Day {
+impl CrewDay {
     fn of(policy: &CrewPolicy) -> Self {
         Self {
             people: people(policy),
@@ -87,7 +87,7 @@ impl Day {
 
 pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &List<'_>) -> Crew {
     let policy = list.by.crew;
-    let day = Day::of(policy);
+    let day = CrewDay::of(policy);
     let mut work = Tally::of("", list.sets);
     work.show(tasks.iter().flat_map(|task| [&task.work, &task.hours]));
     let mut tally = Tally::of("", list.sets);
@@ -170,7 +170,7 @@ pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &
 ///
 /// The crew comes back at least as often as finishes and sealers ask.
 fn by_stage(
-    day: &Day,
+    day: &CrewDay,
     stages: &mut [StageHours],
     returns: &mut Option<Quantity>,
     list: &List<'_>,

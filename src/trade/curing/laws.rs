@@ -4,11 +4,11 @@ use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use super::Cement;
-use super::rules::{Floors, Rules, Thresholds};
+use super::rules::{CuringRules, Floors, Thresholds};
 use super::timeline::{Conditions, timeline};
 use crate::values::Percent;
 
-fn days(cool: i32, warm: i32, cement: Cement, rules: &Rules) -> Vec<(u32, u32)> {
+fn days(cool: i32, warm: i32, cement: Cement, rules: &CuringRules) -> Vec<(u32, u32)> {
     let conditions = Conditions { cool, warm, cement };
     let found = timeline(&conditions, rules).milestones;
     found.iter().map(|m| (m.warm, m.cool)).collect()
@@ -17,19 +17,19 @@ fn days(cool: i32, warm: i32, cement: Cement, rules: &Rules) -> Vec<(u32, u32)> 
 #[test]
 fn cooler_is_never_earlier() {
     for cement in Cement::ALL {
-        let mut before = days(95, 95, cement, &Rules::default());
+        let mut before = days(95, 95, cement, &CuringRules::default());
         for fahrenheit in (20..95).rev() {
-            let now = days(fahrenheit, fahrenheit, cement, &Rules::default());
+            let now = days(fahrenheit, fahrenheit, cement, &CuringRules::default());
             for (earlier, later) in before.iter().zip(&now) {
                 assert!(earlier.0 <= later.0 && earlier.1 <= later.1, "{fahrenheit}");
             }
             assert!(now.iter().all(|(warm, cool)| warm == cool));
             before = now;
         }
-        let apart = days(45, 85, cement, &Rules::default());
+        let apart = days(45, 85, cement, &CuringRules::default());
         assert!(apart.iter().all(|(warm, cool)| warm <= cool));
         // Written the other way round it is the same.
-        assert_eq!(apart, days(85, 45, cement, &Rules::default()));
+        assert_eq!(apart, days(85, 45, cement, &CuringRules::default()));
     }
 }
 
@@ -41,9 +41,9 @@ fn floors_always_hold() {
         heavy: 60,
         seal: 90,
     };
-    let rules = Rules {
+    let rules = CuringRules {
         floors,
-        ..Rules::default()
+        ..CuringRules::default()
     };
     for cement in Cement::ALL {
         for cool in [33, 50, 70] {
@@ -62,9 +62,9 @@ fn floors_always_hold() {
 fn blended_is_never_earlier_than_ordinary() {
     for fahrenheit in 33..=90 {
         for lag in [dec!(-10), dec!(0), dec!(20), dec!(100), dec!(999999)] {
-            let rules = Rules {
+            let rules = CuringRules {
                 blended_lag: Percent::new(lag),
-                ..Rules::default()
+                ..CuringRules::default()
             };
             let ordinary = days(fahrenheit, 90, Cement::Ordinary, &rules);
             let blended = days(fahrenheit, 90, Cement::Blended, &rules);
@@ -73,19 +73,19 @@ fn blended_is_never_earlier_than_ordinary() {
             }
         }
     }
-    let cool = |cement| days(60, 80, cement, &Rules::default())[1].1;
+    let cool = |cement| days(60, 80, cement, &CuringRules::default())[1].1;
     assert!(cool(Cement::Ordinary) < cool(Cement::Blended));
 }
 
 #[test]
 fn more_strength_is_never_earlier() {
     let car = |threshold: i64| {
-        let rules = Rules {
+        let rules = CuringRules {
             thresholds: Thresholds {
                 car: Percent::new(Decimal::from(threshold)),
                 ..Thresholds::default()
             },
-            ..Rules::default()
+            ..CuringRules::default()
         };
         days(50, 70, Cement::Ordinary, &rules)
     };
@@ -99,14 +99,14 @@ fn more_strength_is_never_earlier() {
 
 #[test]
 fn a_heavier_use_never_comes_first() {
-    let rules = Rules {
+    let rules = CuringRules {
         floors: Floors {
             walk: 10,
             car: 3,
             heavy: 2,
             seal: 28,
         },
-        ..Rules::default()
+        ..CuringRules::default()
     };
     let found = days(85, 90, Cement::HighEarly, &rules);
     assert!(
@@ -123,7 +123,7 @@ fn the_band_rises_and_warm_is_on_top() {
         warm: 75,
         cement: Cement::Blended,
     };
-    let found = timeline(&conditions, &Rules::default());
+    let found = timeline(&conditions, &CuringRules::default());
     let band = found.band(42);
     assert_eq!(band.first().map(|m| m.day), Some(Decimal::ZERO));
     assert_eq!(band.last().map(|m| m.day), Some(dec!(42)));

@@ -13,6 +13,6 @@ mod strength;
 mod timeline;
 
 pub use crate::input::book::Cement;
-pub use rules::{Floors, Rules, Thresholds};
+pub use rules::{CuringRules, Floors, Thresholds};
 pub use sealing::seal_after;
 pub use timeline::{Conditions, Milestone, Timeline, Use, timeline};

@@ -47,21 +47,21 @@ impl Default for Thresholds {
 
 /// What the owner may set.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Rules {
+pub struct CuringRules {
     pub floors: Floors,
     pub thresholds: Thresholds,
     /// How much longer blended cement takes than ordinary.
     pub blended_lag: Percent,
 }
 
-impl Rules {
+impl CuringRules {
     /// The lag as it is counted: never less than nothing, never more than three times as long.
     pub fn counted_lag(&self) -> Percent {
         Percent::new(self.blended_lag.number().clamp(dec!(0), dec!(200)))
     }
 }
 
-impl Default for Rules {
+impl Default for CuringRules {
     /// The lag of 20% is common practice, no source.
     fn default() -> Self {
         Self {

@@ -7,7 +7,7 @@
 use rust_decimal::Decimal;
 
 use super::Cement;
-use super::rules::Rules;
+use super::rules::CuringRules;
 use super::strength::Growth;
 use crate::values::Percent;
 
@@ -84,7 +84,7 @@ pub struct Timeline {
 }
 
 /// The first day of every use.
-pub fn timeline(conditions: &Conditions, rules: &Rules) -> Timeline {
+pub fn timeline(conditions: &Conditions, rules: &CuringRules) -> Timeline {
     let conditions = conditions.counted();
     let lag = rules.counted_lag();
     let warm = Growth::new(conditions.cement, conditions.warm, lag);
@@ -157,7 +157,7 @@ mod tests {
             warm: 80,
             cement: Cement::Ordinary,
         };
-        let found = timeline(&conditions, &Rules::default()).milestones;
+        let found = timeline(&conditions, &CuringRules::default()).milestones;
         let found: Vec<_> = found.iter().map(|m| (m.warm, m.cool)).collect();
         assert_eq!(found, [(2, 2), (7, 13), (17, 31), (28, 28)]);
     }

@@ -3,7 +3,7 @@
 use super::Measuring;
 use crate::geometry::Outline;
 use crate::input::job::Slab;
-use crate::input::phrases::Opening;
+use crate::input::phrases::OpeningPhrase;
 use crate::reading::{At, Place};
 use crate::tables::yard;
 use crate::trade::tally::Tally;
@@ -65,16 +65,16 @@ fn feet(name: &'static str, value: Length, place: Place) -> Term {
     of(&Quantity::feet(name, &At { value, place }))
 }
 
-fn area(name: String, opening: &At<Opening>) -> Quantity {
+fn area(name: String, opening: &At<OpeningPhrase>) -> Quantity {
     let place = opening.place;
     match opening.value {
-        Opening::Rectangle(east_west, north_south) => Quantity::by(
+        OpeningPhrase::Rectangle(east_west, north_south) => Quantity::by(
             "length times width",
             name,
             Unit::SquareFoot,
             feet("east-west", east_west, place) * feet("north-south", north_south, place),
         ),
-        Opening::Round(diameter) => Quantity::new(
+        OpeningPhrase::Round(diameter) => Quantity::new(
             name,
             Amount::new(Outline::circle(diameter).area(), Unit::SquareFoot),
             Working::Shape {
@@ -85,17 +85,17 @@ fn area(name: String, opening: &At<Opening>) -> Quantity {
     }
 }
 
-fn around(name: String, opening: &At<Opening>) -> Quantity {
+fn around(name: String, opening: &At<OpeningPhrase>) -> Quantity {
     let place = opening.place;
     match opening.value {
-        Opening::Rectangle(east_west, north_south) => Quantity::by(
+        OpeningPhrase::Rectangle(east_west, north_south) => Quantity::by(
             "both ways, twice",
             name,
             Unit::Foot,
             (feet("east-west", east_west, place) + feet("north-south", north_south, place))
                 * number(2),
         ),
-        Opening::Round(diameter) => Quantity::new(
+        OpeningPhrase::Round(diameter) => Quantity::new(
             name,
             Amount::new(Outline::circle(diameter).perimeter(), Unit::Foot),
             Working::Shape {

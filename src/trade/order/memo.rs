@@ -15,7 +15,7 @@ use crate::values::Length;
 
 /// What the choices of one takeoff, ordered by the same rules, have in common.
 #[derive(Debug, Default)]
-pub struct Memo {
+pub struct OrderMemo {
     /// Keeps every slab it has seen, so that their addresses tell them apart.
     pub(in crate::trade) measured: Measured,
     /// By the slab first: its address is quicker to compare than a name.
@@ -34,7 +34,7 @@ pub struct Planned {
     pub how: String,
 }
 
-impl Memo {
+impl OrderMemo {
     /// One quantity of each slab that has it; `what` is its name here.
     pub fn each(
         &mut self,

@@ -17,7 +17,7 @@ pub(super) mod site;
 mod sticks;
 
 pub use concrete::ConcreteOrder;
-pub use memo::Memo;
+pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
 
 use rust_decimal::Decimal;
@@ -90,7 +90,7 @@ pub(super) struct List<'a> {
     pub sets: Sets<'a>,
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
-    pub memo: &'a mut Memo,
+    pub memo: &'a mut OrderMemo,
 }
 
 /// What the slabs alone need.
@@ -143,7 +143,7 @@ pub(super) fn shares(parts: &[(Section, Quantity)]) -> Shares {
 }
 
 impl<'a> List<'a> {
-    pub fn new(by: Policies<'a>, sets: Sets<'a>, memo: &'a mut Memo) -> Self {
+    pub fn new(by: Policies<'a>, sets: Sets<'a>, memo: &'a mut OrderMemo) -> Self {
         Self {
             by,
             sets,

@@ -10,7 +10,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::time::{Duration, Instant};
 
-use flatwork::inside::office::quote_excerpt::QuoteExcerpt;
+use flatwork::inside::office::quote_excerpt::RecordExcerpt;
 
 /// Runs it three times and takes the fastest: what disturbs a machine only ever adds.
 fn fastest(mut run: impl FnMut()) -> Duration {
@@ -106,7 +106,7 @@ fn main() {
     );
     let read = each(&files, |text| drop(std::hint::black_box(text)));
     let parsed = each(&files, |text| {
-        let quote_excerpt = QuoteExcerpt::at(&text).expect("a sound record");
+        let quote_excerpt = RecordExcerpt::at(&text).expect("a sound record");
         let choice = quote_excerpt.what.as_quoted.clone();
         drop(std::hint::black_box(quote_excerpt.what.lines(&choice)));
     });

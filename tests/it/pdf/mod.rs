@@ -7,8 +7,8 @@ mod shaping;
 
 use flatwork::inside::press::{
     drawing::Face,
-    page::{NodeId, Role},
-    pdf::{self, Picture},
+    page::{NodeId, StructureRole},
+    pdf::{self, Jpeg},
 };
 use lopdf::Object;
 
@@ -97,15 +97,15 @@ fn the_first_label_tells_how_a_list_is_numbered() {
     #[track_caller]
     fn case(label: Option<&str>, numbering: &str) {
         let mut sample = Sample::new();
-        let list = sample.node(Role::List, NodeId(0));
-        let item = sample.node(Role::ListItem, list);
-        let node = sample.node(Role::Label, item);
+        let list = sample.node(StructureRole::List, NodeId(0));
+        let item = sample.node(StructureRole::ListItem, list);
+        let node = sample.node(StructureRole::Label, item);
         match label {
             Some("") => sample.box_at(node),
             Some(text) => sample.words(node, Face::Regular, 10.0, (72.0, 90.0), text),
             None => {}
         }
-        let body = sample.node(Role::ListBody, item);
+        let body = sample.node(StructureRole::ListBody, item);
         sample.words(body, Face::Regular, 10.0, (90.0, 90.0), "No. 4 bars");
         let file = File::read(&pdf::write(&sample.finish()));
         let mut elements = file
@@ -248,7 +248,7 @@ fn info_and_metadata_say_the_same() {
 #[test]
 fn kerning_survives_the_way_into_the_file() {
     let mut sample = Sample::new();
-    let node = sample.node(Role::Paragraph, NodeId(0));
+    let node = sample.node(StructureRole::Paragraph, NodeId(0));
     let text = "AVATAR To Ty, Wa.";
     sample.words(node, Face::Bold, 12.0, (72.0, 90.0), text);
     let shaped: i32 = shaping::shape(Face::Bold, text)
@@ -315,7 +315,7 @@ fn a_photo_keeps_its_points_and_loses_where_it_was_taken() {
 fn a_picture_that_cannot_be_shown_is_refused() {
     #[track_caller]
     fn case(bytes: &[u8], message: &str) {
-        let error = Picture::read(bytes).unwrap_err();
+        let error = Jpeg::read(bytes).unwrap_err();
         assert!(error.starts_with(message), "{error}");
     }
 

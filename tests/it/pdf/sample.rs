@@ -3,7 +3,7 @@
 use flatwork::inside::press::{
     drawing::{Face, Line, Path, Picture, Rgb, Size, Stroke, curve, line, point},
     frame::Frame,
-    page::{About, Bookmark, Document, Ink, Mark, Node, NodeId, Owner, Page, Role, Scope},
+    page::{About, Bookmark, Document, Ink, Mark, Node, NodeId, Owner, Page, Scope, StructureRole},
 };
 
 use super::shaping::{upward, words};
@@ -16,7 +16,7 @@ pub const PHOTO: &[u8] = include_bytes!("photo.jpg");
 /// figure, a picture and an outline.
 pub fn document() -> Document {
     let mut sample = Sample::new();
-    let heading = sample.node(Role::Heading(1), ROOT);
+    let heading = sample.node(StructureRole::Heading(1), ROOT);
     sample.words(
         heading,
         Face::Bold,
@@ -25,7 +25,7 @@ pub fn document() -> Document {
         "Offer for a driveway in Quillhaven",
     );
     sample.bookmark("Offer \u{2013} driveway", 0, 76.0);
-    let intro = sample.node(Role::Paragraph, ROOT);
+    let intro = sample.node(StructureRole::Paragraph, ROOT);
     sample.words(
         intro,
         Face::Regular,
@@ -36,7 +36,7 @@ pub fn document() -> Document {
     sample.words(intro, Face::Regular, 10.0, (72.0, 134.0), "call 555-0142.");
     sample.list();
     sample.figure();
-    let section = sample.node(Role::Heading(2), ROOT);
+    let section = sample.node(StructureRole::Heading(2), ROOT);
     sample.words(
         section,
         Face::Bold,
@@ -65,7 +65,7 @@ impl Sample {
             created: 1_777_852_800,
         };
         let root = Node {
-            role: Role::Document,
+            role: StructureRole::Document,
             parent: None,
             alternative: None,
             bounds: None,
@@ -97,7 +97,7 @@ impl Sample {
         );
     }
 
-    pub fn node(&mut self, role: Role, parent: NodeId) -> NodeId {
+    pub fn node(&mut self, role: StructureRole, parent: NodeId) -> NodeId {
         self.0.structure.push(Node {
             role,
             parent: Some(parent),
@@ -144,22 +144,22 @@ impl Sample {
     }
 
     fn list(&mut self) {
-        let list = self.node(Role::List, ROOT);
+        let list = self.node(StructureRole::List, ROOT);
         for (text, index) in ["Compacted base, 4\u{a0}in", "Control joints at 10 ft"]
             .into_iter()
             .zip(0u8..)
         {
             let y = 160.0 + 16.0 * f32::from(index);
-            let item = self.node(Role::ListItem, list);
-            let label = self.node(Role::Label, item);
+            let item = self.node(StructureRole::ListItem, list);
+            let label = self.node(StructureRole::Label, item);
             self.words(label, Face::Regular, 10.0, (80.0, y), "\u{2022}");
-            let body = self.node(Role::ListBody, item);
+            let body = self.node(StructureRole::ListBody, item);
             self.words(body, Face::Regular, 10.0, (94.0, y), text);
         }
     }
 
     fn figure(&mut self) {
-        let figure = self.node(Role::Figure, ROOT);
+        let figure = self.node(StructureRole::Figure, ROOT);
         self.0.structure[figure.0].alternative =
             Some("Plan of the slab: 20 ft by 12\u{2032}-6\u{2033}.".to_owned());
         self.0.structure[figure.0].bounds = Some((0, [100.0, 220.0, 400.0, 420.0]));
@@ -201,16 +201,16 @@ impl Sample {
 
     /// A head, a first row here, and the rest on the next page below a repeated head.
     fn table(&mut self) {
-        let table = self.node(Role::Table, ROOT);
-        let head = self.node(Role::TableHead, table);
-        let row = self.node(Role::TableRow, head);
+        let table = self.node(StructureRole::Table, ROOT);
+        let head = self.node(StructureRole::TableHead, table);
+        let row = self.node(StructureRole::TableRow, head);
         for (column, text) in ["Line", "Amount"].into_iter().enumerate() {
-            let cell = self.node(Role::HeaderCell(Scope::Column), row);
+            let cell = self.node(StructureRole::HeaderCell(Scope::Column), row);
             self.words(cell, Face::Bold, 10.0, (column_start(column), 510.0), text);
         }
-        let body = self.node(Role::TableBody, table);
+        let body = self.node(StructureRole::TableBody, table);
         self.row(body, 526.0, "Slab, 4 in", "$4,210.00");
-        let note = self.node(Role::Paragraph, ROOT);
+        let note = self.node(StructureRole::Paragraph, ROOT);
         self.words(
             note,
             Face::Regular,
@@ -230,15 +230,15 @@ impl Sample {
 
     /// An empty amount leaves its cell without content.
     fn row(&mut self, body: NodeId, y: f32, line: &str, amount: &str) {
-        let row = self.node(Role::TableRow, body);
-        let head = self.node(Role::HeaderCell(Scope::Row), row);
+        let row = self.node(StructureRole::TableRow, body);
+        let head = self.node(StructureRole::HeaderCell(Scope::Row), row);
         self.words(head, Face::Regular, 10.0, (column_start(0), y), line);
-        let cell = self.node(Role::DataCell, row);
+        let cell = self.node(StructureRole::DataCell, row);
         self.words(cell, Face::Regular, 10.0, (column_start(1), y), amount);
     }
 
     fn picture(&mut self) {
-        let figure = self.node(Role::Figure, ROOT);
+        let figure = self.node(StructureRole::Figure, ROOT);
         self.0.structure[figure.0].alternative = Some("Picture 1".to_owned());
         self.0.structure[figure.0].bounds = Some((1, [72.0, 200.0, 172.0, 260.0]));
         let picture = Picture {

@@ -1,6 +1,8 @@
 //! Causes of a difference between two estimates add up to it, however prices and rules move.
 
-use flatwork::inside::costing::{Bought, Change, Prices, Pricing, Totals, books, estimate, priced};
+use flatwork::inside::costing::{
+    Bought, CauseChange, Prices, Pricing, Totals, books, estimate, priced,
+};
 use flatwork::inside::reading::Problems;
 use flatwork::inside::values::{Money, UnitPrice};
 use rust_decimal::Decimal;
@@ -30,8 +32,8 @@ fn moved(days: &[Prices], shop: &Shop, dice: &mut Dice) -> Vec<Prices> {
     days
 }
 
-fn sum<'a>(changes: impl IntoIterator<Item = &'a Change>) -> Money {
-    changes.into_iter().map(Change::by).sum()
+fn sum<'a>(changes: impl IntoIterator<Item = &'a CauseChange>) -> Money {
+    changes.into_iter().map(CauseChange::by).sum()
 }
 
 #[test]

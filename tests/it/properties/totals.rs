@@ -1,7 +1,7 @@
 //! Everything adds up, to the cent.
 
-use flatwork::inside::costing::{Cause, LineItem, Side, schedule, sections};
-use flatwork::inside::input::business::Payment;
+use flatwork::inside::costing::{Cause, LineItem, Tier, schedule, sections};
+use flatwork::inside::input::business::Installment;
 use flatwork::inside::values::{Money, Percent, rounding};
 use rust_decimal::Decimal;
 
@@ -9,7 +9,7 @@ use super::jobs::Dice;
 use super::{SHOP, each};
 use crate::support::Shop;
 
-fn added(lines: &[LineItem], sides: &[Side]) -> i64 {
+fn added(lines: &[LineItem], sides: &[Tier]) -> i64 {
     let ours = lines.iter().filter(|line| sides.contains(&line.side));
     ours.map(|line| line.amount.value() * Decimal::ONE_HUNDRED)
         .map(|cents| {
@@ -27,10 +27,10 @@ fn lines_add_up_to_every_total() {
             let (lines, totals) = (&priced.lines, priced.totals());
             let found =
                 [totals.direct, totals.cost, totals.price, totals.total].map(Money::as_cents);
-            let sides = [Side::Direct, Side::Indirect, Side::Price, Side::Tax];
+            let sides = [Tier::Direct, Tier::Indirect, Tier::Price, Tier::Tax];
             let wanted: [i64; 4] = std::array::from_fn(|i| added(lines, &sides[..=i]));
             assert_eq!(found, wanted, "seed {seed}, {choice:?}");
-            assert_eq!(totals.tax.as_cents(), added(lines, &[Side::Tax]));
+            assert_eq!(totals.tax.as_cents(), added(lines, &[Tier::Tax]));
             assert!(Decimal::ZERO < totals.direct.dollars());
         }
     });
@@ -108,7 +108,7 @@ fn sections_add_up_to_the_price() {
     });
 }
 
-fn payments(text: &str) -> Vec<Payment> {
+fn payments(text: &str) -> Vec<Installment> {
     let business = crate::support::BUSINESS;
     let start = business.find("payments:").expect("the demo has payments");
     let end = business.find("kinds:").expect("the demo has kinds");

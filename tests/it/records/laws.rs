@@ -1,7 +1,7 @@
 //! Laws of a job's account, over random rows of records, after every one of them.
 
 use flatwork::inside::documents::views::office::ledger;
-use flatwork::inside::office::account::{Account, Answer, Billed};
+use flatwork::inside::office::account::{Account, Billed, Reply};
 use flatwork::inside::office::ageing;
 use flatwork::inside::office::billing::{share_of, stages};
 use flatwork::inside::office::job::Job;
@@ -285,7 +285,7 @@ fn accounts_add_up_after_every_record() {
         filed += records.len();
         let account = Account::replay(&records);
         signed += usize::from(account.accepted().is_some());
-        ended += usize::from(matches!(account.answer, Answer::Cancelled { .. }));
+        ended += usize::from(matches!(account.answer, Reply::Cancelled { .. }));
     }
     assert!(5_000 < filed, "only {filed} records");
     assert!(

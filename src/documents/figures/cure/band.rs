@@ -13,7 +13,7 @@ use crate::documents::figures::pen::{
     HAIRLINE, INK, OUTLINE, RULE, SMALL, SOLID, WHITE, anchored, bold, centered, dot, filled, pale,
     stroked, width, words,
 };
-use crate::press::drawing::{Anchor, Face, Point, Shape, Words, point};
+use crate::press::drawing::{Anchor, Face, PagePoint, Shape, Words, point};
 use crate::values::Percent;
 
 const QUARTERS: [Decimal; 4] = [dec!(25), dec!(50), dec!(75), dec!(100)];
@@ -69,10 +69,10 @@ pub fn ordered(view: &CureView, axes: &Axes) -> Option<Words> {
 pub fn band(view: &CureView, axes: &Axes) -> Vec<Shape> {
     let moments = view.timeline.band(axes.until);
     let at = |day, percent: Percent| point(axes.x(day), axes.y(percent.number()));
-    let warm: Vec<Point> = moments.iter().map(|m| at(m.day, m.warm)).collect();
-    let cool: Vec<Point> = moments.iter().map(|m| at(m.day, m.cool)).collect();
-    let area: Vec<Point> = warm.iter().chain(cool.iter().rev()).copied().collect();
-    let edge = |points: &[Point], dash: &[f32]| stroked(points, view.accent, 1.6, dash);
+    let warm: Vec<PagePoint> = moments.iter().map(|m| at(m.day, m.warm)).collect();
+    let cool: Vec<PagePoint> = moments.iter().map(|m| at(m.day, m.cool)).collect();
+    let area: Vec<PagePoint> = warm.iter().chain(cool.iter().rev()).copied().collect();
+    let edge = |points: &[PagePoint], dash: &[f32]| stroked(points, view.accent, 1.6, dash);
     let mut shapes = Vec::new();
     if !steady(view) {
         shapes.push(filled(&area, pale(view.accent)));

@@ -8,7 +8,7 @@ use super::words::{CureWords, fill};
 use crate::documents::figures::pen::{
     INK, OUTLINE, SMALL, SOLID, WHITE, anchored, bold, boxed, hatched, stroked, width, words,
 };
-use crate::press::drawing::{Anchor, Face, Point, Shape, Words, point};
+use crate::press::drawing::{Anchor, Face, PagePoint, Shape, Words, point};
 use crate::press::frame::Frame;
 use crate::trade::curing::Milestone;
 
@@ -143,7 +143,7 @@ pub fn draw(view: &CureView, axes: &Axes, bars: &[UseBar]) -> Vec<Shape> {
 }
 
 /// Words on a solid bar.
-fn white(text: String, at: Point) -> Words {
+fn white(text: String, at: PagePoint) -> Words {
     Words {
         color: WHITE,
         ..bold(words(text, at, SMALL))

@@ -4,7 +4,7 @@ use super::{CureView, CureWords, cure};
 use crate::documents::figures::pen::{SMALL, WHITE, width};
 use crate::press::drawing::{Anchor, Drawing, Face, Path, Rgb, Shape, Words};
 use crate::press::frame::Frame;
-use crate::trade::curing::{Cement, Conditions, Floors, Rules, Timeline, Use, timeline};
+use crate::trade::curing::{Cement, Conditions, CuringRules, Floors, Timeline, Use, timeline};
 
 const ACCENT: Rgb = Rgb::BLUE;
 const MILD: Conditions = Conditions {
@@ -26,17 +26,17 @@ fn drawn(timeline: &Timeline, uses: &[Use]) -> Drawing {
 
 /// Figures for weather from frost to heat, every cement, and floors later than the curve.
 fn every_figure() -> Vec<(String, Timeline, Drawing)> {
-    let late = Rules {
+    let late = CuringRules {
         floors: Floors {
             walk: 3,
             car: 30,
             heavy: 45,
             seal: 90,
         },
-        ..Rules::default()
+        ..CuringRules::default()
     };
     let mut figures = Vec::new();
-    for rules in [Rules::default(), late] {
+    for rules in [CuringRules::default(), late] {
         for cement in Cement::ALL {
             for cool in (33..=90).step_by(9) {
                 // Two degrees apart, the curves' names would stand on each other.
@@ -216,7 +216,7 @@ fn every_day_is_written_in_the_figure_and_said_aloud() {
 
 #[test]
 fn the_mild_figure_reads_like_this() {
-    let found = timeline(&MILD, &Rules::default());
+    let found = timeline(&MILD, &CuringRules::default());
     let figure = drawn(&found, &EVERY_USE);
     let bars: Vec<&str> = words_of(&figure)
         .into_iter()
@@ -242,7 +242,7 @@ fn the_mild_figure_reads_like_this() {
 
 #[test]
 fn the_same_view_is_drawn_the_same_twice() {
-    let found = timeline(&MILD, &Rules::default());
+    let found = timeline(&MILD, &CuringRules::default());
     let once = || format!("{:?}", drawn(&found, &EVERY_USE));
     assert_eq!(once(), once());
 }
@@ -250,14 +250,14 @@ fn the_same_view_is_drawn_the_same_twice() {
 #[test]
 fn an_absurd_floor_still_gives_a_figure() {
     for floor in [400, 100_000, u32::MAX] {
-        let rules = Rules {
+        let rules = CuringRules {
             floors: Floors {
                 walk: 1,
                 car: 7,
                 heavy: floor,
                 seal: 28,
             },
-            ..Rules::default()
+            ..CuringRules::default()
         };
         let conditions = Conditions {
             cool: 40,

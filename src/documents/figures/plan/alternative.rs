@@ -1,6 +1,6 @@
 //! What the plan says to someone who cannot see it, numbers included.
 
-use super::kinds::{Crossed, EdgeKind};
+use super::kinds::{Crossed, EdgeMark};
 use super::scale::Scale;
 use super::view::{PlanView, SlabView};
 use super::words::PlanWords;
@@ -44,7 +44,7 @@ fn of_slab(slab: &SlabView, view: &PlanView) -> String {
     for edge in &slab.edges {
         let word = words.beside.iter().find(|(kind, _)| *kind == edge.kind);
         if let (Some((_, word)), Some(side)) = (word, slab.outline.sides().get(edge.side)) {
-            debug_assert!(edge.kind != EdgeKind::Open);
+            debug_assert!(edge.kind != EdgeMark::Open);
             let crossed = match edge.crossed {
                 Crossed::Nothing => String::new(),
                 Crossed::Dowels => format!(" {}", words.with_dowels),

@@ -4,7 +4,7 @@ use super::sheet::{Layer, Sheet};
 use super::view::SlabView;
 use super::widths::{frame_of, width_of};
 use crate::documents::figures::pen::{centered, filled};
-use crate::press::drawing::{Face, Point, Rgb, Words, point};
+use crate::press::drawing::{Face, PagePoint, Rgb, Words, point};
 use crate::press::frame::Frame;
 
 /// A name and its note, one above the other.
@@ -37,7 +37,7 @@ impl Block {
         Self::sized(self.lines[..1].to_vec())
     }
 
-    pub fn frame(&self, middle: Point) -> Frame {
+    pub fn frame(&self, middle: PagePoint) -> Frame {
         Frame::at(
             middle.x - self.wide / 2.0,
             middle.y - self.tall / 2.0,
@@ -47,7 +47,7 @@ impl Block {
     }
 
     /// Half way from the middle of its panel toward `center`, where a round slab is wider.
-    pub fn nudged(&self, home: &Frame, center: Point) -> Point {
+    pub fn nudged(&self, home: &Frame, center: PagePoint) -> PagePoint {
         let middle = home.middle();
         let toward = |from: f32, to: f32, slack: f32| {
             let slack = slack.max(0.0);
@@ -64,7 +64,7 @@ impl Block {
     }
 
     /// `ground` is painted behind, so that a joint does not run through the words.
-    pub fn write(self, sheet: &mut Sheet, middle: Point, ground: Option<Rgb>) {
+    pub fn write(self, sheet: &mut Sheet, middle: PagePoint, ground: Option<Rgb>) {
         let frame = self.frame(middle);
         if let Some(color) = ground {
             let behind = frame.grown(1.0).corners();

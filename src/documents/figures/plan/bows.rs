@@ -7,7 +7,7 @@ use super::widths::frame_of;
 use super::{ground, lengths};
 use crate::documents::figures::pen::{INK, TINT, arrow, filled, words};
 use crate::geometry::Side;
-use crate::press::drawing::{Anchor, Point, point};
+use crate::press::drawing::{Anchor, PagePoint, point};
 use crate::press::frame::Frame;
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
@@ -37,7 +37,7 @@ fn bow(sheet: &mut Sheet, slab: &SlabView, side: &Side, scale: Scale) {
         let top = point(foot.x - dy / long * high, foot.y + dx / long * high);
         (foot, top)
     });
-    let label = |(foot, top): &(Point, Point)| {
+    let label = |(foot, top): &(PagePoint, PagePoint)| {
         let at = point(
             f32::midpoint(foot.x, top.x) + 4.0,
             f32::midpoint(foot.y, top.y) + 2.8,
@@ -55,11 +55,11 @@ fn bow(sheet: &mut Sheet, slab: &SlabView, side: &Side, scale: Scale) {
         }
         words
     };
-    let free = |place: &&(Point, Point)| {
+    let free = |place: &&(PagePoint, PagePoint)| {
         let frame = frame_of(&label(place)).grown(1.0);
         !frame.overlaps_any(&sheet.marks)
     };
-    let clear = |place: &&(Point, Point)| {
+    let clear = |place: &&(PagePoint, PagePoint)| {
         let frame = frame_of(&label(place)).union(&Frame::around(place.0, place.1));
         free(place) && !frame.overlaps_any(&sheet.joints)
     };
@@ -89,7 +89,7 @@ fn height(rise: f32, long: f32, share: f32) -> f32 {
     libm::copysignf(height, rise)
 }
 
-fn double_arrow(a: Point, b: Point) -> Vec<crate::press::drawing::Shape> {
+fn double_arrow(a: PagePoint, b: PagePoint) -> Vec<crate::press::drawing::Shape> {
     let middle = point(f32::midpoint(a.x, b.x), f32::midpoint(a.y, b.y));
     let long = libm::fabsf(b.x - a.x) + libm::fabsf(b.y - a.y);
     let head = (long / 3.0).min(4.0);

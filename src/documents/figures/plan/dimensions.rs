@@ -1,7 +1,7 @@
 //! Dimension lines outside the slabs: rows 14 apart, clear of everything.
 
 use super::labels;
-use super::rows::{DimensionRow, Stop};
+use super::rows::{DimensionRow, RowEnd};
 use super::scale::Scale;
 use super::sheet::{Layer, Sheet};
 use super::view::{PlanView, SlabView};
@@ -31,7 +31,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
 fn both_ways(sheet: &mut Sheet, slab: &SlabView, view: &PlanView, scale: Scale, on: [Compass; 2]) {
     let rows = on.map(|facing| DimensionRow { facing });
     let chains = rows.map(|row| row.stops(slab, scale));
-    let sites = |stops: &[Stop]| -> Vec<i64> { stops.iter().map(|s| s.site).collect() };
+    let sites = |stops: &[RowEnd]| -> Vec<i64> { stops.iter().map(|s| s.site).collect() };
     let same = sites(&chains[0]) == sites(&chains[1]);
     let first = |row: DimensionRow| row.base(slab, scale) + FIRST;
     let mut parts_on = None;
@@ -88,14 +88,14 @@ fn cheaper(a: Laid, b: Laid) -> Laid {
 /// A row with its place found, not yet drawn.
 struct Laid {
     row: DimensionRow,
-    stops: Vec<Stop>,
+    stops: Vec<RowEnd>,
     out: f32,
     texts: Vec<Words>,
     cost: f32,
 }
 
 /// The nearest free place for a row, from `first` outward.
-fn found(sheet: &Sheet, row: DimensionRow, stops: &[Stop], first: f32, suffix: &str) -> Laid {
+fn found(sheet: &Sheet, row: DimensionRow, stops: &[RowEnd], first: f32, suffix: &str) -> Laid {
     let mut best: Option<Laid> = None;
     for n in 0_u8..12 {
         let out = first + ROW / 2.0 * f32::from(n);
@@ -151,7 +151,7 @@ fn is_drawn(line: &Frame, sheet: &Sheet) -> bool {
 }
 
 /// Boxes of the extension lines, from the slab's corner to just beyond the row.
-fn extensions(row: DimensionRow, stops: &[Stop], out: f32) -> impl Iterator<Item = Frame> + '_ {
+fn extensions(row: DimensionRow, stops: &[RowEnd], out: f32) -> impl Iterator<Item = Frame> + '_ {
     stops
         .iter()
         .filter(move |s| s.out + 6.0 < out)

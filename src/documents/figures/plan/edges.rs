@@ -1,20 +1,20 @@
 //! What stands at the edges: strips, the house, concrete that stays, construction joints.
 
-use super::kinds::{Crossed, EdgeKind};
+use super::kinds::{Crossed, EdgeMark};
 use super::scale::Scale;
 use super::sheet::{BULKHEAD, DOTS, Layer, STRIP, Sheet};
 use super::view::{EdgeView, SlabView};
 use super::{ground, pins};
 use crate::documents::figures::pen::{INK, PALE, SOFT, SOLID, WHITE, outlined};
 use crate::geometry::Side;
-use crate::press::drawing::{Path, Point, Rgb, Shape, Stroke, line, point};
+use crate::press::drawing::{PagePoint, Path, Rgb, Shape, Stroke, line, point};
 use crate::press::frame::Frame;
 
 /// How deep a wall or a neighbouring slab is drawn.
 pub(super) const DEPTH: f32 = 14.0;
 
 pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale) {
-    let solid = |e: &EdgeView| !matches!(e.kind, EdgeKind::Joined | EdgeKind::Bulkhead);
+    let solid = |e: &EdgeView| !matches!(e.kind, EdgeMark::Joined | EdgeMark::Bulkhead);
     let whole = slab.edges.iter().all(solid);
     if whole && !slab.is_step {
         let places = ground::polygon(&slab.outline, scale);
@@ -31,19 +31,19 @@ pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale
         for edge in edges {
             let part = along.part(scale.length(edge.from), scale.length(edge.to));
             match edge.kind {
-                EdgeKind::Open => {}
-                EdgeKind::House | EdgeKind::Existing | EdgeKind::Curb => {
+                EdgeMark::Open => {}
+                EdgeMark::House | EdgeMark::Existing | EdgeMark::Curb => {
                     // Where ties hold both sides together there is no strip.
                     if edge.crossed != Crossed::Ties {
                         strip(sheet, &part, accent);
                     }
                     beyond(sheet, &part, edge.kind, meets(slab, index));
                 }
-                EdgeKind::Isolated => strip(sheet, &part, accent),
-                EdgeKind::Joined => sheet.line(Layer::Joint, &part, SOFT, 0.7, DOTS),
-                EdgeKind::Bulkhead => sheet.line(Layer::Joint, &part, INK, 1.0, BULKHEAD),
+                EdgeMark::Isolated => strip(sheet, &part, accent),
+                EdgeMark::Joined => sheet.line(Layer::Joint, &part, SOFT, 0.7, DOTS),
+                EdgeMark::Bulkhead => sheet.line(Layer::Joint, &part, INK, 1.0, BULKHEAD),
             }
-            let over_strip = edge.kind != EdgeKind::Bulkhead && edge.crossed == Crossed::Dowels;
+            let over_strip = edge.kind != EdgeMark::Bulkhead && edge.crossed == Crossed::Dowels;
             pins::draw(sheet, Layer::Strip, &part, edge.crossed, over_strip);
         }
     }
@@ -53,7 +53,7 @@ pub(super) fn draw(sheet: &mut Sheet, slab: &SlabView, accent: Rgb, scale: Scale
 fn plain(edges: &[&EdgeView], long: f32, scale: Scale) -> Vec<(f32, f32)> {
     let mut gone: Vec<(f32, f32)> = edges
         .iter()
-        .filter(|e| matches!(e.kind, EdgeKind::Joined | EdgeKind::Bulkhead))
+        .filter(|e| matches!(e.kind, EdgeMark::Joined | EdgeMark::Bulkhead))
         .map(|e| (scale.length(e.from), scale.length(e.to)))
         .collect();
     gone.sort_by(|a, b| a.0.total_cmp(&b.0));
@@ -71,7 +71,7 @@ fn plain(edges: &[&EdgeView], long: f32, scale: Scale) -> Vec<(f32, f32)> {
     kept
 }
 
-pub(super) fn strip(sheet: &mut Sheet, part: &[Point], accent: Rgb) {
+pub(super) fn strip(sheet: &mut Sheet, part: &[PagePoint], accent: Rgb) {
     sheet.line(Layer::Strip, part, WHITE, 3.2, SOLID);
     sheet.line(Layer::Strip, part, accent, 3.2, STRIP);
 }
@@ -79,7 +79,7 @@ pub(super) fn strip(sheet: &mut Sheet, part: &[Point], accent: Rgb) {
 /// What stands on the far side of a strip.
 ///
 /// `inside` says at which ends another wall stands, so that this one has no face beyond the corner.
-fn beyond(sheet: &mut Sheet, part: &[Point], kind: EdgeKind, inside: [bool; 2]) {
+fn beyond(sheet: &mut Sheet, part: &[PagePoint], kind: EdgeMark, inside: [bool; 2]) {
     let (Some(&from), Some(&to)) = (part.first(), part.last()) else {
         return;
     };
@@ -87,10 +87,10 @@ fn beyond(sheet: &mut Sheet, part: &[Point], kind: EdgeKind, inside: [bool; 2]) 
     let long = libm::sqrtf(dx * dx + dy * dy).max(0.001);
     let (ux, uy) = (dx / long, dy / long);
     // On paper y runs downward: with the slab on the left, outward is to the right of the way.
-    let out = |p: Point, by: f32| point(p.x - uy * by, p.y + ux * by);
-    let on = |p: Point, by: f32| point(p.x + ux * by, p.y + uy * by);
-    let further = if kind == EdgeKind::House { DEPTH } else { 0.0 };
-    let depth = if kind == EdgeKind::Curb { 4.5 } else { DEPTH };
+    let out = |p: PagePoint, by: f32| point(p.x - uy * by, p.y + ux * by);
+    let on = |p: PagePoint, by: f32| point(p.x + ux * by, p.y + uy * by);
+    let further = if kind == EdgeMark::House { DEPTH } else { 0.0 };
+    let depth = if kind == EdgeMark::Curb { 4.5 } else { DEPTH };
     let ends = [on(from, -further), on(to, further)];
     let band = [ends[0], ends[1], out(ends[1], depth), out(ends[0], depth)];
     sheet.ground.push(Frame::around(from, out(to, depth)));
@@ -100,16 +100,16 @@ fn beyond(sheet: &mut Sheet, part: &[Point], kind: EdgeKind, inside: [bool; 2]) 
             .push(Frame::around(ends[0], out(ends[1], depth)));
     }
     match kind {
-        EdgeKind::House => {
-            sheet.draw(Layer::Ground, hatch(&band, 4.0, &[Slope::Rising]));
+        EdgeMark::House => {
+            sheet.draw(Layer::Ground, hatch(&band, 4.0, &[Lean::Rising]));
             let seen = [
                 if inside[0] { from } else { ends[0] },
                 if inside[1] { to } else { ends[1] },
             ];
             sheet.line(Layer::Ground, &seen, INK, 1.1, SOLID);
         }
-        EdgeKind::Existing => {
-            let both = [Slope::Rising, Slope::Falling];
+        EdgeMark::Existing => {
+            let both = [Lean::Rising, Lean::Falling];
             sheet.draw(Layer::Ground, hatch(&band, 6.0, &both));
         }
         _ => sheet.draw(Layer::Ground, outlined(&band, Some(PALE), 0.5)),
@@ -121,12 +121,12 @@ fn meets(slab: &SlabView, side: usize) -> [bool; 2] {
     let many = slab.outline.sides().len();
     [(side + many - 1) % many, (side + 1) % many].map(|neighbor| {
         let mut edges = slab.edges.iter();
-        edges.any(|e| e.side == neighbor && e.kind == EdgeKind::House)
+        edges.any(|e| e.side == neighbor && e.kind == EdgeMark::House)
     })
 }
 
 #[derive(Clone, Copy)]
-pub(super) enum Slope {
+pub(super) enum Lean {
     Rising,
     Falling,
 }
@@ -134,22 +134,22 @@ pub(super) enum Slope {
 /// Lines at 45 degrees, `apart` from each other, seen only inside `outline`.
 ///
 /// All hatching of a plan is in step, so two walls that meet show one hatch.
-pub(super) fn hatch(outline: &[Point], apart: f32, slopes: &[Slope]) -> Shape {
+pub(super) fn hatch(outline: &[PagePoint], apart: f32, slopes: &[Lean]) -> Shape {
     let frame = Frame::around_all(outline.iter().copied());
     let step = apart * core::f32::consts::SQRT_2;
     let mut lines = Vec::new();
     for slope in slopes {
         let tall = frame.height();
         let (start, end) = match slope {
-            Slope::Rising => (frame.left + frame.top, frame.right + frame.bottom),
-            Slope::Falling => (frame.left - frame.bottom, frame.right - frame.top),
+            Lean::Rising => (frame.left + frame.top, frame.right + frame.bottom),
+            Lean::Falling => (frame.left - frame.bottom, frame.right - frame.top),
         };
         let mut at = libm::floorf(start / step) * step;
         while at <= end {
             // Rising: x + y is constant; falling: x - y is.
             let (top, bottom) = match slope {
-                Slope::Rising => (at - frame.top, at - frame.top - tall),
-                Slope::Falling => (at + frame.top, at + frame.top + tall),
+                Lean::Rising => (at - frame.top, at - frame.top - tall),
+                Lean::Falling => (at + frame.top, at + frame.top + tall),
             };
             let ends = [point(top, frame.top), point(bottom, frame.bottom)];
             lines.push(line(&ends, false));
@@ -163,7 +163,7 @@ pub(super) fn hatch(outline: &[Point], apart: f32, slopes: &[Slope]) -> Shape {
 
 /// A side as a line of points that can be cut by length.
 struct SideLine {
-    points: Vec<Point>,
+    points: Vec<PagePoint>,
     long: f32,
 }
 
@@ -182,7 +182,7 @@ impl SideLine {
         Self { points, long }
     }
 
-    fn part(&self, from: f32, to: f32) -> Vec<Point> {
+    fn part(&self, from: f32, to: f32) -> Vec<PagePoint> {
         let (from, to) = (from.max(0.0), to.min(self.long));
         let mut part = vec![self.at(from)];
         let mut walked = 0.0;
@@ -196,7 +196,7 @@ impl SideLine {
         part
     }
 
-    fn at(&self, length: f32) -> Point {
+    fn at(&self, length: f32) -> PagePoint {
         let mut left = length;
         for pair in self.points.windows(2) {
             let long = distance(pair[0], pair[1]);
@@ -213,7 +213,7 @@ impl SideLine {
     }
 }
 
-fn distance(a: Point, b: Point) -> f32 {
+fn distance(a: PagePoint, b: PagePoint) -> f32 {
     let (x, y) = (b.x - a.x, b.y - a.y);
     libm::sqrtf(x * x + y * y)
 }

@@ -6,7 +6,7 @@ use super::sheet::{Layer, Sheet};
 use super::view::{PlanView, SlabView};
 use crate::documents::figures::pen::arrow;
 use crate::geometry::Direction;
-use crate::press::drawing::{Point, point};
+use crate::press::drawing::{PagePoint, point};
 use crate::press::frame::Frame;
 
 /// Draws arrows in panels that are not `taken`, and takes those.
@@ -54,7 +54,7 @@ pub(super) fn draw(
 }
 
 /// Tail and tip around the middle of a panel.
-fn ends(panel: &Frame, fall: Direction) -> [Point; 2] {
+fn ends(panel: &Frame, fall: Direction) -> [PagePoint; 2] {
     let (ux, uy) = way(fall);
     let along = libm::fabsf(ux) * panel.width() + libm::fabsf(uy) * panel.height();
     let half = (along * 0.33).min(17.0);

@@ -2,10 +2,10 @@
 
 use super::scale::Scale;
 use crate::geometry::{Outline, Point as Site};
-use crate::press::drawing::Point;
+use crate::press::drawing::PagePoint;
 use crate::press::frame::Frame;
 
-pub(super) fn polygon(outline: &Outline, scale: Scale) -> Vec<Point> {
+pub(super) fn polygon(outline: &Outline, scale: Scale) -> Vec<PagePoint> {
     outline
         .chords()
         .into_iter()
@@ -47,13 +47,13 @@ pub(super) fn bands(outline: &Outline, scale: Scale) -> Vec<Frame> {
 }
 
 /// Whether the polygon has room around all corners of a box.
-pub(super) fn holds(polygon: &[Point], frame: &Frame) -> bool {
+pub(super) fn holds(polygon: &[PagePoint], frame: &Frame) -> bool {
     let corners = frame.grown(2.5).corners();
     corners.iter().all(|&p| is_within(p, polygon))
 }
 
 /// Even-odd rule on the polygon.
-fn is_within(p: Point, polygon: &[Point]) -> bool {
+fn is_within(p: PagePoint, polygon: &[PagePoint]) -> bool {
     let next = polygon.iter().cycle().skip(1);
     let crossings = polygon.iter().zip(next).filter(|(a, b)| {
         (a.y <= p.y) != (b.y <= p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y)

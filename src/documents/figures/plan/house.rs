@@ -1,7 +1,7 @@
 //! The word for the house, once, on the longest wall.
 
 use super::edges::DEPTH;
-use super::kinds::EdgeKind;
+use super::kinds::EdgeMark;
 use super::scale::Scale;
 use super::sheet::{Layer, Sheet};
 use super::view::PlanView;
@@ -14,7 +14,7 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     let walls = view.slabs.iter().flat_map(|slab| {
         slab.edges
             .iter()
-            .filter(|edge| edge.kind == EdgeKind::House)
+            .filter(|edge| edge.kind == EdgeMark::House)
             .map(move |edge| (slab, edge))
     });
     let Some((slab, edge)) = walls.max_by_key(|(slab, e)| (!slab.is_step, e.to - e.from)) else {

@@ -1,7 +1,7 @@
 //! The key, the scale bar and the north arrow, as blocks that look for a free corner.
 
-use super::edges::{self, Slope};
-use super::kinds::{Crossed, EdgeKind};
+use super::edges::{self, Lean};
+use super::kinds::{Crossed, EdgeMark};
 use super::scale::Scale;
 use super::sheet::{BULKHEAD, JOINT, Layer, STRIP, Sheet};
 use super::view::PlanView;
@@ -51,11 +51,11 @@ pub(super) struct Key {
 impl Key {
     pub fn of(view: &PlanView, sheet: &Sheet) -> Self {
         let words = view.words;
-        let has = |kind: EdgeKind| {
+        let has = |kind: EdgeMark| {
             let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
             edges.any(|edge| edge.kind == kind)
         };
-        let around = |kind: EdgeKind| {
+        let around = |kind: EdgeMark| {
             let mut openings = view.slabs.iter().flat_map(|slab| &slab.openings);
             openings.any(|opening| opening.kind == kind)
         };
@@ -67,16 +67,16 @@ impl Key {
             }
         };
         let strips = [
-            EdgeKind::House,
-            EdgeKind::Existing,
-            EdgeKind::Curb,
-            EdgeKind::Isolated,
+            EdgeMark::House,
+            EdgeMark::Existing,
+            EdgeMark::Curb,
+            EdgeMark::Isolated,
         ];
         let crossed = |by: Crossed| {
             let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
             edges.any(|edge| edge.crossed == by)
         };
-        let strip = |kind: EdgeKind| {
+        let strip = |kind: EdgeMark| {
             let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
             edges.any(|edge| edge.kind == kind && edge.crossed != Crossed::Ties)
         };
@@ -97,7 +97,7 @@ impl Key {
                 words.strip.to_owned(),
             ),
             (
-                has(EdgeKind::Bulkhead),
+                has(EdgeMark::Bulkhead),
                 Sample::Bulkhead,
                 words.between_pours.to_owned(),
             ),
@@ -106,13 +106,13 @@ impl Key {
                 Sample::Fall,
                 said(words.fall, &view.slope),
             ),
-            (has(EdgeKind::House), Sample::House, words.wall.to_owned()),
+            (has(EdgeMark::House), Sample::House, words.wall.to_owned()),
             (
-                has(EdgeKind::Existing) || around(EdgeKind::Existing),
+                has(EdgeMark::Existing) || around(EdgeMark::Existing),
                 Sample::Existing,
                 words.existing.to_owned(),
             ),
-            (has(EdgeKind::Curb), Sample::Curb, words.curb.to_owned()),
+            (has(EdgeMark::Curb), Sample::Curb, words.curb.to_owned()),
             (
                 view.slabs.iter().any(|slab| !slab.openings.is_empty()),
                 Sample::Open,
@@ -200,13 +200,13 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
         Sample::House => {
             sheet.draw(
                 Layer::Key,
-                edges::hatch(&frame.corners(), 4.0, &[Slope::Rising]),
+                edges::hatch(&frame.corners(), 4.0, &[Lean::Rising]),
             );
             let face = [frame.left, frame.right].map(|x| point(x, frame.bottom));
             sheet.line(Layer::Key, &face, INK, 1.1, SOLID);
         }
         Sample::Existing => {
-            let both = [Slope::Rising, Slope::Falling];
+            let both = [Lean::Rising, Lean::Falling];
             sheet.draw(Layer::Key, edges::hatch(&frame.corners(), 6.0, &both));
         }
         Sample::Curb => {

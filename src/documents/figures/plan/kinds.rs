@@ -12,7 +12,7 @@ pub enum Crossed {
 
 /// What stands at an edge.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum EdgeKind {
+pub enum EdgeMark {
     /// A form, nothing beyond it.
     Open,
     /// The house wall, behind an isolation strip.

@@ -1,7 +1,7 @@
 //! The words of a dimension row: on the line where they fit, else beside it.
 
 use super::lengths;
-use super::rows::{DimensionRow, Stop};
+use super::rows::{DimensionRow, RowEnd};
 use super::sheet::Sheet;
 use super::widths::{frame_of, width_of};
 use crate::documents::figures::pen::centered;
@@ -18,7 +18,7 @@ const DOWN: f32 = SIZE * 0.35;
 pub(super) fn of_row(
     sheet: &Sheet,
     row: DimensionRow,
-    stops: &[Stop],
+    stops: &[RowEnd],
     out: f32,
     suffix: &str,
 ) -> (Vec<Words>, bool) {
@@ -43,7 +43,7 @@ pub(super) fn of_row(
 }
 
 /// Whether words stand on a tick or on another part's line.
-fn on_row(row: DimensionRow, stops: &[Stop], own: &[Stop], out: f32, frame: &Frame) -> bool {
+fn on_row(row: DimensionRow, stops: &[RowEnd], own: &[RowEnd], out: f32, frame: &Frame) -> bool {
     let on_tick = stops.iter().any(|stop| {
         let tick = row.place(stop.along, out);
         Frame::around(tick, tick).grown(2.4).overlaps(frame)
@@ -56,7 +56,7 @@ fn on_row(row: DimensionRow, stops: &[Stop], own: &[Stop], out: f32, frame: &Fra
 }
 
 /// Where the words of one part may stand, best first.
-fn places(row: DimensionRow, text: &str, pair: &[Stop], out: f32) -> Vec<Words> {
+fn places(row: DimensionRow, text: &str, pair: &[RowEnd], out: f32) -> Vec<Words> {
     let wide = width_of(text, Face::Regular, SIZE);
     let middle = f32::midpoint(pair[0].along, pair[1].along);
     if wide + 10.0 < pair[1].along - pair[0].along {

@@ -32,7 +32,7 @@ mod view;
 mod widths;
 mod words;
 
-pub use kinds::{Crossed, EdgeKind};
+pub use kinds::{Crossed, EdgeMark};
 pub use view::{BoxView, EdgeView, OpeningView, PanelView, PlanView, SlabView};
 pub use words::ENGLISH;
 

@@ -7,7 +7,7 @@ use super::view::{PanelView, PlanView, SlabView};
 use super::widths::frame_of;
 use super::{falls, ground};
 use crate::documents::figures::pen::{PALE, SOFT, TINT, centered};
-use crate::press::drawing::{Point, point};
+use crate::press::drawing::{PagePoint, point};
 use crate::press::frame::Frame;
 
 /// Steps first: slabs write around them.
@@ -62,7 +62,7 @@ pub(super) fn draw_beside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
             ]
         });
         let blocks = [block.clone(), block.name_only()];
-        let free = |(block, at): &(&Block, Point)| {
+        let free = |(block, at): &(&Block, PagePoint)| {
             let wanted = block.frame(*at);
             // A step lies on a slab, so it may be named on the slab; a flight lies beside one.
             if slab.is_step && slab.treads.is_empty() {
@@ -72,12 +72,12 @@ pub(super) fn draw_beside(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
             }
         };
         // Best where no other slab is as near.
-        let own = |(block, at): &(&Block, Point)| {
+        let own = |(block, at): &(&Block, PagePoint)| {
             let wanted = block.frame(*at);
             let mut others = sheet.ground.iter().filter(|g| !g.overlaps(&frame));
             slab.is_step || others.all(|other| frame.gap(&wanted) < other.gap(&wanted))
         };
-        let places: Vec<(&Block, Point)> = around
+        let places: Vec<(&Block, PagePoint)> = around
             .flat_map(|at| blocks.iter().map(move |b| (b, at)))
             .filter(free)
             .collect();
@@ -102,14 +102,14 @@ fn inside(
     slab: &SlabView,
     panels: &[Frame],
     scale: Scale,
-) -> Option<(Block, Point)> {
+) -> Option<(Block, PagePoint)> {
     let whole = ground::extent(&slab.outline, scale);
     let block = Block::of(slab, 9.5, 8.5);
     let center = whole.middle();
-    let mut at: Vec<Point> = panels.iter().map(Frame::middle).collect();
+    let mut at: Vec<PagePoint> = panels.iter().map(Frame::middle).collect();
     at.sort_by(|a, b| distance(*a, center).total_cmp(&distance(*b, center)));
     let ground = ground::polygon(&slab.outline, scale);
-    let fits = |block: &Block, at: Point, home: &Frame| {
+    let fits = |block: &Block, at: PagePoint, home: &Frame| {
         let frame = block.frame(at);
         home.grown(-3.0).contains(&frame)
             && !frame.overlaps_any(&sheet.marks)
@@ -164,6 +164,6 @@ fn panel_frame(panel: &PanelView, scale: Scale) -> Frame {
     Frame::around(scale.place(panel.low), scale.place(panel.high))
 }
 
-fn distance(a: Point, b: Point) -> f32 {
+fn distance(a: PagePoint, b: PagePoint) -> f32 {
     libm::fabsf(a.x - b.x) + libm::fabsf(a.y - b.y)
 }

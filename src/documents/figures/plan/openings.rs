@@ -1,14 +1,14 @@
 //! What is left open in a slab: white, or hatched where something stands in it, named where there is room.
 
-use super::edges::{self, Slope};
+use super::edges::{self, Lean};
 use super::ground;
-use super::kinds::EdgeKind;
+use super::kinds::EdgeMark;
 use super::scale::Scale;
 use super::sheet::{Layer, Sheet};
 use super::view::{OpeningView, PlanView};
 use super::widths::width_of;
 use crate::documents::figures::pen::{PALE, WHITE, centered, outlined};
-use crate::press::drawing::{Face, Point, point};
+use crate::press::drawing::{Face, PagePoint, point};
 use crate::press::frame::Frame;
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
@@ -16,29 +16,29 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     for opening in openings {
         let places = ground::polygon(&opening.outline, scale);
         let fill = match opening.kind {
-            EdgeKind::Curb => PALE,
-            EdgeKind::Open
-            | EdgeKind::House
-            | EdgeKind::Existing
-            | EdgeKind::Joined
-            | EdgeKind::Bulkhead
-            | EdgeKind::Isolated => WHITE,
+            EdgeMark::Curb => PALE,
+            EdgeMark::Open
+            | EdgeMark::House
+            | EdgeMark::Existing
+            | EdgeMark::Joined
+            | EdgeMark::Bulkhead
+            | EdgeMark::Isolated => WHITE,
         };
         sheet.draw(Layer::Outline, outlined(&places, Some(fill), 1.0));
-        let slopes: &[Slope] = match opening.kind {
-            EdgeKind::House => &[Slope::Rising],
-            EdgeKind::Existing => &[Slope::Rising, Slope::Falling],
-            EdgeKind::Open
-            | EdgeKind::Curb
-            | EdgeKind::Joined
-            | EdgeKind::Bulkhead
-            | EdgeKind::Isolated => &[],
+        let slopes: &[Lean] = match opening.kind {
+            EdgeMark::House => &[Lean::Rising],
+            EdgeMark::Existing => &[Lean::Rising, Lean::Falling],
+            EdgeMark::Open
+            | EdgeMark::Curb
+            | EdgeMark::Joined
+            | EdgeMark::Bulkhead
+            | EdgeMark::Isolated => &[],
         };
         if !slopes.is_empty() {
             sheet.draw(Layer::Outline, edges::hatch(&places, 4.0, slopes));
         }
-        if opening.kind != EdgeKind::Open {
-            let closed: Vec<Point> = places.iter().chain(places.first()).copied().collect();
+        if opening.kind != EdgeMark::Open {
+            let closed: Vec<PagePoint> = places.iter().chain(places.first()).copied().collect();
             edges::strip(sheet, &closed, view.accent);
         }
         name(sheet, opening, &places, scale);
@@ -51,8 +51,8 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
 const SIZE: f32 = 8.0;
 
 /// The name over the size, or the name alone, inside the opening; the key names the others.
-fn name(sheet: &mut Sheet, opening: &OpeningView, places: &[Point], scale: Scale) {
-    if opening.kind != EdgeKind::Open {
+fn name(sheet: &mut Sheet, opening: &OpeningView, places: &[PagePoint], scale: Scale) {
+    if opening.kind != EdgeMark::Open {
         return;
     }
     let middle = ground::extent(&opening.outline, scale).middle();

@@ -3,7 +3,7 @@
 use super::kinds::Crossed;
 use super::sheet::{Layer, Sheet};
 use crate::documents::figures::pen::{INK, SOLID};
-use crate::press::drawing::{Point, point};
+use crate::press::drawing::{PagePoint, point};
 
 /// From one stroke to the next.
 const APART: f32 = 9.0;
@@ -15,7 +15,7 @@ const OVER_STRIP: f32 = 8.0;
 pub(super) fn draw(
     sheet: &mut Sheet,
     layer: Layer,
-    line: &[Point],
+    line: &[PagePoint],
     crossed: Crossed,
     over_strip: bool,
 ) {

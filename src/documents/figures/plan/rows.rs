@@ -4,12 +4,12 @@ use super::ground;
 use super::scale::Scale;
 use super::view::SlabView;
 use crate::geometry::{Compass, Side};
-use crate::press::drawing::{Point, point};
+use crate::press::drawing::{PagePoint, point};
 use crate::press::frame::Frame;
 
 /// One end of a dimension: where along the row, and where the slab ends there.
 #[derive(Clone, Copy)]
-pub(super) struct Stop {
+pub(super) struct RowEnd {
     /// Along the row, in nanometres on site.
     pub site: i64,
     pub along: f32,
@@ -28,7 +28,7 @@ impl DimensionRow {
         matches!(self.facing, Compass::South | Compass::North)
     }
 
-    pub fn place(self, along: f32, out: f32) -> Point {
+    pub fn place(self, along: f32, out: f32) -> PagePoint {
         match self.facing {
             Compass::South => point(along, out),
             Compass::North => point(along, -out),
@@ -37,7 +37,7 @@ impl DimensionRow {
         }
     }
 
-    fn stop(self, site: crate::geometry::Point, scale: Scale) -> Stop {
+    fn stop(self, site: crate::geometry::Point, scale: Scale) -> RowEnd {
         let p = scale.place(site);
         let (site, along, out) = match self.facing {
             Compass::South => (site.x, p.x, p.y),
@@ -45,7 +45,7 @@ impl DimensionRow {
             Compass::East => (-site.y, p.y, p.x),
             Compass::West => (-site.y, p.y, -p.x),
         };
-        Stop { site, along, out }
+        RowEnd { site, along, out }
     }
 
     /// Whether the slab's side can be seen from this row.
@@ -60,13 +60,13 @@ impl DimensionRow {
     }
 
     /// Corners seen from this row, in order along it, each once, the outermost of those in line.
-    pub fn stops(self, slab: &SlabView, scale: Scale) -> Vec<Stop> {
+    pub fn stops(self, slab: &SlabView, scale: Scale) -> Vec<RowEnd> {
         // A sector is measured whole: its radii say the rest.
         if slab.outline.is_sector().is_some() {
             return self.ends(slab, scale);
         }
         let seen = slab.outline.sides().iter().filter(|side| self.sees(side));
-        let mut stops: Vec<Stop> = seen
+        let mut stops: Vec<RowEnd> = seen
             .flat_map(|side| [side.from, side.to])
             .map(|p| self.stop(p, scale))
             .collect();
@@ -76,10 +76,10 @@ impl DimensionRow {
     }
 
     /// The two ends of the whole slab along this row.
-    pub fn ends(self, slab: &SlabView, scale: Scale) -> Vec<Stop> {
+    pub fn ends(self, slab: &SlabView, scale: Scale) -> Vec<RowEnd> {
         let corners = slab.outline.sides().iter().map(|side| side.from);
         let (low, high) = slab.outline.bounds();
-        let mut stops: Vec<Stop> = corners.map(|p| self.stop(p, scale)).collect();
+        let mut stops: Vec<RowEnd> = corners.map(|p| self.stop(p, scale)).collect();
         if slab.outline.is_circle().is_some() {
             // The extension lines of a circle begin where it is widest.
             stops = [low, high].map(|p| self.stop(p, scale)).to_vec();
@@ -113,15 +113,15 @@ impl DimensionRow {
     }
 
     /// The same ends seen from this row, across the slab from where their corners are.
-    pub fn across(stops: &[Stop], base: f32) -> Vec<Stop> {
+    pub fn across(stops: &[RowEnd], base: f32) -> Vec<RowEnd> {
         stops
             .iter()
-            .map(|stop| Stop { out: base, ..*stop })
+            .map(|stop| RowEnd { out: base, ..*stop })
             .collect()
     }
 
     /// The box of a line between two stops, `thick` to either side of it; it may touch what stands at its ends.
-    pub fn bar(self, pair: &[Stop], out: f32, thick: f32) -> Frame {
+    pub fn bar(self, pair: &[RowEnd], out: f32, thick: f32) -> Frame {
         let [from, to] = [pair[0].along + 0.7, pair[1].along - 0.7];
         Frame::around(self.place(from, out - thick), self.place(to, out + thick))
     }

@@ -1,7 +1,7 @@
 //! The scale of a plan, and the way from the site to the sheet.
 
 use crate::geometry::Point as Site;
-use crate::press::drawing::{Point, point};
+use crate::press::drawing::{PagePoint, point};
 use crate::values::Length;
 
 /// A scale an architect's rule has.
@@ -41,7 +41,7 @@ impl Scale {
     }
 
     /// A place on site on the paper: y turns over, the origin stays.
-    pub fn place(self, site: Site) -> Point {
+    pub fn place(self, site: Site) -> PagePoint {
         point(self.points(site.x), -self.points(site.y))
     }
 

@@ -2,7 +2,7 @@
 
 use super::widths::frame_of;
 use crate::documents::figures::pen::stroked;
-use crate::press::drawing::{Drawing, Point, Rgb, Shape, Size, Words};
+use crate::press::drawing::{Drawing, PagePoint, Rgb, Shape, Size, Words};
 use crate::press::frame::Frame;
 
 pub(super) const JOINT: &[f32] = &[5.0, 2.6];
@@ -43,8 +43,8 @@ impl Sheet {
         self.shapes.push((layer, shape));
     }
 
-    pub fn line(&mut self, layer: Layer, points: &[Point], color: Rgb, width: f32, dash: &[f32]) {
-        self.draw(layer, stroked(points, color, width, dash));
+    pub fn line(&mut self, layer: Layer, path: &[PagePoint], color: Rgb, width: f32, dash: &[f32]) {
+        self.draw(layer, stroked(path, color, width, dash));
     }
 
     /// Writes words and keeps their place.

@@ -5,12 +5,12 @@ use super::sheet::{DOTS, JOINT, Layer, Sheet};
 use super::view::{PlanView, SlabView};
 use super::{edges, ground};
 use crate::documents::figures::pen::{INK, PALE, SOFT, SOLID, TINT, filled, outlined};
-use crate::press::drawing::Point;
+use crate::press::drawing::PagePoint;
 use crate::press::frame::Frame;
 
 pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
     for slab in &view.slabs {
-        let places: Vec<Point> = ground::polygon(&slab.outline, scale);
+        let places: Vec<PagePoint> = ground::polygon(&slab.outline, scale);
         if slab.is_step {
             sheet.draw(Layer::Step, outlined(&places, Some(PALE), 1.3));
             for (from, to) in &slab.treads {

@@ -7,7 +7,7 @@ use super::widths::{frame_of, width_of};
 use super::{ground, lengths};
 use crate::documents::figures::pen::{TINT, centered, filled};
 use crate::geometry::Side;
-use crate::press::drawing::{Face, Point, Words, point};
+use crate::press::drawing::{Face, PagePoint, Words, point};
 
 const SIZE: f32 = 8.0;
 /// A side shorter than this on paper has no room for words.
@@ -57,7 +57,7 @@ fn beside(sheet: &mut Sheet, slab: &SlabView, side: &Side, scale: Scale) {
         sheet.write(Layer::Dimension, words);
         return;
     }
-    let ground: Vec<Point> = ground::polygon(&slab.outline, scale);
+    let ground: Vec<PagePoint> = ground::polygon(&slab.outline, scale);
     let inside = shares.map(|share| at(share, -clear - 1.0));
     let fits = |words: &Words| {
         let frame = frame_of(words);

@@ -4,7 +4,7 @@ use crate::geometry::{Direction, Outline, Point};
 use crate::press::drawing::Rgb;
 use crate::values::Length;
 
-use super::kinds::{Crossed, EdgeKind};
+use super::kinds::{Crossed, EdgeMark};
 use super::words::PlanWords;
 
 /// Everything the plan draws.
@@ -55,7 +55,7 @@ pub struct OpeningView {
     /// In site coordinates.
     pub outline: Outline,
     /// What stands in it: open is a form, anything else a strip around it.
-    pub kind: EdgeKind,
+    pub kind: EdgeMark,
 }
 
 impl OpeningView {
@@ -84,7 +84,7 @@ pub struct EdgeView {
     pub side: usize,
     pub from: Length,
     pub to: Length,
-    pub kind: EdgeKind,
+    pub kind: EdgeMark,
     pub crossed: Crossed,
 }
 

@@ -1,6 +1,6 @@
 //! Every word a plan says of itself; names and notes of slabs come with the view.
 
-use super::kinds::EdgeKind;
+use super::kinds::EdgeMark;
 
 /// The words of one language.
 #[derive(Debug)]
@@ -38,7 +38,7 @@ pub struct PlanWords {
     pub panels_of: &'static str,
     pub set_in_it: &'static str,
     pub runs: &'static str,
-    pub beside: [(EdgeKind, &'static str); 6],
+    pub beside: [(EdgeMark, &'static str); 6],
     pub sides: [&'static str; 5],
     pub directions: [&'static str; 8],
 }
@@ -76,12 +76,12 @@ pub const ENGLISH: PlanWords = PlanWords {
     set_in_it: "set in it",
     runs: "water runs",
     beside: [
-        (EdgeKind::House, "against the house"),
-        (EdgeKind::Existing, "against concrete that stays"),
-        (EdgeKind::Curb, "against a curb"),
-        (EdgeKind::Joined, "poured together with its neighbor"),
-        (EdgeKind::Bulkhead, "joint between two pours"),
-        (EdgeKind::Isolated, "soft joint strip"),
+        (EdgeMark::House, "against the house"),
+        (EdgeMark::Existing, "against concrete that stays"),
+        (EdgeMark::Curb, "against a curb"),
+        (EdgeMark::Joined, "poured together with its neighbor"),
+        (EdgeMark::Bulkhead, "joint between two pours"),
+        (EdgeMark::Isolated, "soft joint strip"),
     ],
     sides: [
         "on the north side",

@@ -7,7 +7,7 @@ use crate::office::account::Account;
 use crate::office::ageing::OpenInvoice;
 use crate::office::late::Late;
 use crate::office::standing::{Next, Standing};
-use crate::office::win_rate::Tally;
+use crate::office::win_rate::WinRate;
 use crate::values::{Day, Money};
 
 const TERMINAL: &[Reader] = &[Reader::Terminal];
@@ -88,8 +88,8 @@ pub fn owed(open: &[OpenInvoice]) -> String {
 }
 
 /// How many quotes became jobs, by kind of work.
-pub fn win_rates<'a>() -> Columns<'a, (String, Tally)> {
-    type Of<'a> = Column<'a, (String, Tally)>;
+pub fn win_rates<'a>() -> Columns<'a, (String, WinRate)> {
+    type Of<'a> = Column<'a, (String, WinRate)>;
     Columns(vec![
         Of::left("kind", |(kind, _)| kind.clone()),
         Of::right("quoted", |(_, tally)| tally.quoted()),

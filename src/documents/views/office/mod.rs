@@ -1,4 +1,4 @@
-//! Views for the office: plain text about cost, quantities and how they came about.
+//! Views for the office: plain text about costs, quantities and how they came about, and jobs on record.
 //!
 //! Nothing of this ever reaches a customer. Numbers come from costing and trade;
 //! totals are sums over lines and nothing is computed a second time.
@@ -26,7 +26,7 @@ pub use summary::summary;
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Pricing, Side};
+use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Pricing, Tier};
 use crate::input::book::{Class, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
@@ -44,12 +44,12 @@ fn headed(heading: String) -> Vec<String> {
 /// On every page of whatever tells a cost.
 pub const OFFICE_PAGE: &str = "For the office\u{a0} –\u{a0} not for the customer";
 
-/// The sums on the way to the total, each below the lines of its side.
-const SUMS: [(Side, &str); 4] = [
-    (Side::Direct, "Direct cost"),
-    (Side::Indirect, "COST"),
-    (Side::Price, "PRICE BEFORE TAX"),
-    (Side::Tax, "TOTAL"),
+/// The sums on the way to the total, each below the lines of its tier.
+const SUMS: [(Tier, &str); 4] = [
+    (Tier::Direct, "Direct cost"),
+    (Tier::Indirect, "COST"),
+    (Tier::Price, "PRICE BEFORE TAX"),
+    (Tier::Tax, "TOTAL"),
 ];
 
 /// What the views for the office are about.
@@ -108,12 +108,12 @@ pub fn cause(cause: &Cause) -> String {
 }
 
 /// The total a line belongs to, in one word.
-pub const fn side(side: Side) -> &'static str {
+pub const fn side(side: Tier) -> &'static str {
     match side {
-        Side::Direct => "direct",
-        Side::Indirect => "indirect",
-        Side::Price => "price",
-        Side::Tax => "tax",
+        Tier::Direct => "direct",
+        Tier::Indirect => "indirect",
+        Tier::Price => "price",
+        Tier::Tax => "tax",
     }
 }
 

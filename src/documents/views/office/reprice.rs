@@ -3,7 +3,7 @@
 use super::{counted, headed, rise};
 use crate::costing::Room;
 use crate::costing::outcome::{
-    Answer, CauseGroup, CommonCause, Finding, Standing, Verdict, causes, exposure,
+    CauseGroup, CommonCause, Finding, Outcomes, Standing, Verdict, causes, exposure,
 };
 use crate::documents::column::{Column, Columns, Reader};
 use crate::documents::table::Align::{Left, Right};
@@ -71,7 +71,7 @@ pub fn class(cause: &CommonCause) -> &'static str {
 }
 
 /// The whole answer in plain text; `each` tells the causes quote by quote, too.
-pub fn text(answer: &Answer, today: Day, each: bool) -> String {
+pub fn text(answer: &Outcomes, today: Day, each: bool) -> String {
     let findings = answer.findings(today);
     let mut out = headed(format!(
         "{} at the prices of the pour day, asked on {today}",
@@ -135,7 +135,7 @@ fn beside(one: &Finding<'_>, each: bool) -> Vec<String> {
         )
     }));
     if each {
-        let row = |(of, change): (CauseGroup, &crate::costing::Change)| {
+        let row = |(of, change): (CauseGroup, &crate::costing::CauseChange)| {
             let by = change.by().plain();
             vec![format!("  {}", group(of)), change.title.clone(), by]
         };

@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 use super::cells;
 use super::list::{List, Row};
 use super::mapping::{Mapped, Mapping};
-use super::{Change, Wanted};
+use super::{PriceChange, Wanted};
 use crate::input::book::diff::Difference;
 use crate::input::book::{Item, PriceBook, faults};
 use crate::reading::{At, Place, Problem, Problems, Read};
@@ -18,12 +18,12 @@ pub(super) struct Article<'a> {
     mapped: &'a Mapped,
     item: Read<&'a Item>,
     seen: bool,
-    prices: BTreeMap<Day, Found>,
+    prices: BTreeMap<Day, ListedPrice>,
 }
 
 /// A price by our unit, and where it stands in the list.
 #[derive(Debug)]
-struct Found {
+struct ListedPrice {
     price: UnitPrice,
     place: Place,
 }
@@ -100,7 +100,7 @@ impl<'a> Article<'a> {
                 );
             }
             Some(_) => {}
-            None => drop(self.prices.insert(day, Found { price, place })),
+            None => drop(self.prices.insert(day, ListedPrice { price, place })),
         }
     }
 
@@ -153,7 +153,7 @@ impl<'a> Article<'a> {
     ///
     /// A price that holds already is not written once more, unless it is so old that the book is
     /// due for the supplier's word on it.
-    pub(super) fn changes(&self, changes: &mut Vec<Change>) -> Read<usize> {
+    pub(super) fn changes(&self, changes: &mut Vec<PriceChange>) -> Read<usize> {
         let item = self.item?;
         let dated = item.dated.iter().map(|dated| (dated.from, dated.price));
         let mut dated: BTreeMap<Day, UnitPrice> = dated.collect();
@@ -170,7 +170,7 @@ impl<'a> Article<'a> {
                 None => Difference::Added(price, unit),
             };
             dated.insert(day, price);
-            changes.push(Change {
+            changes.push(PriceChange {
                 wanted: Wanted {
                     item: self.mapped.is.item.value.clone(),
                     day,

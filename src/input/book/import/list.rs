@@ -232,7 +232,7 @@ impl List<'_> {
     }
 
     /// The cells of the record that begins at `start`, quotes counted in.
-    fn ranges(&self, start: usize) -> impl Iterator<Item = Cell> {
+    fn ranges(&self, start: usize) -> impl Iterator<Item = CellSpan> {
         let bytes = self.text.as_bytes();
         let separator = self.separator.byte();
         let mut next = Some(start);
@@ -259,7 +259,7 @@ impl List<'_> {
             next = (bytes.get(at) == Some(&separator)).then_some(at + 1);
             let one_line = !bytes[quoted.clone()].contains(&b'\n');
             let clean = bytes[quoted.end..at].iter().all(u8::is_ascii_whitespace);
-            Some(Cell {
+            Some(CellSpan {
                 range: from..at,
                 is_whole: closed && (one_line || clean),
             })
@@ -268,7 +268,7 @@ impl List<'_> {
 }
 
 /// Where a cell stands, and whether what its quote opens ends in it.
-struct Cell {
+struct CellSpan {
     range: Range<usize>,
     is_whole: bool,
 }

@@ -41,7 +41,7 @@ pub fn list<'a>(
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Taken {
     /// By item, then by day.
-    pub changes: Vec<Change>,
+    pub changes: Vec<PriceChange>,
     /// Prices that hold in the book already.
     pub already: usize,
     /// Articles that the mapping does not name, in the order of the list.
@@ -50,7 +50,7 @@ pub struct Taken {
 
 /// A price that is new, and how it stands to the one before.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Change {
+pub struct PriceChange {
     pub wanted: Wanted,
     pub what: Difference,
 }
@@ -135,12 +135,12 @@ pub fn edits(
     text: &str,
     node: &Node,
     book: &PriceBook,
-    changes: &[Change],
+    changes: &[PriceChange],
     problems: &mut Problems,
 ) -> Read<Vec<Edit>> {
     let before = problems.len();
     let mut edits: Vec<(&Wanted, Edit)> = Vec::with_capacity(changes.len());
-    for Change { wanted, .. } in changes {
+    for PriceChange { wanted, .. } in changes {
         match edit::set_price(text, node, book, &wanted.item, wanted.day, wanted.price) {
             Ok(edit) => edits.extend(edit.map(|edit| (wanted, edit))),
             Err(problem) => {

@@ -64,7 +64,7 @@ fn all(
 #[track_caller]
 fn prices(map: &str, list: &str, from: &str) -> Vec<String> {
     let taken = take(map, list, from).unwrap_or_else(|told| panic!("{told:?}\n{list}"));
-    let written = |change: &Change| {
+    let written = |change: &PriceChange| {
         let Wanted { item, day, price } = &change.wanted;
         format!("{item} {day} {price}")
     };
@@ -307,7 +307,7 @@ fn an_anchor_that_serves_two_items_is_not_edited() {
     let id = sources.add("book.yaml", text.to_owned());
     let node = yaml::read(id, &sources, &mut problems).unwrap();
     let book = book::read(&node, &mut problems).unwrap();
-    let change = |item: &str| Change {
+    let change = |item: &str| PriceChange {
         wanted: Wanted {
             item: item.to_owned(),
             day: "2026-05-15".parse().unwrap(),
@@ -319,7 +319,7 @@ fn an_anchor_that_serves_two_items_is_not_edited() {
         (vec!["salt", "sand"], 1),
         (vec!["salt", "sand", "stone"], 2),
     ] {
-        let changes: Vec<Change> = items.into_iter().map(change).collect();
+        let changes: Vec<PriceChange> = items.into_iter().map(change).collect();
         let mut problems = Problems::default();
         assert!(edits(text, &node, &book, &changes, &mut problems).is_err());
         let codes: Vec<&str> = problems.iter().map(|problem| problem.code).collect();

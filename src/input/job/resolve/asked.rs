@@ -6,7 +6,7 @@ use crate::input::job::{Extra, Removal};
 use crate::reading::{At, BrokenNames, Problem, Problems, suggest};
 
 /// The names that options can speak of.
-pub(super) struct Named<'a> {
+pub(super) struct OptionNames<'a> {
     pub slabs: Vec<&'a str>,
     pub removals: &'a [Removal],
     pub extras: &'a [Extra],
@@ -14,7 +14,7 @@ pub(super) struct Named<'a> {
     pub unsure: &'a BrokenNames,
 }
 
-impl Named<'_> {
+impl OptionNames<'_> {
     fn is_slab(&self, name: &str) -> bool {
         self.slabs.contains(&name) || self.unsure.has(name)
     }
@@ -28,7 +28,7 @@ impl Named<'_> {
     }
 }
 
-pub(super) fn check(groups: &[OptionGroup], named: &Named<'_>, problems: &mut Problems) {
+pub(super) fn check(groups: &[OptionGroup], named: &OptionNames<'_>, problems: &mut Problems) {
     for option in groups.iter().flat_map(|group| &group.options) {
         changed(option, named, problems);
         for name in &option.drop {
@@ -52,7 +52,7 @@ fn pairs<'a>(
     ones.flat_map(|one| other.options.iter().map(move |another| (one, another)))
 }
 
-fn changed(option: &OptionItem, named: &Named<'_>, problems: &mut Problems) {
+fn changed(option: &OptionItem, named: &OptionNames<'_>, problems: &mut Problems) {
     for change in &option.change {
         let name = &change.slab;
         if !named.is_slab(&name.value) {
@@ -74,7 +74,7 @@ fn changed(option: &OptionItem, named: &Named<'_>, problems: &mut Problems) {
     }
 }
 
-fn dropped(name: &At<String>, named: &Named<'_>, problems: &mut Problems) {
+fn dropped(name: &At<String>, named: &OptionNames<'_>, problems: &mut Problems) {
     let kinds = [
         (named.is_slab(&name.value), "a slab"),
         (named.is_removal(&name.value), "a removal"),

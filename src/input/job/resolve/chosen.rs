@@ -13,7 +13,7 @@ use crate::input::job::EdgePart;
 use crate::input::job::positions::{self, Contact};
 use crate::input::job::takeoff::{Slab, Takeoff};
 use crate::input::job::written::SlabWritten;
-use crate::input::job::written::options::{Change, Choice, MOST, OptionItem, choices, count};
+use crate::input::job::written::options::{Choice, MOST, OptionItem, SlabChange, choices, count};
 use crate::reading::{At, Problem, Problems, Read};
 
 /// The slabs as measured, each at its place, before any edge is shared.
@@ -35,7 +35,7 @@ struct Made<'a> {
 
 /// One slab with the values that some options give it.
 struct Version<'a> {
-    changes: Vec<&'a Change>,
+    changes: Vec<&'a SlabChange>,
     /// What these values make.
     slab: Read<Slab>,
     /// The same with the edges of different neighbors, before steps are laid on them.
@@ -211,13 +211,13 @@ impl<'a> Made<'a> {
     }
 
     /// The number of the version of slab `i` that these changes make.
-    fn version(&mut self, i: usize, changes: Vec<&'a Change>, problems: &mut Problems) -> usize {
+    fn version(&mut self, i: usize, with: Vec<&'a SlabChange>, problems: &mut Problems) -> usize {
         let same = |version: &Version<'_>| {
-            version.changes.len() == changes.len()
+            version.changes.len() == with.len()
                 && version
                     .changes
                     .iter()
-                    .zip(&changes)
+                    .zip(&with)
                     .all(|(one, other)| std::ptr::eq(*one, *other))
         };
         if let Some(known) = self.versions[i].iter().position(same) {
@@ -225,12 +225,12 @@ impl<'a> Made<'a> {
         }
         let (measured, written) = &self.site.slabs[i];
         let mut written = written.clone();
-        for change in &changes {
+        for change in &with {
             written.values = change.values.clone().or(&written.values).0;
         }
         let made = slab::slab(&written, self.site.book, self.site.business, problems);
         self.versions[i].push(Version {
-            changes,
+            changes: with,
             slab: made.map(|slab| Slab {
                 outline: measured.outline.clone(),
                 placement: measured.placement,

@@ -70,7 +70,7 @@ pub fn looked_up(
     let placements = pours(&head.pours, &mut slabs, &unsure, problems);
     let contacts = positions::place(&mut slabs, &unsure, problems);
     overlaps::check(&slabs, &contacts, problems);
-    let named = asked::Named {
+    let named = asked::OptionNames {
         slabs: slabs.iter().map(|(slab, _)| slab.key.as_str()).collect(),
         removals: &head.removals,
         extras: &head.extras,

@@ -3,7 +3,7 @@
 use crate::geometry::{Compass, Leg, Outline, WalkError};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
 use crate::input::job::{EdgeKind, EdgePart};
-use crate::input::phrases::{CornerPhrase, LegPhrase, SizePhrase, Way};
+use crate::input::phrases::{CornerPhrase, Course, LegPhrase, SizePhrase};
 use crate::reading::{At, Place, Problem, Problems, Read};
 use crate::values::Length;
 
@@ -49,7 +49,7 @@ fn sized(size: SizePhrase) -> Result<Outline, WalkError> {
 fn walked(legs: &[At<LegPhrase>]) -> Result<Outline, WalkError> {
     let walked: Vec<Leg> = legs.iter().filter_map(|leg| leg.value.leg()).collect();
     match legs.last() {
-        Some(last) if last.value.way == Way::BackToStart => {
+        Some(last) if last.value.way == Course::BackToStart => {
             Outline::walked_back(&walked, last.value.along.bulge)
         }
         _ => Outline::walked(&walked),

@@ -1,6 +1,6 @@
 //! What a takeoff says of the job as a whole: the same whatever the customer chooses.
 
-use super::lists::{Extra, Photo, SetTo, photos, sets};
+use super::lists::{Extra, PhotoWritten, SetTo, photos, sets};
 use super::options::{ChooseOne, OptionGroup, OptionItem, groups};
 use super::pours::{PourWritten, pours};
 use crate::input::checks::{cubic_yards, written};
@@ -64,7 +64,7 @@ keys! {
         /// Answers of the takeoff; once looked up, then the usual ones.
         site: SiteAnswers = "site" as "keys by question", else "the usual of business.yaml",
             "what was asked about the site", "{overhead wires: 16 ft}";
-        photos: Vec<Photo> = "photos" as "list of paths", none,
+        photos: Vec<PhotoWritten> = "photos" as "list of paths", none,
             "JPEG pictures inside the business folder; one with words after it is printed in the quote",
             "[wall.jpg, gate.jpg: The gate we come through]", by photos;
         _notes: Unread = "notes", none, "for yourself; never printed for the customer", "dog";

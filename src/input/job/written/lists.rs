@@ -23,7 +23,7 @@ pub enum ExtraWhat {
 
 /// A picture of the site.
 #[derive(Clone, Debug)]
-pub struct Photo {
+pub struct PhotoWritten {
     /// Its path from the business folder.
     pub file: At<String>,
     /// What the customer reads below it; without one it stays in the office.
@@ -76,13 +76,17 @@ pub(super) fn sets(job: &Fields<'_>, key: &'static str, problems: &mut Problems)
 }
 
 /// A path alone, or a path and what the customer reads below the picture.
-pub(super) fn photos(job: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<Photo> {
+pub(super) fn photos(
+    job: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Vec<PhotoWritten> {
     let mut found = Vec::new();
     let items = job.node(key).map(|node| node.items("`photos`", problems));
     for item in items.into_iter().flatten() {
         if !item.is_map() {
             let file = item.text_at("a photo", problems);
-            found.extend(file.map(|file| Photo {
+            found.extend(file.map(|file| PhotoWritten {
                 file,
                 caption: None,
             }));
@@ -90,7 +94,7 @@ pub(super) fn photos(job: &Fields<'_>, key: &'static str, problems: &mut Problem
         }
         for entry in item.entries("a photo", problems) {
             let caption = entry.node.text("what stands below a photo", problems);
-            found.extend(caption.map(|caption| Photo {
+            found.extend(caption.map(|caption| PhotoWritten {
                 file: entry.name(),
                 caption: Some(caption.to_owned()),
             }));

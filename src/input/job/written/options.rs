@@ -24,7 +24,7 @@ keys! {
     pub struct OptionItem in "an option" {
         ^ name: At<String>;
         add: Vec<Extra> = "add", none, "items of the book, or lumps", "[clear sealer: 540 sq ft]";
-        change: Vec<Change> = "change" as "keys by slab", none,
+        change: Vec<SlabChange> = "change" as "keys by slab", none,
             "slabs that are made otherwise: any value a slab and a kind can both have",
             "{patio: {finish: stamped, thickness: 5 in}}", by changes;
         /// Slabs, removals and extras by name.
@@ -36,7 +36,7 @@ keys! {
 
 /// A slab with other values than in the job as measured.
 #[derive(Clone, Debug)]
-pub struct Change {
+pub struct SlabChange {
     pub slab: At<String>,
     /// The keys that are written, where they stand.
     pub keys: Vec<At<String>>,
@@ -213,14 +213,12 @@ fn check_empty(option: &OptionItem, problems: &mut Problems) {
     }
 }
 
-fn changes(option: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<Change> {
+fn changes(of: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Vec<SlabChange> {
     let mut changes = Vec::new();
-    let entries = option
-        .node(key)
-        .map(|node| node.entries("`change`", problems));
+    let entries = of.node(key).map(|node| node.entries("`change`", problems));
     for entry in entries.into_iter().flatten() {
         if let Ok(values) = entry.node.group::<SlabValues>(problems) {
-            changes.push(Change {
+            changes.push(SlabChange {
                 slab: entry.name(),
                 keys: keys_of(&entry.node),
                 values,

@@ -1,7 +1,7 @@
 //! The shape of a slab or of an opening: a size, an outline as walked, or its corners.
 
 use crate::input::job::EdgeKind;
-use crate::input::phrases::{Along, CornerPhrase, LegPhrase, SizePhrase, Way};
+use crate::input::phrases::{Along, CornerPhrase, Course, LegPhrase, SizePhrase};
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, Node, Place, Problem, Problems, Read, Value, WithAnother};
 
@@ -97,7 +97,7 @@ fn each<T>(items: &[&Node], mut read: impl FnMut(&Node) -> Read<T>) -> Read<Vec<
 fn walked(node: &Node, problems: &mut Problems) -> Read<ShapeWritten> {
     let sides = node.items("`outline`", problems);
     let legs: Vec<At<LegPhrase>> = each(&sides, |side| side.read(problems))?;
-    let is_back = |leg: &At<LegPhrase>| leg.value.way == Way::BackToStart;
+    let is_back = |leg: &At<LegPhrase>| leg.value.way == Course::BackToStart;
     if let Some(i) = legs.iter().position(is_back)
         && let Some(after) = legs.get(i + 1)
     {

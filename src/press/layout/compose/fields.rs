@@ -7,7 +7,7 @@ use super::super::piece::{Body, Piece, Solid};
 use super::super::style::{Style, grid};
 use super::{Composer, Place};
 use crate::press::drawing::point;
-use crate::press::page::{Owner, Role};
+use crate::press::page::{Owner, StructureRole};
 
 /// Where the line is drawn in a row with lines; above it is room for a hand.
 const LINE_AT: f32 = 24.0;
@@ -55,7 +55,7 @@ impl Composer<'_> {
     ) -> Result<(), LayoutError> {
         if let Some(over) = &field.over {
             let (set, manner) = self.fitted(&over.text, over.style, Inking::Ink, place.width)?;
-            let node = self.node(Role::Paragraph, Some(place.parent));
+            let node = self.node(StructureRole::Paragraph, Some(place.parent));
             let count = set.len();
             for (at, line) in set.into_iter().enumerate() {
                 // Further lines stand above the first, so the last keeps its place.
@@ -73,7 +73,7 @@ impl Composer<'_> {
         }
         if !field.under.is_empty() {
             let manner = self.manner(Style::Small, Inking::Soft);
-            let node = self.node(Role::Paragraph, Some(place.parent));
+            let node = self.node(StructureRole::Paragraph, Some(place.parent));
             let mut y = LINE_AT;
             for line in self.lines(&field.under, manner, place.width)? {
                 y += grid::LINE;

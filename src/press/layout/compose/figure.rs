@@ -4,9 +4,9 @@ use super::super::error::LayoutError;
 use super::super::piece::{Body, Piece, Solid};
 use super::super::style::grid;
 use super::{Composer, HALF, Place};
-use crate::press::drawing::{Anchor, Path, Point, Rgb, Shape, Turn, Words, point};
+use crate::press::drawing::{Anchor, PagePoint, Path, Rgb, Shape, Turn, Words, point};
 use crate::press::frame::Frame;
-use crate::press::page::{Ink, Mark, Owner, Role, Run};
+use crate::press::page::{Ink, Mark, Owner, Run, StructureRole};
 use crate::press::text::{shape, width};
 
 impl Composer<'_> {
@@ -40,7 +40,7 @@ impl Composer<'_> {
                 what: name.to_owned(),
             });
         }
-        let node = self.node(Role::Figure, Some(place.parent));
+        let node = self.node(StructureRole::Figure, Some(place.parent));
         self.nodes[node.0].alternative = Some(drawing.alternative.clone());
         let mut inks = Vec::new();
         for shape in &drawing.shapes {
@@ -104,7 +104,7 @@ fn words_inks(words: &Words) -> Result<Vec<Ink>, LayoutError> {
 }
 
 /// A white box from descender to ascender, 2 points longer at either end.
-fn halo(at: Point, length: f32, size: f32, upward: bool) -> Ink {
+fn halo(at: PagePoint, length: f32, size: f32, upward: bool) -> Ink {
     let (above, below, beyond) = (size * 0.78, size * 0.22, 2.0);
     let long = length + 2.0 * beyond;
     let place = if upward {

@@ -6,7 +6,7 @@ use super::super::piece::{Body, Piece};
 use super::super::style::Style;
 use super::words::Manner;
 use super::{Composer, HALF, Place};
-use crate::press::page::{Owner, Role};
+use crate::press::page::{Owner, StructureRole};
 use crate::press::text::{Rich, TextLine};
 
 impl Composer<'_> {
@@ -23,7 +23,7 @@ impl Composer<'_> {
         if set.is_empty() {
             return Ok(Vec::new());
         }
-        let node = self.node(Role::Heading(level), Some(place.parent));
+        let node = self.node(StructureRole::Heading(level), Some(place.parent));
         let mut pieces = self.line_pieces(set, manner, place.x, Owner::Node(node));
         for piece in &mut pieces {
             piece.keep_next = true;

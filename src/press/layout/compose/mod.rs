@@ -8,7 +8,7 @@ mod terms;
 mod ticks;
 mod words;
 
-pub(super) use words::Known;
+pub(super) use words::SetLines;
 
 use super::block::{Block, Column, Rule, Section};
 use super::error::LayoutError;
@@ -16,7 +16,7 @@ use super::fill::Settled;
 use super::piece::{Body, Bond, Flows, Piece, Version};
 use super::style::{Look, grid};
 use crate::press::drawing::{Drawing, Path, Stroke, point};
-use crate::press::page::{Mark, Node, NodeId, Role};
+use crate::press::page::{Mark, Node, NodeId, StructureRole};
 use std::collections::BTreeMap;
 
 pub(super) struct Composer<'a> {
@@ -24,7 +24,7 @@ pub(super) struct Composer<'a> {
     pub figures: &'a BTreeMap<String, Drawing>,
     pub settled: &'a Settled,
     pub nodes: Vec<Node>,
-    pub known: &'a Known,
+    pub known: &'a SetLines,
 }
 
 /// Where blocks stand: under which node, from where, how wide.
@@ -45,7 +45,7 @@ impl Place {
 const HALF: f32 = grid::LINE / 2.0;
 
 impl Composer<'_> {
-    pub fn node(&mut self, role: Role, parent: Option<NodeId>) -> NodeId {
+    pub fn node(&mut self, role: StructureRole, parent: Option<NodeId>) -> NodeId {
         self.nodes.push(Node {
             role,
             parent,
@@ -176,7 +176,7 @@ impl Composer<'_> {
     }
 
     fn section(&mut self, place: Place, section: &Section) -> Result<Vec<Piece>, LayoutError> {
-        let node = self.node(Role::Section, Some(place.parent));
+        let node = self.node(StructureRole::Section, Some(place.parent));
         let mut pieces: Vec<Piece> = self.rule(place, section.rule).into_iter().collect();
         let inside = self.blocks(place.under(node), &section.blocks)?;
         pieces.extend(heading::beside_title(inside));

@@ -10,7 +10,7 @@ use super::super::style::{Style, grid};
 use super::words::Manner;
 use super::{Composer, HALF, Place};
 use crate::press::drawing::point;
-use crate::press::page::{Mark, NodeId, Owner, Role, Scope};
+use crate::press::page::{Mark, NodeId, Owner, Scope, StructureRole};
 use crate::press::text::{Rich, TextLine};
 use std::rc::Rc;
 
@@ -26,19 +26,19 @@ struct PlacedColumn {
 
 impl Composer<'_> {
     pub(super) fn table(&mut self, place: Place, table: &Table) -> Result<Vec<Piece>, LayoutError> {
-        let node = self.node(Role::Table, Some(place.parent));
+        let node = self.node(StructureRole::Table, Some(place.parent));
         let columns = self.set_columns(place, table)?;
         let mut pieces = Vec::new();
         let mut head = None;
         if let Some(cells) = &table.head {
-            let group = self.node(Role::TableHead, Some(node));
+            let group = self.node(StructureRole::TableHead, Some(node));
             let solid = self.head_row(group, &columns, cells)?;
             head = Some(Rc::new(solid.clone()));
             let mut piece = Piece::new(Body::Solid(solid)).after(HALF).kept();
             piece.beside_title = table.head_beside_title;
             pieces.push(piece);
         }
-        let group = self.node(Role::TableBody, Some(node));
+        let group = self.node(StructureRole::TableBody, Some(node));
         for (at, row) in table.rows.iter().enumerate() {
             let mut piece = self.row(group, place, &columns, row, table.close)?;
             if at == 0 {
@@ -147,7 +147,7 @@ impl Composer<'_> {
         columns: &[PlacedColumn],
         cells: &[Rich],
     ) -> Result<Solid, LayoutError> {
-        let row = self.node(Role::TableRow, Some(group));
+        let row = self.node(StructureRole::TableRow, Some(group));
         let manner = self.manner(Style::Note, Inking::Soft);
         let mut solid = Solid {
             height: grid::LINE,
@@ -156,9 +156,9 @@ impl Composer<'_> {
         for (column, cell) in columns.iter().zip(cells) {
             // An empty cell heads nothing.
             let role = if cell.is_empty() {
-                Role::DataCell
+                StructureRole::DataCell
             } else {
-                Role::HeaderCell(Scope::Column)
+                StructureRole::HeaderCell(Scope::Column)
             };
             let owner = Owner::Node(self.node(role, Some(row)));
             let set = self.lines(cell, manner, column.limit(columns))?;
@@ -175,7 +175,7 @@ impl Composer<'_> {
         row: &TableRow,
         close: bool,
     ) -> Result<Piece, LayoutError> {
-        let node = self.node(Role::TableRow, Some(group));
+        let node = self.node(StructureRole::TableRow, Some(group));
         let mut solid = Solid {
             height: grid::LINE,
             what: row
@@ -194,9 +194,9 @@ impl Composer<'_> {
         }
         for (at, (column, cell)) in columns.iter().zip(&row.cells).enumerate() {
             let role = if at == 0 && cell.words().any(|words| !words.is_empty()) {
-                Role::HeaderCell(Scope::Row)
+                StructureRole::HeaderCell(Scope::Row)
             } else {
-                Role::DataCell
+                StructureRole::DataCell
             };
             let within = Place {
                 parent: self.node(role, Some(node)),
@@ -231,7 +231,7 @@ impl Composer<'_> {
                     // Several parts are paragraphs, so that their words do not run together aloud.
                     let owner = match cell.0.len() {
                         1 => within.parent,
-                        _ => self.node(Role::Paragraph, Some(within.parent)),
+                        _ => self.node(StructureRole::Paragraph, Some(within.parent)),
                     };
                     let slack = match column.spec.align {
                         Align::Decimal => column.places - self.behind_point(words, manner)?,

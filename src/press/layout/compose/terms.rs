@@ -5,7 +5,7 @@ use super::super::error::LayoutError;
 use super::super::piece::{Body, Piece};
 use super::super::style::{Style, grid};
 use super::{Composer, HALF, Place};
-use crate::press::page::{NodeId, Owner, Role};
+use crate::press::page::{NodeId, Owner, StructureRole};
 use crate::press::text::Rich;
 
 /// Rows of up to so many lines are not divided between pages.
@@ -14,7 +14,7 @@ const UNDIVIDED: usize = 6;
 impl Composer<'_> {
     pub(super) fn list(&mut self, place: Place, rows: &[Rich]) -> Result<Vec<Piece>, LayoutError> {
         let manner = self.manner(Style::Body, Inking::Ink);
-        let list = self.node(Role::List, Some(place.parent));
+        let list = self.node(StructureRole::List, Some(place.parent));
         let mut pieces = Vec::new();
         for row in rows {
             let set = self.lines(row, manner, place.width)?;
@@ -33,13 +33,13 @@ impl Composer<'_> {
             TermVoice::Bold => text_manner.bold(),
             TermVoice::Soft => self.manner(Style::Note, Inking::Soft),
         };
-        let list = self.node(Role::List, Some(place.parent));
+        let list = self.node(StructureRole::List, Some(place.parent));
         let column = f32::from(terms.width);
         let mut pieces = Vec::new();
         for (word, text) in &terms.rows {
-            let item = self.node(Role::ListItem, Some(list));
-            let label = Owner::Node(self.node(Role::Label, Some(item)));
-            let body = Owner::Node(self.node(Role::ListBody, Some(item)));
+            let item = self.node(StructureRole::ListItem, Some(list));
+            let label = Owner::Node(self.node(StructureRole::Label, Some(item)));
+            let body = Owner::Node(self.node(StructureRole::ListBody, Some(item)));
             let words = self.lines(word, word_manner, column - grid::GUTTER / 2.0)?;
             let texts = self.lines(text, text_manner, place.width - column)?;
             let mut row = self.line_pieces(words, word_manner, place.x, label);
@@ -56,8 +56,8 @@ impl Composer<'_> {
     }
 
     fn item_body(&mut self, list: NodeId) -> NodeId {
-        let item = self.node(Role::ListItem, Some(list));
-        self.node(Role::ListBody, Some(item))
+        let item = self.node(StructureRole::ListItem, Some(list));
+        self.node(StructureRole::ListBody, Some(item))
     }
 }
 

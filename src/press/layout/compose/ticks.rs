@@ -9,7 +9,7 @@ use super::words::Manner;
 use super::{Composer, HALF, Place, whole};
 use crate::press::drawing::{Path, Stroke, point};
 use crate::press::frame::Frame;
-use crate::press::page::{Mark, NodeId, Owner, Role, Scope};
+use crate::press::page::{Mark, NodeId, Owner, Scope, StructureRole};
 use crate::press::text::Rich;
 use std::rc::Rc;
 
@@ -37,21 +37,21 @@ impl Composer<'_> {
         place: Place,
         groups: &[TickGroup],
     ) -> Result<Vec<Piece>, LayoutError> {
-        let table = self.node(Role::Table, Some(place.parent));
+        let table = self.node(StructureRole::Table, Some(place.parent));
         let count: usize = groups.iter().map(|group| group.items.len()).sum();
         let air = if count <= ROOMY { grid::LINE } else { HALF };
         let mut pieces = Vec::new();
         let mut head = None;
         for (at, group) in groups.iter().enumerate() {
             if let Some(heads) = &group.heads {
-                let node = self.node(Role::TableHead, Some(table));
+                let node = self.node(StructureRole::TableHead, Some(table));
                 let solid = self.tick_heads(node, place, heads)?;
                 head = Some(Rc::new(solid.clone()));
                 let mut piece = Piece::new(Body::Solid(solid)).after(HALF).kept();
                 piece.beside_title = true;
                 pieces.push(piece);
             }
-            let body = self.node(Role::TableBody, Some(table));
+            let body = self.node(StructureRole::TableBody, Some(table));
             let mut inside = vec![self.question(body, place, group)?];
             let mut above = None;
             for (item_at, item) in group.items.iter().enumerate() {
@@ -87,8 +87,8 @@ impl Composer<'_> {
         place: Place,
         heads: &(Rich, Rich),
     ) -> Result<Solid, LayoutError> {
-        let row = self.node(Role::TableRow, Some(group));
-        self.node(Role::DataCell, Some(row));
+        let row = self.node(StructureRole::TableRow, Some(group));
+        self.node(StructureRole::DataCell, Some(row));
         let manner = self.manner(Style::Note, Inking::Soft);
         let mut solid = Solid {
             height: grid::LINE,
@@ -98,7 +98,7 @@ impl Composer<'_> {
             (&heads.0, place.right() - AMOUNT),
             (&heads.1, place.right()),
         ] {
-            let cell = self.node(Role::HeaderCell(Scope::Column), Some(row));
+            let cell = self.node(StructureRole::HeaderCell(Scope::Column), Some(row));
             solid.marks.extend(self.flush(head, manner, right, cell)?);
         }
         Ok(solid)
@@ -110,10 +110,10 @@ impl Composer<'_> {
         place: Place,
         group: &TickGroup,
     ) -> Result<Piece, LayoutError> {
-        let row = self.node(Role::TableRow, Some(body));
-        let cell = self.node(Role::HeaderCell(Scope::Row), Some(row));
-        self.node(Role::DataCell, Some(row));
-        self.node(Role::DataCell, Some(row));
+        let row = self.node(StructureRole::TableRow, Some(body));
+        let cell = self.node(StructureRole::HeaderCell(Scope::Row), Some(row));
+        self.node(StructureRole::DataCell, Some(row));
+        self.node(StructureRole::DataCell, Some(row));
         let manner = self.manner(Style::Body, Inking::Ink);
         let mut solid = Solid {
             what: group.question.words(),
@@ -125,10 +125,10 @@ impl Composer<'_> {
 
     fn item(&mut self, within: ItemPlace<'_>, item: &TickItem) -> Result<Piece, LayoutError> {
         let ItemPlace { place, .. } = within;
-        let row = self.node(Role::TableRow, Some(within.group));
-        let cell = self.node(Role::HeaderCell(Scope::Row), Some(row));
-        let adds = self.node(Role::DataCell, Some(row));
-        let total = self.node(Role::DataCell, Some(row));
+        let row = self.node(StructureRole::TableRow, Some(within.group));
+        let cell = self.node(StructureRole::HeaderCell(Scope::Row), Some(row));
+        let adds = self.node(StructureRole::DataCell, Some(row));
+        let total = self.node(StructureRole::DataCell, Some(row));
         let body = self.manner(Style::Body, Inking::Ink);
 
         let mut solid = Solid {

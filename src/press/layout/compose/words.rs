@@ -5,15 +5,15 @@ use super::super::error::LayoutError;
 use super::super::piece::Piece;
 use super::super::style::{Setting, Style};
 use super::{Composer, HALF, Place};
-use crate::press::drawing::{Face, Point, Rgb, point};
-use crate::press::page::{Ink, Mark, Owner, Role, Run};
+use crate::press::drawing::{Face, PagePoint, Rgb, point};
+use crate::press::page::{Ink, Mark, Owner, Run, StructureRole};
 use crate::press::text::{Rich, Span, TextLine, Voice, lines};
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 
 /// Lines already set, by their words and all that shapes them: the same words come
 /// again when pages are tried again.
-pub(in super::super) type Known =
+pub(in super::super) type SetLines =
     RefCell<BTreeMap<(Vec<(Voice, String)>, Face, u32, i32, u32), Vec<TextLine>>>;
 
 /// How to set some words.
@@ -140,7 +140,7 @@ impl Composer<'_> {
         &self,
         line: TextLine,
         manner: Manner,
-        at: Point,
+        at: PagePoint,
         owner: Owner,
     ) -> Vec<Mark> {
         let mut x = at.x;
@@ -200,7 +200,7 @@ impl Composer<'_> {
         if set.is_empty() {
             return Ok(Vec::new());
         }
-        let node = self.node(Role::Paragraph, Some(place.parent));
+        let node = self.node(StructureRole::Paragraph, Some(place.parent));
         let mut pieces = self.line_pieces(set, manner, place.x, Owner::Node(node));
         pieces[0].before = f32::from(gap) * HALF;
         Ok(pieces)

@@ -4,7 +4,7 @@ mod chance;
 
 use flatwork::inside::input::book::diff::Difference;
 use flatwork::inside::input::book::edit::{self, Edit, Wanted};
-use flatwork::inside::input::book::import::{self, Change};
+use flatwork::inside::input::book::import::{self, PriceChange};
 use flatwork::inside::input::book::{self, PriceBook};
 use flatwork::inside::reading::{Node, Problems, Sources, caret, yaml};
 use flatwork::inside::values::{Unit, UnitPrice};
@@ -220,9 +220,9 @@ fn several_prices_are_set_together_or_not_at_all() {
                 .iter()
                 .any(|dated| dated.from == one.day && dated.price == one.price)
         });
-        let changes: Vec<Change> = all
+        let changes: Vec<PriceChange> = all
             .iter()
-            .map(|wanted| Change {
+            .map(|wanted| PriceChange {
                 wanted: wanted.clone(),
                 what: Difference::Added(wanted.price, Unit::Ton),
             })

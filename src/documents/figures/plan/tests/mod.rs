@@ -6,7 +6,7 @@ mod scenes;
 use super::widths::frame_of;
 use super::*;
 use crate::documents::figures::pen::{TINT, WHITE};
-use crate::press::drawing::{Path, Point, Rgb, Shape, Words};
+use crate::press::drawing::{PagePoint, Path, Rgb, Shape, Words};
 use crate::press::frame::Frame;
 
 fn words_of(drawing: &Drawing) -> Vec<&Words> {
@@ -39,7 +39,7 @@ fn frame_of_shape(shape: &Shape) -> Frame {
     Frame::around_all(points_of(shape))
 }
 
-fn points_of(shape: &Shape) -> Vec<Point> {
+fn points_of(shape: &Shape) -> Vec<PagePoint> {
     match shape {
         Shape::Path(path) if path.within.is_empty() => path.points().collect(),
         // Hatching is cut off by its outline.

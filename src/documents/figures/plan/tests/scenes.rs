@@ -1,7 +1,7 @@
 //! Sites to draw.
 
 use crate::documents::figures::plan::{
-    Crossed, ENGLISH, EdgeKind, EdgeView, OpeningView, PanelView, PlanView, SlabView,
+    Crossed, ENGLISH, EdgeMark, EdgeView, OpeningView, PanelView, PlanView, SlabView,
 };
 use crate::geometry::Direction::{East, North, South, West};
 use crate::geometry::{Direction, Leg, Outline, Point, panels};
@@ -74,7 +74,7 @@ pub fn odd() -> Vec<(&'static str, PlanView)> {
         "1 ft across",
         &Outline::circle(feet(1)).moved(at(21, 2)),
     );
-    open.openings[2].kind = EdgeKind::Existing;
+    open.openings[2].kind = EdgeMark::Existing;
     let mut ring = slab("Ring", "264 sq ft", Outline::circle(feet(20)), 10);
     cut(
         &mut ring,
@@ -111,7 +111,7 @@ fn cut(slab: &mut SlabView, name: &str, size: &str, hole: &Outline) {
         name: name.into(),
         size: size.into(),
         outline: hole.clone(),
-        kind: EdgeKind::Open,
+        kind: EdgeMark::Open,
     });
 }
 
@@ -152,7 +152,7 @@ fn patio_walk_step() -> PlanView {
     ]);
     let mut patio = house(slab("Patio", "432 sq ft", patio, 10), 0, 24);
     // The walk meets the west side (side 1 runs south along it) between 2 and 6 ft.
-    patio.edges.push(edge(1, 2, 6, EdgeKind::Isolated));
+    patio.edges.push(edge(1, 2, 6, EdgeMark::Isolated));
     let walk = slab("Walk", "88 sq ft", rectangle(22, 4).moved(at(-22, -6)), 10);
     let mut step = slab("Step", "6 × 3 ft", rectangle(6, 3).moved(at(10, -3)), 10);
     step.is_step = true;
@@ -194,20 +194,20 @@ fn three() -> PlanView {
 fn driveway() -> PlanView {
     let mut drive = slab("Driveway", "720 sq ft", rectangle(20, 36), 10);
     drive.edges = vec![
-        edge(0, 0, 20, EdgeKind::Curb),
-        edge(2, 0, 20, EdgeKind::Existing),
+        edge(0, 0, 20, EdgeMark::Curb),
+        edge(2, 0, 20, EdgeMark::Existing),
     ];
     let mut apron = slab("Apron", "120 sq ft", rectangle(20, 6).moved(at(20, 0)), 10);
-    apron.edges = vec![edge(3, 0, 6, EdgeKind::Bulkhead)];
-    drive.edges.push(edge(1, 0, 6, EdgeKind::Bulkhead));
+    apron.edges = vec![edge(3, 0, 6, EdgeMark::Bulkhead)];
+    drive.edges.push(edge(1, 0, 6, EdgeMark::Bulkhead));
     view(vec![drive, apron])
 }
 
 fn corner() -> PlanView {
     let mut patio = slab("Patio", "320 sq ft", rectangle(20, 16), 10);
     patio.edges = vec![
-        edge(2, 0, 20, EdgeKind::House),
-        edge(3, 0, 16, EdgeKind::House),
+        edge(2, 0, 20, EdgeMark::House),
+        edge(3, 0, 16, EdgeMark::House),
     ];
     patio.fall = Some(Direction::SouthEast);
     view(vec![patio])
@@ -292,7 +292,7 @@ fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
     }
 }
 
-fn edge(side: usize, from: i64, to: i64, kind: EdgeKind) -> EdgeView {
+fn edge(side: usize, from: i64, to: i64, kind: EdgeMark) -> EdgeView {
     EdgeView {
         side,
         from: feet(from),
@@ -306,9 +306,9 @@ fn edge(side: usize, from: i64, to: i64, kind: EdgeKind) -> EdgeView {
 pub fn doweled() -> PlanView {
     let mut apron = slab("Apron", "160 sq ft", rectangle(16, 10), 10);
     let sides = [
-        (0, 16, EdgeKind::Existing, Crossed::Ties),
-        (1, 10, EdgeKind::Existing, Crossed::Dowels),
-        (2, 16, EdgeKind::Bulkhead, Crossed::Dowels),
+        (0, 16, EdgeMark::Existing, Crossed::Ties),
+        (1, 10, EdgeMark::Existing, Crossed::Dowels),
+        (2, 16, EdgeMark::Bulkhead, Crossed::Dowels),
     ];
     apron
         .edges
@@ -320,6 +320,6 @@ pub fn doweled() -> PlanView {
 }
 
 fn house(mut slab: SlabView, side: usize, long: i64) -> SlabView {
-    slab.edges.push(edge(side, 0, long, EdgeKind::House));
+    slab.edges.push(edge(side, 0, long, EdgeMark::House));
     slab
 }

@@ -3,7 +3,7 @@
 mod why;
 
 use super::{SUMS, Sheet, headed, told_apart};
-use crate::costing::{Books, Joined, LineItem, Side, Totals, books, join};
+use crate::costing::{Books, Joined, LineItem, Tier, Totals, books, join};
 use crate::documents::table::{Align, table};
 use crate::input::book::Class;
 use crate::values::Money;
@@ -108,11 +108,11 @@ fn lines(sheets: &[Sheet<'_>], order: Order) -> Vec<String> {
     let named = |one: &Joined| {
         told_apart(one.title, &one.cause, titles()).unwrap_or_else(|| one.title.to_owned())
     };
-    let of_side = |side: Side| all.iter().filter(move |one| one.side == side);
+    let of_side = |side: Tier| all.iter().filter(move |one| one.side == side);
     match order {
         Order::Class => {
             for class in Class::ALL {
-                let direct = of_side(Side::Direct).filter(|one| one.class == Some(class));
+                let direct = of_side(Tier::Direct).filter(|one| one.class == Some(class));
                 let of_class: Vec<_> = direct.map(|one| row(&named(one), &one.amounts)).collect();
                 if !of_class.is_empty() {
                     rows.push(vec![class.name().to_uppercase()]);
@@ -125,7 +125,7 @@ fn lines(sheets: &[Sheet<'_>], order: Order) -> Vec<String> {
                 let differences = one.amounts.iter().map(|amount| *amount - one.amounts[0]);
                 differences.map(|by| by.as_cents().abs()).max()
             };
-            let mut direct: Vec<&Joined> = of_side(Side::Direct).collect();
+            let mut direct: Vec<&Joined> = of_side(Tier::Direct).collect();
             direct.sort_by_key(|one| std::cmp::Reverse(largest(one)));
             rows.extend(direct.iter().map(|one| row(&named(one), &one.amounts)));
         }
@@ -134,7 +134,7 @@ fn lines(sheets: &[Sheet<'_>], order: Order) -> Vec<String> {
     let totals: Vec<Totals> = quoted.collect();
     rows.push(Vec::new());
     for (side, name) in SUMS {
-        if side != Side::Direct {
+        if side != Tier::Direct {
             rows.extend(of_side(side).map(|one| row(one.title, &one.amounts)));
         }
         let sums: Vec<Money> = totals.iter().map(|totals| totals.down_to(side)).collect();

@@ -1,7 +1,7 @@
 //! Why one book makes the job dearer than another: prices, then rules, then what follows from both.
 
 use super::{difference, signed};
-use crate::costing::{Change, Sold};
+use crate::costing::{CauseChange, Sold};
 use crate::documents::table::Align::{Left, Right};
 use crate::documents::table::table;
 use crate::documents::views::office::Sheet;
@@ -29,7 +29,7 @@ pub(super) fn why(first: &Sheet<'_>, other: &Sheet<'_>, letter: &str) -> Vec<Str
         if changes.is_empty() {
             continue;
         }
-        let sum: Money = changes.iter().map(Change::by).sum();
+        let sum: Money = changes.iter().map(CauseChange::by).sum();
         rows.push(vec![title.to_owned(), String::new(), signed(sum)]);
         rows.extend(changes.iter().map(|change| {
             vec![
@@ -39,7 +39,7 @@ pub(super) fn why(first: &Sheet<'_>, other: &Sheet<'_>, letter: &str) -> Vec<Str
             ]
         }));
     }
-    let together: Money = found.all().map(Change::by).sum();
+    let together: Money = found.all().map(CauseChange::by).sum();
     let shown = if together.is_zero() {
         together.plain()
     } else {
@@ -51,7 +51,7 @@ pub(super) fn why(first: &Sheet<'_>, other: &Sheet<'_>, letter: &str) -> Vec<Str
 }
 
 /// `7.5 cu yd at $181.00, not $174.00`, or `8 cu yd, not 7.5 cu yd`.
-fn told(change: &Change) -> String {
+fn told(change: &CauseChange) -> String {
     let at = |price: UnitPrice| Amount::new(price.dollars(), Unit::Dollar).to_string();
     match (change.old_sold, change.new_sold) {
         (Some(old), Some(new)) if old.quantity == new.quantity => match (old.price, new.price) {

@@ -1,6 +1,6 @@
 //! What stands beside the lines: hours, the price by parts, every choice, what the owner set.
 
-use crate::costing::{LineItem, Priced, Side, sections};
+use crate::costing::{LineItem, Priced, Tier, sections};
 use crate::documents::column::{Column, Columns};
 use crate::documents::table::Align::{Left, Right};
 use crate::documents::table::table;
@@ -133,7 +133,7 @@ pub(super) fn unforeseen(sheet: &Sheet<'_>) -> Vec<String> {
             let title = format!("    {}", line.title);
             vec![title, line.money().plain(), line.amount.shown()]
         };
-        let lines = cost.lines.iter().filter(|line| line.side != Side::Tax);
+        let lines = cost.lines.iter().filter(|line| line.side != Tier::Tax);
         out.extend(table(
             &[Left, Right, Left],
             &lines.map(row).collect::<Vec<_>>(),

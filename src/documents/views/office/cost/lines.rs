@@ -1,6 +1,6 @@
 //! The lines of the cost in their columns, with a subtotal for each class, down to the total.
 
-use crate::costing::{Cause, LineItem, Side};
+use crate::costing::{Cause, LineItem, Tier};
 use crate::documents::table::Align::{self, Left, Point, Right};
 use crate::documents::table::table;
 use crate::documents::views::office::{SUMS, Sheet, numbered, told_apart, unit};
@@ -44,7 +44,7 @@ pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<String> {
         rows.push(Vec::new());
     }
     for (side, name) in SUMS {
-        if side != Side::Direct {
+        if side != Tier::Direct {
             let of_side = all.iter().filter(|(_, line)| line.side == side);
             rows.extend(of_side.map(|(number, line)| added(*number, line, sheet)));
         }

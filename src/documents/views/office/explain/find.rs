@@ -1,6 +1,6 @@
 //! What the word after `explain` means: a number, a total, a line, an item, any quantity.
 
-use crate::costing::{LineItem, Priced, Side};
+use crate::costing::{LineItem, Priced, Tier};
 use crate::documents::views::office::{Sheet, cause, every, numbered};
 use crate::reading::{Problem, suggest};
 use crate::trade::Quantity;
@@ -33,12 +33,12 @@ fn number(wanted: &str) -> Option<usize> {
     wanted.trim().trim_start_matches('#').parse().ok()
 }
 
-type Named = Vec<(String, Quantity)>;
+type NamedQuantities = Vec<(String, Quantity)>;
 
 /// Every name that can be asked for, in the order they are tried.
-fn names(priced: &Priced) -> Vec<Named> {
+fn names(priced: &Priced) -> Vec<NamedQuantities> {
     let lines = &numbered(&priced.lines);
-    let by = |name: &dyn Fn(&LineItem) -> String| -> Named {
+    let by = |name: &dyn Fn(&LineItem) -> String| -> NamedQuantities {
         lines
             .iter()
             .map(|(_, line)| (name(line), line.amount.clone()))
@@ -63,7 +63,7 @@ fn names(priced: &Priced) -> Vec<Named> {
         items.collect(),
         behind
             .map(|quantity| (quantity.name().to_owned(), quantity))
-            .fold(Named::new(), |mut once, (name, quantity)| {
+            .fold(NamedQuantities::new(), |mut once, (name, quantity)| {
                 if !once.iter().any(|(known, _)| *known == name) {
                     once.push((name, quantity));
                 }
@@ -73,8 +73,8 @@ fn names(priced: &Priced) -> Vec<Named> {
 }
 
 /// The totals as what they are: lines added up.
-fn totals(lines: &[(usize, &LineItem)]) -> Named {
-    let total = |name: &'static str, sides: &[Side]| {
+fn totals(lines: &[(usize, &LineItem)]) -> NamedQuantities {
+    let total = |name: &'static str, sides: &[Tier]| {
         let parts = lines
             .iter()
             .filter(|(_, line)| sides.contains(&line.side))
@@ -82,16 +82,16 @@ fn totals(lines: &[(usize, &LineItem)]) -> Named {
         let quantity = Quantity::money("lines added up", name, sum(parts));
         (name.to_owned(), quantity)
     };
-    let price = &[Side::Direct, Side::Indirect, Side::Price];
+    let price = &[Tier::Direct, Tier::Indirect, Tier::Price];
     vec![
-        total("direct cost", &[Side::Direct]),
-        total("cost", &[Side::Direct, Side::Indirect]),
+        total("direct cost", &[Tier::Direct]),
+        total("cost", &[Tier::Direct, Tier::Indirect]),
         total("price", price),
         total("price before tax", price),
-        total("tax", &[Side::Tax]),
+        total("tax", &[Tier::Tax]),
         total(
             "total",
-            &[Side::Direct, Side::Indirect, Side::Price, Side::Tax],
+            &[Tier::Direct, Tier::Indirect, Tier::Price, Tier::Tax],
         ),
     ]
 }
