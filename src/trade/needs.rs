@@ -9,6 +9,7 @@ use std::sync::Arc;
 
 use super::crew::{self, Crew, SlabTasks};
 use super::measure::{self, Measuring, RemovalQuantities, SlabQuantities};
+use super::order::also;
 use super::order::{self, ConcreteOrder, List, Missing, Need, Policies};
 use super::sets::Sets;
 use super::tally::{Listed, Scope};
@@ -25,6 +26,8 @@ pub struct JobNeeds {
     pub crew: Crew,
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
+    /// What the customer reads of the owner's own rules.
+    pub says: Vec<String>,
     /// The pour for whose day it is bought what serves the whole job.
     pub first_pour: usize,
 }
@@ -56,14 +59,29 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
     let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
     list.needs.clone_from(&of_slabs.needs);
     list.missing.clone_from(&of_slabs.missing);
+    let job = also::Job {
+        takeoff,
+        slabs,
+        removals: &removals,
+        orders,
+    };
+    list.replaced = also::replaced(job, by.rules);
     order::beside_slabs(takeoff, slabs, &removals, &extras, &mut list);
+    let says = also::list(job, &mut list);
+    let also = also::done(job, &list);
     let work = crew::Work {
         takeoff,
         slabs,
         orders,
     };
     let tasks = &of_slabs.tasks;
-    let crew = crew::crew(&work, tasks, &removals, &extras, &mut list, &mut memo.crew);
+    let beside = crew::Beside {
+        removals: &removals,
+        extras: &extras,
+        also,
+    };
+    let crew = crew::crew(&work, tasks, beside, &mut list, &mut memo.crew);
+    also::after_crew(&crew, &mut list);
     let mut missing = list.missing;
     missing.sort();
     missing.dedup();
@@ -74,6 +92,7 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
         crew,
         needs: list.needs,
         missing,
+        says,
         first_pour: takeoff.first_pour(),
     }
 }
@@ -93,6 +112,13 @@ fn work_out(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> OfSlabs {
     let with = Measuring { policy, rules };
     let slabs = memo.order.measured.slabs(takeoff, with);
     let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
+    let alone = also::Job {
+        takeoff,
+        slabs: &slabs,
+        removals: &[],
+        orders: &[],
+    };
+    list.replaced = also::replaced(alone, rules);
     let orders = order::for_slabs(takeoff, &slabs, &mut list);
     let work = crew::Work {
         takeoff,

@@ -217,6 +217,7 @@ fn also(of: Offering<'_>) -> String {
             }),
         })
         .map(|extra| extra.name.value.clone())
+        .chain(of.offer.quoted().needs.says.iter().cloned())
         .collect();
     list(&names)
 }

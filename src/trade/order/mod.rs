@@ -3,6 +3,7 @@
 //! Allowance is figured once and rounding up happens once, for everything that
 //! is bought together. No price is known here.
 
+pub(super) mod also;
 pub(super) mod boxes;
 mod concrete;
 mod extras;
@@ -91,6 +92,8 @@ pub(super) struct List<'a> {
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
     pub memo: &'a mut OrderMemo,
+    /// Parts of what is built in that rules of the owner's are for.
+    pub replaced: Vec<(String, Parts)>,
 }
 
 /// What the slabs alone need.
@@ -150,6 +153,7 @@ impl<'a> List<'a> {
             needs: Vec::new(),
             missing: Vec::new(),
             memo,
+            replaced: Vec::new(),
         }
     }
 
@@ -237,11 +241,12 @@ impl<'a> List<'a> {
         rule: &'static str,
         parts: &[(Section, Quantity)],
     ) -> Option<&mut Need> {
+        let parts = also::left(role.name(), parts.to_vec(), &self.replaced);
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
             return None;
         }
         let item = self.role(role)?;
-        self.buy(&item, name, rule, parts)
+        self.buy(&item, name, rule, &parts)
     }
 
     pub fn rate(&mut self, task: &str) -> Option<At<Ratio>> {
