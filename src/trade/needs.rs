@@ -7,14 +7,17 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use super::also::{after_crew, names};
 use super::crew::{self, Crew, SlabTasks};
 use super::measure::{self, Measuring, RemovalQuantities, SlabQuantities};
 use super::order::also;
-use super::order::{self, ConcreteOrder, List, Missing, Need, Policies};
+use super::order::{self, ConcreteOrder, List, Missing, Need, Parts, Policies};
 use super::sets::Sets;
 use super::tally::{Listed, Scope};
 use super::working::Quantity;
+use crate::input::book::Known;
 use crate::input::job::{Extra, Slab, Takeoff};
+use crate::values::Amount;
 
 /// Everything a job needs, before prices.
 #[derive(Clone, Debug)]
@@ -26,6 +29,8 @@ pub struct JobNeeds {
     pub crew: Crew,
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
+    /// What the built-in purposes go by, whoever buys it.
+    purposes: Vec<(&'static str, Parts)>,
     /// What the customer reads of the owner's own rules.
     pub says: Vec<String>,
     /// The pour for whose day it is bought what serves the whole job.
@@ -47,6 +52,7 @@ struct OfSlabs {
     orders: Vec<ConcreteOrder>,
     needs: Vec<Need>,
     missing: Vec<Missing>,
+    purposes: Vec<(&'static str, Parts)>,
     tasks: SlabTasks,
 }
 
@@ -59,6 +65,7 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
     let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
     list.needs.clone_from(&of_slabs.needs);
     list.missing.clone_from(&of_slabs.missing);
+    list.purposes.clone_from(&of_slabs.purposes);
     let job = also::Job {
         takeoff,
         slabs,
@@ -81,7 +88,7 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
         also,
     };
     let crew = crew::crew(&work, tasks, beside, &mut list, &mut memo.crew);
-    also::after_crew(&crew, &mut list);
+    after_crew(&crew, &mut list);
     let mut missing = list.missing;
     missing.sort();
     missing.dedup();
@@ -92,6 +99,7 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
         crew,
         needs: list.needs,
         missing,
+        purposes: list.purposes,
         says,
         first_pour: takeoff.first_pour(),
     }
@@ -130,6 +138,7 @@ fn work_out(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> OfSlabs {
         tasks,
         needs: list.needs,
         missing: list.missing,
+        purposes: list.purposes,
         slabs,
         orders,
     }
@@ -150,6 +159,17 @@ impl JobNeeds {
                 (Scope::Crew, &self.crew.time_listed),
             ])
             .flat_map(|(scope, listed)| listed.iter().map(move |one| (scope, one)))
+    }
+
+    /// Every quantity that a rule of the owner's can go by, with all that this job has of it.
+    pub fn names(&self, takeoff: &Takeoff) -> Vec<(Known, Amount)> {
+        let job = also::Job {
+            takeoff,
+            slabs: &self.slabs,
+            removals: &self.removals,
+            orders: &self.orders,
+        };
+        names(job, &self.crew, &self.purposes)
     }
 
     /// What is paid for, and every quantity on the list that may be asked for by itself.

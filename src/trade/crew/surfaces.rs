@@ -9,8 +9,9 @@ use crate::input::book::Rules;
 use crate::input::phrases::Days;
 use crate::reading::At;
 use crate::trade::measure::{Face, faces};
+use crate::trade::order::also::{Job, comes_back};
 use crate::trade::order::{List, Parts, Section};
-use crate::trade::term::{largest, of, sum};
+use crate::trade::term::{largest, number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
@@ -56,6 +57,12 @@ pub(super) fn sealing<'a>(work: &'a Work<'_>, rules: &'a Rules) -> impl Iterator
 pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
     let rules = list.by.rules;
     let faces = faces(work.takeoff, work.slabs);
+    let job = Job {
+        takeoff: work.takeoff,
+        slabs: work.slabs,
+        removals: &[],
+        orders: work.orders,
+    };
     let mut visits: Vec<Quantity> = Vec::new();
     for pour in 0..work.takeoff.placements.len() {
         let is_here = |slab: usize| work.takeoff.slabs[slab].placement == pour;
@@ -69,6 +76,11 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
             format!("finishing visits, pour {}", pour + 1),
             finishes.collect(),
         ));
+        if comes_back(job, rules, pour) {
+            let rule = "one for all work of your own rules that is done on return";
+            let name = format!("visits by your rules, pour {}", pour + 1);
+            visits.push(Quantity::by(rule, name, Unit::Trip, number(1)));
+        }
         let slabs = work.takeoff.slabs.iter();
         let of_pour = slabs.filter(|slab| slab.placement == pour);
         let sealed: Vec<_> = of_pour

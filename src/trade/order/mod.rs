@@ -17,6 +17,7 @@ mod sawing;
 pub(super) mod site;
 mod sticks;
 
+use also::Replaced;
 pub use concrete::ConcreteOrder;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
@@ -93,7 +94,9 @@ pub(super) struct List<'a> {
     pub missing: Vec<Missing>,
     pub memo: &'a mut OrderMemo,
     /// Parts of what is built in that rules of the owner's are for.
-    pub replaced: Vec<(String, Parts)>,
+    pub replaced: Vec<Replaced>,
+    /// What purposes went by, whoever buys it.
+    pub purposes: Vec<(&'static str, Parts)>,
 }
 
 /// What the slabs alone need.
@@ -154,6 +157,7 @@ impl<'a> List<'a> {
             missing: Vec::new(),
             memo,
             replaced: Vec::new(),
+            purposes: Vec::new(),
         }
     }
 
@@ -241,6 +245,7 @@ impl<'a> List<'a> {
         rule: &'static str,
         parts: &[(Section, Quantity)],
     ) -> Option<&mut Need> {
+        self.purposes.push((role.name(), parts.to_vec()));
         let parts = also::left(role.name(), parts.to_vec(), &self.replaced);
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
             return None;

@@ -154,19 +154,13 @@ fn replaces(rule: &Also, rules: &Rules, problems: &mut Problems) {
         unknown(instead, purposes.into_iter().chain(tasks), problems);
         return;
     }
-    let among = rule
-        .by
-        .as_ref()
-        .map(|by| known(&by.value).map(|known| known.among));
-    if !matches!(among, None | Some(Some(Among::Slabs | Among::Removals))) {
-        let what = "only a rule that goes by slabs or removal replaces what is built in";
-        told(
-            "cannot-replace",
-            instead.place,
-            what,
-            "go by a quantity of slabs",
-            problems,
-        );
+    let Some(by) = &rule.by else { return };
+    let among = known(&by.value).map(|known| known.among);
+    let itself = among == Some(Among::Purposes) && by.value == instead.value;
+    if !itself && !matches!(among, Some(Among::Slabs | Among::Removals)) {
+        let what = "a rule replaces what it goes by itself, or what goes by slabs or removal";
+        let help = format!("write `for: {}`, or a quantity of slabs", instead.value);
+        told("cannot-replace", instead.place, what, &help, problems);
     }
 }
 

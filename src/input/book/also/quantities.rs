@@ -5,6 +5,8 @@ use crate::values::Unit;
 /// Where a quantity of the list is found.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Among {
+    /// What a purpose that is built in goes by.
+    Purposes,
     /// Of each slab by itself, by its title there.
     Slabs,
     Removals,
@@ -27,9 +29,17 @@ const fn of(among: Among, name: &'static str, unit: Unit) -> Known {
 
 /// Every one of them, in the order of the guide.
 pub const KNOWN: &[Known] = &[
+    of(Among::Purposes, "forms", Unit::Foot),
+    of(Among::Purposes, "deep forms", Unit::Foot),
+    of(Among::Purposes, "stakes", Unit::Piece),
+    of(Among::Purposes, "isolation strip", Unit::Foot),
+    of(Among::Purposes, "curing compound", Unit::Gallon),
+    of(Among::Purposes, "curing cover", Unit::SquareFoot),
+    of(Among::Purposes, "vapor retarder", Unit::SquareFoot),
+    of(Among::Purposes, "chairs", Unit::Piece),
+    of(Among::Purposes, "tie wire", Unit::Pound),
     of(Among::Slabs, "area", Unit::SquareFoot),
     of(Among::Slabs, "border", Unit::SquareFoot),
-    of(Among::Slabs, "vapor retarder", Unit::SquareFoot),
     of(Among::Slabs, "concrete", Unit::CubicYard),
     of(Among::Slabs, "flat concrete", Unit::CubicYard),
     of(Among::Slabs, "thickened concrete", Unit::CubicYard),
@@ -47,7 +57,6 @@ pub const KNOWN: &[Known] = &[
     of(Among::Slabs, "straight form", Unit::Foot),
     of(Among::Slabs, "curved form", Unit::Foot),
     of(Among::Slabs, "deep form", Unit::Foot),
-    of(Among::Slabs, "isolation strip", Unit::Foot),
     of(Among::Slabs, "joints", Unit::Foot),
     of(Among::Slabs, "bars", Unit::Foot),
     of(Among::Slabs, "bar weight", Unit::Pound),

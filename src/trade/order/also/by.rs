@@ -7,7 +7,6 @@ use crate::trade::order::{ConcreteOrder, Need, NeedItem, Parts, Section, Shares,
 use crate::trade::term::number;
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
-use rust_decimal::Decimal;
 
 /// The job as far as it is known when rules are followed.
 #[derive(Clone, Copy)]
@@ -18,6 +17,26 @@ pub(in crate::trade) struct Job<'a> {
     pub orders: &'a [ConcreteOrder],
 }
 
+/// What was made of the job so far: what is bought, and what purposes went by.
+#[derive(Clone, Copy, Default)]
+pub(super) struct Made<'a> {
+    pub needs: &'a [Need],
+    pub purposes: &'a [(&'static str, Parts)],
+}
+
+/// Of what is built in, what a rule of the owner's is for.
+pub(in crate::trade) struct Replaced {
+    pub instead: String,
+    pub parts: Gone,
+}
+
+pub(in crate::trade) enum Gone {
+    /// So much of it.
+    Part(Parts),
+    /// All of it in these slabs, or everywhere.
+    In { slabs: Vec<usize>, everywhere: bool },
+}
+
 /// What is bought or done together.
 pub(super) struct Group {
     pub placement: Option<usize>,
@@ -26,7 +45,7 @@ pub(super) struct Group {
 }
 
 impl Group {
-    fn of(placement: Option<usize>, parts: Parts) -> Self {
+    pub fn of(placement: Option<usize>, parts: Parts) -> Self {
         let shares = shares(&parts);
         Self {
             placement,
@@ -37,30 +56,88 @@ impl Group {
 }
 
 impl Job<'_> {
-    /// What the rule goes by; `needs` are those bought so far.
-    pub(super) fn groups(self, name: &str, rule: &Also, needs: &[Need]) -> Vec<Group> {
+    /// What the rule goes by, of all that was made so far.
+    pub(super) fn groups(self, name: &str, rule: &Also, made: Made<'_>) -> Vec<Group> {
         let mut groups = match (&rule.by, &rule.once) {
             (Some(by), _) => match known(&by.value) {
-                Some(known) => self.quantity(known, rule),
-                None => bought(&by.value, needs),
+                Some(known) if known.among == Among::Purposes => {
+                    let parts = self.purpose(known, rule.only.as_ref(), made.purposes);
+                    vec![Group::of(None, parts)]
+                }
+                Some(known) => self.quantity(known, rule.only.as_ref()),
+                None => bought(&by.value, made.needs),
             },
-            (None, Some(once)) => self.times(name, once.value, rule),
+            (None, Some(once)) => self.times(name, once.value, rule.only.as_ref()),
             (None, None) => Vec::new(),
         };
+        for group in &mut groups {
+            group.parts.retain(|(_, part)| !part.value().is_zero());
+        }
         groups.retain(|group| !group.parts.is_empty());
         groups
     }
 
-    /// What it goes by in slabs and removal, which is known before anything is bought.
-    pub(super) fn measured(self, name: &str, rule: &Also) -> Parts {
-        let groups = self.groups(name, rule, &[]).into_iter();
-        groups.flat_map(|group| group.parts).collect()
+    /// What it replaces, which is known before anything is bought.
+    pub(super) fn replaced(self, name: &str, rule: &Also) -> Option<Replaced> {
+        let instead = rule.instead.as_ref()?.value.clone();
+        let is_itself = rule.by.as_ref().is_some_and(|by| by.value == instead);
+        let parts = if is_itself {
+            let slabs = self.serving(rule.only.as_ref());
+            Gone::In {
+                slabs: slabs.map(|(i, _)| i).collect(),
+                everywhere: rule.only.is_none(),
+            }
+        } else {
+            let groups = self.groups(name, rule, Made::default()).into_iter();
+            Gone::Part(groups.flat_map(|group| group.parts).collect())
+        };
+        Some(Replaced { instead, parts })
     }
 
-    fn quantity(self, known: Known, rule: &Also) -> Vec<Group> {
+    /// Whether a pour has some of what the rule goes by.
+    pub(super) fn is_in(self, pour: usize, name: &str, rule: &Also) -> bool {
+        let in_pour = |section: &Section| match section {
+            Section::Slab(i) => self.takeoff.slabs[*i].placement == pour,
+            Section::Removal | Section::Extras | Section::Whole => {
+                self.takeoff.first_pour() == pour
+            }
+        };
+        let groups = self.groups(name, rule, Made::default());
+        groups.iter().any(|group| match group.placement {
+            Some(placement) => placement == pour,
+            None => group.parts.iter().any(|(section, _)| in_pour(section)),
+        })
+    }
+
+    /// What a purpose goes by, in the slabs a rule is for; without `where` all of it.
+    fn purpose(self, known: Known, only: Option<&Only>, purposes: &[(&str, Parts)]) -> Parts {
+        let slabs: Vec<usize> = self.serving(only).map(|(i, _)| i).collect();
+        let parts = purposes.iter().filter(|(name, _)| *name == known.name);
+        let parts = parts
+            .flat_map(|(_, parts)| parts)
+            .filter(|(section, _)| match section {
+                Section::Slab(i) => slabs.contains(i),
+                Section::Removal | Section::Extras | Section::Whole => only.is_none(),
+            });
+        parts.cloned().collect()
+    }
+
+    /// All of a quantity that the job has, wherever it has it.
+    pub(in crate::trade) fn all_of(
+        self,
+        known: Known,
+        purposes: &[(&'static str, Parts)],
+    ) -> Vec<Quantity> {
+        let groups = self.quantity(known, None).into_iter();
+        let parts = groups.flat_map(|group| group.parts);
+        let parts = parts.chain(self.purpose(known, None, purposes));
+        parts.map(|(_, part)| part).collect()
+    }
+
+    fn quantity(self, known: Known, only: Option<&Only>) -> Vec<Group> {
         match known.among {
             Among::Slabs => {
-                let slabs = self.serving(rule);
+                let slabs = self.serving(only);
                 let parts = slabs.filter_map(|(i, slab)| {
                     let quantity = titled(slab, &self.slabs[i], known.name)?;
                     Some((Section::Slab(i), quantity.clone()))
@@ -78,7 +155,7 @@ impl Job<'_> {
                 let parts = parts.map(|part| (Section::Removal, part)).collect();
                 vec![Group::of(None, parts)]
             }
-            Among::Orders => self.orders_serving(rule, |order| {
+            Among::Orders => self.orders_serving(only, |order| {
                 if known.unit == Unit::Load {
                     let many = number(i64::try_from(order.loads.len()).unwrap_or(i64::MAX));
                     let name = format!("{} loads", order.order.name());
@@ -86,36 +163,36 @@ impl Job<'_> {
                 }
                 order.order.clone()
             }),
-            // Followed when the crew is known.
-            Among::Crew => Vec::new(),
+            // Purposes are there when they are bought, the crew is known last.
+            Among::Purposes | Among::Crew => Vec::new(),
         }
     }
 
     /// One for each time, or for each thing that there is once.
-    fn times(self, name: &str, once: OnceA, rule: &Also) -> Vec<Group> {
+    fn times(self, name: &str, once: OnceA, only: Option<&Only>) -> Vec<Group> {
         let one = |rule| {
             let unit = Unit::Piece;
             Quantity::by(rule, format!("{name}, once"), unit, number(1))
         };
         let whole = |placement, rule| Group::of(placement, vec![(Section::Whole, one(rule))]);
         match once {
-            OnceA::Job if self.serving(rule).next().is_none() => Vec::new(),
+            OnceA::Job if self.serving(only).next().is_none() => Vec::new(),
             OnceA::Job => vec![whole(None, "once for the job")],
             OnceA::Pour => {
                 let pours = self.takeoff.pours().map(|(number, _)| number);
                 let serves =
-                    |pour: &usize| self.serving(rule).any(|(_, slab)| slab.placement == *pour);
+                    |pour: &usize| self.serving(only).any(|(_, slab)| slab.placement == *pour);
                 let pours = pours.filter(serves);
                 pours
                     .map(|pour| whole(Some(pour), "once for the pour"))
                     .collect()
             }
             OnceA::Slab => {
-                let slabs = self.serving(rule);
+                let slabs = self.serving(only);
                 let parts = slabs.map(|(i, _)| (Section::Slab(i), one("once for the slab")));
                 vec![Group::of(None, parts.collect())]
             }
-            OnceA::Load => self.orders_serving(rule, |order| {
+            OnceA::Load => self.orders_serving(only, |order| {
                 let many = number(i64::try_from(order.loads.len()).unwrap_or(i64::MAX));
                 Quantity::by(
                     "each truck it takes",
@@ -125,7 +202,7 @@ impl Job<'_> {
                 )
             }),
             OnceA::Box => {
-                let slabs = self.serving(rule);
+                let slabs = self.serving(only);
                 let parts = slabs.flat_map(|(i, slab)| {
                     slab.boxes
                         .iter()
@@ -137,9 +214,13 @@ impl Job<'_> {
         }
     }
 
-    fn orders_serving(self, rule: &Also, what: impl Fn(&ConcreteOrder) -> Quantity) -> Vec<Group> {
+    fn orders_serving(
+        self,
+        only: Option<&Only>,
+        what: impl Fn(&ConcreteOrder) -> Quantity,
+    ) -> Vec<Group> {
         let orders = self.orders.iter();
-        let serving = orders.filter(|order| self.serving(rule).any(|(_, slab)| order.takes(slab)));
+        let serving = orders.filter(|order| self.serving(only).any(|(_, slab)| order.takes(slab)));
         serving
             .map(|order| Group {
                 placement: Some(order.placement),
@@ -150,9 +231,8 @@ impl Job<'_> {
     }
 
     /// The slabs a rule is for.
-    fn serving<'s>(&'s self, rule: &'s Also) -> impl Iterator<Item = (usize, &'s Slab)> {
+    fn serving<'s>(&'s self, only: Option<&'s Only>) -> impl Iterator<Item = (usize, &'s Slab)> {
         let slabs = self.takeoff.slabs.iter().enumerate();
-        let only = rule.only.as_ref();
         slabs
             .filter(move |(i, slab)| only.is_none_or(|only| self.is_one(only, *i, slab)))
             .map(|(i, slab)| (i, slab.as_ref()))
@@ -208,9 +288,4 @@ fn bought(name: &str, needs: &[Need]) -> Vec<Group> {
 pub(super) fn counted_in(unit: Unit, quantity: &Quantity) -> Quantity {
     let amount = Amount::new(quantity.value(), unit);
     Quantity::new(quantity.named(), amount, quantity.working().clone())
-}
-
-/// Nothing of it where its shares are all nothing.
-pub(super) fn is_any(parts: &Parts) -> bool {
-    parts.iter().any(|(_, part)| part.value() != Decimal::ZERO)
 }

@@ -5,15 +5,14 @@
 
 mod by;
 
-pub(in crate::trade) use by::Job;
+pub(in crate::trade) use by::{Job, Replaced};
 
-use by::{Group, counted_in, is_any};
+use by::{Gone, Group, Made, counted_in};
 
 use super::{List, Parts, Section, haul};
-use crate::input::book::{Also, Among, OnceA, Rules, Stage, in_order, known};
+use crate::input::book::{Also, Rules, Stage, in_order};
 use crate::input::phrases::{Begun, Effort, Ratio};
 use crate::reading::At;
-use crate::trade::crew::Crew;
 use crate::trade::measure::RemovalQuantities;
 use crate::trade::term::{Term, largest, of, sum};
 use crate::trade::working::Quantity;
@@ -27,27 +26,35 @@ pub(in crate::trade) struct AlsoDone<'a> {
     pub rate: At<Ratio>,
 }
 
-/// Parts of what is built in that the owner's rules are for.
-pub(in crate::trade) fn replaced(job: Job<'_>, rules: &Rules) -> Vec<(String, Parts)> {
-    let replacing = rules.also.iter().filter_map(|(name, rule)| {
-        let instead = rule.instead.as_ref()?;
-        Some((instead.value.clone(), job.measured(name, rule)))
-    });
-    replacing.filter(|(_, parts)| is_any(parts)).collect()
+/// What of the built-in purposes and tasks the owner's rules are for.
+pub(in crate::trade) fn replaced(job: Job<'_>, rules: &Rules) -> Vec<Replaced> {
+    let rules = rules.also.iter();
+    rules
+        .filter_map(|(name, rule)| job.replaced(name, rule))
+        .collect()
 }
 
 /// What of a purpose or task is left beside the owner's rules.
-pub(in crate::trade) fn left(name: &str, parts: Parts, replaced: &[(String, Parts)]) -> Parts {
+pub(in crate::trade) fn left(name: &str, parts: Parts, replaced: &[Replaced]) -> Parts {
     let mut parts = parts;
-    for (_, by) in replaced.iter().filter(|(instead, _)| instead == name) {
-        parts = parts
-            .into_iter()
-            .filter_map(|(section, part)| less(section, part, by))
-            .collect();
+    for one in replaced.iter().filter(|one| one.instead == name) {
+        let left = parts.into_iter();
+        parts = match &one.parts {
+            Gone::Part(by) => left
+                .filter_map(|(section, part)| less(section, part, by))
+                .collect(),
+            Gone::In { slabs, everywhere } => left
+                .filter(|(section, _)| match section {
+                    Section::Slab(i) => !slabs.contains(i),
+                    Section::Removal | Section::Extras | Section::Whole => !everywhere,
+                })
+                .collect(),
+        };
     }
     parts
 }
 
+/// A part less what a rule is for in the same part of the job.
 fn less(section: Section, part: Quantity, by: &Parts) -> Option<(Section, Quantity)> {
     let same: Vec<&Quantity> = by
         .iter()
@@ -68,12 +75,21 @@ fn less(section: Section, part: Quantity, by: &Parts) -> Option<(Section, Quanti
     Some((section, left))
 }
 
+/// Whether a rule brings the crew back to this pour.
+pub(in crate::trade) fn comes_back(job: Job<'_>, rules: &Rules, pour: usize) -> bool {
+    let back = |(name, rule): (&String, &Also)| {
+        let works = rule.hours.is_some() && rule.stage == Stage::Return;
+        works && job.is_in(pour, name, rule)
+    };
+    rules.also.iter().any(back)
+}
+
 /// Buys what the rules say, but for what follows from trips; answers what the customer reads.
 pub(in crate::trade) fn list(job: Job<'_>, list: &mut List<'_>) -> Vec<String> {
     let mut says = Vec::new();
     for (name, rule) in in_order(&list.by.rules.also) {
-        let groups = job.groups(name, rule, &list.needs);
-        if groups.iter().any(|group| is_any(&group.parts)) {
+        let groups = job.groups(name, rule, made(list));
+        if !groups.is_empty() {
             says.extend(rule.says.clone());
         }
         buy(name, rule, groups, job.removals, list);
@@ -95,7 +111,7 @@ pub(in crate::trade) fn done<'a>(job: Job<'_>, list: &List<'a>) -> Vec<AlsoDone<
                     Ratio { much, per }
                 }
             });
-            let groups = job.groups(name, rule, &list.needs).into_iter();
+            let groups = job.groups(name, rule, made(list)).into_iter();
             let parts = groups.flat_map(|group| group.parts).collect();
             let stage = rule.stage;
             Some(AlsoDone {
@@ -108,28 +124,17 @@ pub(in crate::trade) fn done<'a>(job: Job<'_>, list: &List<'a>) -> Vec<AlsoDone<
         .collect()
 }
 
-/// Buys what follows from the crew's trips and time.
-pub(in crate::trade) fn after_crew(crew: &Crew, list: &mut List<'_>) {
-    for (name, rule) in in_order(&list.by.rules.also) {
-        let of_crew = rule.by.as_ref().and_then(|by| known(&by.value));
-        let quantity = match (of_crew, &rule.once) {
-            (Some(known), _) if known.among == Among::Crew => match known.name {
-                "trips" => &crew.trips,
-                "crew days" => &crew.days,
-                _ => &crew.worked,
-            },
-            (None, Some(once)) if once.value == OnceA::Trip => &crew.trips,
-            _ => continue,
-        };
-        let parts = vec![(Section::Whole, quantity.clone())];
-        let shares = super::shares(&parts);
-        let group = Group {
-            placement: None,
-            parts,
-            shares,
-        };
-        buy(name, rule, vec![group], &[], list);
+fn made<'l>(list: &'l List<'_>) -> Made<'l> {
+    Made {
+        needs: &list.needs,
+        purposes: &list.purposes,
     }
+}
+
+/// Buys by a rule for the job as a whole.
+pub(in crate::trade) fn buy_whole(name: &str, rule: &Also, by: &Quantity, list: &mut List<'_>) {
+    let parts = vec![(Section::Whole, by.clone())];
+    buy(name, rule, vec![Group::of(None, parts)], &[], list);
 }
 
 fn buy(
