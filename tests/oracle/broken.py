@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import boxes, dowels, goods, job, labor, machines, named, orders, reading, removal, sell, site, slab, steel
+from figures import also, boxes, dowels, goods, job, labor, machines, named, orders, reading, removal, sell, site, slab, steel
 
 
 def down(value, step):
@@ -70,6 +70,12 @@ RULES = {
     "a pump costs nothing": instead(machines.Machines, "pumps", nothing),
     "a buggy comes for free": instead(machines.Machines, "machines", nothing),
     "payments go by halves": instead(sell.Sell, "payments", lambda _: lambda self, total: [total / 2, total / 2]),
+    "own rules buy nothing": instead(also.Also, "also_bought", nothing),
+    "own rules take no time": instead(also.Also, "also_tasks", lambda _: lambda *_: []),
+    "own rules replace nothing": instead(also.Also, "left", lambda _: lambda self, built_in, slab, much: much),
+    "own rules serve every slab": instead(also.Also, "serves", lambda _: lambda *_: True),
+    "own rules bring nobody back": instead(also.Also, "also_returns", lambda _: lambda *_: D(0)),
+    "own rules know no trips": instead(also.Also, "also_after_crew", nothing),
     "boxes displace nothing": instead(boxes.Box, "displaced", lambda _: lambda *_: D(0)),
     "boxes are set for nothing": instead(boxes.Boxes, "set_boxes", nothing),
     "late lids need no trip": instead(boxes.Boxes, "comes_back_for_lids", lambda _: lambda *_: False),

@@ -24,7 +24,7 @@ use crate::input::job::{Extra, Method, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
-use crate::trade::order::also::{AlsoDone, left};
+use crate::trade::order::also::{AlsoDone, left_to_do};
 use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Once, Shares, once, shares, whole};
 use crate::trade::tally::Listed;
 use crate::trade::term::{of, sum};
@@ -147,7 +147,7 @@ pub(super) fn crew(
 /// What of these tasks is left beside the owner's own rules.
 fn built_in(mut tasks: Vec<Task>, list: &List<'_>) -> Vec<Task> {
     for task in &mut tasks {
-        task.parts = left(&task.name, std::mem::take(&mut task.parts), &list.replaced);
+        task.parts = left_to_do(&task.name, std::mem::take(&mut task.parts), &list.replaced);
     }
     tasks
 }

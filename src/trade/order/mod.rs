@@ -246,7 +246,7 @@ impl<'a> List<'a> {
         parts: &[(Section, Quantity)],
     ) -> Option<&mut Need> {
         self.purposes.push((role.name(), parts.to_vec()));
-        let parts = also::left(role.name(), parts.to_vec(), &self.replaced);
+        let parts = also::left_to_buy(role.name(), parts.to_vec(), &self.replaced);
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
             return None;
         }

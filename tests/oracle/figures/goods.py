@@ -83,7 +83,8 @@ class Goods:
         if "deep forms" in self.book["use"]:
             self.role("deep forms", "deep form boards", deep)
         else:
-            boards += deep
+            boards = [board + more for board, more in zip(boards, deep)]
+        boards = [self.left("forms", slab, board) for slab, board in zip(self.slabs, boards)]
         self.role("forms", "form boards", boards)
         # Common practice: each piece of form has its length over the spacing, up, and one more
         # at its other end; a form that closes on itself has no ends.
@@ -100,8 +101,9 @@ class Goods:
     def curing(self):
         coverage = amount(self.order["compound coverage"])[0]
         way = lambda want: [s for s in self.slabs if s.curing == want]
-        self.role("curing compound", "curing compound", [(s.area + s.face) / coverage for s in way("compound")])
-        self.role("curing cover", "curing cover", [s.area for s in way("cover")])
+        sprayed = [self.left("curing compound", s, (s.area + s.face) / coverage) for s in way("compound")]
+        self.role("curing compound", "curing compound", sprayed)
+        self.role("curing cover", "curing cover", [self.left("curing cover", s, s.area) for s in way("cover")])
 
     def fiber(self):
         for order in self.orders:

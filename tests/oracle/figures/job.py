@@ -7,6 +7,7 @@ from decimal import Decimal as D
 from pathlib import Path
 from typing import NamedTuple
 
+from .also import Also
 from .boxes import Boxes
 from .dowels import Dowels
 from .goods import Goods
@@ -27,7 +28,7 @@ BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payme
 BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
 BOOK |= {"finishes", "colors", "sealers", "disposal", "supply", "pump", "buggy", "use", "rates"}
-BOOK |= {"dowels", "boxes", "site"}
+BOOK |= {"dowels", "boxes", "site", "also"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
 USE |= {"vapor retarder", "curing cover"}
@@ -53,7 +54,7 @@ class Line(NamedTuple):
     each: D | None = None
 
 
-class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
+class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
     def __init__(self, takeoff, business, book, today):
         self.job, self.business, self.book = load(takeoff), load(business), load(book)
         self.today, self.file_name = today, Path(takeoff).stem
@@ -226,11 +227,13 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
         self.pumps()
         self.removals()
         self.extras(added)
-        hours = self.labor()
-        self.machines(hours)
         permit = self.job.get("permit", "none")
         if permit not in ("none", "customer"):
             self.buy(permit, "permit", [D(1)])
+        self.also()
+        hours = self.labor()
+        self.machines(hours)
+        self.also_after_crew(self.of_crew)
         return self.sell()
 
     def groups(self):

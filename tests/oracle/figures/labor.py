@@ -13,6 +13,8 @@ STAGES |= {"place by": "place", "finish ": "place", "step": "place", "cure": "st
 
 
 def stage_of(task, of_item):
+    if isinstance(of_item, str):
+        return of_item
     if of_item:
         return "form"
     return next((stage for start, stage in STAGES.items() if task.startswith(start)), "form")
@@ -25,8 +27,8 @@ class Labor:
         flat = [s for s in slabs if not s.is_step]  # a step has one rate for forming and finish
         work = dict(self.removing)
         work["base"] = sum(s.base()[0] + (s.fill if s.fill_of else 0) for s in slabs)
-        straight, deep, curved = (sum(s.form(self.deep_limit)[n] for s in flat) for n in range(3))
-        work |= {"form straight": straight, "form curved": curved, "form deep": deep}
+        for n, task in enumerate(("form straight", "form deep", "form curved")):
+            work[task] = sum(self.left(task, s, s.form(self.deep_limit)[n]) for s in flat)
         work["vapor retarder"] = sum(s.area for s in slabs if s.value.get("vapor retarder") == "yes")
         work["bars"] = self.placed
         work["drill holes"] = self.holes()
@@ -53,7 +55,7 @@ class Labor:
         for seal, area in sealed.items():
             found.append((f"seal {seal}", area, self.book["sealers"][seal]["hours"], False))
         found += self.site_tasks() + self.box_tasks()
-        return found + [(*one, True) for one in self.item_work]
+        return found + self.also_tasks() + [(*one, True) for one in self.item_work]
 
     def returns(self):
         """For each pour the most trips of its finishes, and of its sealers of each day."""
@@ -68,7 +70,7 @@ class Labor:
                     rule = self.book["sealers"][slab.seal]
                     day = amount(rule.get("after", "28 days"))[0]
                     due[day] = max(due.get(day, D(0)), number(rule.get("trips", "1")))
-            total += sum(due.values())
+            total += sum(due.values()) + self.also_returns(pour)
         return self.set("return trips", total) if total else total
 
     def labor(self):
@@ -118,6 +120,7 @@ class Labor:
         days = self.set("crew days", days)
         by_days = step and self.crew.get("charge", "crew days") == "crew days"
         charged = self.set("labor", days * people * day if by_days else whole)
+        self.of_crew = {"trips": trips, "crew days": days, "hours worked": worked}
         key = self.book["use"]["labor"]
         lines = [("labor", charged)]
         if self.crew.get("labor lines", "one") == "by task":

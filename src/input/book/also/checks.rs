@@ -146,13 +146,26 @@ fn is_loose(rule: &Also, unit: Unit, rules: &Rules) -> bool {
 fn replaces(rule: &Also, rules: &Rules, problems: &mut Problems) {
     let Some(instead) = &rule.instead else { return };
     let purposes = Role::ALL.map(Role::name);
-    let tasks = FIXED.iter().map(|(task, _)| *task);
-    let finishes = rules.rates.0.keys().map(String::as_str);
-    let mut names = purposes.into_iter().chain(tasks).chain(finishes);
-    if !names.any(|name| name == instead.value) {
-        let tasks = FIXED.iter().map(|(task, _)| *task);
+    let fixed = FIXED.iter().map(|(task, _)| *task);
+    let tasks: Vec<&str> = fixed
+        .chain(rules.rates.0.keys().map(String::as_str))
+        .collect();
+    let bought = purposes.contains(&instead.value.as_str());
+    let done = tasks.contains(&instead.value.as_str());
+    if !bought && !done {
         unknown(instead, purposes.into_iter().chain(tasks), problems);
         return;
+    }
+    if !(bought && rule.buy.is_some() || done && rule.hours.is_some()) {
+        let (what, help) = if bought {
+            (
+                "what is bought is replaced by what is bought",
+                "write `buy` too",
+            )
+        } else {
+            ("work is replaced by work", "write `hours` too")
+        };
+        told("cannot-replace", instead.place, what, help, problems);
     }
     let Some(by) = &rule.by else { return };
     let among = known(&by.value).map(|known| known.among);

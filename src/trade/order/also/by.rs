@@ -27,6 +27,9 @@ pub(super) struct Made<'a> {
 /// Of what is built in, what a rule of the owner's is for.
 pub(in crate::trade) struct Replaced {
     pub instead: String,
+    /// In place of a purpose, of a task, or of both where they have one name.
+    pub buys: bool,
+    pub works: bool,
     pub parts: Gone,
 }
 
@@ -91,7 +94,12 @@ impl Job<'_> {
             let groups = self.groups(name, rule, Made::default()).into_iter();
             Gone::Part(groups.flat_map(|group| group.parts).collect())
         };
-        Some(Replaced { instead, parts })
+        Some(Replaced {
+            instead,
+            buys: rule.buy.is_some(),
+            works: rule.hours.is_some(),
+            parts,
+        })
     }
 
     /// Whether a pour has some of what the rule goes by.

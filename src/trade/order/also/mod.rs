@@ -34,10 +34,28 @@ pub(in crate::trade) fn replaced(job: Job<'_>, rules: &Rules) -> Vec<Replaced> {
         .collect()
 }
 
-/// What of a purpose or task is left beside the owner's rules.
-pub(in crate::trade) fn left(name: &str, parts: Parts, replaced: &[Replaced]) -> Parts {
-    let mut parts = parts;
-    for one in replaced.iter().filter(|one| one.instead == name) {
+/// What of a purpose is left beside the owner's rules that buy.
+pub(in crate::trade) fn left_to_buy(name: &str, parts: Parts, replaced: &[Replaced]) -> Parts {
+    left(
+        parts,
+        replaced
+            .iter()
+            .filter(|one| one.buys && one.instead == name),
+    )
+}
+
+/// What of a task is left beside the owner's rules that have hours.
+pub(in crate::trade) fn left_to_do(name: &str, parts: Parts, replaced: &[Replaced]) -> Parts {
+    left(
+        parts,
+        replaced
+            .iter()
+            .filter(|one| one.works && one.instead == name),
+    )
+}
+
+fn left<'a>(mut parts: Parts, replaced: impl Iterator<Item = &'a Replaced>) -> Parts {
+    for one in replaced {
         let left = parts.into_iter();
         parts = match &one.parts {
             Gone::Part(by) => left
