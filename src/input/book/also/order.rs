@@ -12,23 +12,18 @@ pub fn in_order(rules: &Named<Also>) -> Vec<(&str, &Also)> {
 
 /// Reports a rule that comes round to itself, with the way it takes.
 pub(super) fn check(rules: &Named<Also>, problems: &mut Problems) {
-    if let Err(way) = sorted(rules) {
-        let last = rules.get(way[0]).and_then(|rule| rule.by.as_ref());
-        let problem = Problem::new("goes-round", format!("{} goes by itself", ticks(&way[..1])));
-        let problem = match last {
-            Some(by) => problem.at(by.place),
-            None => problem,
-        };
-        let way: Vec<&str> = way.iter().chain(&way[..1]).copied().collect();
-        problems.push(problem.help(format!(
-            "let one of them go by something else: {}",
-            way.iter().map(|name| ticks(&[name])).collect::<Vec<_>>().join(" goes by ")
-        )));
-    }
-}
-
-fn ticks(names: &[&str]) -> String {
-    names.iter().map(|name| format!("`{name}`")).collect()
+    let Err(way) = sorted(rules) else { return };
+    let by = way.first().and_then(|name| rules.get(*name)?.by.as_ref());
+    let Some((first, by)) = way.first().zip(by) else {
+        return;
+    };
+    let way: Vec<String> = way.iter().map(|name| format!("`{name}`")).collect();
+    let message = format!("`{first}` goes by itself");
+    let help = format!(
+        "let one of them go by something else: {} goes by `{first}`",
+        way.join(" goes by ")
+    );
+    problems.push(Problem::new("goes-round", message).at(by.place).help(help));
 }
 
 /// The rules in order, or names of which each goes by the next and the last by the first.
