@@ -64,7 +64,7 @@ mod tests {
         assert_eq!("6 ton or 8 cu yd".parse(), Ok(two));
         refused::<Begun>(
             "bad-each",
-            &["0 ton", "12", "6 ton or 8 ton", "6 ton or 0 cu yd", ""],
+            &["0 ton", "12", "6 ton or 8 ton", "6 ton or 0 cu yd"],
         );
     }
 }
