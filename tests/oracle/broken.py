@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import boxes, dowels, goods, job, labor, machines, named, orders, reading, removal, sell, site, slab, steel
+from figures import boxes, dowels, goods, job, labor, machines, named, orders, reading, removal, sell, site, slab, steel, touching
 
 
 def down(value, step):
@@ -60,6 +60,10 @@ RULES = {
         slab.Slab, "border", lambda was: lambda self: (was(self)[0] * D("1.05"), was(self)[1])
     ),
     "touching slabs keep both forms": instead(job, "share_edges", nothing),
+    "a strip takes the place of a form between two pours": instead(
+        touching, "two_pours", lambda was: lambda a, b: ("joined", b) if b in slab.STRIP else was(a, b)
+    ),
+    "a bulkhead holds one side only": instead(slab.Slab, "depth", lambda _: lambda self, piece: self.own_depth(piece)),
     "laps are forgotten": instead(steel, "lap_of", lambda _: lambda *_: D(1)),
     "one stick too few": instead(steel, "sticks", lambda was: lambda *a: was(*a) - 1),
     "one sheet too many": instead(steel, "mesh", lambda was: lambda *a: was(*a) + 1),

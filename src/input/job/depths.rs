@@ -1,7 +1,7 @@
 //! How deep a slab is, all over and along its edges.
 
-use super::EdgePart;
 use super::takeoff::Slab;
+use super::{EdgePart, Meets};
 use crate::geometry::rim::Strip;
 use crate::input::phrases::EdgesPhrase;
 use crate::values::Length;
@@ -18,8 +18,16 @@ impl Slab {
         self.thickness.value.thickest()
     }
 
-    /// From the top to the bottom of this edge.
+    /// From the top to the bottom of this edge, or of the one beyond it that its form holds too.
     pub fn edge_depth(&self, part: &EdgePart) -> Length {
+        let own = self.own_edge_depth(part);
+        match part.meets {
+            Meets::Depth(beyond) => own.max(beyond),
+            Meets::Nothing | Meets::ControlJoint => own,
+        }
+    }
+
+    pub(super) fn own_edge_depth(&self, part: &EdgePart) -> Length {
         let thick = self.thickened_strips().iter().any(|strip| {
             strip.side == part.side && (strip.stretch.is_none() || strip.stretch == part.stretch)
         });

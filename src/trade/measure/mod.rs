@@ -172,7 +172,7 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     SlabQuantities {
         crossings: crossings::measure(&laid, tally),
         border: faces::border(slab, edges.open.as_ref(), &area, tally),
-        joints: joints::measure(slab, tally),
+        joints: joints::measure(slab, &edges.jointed, tally),
         listed: tally.done(),
         area,
         openings,

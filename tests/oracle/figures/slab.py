@@ -28,6 +28,7 @@ class Piece:
 
     def __init__(self, side, start, end, kind, strip=False):
         self.side, self.start, self.end, self.kind, self.strip = side, start, end, kind, strip
+        self.beyond = None  # where another slab touches: that slab and its pieces here
 
     @property
     def feet(self):
@@ -185,6 +186,7 @@ class Slab:
             parts = [(piece.start, low, piece.kind), (low, high, kind), (high, piece.end, piece.kind)]
             pieces += [Piece(side, a, b, k) for a, b, k in parts if a < b]
         self.pieces = pieces
+        return [p for p in pieces if p.side is side and start <= p.start and p.end <= end]
 
     def touch(self, compass, low, high, kind):
         """A stretch between two places on the ground, along x or y."""
@@ -192,7 +194,7 @@ class Slab:
         axis = 0 if compass in ("north", "south") else 1
         first, last = side.start[axis], side.end[axis]
         start, end = (low - first, high - first) if first < last else (first - high, first - low)
-        self.cut(side, start, end, kind)
+        return self.cut(side, start, end, kind)
 
     # ---- along the edges
 
@@ -323,7 +325,13 @@ class Slab:
         return (self.area - self.strip[0]) * (self.height - self.thin) / YARD
 
     def depth(self, piece):
-        """How deep the form of an edge is."""
+        """How deep the form of an edge is: between two slabs as deep as the deeper."""
+        if piece.beyond is None:
+            return self.own_depth(piece)
+        other, theirs = piece.beyond
+        return max([self.own_depth(piece), *(other.own_depth(p) for p in theirs)])
+
+    def own_depth(self, piece):
         deep = [self.thick]
         if self.height is not None:
             deep.append(self.height)

@@ -32,11 +32,11 @@ class Site:
         wide, deep = self.size(low, high), self.size(low, high)
         own = {"size": f"{said(wide)} x {said(deep)}"}
         edges = {edge: c.one(*KINDS) for edge in OPPOSITE if c.often(0.18)}
+        if more and more not in edges and c.often(0.2):  # said on the slab that is placed
+            edges[more] = c.one("bulkhead", "joined", *KINDS)
         if edges:
             own["edges"] = edges
             self.c.features.update(f"edge at {kind}" for kind in edges.values())
-        if more and more in edges:
-            del edges[more]
         sides = {edge: wide if edge in ("north", "south") else deep for edge in OPPOSITE if edge not in edges}
         self.add(name, kind, own, sides)
         self.dress(name, kind, min(wide, deep), straight=True, plain=False)
