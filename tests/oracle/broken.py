@@ -66,6 +66,9 @@ RULES = {
     "a bulkhead holds one side only": instead(slab.Slab, "depth", lambda _: lambda self, piece: self.own_depth(piece)),
     "laps are forgotten": instead(steel, "lap_of", lambda _: lambda *_: D(1)),
     "one stick too few": instead(steel, "sticks", lambda was: lambda *a: was(*a) - 1),
+    "a strip by itself loses a lap": instead(
+        steel, "side_by_side", lambda _: lambda room, each, lap: reading.up(room / (each - lap), reading.D(1))
+    ),
     "one sheet too many": instead(steel, "mesh", lambda was: lambda *a: was(*a) + 1),
     "a finish takes twice its powder": instead(goods.Goods, "dose", lambda was: staticmethod(more(2)(was))),
     "sealing needs no trip": instead(labor.Labor, "returns", lambda _: lambda *_: D(0)),
