@@ -69,6 +69,7 @@ RULES = {
     "a strip by itself loses a lap": instead(
         steel, "side_by_side", lambda _: lambda room, each, lap: reading.up(room / (each - lap), reading.D(1))
     ),
+    "sheet goes by area": instead(goods.Goods, "sheet", lambda _: lambda self, slab: slab.area * 20 / 19),
     "one sheet too many": instead(steel, "mesh", lambda was: lambda *a: was(*a) + 1),
     "a finish takes twice its powder": instead(goods.Goods, "dose", lambda was: staticmethod(more(2)(was))),
     "sealing needs no trip": instead(labor.Labor, "returns", lambda _: lambda *_: D(0)),

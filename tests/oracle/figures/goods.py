@@ -93,9 +93,16 @@ class Goods:
         strip = [p.feet for s in self.slabs for p in s.pieces + s.inner if p.kind in STRIP]
         strip += [box.around for box in self.all_boxes() if box.isolated]
         self.role("isolation strip", "isolation strip", strip)
-        wide, lap = inches(self.order["retarder width"]), inches(self.order["retarder lap"])
-        under = [s.area * wide / (wide - lap) for s in self.slabs if s.value.get("vapor retarder") == "yes"]
+        under = [self.sheet(s) for s in self.slabs if s.value.get("vapor retarder") == "yes"]
         self.role("vapor retarder", "vapor retarder", under)
+
+    def sheet(self, slab):
+        """It comes off a roll of one width: whole strips on a rectangle, the better way."""
+        wide, lap = inches(self.order["retarder width"]), inches(self.order["retarder lap"])
+        if not slab.shape.is_rectangle():
+            return slab.area * wide / (wide - lap)
+        sides = [high - low for low, high in (slab.shape.bounds(0), slab.shape.bounds(1))]
+        return min(steel.side_by_side(a, wide, lap) * wide * b for a, b in (sides, sides[::-1])) / 144
 
     def curing(self):
         coverage = amount(self.order["compound coverage"])[0]
