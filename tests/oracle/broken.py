@@ -53,6 +53,10 @@ RULES = {
     "nothing is charged for standing": instead(orders.Orders, "standing", lambda _: lambda *_: D(0)),
     "the last load is never held": instead(orders.Orders, "hold_back", nothing),
     "a tenth more in thickened edges": instead(slab.Slab, "thickened", cached(D("1.1"))),
+    "ground is dug too deep under steps": instead(slab.Slab, "on_ground", lambda _: property(lambda _: True)),
+    "a landing takes the hours of one step": instead(
+        slab.Slab, "is_step", lambda was: property(lambda self: was.fget(self) or "on" in self.own)
+    ),
     "steps a tenth taller": instead(slab.Slab, "step_concrete", prop(D("1.1"))),
     "risers need no form": instead(slab.Slab, "riser_form", prop(D(0))),
     "a stoop is filled twice": instead(slab.Slab, "fill", prop(D(2))),

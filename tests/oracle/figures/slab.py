@@ -42,8 +42,9 @@ class Slab:
         self.kind = next(word for word in words if word in kinds)
         known(f"slab {name}", own, SLAB_KEYS)
         known(f"kind {self.kind}", kinds[self.kind], USUAL)
-        self.name, self.own, self.value = name, own, {**kinds[self.kind], **own}
-        self.is_step = self.kind == "step"
+        # What stands on another slab has no ground below, unless somebody says so.
+        usual = {key: value for key, value in kinds[self.kind].items() if key != "base" or "on" not in own}
+        self.name, self.own, self.value = name, own, {**usual, **own}
         self.pour = 0
         if "outline" in own:
             self.shape = named.walked([self.leg(text) for text in own["outline"]])
@@ -62,6 +63,15 @@ class Slab:
         self.boxes = [Box(entry, book) for entry in own.get("boxes", [])]
         self.flight = self.steps(own["steps"]) if "steps" in own else None
         self.stoop_of(own.get("stoop"))
+
+    @property
+    def is_step(self):
+        """Formed and finished as one piece of work."""
+        return self.kind == "step" and "steps" not in self.own
+
+    @property
+    def on_ground(self):
+        return not self.is_step and "on" not in self.own
 
     @staticmethod
     def sized(size, edges):

@@ -88,7 +88,7 @@ class Site:
             c.features.add("strip between two slabs")
 
     def on(self, name, base):
-        """A step at an edge: it leaves the slab below as it is."""
+        """A step at an edge, or a landing: it leaves the slab below as it is."""
         c = self.c
         edge = c.one(*self.free[base])
         room = self.free[base][edge]
@@ -99,8 +99,11 @@ class Site:
         own = {"size": f"{said(wide[0])} x {said(wide[1])}", "edges": {edge: "house"}}
         shift = c.whole(0, (room - long) // 48) * 48
         own["on"] = f"{base}, {edge} edge, {said(shift)} from {c.one(*ACROSS[edge])} end"
-        c.features.add("step on a slab")
-        self.add(name, "step", own, {})
+        kind = c.one("step", "step", "patio")
+        if kind != "step":
+            own |= {"thickness": c.one("7 in", "9 in"), "thickened": "none"}
+        c.features.add("step on a slab" if kind == "step" else "landing on a slab")
+        self.add(name, kind, own, {})
 
     def stoop(self, name):
         """A landing with steps that lead down from one of its edges."""
