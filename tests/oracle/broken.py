@@ -80,6 +80,10 @@ RULES = {
     "everything is done while forming": instead(labor, "stage_of", lambda _: lambda *_: "form"),
     "soil is hauled at half its volume": instead(removal, "area_and_depth", lambda was: lambda o: (was(o)[0], was(o)[1] / 2)),
     "a pump costs nothing": instead(machines.Machines, "pumps", nothing),
+    "a part of a day is hired where days are whole": instead(machines, "up", lambda _: lambda value, step: value),
+    "what is added by hand goes up by itself": instead(
+        job.Job, "buy", lambda was: lambda self, *args, added=False, **names: was(self, *args, **names)
+    ),
     "a buggy comes for free": instead(machines.Machines, "machines", nothing),
     "payments go by halves": instead(sell.Sell, "payments", lambda _: lambda self, total: [total / 2, total / 2]),
     "boxes displace nothing": instead(boxes.Box, "displaced", lambda _: lambda *_: D(0)),
