@@ -353,10 +353,13 @@ class Slab:
         return [p for p in self.pieces + self.inner if p.kind in FORMED]
 
     def spans(self, axis, at):
-        """Stretches of the slab on a line, without what is left open in it."""
+        """Stretches of the slab on a line, without what is left open in it; a line that only touches
+        an opening is not cut there."""
         spans = self.shape.spans(axis, at)
         for hole, _ in self.holes:
             for low, high in hole.over(axis, at):
+                if low == high:
+                    continue
                 cut = []
                 for start, end in spans:
                     cut += [(a, b) for a, b in ((start, min(end, low)), (max(start, high), end)) if a < b]

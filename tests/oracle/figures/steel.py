@@ -6,6 +6,9 @@ from decimal import Decimal as D
 from .reading import FT, inches, known, up
 
 
+HAIR = D("1e-9")
+
+
 def lap_of(size, rule):
     """So many bar diameters; a bar's number is its diameter in eighths of an inch."""
     return D(size.removeprefix("no. ")) / 8 * D(rule.get("lap", "40"))
@@ -35,7 +38,9 @@ def bars(slab, cover, stock, lap):
         gaps = up(usable / spacing, D(1)) if usable > 0 else D(0)
         places = [low + cover + usable * i / gaps for i in range(int(gaps) + 1)] if gaps else []
         for at in places or [(low + high) / 2]:
-            for start, end in slab.spans(axis, at):
+            # Without cover the outermost lie along the edge, and are as long as the slab just inside it.
+            within = min(max(at, low + HAIR), high - HAIR)
+            for start, end in slab.spans(axis, within):
                 length = (end - start - 2 * cover).quantize(D("1e-7"), ROUND_HALF_UP)
                 if length >= 6:
                     runs.append(spliced(length, stock, lap))
