@@ -18,6 +18,7 @@ mod sticks;
 mod together;
 
 pub use concrete::ConcreteOrder;
+pub(super) use extras::is_labor;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
 

@@ -189,6 +189,9 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
                 self.lines.append(Line(key, D(1), D(written["cost"]), kind, kind == "material", key))
                 continue
             wanted = amount(written)[0]
+            if key == self.role_of("labor"):
+                self.added_hours.append(wanted)
+                continue
             self.buy(key, key, [wanted], added=True)
             if "work" in self.item(key):
                 self.item_work.append((key, wanted, self.item(key)["work"]))
@@ -227,7 +230,7 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
         return other
 
     def priced(self, added):
-        self.lines, self.item_work, self.bought = [], [], []
+        self.lines, self.item_work, self.bought, self.added_hours = [], [], [], []
         self.order_concrete()
         self.goods()
         self.pins()
