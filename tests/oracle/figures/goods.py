@@ -159,12 +159,11 @@ class Goods:
             if order.color:
                 rule = self.book["colors"][order.color]
                 known("color", rule, ("item", "dose", "says"))
-                if rule["dose"].endswith(" of cement"):
+                each = rate(rule["dose"])[0] if not rule["dose"].endswith(" of cement") else None
+                if each is None:
                     cement = rate(self.book["mixes"][order.mix]["cement content"])[0]
-                    much = order.total * cement * percent(rule["dose"].removesuffix(" of cement"))
-                else:
-                    much = order.total * rate(rule["dose"])[0]
-                colors.setdefault(rule["item"], []).append(much)
+                    each = cement * percent(rule["dose"].removesuffix(" of cement"))
+                colors.setdefault(rule["item"], []).append(self.colored(order, each, rule["item"]))
         for key, much in colors.items():
             self.buy(key, f"{key} for the mix", much)
         sealed = {}
@@ -176,6 +175,11 @@ class Goods:
                 sealed.setdefault(rule["item"], []).append(much)
         for key, much in sealed.items():
             self.buy(key, f"{key} for sealing", much)
+
+    def colored(self, order, each, key):
+        """Each truck is mixed by itself, with whole bags where it is sold in bags."""
+        step = number(self.item(key).get("sold in", "0"))
+        return sum(up(load * each, step) if step else load * each for load in order.loads)
 
     @staticmethod
     def dose(text, area, edge):
