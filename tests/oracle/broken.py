@@ -77,6 +77,11 @@ RULES = {
     "sheet goes by area": instead(goods.Goods, "sheet", lambda _: lambda self, slab: slab.area * 20 / 19),
     "one sheet too many": instead(steel, "mesh", lambda was: lambda *a: was(*a) + 1),
     "a finish takes twice its powder": instead(goods.Goods, "dose", lambda was: staticmethod(more(2)(was))),
+    "color is bagged for the whole order": instead(
+        goods.Goods, "colored", lambda _: lambda self, order, each, key: order.total * each
+    ),
+    "no pour is sealed with another": instead(labor, "is_served", lambda _: lambda due, poured: False),
+    "hours added by hand take no time": instead(labor.Labor, "written_hours", lambda _: lambda _: reading.D(0)),
     "sealing needs no trip": instead(labor.Labor, "returns", lambda _: lambda *_: D(0)),
     "everything is done while forming": instead(labor, "stage_of", lambda _: lambda *_: "form"),
     "soil is hauled at half its volume": instead(removal, "area_and_depth", lambda was: lambda o: (was(o)[0], was(o)[1] / 2)),
