@@ -6,11 +6,10 @@ use super::{EdgeKind, EdgePart, Meets};
 use crate::input::phrases::EdgesPhrase;
 use crate::values::Length;
 
-/// One side of a contact: the slab, its edges so far, and which of its sides touches.
+/// One side of a contact.
 #[derive(Clone, Copy)]
 struct End<'a> {
     slab: &'a Slab,
-    edges: &'a [EdgePart],
     side: usize,
 }
 
@@ -22,22 +21,15 @@ pub(super) fn edges(slabs: &[Option<&Slab>], contacts: &[Contact]) -> Vec<Vec<Ed
         .collect();
     for contact in contacts {
         let ends = [contact.placed(), contact.base()];
-        let [Some(placed), Some(base)] = ends.map(|(i, side)| {
-            slabs[i].map(|slab| End {
-                slab,
-                edges: &edges[i],
-                side,
-            })
-        }) else {
+        let [Some(placed), Some(base)] =
+            ends.map(|(i, side)| slabs[i].map(|slab| End { slab, side }))
+        else {
             continue;
         };
         let (mine, theirs) = between(placed, base);
-        let made = [(placed, mine), (base, theirs)].map(|(end, kind)| {
-            let side = end.slab.outline.sides()[end.side];
-            divided(end.edges, end.side, &side, &contact.stretch(), kind)
-        });
-        for ((i, _), made) in ends.into_iter().zip(made) {
-            edges[i] = made;
+        for ((i, number), end, kind) in [(ends[0], placed, mine), (ends[1], base, theirs)] {
+            let side = end.slab.outline.sides()[number];
+            edges[i] = divided(&edges[i], number, &side, &contact.stretch(), kind);
         }
     }
     edges
@@ -65,7 +57,7 @@ fn one_pour(placed: End<'_>, base: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, Me
     let with = |end: End<'_>, beyond: End<'_>| {
         let kind = end.said();
         let meets = if kind.has_form() {
-            end.holding(beyond)
+            beyond.held()
         } else {
             Meets::Nothing
         };
@@ -93,10 +85,7 @@ fn one_pour(placed: End<'_>, base: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, Me
 fn two_pours(first: End<'_>, second: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, Meets)) {
     let (one, other) = (first.said(), second.said());
     if other.has_form() && other.pin().is_some() && one.pin().is_none() {
-        return (
-            (EdgeKind::Joined, Meets::Nothing),
-            (other, second.holding(first)),
-        );
+        return ((EdgeKind::Joined, Meets::Nothing), (other, first.held()));
     }
     let is_crossed = one.pin().is_some();
     let left = if !is_crossed && (other.has_strip() || other.pin().is_some()) {
@@ -107,27 +96,32 @@ fn two_pours(first: End<'_>, second: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, 
         EdgeKind::Joined
     };
     (
-        (EdgeKind::bulkhead(one.pin()), first.holding(second)),
+        (EdgeKind::bulkhead(one.pin()), second.held()),
         (left, Meets::Nothing),
     )
 }
 
-impl End<'_> {
+impl<'a> End<'a> {
+    /// What the takeoff says of the whole side, whoever else touches it.
     fn said(self) -> EdgeKind {
-        let part = self.edges.iter().find(|part| part.side == self.side);
-        part.map_or(EdgeKind::Open, |part| part.kind)
+        self.part().map_or(EdgeKind::Open, |part| part.kind)
     }
 
-    /// A form here holds this slab and the one beyond.
-    fn holding(self, beyond: Self) -> Meets {
-        Meets::Depth(beyond.depth())
+    fn part(self) -> Option<&'a EdgePart> {
+        let mut parts = self.slab.edges.iter();
+        parts.find(|part| part.side == self.side)
+    }
+
+    /// A form beyond which this slab is placed too holds both.
+    fn held(self) -> Meets {
+        Meets::Depth(self.depth())
     }
 
     /// Where it touches another the edge is not open, so not thickened with those that are.
     fn depth(self) -> Length {
         match &self.slab.sections.thickened {
             Some(edge) if edge.edges.value != EdgesPhrase::AllOpen => {
-                let part = self.edges.iter().find(|part| part.side == self.side);
+                let part = self.part();
                 part.map_or(self.slab.thickest(), |part| self.slab.own_edge_depth(part))
             }
             _ => self.slab.thickest(),

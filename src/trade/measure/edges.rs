@@ -36,7 +36,7 @@ struct Stretch {
     is_straight: bool,
     is_ring: bool,
     is_own: bool,
-    is_jointed: bool,
+    meets: Meets,
     depth: Length,
     length: Quantity,
 }
@@ -115,7 +115,7 @@ pub(super) fn measure(
         rings: formed(true),
         jointed: parts
             .iter()
-            .filter(|part| part.is_jointed)
+            .filter(|part| part.meets == Meets::ControlJoint)
             .map(|part| part.length.clone())
             .collect(),
         pinned: parts
@@ -172,7 +172,7 @@ impl<'a> Ring<'a> {
                 is_straight: false,
                 is_ring: true,
                 is_own: self.is_own,
-                is_jointed: false,
+                meets: first.meets,
                 depth: self.depth(first),
                 length,
             }];
@@ -184,7 +184,7 @@ impl<'a> Ring<'a> {
                 is_straight: self.outline.sides()[part.side].is_straight(),
                 is_ring: false,
                 is_own: self.is_own,
-                is_jointed: part.meets == Meets::ControlJoint,
+                meets: part.meets,
                 depth: self.depth(part),
                 length: self.along(part.side, part.stretch),
             })
