@@ -16,6 +16,7 @@ mod removal;
 mod resolve;
 mod sanity;
 mod sections;
+mod shared;
 mod takeoff;
 mod written;
 
@@ -25,7 +26,7 @@ pub use ask::choose;
 pub use bars::{Bars, Layer};
 pub use boxes::{BoxWritten, Lid, SetBox};
 pub use dowels::Dowels;
-pub use edge::EdgePart;
+pub use edge::{EdgePart, Meets};
 pub use permit::Permit;
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{looked_up, resolve};

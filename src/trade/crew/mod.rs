@@ -165,6 +165,10 @@ fn timed(
         if one.parts.is_empty() {
             continue;
         }
+        if one.is_hours {
+            tasks.push(as_written(&one, list));
+            continue;
+        }
         let Some(rate) = one.rate.take().or_else(|| list.rate(&one.name)) else {
             continue;
         };
@@ -176,6 +180,23 @@ fn timed(
         });
     }
     tasks
+}
+
+/// Hours that the owner adds are final, and not multiplied.
+fn as_written(task: &Task, list: &List<'_>) -> TaskHours {
+    let name = &task.name;
+    let added = sum(task.parts.iter().map(|(_, part)| part));
+    let work = Quantity::by("added up", format!("{name} work"), Unit::Hour, added);
+    let rule = "hours as the takeoff adds them";
+    let hours = Quantity::by(rule, format!("{name} hours"), Unit::Hour, of(&work));
+    TaskHours {
+        shares: shares(&task.parts),
+        name: name.clone(),
+        stage: task.stage,
+        places: task.places,
+        work,
+        hours: list.sets.settle(hours),
+    }
 }
 
 fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> TaskHours {

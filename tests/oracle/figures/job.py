@@ -143,23 +143,33 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
             return D(found["wage"]) * (1 + percent(found["burden"]))
         return D(found)
 
-    def buy_exactly(self, key, much, name, pour=None):
-        if much == 0 or key == "none":
+    def buy_exactly(self, key, much, name, pour=None, even_nothing=False):
+        if (much == 0 and not even_nothing) or key == "none":
             return
         item, each = self.item(key), self.price(key, pour)
         taxed = item.get("taxed", "yes" if item["class"] == "material" else "no") == "yes"
         what = (item.get("is", key), much, cents(much * each), item["class"], taxed)
         self.lines.append(Line(*what, name, key, singular(item["unit"]), pour, each))
 
-    def buy(self, key, name, parts, pour=None):
-        """Added up, then once up to how the item is sold, and no less than its least."""
+    def buy(self, key, name, parts, pour=None, added=False):
+        """Added up, then once up to how the item is sold, and no less than its least. What is added
+        by hand of an item that a rule buys for the whole job is bought together with it."""
         total = sum(parts, D(0))
         if total == 0 or key == "none":
             return
+        earlier = [one for one in self.bought if one[0] == key and (added or one[3])] if pour is None else []
+        sold = self.sold(key, total + sum(wanted for _, wanted, *_ in earlier))
+        much = self.set(name, max(sold - sum(had for _, _, had, _ in earlier), D(0)))
+        if pour is None:
+            chosen = name in self.job.get("set", {})
+            self.bought.append((key, much if chosen else total, much, added))
+        # A line of nothing says that what was bought before is enough.
+        self.buy_exactly(key, much, name, pour, even_nothing=bool(earlier))
+
+    def sold(self, key, total):
         item = self.item(key)
         step = number(item.get("sold in", "0"))
-        total = up(total, step) if step else total
-        self.buy_exactly(key, self.set(name, max(total, number(item.get("at least", "0")))), name, pour)
+        return max(up(total, step) if step else total, number(item.get("at least", "0")))
 
     def role_of(self, role):
         key = self.book["use"].get(role, "none")
@@ -180,7 +190,10 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
                 self.lines.append(Line(key, D(1), D(written["cost"]), kind, kind == "material", key))
                 continue
             wanted = amount(written)[0]
-            self.buy(key, key, [wanted])
+            if key == self.role_of("labor"):
+                self.added_hours.append(wanted)
+                continue
+            self.buy(key, key, [wanted], added=True)
             if "work" in self.item(key):
                 self.item_work.append((key, wanted, self.item(key)["work"]))
 
@@ -218,7 +231,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
         return other
 
     def priced(self, added):
-        self.lines, self.item_work = [], []
+        self.lines, self.item_work, self.bought, self.added_hours = [], [], [], []
         self.order_concrete()
         self.goods()
         self.pins()

@@ -1,5 +1,6 @@
 """The crew: person hours by rate, trips, days, and what is charged."""
 
+import datetime
 from decimal import Decimal as D
 
 from .reading import amount, known, number, percent, rate, up
@@ -18,6 +19,11 @@ def stage_of(task, of_item):
     if of_item:
         return "form"
     return next((stage for start, stage in STAGES.items() if task.startswith(start)), "form")
+
+
+def is_served(due, poured):
+    """Whether the visit that is due on a day seals what is poured on another too."""
+    return due is not None and poured <= due
 
 
 class Labor:
@@ -57,20 +63,34 @@ class Labor:
         found += self.site_tasks() + self.box_tasks()
         return found + self.also_tasks() + [(*one, True) for one in self.item_work]
 
+    def written_hours(self):
+        """Hours the owner adds are final, and done while forming."""
+        much = sum(self.added_hours, D(0))
+        return self.set("added labor hours", much) if much else D(0)
+
     def returns(self):
-        """For each pour the most trips of its finishes, and of its sealers of each day."""
+        """For each pour the most trips of its finishes; and for all sealers that wait equally long the
+        most of them, once for the pours that are placed before the first of them is due."""
         total = D(0)
         for pour in range(len(self.pours)):
             used = [finish for slab, finish, *_ in self.faces() if slab.pour == pour]
             entries = [self.book.get("finishes", {}).get(finish, {}) for finish in used]
             total += max((number(entry.get("trips", "0")) for entry in entries), default=D(0))
-            due = {}
-            for slab in self.slabs:
-                if slab.pour == pour and slab.seal:
-                    rule = self.book["sealers"][slab.seal]
-                    day = amount(rule.get("after", "28 days"))[0]
-                    due[day] = max(due.get(day, D(0)), number(rule.get("trips", "1")))
-            total += sum(due.values()) + self.also_returns(pour)
+            total += self.also_returns(pour)
+        waits = {}
+        for slab in self.slabs:
+            if slab.seal:
+                rule = self.book["sealers"][slab.seal]
+                poured = datetime.date.fromisoformat(self.pours[slab.pour]["day"])
+                one = (poured, number(rule.get("trips", "1")))
+                waits.setdefault(amount(rule.get("after", "28 days"))[0], []).append(one)
+        for wait, sealed in waits.items():
+            due = None
+            for poured, trips in sorted(sealed, key=lambda one: one[0]):
+                if not is_served(due, poured):
+                    due, most = poured + datetime.timedelta(days=int(wait)), D(0)
+                total += max(trips - most, D(0))
+                most = max(most, trips)
         return self.set("return trips", total) if total else total
 
     def labor(self):
@@ -92,6 +112,10 @@ class Labor:
             hours[name] = hours.get(name, D(0)) + took
             stage = stage_of(name, of_item)
             stages[stage] = stages.get(stage, D(0)) + took
+        if self.added_hours:
+            tasks = [*tasks, ("added labor",)]
+            by_task.append(self.written_hours())
+            stages["form"] = stages.get("form", D(0)) + by_task[-1]
         worked = self.set("hours worked", sum(by_task))
         visits = lambda n: up(n / (people * (day - travel - set_up)), D(1))
         in_days = lambda n: up(n / (people * day), step) if step else n / (people * day)

@@ -3,7 +3,7 @@
 use crate::geometry::{Compass, Point};
 use crate::input::job::sections::Steps;
 use crate::input::job::takeoff::Slab;
-use crate::input::job::{EdgeKind, positions};
+use crate::input::job::{EdgeKind, Meets, positions};
 use crate::input::sections::StepsWritten;
 use crate::reading::{At, Problem, Problems, Read};
 use crate::values::Length;
@@ -82,7 +82,8 @@ pub(super) fn flight(
                 .help("move them along the edge; a slab at their foot begins a flight farther out, so leave its position out"),
         ));
     }
-    slab.edges = positions::divided(&slab.edges, number, &side, &stretch, EdgeKind::Joined);
+    let joined = (EdgeKind::Joined, Meets::Nothing);
+    slab.edges = positions::divided(&slab.edges, number, &side, &stretch, joined);
     let on = |position: i64| match edge {
         Compass::North | Compass::South => Point::new(position, side.from.y),
         Compass::East | Compass::West => Point::new(side.from.x, position),

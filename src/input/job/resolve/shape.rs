@@ -2,7 +2,7 @@
 
 use crate::geometry::{Compass, Leg, Outline, WalkError};
 use crate::input::job::written::{ShapeWritten, SlabWritten};
-use crate::input::job::{EdgeKind, EdgePart};
+use crate::input::job::{EdgeKind, EdgePart, Meets};
 use crate::input::phrases::{CornerPhrase, Course, LegPhrase, SizePhrase};
 use crate::reading::{At, Place, Problem, Problems, Read};
 use crate::values::Length;
@@ -156,6 +156,7 @@ pub(super) fn edges(
                 .or_else(|| named(side.facing()))
                 .unwrap_or(EdgeKind::Open),
             stretch: None,
+            meets: Meets::Nothing,
         })
         .collect()
 }
