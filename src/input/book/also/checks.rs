@@ -15,12 +15,29 @@ use crate::values::Unit;
 pub(in crate::input::book) fn check(rules: &Rules, problems: &mut Problems) {
     let before = problems.len();
     for rule in rules.also.values() {
+        if let Some(finish) = rule.only.as_ref().and_then(|only| only.finish.as_ref()) {
+            finished(finish, rules, problems);
+        }
         goes_by(rule, rules, problems);
         replaces(rule, rules, problems);
     }
     if problems.len() == before {
         order::check(&rules.also, problems);
     }
+}
+
+/// A finish that the book knows, by its rate or its entry.
+fn finished(finish: &At<String>, rules: &Rules, problems: &mut Problems) {
+    let rated = rules.rates.get(&format!("finish {}", finish.value));
+    if rated.is_some() || rules.finishes.contains_key(&finish.value) {
+        return;
+    }
+    let what = format!("the book has no finish `{}`", finish.value);
+    let help = match rules.nearest_finish(&finish.value) {
+        Some(near) => format!("did you mean `{near}`?"),
+        None => "name one of `finishes`, or of the rates that begin with `finish`".to_owned(),
+    };
+    told("unknown-finish", finish.place, &what, &help, problems);
 }
 
 /// What a rule goes by, in its unit, if it is known; nothing where it counts times.

@@ -44,9 +44,9 @@ keys! {
 keys! {
     /// Which slabs a rule is for: those of which all of it is true.
     pub struct Only in "`where`" {
-        slab: Option<String> = "slab", none, "the slab of this name", "driveway";
-        kind: Option<String> = "kind", none, "slabs of this kind", "driveway";
-        finish: Option<String> = "finish", none, "slabs of this finish", "broom";
+        slab: Option<At<String>> = "slab", none, "the slab of this name", "driveway";
+        kind: Option<At<String>> = "kind", none, "slabs of this kind", "driveway";
+        finish: Option<At<String>> = "finish", none, "slabs of this finish", "broom";
         placed: Option<At<Method>> = "placed by", none, "how their concrete is placed", "pump";
         thicker: Option<At<Length>> = "thicker than", none, "of the slab by itself", "5 in";
         has: Option<At<String>> = "has" as "quantity", none, "slabs that have some of it", "joints";

@@ -59,6 +59,7 @@ pub fn looked_up(
     let mut slabs: Vec<(Slab, SlabWritten)> = Vec::new();
     let mut head = written.head;
     head.site = crate::input::site::or_usual(head.site, &business.site.usual);
+    names::kinds_of_rules(book, business, problems);
     let mut unsure = written.slabs.unread;
     for slab in written.slabs.read {
         match slab::slab(&slab, book, business, problems) {

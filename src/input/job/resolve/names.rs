@@ -49,6 +49,21 @@ pub(super) fn kind(
     near.map(str::to_owned).ok_or(reported)
 }
 
+/// Reports kinds that a rule of the book is for and business.yaml does not have.
+pub(super) fn kinds_of_rules(book: &PriceBook, business: &Business, problems: &mut Problems) {
+    let kinds = || business.kinds.keys().map(String::as_str);
+    let rules = book.rules.also.values();
+    let said = rules.filter_map(|rule| rule.only.as_ref()?.kind.as_ref());
+    for kind in said.filter(|kind| !business.kinds.contains_key(&kind.value)) {
+        let message = format!("business.yaml has no kind of slab `{}`", kind.value);
+        let problem = Problem::new("unknown-kind", message).at(kind.place);
+        problems.push(problem.help(match suggest::closest(&kind.value, kinds()) {
+            Some(near) => format!("did you mean `{near}`?"),
+            None => format!("its kinds are {}", kinds().collect::<Vec<_>>().join(", ")),
+        }));
+    }
+}
+
 /// The name, or the one that was probably meant by it, which is reported like any unknown one.
 pub(super) fn meant<T>(
     name: At<String>,

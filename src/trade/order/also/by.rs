@@ -2,6 +2,7 @@
 
 use crate::input::book::{Also, Among, Known, OnceA, Only, known};
 use crate::input::job::{Slab, Takeoff};
+use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::order::{ConcreteOrder, Need, NeedItem, Parts, Section, Shares, shares};
 use crate::trade::term::number;
@@ -248,8 +249,9 @@ impl Job<'_> {
 
     fn is_one(&self, only: &Only, i: usize, slab: &Slab) -> bool {
         let by = self.takeoff.access_of(slab.placement).by.value;
-        let is =
-            |wanted: &Option<String>, what: &str| wanted.as_ref().is_none_or(|one| one == what);
+        let is = |wanted: &Option<At<String>>, what: &str| {
+            wanted.as_ref().is_none_or(|one| one.value == what)
+        };
         let has = |title: &str| {
             titled(slab, &self.slabs[i], title).is_some_and(|found| !found.value().is_zero())
         };
