@@ -92,6 +92,7 @@ RULES = {
     ),
     "a buggy comes for free": instead(machines.Machines, "machines", nothing),
     "payments go by halves": instead(sell.Sell, "payments", lambda _: lambda self, total: [total / 2, total / 2]),
+    "work is always in its usual unit": instead(labor.Labor, "by_rate", lambda _: lambda self, task, much: much),
     "own rules buy nothing": instead(also.Also, "also_bought", nothing),
     "own rules take no time": instead(also.Also, "also_tasks", lambda _: lambda *_: []),
     "own rules replace nothing": instead(also.Also, "left", lambda _: lambda self, built_in, slab, much: much),

@@ -49,6 +49,28 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("unload by pump", Unit::CubicYard),
 ];
 
+/// Other units in which the work of a task may be rated.
+const OTHERWISE: &[(&str, &[Unit])] = &[
+    ("break out", &[Unit::CubicYard]),
+    ("take up pavers", &[Unit::CubicYard]),
+    ("dig", &[Unit::SquareFoot]),
+    ("base", &[Unit::SquareFoot]),
+    ("bars", &[Unit::Pound, Unit::SquareFoot]),
+    ("place by", &[Unit::SquareFoot]),
+];
+
+/// Every unit that fits the work of a task, the usual one first.
+fn units(task: &str) -> Vec<Unit> {
+    let fixed = FIXED.iter().find(|(name, _)| *name == task);
+    let usual = fixed.map_or(Unit::SquareFoot, |(_, unit)| *unit);
+    let others = OTHERWISE.iter().filter(|(name, _)| {
+        let rest = task.strip_prefix(name);
+        fixed.is_some() && rest.is_some_and(|rest| rest.is_empty() || rest.starts_with(' '))
+    });
+    let others = others.flat_map(|(_, units)| units.iter().copied());
+    std::iter::once(usual).chain(others).collect()
+}
+
 /// An example of a rate for a task, in the units it is measured in.
 pub fn rates_help(task: &str) -> String {
     let per = FIXED
@@ -98,17 +120,19 @@ fn rate(entry: &Entry, problems: &mut Problems) -> Read<At<Ratio>> {
         })));
     }
     let rate: At<Ratio> = entry.node.read_at(problems)?;
-    let per = fixed.map_or(Unit::SquareFoot, |(_, unit)| *unit);
+    let fit = units(task);
     let time = if task.starts_with("unload") {
         &[Unit::Minute][..]
     } else {
         &[Unit::Hour, Unit::CrewHour]
     };
-    if time.contains(&rate.value.much.unit) && rate.value.per.unit == per {
+    if time.contains(&rate.value.much.unit) && fit.contains(&rate.value.per.unit) {
         return Ok(rate);
     }
-    let unit = format!("{} per {}", time[0].plural(), per.symbol());
-    let message = format!("`{task}` is measured in {unit}");
+    let time = time[0].plural();
+    let each: Vec<&str> = fit.iter().map(|unit| unit.symbol()).collect();
+    let message = format!("`{task}` is measured in {time} per {}", each.join(" or "));
     let problem = Problem::new("wrong-unit", message).at(rate.place);
-    Err(problems.push(problem.help(format!("write, for example, `2 {unit}`"))))
+    let help = format!("write, for example, `2 {time} per {}`", each[0]);
+    Err(problems.push(problem.help(help)))
 }

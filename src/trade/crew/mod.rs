@@ -147,7 +147,10 @@ pub(super) fn crew(
 /// What of these tasks is left beside the owner's own rules.
 fn built_in(mut tasks: Vec<Task>, list: &List<'_>) -> Vec<Task> {
     for task in &mut tasks {
-        task.parts = left_to_do(&task.name, std::mem::take(&mut task.parts), &list.replaced);
+        let others = task.otherwise.iter_mut().map(|(_, parts)| parts);
+        for parts in others.chain([&mut task.parts]) {
+            *parts = left_to_do(&task.name, std::mem::take(parts), &list.replaced);
+        }
     }
     tasks
 }
@@ -172,6 +175,7 @@ fn timed(
         let Some(rate) = one.rate.take().or_else(|| list.rate(&one.name)) else {
             continue;
         };
+        one.rated_by(rate.value.per.unit);
         let make = || task(&one, &rate, work, list);
         // What is placed is what is ordered, whatever its parts are.
         tasks.push(match one.places {
@@ -202,7 +206,9 @@ fn as_written(task: &Task, list: &List<'_>) -> TaskHours {
 fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> TaskHours {
     let (name, unit, crew) = (&task.name, rate.value.per.unit, list.by.crew);
     let total = format!("{name} work");
-    let total = if let Some(method) = task.places {
+    let total = if let Some(method) = task.places
+        && unit == Unit::CubicYard
+    {
         // What is placed is what is ordered; its parts only say where the hours belong.
         let by_it = work.orders.iter().filter(|order| order.by == method);
         let ordered = sum(by_it.map(|order| &order.order));

@@ -6,6 +6,8 @@ use crate::input::book::{Role, Rules};
 use crate::input::job::RemovalMaterial;
 use crate::trade::measure::RemovalQuantities;
 use crate::trade::order::{Parts, Section};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
 
 /// Rates of removal, in the order of the work.
 const TASKS: [&str; 9] = [
@@ -22,24 +24,25 @@ const TASKS: [&str; 9] = [
 
 pub(super) fn tasks(removals: &[RemovalQuantities], rules: &Rules) -> Vec<Task> {
     let mut tasks = Vec::new();
-    let mut add = |name, parts: Parts| tasks.push(Task::rated(name, Stage::Remove, parts));
     if we_saw(rules) {
         let faces = removals.iter().filter_map(|one| one.saw_cut.as_ref());
         let parts = faces.map(|cut| (Section::Removal, cut.face.clone()));
-        add("saw cut", parts.collect());
+        tasks.push(Task::rated("saw cut", Stage::Remove, parts.collect()));
     }
     for name in TASKS {
-        let of_it = removals.iter().filter(|one| one.task == name);
-        let parts = of_it.map(|one| {
-            let much = match one.material {
-                RemovalMaterial::Concrete | RemovalMaterial::Asphalt | RemovalMaterial::Pavers => {
-                    &one.area
-                }
-                RemovalMaterial::Soil => &one.solid,
-            };
-            (Section::Removal, much.clone())
+        let of_it = || removals.iter().filter(|one| one.task == name);
+        let by = |what: fn(&RemovalQuantities) -> &Quantity| -> Parts {
+            let parts = of_it().map(|one| (Section::Removal, what(one).clone()));
+            parts.collect()
+        };
+        let (area, volume) = (by(|one| &one.area), by(|one| &one.solid));
+        // Soil is rated by what is dug, all else by its face, unless the book says otherwise.
+        let is_dug = of_it().any(|one| one.material == RemovalMaterial::Soil);
+        tasks.push(if is_dug {
+            Task::rated(name, Stage::Remove, volume).or(Unit::SquareFoot, area)
+        } else {
+            Task::rated(name, Stage::Remove, area).or(Unit::CubicYard, volume)
         });
-        add(name, parts.collect());
     }
     tasks
 }

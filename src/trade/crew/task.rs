@@ -5,6 +5,7 @@ use crate::input::job::Method;
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::order::Parts;
+use crate::values::Unit;
 
 /// Work of one kind, wherever the job has it.
 pub(super) struct Task {
@@ -16,6 +17,8 @@ pub(super) struct Task {
     /// How the concrete is placed, where that is the task.
     pub places: Option<Method>,
     pub parts: Parts,
+    /// The same work in other units, for rates that are given by them.
+    pub otherwise: Vec<(Unit, Parts)>,
     /// Whether the parts are hours as the owner wrote them, and neither rated nor multiplied.
     pub is_hours: bool,
 }
@@ -28,7 +31,22 @@ impl Task {
             rate: None,
             places: None,
             parts,
+            otherwise: Vec::new(),
             is_hours: false,
+        }
+    }
+
+    /// The same, which may be rated by another unit too.
+    pub(super) fn or(mut self, unit: Unit, parts: Parts) -> Self {
+        self.otherwise.push((unit, parts));
+        self
+    }
+
+    /// The work in the unit it is rated by.
+    pub(super) fn rated_by(&mut self, unit: Unit) {
+        let mut others = std::mem::take(&mut self.otherwise).into_iter();
+        if let Some((_, parts)) = others.find(|(other, _)| *other == unit) {
+            self.parts = parts;
         }
     }
 

@@ -61,15 +61,31 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         slab.sections.fill()?;
         found.fill().cloned()
     }));
-    let mut tasks = vec![Task::rated("base", Stage::Form, base)];
-    let forming = FORMING.iter();
-    tasks.extend(forming.map(|(name, what)| Task::rated(*name, Stage::Form, work.of_each(what))));
+    let on_base = work.of_each(|_, found| found.base.as_ref().map(|_| found.area.clone()));
+    let base = Task::rated("base", Stage::Form, base).or(Unit::SquareFoot, on_base);
+    let mut tasks = vec![base];
+    for (name, what) in &FORMING {
+        let mut task = Task::rated(*name, Stage::Form, work.of_each(what));
+        if *name == "bars" {
+            let laid =
+                |_: &Slab, found: &SlabQuantities| found.steel().next().map(|_| found.area.clone());
+            task = task
+                .or(Unit::Pound, work.of_each(|_, found| weight(found)))
+                .or(Unit::SquareFoot, work.of_each(laid));
+        }
+        tasks.push(task);
+    }
     tasks.extend(Method::ALL.map(|method| {
         let ordered = work.orders.iter().filter(|order| order.by == method);
         let parts = ordered.flat_map(placed).collect();
+        let area = work.of_each(|slab, found| {
+            let by = work.takeoff.access_of(slab.placement).by.value;
+            (by == method).then(|| found.area.clone())
+        });
+        let task = Task::rated(format!("place by {}", method.name()), Stage::Place, parts);
         Task {
             places: Some(method),
-            ..Task::rated(format!("place by {}", method.name()), Stage::Place, parts)
+            ..task.or(Unit::SquareFoot, area)
         }
     }));
     tasks.extend(finishing(work, rules));
@@ -122,16 +138,24 @@ fn as_written(extra: &Extra, amount: &At<Amount>, unit: Unit) -> Quantity {
 
 /// Feet of bars placed in a slab, those along its edges too.
 fn steel(slab: &SlabQuantities) -> Option<Quantity> {
-    let all: Vec<&Quantity> = slab.steel().map(|bars| &bars.placed).collect();
+    let all = slab.steel().map(|bars| &bars.placed).collect();
+    together("bars placed", Unit::Foot, all)
+}
+
+/// Pounds of them.
+fn weight(slab: &SlabQuantities) -> Option<Quantity> {
+    let all = slab.steel().map(|bars| &bars.weight).collect();
+    together("bars placed, weight", Unit::Pound, all)
+}
+
+fn together(name: &'static str, unit: Unit, all: Vec<&Quantity>) -> Option<Quantity> {
     match all[..] {
         [] => None,
         [one] => Some(one.clone()),
-        _ => Some(Quantity::by(
-            "in the slab and along its edges",
-            "bars placed",
-            Unit::Foot,
-            sum(all),
-        )),
+        _ => {
+            let rule = "in the slab and along its edges";
+            Some(Quantity::by(rule, name, unit, sum(all)))
+        }
     }
 }
 

@@ -48,7 +48,7 @@ class Labor:
                 finishes[finish] = finishes.get(finish, D(0)) + area
         work["step"] = sum(s.flight["risers"] if s.flight else D(s.is_step) for s in slabs)
         work["cure, strip and clean"] = sum(s.area + s.face for s in slabs)
-        found = [(name, much, self.book["rates"][name], False) for name, much in work.items() if much]
+        found = [(name, self.by_rate(name, much), self.book["rates"][name], False) for name, much in work.items() if much]
         for finish, area in finishes.items():
             own = self.book.get("finishes", {}).get(finish, {}).get("hours")
             if area:
@@ -67,6 +67,20 @@ class Labor:
         """Hours the owner adds are final, and done while forming."""
         much = sum(self.added_hours, D(0))
         return self.set("added labor hours", much) if much else D(0)
+
+    def by_rate(self, task, much):
+        """The same work in the unit that the rate of the book is given by, where it is another."""
+        unit = amount(self.book["rates"][task].split(" per ")[1])[1]
+        has_steel = lambda s: s.value.get("bars", "none") != "none" or bool(s.along and s.along["bars"])
+        if unit == "sq ft" and task == "base":
+            return sum((s.area for s in self.slabs if s.base()[0]), D(0))
+        if unit == "sq ft" and task == "bars":
+            return sum((s.area for s in self.slabs if has_steel(s)), D(0))
+        if unit == "sq ft" and task.startswith("place by "):
+            return sum((s.area for s in self.slabs if f"place by {self.pours[s.pour]['by']}" == task), D(0))
+        if task in self.removed and task != "saw cut":
+            return self.removed[task]["cu yd" if unit == "cu yd" else "sq ft"]
+        return much
 
     def returns(self):
         """For each pour the most trips of its finishes; and for all sealers that wait equally long the

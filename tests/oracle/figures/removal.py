@@ -39,7 +39,7 @@ def task_of(of, machine, reinforced):
 class Removal:
     def removals(self):
         """Work by task for the crew, then what the dump takes, as it charges."""
-        self.removing, self.sawn, self.by_machine = {}, D(0), set()
+        self.removing, self.removed, self.sawn, self.by_machine = {}, {}, D(0), set()
         cut, face, hauled, sum_area, volume = D(0), D(0), {}, D(0), D(0)
         for entry in self.job.get("remove", []):
             ((name, written),) = entry.items()
@@ -53,6 +53,9 @@ class Removal:
             task = task_of(of, machine, own.get("reinforced", "no") == "yes")
             work = yards if of == "soil" else area
             self.removing[task] = self.removing.get(task, D(0)) + work
+            both = self.removed.setdefault(task, {"sq ft": D(0), "cu yd": D(0)})
+            both["sq ft"] += area
+            both["cu yd"] += yards
             if machine:
                 self.by_machine.add(task)
             if own.get("stays", "no") != "yes":

@@ -46,5 +46,6 @@ def job(seed):
     around.put(chance, made)
     # With dice of their own, so that a job stays what it was.
     also = Chance(f"{seed} own rules")
+    own.rates(also, shop)
     own.rules(also, shop)
     return made, firm, shop, chance.features | also.features

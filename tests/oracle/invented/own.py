@@ -3,6 +3,18 @@
 from .book import item
 
 
+OTHERWISE = {"base": "per 100 sq ft", "bars": "per 100 sq ft", "dig": "per 100 sq ft", "take up pavers": "per cu yd"}
+OTHERWISE |= {f"place by {way}": "per 100 sq ft" for way in ("chute", "wheelbarrow", "buggy", "pump")}
+OTHERWISE |= {f"break out {what}": "per cu yd" for what in ("concrete", "with machine", "asphalt")}
+
+
+def rates(c, shop):
+    """Rates by another unit of the same work, now and then."""
+    for task, per in OTHERWISE.items():
+        if c.often(0.15, "rate by another unit"):
+            shop["rates"][task] = f"{c.decimal(50, 400)} {c.one('hours', 'crew hours')} {per}"
+
+
 def rules(c, shop):
     """Adds `also` to a book, now and then."""
     if not c.often(0.4, "own rules"):
