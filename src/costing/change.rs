@@ -6,7 +6,7 @@
 use super::estimate::receipts_tax;
 use super::lines::{Cause, Tier};
 use super::offer::Priced;
-use crate::input::book::{PriceBook, Role};
+use crate::input::book::{OnceA, PriceBook, Role};
 use crate::input::business::{Business, DayRule, TaxBase};
 use crate::input::change::PriceLine;
 use crate::trade::term::{number, of, sum};
@@ -48,9 +48,23 @@ pub fn business_for_changes(business: &Business, comes_again: bool) -> Business 
     own
 }
 
+/// The book as it prices a part of a job that is under way: what there is once a job was there.
+pub fn book_for_changes(book: &PriceBook) -> PriceBook {
+    let mut own = book.clone();
+    own.rules.also.retain(|_, rule| {
+        let once = rule.once.as_ref().map(|once| once.value);
+        once != Some(OnceA::Job)
+    });
+    own
+}
+
 /// The book as it prices work for which no truck and no pump comes, or comes less.
 pub fn book_without_trucks(book: &PriceBook) -> PriceBook {
-    let mut own = book.clone();
+    let mut own = book_for_changes(book);
+    own.rules.also.retain(|_, rule| {
+        let once = rule.once.as_ref().map(|once| once.value);
+        !matches!(once, Some(OnceA::Pour | OnceA::Load | OnceA::Trip))
+    });
     if let Some(supply) = &mut own.rules.supply {
         supply.short_load = None;
         supply.charges.fees.clear();

@@ -21,7 +21,7 @@ mod totals;
 mod unit_prices;
 
 pub use buying::{BuyingRule, effects};
-pub use change::{Way, book_without_trucks, business_for_changes, change_price};
+pub use change::{Way, book_for_changes, book_without_trucks, business_for_changes, change_price};
 pub use compare::{Books, CauseChange, Joined, Sold, books, join};
 pub use estimate::estimate;
 pub use lines::{Cause, LineItem, Tier, priced};

@@ -7,8 +7,8 @@ use super::files::{self, Files};
 use super::from_record::no_files;
 use super::quote_record;
 use crate::costing::{
-    self, Offer, Prices, Pricing, Way, book_without_trucks, business_for_changes, change_price,
-    prices,
+    self, Offer, Prices, Pricing, Way, book_for_changes, book_without_trucks, business_for_changes,
+    change_price, prices,
 };
 use crate::documents::offering::{self, Offering};
 use crate::input::book::{self, PriceBook};
@@ -93,13 +93,14 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let (change, business, book) = (change?, business?, book?);
     // What is left out saves no truck.
     let less = book_without_trucks(&book);
+    let begun = book_for_changes(&book);
     let priced = change.priced.unwrap_or(job.day);
     let comes_again = business_for_changes(&business, 0 < change.days.0);
     let stays = business_for_changes(&business, false);
     let added = With {
         job: &quote.job,
         business: &comes_again,
-        book: if change.same_truck { &less } else { &book },
+        book: if change.same_truck { &less } else { &begun },
         priced,
     };
     let deducted = With {

@@ -1,26 +1,21 @@
 //! The owner's own rules where the crew's time is known, and the names of all that they can go by.
 
 use super::crew::Crew;
-use super::order::also::{Job, buy_whole};
+use super::order::also::{self, Job};
 use super::order::{List, Parts};
 use super::term::sum;
 use super::working::Quantity;
-use crate::input::book::{Among, KNOWN, Known, OnceA, in_order, known};
+use crate::input::book::{Also, Among, KNOWN, Known, OnceA, known};
 use crate::values::Amount;
 
 /// Buys what follows from the crew's trips and time.
-pub(super) fn after_crew(crew: &Crew, list: &mut List<'_>) {
-    for (name, rule) in in_order(&list.by.rules.also) {
-        let known = rule.by.as_ref().and_then(|by| known(&by.value));
-        let quantity = match (known, &rule.once) {
-            (Some(known), _) => of_crew(known, crew),
-            (None, Some(once)) if once.value == OnceA::Trip => Some(&crew.trips),
-            (None, _) => None,
-        };
-        if let Some(quantity) = quantity {
-            buy_whole(name, rule, quantity, list);
-        }
-    }
+pub(super) fn after_crew(job: Job<'_>, crew: &Crew, list: &mut List<'_>) {
+    let of_crew = |rule: &Also| match (&rule.by, &rule.once) {
+        (Some(by), _) => of_crew(known(&by.value)?, crew),
+        (None, Some(once)) if once.value == OnceA::Trip => Some(&crew.trips),
+        (None, _) => None,
+    };
+    also::after_crew(job, of_crew, list);
 }
 
 fn of_crew(known: Known, crew: &Crew) -> Option<&Quantity> {

@@ -88,7 +88,7 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
         also,
     };
     let crew = crew::crew(&work, tasks, beside, &mut list, &mut memo.crew);
-    after_crew(&crew, &mut list);
+    after_crew(job, &crew, &mut list);
     let mut missing = list.missing;
     missing.sort();
     missing.dedup();

@@ -21,7 +21,7 @@ mod supply;
 mod surfaces;
 mod uses;
 
-pub use also::{Also, Among, KNOWN, Known, OnceA, Only, Stage, in_order, known};
+pub use also::{Also, Among, KNOWN, Known, OnceA, Only, Stage, in_order, is_late, known};
 pub use boxes::{BoxStock, StandsFor};
 pub use dowels::DowelStock;
 pub use hire::PumpHire;

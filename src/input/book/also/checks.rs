@@ -14,15 +14,45 @@ use crate::values::Unit;
 /// Reports every rule that cannot be followed.
 pub(in crate::input::book) fn check(rules: &Rules, problems: &mut Problems) {
     let before = problems.len();
-    for rule in rules.also.values() {
+    for (name, rule) in rules.also.iter() {
+        named(name, rule, problems);
         if let Some(finish) = rule.only.as_ref().and_then(|only| only.finish.as_ref()) {
             finished(finish, rules, problems);
         }
         goes_by(rule, rules, problems);
+        limited(rule, problems);
         replaces(rule, rules, problems);
     }
     if problems.len() == before {
         order::check(&rules.also, problems);
+    }
+}
+
+/// A name that already means something else would be asked for in vain.
+fn named(name: &str, rule: &Also, problems: &mut Problems) {
+    let is_role = Role::ALL.into_iter().any(|role| role.name() == name);
+    let is_task = FIXED.iter().any(|(task, _)| *task == name) || name.starts_with("finish ");
+    if is_role || is_task || known(name).is_some() {
+        let what = format!("`{name}` is built in already");
+        let help = "give the rule another name, for example `my {name}`".replace("{name}", name);
+        told("name-taken", rule.place, &what, &help, problems);
+    }
+}
+
+/// `where` picks slabs, so the rule has to go by something that slabs have.
+fn limited(rule: &Also, problems: &mut Problems) {
+    let Some(only) = &rule.only else { return };
+    let of_slabs = match (&rule.by, &rule.once) {
+        (Some(by), _) => known(&by.value).is_some_and(|known| match known.among {
+            Among::Purposes | Among::Slabs | Among::Orders => true,
+            Among::Removals | Among::Crew => false,
+        }),
+        (None, once) => once.as_ref().is_none_or(|once| once.value != OnceA::Trip),
+    };
+    if !of_slabs {
+        let what = "`where` picks slabs, and this rule goes by something of the whole job";
+        let help = "leave `where` out, or go by a quantity of slabs";
+        told("cannot-limit", only.place, what, help, problems);
     }
 }
 
@@ -55,53 +85,50 @@ fn goes_by(rule: &Also, rules: &Rules, problems: &mut Problems) {
     {
         unknown(has, slab_names(), problems);
     }
-    let unit = match &rule.by {
-        None => None,
-        Some(by) => match unit_of(rule, rules) {
-            None => {
-                let items = rules.selling.names();
-                let names = KNOWN.iter().map(|known| known.name);
-                unknown(
-                    by,
-                    names
-                        .chain(items)
-                        .chain(rules.also.keys().map(String::as_str)),
-                    problems,
-                );
-                return;
-            }
-            unit => unit,
-        },
-    };
-    let is_late = match (&rule.by, &rule.once) {
-        (Some(by), _) => known(&by.value).is_some_and(|known| known.among == Among::Crew),
-        (None, once) => once.as_ref().is_some_and(|once| once.value == OnceA::Trip),
-    };
-    if let Some(hours) = &rule.hours {
-        if is_late {
-            let what = "hours cannot follow from trips, which follow from hours";
-            told(
-                "goes-round",
-                hours.place,
-                what,
-                "leave `hours` out, or go by something else",
-                problems,
-            );
-        }
-        match (hours.value, unit) {
-            (Effort::Each(_), None) => {}
-            (Effort::For(rate), Some(unit)) if rate.per.unit == unit => {}
-            (_, None) => wrong_unit(hours.place, "2 hours", "each time", problems),
-            (_, Some(unit)) => {
-                wrong_unit(
-                    hours.place,
-                    &format!("2 hours per {unit}"),
-                    unit.plural(),
-                    problems,
-                );
-            }
+    let unit = unit_of(rule, rules);
+    if let Some(by) = &rule.by
+        && unit.is_none()
+    {
+        nothing_called(by, rules, problems);
+        return;
+    }
+    hours(rule, unit, rules, problems);
+    buys(rule, unit, rules, problems);
+}
+
+/// What a rule goes by is neither a quantity nor bought.
+fn nothing_called(by: &At<String>, rules: &Rules, problems: &mut Problems) {
+    if rules.also.contains_key(&by.value) {
+        let what = format!("the rule `{}` buys nothing to go by", by.value);
+        let help = "go by the quantity that it goes by";
+        told("unknown-quantity", by.place, &what, help, problems);
+        return;
+    }
+    let names = KNOWN.iter().map(|known| known.name);
+    let others = rules.also.keys().map(String::as_str);
+    let names = names.chain(rules.selling.names()).chain(others);
+    unknown(by, names, problems);
+}
+
+fn hours(rule: &Also, unit: Option<Unit>, rules: &Rules, problems: &mut Problems) {
+    let Some(hours) = &rule.hours else { return };
+    if order::is_late(rule, rules) {
+        let what = "hours cannot follow from trips or hours, or from what is bought for them";
+        let help = "leave `hours` out, or go by something else";
+        told("goes-round", hours.place, what, help, problems);
+    }
+    match (hours.value, unit) {
+        (Effort::Each(_), None) => {}
+        (Effort::For(rate), Some(unit)) if rate.per.unit == unit => {}
+        (_, None) => wrong_unit(hours.place, "2 hours", "each time", problems),
+        (_, Some(unit)) => {
+            let write = format!("2 hours per {unit}");
+            wrong_unit(hours.place, &write, unit.plural(), problems);
         }
     }
+}
+
+fn buys(rule: &Also, unit: Option<Unit>, rules: &Rules, problems: &mut Problems) {
     let Some(item) = &rule.buy else { return };
     let Some(sold) = rules.selling.get(&item.value).map(|selling| selling.unit) else {
         return;

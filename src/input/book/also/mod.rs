@@ -5,7 +5,7 @@ mod order;
 mod quantities;
 
 pub(super) use checks::check;
-pub use order::in_order;
+pub use order::{in_order, is_late};
 pub use quantities::{Among, KNOWN, Known, known};
 
 use super::item::ItemKey;
@@ -50,6 +50,7 @@ keys! {
         placed: Option<At<Method>> = "placed by", none, "how their concrete is placed", "pump";
         thicker: Option<At<Length>> = "thicker than", none, "of the slab by itself", "5 in";
         has: Option<At<String>> = "has" as "quantity", none, "slabs that have some of it", "joints";
+        .. place: Place;
     }
 }
 
@@ -102,6 +103,9 @@ fn one_of_each(also: Also, _: &Fields<'_>, problems: &mut Problems) -> Read<Also
         (Some(_), Some(_)) => "goes by two things: write `for` or `once a`, not both",
         _ if also.buy.is_none() && also.hours.is_none() => {
             "makes nothing: write `buy`, `hours` or both"
+        }
+        _ if also.buy.is_none() && also.each.is_some() => {
+            "says `each` of nothing that is bought: write `buy`, or hours `per` so much"
         }
         _ => return Ok(also),
     };

@@ -2,12 +2,45 @@
 
 use std::collections::BTreeMap;
 
-use super::Also;
+use super::{Also, Among, OnceA, known};
+use crate::input::book::roles::Role;
+use crate::input::book::rules::Rules;
 use crate::reading::{Named, Problem, Problems};
 
 /// Every rule with its name, those first by which others go.
 pub fn in_order(rules: &Named<Also>) -> Vec<(&str, &Also)> {
     sorted(rules).unwrap_or_default()
+}
+
+/// Whether a rule is followed when the crew's time is known: it goes by trips, days or hours, by
+/// what is bought for them, or by another rule that does.
+pub fn is_late(rule: &Also, rules: &Rules) -> bool {
+    late(rule, rules, rules.also.len())
+}
+
+fn late(rule: &Also, rules: &Rules, deep: usize) -> bool {
+    let Some(by) = &rule.by else {
+        return rule
+            .once
+            .as_ref()
+            .is_some_and(|once| once.value == OnceA::Trip);
+    };
+    if let Some(known) = known(&by.value) {
+        return known.among == Among::Crew;
+    }
+    let of_crew = [Role::Labor, Role::Trip, Role::BreakingMachine];
+    let roles = of_crew
+        .iter()
+        .filter_map(|role| rules.roles.get(role)?.value.as_ref());
+    let hired = rules.buggy.iter().map(|buggy| &buggy.item.value);
+    if roles.chain(hired).any(|item| *item == by.value) {
+        return true;
+    }
+    let mut others = rules.also.iter().filter(|(name, one)| {
+        let buys = one.buy.as_ref().is_some_and(|item| item.value == by.value);
+        **name == by.value || buys
+    });
+    deep > 0 && others.any(|(_, one)| late(one, rules, deep - 1))
 }
 
 /// Reports a rule that comes round to itself, with the way it takes.

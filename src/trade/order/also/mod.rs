@@ -10,7 +10,7 @@ pub(in crate::trade) use by::{Job, Replaced};
 use by::{Gone, Group, Made, counted_in};
 
 use super::{List, Parts, Section, haul};
-use crate::input::book::{Also, Rules, Stage, in_order};
+use crate::input::book::{Also, Rules, Stage, in_order, is_late};
 use crate::input::phrases::{Begun, Effort, Ratio};
 use crate::reading::At;
 use crate::trade::measure::RemovalQuantities;
@@ -105,7 +105,11 @@ pub(in crate::trade) fn comes_back(job: Job<'_>, rules: &Rules, pour: usize) -> 
 /// Buys what the rules say, but for what follows from trips; answers what the customer reads.
 pub(in crate::trade) fn list(job: Job<'_>, list: &mut List<'_>) -> Vec<String> {
     let mut says = Vec::new();
-    for (name, rule) in in_order(&list.by.rules.also) {
+    let rules = list.by.rules;
+    for (name, rule) in in_order(&rules.also) {
+        if is_late(rule, rules) {
+            continue;
+        }
         let groups = job.groups(name, rule, made(list));
         if !groups.is_empty() {
             says.extend(rule.says.clone());
@@ -121,7 +125,9 @@ pub(in crate::trade) fn done<'a>(job: Job<'_>, list: &List<'a>) -> Vec<AlsoDone<
     let rules = in_order(&rules.also).into_iter();
     rules
         .filter_map(|(name, rule)| {
-            let hours = rule.hours.as_ref()?;
+            let Some(hours) = &rule.hours else {
+                return of_item(name, rule, list);
+            };
             let rate = hours.clone().map(|effort| match effort {
                 Effort::For(ratio) => ratio,
                 Effort::Each(much) => {
@@ -149,10 +155,41 @@ fn made<'l>(list: &'l List<'_>) -> Made<'l> {
     }
 }
 
-/// Buys by a rule for the job as a whole.
-pub(in crate::trade) fn buy_whole(name: &str, rule: &Also, by: &Quantity, list: &mut List<'_>) {
-    let parts = vec![(Section::Whole, by.clone())];
-    buy(name, rule, vec![Group::of(None, parts)], &[], list);
+/// The hours that come with the item a rule buys, where the rule has none of its own.
+fn of_item<'a>(name: &'a str, rule: &Also, list: &List<'a>) -> Option<AlsoDone<'a>> {
+    let item = rule.buy.as_ref()?;
+    let rate = list.by.rules.selling.get(&item.value)?.work.clone()?;
+    let bought = list.needs.iter().filter(|need| {
+        let rest = need.quantity.name().strip_prefix(name);
+        rest.is_some_and(|rest| rest.is_empty() || rest.starts_with(", pour "))
+    });
+    let parts = bought.map(|need| (Section::Whole, need.quantity.clone()));
+    let (stage, parts) = (rule.stage, parts.collect());
+    Some(AlsoDone {
+        name,
+        stage,
+        parts,
+        rate,
+    })
+}
+
+/// Buys what follows from the crew's time: `of_crew` says how much there is of what a rule goes by.
+pub(in crate::trade) fn after_crew<'q>(
+    job: Job<'_>,
+    of_crew: impl Fn(&Also) -> Option<&'q Quantity>,
+    list: &mut List<'_>,
+) {
+    let rules = list.by.rules;
+    for (name, rule) in in_order(&rules.also) {
+        if !is_late(rule, rules) {
+            continue;
+        }
+        let groups = match of_crew(rule) {
+            Some(quantity) => vec![Group::of(None, vec![(Section::Whole, quantity.clone())])],
+            None => job.groups(name, rule, made(list)),
+        };
+        buy(name, rule, groups, job.removals, list);
+    }
 }
 
 fn buy(
