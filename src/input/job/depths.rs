@@ -1,6 +1,7 @@
 //! How deep a slab is, all over and along its edges.
 
 use super::EdgePart;
+use super::sides::Sides;
 use super::takeoff::Slab;
 use crate::geometry::rim::Strip;
 use crate::input::phrases::EdgesPhrase;
@@ -34,7 +35,6 @@ impl Slab {
         let Some(thickened) = &self.sections.thickened else {
             return Vec::new();
         };
-        let sides = self.outline.sides();
         let whole = self.edges.iter().map(|part| part.side);
         match &thickened.edges.value {
             EdgesPhrase::All => sides_once(whole),
@@ -48,7 +48,10 @@ impl Slab {
                 })
                 .collect(),
             EdgesPhrase::Named(names) => {
-                sides_once(whole.filter(|&side| names.iter().any(|name| name.means(&sides[side]))))
+                let size = self.size.as_ref().map(|size| size.value);
+                let sides = Sides::of(size, &self.outline);
+                let meant: Vec<usize> = names.iter().flat_map(|name| sides.thick(*name)).collect();
+                sides_once(whole.filter(|side| meant.contains(side)))
             }
         }
     }

@@ -16,6 +16,7 @@ mod removal;
 mod resolve;
 mod sanity;
 mod sections;
+mod sides;
 mod takeoff;
 mod written;
 

@@ -44,7 +44,7 @@ pub use days::Days;
 pub use dose::Dose;
 pub use dowel::{DowelBar, DowelsPhrase};
 pub use edge_kind::{EdgeKind, Pin};
-pub use edges::{EdgeName, EdgesPhrase};
+pub use edges::{EdgeName, EdgesPhrase, ShapeSide};
 pub use end::FromEnd;
 pub use fall::FallPhrase;
 pub use lap::LapPhrase;

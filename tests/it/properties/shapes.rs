@@ -36,10 +36,21 @@ struct Opening {
     edge: &'static str,
 }
 
+/// How a side of the slab is named: by where it looks, or by a name that no turn changes.
+#[derive(Clone, Debug)]
+enum Side {
+    Looking(Way),
+    /// Between north or south and east or west.
+    Between(Way, Way),
+    Called(String),
+}
+
 #[derive(Clone, Debug)]
 struct Slab {
     shape: Shape,
     openings: Vec<Opening>,
+    /// What stands at some of its sides.
+    edges: Vec<(Side, &'static str)>,
 }
 
 impl Way {
@@ -142,11 +153,34 @@ impl Shape {
     }
 }
 
+impl Side {
+    fn changed(&self, way: fn(Way) -> Way) -> Self {
+        match self {
+            Self::Looking(one) => Self::Looking(way(*one)),
+            Self::Between(one, other) => Self::Between(way(*one), way(*other)),
+            Self::Called(name) => Self::Called(name.clone()),
+        }
+    }
+
+    fn name(&self) -> String {
+        match self {
+            Self::Looking(way) => way.name().to_owned(),
+            Self::Between(one, other) => one.corner(*other),
+            Self::Called(name) => name.clone(),
+        }
+    }
+}
+
 impl Slab {
     fn changed(&self, shape: fn(&Shape) -> Shape, way: fn(Way) -> Way) -> Self {
         let openings = self.openings.iter();
         Self {
             shape: shape(&self.shape),
+            edges: self
+                .edges
+                .iter()
+                .map(|(side, kind)| (side.changed(way), *kind))
+                .collect(),
             openings: openings
                 .map(|opening| Opening {
                     shape: shape(&opening.shape),
@@ -159,6 +193,13 @@ impl Slab {
 
     fn text(&self) -> String {
         let mut out = format!("  patio:\n    thickness: 5 in\n    {}\n", self.shape.text());
+        if !self.edges.is_empty() {
+            let edges = self.edges.iter();
+            let edges: Vec<String> = edges
+                .map(|(side, kind)| format!("{}: {kind}", side.name()))
+                .collect();
+            let _ = writeln!(out, "    edges: {{{}}}", edges.join(", "));
+        }
         if !self.openings.is_empty() {
             out.push_str("    cut out:\n");
         }
@@ -231,7 +272,48 @@ fn slab(seed: u64) -> Slab {
             });
         }
     }
-    Slab { shape, openings }
+    let edges = edges(&shape, &mut dice);
+    Slab {
+        shape,
+        openings,
+        edges,
+    }
+}
+
+/// What stands at some sides of a shape, by every kind of name it has.
+fn edges(shape: &Shape, dice: &mut Dice) -> Vec<(Side, &'static str)> {
+    const KINDS: [&str; 4] = ["house", "curb", "isolated", "existing concrete"];
+    let called = |name: &str| Side::Called(name.to_owned());
+    let opposite = |way: Way| way.turned().turned();
+    let names = match shape {
+        Shape::Rectangle(..) => vec![Side::Looking(Way(0)), Side::Looking(Way(3))],
+        Shape::Circle(_) => vec![called("arc")],
+        Shape::Ring(..) => vec![called("outer arc"), called("inner arc")],
+        Shape::Triangle(a, b, one, other) => {
+            let mut names = vec![
+                Side::Looking(*one),
+                Side::Between(opposite(*one), opposite(*other)),
+            ];
+            // The tape says the same however the triangle lies, where it says it of one side.
+            let other_leg = if other.is_level() { b } else { a };
+            if a.abs_diff(*b) > 96 {
+                names.push(called(&length(*other_leg)));
+            }
+            names
+        }
+        Shape::Sector(..) => vec![called("arc")],
+        Shape::Corners(_) => vec![called("side 1"), called("3")],
+    };
+    let mut said = Vec::new();
+    for side in names {
+        if !dice.one_in(3) {
+            said.push((side, dice.pick(&KINDS)));
+        }
+    }
+    if dice.one_in(4) {
+        said.push((called("all"), dice.pick(&KINDS)));
+    }
+    said
 }
 
 fn each(check: impl Fn(u64, &Slab)) {

@@ -3,7 +3,7 @@
 import functools
 from decimal import Decimal as D
 
-from . import named
+from . import named, sides
 from .boxes import Box
 from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 
@@ -48,8 +48,10 @@ class Slab:
             self.shape = named.walked([self.leg(text) for text in own["outline"]])
             middle = None
         else:
-            self.shape, middle = self.sized(own["size"], own.get("edges", {}))
-        self.holes = [(middle, "open")] if middle else []
+            self.shape, middle = self.sized(own["size"])
+        said = {edge: edge_kind(kind) for edge, kind in own.get("edges", {}).items()}
+        sides.stand(said, own.get("size", "outline"), self.shape, middle)
+        self.holes = [(middle, middle.sides[0].kind)] if middle else []
         self.holes += [self.hole(entry) for entry in own.get("cut out", [])]
         self.smallest = amount(order["smallest opening"])[0]
         # The middle of a ring is taken off however small it is.
@@ -63,22 +65,18 @@ class Slab:
         self.stoop_of(own.get("stoop"))
 
     @staticmethod
-    def sized(size, edges):
-        known("edges", edges, COMPASS)
-        edges = {edge: edge_kind(kind) for edge, kind in edges.items()}
+    def sized(size):
         found = named.named(size)
         if found:
-            if edges:
-                raise NotCovered(f"edges of `{size}`")
             return found
         east_west, north_south = size.split(" x ")
-        return named.rectangle(inches(east_west), inches(north_south), edges), None
+        return named.rectangle(inches(east_west), inches(north_south)), None
 
     def hole(self, entry):
         """An opening where it lies: from two sides of the slab to its own nearest sides."""
         ((name, own),) = entry.items()
         known(f"cut out {name}", own, ("size", "at", "edge"))
-        shape, middle = self.sized(own["size"], {})
+        shape, middle = self.sized(own["size"])
         if middle:
             raise NotCovered(f"a ring in `{name}`")
         move = [D(0), D(0)]
@@ -201,7 +199,7 @@ class Slab:
         """What goes deeper along the edges: its pieces, width, depth, taper and bars; or None."""
         if self.walls is not None:
             return {"pieces": self.pieces, "width": self.walls, "depth": self.height, "taper": D(0), "bars": None}
-        own = self.value.get("thickened", "none")
+        own, own_size = self.value.get("thickened", "none"), self.own.get("size", "outline")
         if own == "none":
             return None
         if isinstance(own, str):
@@ -229,9 +227,12 @@ class Slab:
                 chosen += [p for p in self.pieces if p.kind == "open"]
             elif name.isdigit():
                 chosen += [p for p in self.pieces if p.side is self.shape.sides[int(name) - 1]]
+            elif name in COMPASS:
+                looking = [s for s in self.shape.sides if s.bulge == 0 and self.shape.looks(s) == name]
+                chosen += [p for p in self.pieces if p.side in looking]
             else:
-                sides = [s for s in self.shape.sides if s.bulge == 0 and self.shape.looks(s) == name]
-                chosen += [p for p in self.pieces if p.side in sides]
+                along = sides.meant(name, own_size, self.shape)
+                chosen += [p for p in self.pieces if p.side in along]
         return {
             "pieces": [p for p in self.pieces if p in chosen],
             "width": inches(own["width"]),

@@ -1,6 +1,7 @@
 """Boxes, openings, dowels, other shapes, answers about the site, and options that change a job by chance."""
 
 from .chance import said
+from .takeoff import KINDS, OPPOSITE
 
 ITEMS = {
     "cover": ("piece", "material", 2500, 6000),
@@ -103,7 +104,11 @@ def shaped(c):
     wide, deep = (said(c.whole(6 * 48, 20 * 48)) for _ in "ab")
     corner, side = c.one("southwest", "northeast", "southeast", "northwest"), c.one("north", "east", "south", "west")
     small, large = c.whole(2, 4), c.whole(7, 16)
+    first, second = c.whole(6, 12), c.whole(13, 16)
+    tapes = [f"{n} ft" for n in (first, second, c.whole(second + 1, first + second - 2))]
+    c.dice.shuffle(tapes)
     size = c.one(
+        f"triangle {' x '.join(tapes)}",
         f"triangle {wide} x {deep}, square at {corner}",
         f"trapezoid {said(c.whole(12, 20) * 48)} and {said(c.whole(6, 11) * 48)}, {deep} apart{c.one('', ', square at west', ', square at east')}",
         f"half circle {said(c.whole(8, 18) * 48)}, flat at {side}",
@@ -111,8 +116,27 @@ def shaped(c):
         f"ring {2 * large} ft outside, {small} ft inside",
         f"sector {large} ft radius, {c.whole(30, 150)} degrees, toward {c.one(side, corner)}",
     )
-    c.features.add(f"shape {size.split(' ')[0]}")
-    return {"size": size, "kind": "patio", "thickened": "none", "bars": c.one("no. 3 at 18 in", "none")}
+    shape = size.split(" ")[0]
+    c.features.add(f"shape {shape}")
+    own = {"size": size, "kind": "patio", "thickened": "none", "bars": c.one("no. 3 at 18 in", "none")}
+    tapes = [*tapes, "side 1", "side 2"] if " x " in size and "square" not in size else []
+    names = {
+        "triangle": tapes or ["base", "height", "long side", opposite(corner)],
+        "trapezoid": ["north side", "south", "side 3", "east end", "west end"],
+        "half": ["arc", "flat side", side],
+        "quarter": ["arc", *(way for way in OPPOSITE if way in corner)],
+        "ring": ["inner arc", "outer arc"],
+        "sector": ["arc", "side 1", "side 3"],
+    }[shape]
+    edges = {c.one(*names): c.one(*KINDS)} if c.often(0.6, "edge by name") else {}
+    if c.often(0.2, "edge all round"):
+        edges["all"] = c.one(*KINDS)
+    return own | ({"edges": edges} if edges else {})
+
+
+def opposite(corner):
+    north, east = (OPPOSITE[way] for way in OPPOSITE if way in corner)
+    return f"{north}{east}" if north in ("north", "south") else f"{east}{north}"
 
 
 def answers(c):

@@ -63,7 +63,11 @@ class Site:
             elif c.often(0.15):
                 leg += f", against {c.one(*KINDS[:3])}"
             words.append(leg)
-        self.add(name, kind, {"outline": words}, {})
+        own = {"outline": words}
+        bare = [n + 1 for n, leg in enumerate(words) if "against" not in leg]
+        if bare and c.often(0.3, "edge by number"):
+            own["edges"] = {f"{c.one('', 'side ')}{c.one(*bare)}": c.one(*KINDS)}
+        self.add(name, kind, own, {})
         self.dress(name, kind, min(wide - notch, deep - rise), straight=swollen is None, plain=False)
 
     def round(self, name, kind):

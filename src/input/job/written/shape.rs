@@ -36,6 +36,14 @@ impl Shaped {
 }
 
 impl ShapeWritten {
+    /// The size, where it has one.
+    pub(in crate::input::job) fn size(&self) -> Option<SizePhrase> {
+        match self {
+            Self::Size(size) => Some(size.value),
+            Self::Walked(..) | Self::Cornered(..) => None,
+        }
+    }
+
     /// What its sides say they stand against, and where.
     pub(super) fn against(&self) -> Vec<(EdgeKind, Place)> {
         fn said<T>(sides: &[At<T>], along: fn(&T) -> &Along) -> Vec<(EdgeKind, Place)> {
