@@ -87,6 +87,9 @@ RULES = {
     "a side that is not named by where it looks is the one before it": instead(
         sides, "meant", lambda was: lambda *a: was(*a) if a[0] in slab.COMPASS else before(a[2].sides, was(*a))
     ),
+    "steps from an outline lie on its first side": instead(
+        slab.Slab, "leads_down", lambda was: lambda self, *a: was(self, *a) if "size" in self.own else self.shape.sides[0]
+    ),
     "all is said of no side": instead(
         sides, "stand", lambda was: lambda edges, *a: was({k: v for k, v in edges.items() if k != "all"}, *a)
     ),

@@ -7,26 +7,10 @@ use rust_decimal_macros::dec;
 
 use super::SHOP;
 use super::jobs::{Dice, length};
+use super::odd_shapes::{Shape, Side, Way, edges};
 use super::symmetry::{bought, close, measured};
 use crate::support::{listed, value};
 use flatwork::inside::trade::Quantity;
-
-/// North, west, south, east: a quarter turn goes one on, a mirror swaps west and east.
-#[derive(Clone, Copy, Debug)]
-struct Way(usize);
-
-#[derive(Clone, Debug)]
-enum Shape {
-    Rectangle(u64, u64),
-    Circle(u64),
-    Ring(u64, u64),
-    /// Its right angle between these two sides.
-    Triangle(u64, u64, Way, Way),
-    /// Its middle between these two sides, or toward the first alone.
-    Sector(u64, u64, Way, Option<Way>),
-    /// East and north.
-    Corners(Vec<(i64, i64)>),
-}
 
 #[derive(Clone, Debug)]
 struct Opening {
@@ -36,139 +20,12 @@ struct Opening {
     edge: &'static str,
 }
 
-/// How a side of the slab is named: by where it looks, or by a name that no turn changes.
-#[derive(Clone, Debug)]
-enum Side {
-    Looking(Way),
-    /// Between north or south and east or west.
-    Between(Way, Way),
-    Called(String),
-}
-
 #[derive(Clone, Debug)]
 struct Slab {
     shape: Shape,
     openings: Vec<Opening>,
     /// What stands at some of its sides.
     edges: Vec<(Side, &'static str)>,
-}
-
-impl Way {
-    const NAMES: [&'static str; 4] = ["north", "west", "south", "east"];
-
-    fn name(self) -> &'static str {
-        Self::NAMES[self.0]
-    }
-
-    fn turned(self) -> Self {
-        Self((self.0 + 1) % 4)
-    }
-
-    fn mirrored(self) -> Self {
-        Self((4 - self.0) % 4)
-    }
-
-    fn is_level(self) -> bool {
-        self.0 % 2 == 1
-    }
-
-    /// `southwest`: north or south comes first.
-    fn corner(self, other: Self) -> String {
-        let (upright, level) = if self.is_level() {
-            (other, self)
-        } else {
-            (self, other)
-        };
-        format!("{}{}", upright.name(), level.name())
-    }
-}
-
-impl Shape {
-    fn text(&self) -> String {
-        match self {
-            Self::Rectangle(a, b) => format!("size: {} x {}", length(*a), length(*b)),
-            Self::Circle(across) => format!("size: circle {}", length(*across)),
-            Self::Ring(outside, inside) => {
-                let (outside, inside) = (length(*outside), length(*inside));
-                format!("size: ring {outside} outside and {inside} inside")
-            }
-            Self::Triangle(a, b, one, other) => format!(
-                "size: \"triangle {} x {}, square at {}\"",
-                length(*a),
-                length(*b),
-                one.corner(*other)
-            ),
-            Self::Sector(radius, halves, one, other) => format!(
-                "size: \"sector {} radius, {} degrees, toward {}\"",
-                length(*radius),
-                Decimal::from(*halves) / dec!(2),
-                other.map_or(one.name().to_owned(), |other| one.corner(other))
-            ),
-            Self::Corners(corners) => {
-                let place = |eighths: i64| {
-                    let sign = if eighths < 0 { "-" } else { "" };
-                    match eighths.unsigned_abs() {
-                        0 => "0 ft".to_owned(),
-                        far => format!("{sign}{}", length(far)),
-                    }
-                };
-                let all: Vec<String> = corners
-                    .iter()
-                    .map(|&(x, y)| format!("[{}, {}]", place(x), place(y)))
-                    .collect();
-                format!("corners: [{}]", all.join(", "))
-            }
-        }
-    }
-
-    fn turned(&self) -> Self {
-        match self {
-            Self::Rectangle(a, b) => Self::Rectangle(*b, *a),
-            Self::Circle(_) | Self::Ring(..) => self.clone(),
-            Self::Triangle(a, b, one, other) => {
-                Self::Triangle(*b, *a, one.turned(), other.turned())
-            }
-            Self::Sector(radius, angle, one, other) => {
-                Self::Sector(*radius, *angle, one.turned(), other.map(Way::turned))
-            }
-            Self::Corners(corners) => {
-                Self::Corners(corners.iter().map(|&(x, y)| (-y, x)).collect())
-            }
-        }
-    }
-
-    fn mirrored(&self) -> Self {
-        match self {
-            Self::Rectangle(..) | Self::Circle(_) | Self::Ring(..) => self.clone(),
-            Self::Triangle(a, b, one, other) => {
-                Self::Triangle(*a, *b, one.mirrored(), other.mirrored())
-            }
-            Self::Sector(radius, angle, one, other) => {
-                Self::Sector(*radius, *angle, one.mirrored(), other.map(Way::mirrored))
-            }
-            Self::Corners(corners) => {
-                Self::Corners(corners.iter().map(|&(x, y)| (-x, y)).collect())
-            }
-        }
-    }
-}
-
-impl Side {
-    fn changed(&self, way: fn(Way) -> Way) -> Self {
-        match self {
-            Self::Looking(one) => Self::Looking(way(*one)),
-            Self::Between(one, other) => Self::Between(way(*one), way(*other)),
-            Self::Called(name) => Self::Called(name.clone()),
-        }
-    }
-
-    fn name(&self) -> String {
-        match self {
-            Self::Looking(way) => way.name().to_owned(),
-            Self::Between(one, other) => one.corner(*other),
-            Self::Called(name) => name.clone(),
-        }
-    }
 }
 
 impl Slab {
@@ -278,42 +135,6 @@ fn slab(seed: u64) -> Slab {
         openings,
         edges,
     }
-}
-
-/// What stands at some sides of a shape, by every kind of name it has.
-fn edges(shape: &Shape, dice: &mut Dice) -> Vec<(Side, &'static str)> {
-    const KINDS: [&str; 4] = ["house", "curb", "isolated", "existing concrete"];
-    let called = |name: &str| Side::Called(name.to_owned());
-    let opposite = |way: Way| way.turned().turned();
-    let names = match shape {
-        Shape::Rectangle(..) => vec![Side::Looking(Way(0)), Side::Looking(Way(3))],
-        Shape::Circle(_) => vec![called("arc")],
-        Shape::Ring(..) => vec![called("outer arc"), called("inner arc")],
-        Shape::Triangle(a, b, one, other) => {
-            let mut names = vec![
-                Side::Looking(*one),
-                Side::Between(opposite(*one), opposite(*other)),
-            ];
-            // The tape says the same however the triangle lies, where it says it of one side.
-            let other_leg = if other.is_level() { b } else { a };
-            if a.abs_diff(*b) > 96 {
-                names.push(called(&length(*other_leg)));
-            }
-            names
-        }
-        Shape::Sector(..) => vec![called("arc")],
-        Shape::Corners(_) => vec![called("side 1"), called("3")],
-    };
-    let mut said = Vec::new();
-    for side in names {
-        if !dice.one_in(3) {
-            said.push((side, dice.pick(&KINDS)));
-        }
-    }
-    if dice.one_in(4) {
-        said.push((called("all"), dice.pick(&KINDS)));
-    }
-    said
 }
 
 fn each(check: impl Fn(u64, &Slab)) {

@@ -130,7 +130,7 @@ class Slab:
                     own["tread"] = part.rsplit(" ", 1)[0]
                 elif part.endswith(" wide"):
                     own["width"] = part[:-5]
-                elif part.endswith(" edge"):
+                elif part.endswith(" edge") or part.startswith("from side "):
                     own["from"] = part.removeprefix("from ")
                 elif " from " in part:
                     own["at"] = part
@@ -141,7 +141,7 @@ class Slab:
         else:
             own = written
         known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all"))
-        side = self.shape.facing(own["from"].removesuffix(" edge"))
+        side = self.leads_down(own["from"].removesuffix(" edge"), own.get("width"))
         length = side.length()
         width = inches(own["width"]) if "width" in own else length
         start = (length - width) / 2
@@ -158,6 +158,18 @@ class Slab:
             "tread": inches(own.get("tread", "0 in")),
             "width": width,
         }
+
+    def leads_down(self, name, width):
+        """The side with this number, or the only one looking that way that is open and has room."""
+        if name.startswith("side "):
+            return self.shape.sides[int(name.removeprefix("side ")) - 1]
+        found = [s for s in self.shape.sides if s.bulge == 0 and self.shape.looks(s) == name]
+        if len(found) > 1:
+            need = inches(width) if width else D(0)
+            found = [s for s in found if s.kind == "open" and s.length() >= need]
+        if len(found) != 1:
+            raise NotCovered(f"steps from {name}, which {len(found)} sides look")
+        return found[0]
 
     def stoop_of(self, words):
         """Solid: as thick as its steps are high. Filled: walls of that height around fill."""
