@@ -61,6 +61,13 @@ fn each_side_says_what_stands_at_it() {
             "isolated", "isolated", "curb", "isolated", "house", "isolated",
         ],
     );
+    // Along the right edge, across the end, along the left edge on the way back, across the start.
+    let path = "path: [east 9 ft, north 9 ft], width: 4 ft, edges";
+    let both = format!("{path}: {{left: house, end edge: curb, side 1: isolated}}");
+    case(
+        &both,
+        &["isolated", "open", "curb", "house", "house", "open"],
+    );
     let ring = patio("size: \"ring 9 ft outside, 2 ft inside\", edges: {inner arc: house}");
     assert!(ring.edges.iter().all(|part| part.kind.has_form()));
     assert!(

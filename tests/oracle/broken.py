@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import boxes, dowels, goods, job, labor, machines, named, orders, reading, removal, sell, sides, site, slab, steel
+from figures import boxes, dowels, goods, job, labor, machines, named, orders, path, reading, removal, sell, sides, site, slab, steel
 
 
 def down(value, step):
@@ -90,6 +90,8 @@ RULES = {
     "steps from an outline lie on its first side": instead(
         slab.Slab, "leads_down", lambda was: lambda self, *a: was(self, *a) if "size" in self.own else self.shape.sides[0]
     ),
+    "a path is a tenth wider": instead(path, "path", lambda was: lambda legs, width: was(legs, width * D("1.1"))),
+    "a path bends on the spot": instead(path, "leg", lambda was: lambda text: (*was(text)[:3], D(0))),
     "all is said of no side": instead(
         sides, "stand", lambda was: lambda edges, *a: was({k: v for k, v in edges.items() if k != "all"}, *a)
     ),

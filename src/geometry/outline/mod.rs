@@ -16,6 +16,8 @@ pub struct Outline {
     chords: Vec<Point>,
     circle: Option<Length>,
     pub(super) sector: Option<Length>,
+    /// Of how many pieces its middle line is, when this is a path.
+    pub(super) path: Option<usize>,
     /// Inside the outline, each counter-clockwise too, apart from it and from each other.
     pub(super) holes: Vec<Outline>,
     closing_error: ClosingError,
@@ -110,6 +112,7 @@ impl Outline {
             chords,
             circle,
             sector: None,
+            path: None,
             holes: Vec::new(),
             closing_error: ClosingError::default(),
         }
@@ -143,6 +146,11 @@ impl Outline {
     /// The radius, when this is a sector of a circle.
     pub fn is_sector(&self) -> Option<Length> {
         self.sector
+    }
+
+    /// Of how many pieces its middle line is, when this is a path.
+    pub fn is_path(&self) -> Option<usize> {
+        self.path
     }
 
     /// What was left between the last corner of the walk and the first, before it was spread.
@@ -190,6 +198,7 @@ impl Outline {
             chords: self.chords.iter().map(|&p| p + by).collect(),
             circle: self.circle,
             sector: self.sector,
+            path: self.path,
             holes: self.holes.iter().map(|hole| hole.moved(by)).collect(),
             closing_error: self.closing_error,
         }

@@ -45,6 +45,8 @@ impl<'a> Sides<'a> {
         }
         for side in &mut all {
             side.called.extend(called(size, side));
+            side.called
+                .extend(outline.is_path().map(|many| of_path(many, side.number)));
         }
         Self {
             all,
@@ -120,7 +122,7 @@ impl<'a> Sides<'a> {
         let called = side.called.iter().rev().copied().map(EdgeName::Called);
         let walked = self.is_walked.then_some(number);
         let slanted = side.looks.map(EdgeName::Looking);
-        let names = straight.into_iter().chain(walked).chain(called);
+        let names = straight.into_iter().chain(called).chain(walked);
         let mut names = names.chain([EdgeName::Long(long)]).chain(slanted);
         let only = names.find(|name| self.bearing(*name) == [side]);
         only.unwrap_or(number)
@@ -166,6 +168,16 @@ fn of_one(number: usize, side: &Side) -> NamedSide {
         } else {
             vec![ShapeSide::Arc]
         },
+    }
+}
+
+/// What a path of so many pieces calls the side of this number.
+fn of_path(many: usize, number: usize) -> ShapeSide {
+    match number {
+        right if right <= many => ShapeSide::Right,
+        end if end == many + 1 => ShapeSide::End,
+        left if left <= 2 * many + 1 => ShapeSide::Left,
+        _ => ShapeSide::Start,
     }
 }
 

@@ -39,6 +39,10 @@ words! {
         LongSide "long side";
         EastEnd "east end";
         WestEnd "west end";
+        Start "start";
+        End "end";
+        Left "left";
+        Right "right";
     }
 }
 
@@ -49,10 +53,6 @@ phrase!(EdgesPhrase, "edges", "bad-edges", "edges", HELP, |said| {
 });
 
 phrase!(EdgeName, "edge", "bad-edges", "edges", HELP, |said| {
-    let mut words = ShapeSide::ALL.into_iter();
-    if let Some(called) = words.find(|side| said.is(side.name())) {
-        return Ok(EdgeName::Called(called));
-    }
     let number = said.without("side ").count(1..=u32::MAX);
     if let Some(number) = number.and_then(|number| usize::try_from(number).ok()) {
         return Ok(EdgeName::Number(number));
@@ -61,10 +61,23 @@ phrase!(EdgeName, "edge", "bad-edges", "edges", HELP, |said| {
         .into_iter()
         .find_map(|last| said.before(last));
     let side = side.unwrap_or(said);
+    let called = ShapeSide::ALL
+        .into_iter()
+        .find(|one| said.is(one.name()) || side.is(one.name()));
+    if let Some(called) = called {
+        return Ok(EdgeName::Called(called));
+    }
     let looking = side.read().ok().map(EdgeName::Looking);
     let long = || side.positive().ok().map(EdgeName::Long);
     said.need(looking.or_else(long))
 });
+
+impl EdgeName {
+    /// Whether it means all sides of one edge of a path.
+    pub fn is_whole_edge(self) -> bool {
+        matches!(self, Self::Called(ShapeSide::Left | ShapeSide::Right))
+    }
+}
 
 impl fmt::Display for EdgeName {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {

@@ -9,6 +9,16 @@ use super::jobs::{Dice, length};
 #[derive(Clone, Copy, Debug)]
 pub struct Way(pub usize);
 
+/// One leg of a path: eighths of a turn from north toward west, its length, a bend or a bulge.
+#[derive(Clone, Debug)]
+pub struct Leg {
+    pub way: usize,
+    pub long: u64,
+    pub bend: Option<u64>,
+    /// Whether to the left, and how far.
+    pub bulge: Option<(bool, u64)>,
+}
+
 #[derive(Clone, Debug)]
 pub enum Shape {
     Rectangle(u64, u64),
@@ -20,6 +30,8 @@ pub enum Shape {
     Sector(u64, u64, Way, Option<Way>),
     /// East and north.
     Corners(Vec<(i64, i64)>),
+    /// Legs of the middle line, and the width.
+    Path(Vec<Leg>, u64),
 }
 
 /// How a side of the slab is named: by where it looks, or by a name that no turn changes.
@@ -61,6 +73,65 @@ impl Way {
     }
 }
 
+impl Leg {
+    fn text(&self) -> String {
+        const WAYS: [&str; 8] = [
+            "north",
+            "northwest",
+            "west",
+            "southwest",
+            "south",
+            "southeast",
+            "east",
+            "northeast",
+        ];
+        let bend = self
+            .bend
+            .map(|bend| format!(", bend {} radius", length(bend)));
+        let bulge = self.bulge.map(|(is_left, far)| {
+            let side = if is_left { "left" } else { "right" };
+            format!(", bulge {side} {}", length(far))
+        });
+        let (bend, bulge) = (bend.unwrap_or_default(), bulge.unwrap_or_default());
+        format!("\"{} {}{bend}{bulge}\"", WAYS[self.way], length(self.long))
+    }
+
+    fn toward(&self, way: usize) -> Self {
+        Self {
+            way: way % 8,
+            ..self.clone()
+        }
+    }
+
+    /// A path that never comes back to itself.
+    pub fn some(dice: &mut Dice) -> Vec<Self> {
+        let mut way = usize::try_from(dice.between(0, 7)).expect("few");
+        let straight = |way, long, bend| Self {
+            way,
+            long,
+            bend,
+            bulge: None,
+        };
+        if dice.one_in(4) {
+            let far = dice.between(60, 300);
+            let bow = |is_left| Self {
+                bulge: Some((is_left, far)),
+                ..straight(way, 1500, None)
+            };
+            return vec![bow(true), bow(false)];
+        }
+        let many = dice.between(1, 4);
+        let mut legs = Vec::new();
+        for number in 1..=many {
+            let bend = (number < many && dice.one_in(2)).then(|| dice.between(300, 420));
+            legs.push(straight(way, dice.between(900, 1500), bend));
+            let turn = usize::try_from(dice.between(1, 2)).expect("few");
+            way = (way + if number % 2 == 0 { turn } else { 8 - turn }) % 8;
+        }
+        legs
+    }
+}
+
 impl Shape {
     pub fn text(&self) -> String {
         match self {
@@ -96,6 +167,11 @@ impl Shape {
                     .collect();
                 format!("corners: [{}]", all.join(", "))
             }
+            Self::Path(legs, width) => {
+                let legs: Vec<String> = legs.iter().map(Leg::text).collect();
+                let (legs, width) = (legs.join(", "), length(*width));
+                format!("path: [{legs}]\n    width: {width}")
+            }
         }
     }
 
@@ -112,6 +188,10 @@ impl Shape {
             Self::Corners(corners) => {
                 Self::Corners(corners.iter().map(|&(x, y)| (-y, x)).collect())
             }
+            Self::Path(legs, width) => Self::Path(
+                legs.iter().map(|leg| leg.toward(leg.way + 2)).collect(),
+                *width,
+            ),
         }
     }
 
@@ -126,6 +206,13 @@ impl Shape {
             }
             Self::Corners(corners) => {
                 Self::Corners(corners.iter().map(|&(x, y)| (-x, y)).collect())
+            }
+            Self::Path(legs, width) => {
+                let legs = legs.iter().map(|leg| Leg {
+                    bulge: leg.bulge.map(|(is_left, far)| (!is_left, far)),
+                    ..leg.toward(8 - leg.way)
+                });
+                Self::Path(legs.collect(), *width)
             }
         }
     }
@@ -172,6 +259,7 @@ pub fn edges(shape: &Shape, dice: &mut Dice) -> Vec<(Side, &'static str)> {
         }
         Shape::Sector(..) => vec![called("arc")],
         Shape::Corners(_) => vec![called("side 1"), called("3")],
+        Shape::Path(..) => vec![called("start"), called("end")],
     };
     let mut said = Vec::new();
     for side in names {

@@ -7,7 +7,7 @@ use rust_decimal_macros::dec;
 
 use super::SHOP;
 use super::jobs::{Dice, length};
-use super::odd_shapes::{Shape, Side, Way, edges};
+use super::odd_shapes::{Leg, Shape, Side, Way, edges};
 use super::symmetry::{bought, close, measured};
 use crate::support::{listed, value};
 use flatwork::inside::trade::Quantity;
@@ -86,7 +86,7 @@ fn slab(seed: u64) -> Slab {
     let signed = |n: u64| i64::try_from(n).expect("a small job");
     let way =
         |level: bool, dice: &mut Dice| Way(usize::from(level) + 2 * usize::from(dice.one_in(2)));
-    let shape = match dice.between(0, 7) {
+    let shape = match dice.between(0, 9) {
         0 => Shape::Ring(a, a / dice.between(2, 5)),
         1 => Shape::Triangle(a, b, way(false, &mut dice), way(true, &mut dice)),
         2 => {
@@ -105,6 +105,7 @@ fn slab(seed: u64) -> Slab {
                 (-out(), b + out()),
             ])
         }
+        5 | 6 => Shape::Path(Leg::some(&mut dice), dice.between(96, 600)),
         _ => Shape::Rectangle(a, b),
     };
     let mut openings = Vec::new();

@@ -39,6 +39,9 @@ def meant(name, size, outline):
             raise NotCovered(f"`{name}` of a circle")
         return outline.sides
     bare = name.removesuffix(" side").removesuffix(" edge")
+    if bare in ("left", "right", "start", "end"):
+        # The edges of a path; left and right may be of many pieces.
+        return [s for s in outline.sides if s.word == bare]
     number = bare.removeprefix("side ")
     if number.isdigit():
         return [outline.sides[int(number) - 1]]

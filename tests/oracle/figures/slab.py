@@ -3,7 +3,7 @@
 import functools
 from decimal import Decimal as D
 
-from . import named, sides
+from . import named, path, sides
 from .boxes import Box
 from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 
@@ -12,7 +12,7 @@ FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
 USUAL |= {"allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
-SLAB_KEYS |= {"boxes", "cut out", "siding clearance", "public", "cross fall"}
+SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall"}
 COMPASS = ("north", "east", "south", "west")
 OPPOSITE = {"north": "south", "south": "north", "east": "west", "west": "east"}
 
@@ -47,6 +47,8 @@ class Slab:
         if "outline" in own:
             self.shape = named.walked([self.leg(text) for text in own["outline"]])
             middle = None
+        elif "path" in own:
+            self.shape, middle = path.path(own["path"], inches(own["width"])), None
         else:
             self.shape, middle = self.sized(own["size"])
         said = {edge: edge_kind(kind) for edge, kind in own.get("edges", {}).items()}

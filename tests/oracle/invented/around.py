@@ -134,6 +134,32 @@ def shaped(c):
     return own | ({"edges": edges} if edges else {})
 
 
+def strip(c):
+    """A path along a line: sharp or round bends, or a bow, with something along its edges."""
+    c.features.add("path")
+    turns = ["north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest"]
+    at, legs, width = c.whole(0, 7), [], c.whole(24, 60)
+    if c.often(0.2, "path of bows"):
+        long, rise = c.whole(10, 18), c.whole(8, 24)
+        way = c.one(*turns)
+        legs = [f"{way} {long} ft, bulge {side} {rise} in" for side in c.one(["left"], ["right"], ["right", "left"])]
+    else:
+        many = c.whole(1, 4)
+        for n in range(many):
+            words = f"{turns[at]} {said(c.whole(9 * 48, 15 * 48))}"
+            if n + 1 < many and c.often(0.5, "path with round bends"):
+                words += f", bend {said(c.whole(width * 2, 4 * 48 + 24))} radius"
+            legs.append(words)
+            # To the left and to the right in turn, so that it never comes back.
+            at = (at + c.one(1, 2) * (1 if n % 2 else -1)) % 8
+    own = {"path": legs, "width": said(width * 4), "kind": "patio", "thickened": "none"}
+    own["bars"] = c.one("no. 3 at 18 in", "none")
+    edges = {c.one("left", "right", "start", "end"): c.one(*KINDS)} if c.often(0.6, "edge of a path") else {}
+    if c.often(0.2):
+        edges["all"] = c.one(*KINDS)
+    return own | ({"edges": edges} if edges else {})
+
+
 def opposite(corner):
     north, east = (OPPOSITE[way] for way in OPPOSITE if way in corner)
     return f"{north}{east}" if north in ("north", "south") else f"{east}{north}"
@@ -180,8 +206,8 @@ def put(c, job):
         if own and c.often(0.4):
             into(c, job, name, own)
             job["slabs"][name] = own
-    if isinstance(job.get("pour"), (str, type(None))) and c.often(0.15, "another shape"):
-        job["slabs"]["odd one"] = shaped(c)
+    if isinstance(job.get("pour"), (str, type(None))) and c.often(0.22, "another shape"):
+        job["slabs"]["odd one"] = shaped(c) if c.often(0.6) else strip(c)
     site = answers(c) if c.often(0.3, "answers about the site") else {}
     if site:
         job["site"] = site
