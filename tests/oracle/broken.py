@@ -90,6 +90,9 @@ RULES = {
     "steps from an outline lie on its first side": instead(
         slab.Slab, "leads_down", lambda was: lambda self, *a: was(self, *a) if "size" in self.own else self.shape.sides[0]
     ),
+    "a ring sector has a smaller middle": instead(
+        named, "ring_sector", lambda was: lambda large, small, *a: was(large, small * D("0.9"), *a)
+    ),
     "a path is a tenth wider": instead(path, "path", lambda was: lambda legs, width: was(legs, width * D("1.1"))),
     "a path bends on the spot": instead(path, "leg", lambda was: lambda text: (*was(text)[:3], D(0))),
     "all is said of no side": instead(

@@ -206,6 +206,11 @@ fn called(size: Option<SizePhrase>, side: &NamedSide) -> Option<ShapeSide> {
         ShapePhrase::Sector { angle, .. } => (angle == crate::geometry::Angle::HALF
             && side.is_straight)
             .then_some(ShapeSide::FlatSide),
+        ShapePhrase::RingSector { .. } => match side.number {
+            2 => Some(ShapeSide::OuterArc),
+            4 => Some(ShapeSide::InnerArc),
+            _ => None,
+        },
         ShapePhrase::Triangle { .. } => None,
     }
 }
@@ -262,6 +267,10 @@ mod tests {
         case("quarter circle 6 ft radius, square at southwest", quarter);
         let large = &["northeast", "arc", "northwest"];
         case("sector 12 ft radius, 300 degrees, toward south", large);
+        case(
+            "ring sector 12 ft outside radius, 8 ft inside radius, 90 degrees, toward northeast",
+            &["south", "outer arc", "west", "inner arc"],
+        );
         // Both radii look southwest, and are as long as each other.
         let alike = &["side 1", "arc", "side 3"];
         case("sector 12 ft radius, 170 degrees, toward northeast", alike);

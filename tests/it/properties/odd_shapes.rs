@@ -28,6 +28,8 @@ pub enum Shape {
     Triangle(u64, u64, Way, Way),
     /// Its middle between these two sides, or toward the first alone.
     Sector(u64, u64, Way, Option<Way>),
+    /// Radii outside and inside, and the same.
+    RingSector(u64, u64, u64, Way, Option<Way>),
     /// East and north.
     Corners(Vec<(i64, i64)>),
     /// Legs of the middle line, and the width.
@@ -153,6 +155,13 @@ impl Shape {
                 Decimal::from(*halves) / dec!(2),
                 other.map_or(one.name().to_owned(), |other| one.corner(other))
             ),
+            Self::RingSector(outside, inside, halves, one, other) => format!(
+                "size: \"ring sector {} outside radius, {} inside radius, {} degrees, toward {}\"",
+                length(*outside),
+                length(*inside),
+                Decimal::from(*halves) / dec!(2),
+                other.map_or(one.name().to_owned(), |other| one.corner(other))
+            ),
             Self::Corners(corners) => {
                 let place = |eighths: i64| {
                     let sign = if eighths < 0 { "-" } else { "" };
@@ -185,6 +194,10 @@ impl Shape {
             Self::Sector(radius, angle, one, other) => {
                 Self::Sector(*radius, *angle, one.turned(), other.map(Way::turned))
             }
+            Self::RingSector(outside, inside, angle, one, other) => {
+                let (one, other) = (one.turned(), other.map(Way::turned));
+                Self::RingSector(*outside, *inside, *angle, one, other)
+            }
             Self::Corners(corners) => {
                 Self::Corners(corners.iter().map(|&(x, y)| (-y, x)).collect())
             }
@@ -203,6 +216,10 @@ impl Shape {
             }
             Self::Sector(radius, angle, one, other) => {
                 Self::Sector(*radius, *angle, one.mirrored(), other.map(Way::mirrored))
+            }
+            Self::RingSector(outside, inside, angle, one, other) => {
+                let (one, other) = (one.mirrored(), other.map(Way::mirrored));
+                Self::RingSector(*outside, *inside, *angle, one, other)
             }
             Self::Corners(corners) => {
                 Self::Corners(corners.iter().map(|&(x, y)| (-x, y)).collect())
@@ -243,8 +260,10 @@ pub fn edges(shape: &Shape, dice: &mut Dice) -> Vec<(Side, &'static str)> {
     let opposite = |way: Way| way.turned().turned();
     let names = match shape {
         Shape::Rectangle(..) => vec![Side::Looking(Way(0)), Side::Looking(Way(3))],
-        Shape::Circle(_) => vec![called("arc")],
-        Shape::Ring(..) => vec![called("outer arc"), called("inner arc")],
+        Shape::Circle(_) | Shape::Sector(..) => vec![called("arc")],
+        Shape::Ring(..) | Shape::RingSector(..) => {
+            vec![called("outer arc"), called("inner arc")]
+        }
         Shape::Triangle(a, b, one, other) => {
             let mut names = vec![
                 Side::Looking(*one),
@@ -257,7 +276,6 @@ pub fn edges(shape: &Shape, dice: &mut Dice) -> Vec<(Side, &'static str)> {
             }
             names
         }
-        Shape::Sector(..) => vec![called("arc")],
         Shape::Corners(_) => vec![called("side 1"), called("3")],
         Shape::Path(..) => vec![called("start"), called("end")],
     };

@@ -86,13 +86,18 @@ fn slab(seed: u64) -> Slab {
     let signed = |n: u64| i64::try_from(n).expect("a small job");
     let way =
         |level: bool, dice: &mut Dice| Way(usize::from(level) + 2 * usize::from(dice.one_in(2)));
-    let shape = match dice.between(0, 9) {
+    let shape = match dice.between(0, 10) {
         0 => Shape::Ring(a, a / dice.between(2, 5)),
         1 => Shape::Triangle(a, b, way(false, &mut dice), way(true, &mut dice)),
         2 => {
             let first = way(dice.one_in(2), &mut dice);
             let second = dice.one_in(2).then(|| way(!first.is_level(), &mut dice));
-            Shape::Sector(a / 2, dice.between(20, 700), first, second)
+            let angle = dice.between(20, 700);
+            if dice.one_in(2) {
+                Shape::RingSector(a, a - dice.between(150, 500), angle, first, second)
+            } else {
+                Shape::Sector(a / 2, angle, first, second)
+            }
         }
         3 | 4 => {
             // A rectangle with its corners pushed outward: no angle turns inward.

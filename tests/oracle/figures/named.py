@@ -54,6 +54,17 @@ def sector(radius, degrees, toward):
     return Outline([Side(centre, first, D(0), "open"), Side(first, last, bow, "open"), Side(last, centre, D(0), "open")])
 
 
+def ring_sector(large, small, degrees, toward):
+    """A sector less the smaller one around the same centre: its area by the rule for a ring."""
+    outer, inner = sector(large, degrees, toward).sides, sector(small, degrees, toward).sides
+    first = Side(inner[1].start, outer[1].start, D(0), "open")
+    last = Side(outer[1].end, inner[1].end, D(0), "open")
+    outline = Outline([first, outer[1], last, Side(inner[1].end, inner[1].start, -inner[1].bulge, "open")])
+    area = PI * (large**2 - small**2) * degrees / 360
+    assert abs(outline.area - area) < D("1e-6"), "a ring sector by its corners"
+    return outline
+
+
 def right_triangle(wide, high, square):
     corners = {"southwest": (D(0), D(0)), "southeast": (wide, D(0)), "northeast": (wide, high), "northwest": (D(0), high)}
     del corners[{"southwest": "northeast", "northeast": "southwest", "southeast": "northwest", "northwest": "southeast"}[square]]
@@ -80,6 +91,9 @@ def named(size):
     parts = [part.strip() for part in size.split(",")]
     if size.startswith("circle "):
         return circle(inches(size[7:])), None
+    if size.startswith("ring sector "):
+        large, small = (inches(part.removeprefix("ring sector ").rsplit(" ", 2)[0]) for part in parts[:2])
+        return ring_sector(large, small, number(parts[2].removesuffix(" degrees")), parts[3].removeprefix("toward ")), None
     if size.startswith("ring "):
         outside, inside = (inches(part.removeprefix("ring ").rsplit(" ", 1)[0]) for part in parts)
         return circle(outside), circle(inside)

@@ -18,6 +18,8 @@ def looks(outline, side):
 def words(size, outline, side, n):
     """What its shape calls the nth side."""
     kind = size.split(" ")[0]
+    if size.startswith("ring sector"):
+        return {1: {"outer arc"}, 3: {"inner arc"}}.get(n, set())
     if side.bulge:
         return {"arc"}
     if kind == "half":
@@ -61,10 +63,11 @@ def meant(name, size, outline):
 def stand(edges, size, outline, middle):
     """Puts what `edges` says where it means; `all` is for sides that nothing else is said of."""
     inner = middle.sides if middle else []
+    of = lambda name: inner if inner and name == "inner arc" else meant(name, size, outline)
     said = [side for side in outline.sides if side.kind != "open"]
     for name, kind in edges.items():
         if name != "all":
-            for side in inner if name == "inner arc" else meant(name, size, outline):
+            for side in of(name):
                 side.kind = kind
                 said.append(side)
     for side in (*outline.sides, *inner):

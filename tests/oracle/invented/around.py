@@ -114,9 +114,10 @@ def shaped(c):
         f"half circle {said(c.whole(8, 18) * 48)}, flat at {side}",
         f"quarter circle {large} ft radius, square at {corner}",
         f"ring {2 * large} ft outside, {small} ft inside",
+        f"ring sector {large + small} ft outside radius, {large} ft inside radius, {c.whole(30, 150)} degrees, toward {side}",
         f"sector {large} ft radius, {c.whole(30, 150)} degrees, toward {c.one(side, corner)}",
     )
-    shape = size.split(" ")[0]
+    shape = "ring sector" if "ring sector" in size else size.split(" ")[0]
     c.features.add(f"shape {shape}")
     own = {"size": size, "kind": "patio", "thickened": "none", "bars": c.one("no. 3 at 18 in", "none")}
     tapes = [*tapes, "side 1", "side 2"] if " x " in size and "square" not in size else []
@@ -126,6 +127,7 @@ def shaped(c):
         "half": ["arc", "flat side", side],
         "quarter": ["arc", *(way for way in OPPOSITE if way in corner)],
         "ring": ["inner arc", "outer arc"],
+        "ring sector": ["inner arc", "outer arc", "side 1", "side 3"],
         "sector": ["arc", "side 1", "side 3"],
     }[shape]
     edges = {c.one(*names): c.one(*KINDS)} if c.often(0.6, "edge by name") else {}
