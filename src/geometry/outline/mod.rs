@@ -191,6 +191,21 @@ impl Outline {
         point::bounds(&self.chords)
     }
 
+    /// Whether it is a strip, a curb or a footing: under 12 in wide. Common practice, no source.
+    pub fn is_narrow(&self) -> bool {
+        self.narrowest() < Length::inches_whole(12)
+    }
+
+    /// How wide a path is; of any other outline the shorter side of the box around it.
+    pub fn narrowest(&self) -> Length {
+        // The start of a path lies square across it.
+        if let (Some(_), Some(start)) = (self.path, self.sides.last()) {
+            return Length::of_feet(start.chord());
+        }
+        let (low, high) = self.bounds();
+        Length::nanometres((high.x - low.x).min(high.y - low.y))
+    }
+
     #[must_use]
     pub fn moved(&self, by: Point) -> Self {
         Self {

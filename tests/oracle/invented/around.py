@@ -138,6 +138,9 @@ def shaped(c):
 
 def strip(c):
     """A path along a line: sharp or round bends, or a bow, with something along its edges."""
+    if c.often(0.25, "narrow strip"):
+        size = c.one("{} x {}", "{1} x {0}").format(said(c.whole(6 * 48, 30 * 48)), f"{c.whole(3, 11)} in")
+        return {"size": size, "kind": "patio", "thickened": "none", "bars": "none"}
     c.features.add("path")
     turns = ["north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest"]
     at, legs, width = c.whole(0, 7), [], c.whole(24, 60)
