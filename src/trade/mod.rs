@@ -3,6 +3,7 @@
 //! Every rule is one formula with its source beside it; nothing here knows a
 //! price, and nothing here can fail.
 
+mod also;
 pub mod crew;
 pub mod curing;
 pub mod measure;

@@ -7,13 +7,17 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use super::also::{after_crew, names};
 use super::crew::{self, Crew, SlabTasks};
 use super::measure::{self, Measuring, RemovalQuantities, SlabQuantities};
-use super::order::{self, ConcreteOrder, List, Missing, Need, Policies};
+use super::order::also;
+use super::order::{self, ConcreteOrder, List, Missing, Need, Parts, Policies};
 use super::sets::Sets;
 use super::tally::{Listed, Scope};
 use super::working::Quantity;
+use crate::input::book::Known;
 use crate::input::job::{Extra, Slab, Takeoff};
+use crate::values::Amount;
 
 /// Everything a job needs, before prices.
 #[derive(Clone, Debug)]
@@ -25,6 +29,10 @@ pub struct JobNeeds {
     pub crew: Crew,
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
+    /// What the built-in purposes go by, whoever buys it.
+    purposes: Vec<(&'static str, Parts)>,
+    /// What the customer reads of the owner's own rules.
+    pub says: Vec<String>,
     /// The pour for whose day it is bought what serves the whole job.
     pub first_pour: usize,
 }
@@ -44,6 +52,7 @@ struct OfSlabs {
     orders: Vec<ConcreteOrder>,
     needs: Vec<Need>,
     missing: Vec<Missing>,
+    purposes: Vec<(&'static str, Parts)>,
     tasks: SlabTasks,
 }
 
@@ -56,14 +65,30 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
     let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
     list.needs.clone_from(&of_slabs.needs);
     list.missing.clone_from(&of_slabs.missing);
+    list.purposes.clone_from(&of_slabs.purposes);
+    let job = also::Job {
+        takeoff,
+        slabs,
+        removals: &removals,
+        orders,
+    };
+    list.replaced = also::replaced(job, by.rules);
     order::beside_slabs(takeoff, slabs, &removals, &extras, &mut list);
+    let says = also::list(job, &mut list);
+    let also = also::done(job, &list);
     let work = crew::Work {
         takeoff,
         slabs,
         orders,
     };
     let tasks = &of_slabs.tasks;
-    let crew = crew::crew(&work, tasks, &removals, &extras, &mut list, &mut memo.crew);
+    let beside = crew::Beside {
+        removals: &removals,
+        extras: &extras,
+        also,
+    };
+    let crew = crew::crew(&work, tasks, beside, &mut list, &mut memo.crew);
+    after_crew(&crew, &mut list);
     let mut missing = list.missing;
     missing.sort();
     missing.dedup();
@@ -74,6 +99,8 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
         crew,
         needs: list.needs,
         missing,
+        purposes: list.purposes,
+        says,
         first_pour: takeoff.first_pour(),
     }
 }
@@ -93,6 +120,13 @@ fn work_out(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> OfSlabs {
     let with = Measuring { policy, rules };
     let slabs = memo.order.measured.slabs(takeoff, with);
     let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
+    let alone = also::Job {
+        takeoff,
+        slabs: &slabs,
+        removals: &[],
+        orders: &[],
+    };
+    list.replaced = also::replaced(alone, rules);
     let orders = order::for_slabs(takeoff, &slabs, &mut list);
     let work = crew::Work {
         takeoff,
@@ -104,6 +138,7 @@ fn work_out(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> OfSlabs {
         tasks,
         needs: list.needs,
         missing: list.missing,
+        purposes: list.purposes,
         slabs,
         orders,
     }
@@ -124,6 +159,17 @@ impl JobNeeds {
                 (Scope::Crew, &self.crew.time_listed),
             ])
             .flat_map(|(scope, listed)| listed.iter().map(move |one| (scope, one)))
+    }
+
+    /// Every quantity that a rule of the owner's can go by, with all that this job has of it.
+    pub fn names(&self, takeoff: &Takeoff) -> Vec<(Known, Amount)> {
+        let job = also::Job {
+            takeoff,
+            slabs: &self.slabs,
+            removals: &self.removals,
+            orders: &self.orders,
+        };
+        names(job, &self.crew, &self.purposes)
     }
 
     /// What is paid for, and every quantity on the list that may be asked for by itself.

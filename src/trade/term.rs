@@ -91,10 +91,16 @@ impl Term {
 
     /// What was there before the last step up, or before the smallest sale, where there was one.
     pub(super) fn before_step(&self) -> Option<Decimal> {
+        let wanted = self.unstepped();
+        (!std::ptr::eq(wanted, self)).then_some(wanted.value)
+    }
+
+    /// The same term without them.
+    pub(super) fn unstepped(&self) -> &Self {
         match &self.form {
-            Form::Up { what, .. } => Some(what.value),
-            Form::AtLeast { what, .. } => Some(what.before_step().unwrap_or(what.value)),
-            Form::Of(_) | Form::Number | Form::Both(..) | Form::Sum(_) | Form::Largest(_) => None,
+            Form::Up { what, .. } => what,
+            Form::AtLeast { what, .. } => what.unstepped(),
+            Form::Of(_) | Form::Number | Form::Both(..) | Form::Sum(_) | Form::Largest(_) => self,
         }
     }
 

@@ -208,6 +208,17 @@ impl Quantity {
         }
     }
 
+    /// What was needed before it went up to how the item is sold; itself where it did not, or was set.
+    pub(super) fn wanted(&self) -> Term {
+        match &self.0.working {
+            Working::Rule { term, .. } => term.unstepped().clone(),
+            Working::Given(_)
+            | Working::Shape { .. }
+            | Working::Plan { .. }
+            | Working::Set { .. } => Term::from(self),
+        }
+    }
+
     /// The quantities this one was made of, in the order they are shown.
     pub fn parts(&self) -> Vec<Self> {
         self.made_of().into_iter().cloned().collect()

@@ -87,7 +87,7 @@ fn one_bad_row_and_nothing_is_written() {
     let before = book(&firm);
     for (from, to, code) in [
         ("78.00", "call", "bad-list-price"),
-        ("78.00,C", "78.00,LF", "unknown-list-unit"),
+        ("78.00,C", "78.00,FD", "unknown-list-unit"),
         ("78.00,C", "78.00,CY", "list-unit-differs"),
         ("SL,50.00", "SL,0.00", "bad-list-price"),
         ("SL,", "SK,", "not-listed"),

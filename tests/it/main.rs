@@ -12,6 +12,7 @@ mod docs;
 mod errors;
 mod golden;
 mod named_sides;
+mod own_rules;
 mod pdf;
 mod photos;
 mod properties;

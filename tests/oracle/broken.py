@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import boxes, dowels, goods, job, labor, machines, named, orders, path, reading, removal, sell, sides, site, slab, steel
+from figures import also, boxes, dowels, goods, job, labor, machines, named, orders, path, reading, removal, sell, sides, site, slab, steel, touching
 
 
 def down(value, step):
@@ -58,6 +58,10 @@ RULES = {
     "nothing is charged for standing": instead(orders.Orders, "standing", lambda _: lambda *_: D(0)),
     "the last load is never held": instead(orders.Orders, "hold_back", nothing),
     "a tenth more in thickened edges": instead(slab.Slab, "thickened", cached(D("1.1"))),
+    "ground is dug too deep under steps": instead(slab.Slab, "on_ground", lambda _: property(lambda _: True)),
+    "a landing takes the hours of one step": instead(
+        slab.Slab, "is_step", lambda was: property(lambda self: was.fget(self) or "on" in self.own)
+    ),
     "steps a tenth taller": instead(slab.Slab, "step_concrete", prop(D("1.1"))),
     "risers need no form": instead(slab.Slab, "riser_form", prop(D(0))),
     "a stoop is filled twice": instead(slab.Slab, "fill", prop(D(2))),
@@ -65,16 +69,40 @@ RULES = {
         slab.Slab, "border", lambda was: lambda self: (was(self)[0] * D("1.05"), was(self)[1])
     ),
     "touching slabs keep both forms": instead(job, "share_edges", nothing),
+    "a strip takes the place of a form between two pours": instead(
+        touching, "two_pours", lambda was: lambda a, b: ("joined", b) if b in slab.STRIP else was(a, b)
+    ),
+    "a bulkhead holds one side only": instead(slab.Slab, "depth", lambda _: lambda self, piece: self.own_depth(piece)),
     "laps are forgotten": instead(steel, "lap_of", lambda _: lambda *_: D(1)),
+    "bars along an edge are dropped": instead(steel, "HAIR", lambda _: reading.D(0)),
     "one stick too few": instead(steel, "sticks", lambda was: lambda *a: was(*a) - 1),
+    "a strip by itself loses a lap": instead(
+        steel, "side_by_side", lambda _: lambda room, each, lap: reading.up(room / (each - lap), reading.D(1))
+    ),
+    "sheet goes by area": instead(goods.Goods, "sheet", lambda _: lambda self, slab: slab.area * 20 / 19),
     "one sheet too many": instead(steel, "mesh", lambda was: lambda *a: was(*a) + 1),
     "a finish takes twice its powder": instead(goods.Goods, "dose", lambda was: staticmethod(more(2)(was))),
+    "color is bagged for the whole order": instead(
+        goods.Goods, "colored", lambda _: lambda self, order, each, key: order.total * each
+    ),
+    "no pour is sealed with another": instead(labor, "is_served", lambda _: lambda due, poured: False),
+    "hours added by hand take no time": instead(labor.Labor, "written_hours", lambda _: lambda _: reading.D(0)),
     "sealing needs no trip": instead(labor.Labor, "returns", lambda _: lambda *_: D(0)),
     "everything is done while forming": instead(labor, "stage_of", lambda _: lambda *_: "form"),
     "soil is hauled at half its volume": instead(removal, "area_and_depth", lambda was: lambda o: (was(o)[0], was(o)[1] / 2)),
     "a pump costs nothing": instead(machines.Machines, "pumps", nothing),
+    "a part of a day is hired where days are whole": instead(machines, "up", lambda _: lambda value, step: value),
+    "what is added by hand goes up by itself": instead(
+        job.Job, "buy", lambda was: lambda self, *args, added=False, **names: was(self, *args, **names)
+    ),
     "a buggy comes for free": instead(machines.Machines, "machines", nothing),
     "payments go by halves": instead(sell.Sell, "payments", lambda _: lambda self, total: [total / 2, total / 2]),
+    "own rules buy nothing": instead(also.Also, "also_bought", nothing),
+    "own rules take no time": instead(also.Also, "also_tasks", lambda _: lambda *_: []),
+    "own rules replace nothing": instead(also.Also, "left", lambda _: lambda self, built_in, slab, much: much),
+    "own rules serve every slab": instead(also.Also, "serves", lambda _: lambda *_: True),
+    "own rules bring nobody back": instead(also.Also, "also_returns", lambda _: lambda *_: D(0)),
+    "own rules know no trips": instead(also.Also, "also_after_crew", nothing),
     "boxes displace nothing": instead(boxes.Box, "displaced", lambda _: lambda *_: D(0)),
     "boxes are set for nothing": instead(boxes.Boxes, "set_boxes", nothing),
     "late lids need no trip": instead(boxes.Boxes, "comes_back_for_lids", lambda _: lambda *_: False),

@@ -55,13 +55,13 @@ fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
     let panels = measured.joints.as_ref().map(|joints| &joints.panels);
     SlabView {
         name: capital(&slab.called),
-        note: if slab.is_step() {
+        note: if slab.is_upon() {
             size(slab)
         } else {
             area(measured.area.value())
         },
         outline: slab.outline.clone(),
-        is_step: slab.is_step(),
+        is_step: slab.is_upon(),
         boxes: boxes(of, slab),
         treads: Vec::new(),
         joints: panels

@@ -98,7 +98,7 @@ fn each(takeoff: &Takeoff, says: impl Fn(&Slab) -> Option<String>) -> String {
 
 fn poured(takeoff: &Takeoff, slabs: &[SlabQuantities]) -> String {
     let mut texts: Vec<String> = Vec::new();
-    let is_flat = |slab: &Slab| !slab.is_step() && !slab.sections.is_stoop();
+    let is_flat = |slab: &Slab| !slab.is_upon() && !slab.sections.is_stoop();
     let mut thicknesses: Vec<(Length, Length, String)> = takeoff
         .slabs
         .iter()
@@ -217,6 +217,7 @@ fn also(of: Offering<'_>) -> String {
             }),
         })
         .map(|extra| extra.name.value.clone())
+        .chain(of.offer.quoted().needs.says.iter().cloned())
         .collect();
     list(&names)
 }

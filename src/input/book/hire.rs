@@ -42,7 +42,8 @@ keys! {
 keys! {
     pub struct BuggyHire in "`buggy`" {
         item: At<ItemKey> = "item" as "name", required,
-            "the item by the day or hour; its `sold in` is the step of the hire", "power buggy";
+            "the item by the day or hour; its `sold in` is the step of the hire, without it a day that is begun is whole",
+            "power buggy";
         width: Option<At<Length>> = "width", none,
             "of the machine; a narrower gate is asked about", "36 in";
     }

@@ -1,5 +1,6 @@
 //! The price book: one supplier world, its items, dated prices, and rules of buying.
 
+mod also;
 mod boxes;
 mod charges;
 mod checks;
@@ -20,6 +21,7 @@ mod supply;
 mod surfaces;
 mod uses;
 
+pub use also::{Also, Among, KNOWN, Known, OnceA, Only, Stage, in_order, known};
 pub use boxes::{BoxStock, StandsFor};
 pub use dowels::DowelStock;
 pub use hire::PumpHire;
@@ -29,7 +31,7 @@ pub use roles::Role;
 pub use rules::Rules;
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};
-pub use stock::{BarStock, Cement, FiberBy, MeshStock, Mix};
+pub use stock::{BarStock, Cement, Dumping, FiberBy, MeshStock, Mix};
 pub use supply::{Filling, ShortCharge, ShortCount, ShortLoad, Supply};
 pub use surfaces::{Curing, Finish, Sealer, SurfaceItem};
 
@@ -111,6 +113,7 @@ fn consistent(mut book: PriceBook, _: &Fields<'_>, problems: &mut Problems) -> P
         let _ = book.item(key, place, problems);
     }
     uses::check(&book.rules, &book.items, problems);
+    also::check(&book.rules, problems);
     book
 }
 

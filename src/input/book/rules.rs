@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::also::Also;
 use super::boxes::BoxStock;
 use super::dowels::DowelStock;
 use super::hire::{BuggyHire, PumpHire};
@@ -62,6 +63,9 @@ keys! {
             by roles::read;
         rates: Rates = "rates" as "keys by task", required, "hours of work for so much",
             "{form straight: 7 hours per 100 ft}", by rates::read;
+        also: Named<Also> = "also" as "keys by rule", none,
+            "rules of your own: what is bought or done with what",
+            "{stone truck: {for: crushed stone, buy: stone truck, each: 12 ton}}";
         .. selling: SoldAs;
     }
 }
@@ -73,6 +77,11 @@ pub struct SoldAs(pub(super) BTreeMap<ItemKey, Selling>);
 impl SoldAs {
     pub fn get(&self, item: &str) -> Option<&Selling> {
         self.0.get(item)
+    }
+
+    /// Every item of the book.
+    pub fn names(&self) -> impl Iterator<Item = &str> {
+        self.0.keys().map(String::as_str)
     }
 }
 

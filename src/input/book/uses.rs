@@ -103,6 +103,12 @@ pub(super) fn uses(rules: &Rules) -> Vec<Use<'_>> {
             });
         }
     }
+    for rule in rules.also.values() {
+        if let Some(item) = &rule.buy {
+            // Its own check tells which units fit.
+            found.push(Use::new(item, "a rule of `also`", ANY));
+        }
+    }
     for (question, rule) in &rules.site {
         let Some(item) = &rule.item else { continue };
         let unit = match &rule.each {
@@ -146,7 +152,7 @@ fn hired(rules: &Rules) -> Vec<Use<'_>> {
 
 const ANY: &[Unit] = &[];
 const ONCE: &[Unit] = &[Unit::Trip, Unit::Bag, Unit::Piece];
-const ONE: &[Unit] = &[
+pub(super) const ONE: &[Unit] = &[
     Unit::Lump,
     Unit::Piece,
     Unit::Bag,

@@ -1,18 +1,9 @@
 //! How concrete reaches the slabs of a pour.
 
+pub use crate::input::phrases::Method;
 use crate::reading::keys::keys;
-use crate::reading::{At, Fields, Group as _, Node, Problems, Read, words};
+use crate::reading::{At, Fields, Group as _, Node, Problems, Read};
 use crate::values::Length;
-
-words! {
-    /// How concrete gets from the truck to the slab.
-    pub enum Method("unknown-word", "concrete is not placed by `{}`", choose) {
-        Chute "chute";
-        Wheelbarrow "wheelbarrow";
-        Buggy "buggy";
-        Pump "pump";
-    }
-}
 
 keys! {
     pub struct Access in "`access`" {

@@ -1,17 +1,27 @@
 //! How deep a slab is, all over and along its edges.
 
-use super::EdgePart;
 use super::sides::Sides;
 use super::takeoff::Slab;
+use super::{EdgePart, Meets};
 use crate::geometry::rim::Strip;
 use crate::input::phrases::EdgesPhrase;
 use crate::values::Length;
 
 impl Slab {
-    /// Whether it is a step: it stands on another slab or is called one, and leads up by no flight of
-    /// its own. It is formed and finished as one piece of work, and told by its height.
+    /// Whether it is a step: its kind is `step`, and it leads up by no flight of its own. It is formed
+    /// and finished as one piece of work; a slab of any other kind by its size, wherever it stands.
     pub fn is_step(&self) -> bool {
-        (self.on.is_some() || self.kind == "step") && self.sections.steps.is_none()
+        self.kind == "step" && self.sections.steps.is_none()
+    }
+
+    /// Whether it stands upon another slab, or before a door as a step does, and is told by its height.
+    pub fn is_upon(&self) -> bool {
+        self.is_step() || (self.on.is_some() && self.sections.steps.is_none())
+    }
+
+    /// Whether ground that was dug too deep would take more of its concrete.
+    pub fn is_on_ground(&self) -> bool {
+        self.on.is_none() && !self.is_step()
     }
 
     /// The thickest place of the slab, its thickened edges aside.
@@ -19,8 +29,16 @@ impl Slab {
         self.thickness.value.thickest()
     }
 
-    /// From the top to the bottom of this edge.
+    /// From the top to the bottom of this edge, or of the one beyond it that its form holds too.
     pub fn edge_depth(&self, part: &EdgePart) -> Length {
+        let own = self.own_edge_depth(part);
+        match part.meets {
+            Meets::Depth(beyond) => own.max(beyond),
+            Meets::Nothing | Meets::ControlJoint => own,
+        }
+    }
+
+    pub(super) fn own_edge_depth(&self, part: &EdgePart) -> Length {
         let thick = self.thickened_strips().iter().any(|strip| {
             strip.side == part.side && (strip.stretch.is_none() || strip.stretch == part.stretch)
         });

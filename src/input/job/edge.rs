@@ -11,4 +11,15 @@ pub struct EdgePart {
     pub kind: EdgeKind,
     /// Along the side from its first corner; whole sides when `None`.
     pub stretch: Option<(Length, Length)>,
+    pub meets: Meets,
+}
+
+/// What another slab that touches here adds to the edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Meets {
+    Nothing,
+    /// The form between two pours holds this depth of the slab beyond.
+    Depth(Length),
+    /// Both are one pour: a control joint runs here, and this slab counts it.
+    ControlJoint,
 }

@@ -2,7 +2,7 @@
 
 use super::takeoff::Slab;
 use super::written::SlabWritten;
-use super::{EdgeKind, EdgePart};
+use super::{EdgeKind, EdgePart, Meets};
 use crate::geometry::{Compass, Outline, Point, Side};
 use crate::input::phrases::BesidePhrase;
 use crate::reading::{At, BrokenNames, Problem, Problems, Read};
@@ -31,6 +31,11 @@ impl Contact {
     /// The slab it was placed against, and its side.
     pub(super) const fn base(self) -> (usize, usize) {
         self.base
+    }
+
+    /// Two positions along the edge (x or y).
+    pub(super) const fn stretch(self) -> (i64, i64) {
+        self.stretch
     }
 }
 
@@ -221,59 +226,13 @@ fn overlap(theirs: &Side, mine: &Side, edge: Compass) -> Option<(i64, i64)> {
     (low < high).then_some((low, high))
 }
 
-/// The edges of every slab, where those that are there share them; a slab that is left out is none.
-pub(super) fn shared(slabs: &[Option<&Slab>], contacts: &[Contact]) -> Vec<Vec<EdgePart>> {
-    let mut edges: Vec<Vec<EdgePart>> = slabs
-        .iter()
-        .map(|slab| slab.map(|slab| slab.edges.clone()).unwrap_or_default())
-        .collect();
-    for contact in contacts {
-        let ((i, mine), (base, theirs)) = (contact.placed, contact.base);
-        let (Some(slab), Some(other)) = (slabs[i], slabs[base]) else {
-            continue;
-        };
-        let own = edges[i].iter().find(|part| part.side == mine);
-        let own = own.map_or(EdgeKind::Open, |part| part.kind);
-        let said = other.edges.iter().find(|part| part.side == theirs);
-        // Dowels through the joint are counted once, whichever of the two names them.
-        let said = said.filter(|part| part.kind.pin().is_some() && part.kind.has_form());
-        let (kind, their_kind) = match said {
-            _ if own != EdgeKind::Open => (own, EdgeKind::Joined),
-            Some(part) => (EdgeKind::Joined, part.kind),
-            None => between(slab, other),
-        };
-        let (side, their_side) = (slab.outline.sides()[mine], other.outline.sides()[theirs]);
-        edges[i] = divided(&edges[i], mine, &side, &contact.stretch, kind);
-        edges[base] = divided(
-            &edges[base],
-            theirs,
-            &their_side,
-            &contact.stretch,
-            their_kind,
-        );
-    }
-    edges
-}
-
-/// What two touching slabs are to each other: one piece when poured together of one mix, else
-/// the first pour ends at a form and the second has none.
-fn between(mine: &Slab, theirs: &Slab) -> (EdgeKind, EdgeKind) {
-    if mine.placement == theirs.placement && mine.mix.value == theirs.mix.value {
-        (EdgeKind::Joined, EdgeKind::Joined)
-    } else if mine.placement < theirs.placement {
-        (EdgeKind::Bulkhead, EdgeKind::Joined)
-    } else {
-        (EdgeKind::Joined, EdgeKind::Bulkhead)
-    }
-}
-
-/// The parts of a slab's edge, with this stretch of one side made another kind.
+/// The parts of a slab's edge, with this stretch of one side made another.
 pub(super) fn divided(
     parts: &[EdgePart],
     number: usize,
     side: &Side,
     &(low, high): &(i64, i64),
-    kind: EdgeKind,
+    (kind, meets): (EdgeKind, Meets),
 ) -> Vec<EdgePart> {
     let along = |point: Point| {
         if side.from.y == side.to.y {
@@ -314,6 +273,7 @@ pub(super) fn divided(
             side: number,
             kind,
             stretch: Some((start.max(from), end.min(to))),
+            meets,
         });
         if end < to {
             result.push(EdgePart {

@@ -82,6 +82,15 @@ impl EdgeKind {
         }
     }
 
+    /// The form between two pours, crossed by these bars.
+    pub const fn bulkhead(pin: Option<Pin>) -> Self {
+        match pin {
+            None => Self::Bulkhead,
+            Some(Pin::Dowels) => Self::DoweledBulkhead,
+            Some(Pin::Ties) => Self::TiedBulkhead,
+        }
+    }
+
     /// Whether a hole is drilled for each bar.
     pub const fn is_drilled(self) -> bool {
         matches!(self, Self::DoweledExisting | Self::TiedExisting)

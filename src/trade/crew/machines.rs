@@ -83,7 +83,8 @@ pub(super) fn breaker(removals: &[RemovalQuantities], crew: &Crew, list: &mut Li
     );
 }
 
-/// Hires `item` for so many person hours of the crew.
+/// Hires `item` for so many person hours of the crew; a day that is begun is a whole one unless the
+/// item is sold in parts of days.
 fn hire(
     item: &At<ItemKey>,
     name: String,
@@ -93,12 +94,19 @@ fn hire(
     list: &mut List<'_>,
 ) {
     let people = people(list.by.crew);
+    let selling = list.by.rules.selling.get(&item.value);
+    let has_step = selling.is_some_and(|selling| !selling.step.is_zero());
     let (rule, unit, time) = if list.unit(item) == Some(Unit::Hour) {
         ("person hours ÷ people", Unit::Hour, person_hours / &people)
     } else {
-        let day = of(&people) * &hours_in_a_day(list.by.crew);
-        let rule = "person hours ÷ (people × a day)";
-        (rule, Unit::Day, person_hours / day)
+        let days = person_hours / (of(&people) * &hours_in_a_day(list.by.crew));
+        if has_step {
+            let rule = "person hours ÷ (people × a day)";
+            (rule, Unit::Day, days)
+        } else {
+            let rule = "person hours ÷ (people × a day), up to a whole day, since `sold in` names no part of one";
+            (rule, Unit::Day, days.whole())
+        }
     };
     let time = Quantity::by(rule, format!("{name}, time"), unit, time);
     let rule = "the time the crew works with it, as it is hired";

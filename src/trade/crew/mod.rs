@@ -24,6 +24,7 @@ use crate::input::job::{Extra, Method, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
+use crate::trade::order::also::{AlsoDone, left_to_do};
 use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Once, Shares, once, shares, whole};
 use crate::trade::tally::Listed;
 use crate::trade::term::{of, sum};
@@ -91,24 +92,48 @@ pub(super) struct KnownHours(Once<TaskHours>);
 
 pub(super) fn of_slabs(work: &Work<'_>, list: &mut List<'_>, memo: &mut KnownHours) -> SlabTasks {
     SlabTasks {
-        making: timed(tasks::listed(work, list.by.rules), work, list, memo),
-        around: timed(set::listed(work, list.by), work, list, memo),
+        making: timed(
+            built_in(tasks::listed(work, list.by.rules), list),
+            work,
+            list,
+            memo,
+        ),
+        around: timed(built_in(set::listed(work, list.by), list), work, list, memo),
         returns: surfaces::returns(work, list),
     }
+}
+
+/// Work beside that on the slabs.
+pub(super) struct Beside<'a> {
+    pub removals: &'a [RemovalQuantities],
+    pub extras: &'a [&'a Extra],
+    pub also: Vec<AlsoDone<'a>>,
 }
 
 pub(super) fn crew(
     work: &Work<'_>,
     of_slabs: &SlabTasks,
-    removals: &[RemovalQuantities],
-    extras: &[&Extra],
+    beside: Beside<'_>,
     list: &mut List<'_>,
     memo: &mut KnownHours,
 ) -> Crew {
     let rules = list.by.rules;
-    let mut tasks = timed(removal::tasks(removals, rules), work, list, memo);
+    let Beside {
+        removals,
+        extras,
+        also,
+    } = beside;
+    let mut tasks = timed(
+        built_in(removal::tasks(removals, rules), list),
+        work,
+        list,
+        memo,
+    );
     tasks.extend(of_slabs.making.iter().cloned());
     tasks.extend(timed(tasks::of_extras(extras, rules), work, list, memo));
+    let also = also.into_iter();
+    let also = also.map(|one| Task::rated(one.name, one.stage, one.parts).at(one.rate));
+    tasks.extend(timed(also.collect(), work, list, memo));
     tasks.extend(of_slabs.around.iter().cloned());
     let shares = tasks.iter().flat_map(|task| task.shares.iter().copied());
     let shares: Shares = shares.collect();
@@ -117,6 +142,14 @@ pub(super) fn crew(
     machines::buggies(work, &crew, list);
     machines::breaker(removals, &crew, list);
     crew
+}
+
+/// What of these tasks is left beside the owner's own rules.
+fn built_in(mut tasks: Vec<Task>, list: &List<'_>) -> Vec<Task> {
+    for task in &mut tasks {
+        task.parts = left_to_do(&task.name, std::mem::take(&mut task.parts), &list.replaced);
+    }
+    tasks
 }
 
 /// The hours of every task that there is work for.
@@ -132,6 +165,10 @@ fn timed(
         if one.parts.is_empty() {
             continue;
         }
+        if one.is_hours {
+            tasks.push(as_written(&one, list));
+            continue;
+        }
         let Some(rate) = one.rate.take().or_else(|| list.rate(&one.name)) else {
             continue;
         };
@@ -143,6 +180,23 @@ fn timed(
         });
     }
     tasks
+}
+
+/// Hours that the owner adds are final, and not multiplied.
+fn as_written(task: &Task, list: &List<'_>) -> TaskHours {
+    let name = &task.name;
+    let added = sum(task.parts.iter().map(|(_, part)| part));
+    let work = Quantity::by("added up", format!("{name} work"), Unit::Hour, added);
+    let rule = "hours as the takeoff adds them";
+    let hours = Quantity::by(rule, format!("{name} hours"), Unit::Hour, of(&work));
+    TaskHours {
+        shares: shares(&task.parts),
+        name: name.clone(),
+        stage: task.stage,
+        places: task.places,
+        work,
+        hours: list.sets.settle(hours),
+    }
 }
 
 fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> TaskHours {

@@ -1,26 +1,11 @@
 //! The stages of a job: the crew comes, and comes again, for each of them.
 
 use super::TaskHours;
-use crate::reading::words;
 use crate::trade::term::{number, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
-words! {
-    /// What is done on one visit, in the order of the work.
-    pub enum Stage {
-        /// Saw, break out, dig.
-        Remove "remove";
-        /// Base, forms, steel and what is set into the forms.
-        Form "form";
-        /// Place and finish.
-        Place "place";
-        /// Cure, strip, clean.
-        Strip "strip";
-        /// Back later, to saw, wash or seal.
-        Return "return";
-    }
-}
+pub use crate::input::book::Stage;
 
 /// The work of one stage.
 #[derive(Clone, Debug)]

@@ -6,11 +6,11 @@ use super::Work;
 use super::stages::Stage;
 use super::task::Task;
 use crate::input::book::Rules;
-use crate::input::phrases::Days;
 use crate::reading::At;
 use crate::trade::measure::{Face, faces};
+use crate::trade::order::also::{Job, comes_back};
 use crate::trade::order::{List, Parts, Section};
-use crate::trade::term::{largest, of, sum};
+use crate::trade::term::{largest, number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
@@ -52,10 +52,17 @@ pub(super) fn sealing<'a>(work: &'a Work<'_>, rules: &'a Rules) -> impl Iterator
 
 /// Visits after the pours; none where no finish and no sealer asks for any.
 ///
-/// After each pour one visit serves all finishes, and one all sealers that are due on the same day.
+/// After each pour one visit serves all finishes. One visit puts on all sealers that go on so many days
+/// after their pour, also those of later pours that are placed before it was due.
 pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
     let rules = list.by.rules;
     let faces = faces(work.takeoff, work.slabs);
+    let job = Job {
+        takeoff: work.takeoff,
+        slabs: work.slabs,
+        removals: &[],
+        orders: work.orders,
+    };
     let mut visits: Vec<Quantity> = Vec::new();
     for pour in 0..work.takeoff.placements.len() {
         let is_here = |slab: usize| work.takeoff.slabs[slab].placement == pour;
@@ -69,27 +76,13 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
             format!("finishing visits, pour {}", pour + 1),
             finishes.collect(),
         ));
-        let slabs = work.takeoff.slabs.iter();
-        let of_pour = slabs.filter(|slab| slab.placement == pour);
-        let sealed: Vec<_> = of_pour
-            .filter_map(|slab| {
-                let name = &slab.seal.as_ref()?.value;
-                Some((name, rules.sealers.get(name)?))
-            })
-            .collect();
-        let mut days: Vec<Days> = sealed.iter().map(|(_, one)| one.after.value).collect();
-        days.sort();
-        days.dedup();
-        for day in days {
-            let due = sealed.iter().filter(|(_, one)| one.after.value == day);
-            let due = due.map(|(name, sealer)| trips(name, &sealer.trips));
-            visits.extend(visit(
-                "the most any sealer due on this day asks for",
-                format!("sealing visits, pour {}, day {}", pour + 1, day.0),
-                due.collect(),
-            ));
+        if comes_back(job, rules, pour) {
+            let rule = "one for all work of your own rules that is done on return";
+            let name = format!("visits by your rules, pour {}", pour + 1);
+            visits.push(Quantity::by(rule, name, Unit::Trip, number(1)));
         }
     }
+    visits.extend(sealing_visits(work, list));
     if visits.is_empty() {
         return None;
     }
@@ -99,6 +92,36 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
         Unit::Trip,
         sum(&visits),
     )))
+}
+
+/// Sealers that wait equally long, by the pours that one visit serves.
+fn sealing_visits(work: &Work<'_>, list: &List<'_>) -> Vec<Quantity> {
+    let (sealers, days) = (&list.by.rules.sealers, list.by.pours);
+    let sealed = work.takeoff.slabs.iter().filter_map(|slab| {
+        let name = &slab.seal.as_ref()?.value;
+        let sealer = sealers.get(name)?;
+        let poured = *days.get(slab.placement)?;
+        Some((sealer.after.value, poured, slab.placement, name, sealer))
+    });
+    let mut sealed: Vec<_> = sealed.collect();
+    sealed.sort_by_key(|(after, poured, pour, ..)| (*after, *poured, *pour));
+    let mut visits = Vec::new();
+    let mut rest = &sealed[..];
+    while let Some(((after, poured, ..), _)) = rest.split_first() {
+        let due = poured.plus(i64::from(after.0));
+        let with = rest.partition_point(|(wait, day, ..)| wait == after && *day <= due);
+        let (here, later) = rest.split_at(with);
+        rest = later;
+        let mut pours: Vec<String> = here.iter().map(|one| (one.2 + 1).to_string()).collect();
+        pours.dedup();
+        let several = if pours.len() == 1 { "pour" } else { "pours" };
+        visits.extend(visit(
+            "the most any sealer asks for that goes on so many days after a pour, of pours before the first is due",
+            format!("sealing visits, {several} {}, day {}", pours.join(" and "), after.0),
+            here.iter().map(|(.., name, sealer)| trips(name, &sealer.trips)).collect(),
+        ));
+    }
+    visits
 }
 
 fn trips(name: &str, trips: &At<Amount>) -> Quantity {

@@ -16,6 +16,8 @@ pub(super) struct Task {
     /// How the concrete is placed, where that is the task.
     pub places: Option<Method>,
     pub parts: Parts,
+    /// Whether the parts are hours as the owner wrote them, and neither rated nor multiplied.
+    pub is_hours: bool,
 }
 
 impl Task {
@@ -26,6 +28,7 @@ impl Task {
             rate: None,
             places: None,
             parts,
+            is_hours: false,
         }
     }
 

@@ -8,8 +8,9 @@ use super::surfaces::{finishing, sealing};
 use super::task::Task;
 use crate::input::book::Rules;
 use crate::input::job::{Extra, ExtraWhat, Method, Slab};
+use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
-use crate::trade::order::{ConcreteOrder, Parts, Section};
+use crate::trade::order::{ConcreteOrder, Parts, Section, is_labor};
 use crate::trade::term::{number, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
@@ -93,17 +94,30 @@ pub(super) fn of_extras(extras: &[&Extra], rules: &Rules) -> Vec<Task> {
             return None;
         };
         let name = &extra.name.value;
+        if is_labor(extra, rules) {
+            return None;
+        }
         let selling = rules.selling.get(name)?;
         let rate = selling.work.clone()?;
-        let quantity = Quantity::given(
-            format!("{name}, as written"),
-            Amount::new(amount.value.value, selling.unit),
-            amount.place,
-        );
-        let parts = vec![(Section::Extras, quantity)];
+        let parts = vec![(Section::Extras, as_written(extra, amount, selling.unit))];
         Some(Task::rated(name.clone(), Stage::Form, parts).at(rate))
     };
-    extras.iter().filter_map(of_item).collect()
+    let of_items = extras.iter().filter_map(of_item);
+    let hours = extras.iter().filter(|extra| is_labor(extra, rules));
+    let hours = hours.filter_map(|extra| match &extra.what {
+        ExtraWhat::Item(amount) => Some((Section::Extras, as_written(extra, amount, Unit::Hour))),
+        ExtraWhat::Lump { .. } => None,
+    });
+    let added = Task {
+        is_hours: true,
+        ..Task::rated("added labor", Stage::Form, hours.collect())
+    };
+    of_items.chain([added]).collect()
+}
+
+fn as_written(extra: &Extra, amount: &At<Amount>, unit: Unit) -> Quantity {
+    let name = format!("{}, as written", extra.name.value);
+    Quantity::given(name, Amount::new(amount.value.value, unit), amount.place)
 }
 
 /// Feet of bars placed in a slab, those along its edges too.

@@ -206,10 +206,12 @@ fn laid(slab: &Slab, layer: &Layer, level: bool, cover: Length) -> Lines {
     lines(from, to, layer.spacing.value, cover)
         .into_iter()
         .map(|at| {
+            // Without cover the outermost lie along the edge, and are as long as the slab just inside it.
+            let within = at.clamp(from + 1, to - 1);
             let spans = if level {
-                slab.outline.spans_at_y(at)
+                slab.outline.spans_at_y(within)
             } else {
-                slab.outline.spans_at_x(at)
+                slab.outline.spans_at_x(within)
             };
             let bars = spans
                 .into_iter()

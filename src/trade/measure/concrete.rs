@@ -1,7 +1,6 @@
 //! Concrete of a slab and its base: volumes before any allowance.
 
 use super::{BoxQuantities, StepQuantities, ThickenedQuantities};
-use crate::input::business::OrderPolicy;
 use crate::input::job::Slab;
 use crate::reading::At;
 use crate::tables::yard;
@@ -79,24 +78,6 @@ pub(super) fn whole(
         Unit::CubicYard,
         sum(parts.into_iter().flatten()),
     )
-}
-
-/// Strips of sheet that lap: area × width ÷ (width − lap).
-pub(super) fn retarder(
-    slab: &Slab,
-    policy: &OrderPolicy,
-    area: &Quantity,
-    tally: &mut Tally<'_>,
-) -> Option<Quantity> {
-    slab.sections.retarder.as_ref()?;
-    let width = Quantity::feet("sheet width", &policy.retarder_width);
-    let lap = Quantity::feet("sheet lap", &policy.retarder_lap);
-    Some(tally.by(
-        "area × width ÷ (width − lap); laps of 6 in at least (IBC 1910.1, from a copy)",
-        "vapor retarder",
-        Unit::SquareFoot,
-        of(area) * &width / (of(&width) - &lap),
-    ))
 }
 
 /// Compacted, under the slab and no wider.

@@ -1,7 +1,7 @@
 //! Edges by what stands beyond them: forms here, isolation strip there.
 
 use crate::geometry::{Outline, Side};
-use crate::input::job::{EdgeKind, EdgePart, Slab};
+use crate::input::job::{EdgeKind, EdgePart, Meets, Slab};
 use crate::reading::Place;
 use crate::trade::tally::Tally;
 use crate::trade::term::sum;
@@ -22,6 +22,8 @@ pub struct EdgeQuantities {
     pub formed: Vec<Quantity>,
     /// Forms that close on themselves, for the stakes.
     pub rings: Vec<Quantity>,
+    /// Edges along which slabs of one pour meet and a control joint runs.
+    pub jointed: Vec<Quantity>,
     /// Edges that bars cross, piece by piece.
     pub pinned: Vec<(EdgeKind, Quantity)>,
     /// The open edge of the slab itself, where there is any; openings have their own.
@@ -34,6 +36,7 @@ struct Stretch {
     is_straight: bool,
     is_ring: bool,
     is_own: bool,
+    meets: Meets,
     depth: Length,
     length: Quantity,
 }
@@ -110,6 +113,11 @@ pub(super) fn measure(
         strip: listed("isolation strip", &|part| part.kind.has_strip()),
         formed: formed(false),
         rings: formed(true),
+        jointed: parts
+            .iter()
+            .filter(|part| part.meets == Meets::ControlJoint)
+            .map(|part| part.length.clone())
+            .collect(),
         pinned: parts
             .iter()
             .filter(|part| part.kind.pin().is_some())
@@ -164,6 +172,7 @@ impl<'a> Ring<'a> {
                 is_straight: false,
                 is_ring: true,
                 is_own: self.is_own,
+                meets: first.meets,
                 depth: self.depth(first),
                 length,
             }];
@@ -175,6 +184,7 @@ impl<'a> Ring<'a> {
                 is_straight: self.outline.sides()[part.side].is_straight(),
                 is_ring: false,
                 is_own: self.is_own,
+                meets: part.meets,
                 depth: self.depth(part),
                 length: self.along(part.side, part.stretch),
             })

@@ -1,5 +1,6 @@
 //! Welded wire: strip by strip on rectangles, else area over what a sheet or roll covers net.
 //!
+//! Of strips laid side by side only the first has its whole width, so one alone loses nothing to laps.
 //! On a rectangle with openings whole sheets are laid and cut out, so none is saved.
 
 use super::Measuring;
@@ -26,23 +27,21 @@ pub(super) fn measure(
     } else {
         Unit::Sheet
     };
-    let mut laid = Strips {
-        counts: Vec::new(),
-        mesh: by_area(stock, unit, area, tally),
-    };
-    if let Some((east_west, north_south)) = slab.outline.is_rectangle() {
+    let laid = if let Some((east_west, north_south)) = slab.outline.is_rectangle() {
         let strips = |sides| strips(slab, sides, with.policy, stock, unit, tally);
         let one_way = strips((east_west, north_south));
         let other_way = strips((north_south, east_west));
-        let fewer = if one_way.mesh.value() <= other_way.mesh.value() {
+        if one_way.mesh.value() <= other_way.mesh.value() {
             one_way
         } else {
             other_way
-        };
-        if laid.mesh.value() <= fewer.mesh.value() {
-            laid = fewer;
         }
-    }
+    } else {
+        Strips {
+            counts: Vec::new(),
+            mesh: by_area(stock, unit, area, tally),
+        }
+    };
     let mesh = tally.sets.settle(laid.mesh.clone());
     if mesh.is(&laid.mesh) {
         tally.show(&laid.counts);

@@ -16,6 +16,7 @@ mod joints;
 mod lap;
 mod mesh;
 mod removal;
+mod retarder;
 mod steps;
 mod thickened;
 
@@ -158,7 +159,7 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     let flat = concrete::flat(slab, &area, &thickness, &boxes, tally);
     let thickened = thickened::measure(slab, &area, &thickness, tally);
     let steps = steps::measure(slab, tally);
-    let retarder = concrete::retarder(slab, with.policy, &area, tally);
+    let retarder = retarder::measure(slab, with.policy, &area, tally);
     let concrete = concrete::whole(&flat, thickened.as_ref(), steps.as_ref(), tally);
     let base = concrete::base(slab, &area, tally);
     let laid = bars::both_ways(slab, with.policy);
@@ -172,7 +173,7 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     SlabQuantities {
         crossings: crossings::measure(&laid, tally),
         border: faces::border(slab, edges.open.as_ref(), &area, tally),
-        joints: joints::measure(slab, tally),
+        joints: joints::measure(slab, &edges.jointed, tally),
         listed: tally.done(),
         area,
         openings,

@@ -1,13 +1,23 @@
 //! What the takeoff adds by hand: items of the book, and lumps.
 
 use super::{List, Need, NeedItem, Section};
+use crate::input::book::{Role, Rules};
 use crate::input::job::{Extra, ExtraWhat};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 use rust_decimal::Decimal;
 
+/// Whether hours of the crew are added; they are charged with all its hours.
+pub(in crate::trade) fn is_labor(extra: &Extra, rules: &Rules) -> bool {
+    let labor = rules.roles.get(&Role::Labor);
+    labor.and_then(|role| role.value.as_ref()) == Some(&extra.name.value)
+}
+
 pub(super) fn list(extras: &[&Extra], list: &mut List<'_>) {
-    for extra in extras {
+    for extra in extras
+        .iter()
+        .filter(|extra| !is_labor(extra, list.by.rules))
+    {
         match &extra.what {
             ExtraWhat::Item(amount) => {
                 let Some(unit) = list.unit(&extra.name) else {

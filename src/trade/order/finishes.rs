@@ -1,20 +1,20 @@
 //! What finishes, colors and sealers take: bought once for the whole job, by the slabs that need it.
 //!
 //! What is put on goes by area, edge or pour; a color goes by the ordered yards
-//! of the slabs that have it, since the whole truck is colored.
+//! of the slabs that have it, truck by truck, since a whole truck is colored at once.
 
 use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
 use super::{ConcreteOrder, List, Parts, Section, Shares, of_each};
-use crate::input::book::{Curing, ItemKey, Role, SurfaceItem};
+use crate::input::book::{Curing, ItemKey, Role, Selling, SurfaceItem};
 use crate::input::job::Takeoff;
 use crate::input::phrases::Dose;
 use crate::reading::At;
 use crate::trade::measure::{Face, SlabQuantities, faces};
-use crate::trade::term::{Term, of};
-use crate::trade::working::Quantity;
+use crate::trade::term::{Term, of, sum};
+use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
 /// What is bought of each item for one purpose: an item is bought once.
@@ -171,11 +171,10 @@ fn colors(orders: &[ConcreteOrder], list: &mut List<'_>) {
             continue;
         };
         let (item, dose) = (&color.item, &color.dose);
-        let (rule, term) = match dose.value {
+        let dosed: Box<dyn Fn(&Quantity) -> Term> = match dose.value {
             Dose::Yard(ratio) => {
                 let ratio = dose.clone().map(|_| ratio);
-                let term = of(&order.order).at_rate(DOSE, &ratio);
-                ("ordered yards × dose", term)
+                Box::new(move |yards| of(yards).at_rate(DOSE, &ratio))
             }
             Dose::Cement(share) => {
                 let mix = rules.mixes.get(&order.mix.value);
@@ -183,16 +182,14 @@ fn colors(orders: &[ConcreteOrder], list: &mut List<'_>) {
                     continue;
                 };
                 let share = Quantity::said("dose", &dose.clone().map(|_| share));
-                (
-                    "ordered yards × cement in a yard × dose",
-                    of(&order.order).at_rate(("cement", "in each"), content) * &share,
-                )
+                Box::new(move |yards| of(yards).at_rate(("cement", "in each"), content) * &share)
             }
             Dose::Area { .. } | Dose::Coverage { .. } | Dose::Edge(_) | Dose::Pour(_) => continue,
         };
-        let Some(unit) = list.unit(item) else {
+        let Some(selling) = rules.selling.get(&item.value) else {
             continue;
         };
+        let (unit, (rule, term)) = (selling.unit, batches(order, selling, &*dosed));
         let name = format!("{} in {}", item.value, order.order.name());
         let quantity = list.sets.settle(Quantity::by(rule, name, unit, term));
         let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
@@ -204,6 +201,30 @@ fn colors(orders: &[ConcreteOrder], list: &mut List<'_>) {
         mixed_in.add(item, quantity, shares);
     }
     mixed_in.buy(list);
+}
+
+/// Each truck is a batch of its own, and takes whole bags where it is sold by them.
+fn batches(
+    order: &ConcreteOrder,
+    selling: &Selling,
+    dosed: &dyn Fn(&Quantity) -> Term,
+) -> (&'static str, Term) {
+    if selling.step.is_zero() {
+        return ("ordered yards × dose", dosed(&order.order));
+    }
+    let step = Amount::new(selling.step, selling.unit);
+    let step = Quantity::given("sold in", step, selling.place);
+    let loads = order.loads.iter().map(|yards| {
+        let yards = Amount::new(*yards, Unit::CubicYard);
+        let working = Working::plan("yards on a truck", vec![order.order.clone()], "");
+        let load = Quantity::new("load", yards, working);
+        let rule = "load × dose, up to how it is sold";
+        let much = dosed(&load).up_to(&step);
+        Quantity::by(rule, "color in a load", selling.unit, much)
+    });
+    let loads: Vec<Quantity> = loads.collect();
+    let rule = "each load × dose, up to how it is sold: a batch takes whole bags";
+    (rule, sum(&loads))
 }
 
 fn sealers(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {

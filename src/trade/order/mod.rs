@@ -3,6 +3,7 @@
 //! Allowance is figured once and rounding up happens once, for everything that
 //! is bought together. No price is known here.
 
+pub(super) mod also;
 pub(super) mod boxes;
 mod concrete;
 mod extras;
@@ -15,8 +16,11 @@ mod pump;
 mod sawing;
 pub(super) mod site;
 mod sticks;
+mod together;
 
+use also::Replaced;
 pub use concrete::ConcreteOrder;
+pub(super) use extras::is_labor;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
 
@@ -91,6 +95,10 @@ pub(super) struct List<'a> {
     pub needs: Vec<Need>,
     pub missing: Vec<Missing>,
     pub memo: &'a mut OrderMemo,
+    /// Parts of what is built in that rules of the owner's are for.
+    pub replaced: Vec<Replaced>,
+    /// What purposes went by, whoever buys it.
+    pub purposes: Vec<(&'static str, Parts)>,
 }
 
 /// What the slabs alone need.
@@ -150,6 +158,8 @@ impl<'a> List<'a> {
             needs: Vec::new(),
             missing: Vec::new(),
             memo,
+            replaced: Vec::new(),
+            purposes: Vec::new(),
         }
     }
 
@@ -161,22 +171,38 @@ impl<'a> List<'a> {
         rule: &'static str,
         parts: &[(Section, Quantity)],
     ) -> Option<&mut Need> {
+        self.buy_on(None, item, name.into(), rule, parts)
+    }
+
+    fn buy_on(
+        &mut self,
+        placement: Option<usize>,
+        item: &At<ItemKey>,
+        name: Name,
+        rule: &'static str,
+        parts: &[(Section, Quantity)],
+    ) -> Option<&mut Need> {
         let selling = self.by.rules.selling.get(&item.value)?;
         let parts = parts.iter().filter(|(_, part)| !part.value().is_zero());
         let parts: Parts = parts.cloned().collect();
         if parts.is_empty() {
             return None;
         }
-        let (name, sets) = (name.into(), self.sets);
-        let quantity = self.memo.bought(&item.value, name, &parts, |name| {
-            sets.settle(Quantity::by(
-                rule,
-                name,
-                selling.unit,
-                sold(selling, &parts),
-            ))
-        });
-        self.take(item, quantity, None, shares(&parts))
+        let sets = self.sets;
+        let shares = shares(&parts);
+        let before = match placement {
+            Some(_) => Vec::new(),
+            None => together::before(&self.needs, &item.value, &shares),
+        };
+        let quantity = if before.is_empty() {
+            self.memo.bought(&item.value, name, &parts, |name| {
+                let term = sold(selling, added(&parts));
+                sets.settle(Quantity::by(rule, name, selling.unit, term))
+            })
+        } else {
+            sets.settle(together::more(name, selling, added(&parts), &before))
+        };
+        self.take(item, quantity, placement, shares)
     }
 
     /// Buys `much` for these parts of the job.
@@ -189,8 +215,7 @@ impl<'a> List<'a> {
         placement: Option<usize>,
         shares: Shares,
     ) {
-        if let Some(need) = self.buy(item, name, rule, &whole(much)) {
-            need.placement = placement;
+        if let Some(need) = self.buy_on(placement, item, name.into(), rule, &whole(much)) {
             need.shares = shares;
         }
     }
@@ -237,11 +262,13 @@ impl<'a> List<'a> {
         rule: &'static str,
         parts: &[(Section, Quantity)],
     ) -> Option<&mut Need> {
+        self.purposes.push((role.name(), parts.to_vec()));
+        let parts = also::left_to_buy(role.name(), parts.to_vec(), &self.replaced);
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
             return None;
         }
         let item = self.role(role)?;
-        self.buy(&item, name, rule, parts)
+        self.buy(&item, name, rule, &parts)
     }
 
     pub fn rate(&mut self, task: &str) -> Option<At<Ratio>> {
@@ -253,16 +280,19 @@ impl<'a> List<'a> {
     }
 }
 
-/// All parts together, then up to how the item is sold.
-fn sold(selling: &Selling, parts: &[(Section, Quantity)]) -> Term {
-    let said = |name, value| {
-        let amount = Amount::new(value, selling.unit);
-        Quantity::given(name, amount, selling.place)
-    };
-    let whole = if let [(_, one)] = parts {
+fn added(parts: &[(Section, Quantity)]) -> Term {
+    if let [(_, one)] = parts {
         of(one)
     } else {
         sum(parts.iter().map(|(_, part)| part))
+    }
+}
+
+/// All of it together, up to how the item is sold.
+fn sold(selling: &Selling, whole: Term) -> Term {
+    let said = |name, value| {
+        let amount = Amount::new(value, selling.unit);
+        Quantity::given(name, amount, selling.place)
     };
     let stepped = if selling.step.is_zero() {
         whole

@@ -43,7 +43,7 @@ pub const ROOMS: &[(&str, &[&str])] = &[
     (
         "trade",
         &[
-            "working", "term", "sets", "tally", "measure", "order", "crew",
+            "working", "term", "sets", "tally", "measure", "order", "crew", "also",
         ],
     ),
     (

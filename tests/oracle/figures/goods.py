@@ -83,7 +83,8 @@ class Goods:
         if "deep forms" in self.book["use"]:
             self.role("deep forms", "deep form boards", deep)
         else:
-            boards += deep
+            boards = [board + more for board, more in zip(boards, deep)]
+        boards = [self.left("forms", slab, board) for slab, board in zip(self.slabs, boards)]
         self.role("forms", "form boards", boards)
         # Common practice: each piece of form has its length over the spacing, up, and one more
         # at its other end; a form that closes on itself has no ends.
@@ -93,15 +94,23 @@ class Goods:
         strip = [p.feet for s in self.slabs for p in s.pieces + s.inner if p.kind in STRIP]
         strip += [box.around for box in self.all_boxes() if box.isolated]
         self.role("isolation strip", "isolation strip", strip)
-        wide, lap = inches(self.order["retarder width"]), inches(self.order["retarder lap"])
-        under = [s.area * wide / (wide - lap) for s in self.slabs if s.value.get("vapor retarder") == "yes"]
+        under = [self.sheet(s) for s in self.slabs if s.value.get("vapor retarder") == "yes"]
         self.role("vapor retarder", "vapor retarder", under)
+
+    def sheet(self, slab):
+        """It comes off a roll of one width: whole strips on a rectangle, the better way."""
+        wide, lap = inches(self.order["retarder width"]), inches(self.order["retarder lap"])
+        if not slab.shape.is_rectangle():
+            return slab.area * wide / (wide - lap)
+        sides = [high - low for low, high in (slab.shape.bounds(0), slab.shape.bounds(1))]
+        return min(steel.side_by_side(a, wide, lap) * wide * b for a, b in (sides, sides[::-1])) / 144
 
     def curing(self):
         coverage = amount(self.order["compound coverage"])[0]
         way = lambda want: [s for s in self.slabs if s.curing == want]
-        self.role("curing compound", "curing compound", [(s.area + s.face) / coverage for s in way("compound")])
-        self.role("curing cover", "curing cover", [s.area for s in way("cover")])
+        sprayed = [self.left("curing compound", s, (s.area + s.face) / coverage) for s in way("compound")]
+        self.role("curing compound", "curing compound", sprayed)
+        self.role("curing cover", "curing cover", [self.left("curing cover", s, s.area) for s in way("cover")])
 
     def fiber(self):
         for order in self.orders:
@@ -152,12 +161,11 @@ class Goods:
             if order.color:
                 rule = self.book["colors"][order.color]
                 known("color", rule, ("item", "dose", "says"))
-                if rule["dose"].endswith(" of cement"):
+                each = rate(rule["dose"])[0] if not rule["dose"].endswith(" of cement") else None
+                if each is None:
                     cement = rate(self.book["mixes"][order.mix]["cement content"])[0]
-                    much = order.total * cement * percent(rule["dose"].removesuffix(" of cement"))
-                else:
-                    much = order.total * rate(rule["dose"])[0]
-                colors.setdefault(rule["item"], []).append(much)
+                    each = cement * percent(rule["dose"].removesuffix(" of cement"))
+                colors.setdefault(rule["item"], []).append(self.colored(order, each, rule["item"]))
         for key, much in colors.items():
             self.buy(key, f"{key} for the mix", much)
         sealed = {}
@@ -169,6 +177,11 @@ class Goods:
                 sealed.setdefault(rule["item"], []).append(much)
         for key, much in sealed.items():
             self.buy(key, f"{key} for sealing", much)
+
+    def colored(self, order, each, key):
+        """Each truck is mixed by itself, with whole bags where it is sold in bags."""
+        step = number(self.item(key).get("sold in", "0"))
+        return sum(up(load * each, step) if step else load * each for load in order.loads)
 
     @staticmethod
     def dose(text, area, edge):

@@ -7,6 +7,7 @@ from decimal import Decimal as D
 from pathlib import Path
 from typing import NamedTuple
 
+from .also import Also
 from .boxes import Boxes
 from .dowels import Dowels
 from .goods import Goods
@@ -27,7 +28,7 @@ BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payme
 BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
 BOOK |= {"finishes", "colors", "sealers", "disposal", "supply", "pump", "buggy", "use", "rates"}
-BOOK |= {"dowels", "boxes", "site"}
+BOOK |= {"dowels", "boxes", "site", "also"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
 USE |= {"vapor retarder", "curing cover"}
@@ -53,7 +54,7 @@ class Line(NamedTuple):
     each: D | None = None
 
 
-class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
+class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
     def __init__(self, takeoff, business, book, today):
         self.job, self.business, self.book = load(takeoff), load(business), load(book)
         self.today, self.file_name = today, Path(takeoff).stem
@@ -142,23 +143,33 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
             return D(found["wage"]) * (1 + percent(found["burden"]))
         return D(found)
 
-    def buy_exactly(self, key, much, name, pour=None):
-        if much == 0 or key == "none":
+    def buy_exactly(self, key, much, name, pour=None, even_nothing=False):
+        if (much == 0 and not even_nothing) or key == "none":
             return
         item, each = self.item(key), self.price(key, pour)
         taxed = item.get("taxed", "yes" if item["class"] == "material" else "no") == "yes"
         what = (item.get("is", key), much, cents(much * each), item["class"], taxed)
         self.lines.append(Line(*what, name, key, singular(item["unit"]), pour, each))
 
-    def buy(self, key, name, parts, pour=None):
-        """Added up, then once up to how the item is sold, and no less than its least."""
+    def buy(self, key, name, parts, pour=None, added=False):
+        """Added up, then once up to how the item is sold, and no less than its least. What is added
+        by hand of an item that a rule buys for the whole job is bought together with it."""
         total = sum(parts, D(0))
         if total == 0 or key == "none":
             return
+        earlier = [one for one in self.bought if one[0] == key and (added or one[3])] if pour is None else []
+        sold = self.sold(key, total + sum(wanted for _, wanted, *_ in earlier))
+        much = self.set(name, max(sold - sum(had for _, _, had, _ in earlier), D(0)))
+        if pour is None:
+            chosen = name in self.job.get("set", {})
+            self.bought.append((key, much if chosen else total, much, added))
+        # A line of nothing says that what was bought before is enough.
+        self.buy_exactly(key, much, name, pour, even_nothing=bool(earlier))
+
+    def sold(self, key, total):
         item = self.item(key)
         step = number(item.get("sold in", "0"))
-        total = up(total, step) if step else total
-        self.buy_exactly(key, self.set(name, max(total, number(item.get("at least", "0")))), name, pour)
+        return max(up(total, step) if step else total, number(item.get("at least", "0")))
 
     def role_of(self, role):
         key = self.book["use"].get(role, "none")
@@ -179,7 +190,10 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
                 self.lines.append(Line(key, D(1), D(written["cost"]), kind, kind == "material", key))
                 continue
             wanted = amount(written)[0]
-            self.buy(key, key, [wanted])
+            if key == self.role_of("labor"):
+                self.added_hours.append(wanted)
+                continue
+            self.buy(key, key, [wanted], added=True)
             if "work" in self.item(key):
                 self.item_work.append((key, wanted, self.item(key)["work"]))
 
@@ -217,7 +231,7 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
         return other
 
     def priced(self, added):
-        self.lines, self.item_work = [], []
+        self.lines, self.item_work, self.bought, self.added_hours = [], [], [], []
         self.order_concrete()
         self.goods()
         self.pins()
@@ -226,11 +240,13 @@ class Job(Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
         self.pumps()
         self.removals()
         self.extras(added)
-        hours = self.labor()
-        self.machines(hours)
         permit = self.job.get("permit", "none")
         if permit not in ("none", "customer"):
             self.buy(permit, "permit", [D(1)])
+        self.also()
+        hours = self.labor()
+        self.machines(hours)
+        self.also_after_crew(self.of_crew)
         return self.sell()
 
     def groups(self):

@@ -1,5 +1,6 @@
 """The crew: person hours by rate, trips, days, and what is charged."""
 
+import datetime
 from decimal import Decimal as D
 
 from .reading import amount, known, number, percent, rate, up
@@ -13,9 +14,16 @@ STAGES |= {"place by": "place", "finish ": "place", "step": "place", "cure": "st
 
 
 def stage_of(task, of_item):
+    if isinstance(of_item, str):
+        return of_item
     if of_item:
         return "form"
     return next((stage for start, stage in STAGES.items() if task.startswith(start)), "form")
+
+
+def is_served(due, poured):
+    """Whether the visit that is due on a day seals what is poured on another too."""
+    return due is not None and poured <= due
 
 
 class Labor:
@@ -25,8 +33,8 @@ class Labor:
         flat = [s for s in slabs if not s.is_step]  # a step has one rate for forming and finish
         work = dict(self.removing)
         work["base"] = sum(s.base()[0] + (s.fill if s.fill_of else 0) for s in slabs)
-        straight, deep, curved = (sum(s.form(self.deep_limit)[n] for s in flat) for n in range(3))
-        work |= {"form straight": straight, "form curved": curved, "form deep": deep}
+        for n, task in enumerate(("form straight", "form deep", "form curved")):
+            work[task] = sum(self.left(task, s, s.form(self.deep_limit)[n]) for s in flat)
         work["vapor retarder"] = sum(s.area for s in slabs if s.value.get("vapor retarder") == "yes")
         work["bars"] = self.placed
         work["drill holes"] = self.holes()
@@ -53,22 +61,36 @@ class Labor:
         for seal, area in sealed.items():
             found.append((f"seal {seal}", area, self.book["sealers"][seal]["hours"], False))
         found += self.site_tasks() + self.box_tasks()
-        return found + [(*one, True) for one in self.item_work]
+        return found + self.also_tasks() + [(*one, True) for one in self.item_work]
+
+    def written_hours(self):
+        """Hours the owner adds are final, and done while forming."""
+        much = sum(self.added_hours, D(0))
+        return self.set("added labor hours", much) if much else D(0)
 
     def returns(self):
-        """For each pour the most trips of its finishes, and of its sealers of each day."""
+        """For each pour the most trips of its finishes; and for all sealers that wait equally long the
+        most of them, once for the pours that are placed before the first of them is due."""
         total = D(0)
         for pour in range(len(self.pours)):
             used = [finish for slab, finish, *_ in self.faces() if slab.pour == pour]
             entries = [self.book.get("finishes", {}).get(finish, {}) for finish in used]
             total += max((number(entry.get("trips", "0")) for entry in entries), default=D(0))
-            due = {}
-            for slab in self.slabs:
-                if slab.pour == pour and slab.seal:
-                    rule = self.book["sealers"][slab.seal]
-                    day = amount(rule.get("after", "28 days"))[0]
-                    due[day] = max(due.get(day, D(0)), number(rule.get("trips", "1")))
-            total += sum(due.values())
+            total += self.also_returns(pour)
+        waits = {}
+        for slab in self.slabs:
+            if slab.seal:
+                rule = self.book["sealers"][slab.seal]
+                poured = datetime.date.fromisoformat(self.pours[slab.pour]["day"])
+                one = (poured, number(rule.get("trips", "1")))
+                waits.setdefault(amount(rule.get("after", "28 days"))[0], []).append(one)
+        for wait, sealed in waits.items():
+            due = None
+            for poured, trips in sorted(sealed, key=lambda one: one[0]):
+                if not is_served(due, poured):
+                    due, most = poured + datetime.timedelta(days=int(wait)), D(0)
+                total += max(trips - most, D(0))
+                most = max(most, trips)
         return self.set("return trips", total) if total else total
 
     def labor(self):
@@ -90,6 +112,10 @@ class Labor:
             hours[name] = hours.get(name, D(0)) + took
             stage = stage_of(name, of_item)
             stages[stage] = stages.get(stage, D(0)) + took
+        if self.added_hours:
+            tasks = [*tasks, ("added labor",)]
+            by_task.append(self.written_hours())
+            stages["form"] = stages.get("form", D(0)) + by_task[-1]
         worked = self.set("hours worked", sum(by_task))
         visits = lambda n: up(n / (people * (day - travel - set_up)), D(1))
         in_days = lambda n: up(n / (people * day), step) if step else n / (people * day)
@@ -118,6 +144,7 @@ class Labor:
         days = self.set("crew days", days)
         by_days = step and self.crew.get("charge", "crew days") == "crew days"
         charged = self.set("labor", days * people * day if by_days else whole)
+        self.of_crew = {"trips": trips, "crew days": days, "hours worked": worked}
         key = self.book["use"]["labor"]
         lines = [("labor", charged)]
         if self.crew.get("labor lines", "one") == "by task":

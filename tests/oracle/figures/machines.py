@@ -2,7 +2,7 @@
 
 from decimal import Decimal as D
 
-from .reading import amount, inches, known, rate, singular
+from .reading import amount, inches, known, rate, singular, up
 
 ONCE = ("base charge", "travel", "prime", "washout")
 PUMP = ("item", "rate", "set up", "travel time", "hose", *ONCE)
@@ -35,10 +35,13 @@ class Machines:
                     self.buy(hose["item"], f"pump hose, pour {n + 1}", [more / 12], n)
 
     def hire(self, key, name, person_hours, pour=None):
-        """The crew works at once: person hours ÷ people, by the hour or by the day."""
+        """The crew works at once: person hours ÷ people, by the hour, or by the day as it is sold:
+        without a step of its own by whole days."""
         time = person_hours / D(self.crew["people"])
         if singular(self.item(key)["unit"]) == "day":
             time /= amount(self.crew["hours in a day"])[0]
+            if "sold in" not in self.item(key):
+                time = up(time, D(1))
         self.buy(key, name, [time], pour)
 
     def machines(self, hours):

@@ -58,7 +58,8 @@ class Orders:
         if len(self.pours) > 1:
             order.name += f", pour {order.pour + 1}"
         net = self.set(f"{order.name} net", order.net())
-        area = sum(slab.area for slab in order.slabs)
+        # Ground dug too deep takes more; what stands on a slab, and a step, has none under it.
+        area = sum((slab.area for slab in order.slabs if slab.on_ground), D(0))
         deep = area * inches(policy["thickness allowance"]) / YARD
         least = amount(policy["smallest allowance"])[0]
         more = max(net * order.over(policy["allowance"]), deep, least)

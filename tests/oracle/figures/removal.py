@@ -40,7 +40,7 @@ class Removal:
     def removals(self):
         """Work by task for the crew, then what the dump takes, as it charges."""
         self.removing, self.sawn, self.by_machine = {}, D(0), set()
-        cut, face, hauled = D(0), D(0), {}
+        cut, face, hauled, sum_area, volume = D(0), D(0), {}, D(0), D(0)
         for entry in self.job.get("remove", []):
             ((name, written),) = entry.items()
             own = {"size": written} if isinstance(written, str) else written
@@ -48,6 +48,7 @@ class Removal:
             of = own.get("of", "concrete")
             area, depth = area_and_depth(own)
             yards = area * depth / YARD
+            sum_area, volume = sum_area + area, volume + yards
             machine = own.get("break", "by hand") == "machine"
             task = task_of(of, machine, own.get("reinforced", "no") == "yes")
             work = yards if of == "soil" else area
@@ -59,6 +60,8 @@ class Removal:
             sawn = inches(own.get("saw cut", "0 in"))
             cut += sawn / 12
             face += sawn / 12 * depth / 12
+        self.taken_out = {"removed area": sum_area, "removed volume": volume, "saw cut": cut, "sawn face": face}
+        self.loose = []
         for material, yards in hauled.items():
             self.haul(material, yards)
         key = self.role_of("saw cutting") if cut else None
@@ -73,6 +76,7 @@ class Removal:
         rule = self.book["disposal"][material]
         known(f"disposal {material}", rule, ("item", "loose", "weight", "load"))
         unit = singular(self.item(rule["item"])["unit"])
+        self.loose.append((rule["item"], yards * D(rule.get("loose", "1"))))
         if unit == "ton":
             much = yards * rate(rule.get("weight", "4050 lb per cu yd"))[0] / 2000
         else:

@@ -28,6 +28,7 @@ class Piece:
 
     def __init__(self, side, start, end, kind, strip=False):
         self.side, self.start, self.end, self.kind, self.strip = side, start, end, kind, strip
+        self.beyond = None  # where another slab touches: that slab and its pieces here
 
     @property
     def feet(self):
@@ -41,8 +42,9 @@ class Slab:
         self.kind = next(word for word in words if word in kinds)
         known(f"slab {name}", own, SLAB_KEYS)
         known(f"kind {self.kind}", kinds[self.kind], USUAL)
-        self.name, self.own, self.value = name, own, {**kinds[self.kind], **own}
-        self.is_step = self.kind == "step"
+        # What stands on another slab has no ground below, unless somebody says so.
+        usual = {key: value for key, value in kinds[self.kind].items() if key != "base" or "on" not in own}
+        self.name, self.own, self.value = name, own, {**usual, **own}
         self.pour = 0
         if "outline" in own:
             self.shape = named.walked([self.leg(text) for text in own["outline"]])
@@ -65,6 +67,15 @@ class Slab:
         self.boxes = [Box(entry, book) for entry in own.get("boxes", [])]
         self.flight = self.steps(own["steps"]) if "steps" in own else None
         self.stoop_of(own.get("stoop"))
+
+    @property
+    def is_step(self):
+        """Formed and finished as one piece of work."""
+        return self.kind == "step" and "steps" not in self.own
+
+    @property
+    def on_ground(self):
+        return not self.is_step and "on" not in self.own
 
     @staticmethod
     def sized(size):
@@ -197,6 +208,7 @@ class Slab:
             parts = [(piece.start, low, piece.kind), (low, high, kind), (high, piece.end, piece.kind)]
             pieces += [Piece(side, a, b, k) for a, b, k in parts if a < b]
         self.pieces = pieces
+        return [p for p in pieces if p.side is side and start <= p.start and p.end <= end]
 
     def touch(self, compass, low, high, kind):
         """A stretch between two places on the ground, along x or y."""
@@ -204,7 +216,7 @@ class Slab:
         axis = 0 if compass in ("north", "south") else 1
         first, last = side.start[axis], side.end[axis]
         start, end = (low - first, high - first) if first < last else (first - high, first - low)
-        self.cut(side, start, end, kind)
+        return self.cut(side, start, end, kind)
 
     # ---- along the edges
 
@@ -338,7 +350,13 @@ class Slab:
         return (self.area - self.strip[0]) * (self.height - self.thin) / YARD
 
     def depth(self, piece):
-        """How deep the form of an edge is."""
+        """How deep the form of an edge is: between two slabs as deep as the deeper."""
+        if piece.beyond is None:
+            return self.own_depth(piece)
+        other, theirs = piece.beyond
+        return max([self.own_depth(piece), *(other.own_depth(p) for p in theirs)])
+
+    def own_depth(self, piece):
         deep = [self.thick]
         if self.height is not None:
             deep.append(self.height)
@@ -350,10 +368,13 @@ class Slab:
         return [p for p in self.pieces + self.inner if p.kind in FORMED]
 
     def spans(self, axis, at):
-        """Stretches of the slab on a line, without what is left open in it."""
+        """Stretches of the slab on a line, without what is left open in it; a line that only touches
+        an opening is not cut there."""
         spans = self.shape.spans(axis, at)
         for hole, _ in self.holes:
             for low, high in hole.over(axis, at):
+                if low == high:
+                    continue
                 cut = []
                 for start, end in spans:
                     cut += [(a, b) for a, b in ((start, min(end, low)), (max(start, high), end)) if a < b]

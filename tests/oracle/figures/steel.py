@@ -6,6 +6,9 @@ from decimal import Decimal as D
 from .reading import FT, inches, known, up
 
 
+HAIR = D("1e-9")
+
+
 def lap_of(size, rule):
     """So many bar diameters; a bar's number is its diameter in eighths of an inch."""
     return D(size.removeprefix("no. ")) / 8 * D(rule.get("lap", "40"))
@@ -35,7 +38,9 @@ def bars(slab, cover, stock, lap):
         gaps = up(usable / spacing, D(1)) if usable > 0 else D(0)
         places = [low + cover + usable * i / gaps for i in range(int(gaps) + 1)] if gaps else []
         for at in places or [(low + high) / 2]:
-            for start, end in slab.spans(axis, at):
+            # Without cover the outermost lie along the edge, and are as long as the slab just inside it.
+            within = min(max(at, low + HAIR), high - HAIR)
+            for start, end in slab.spans(axis, within):
                 length = (end - start - 2 * cover).quantize(D("1e-7"), ROUND_HALF_UP)
                 if length >= 6:
                     runs.append(spliced(length, stock, lap))
@@ -75,18 +80,21 @@ def sticks(runs, stock, lap):
 
 
 def mesh(slab, rule, cover, roll):
-    """Whole sheets: strips on a rectangle, laid the better way; never less than area over net cover.
-    Of rolls so much as is used: they become whole when those of all slabs are added up."""
+    """Whole sheets, or so much of a roll: they become whole when those of all slabs are added up.
+
+    On a rectangle strips lie side by side, each but the first a lap less wide, and sheets in a
+    strip end to end the same; the better of both ways. Elsewhere area over net cover.
+    """
     known("mesh", rule, ("item", "width", "length", "lap"))
-    lap = inches(rule.get("lap", "6 in"))
-    width, length = inches(rule.get("width", "5 ft")) - lap, inches(rule.get("length", "10 ft")) - lap
-    by_area = slab.area * 144 / (width * length)
-    if not roll:
-        by_area = up(by_area, D(1))
+    lap, width, length = (inches(rule.get(*one)) for one in (("lap", "6 in"), ("width", "5 ft"), ("length", "10 ft")))
     if not slab.shape.is_rectangle():
-        return by_area
-    sides = [high - low for low, high in (slab.shape.bounds(0), slab.shape.bounds(1))]
-    count = lambda room, net: max(up((room - 2 * cover - lap) / net, D(1)), D(1))
-    along = (lambda b: (b - 2 * cover) / length) if roll else (lambda b: count(b, length))
-    ways = [count(a, width) * along(b) for a, b in (sides, sides[::-1])]
-    return max(by_area, min(ways))
+        by_area = slab.area * 144 / ((width - lap) * (length - lap))
+        return by_area if roll else up(by_area, D(1))
+    sides = [high - low - 2 * cover for low, high in (slab.shape.bounds(0), slab.shape.bounds(1))]
+    along = (lambda room: room / (length - lap)) if roll else (lambda room: side_by_side(room, length, lap))
+    return min(side_by_side(a, width, lap) * along(b) for a, b in (sides, sides[::-1]))
+
+
+def side_by_side(room, each, lap):
+    """So many pieces reach across: the first as wide as it is, each further one a lap less."""
+    return 1 + max(up((room - each) / (each - lap), D(1)), D(0))

@@ -3,13 +3,13 @@
 from decimal import Decimal as D
 
 from .reading import inches
-from .slab import OPPOSITE
+from .slab import OPPOSITE, STRIP
 
 
 def share_edges(slabs):
     """`beside` makes the shared stretch joined, with no form and no strip, or between two pours
-    or mixes a form of the first pour; of one pour, of the older slab. A strip said on the slab
-    that is placed stays, counted once. `on` leaves the slab below as it is."""
+    or mixes a form of the first pour; of one pour, of the older slab. `on` leaves the slab below
+    as it is."""
     by_name = {slab.name: slab for slab in slabs}
     for slab in slabs:
         if "beside" not in slab.own:
@@ -32,11 +32,39 @@ def share_edges(slabs):
         start, stop = max(start, low), min(stop, high)
         if stop <= start:
             continue
-        kind, their_kind = mine.kind, "joined"
-        if mine.kind == "open":
-            kind = "joined"
-            if (slab.pour, slab.value["mix"]) != (base.pour, base.value["mix"]):
-                first = slab.pour < base.pour
-                kind, their_kind = ("bulkhead", "joined") if first else ("joined", "bulkhead")
-        base.touch(edge, start, stop, their_kind)
-        slab.touch(OPPOSITE[edge], start - move, stop - move, kind)
+        kinds = met(slab, base, mine.kind, theirs.kind)
+        parts = slab.touch(OPPOSITE[edge], start - move, stop - move, kinds[0])
+        others = base.touch(edge, start, stop, kinds[1])
+        for part, other in ((parts, (base, others)), (others, (slab, parts))):
+            for piece in part:
+                piece.beyond = other
+
+
+PINS = ("doweled", "tied")
+BULKHEADS = {"bulkhead", *(f"{pin} bulkhead" for pin in PINS)}
+
+
+def met(slab, base, mine, theirs):
+    """Of one pour whatever somebody says stands once, and else nothing. Of two pours the first
+    ends at a form, and a strip is put beside it when it is off, so it is the second's."""
+    if (slab.pour, slab.value["mix"]) == (base.pour, base.value["mix"]):
+        if mine not in ("open", "joined"):
+            return mine, "joined"
+        return "joined", theirs if theirs != "open" else "joined"
+    if slab.pour >= base.pour:
+        return two_pours(theirs, mine)[::-1]
+    return two_pours(mine, theirs)
+
+
+def two_pours(first, second):
+    """(what stands at the first pour, what at the second). Bars go through the form of the slab
+    that names them; a hole is drilled only where the form is gone."""
+    pin = next((pin for pin in PINS if first.startswith(pin)), None)
+    if pin is None and second in BULKHEADS - {"bulkhead"}:
+        return "joined", second
+    strip = "isolated" if {first, second} & STRIP else "joined"
+    if pin is None and second.startswith(PINS):
+        return "bulkhead", second
+    if pin is None and second in STRIP:
+        return "bulkhead", second
+    return f"{pin} bulkhead" if pin else "bulkhead", strip

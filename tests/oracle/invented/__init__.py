@@ -5,7 +5,7 @@ Everything in them is invented. The same number gives the same job on every mach
 
 import re
 
-from . import around, book, business, takeoff
+from . import around, book, business, own, takeoff
 from .chance import Chance
 
 PLAIN = re.compile(r"[A-Za-z0-9.][A-Za-z0-9 ./%-]*[A-Za-z0-9.%]|[A-Za-z0-9]")
@@ -44,4 +44,7 @@ def job(seed):
     made = takeoff.made(chance, shop, firm)
     around.stock(chance, shop, book.item)
     around.put(chance, made)
-    return made, firm, shop, chance.features
+    # With dice of their own, so that a job stays what it was.
+    also = Chance(f"{seed} own rules")
+    own.rules(also, shop)
+    return made, firm, shop, chance.features | also.features

@@ -7,8 +7,8 @@ def made(c, shop):
     firm = {"name": "Larkspur Flatwork", "phone": "555-0142", "email": "office@example.com", "address": "4 Kiln Yard, Quillhaven"}
     business = {"format": "1", "firm": firm, "books": ["book.yaml"], "price": price(c), "crew": crew(c)}
     order = {"allowance": f"{c.whole(3, 10)}%"}
-    some = {"thickness allowance": c.one("1/4 in", "1/8 in"), "smallest allowance": c.one("1/4 cu yd", "1/2 cu yd")}
-    some |= {"cover": c.one("2 in", "3 in"), "stake spacing": c.one("3 ft", "4 ft", "2 ft 6 in")}
+    some = {"thickness allowance": c.one("1/4 in", "1/8 in", "1 in"), "smallest allowance": c.one("1/4 cu yd", "1/2 cu yd")}
+    some |= {"cover": c.one("2 in", "3 in", "2 in", "3 in", "0 in"), "stake spacing": c.one("3 ft", "4 ft", "2 ft 6 in")}
     some |= {"chair area": f"{c.whole(6, 20)} sq ft", "compound coverage": f"{c.whole(150, 250)} sq ft"}
     some |= {"deep form over": c.one("6 in", "10 in", "5 1/2 in"), "retarder width": c.one("12 ft", "20 ft")}
     some |= {"retarder lap": c.one("8 in", "1 ft")}

@@ -32,11 +32,11 @@ class Site:
         wide, deep = self.size(low, high), self.size(low, high)
         own = {"size": f"{said(wide)} x {said(deep)}"}
         edges = {edge: c.one(*KINDS) for edge in OPPOSITE if c.often(0.18)}
+        if more and more not in edges and c.often(0.2):  # said on the slab that is placed
+            edges[more] = c.one("bulkhead", "joined", *KINDS)
         if edges:
             own["edges"] = edges
             self.c.features.update(f"edge at {kind}" for kind in edges.values())
-        if more and more in edges:
-            del edges[more]
         sides = {edge: wide if edge in ("north", "south") else deep for edge in OPPOSITE if edge not in edges}
         self.add(name, kind, own, sides)
         self.dress(name, kind, min(wide, deep), straight=True, plain=False)
@@ -116,7 +116,7 @@ class Site:
             c.features.add("strip between two slabs")
 
     def on(self, name, base):
-        """A step at an edge: it leaves the slab below as it is."""
+        """A step at an edge, or a landing: it leaves the slab below as it is."""
         c = self.c
         edge = c.one(*self.free[base])
         room = self.free[base][edge]
@@ -127,8 +127,11 @@ class Site:
         own = {"size": f"{said(wide[0])} x {said(wide[1])}", "edges": {edge: "house"}}
         shift = c.whole(0, (room - long) // 48) * 48
         own["on"] = f"{base}, {edge} edge, {said(shift)} from {c.one(*ACROSS[edge])} end"
-        c.features.add("step on a slab")
-        self.add(name, "step", own, {})
+        kind = c.one("step", "step", "patio")
+        if kind != "step":
+            own |= {"thickness": c.one("7 in", "9 in"), "thickened": "none"}
+        c.features.add("step on a slab" if kind == "step" else "landing on a slab")
+        self.add(name, kind, own, {})
 
     def stoop(self, name):
         """A landing with steps that lead down from one of its edges."""
@@ -268,6 +271,10 @@ def extra(c):
     key, unit, low, high = c.one(
         ("topsoil", "cu yd", 1, 6), ("edging", "ft", 10, 90), ("compactor", "days", 1, 3), ("sealer job", "sq ft", 50, 400)
     )
+    if c.often(0.25, "extra of what a rule buys"):
+        key, unit, low, high = c.one(("sand", "ton", 1, 6), ("board", "ft", 5, 60), ("strip", "ft", 5, 60), ("chair", "pieces", 2, 40))
+    if c.often(0.1, "extra hours"):
+        key, unit, low, high = "labor", "hours", 2, 12
     if c.often(0.25, "lump"):
         lump = {"cost": c.decimal(5000, 90000)}
         if c.often(0.5):

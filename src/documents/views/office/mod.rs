@@ -12,6 +12,7 @@ pub mod explain;
 pub mod ledger;
 pub mod list;
 mod margin;
+pub mod names;
 mod origin;
 pub mod price_book;
 pub mod recorded;

@@ -210,7 +210,7 @@ fn every_problem_of_every_row_is_told_at_once() {
             ("wage-not-price", "labor"),
             ("not-listed", "N"),
             ("bad-list-price", "-34"),
-            ("unknown-list-unit", "LB"),
+            ("list-unit-differs", "LB"),
             ("bad-list-price", "call"),
             ("unknown-list-unit", "BG"),
             ("bad-list-price", ""),

@@ -11,6 +11,7 @@ use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::EdgePart;
 use crate::input::job::positions::{self, Contact};
+use crate::input::job::shared;
 use crate::input::job::takeoff::{Slab, Takeoff};
 use crate::input::job::written::SlabWritten;
 use crate::input::job::written::options::{Choice, MOST, OptionItem, SlabChange, choices, count};
@@ -129,7 +130,7 @@ impl<'a> Made<'a> {
         });
         sound?;
         let here: Vec<Option<&Slab>> = here.collect::<Read<_>>()?;
-        let edges = positions::shared(&here, &self.site.contacts);
+        let edges = shared::edges(&here, &self.site.contacts);
         let numbered = numbers.into_iter().zip(edges).enumerate();
         let mut slabs = Vec::new();
         for (i, (number, edges)) in numbered {

@@ -5,7 +5,7 @@ use crate::geometry::{Compass, Point, Side};
 use crate::input::job::sections::Steps;
 use crate::input::job::sides::{NamedSide, Sides};
 use crate::input::job::takeoff::Slab;
-use crate::input::job::{EdgeKind, positions};
+use crate::input::job::{EdgeKind, Meets, positions};
 use crate::input::phrases::EdgeName;
 use crate::input::sections::StepsWritten;
 use crate::reading::{At, Problem, Problems, Read};
@@ -65,7 +65,8 @@ pub(super) fn flight(
     } else {
         (stretch.1, stretch.0)
     };
-    slab.edges = positions::divided(&slab.edges, number, &side, &stretch, EdgeKind::Joined);
+    let joined = (EdgeKind::Joined, Meets::Nothing);
+    slab.edges = positions::divided(&slab.edges, number, &side, &stretch, joined);
     let on = |position: i64| match edge {
         Compass::North | Compass::South => Point::new(position, side.from.y),
         Compass::East | Compass::West => Point::new(side.from.x, position),

@@ -4,7 +4,7 @@ use super::shape::{against, outline as outline_of, shape_place};
 use crate::geometry::{Compass, HoleError, Outline, Point};
 use crate::input::job::takeoff::Opening;
 use crate::input::job::written::{OpeningWritten, ShapeWritten, SlabWritten};
-use crate::input::job::{EdgeKind, EdgePart};
+use crate::input::job::{EdgeKind, EdgePart, Meets};
 use crate::input::phrases::{ShapePhrase, SizePhrase, SpotPhrase};
 use crate::reading::{At, Problem, Problems, Read};
 
@@ -67,6 +67,7 @@ fn ring(slab: &SlabWritten, outline: &Outline) -> Option<Opening> {
         side,
         kind: EdgeKind::Open,
         stretch: None,
+        meets: Meets::Nothing,
     });
     Some(Opening {
         name: At {
@@ -95,6 +96,7 @@ fn resolved(opening: &OpeningWritten, hole: &Outline) -> Opening {
                 side: number,
                 kind: against(&opening.shaped.shape, side.leg).unwrap_or(opening.kind()),
                 stretch: None,
+                meets: Meets::Nothing,
             })
             .collect(),
         of_ring: false,

@@ -3,7 +3,7 @@
 use crate::geometry::{Leg, Outline, PathError, PathLeg, WalkError};
 use crate::input::job::sides::{NamedSide, Sides};
 use crate::input::job::written::{ShapeWritten, SlabWritten, wrong_edge};
-use crate::input::job::{EdgeKind, EdgePart};
+use crate::input::job::{EdgeKind, EdgePart, Meets};
 use crate::input::phrases::{CornerPhrase, Course, EdgeName, LegPhrase, SizePhrase};
 use crate::reading::{At, Place, Problem, Problems, Read, suggest};
 use crate::values::Length;
@@ -231,6 +231,7 @@ pub(super) fn edges(written: &SlabWritten, outline: &Outline, problems: &mut Pro
             side,
             kind: kind.unwrap_or(EdgeKind::Open),
             stretch: None,
+            meets: Meets::Nothing,
         }));
     }
     own.sort_by_key(|part| part.side);

@@ -19,11 +19,15 @@ pub(super) fn allowance(
     policy: &OrderPolicy,
     tally: &mut Tally<'_>,
 ) -> Quantity {
+    let dug = batch
+        .members
+        .iter()
+        .filter(|&&i| takeoff.slabs[i].is_on_ground());
     let area = Quantity::by(
-        "slabs added up",
-        "poured area",
+        "slabs on the ground added up",
+        "area poured on the ground",
         Unit::SquareFoot,
-        sum(batch.members.iter().map(|&i| &slabs[i].area)),
+        sum(dug.map(|&i| &slabs[i].area)),
     );
     let deep = Quantity::inches("thickness allowance", &policy.thickness_allowance);
     let least = Quantity::said("smallest allowance", &policy.smallest_allowance);

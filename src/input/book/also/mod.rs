@@ -1,0 +1,111 @@
+//! `also`: the owner's own rules. Of a quantity that the job has, each makes something bought or done.
+
+mod checks;
+mod order;
+mod quantities;
+
+pub(super) use checks::check;
+pub use order::in_order;
+pub use quantities::{Among, KNOWN, Known, known};
+
+use super::item::ItemKey;
+use crate::input::phrases::{Begun, Effort, Method};
+use crate::reading::keys::{keys, placeless};
+use crate::reading::{At, Fields, Place, Problem, Problems, Read, Written, words};
+use crate::values::Length;
+
+keys! {
+    /// What follows from what.
+    pub struct Also in "a rule of `also`" {
+        by: Option<At<String>> = "for" as "quantity", none,
+            "what it goes by: a quantity of the job, an item that is bought, or another rule that buys",
+            "curved form", by if_said::<String>;
+        once: Option<At<OnceA>> = "once a" as "word", none,
+            "job, pour, slab, load, trip or box, in place of `for`", "pour",
+            by if_said::<OnceA>;
+        buy: Option<At<ItemKey>> = "buy" as "name", none, "an item of this book", "stone truck";
+        each: Option<At<Begun>> = "each", else "one for one",
+            "one for so much begun; of two amounts, the one that is reached first", "12 ton",
+            by if_said::<Begun>;
+        hours: Option<At<Effort>> = "hours", none,
+            "work for so much, or for each time", "1.2 hours per 100 ft", by if_said::<Effort>;
+        stage: Stage = "stage" as "word", usual "form",
+            "when it is done: remove, form, place, strip or return", "place";
+        /// A purpose or a task that is built in.
+        instead: Option<At<String>> = "instead of" as "purpose or task", none,
+            "what is built in for the same; it goes down by what this rule goes by", "forms";
+        only: Option<Only> = "where", else "everywhere", "only for some slabs", "{kind: driveway}";
+        says: Option<String> = "says", else "nothing",
+            "what the customer reads of it", "joints sawn the next morning";
+        .. place: Place;
+    } then one_of_each
+}
+
+keys! {
+    /// Which slabs a rule is for: those of which all of it is true.
+    pub struct Only in "`where`" {
+        slab: Option<String> = "slab", none, "the slab of this name", "driveway";
+        kind: Option<String> = "kind", none, "slabs of this kind", "driveway";
+        finish: Option<String> = "finish", none, "slabs of this finish", "broom";
+        placed: Option<At<Method>> = "placed by", none, "how their concrete is placed", "pump";
+        thicker: Option<At<Length>> = "thicker than", none, "of the slab by itself", "5 in";
+        has: Option<At<String>> = "has" as "quantity", none, "slabs that have some of it", "joints";
+    }
+}
+
+words! {
+    /// What is counted where a rule goes by no quantity.
+    pub enum OnceA("unknown-word", "nothing is once a `{}`", choose) {
+        Job "job";
+        Pour "pour";
+        Slab "slab";
+        Load "load";
+        Trip "trip";
+        Box "box";
+    }
+}
+
+words! {
+    /// What is done on one visit, in the order of the work.
+    pub enum Stage("unknown-word", "`{}` is no stage of the work", choose) {
+        /// Saw, break out, dig.
+        Remove "remove";
+        /// Base, forms, steel and what is set into the forms.
+        Form "form";
+        /// Place and finish.
+        Place "place";
+        /// Cure, strip, clean.
+        Strip "strip";
+        /// Back later, to saw, wash or seal.
+        Return "return";
+    }
+}
+
+placeless! { Stage }
+
+/// What could not be read is told alone: nothing is made of half a rule.
+fn if_said<T: Written>(
+    rule: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<T>>> {
+    match rule.node(key) {
+        None => Ok(None),
+        Some(_) => rule.need(key, problems).map(Some),
+    }
+}
+
+/// A rule goes by one thing, and something follows from it.
+fn one_of_each(also: Also, _: &Fields<'_>, problems: &mut Problems) -> Read<Also> {
+    let fault = match (&also.by, &also.once) {
+        (None, None) => "says not what it goes by: write `for` or `once a`",
+        (Some(_), Some(_)) => "goes by two things: write `for` or `once a`, not both",
+        _ if also.buy.is_none() && also.hours.is_none() => {
+            "makes nothing: write `buy`, `hours` or both"
+        }
+        _ => return Ok(also),
+    };
+    let (what, help) = fault.split_once(": ").unwrap_or((fault, ""));
+    let problem = Problem::new("half-a-rule", format!("this rule {what}"));
+    Err(problems.push(problem.at(also.place).help(help)))
+}

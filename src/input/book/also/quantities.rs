@@ -1,0 +1,83 @@
+//! What a rule of the owner's may go by: quantities that a job can have, and their units.
+
+use crate::values::Unit;
+
+/// Where a quantity of the list is found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Among {
+    /// What a purpose that is built in goes by.
+    Purposes,
+    /// Of each slab by itself, by its title there.
+    Slabs,
+    Removals,
+    Orders,
+    /// Known only when all other work is.
+    Crew,
+}
+
+/// A quantity by the name a rule calls it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Known {
+    pub name: &'static str,
+    pub unit: Unit,
+    pub among: Among,
+}
+
+const fn of(among: Among, name: &'static str, unit: Unit) -> Known {
+    Known { name, unit, among }
+}
+
+/// Every one of them, in the order of the guide.
+pub const KNOWN: &[Known] = &[
+    of(Among::Purposes, "forms", Unit::Foot),
+    of(Among::Purposes, "deep forms", Unit::Foot),
+    of(Among::Purposes, "stakes", Unit::Piece),
+    of(Among::Purposes, "isolation strip", Unit::Foot),
+    of(Among::Purposes, "curing compound", Unit::Gallon),
+    of(Among::Purposes, "curing cover", Unit::SquareFoot),
+    of(Among::Purposes, "vapor retarder", Unit::SquareFoot),
+    of(Among::Purposes, "chairs", Unit::Piece),
+    of(Among::Purposes, "tie wire", Unit::Pound),
+    of(Among::Slabs, "area", Unit::SquareFoot),
+    of(Among::Slabs, "border", Unit::SquareFoot),
+    of(Among::Slabs, "concrete", Unit::CubicYard),
+    of(Among::Slabs, "flat concrete", Unit::CubicYard),
+    of(Among::Slabs, "thickened concrete", Unit::CubicYard),
+    of(Among::Slabs, "step concrete", Unit::CubicYard),
+    of(Among::Slabs, "base", Unit::CubicYard),
+    of(Among::Slabs, "fill", Unit::CubicYard),
+    of(Among::Slabs, "open edge", Unit::Foot),
+    of(Among::Slabs, "house edge", Unit::Foot),
+    of(Among::Slabs, "existing concrete edge", Unit::Foot),
+    of(Among::Slabs, "curb edge", Unit::Foot),
+    of(Among::Slabs, "isolated edge", Unit::Foot),
+    of(Among::Slabs, "joined edge", Unit::Foot),
+    of(Among::Slabs, "bulkhead edge", Unit::Foot),
+    of(Among::Slabs, "thickened edge", Unit::Foot),
+    of(Among::Slabs, "straight form", Unit::Foot),
+    of(Among::Slabs, "curved form", Unit::Foot),
+    of(Among::Slabs, "deep form", Unit::Foot),
+    of(Among::Slabs, "joints", Unit::Foot),
+    of(Among::Slabs, "bars", Unit::Foot),
+    of(Among::Slabs, "bar weight", Unit::Pound),
+    of(Among::Slabs, "edge bars", Unit::Foot),
+    of(Among::Slabs, "dowels", Unit::Piece),
+    of(Among::Slabs, "ties", Unit::Piece),
+    of(Among::Slabs, "risers", Unit::Piece),
+    of(Among::Slabs, "riser form", Unit::Foot),
+    of(Among::Slabs, "step sides", Unit::Foot),
+    of(Among::Removals, "removed area", Unit::SquareFoot),
+    of(Among::Removals, "removed volume", Unit::CubicYard),
+    of(Among::Removals, "saw cut", Unit::Foot),
+    of(Among::Removals, "sawn face", Unit::SquareFoot),
+    of(Among::Orders, "ordered concrete", Unit::CubicYard),
+    of(Among::Orders, "loads", Unit::Load),
+    of(Among::Crew, "trips", Unit::Trip),
+    of(Among::Crew, "crew days", Unit::Day),
+    of(Among::Crew, "hours worked", Unit::Hour),
+];
+
+/// The quantity of this name.
+pub fn known(name: &str) -> Option<Known> {
+    KNOWN.iter().copied().find(|known| known.name == name)
+}
