@@ -33,6 +33,7 @@ mod margin;
 mod mesh_roll;
 mod minimum;
 mod narrow_gate;
+mod narrow_slab;
 mod no_joints;
 mod no_zone;
 mod nothing_dug;
@@ -117,6 +118,7 @@ type Ask = fn(Case<'_>) -> Vec<Problem>;
 
 const QUESTIONS: &[Ask] = &[
     closing_error::ask,
+    narrow_slab::ask,
     spacing::ask,
     no_joints::ask,
     panel_shape::ask,

@@ -12,7 +12,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let answers = case.slabs().filter_map(|(slab, measured)| {
         let joints = measured.joints.as_ref()?;
         let ratio = joints.panels.worst_ratio;
-        if ratio <= PREFERRED_RATIO {
+        if ratio <= PREFERRED_RATIO || slab.outline.is_narrow() {
             return None;
         }
         let how = if LONGEST_RATIO < ratio {

@@ -3,8 +3,8 @@
 use std::fmt;
 use std::str::FromStr;
 
-use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
+use rust_decimal::{Decimal, MathematicalOps as _};
 use rust_decimal_macros::dec;
 
 use super::point::Point;
@@ -85,6 +85,16 @@ pub(super) fn place(radius: Length, eighths: i32) -> Point {
 /// How far an arc of this radius stands off its chord, for an arc of twice this angle.
 pub(super) fn rise(radius: Length, half_of_arc: i32) -> Length {
     Length::nanometres(radius.as_nanometres() - place(radius, half_of_arc).x)
+}
+
+/// East and north of a step of one, so many eighths of a degree from east toward north.
+pub(super) fn unit(eighths: i32) -> (Decimal, Decimal) {
+    cosine_sine(eighths)
+}
+
+/// The square root of what is not below zero.
+pub(super) fn root(square: Decimal) -> Decimal {
+    square.sqrt().unwrap_or_default()
 }
 
 /// Of an angle in eighths of a degree; mirrored and turned angles give mirrored and turned places.

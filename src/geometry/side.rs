@@ -3,7 +3,7 @@
 use rust_decimal::Decimal;
 
 use super::arc;
-use super::compass::Compass;
+use super::compass::{Compass, Direction};
 use super::point::Point;
 use crate::values::Length;
 
@@ -76,6 +76,21 @@ impl Side {
             (-1, 0) => Some(Compass::North),
             (0, -1) => Some(Compass::West),
             _ => None,
+        }
+    }
+
+    /// Where it looks by eight ways: a slanted one looks between two of the four, a curve as its chord.
+    pub fn looks(&self) -> Direction {
+        let along = self.to - self.from;
+        match (along.y.signum(), -along.x.signum()) {
+            (1, 1) => Direction::NorthEast,
+            (1, -1) => Direction::SouthEast,
+            (1, _) => Direction::East,
+            (-1, 1) => Direction::NorthWest,
+            (-1, -1) => Direction::SouthWest,
+            (-1, _) => Direction::West,
+            (_, 1) => Direction::North,
+            _ => Direction::South,
         }
     }
 

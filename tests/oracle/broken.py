@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import also, boxes, dowels, goods, job, labor, machines, named, orders, reading, removal, sell, site, slab, steel, touching
+from figures import also, boxes, dowels, goods, job, labor, machines, named, orders, path, reading, removal, sell, sides, site, slab, steel, touching
 
 
 def down(value, step):
@@ -26,6 +26,11 @@ def instead(place, name, make):
 
 def nothing(_):
     return lambda *_, **__: None
+
+
+def before(all_sides, found):
+    """The sides before those that were found."""
+    return [all_sides[all_sides.index(side) - 1] for side in found]
 
 
 def more(part):
@@ -108,5 +113,19 @@ RULES = {
     "holes drill themselves": instead(dowels.Dowels, "holes", lambda _: lambda *_: D(0)),
     "openings are never taken off": instead(slab.Slab, "hole", lambda was: lambda *a: (was(*a)[0].moved(0, 0), "house")),
     "a sector is a third too small": instead(named, "sector", lambda was: lambda r, *a: was(r * D("0.9"), *a)),
+    "a side that is not named by where it looks is the one before it": instead(
+        sides, "meant", lambda was: lambda *a: was(*a) if a[0] in slab.COMPASS else before(a[2].sides, was(*a))
+    ),
+    "steps from an outline lie on its first side": instead(
+        slab.Slab, "leads_down", lambda was: lambda self, *a: was(self, *a) if "size" in self.own else self.shape.sides[0]
+    ),
+    "a ring sector has a smaller middle": instead(
+        named, "ring_sector", lambda was: lambda large, small, *a: was(large, small * D("0.9"), *a)
+    ),
+    "a path is a tenth wider": instead(path, "path", lambda was: lambda legs, width: was(legs, width * D("1.1"))),
+    "a path bends on the spot": instead(path, "leg", lambda was: lambda text: (*was(text)[:3], D(0))),
+    "all is said of no side": instead(
+        sides, "stand", lambda was: lambda edges, *a: was({k: v for k, v in edges.items() if k != "all"}, *a)
+    ),
     "changes of an option are not made": instead(job.Job, "written_in", lambda _: lambda self, _: self),
 }

@@ -72,6 +72,15 @@ pub(super) fn size_of(size: Option<SizePhrase>, outline: &Outline) -> String {
                 let open = length(inside);
                 format!("{} ({open} of it open in the middle)", across(outside))
             }
+            ShapePhrase::RingSector {
+                outside,
+                inside,
+                angle,
+                ..
+            } => {
+                let wide = length(outside - inside);
+                format!("{angle} of a ring {}, {wide} wide", across(outside * 2))
+            }
             ShapePhrase::Sector { radius, angle, .. } => match angle {
                 Angle::HALF => format!("{} (half circle)", across(radius * 2)),
                 Angle::QUARTER => format!("{both} (quarter circle)"),
@@ -91,7 +100,9 @@ pub(super) fn is_plain(size: SizePhrase) -> bool {
         SizePhrase::Shape(shape) => match shape {
             ShapePhrase::RightTriangle { .. } | ShapePhrase::Ring { .. } => true,
             ShapePhrase::Sector { angle, .. } => angle == Angle::HALF || angle == Angle::QUARTER,
-            ShapePhrase::Triangle { .. } | ShapePhrase::Trapezoid { .. } => false,
+            ShapePhrase::Triangle { .. }
+            | ShapePhrase::Trapezoid { .. }
+            | ShapePhrase::RingSector { .. } => false,
         },
         SizePhrase::Rectangle { .. }
         | SizePhrase::Circle { .. }

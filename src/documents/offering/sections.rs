@@ -84,8 +84,8 @@ fn along(names: &[EdgeName]) -> String {
     let looking: Vec<String> = names
         .iter()
         .filter_map(|name| match name {
-            EdgeName::Looking(side) => Some(side.name().to_owned()),
-            EdgeName::Number(_) => None,
+            EdgeName::Looking(side) => Some(side.to_string()),
+            EdgeName::Number(_) | EdgeName::Long(_) | EdgeName::Called(_) => None,
         })
         .collect();
     let sides = |count: usize| if count == 1 { "side" } else { "sides" };

@@ -16,6 +16,8 @@ pub struct Outline {
     chords: Vec<Point>,
     circle: Option<Length>,
     pub(super) sector: Option<Length>,
+    /// Of how many pieces its middle line is, when this is a path.
+    pub(super) path: Option<usize>,
     /// Inside the outline, each counter-clockwise too, apart from it and from each other.
     pub(super) holes: Vec<Outline>,
     closing_error: ClosingError,
@@ -110,6 +112,7 @@ impl Outline {
             chords,
             circle,
             sector: None,
+            path: None,
             holes: Vec::new(),
             closing_error: ClosingError::default(),
         }
@@ -143,6 +146,11 @@ impl Outline {
     /// The radius, when this is a sector of a circle.
     pub fn is_sector(&self) -> Option<Length> {
         self.sector
+    }
+
+    /// Of how many pieces its middle line is, when this is a path.
+    pub fn is_path(&self) -> Option<usize> {
+        self.path
     }
 
     /// What was left between the last corner of the walk and the first, before it was spread.
@@ -183,6 +191,21 @@ impl Outline {
         point::bounds(&self.chords)
     }
 
+    /// Whether it is a strip, a curb or a footing: under 12 in wide. Common practice, no source.
+    pub fn is_narrow(&self) -> bool {
+        self.narrowest() < Length::inches_whole(12)
+    }
+
+    /// How wide a path is; of any other outline the shorter side of the box around it.
+    pub fn narrowest(&self) -> Length {
+        // The start of a path lies square across it.
+        if let (Some(_), Some(start)) = (self.path, self.sides.last()) {
+            return Length::of_feet(start.chord());
+        }
+        let (low, high) = self.bounds();
+        Length::nanometres((high.x - low.x).min(high.y - low.y))
+    }
+
     #[must_use]
     pub fn moved(&self, by: Point) -> Self {
         Self {
@@ -190,6 +213,7 @@ impl Outline {
             chords: self.chords.iter().map(|&p| p + by).collect(),
             circle: self.circle,
             sector: self.sector,
+            path: self.path,
             holes: self.holes.iter().map(|hole| hole.moved(by)).collect(),
             closing_error: self.closing_error,
         }

@@ -59,7 +59,10 @@ pub fn panels(outline: &Outline, longest: Length) -> Panels {
     let (low, high) = outline.bounds();
     let mut columns = grid::gaps(&xs, low.x, high.x, longest);
     let mut rows = grid::gaps(&ys, low.y, high.y, longest);
-    square::make_square(outline, &mut columns, &mut rows);
+    // A curb has its joints as far apart as was said: square panels would be inches long.
+    if !outline.is_narrow() {
+        square::make_square(outline, &mut columns, &mut rows);
+    }
     laid_out(outline, &columns, &rows)
 }
 

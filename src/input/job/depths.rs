@@ -1,5 +1,6 @@
 //! How deep a slab is, all over and along its edges.
 
+use super::sides::Sides;
 use super::takeoff::Slab;
 use super::{EdgePart, Meets};
 use crate::geometry::rim::Strip;
@@ -52,7 +53,6 @@ impl Slab {
         let Some(thickened) = &self.sections.thickened else {
             return Vec::new();
         };
-        let sides = self.outline.sides();
         let whole = self.edges.iter().map(|part| part.side);
         match &thickened.edges.value {
             EdgesPhrase::All => sides_once(whole),
@@ -66,7 +66,10 @@ impl Slab {
                 })
                 .collect(),
             EdgesPhrase::Named(names) => {
-                sides_once(whole.filter(|&side| names.iter().any(|name| name.means(&sides[side]))))
+                let size = self.size.as_ref().map(|size| size.value);
+                let sides = Sides::of(size, &self.outline);
+                let meant: Vec<usize> = names.iter().flat_map(|name| sides.thick(*name)).collect();
+                sides_once(whole.filter(|side| meant.contains(side)))
             }
         }
     }

@@ -17,6 +17,7 @@ mod resolve;
 mod sanity;
 mod sections;
 mod shared;
+mod sides;
 mod takeoff;
 mod written;
 

@@ -40,10 +40,13 @@ pub(super) fn thickness(slab: &str, thickness: &At<Length>, problems: &mut Probl
     }
 }
 
+/// Narrower than this is no strip, curb or footing either. Common practice, no source.
+const NARROWEST: Length = Length::inches_whole(3);
+
+/// What is narrow and may be meant is asked about in advice.
 pub(super) fn area(slab: &str, outline: &Outline, place: Place, problems: &mut Problems) {
-    let (low, high) = outline.bounds();
-    let least = Length::nanometres((high.x - low.x).min(high.y - low.y));
-    if least < Length::inches_whole(12) {
+    let least = outline.narrowest();
+    if least < NARROWEST {
         problems.push(
             Problem::new(
                 "absurd-size",

@@ -1,7 +1,7 @@
 //! What a slab is beyond one even thickness: a thick end, thickened edges, a sheet below, steps.
 
 use crate::geometry::{Compass, Point};
-use crate::input::phrases::{EdgeName, StoopPhrase};
+use crate::input::phrases::StoopPhrase;
 use crate::input::sections::Thickened;
 use crate::reading::At;
 use crate::values::Length;
@@ -69,15 +69,5 @@ impl Steps {
     /// Steps below the slab's own edge.
     pub fn treads(&self) -> u32 {
         self.risers.value - 1
-    }
-}
-
-impl EdgeName {
-    /// Whether this side is meant.
-    pub fn means(self, side: &crate::geometry::Side) -> bool {
-        match self {
-            Self::Number(number) => side.leg + 1 == number,
-            Self::Looking(compass) => side.is_straight() && side.facing() == Some(compass),
-        }
     }
 }

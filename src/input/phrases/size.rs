@@ -32,7 +32,7 @@ phrase!(
     "size",
     "bad-size",
     "a size",
-    "write `12 ft x 15 ft` or `circle 12 ft`; also triangle, trapezoid, ring, sector, half circle or quarter circle, and for removal `22 ft x 3 ft x 4 in`",
+    "write `12 ft x 15 ft` or `circle 12 ft`; also triangle, trapezoid, ring, sector, ring sector, half circle or quarter circle, and for removal `22 ft x 3 ft x 4 in`",
     |said| {
         if let Some(diameter) = said.after("circle ") {
             let diameter = diameter.positive()?;

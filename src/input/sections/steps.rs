@@ -1,12 +1,10 @@
 //! `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`: a flight of steps as written.
 
 use super::{Spoken, spoken};
-use crate::geometry::Compass;
 use crate::input::checks::{length_of_some, some_length};
-use crate::input::phrases::FromEnd;
 use crate::input::phrases::reader::{PhraseKind, phrase, read};
+use crate::input::phrases::{EdgeName, FromEnd};
 use crate::reading::keys::keys;
-use crate::reading::written::written;
 use crate::reading::{At, Fields, Place, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
 
@@ -20,7 +18,7 @@ keys! {
         tread: Option<At<Length>> = "tread", none,
             "of each step; needed from two risers on", "12 in", by length_of_some;
         width: Option<At<Length>> = "width", else "the edge's", "along the edge", "5 ft", by length_of_some;
-        edge: At<Compass> = "from" as "side", required, "the edge they lead down from", "south edge", by edge;
+        edge: At<EdgeName> = "from", required, "the edge they lead down from; a walked one by its number too", "south edge";
         /// Of its nearer side.
         from: Option<At<FromEnd>> = "at" as "distance", else "in the middle", "where along that edge", "1 ft from west end";
         total: Option<At<Length>> = "in all", none,
@@ -72,7 +70,11 @@ impl Spoken for StepsWritten {
                 } else if part.text().ends_with(" end") {
                     part.once("how far from an end", &mut from, part.read()?)?;
                 } else {
-                    let side = said.need(part.without("from ").before(" edge"))?;
+                    let side = part.without("from ");
+                    let is_edge =
+                        side.text().ends_with(" edge") || side.text().starts_with("side ");
+                    let side =
+                        said.need(is_edge.then_some(side.before(" edge").unwrap_or(side)))?;
                     part.once("which edge", &mut edge, side.read()?)?;
                 }
             }
@@ -109,35 +111,13 @@ pub fn steps(
         let help = "add `tread: 12 in`, or in one line `12 in treads`";
         return Err(problems.push(problem.help(help)));
     }
-    if let Some(from) = &steps.from {
-        let end = from.value.of(steps.edge.value, "bad-steps");
-        end.map_err(|unreadable| problems.unreadable(unreadable, from.place))?;
-    }
     Ok(Some(steps))
-}
-
-/// `south edge`, or only `south`.
-struct EdgeWord(Compass);
-
-written! { EdgeWord = "word"; }
-
-impl std::str::FromStr for EdgeWord {
-    type Err = Unreadable;
-
-    fn from_str(text: &str) -> Result<Self, Unreadable> {
-        let text = text.trim();
-        text.strip_suffix(" edge").unwrap_or(text).parse().map(Self)
-    }
-}
-
-fn edge(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<At<Compass>> {
-    let edge: At<EdgeWord> = fields.need(key, problems)?;
-    Ok(edge.map(|word| word.0))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::geometry::{Compass, Direction};
     use crate::reading::FileId;
 
     const HERE: Place = Place {
@@ -159,7 +139,7 @@ mod tests {
             rise: at(7),
             tread: Some(at(12)),
             width: Some(at(60)),
-            edge: At::new(Compass::South, HERE),
+            edge: At::new(EdgeName::Looking(Direction::South), HERE),
             from: None,
             total: None,
         };

@@ -14,7 +14,7 @@ keys! {
     #[derive(PartialEq, Eq)]
     pub struct Thickened in "`thickened`" {
         edges: At<EdgesPhrase> = "edges" as "edges or list", required,
-            "`all`, `all open`, or sides by direction or number", "[north, south]", by edges;
+            "`all`, `all open`, or sides by direction, length, number or name", "[north, south]", by edges;
         width: At<Length> = "width", required, "at the bottom", "12 in", by some_length;
         depth: At<Length> = "depth", required,
             "the whole of it, from the top of the slab", "12 in", by some_length;
@@ -147,7 +147,7 @@ fn edges(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Rea
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::geometry::Compass;
+    use crate::geometry::Direction;
     use crate::input::phrases::reader::tests::refused;
     use crate::reading::FileId;
 
@@ -163,7 +163,7 @@ mod tests {
     #[test]
     fn reads_a_thickened_edge_in_one_line() {
         let read = said("north and east, 12 in wide, 16 in deep, taper 6 in, 2 no. 4").unwrap();
-        let edges = [Compass::North, Compass::East].map(EdgeName::Looking);
+        let edges = [Direction::North, Direction::East].map(EdgeName::Looking);
         assert_eq!(read.edges.value, EdgesPhrase::Named(edges.to_vec()));
         assert_eq!(read.width.value, Length::inches_whole(12));
         assert_eq!(read.depth.value, Length::inches_whole(16));

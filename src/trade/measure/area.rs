@@ -148,6 +148,14 @@ fn formula(
                 Err(format!("triangle of {a}, {b} and {c}, by its corners"))
             }
             ShapePhrase::Ring { outside, .. } => Err(circle(outside)),
+            ShapePhrase::RingSector {
+                outside,
+                inside,
+                angle,
+                ..
+            } => Err(format!(
+                "part of a ring, {outside} and {inside} radius, {angle}: 3.1416 × (radius × radius outside − inside) × degrees ÷ 360"
+            )),
             ShapePhrase::Sector { radius, angle, .. } => Err(format!(
                 "sector of {radius} radius, {angle}: 3.1416 × radius × radius × degrees ÷ 360"
             )),

@@ -7,6 +7,7 @@ mod calculator;
 mod causes;
 mod growth;
 pub mod jobs;
+mod odd_shapes;
 mod options;
 mod shapes;
 mod steel;

@@ -7,26 +7,10 @@ use rust_decimal_macros::dec;
 
 use super::SHOP;
 use super::jobs::{Dice, length};
+use super::odd_shapes::{Leg, Shape, Side, Way, edges};
 use super::symmetry::{bought, close, measured};
 use crate::support::{listed, value};
 use flatwork::inside::trade::Quantity;
-
-/// North, west, south, east: a quarter turn goes one on, a mirror swaps west and east.
-#[derive(Clone, Copy, Debug)]
-struct Way(usize);
-
-#[derive(Clone, Debug)]
-enum Shape {
-    Rectangle(u64, u64),
-    Circle(u64),
-    Ring(u64, u64),
-    /// Its right angle between these two sides.
-    Triangle(u64, u64, Way, Way),
-    /// Its middle between these two sides, or toward the first alone.
-    Sector(u64, u64, Way, Option<Way>),
-    /// East and north.
-    Corners(Vec<(i64, i64)>),
-}
 
 #[derive(Clone, Debug)]
 struct Opening {
@@ -40,106 +24,8 @@ struct Opening {
 struct Slab {
     shape: Shape,
     openings: Vec<Opening>,
-}
-
-impl Way {
-    const NAMES: [&'static str; 4] = ["north", "west", "south", "east"];
-
-    fn name(self) -> &'static str {
-        Self::NAMES[self.0]
-    }
-
-    fn turned(self) -> Self {
-        Self((self.0 + 1) % 4)
-    }
-
-    fn mirrored(self) -> Self {
-        Self((4 - self.0) % 4)
-    }
-
-    fn is_level(self) -> bool {
-        self.0 % 2 == 1
-    }
-
-    /// `southwest`: north or south comes first.
-    fn corner(self, other: Self) -> String {
-        let (upright, level) = if self.is_level() {
-            (other, self)
-        } else {
-            (self, other)
-        };
-        format!("{}{}", upright.name(), level.name())
-    }
-}
-
-impl Shape {
-    fn text(&self) -> String {
-        match self {
-            Self::Rectangle(a, b) => format!("size: {} x {}", length(*a), length(*b)),
-            Self::Circle(across) => format!("size: circle {}", length(*across)),
-            Self::Ring(outside, inside) => {
-                let (outside, inside) = (length(*outside), length(*inside));
-                format!("size: ring {outside} outside and {inside} inside")
-            }
-            Self::Triangle(a, b, one, other) => format!(
-                "size: \"triangle {} x {}, square at {}\"",
-                length(*a),
-                length(*b),
-                one.corner(*other)
-            ),
-            Self::Sector(radius, halves, one, other) => format!(
-                "size: \"sector {} radius, {} degrees, toward {}\"",
-                length(*radius),
-                Decimal::from(*halves) / dec!(2),
-                other.map_or(one.name().to_owned(), |other| one.corner(other))
-            ),
-            Self::Corners(corners) => {
-                let place = |eighths: i64| {
-                    let sign = if eighths < 0 { "-" } else { "" };
-                    match eighths.unsigned_abs() {
-                        0 => "0 ft".to_owned(),
-                        far => format!("{sign}{}", length(far)),
-                    }
-                };
-                let all: Vec<String> = corners
-                    .iter()
-                    .map(|&(x, y)| format!("[{}, {}]", place(x), place(y)))
-                    .collect();
-                format!("corners: [{}]", all.join(", "))
-            }
-        }
-    }
-
-    fn turned(&self) -> Self {
-        match self {
-            Self::Rectangle(a, b) => Self::Rectangle(*b, *a),
-            Self::Circle(_) | Self::Ring(..) => self.clone(),
-            Self::Triangle(a, b, one, other) => {
-                Self::Triangle(*b, *a, one.turned(), other.turned())
-            }
-            Self::Sector(radius, angle, one, other) => {
-                Self::Sector(*radius, *angle, one.turned(), other.map(Way::turned))
-            }
-            Self::Corners(corners) => {
-                Self::Corners(corners.iter().map(|&(x, y)| (-y, x)).collect())
-            }
-        }
-    }
-
-    fn mirrored(&self) -> Self {
-        match self {
-            Self::Rectangle(..) | Self::Circle(_) | Self::Ring(..) => self.clone(),
-            Self::Triangle(a, b, one, other) => {
-                Self::Triangle(*a, *b, one.mirrored(), other.mirrored())
-            }
-            Self::Sector(radius, angle, one, other) => {
-                Self::Sector(*radius, *angle, one.mirrored(), other.map(Way::mirrored))
-            }
-            Self::Corners(corners) => {
-                Self::Corners(corners.iter().map(|&(x, y)| (-x, y)).collect())
-            }
-        }
-    }
+    /// What stands at some of its sides.
+    edges: Vec<(Side, &'static str)>,
 }
 
 impl Slab {
@@ -147,6 +33,11 @@ impl Slab {
         let openings = self.openings.iter();
         Self {
             shape: shape(&self.shape),
+            edges: self
+                .edges
+                .iter()
+                .map(|(side, kind)| (side.changed(way), *kind))
+                .collect(),
             openings: openings
                 .map(|opening| Opening {
                     shape: shape(&opening.shape),
@@ -159,6 +50,13 @@ impl Slab {
 
     fn text(&self) -> String {
         let mut out = format!("  patio:\n    thickness: 5 in\n    {}\n", self.shape.text());
+        if !self.edges.is_empty() {
+            let edges = self.edges.iter();
+            let edges: Vec<String> = edges
+                .map(|(side, kind)| format!("{}: {kind}", side.name()))
+                .collect();
+            let _ = writeln!(out, "    edges: {{{}}}", edges.join(", "));
+        }
         if !self.openings.is_empty() {
             out.push_str("    cut out:\n");
         }
@@ -188,13 +86,18 @@ fn slab(seed: u64) -> Slab {
     let signed = |n: u64| i64::try_from(n).expect("a small job");
     let way =
         |level: bool, dice: &mut Dice| Way(usize::from(level) + 2 * usize::from(dice.one_in(2)));
-    let shape = match dice.between(0, 7) {
+    let shape = match dice.between(0, 10) {
         0 => Shape::Ring(a, a / dice.between(2, 5)),
         1 => Shape::Triangle(a, b, way(false, &mut dice), way(true, &mut dice)),
         2 => {
             let first = way(dice.one_in(2), &mut dice);
             let second = dice.one_in(2).then(|| way(!first.is_level(), &mut dice));
-            Shape::Sector(a / 2, dice.between(20, 700), first, second)
+            let angle = dice.between(20, 700);
+            if dice.one_in(2) {
+                Shape::RingSector(a, a - dice.between(150, 500), angle, first, second)
+            } else {
+                Shape::Sector(a / 2, angle, first, second)
+            }
         }
         3 | 4 => {
             // A rectangle with its corners pushed outward: no angle turns inward.
@@ -207,6 +110,7 @@ fn slab(seed: u64) -> Slab {
                 (-out(), b + out()),
             ])
         }
+        5 | 6 => Shape::Path(Leg::some(&mut dice), dice.between(96, 600)),
         _ => Shape::Rectangle(a, b),
     };
     let mut openings = Vec::new();
@@ -231,7 +135,12 @@ fn slab(seed: u64) -> Slab {
             });
         }
     }
-    Slab { shape, openings }
+    let edges = edges(&shape, &mut dice);
+    Slab {
+        shape,
+        openings,
+        edges,
+    }
 }
 
 fn each(check: impl Fn(u64, &Slab)) {

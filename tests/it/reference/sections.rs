@@ -47,6 +47,19 @@ fn an_inside_corner_is_filled_once() {
     assert_eq!(value(&offer, "patio thickened strip"), dec!(8));
 }
 
+/// Along the long side of 12 × 9 ft, which stands 7.2 ft from the right angle: between 15 ft and,
+/// a foot inside, 15 × 6.2 ÷ 7.2 ft; by its name, its length or where it looks.
+#[test]
+fn along_the_long_side_of_a_triangle() {
+    for name in ["long side", "15 ft", "northeast", "side 2"] {
+        let slab = format!(
+            "  patio: {{size: \"triangle 12 ft x 9 ft, square at southwest\", thickened: \"{name}, 12 in wide, 12 in deep\"}}"
+        );
+        let strip = value(&with_allowance("0%", &slab), "patio thickened strip");
+        assert_eq!(places(strip, 4), dec!(13.9583), "{name}");
+    }
+}
+
 /// A circle of 10 ft: π × (5² − 4²) = 28.2743 sq ft.
 #[test]
 fn a_ring() {

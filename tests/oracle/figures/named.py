@@ -39,11 +39,10 @@ def polygon(corners, kinds=None):
     return Outline([Side(a, b, D(0), kind) for a, b, kind in zip(corners, ends, kinds)])
 
 
-def rectangle(east_west, north_south, kinds):
+def rectangle(east_west, north_south):
     """Its sides are numbered south, east, north, west."""
-    turns = [("east", "south", east_west), ("north", "east", north_south)]
-    turns += [("west", "north", east_west), ("south", "west", north_south)]
-    return walked([(go, n, D(0), kinds.get(edge, "open")) for go, edge, n in turns])
+    turns = [("east", east_west), ("north", north_south), ("west", east_west), ("south", north_south)]
+    return walked([(go, n, D(0), "open") for go, n in turns])
 
 
 def sector(radius, degrees, toward):
@@ -55,10 +54,27 @@ def sector(radius, degrees, toward):
     return Outline([Side(centre, first, D(0), "open"), Side(first, last, bow, "open"), Side(last, centre, D(0), "open")])
 
 
+def ring_sector(large, small, degrees, toward):
+    """A sector less the smaller one around the same centre: its area by the rule for a ring."""
+    outer, inner = sector(large, degrees, toward).sides, sector(small, degrees, toward).sides
+    first = Side(inner[1].start, outer[1].start, D(0), "open")
+    last = Side(outer[1].end, inner[1].end, D(0), "open")
+    outline = Outline([first, outer[1], last, Side(inner[1].end, inner[1].start, -inner[1].bulge, "open")])
+    area = PI * (large**2 - small**2) * degrees / 360
+    assert abs(outline.area - area) < D("1e-6"), "a ring sector by its corners"
+    return outline
+
+
 def right_triangle(wide, high, square):
     corners = {"southwest": (D(0), D(0)), "southeast": (wide, D(0)), "northeast": (wide, high), "northwest": (D(0), high)}
     del corners[{"southwest": "northeast", "northeast": "southwest", "southeast": "northwest", "northwest": "southeast"}[square]]
     return polygon(list(corners.values()))
+
+
+def triangle(along, east, west):
+    """By its tapes: along the south, from its east end, and back: the law of cosines says where they meet."""
+    x = (along**2 + west**2 - east**2) / (2 * along)
+    return polygon([(D(0), D(0)), (along, D(0)), (x, (west**2 - x**2).sqrt())])
 
 
 def half_circle(diameter, flat):
@@ -75,12 +91,17 @@ def named(size):
     parts = [part.strip() for part in size.split(",")]
     if size.startswith("circle "):
         return circle(inches(size[7:])), None
+    if size.startswith("ring sector "):
+        large, small = (inches(part.removeprefix("ring sector ").rsplit(" ", 2)[0]) for part in parts[:2])
+        return ring_sector(large, small, number(parts[2].removesuffix(" degrees")), parts[3].removeprefix("toward ")), None
     if size.startswith("ring "):
         outside, inside = (inches(part.removeprefix("ring ").rsplit(" ", 1)[0]) for part in parts)
         return circle(outside), circle(inside)
     if size.startswith("triangle ") and len(parts) == 2:
         wide, high = parts[0].removeprefix("triangle ").split(" x ")
         return right_triangle(inches(wide), inches(high), parts[1].removeprefix("square at ")), None
+    if size.startswith("triangle "):
+        return triangle(*(inches(part) for part in size.removeprefix("triangle ").split(" x "))), None
     if size.startswith("trapezoid "):
         south, north = (inches(part) for part in parts[0].removeprefix("trapezoid ").split(" and "))
         high = inches(parts[1].removesuffix(" apart"))

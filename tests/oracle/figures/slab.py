@@ -3,7 +3,7 @@
 import functools
 from decimal import Decimal as D
 
-from . import named
+from . import named, path, sides
 from .boxes import Box
 from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 
@@ -12,7 +12,7 @@ FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
 USUAL |= {"allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
-SLAB_KEYS |= {"boxes", "cut out", "siding clearance", "public", "cross fall"}
+SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall"}
 COMPASS = ("north", "east", "south", "west")
 OPPOSITE = {"north": "south", "south": "north", "east": "west", "west": "east"}
 
@@ -49,9 +49,13 @@ class Slab:
         if "outline" in own:
             self.shape = named.walked([self.leg(text) for text in own["outline"]])
             middle = None
+        elif "path" in own:
+            self.shape, middle = path.path(own["path"], inches(own["width"])), None
         else:
-            self.shape, middle = self.sized(own["size"], own.get("edges", {}))
-        self.holes = [(middle, "open")] if middle else []
+            self.shape, middle = self.sized(own["size"])
+        said = {edge: edge_kind(kind) for edge, kind in own.get("edges", {}).items()}
+        sides.stand(said, own.get("size", "outline"), self.shape, middle)
+        self.holes = [(middle, middle.sides[0].kind)] if middle else []
         self.holes += [self.hole(entry) for entry in own.get("cut out", [])]
         self.smallest = amount(order["smallest opening"])[0]
         # The middle of a ring is taken off however small it is.
@@ -74,22 +78,18 @@ class Slab:
         return not self.is_step and "on" not in self.own
 
     @staticmethod
-    def sized(size, edges):
-        known("edges", edges, COMPASS)
-        edges = {edge: edge_kind(kind) for edge, kind in edges.items()}
+    def sized(size):
         found = named.named(size)
         if found:
-            if edges:
-                raise NotCovered(f"edges of `{size}`")
             return found
         east_west, north_south = size.split(" x ")
-        return named.rectangle(inches(east_west), inches(north_south), edges), None
+        return named.rectangle(inches(east_west), inches(north_south)), None
 
     def hole(self, entry):
         """An opening where it lies: from two sides of the slab to its own nearest sides."""
         ((name, own),) = entry.items()
         known(f"cut out {name}", own, ("size", "at", "edge"))
-        shape, middle = self.sized(own["size"], {})
+        shape, middle = self.sized(own["size"])
         if middle:
             raise NotCovered(f"a ring in `{name}`")
         move = [D(0), D(0)]
@@ -143,7 +143,7 @@ class Slab:
                     own["tread"] = part.rsplit(" ", 1)[0]
                 elif part.endswith(" wide"):
                     own["width"] = part[:-5]
-                elif part.endswith(" edge"):
+                elif part.endswith(" edge") or part.startswith("from side "):
                     own["from"] = part.removeprefix("from ")
                 elif " from " in part:
                     own["at"] = part
@@ -154,7 +154,7 @@ class Slab:
         else:
             own = written
         known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all"))
-        side = self.shape.facing(own["from"].removesuffix(" edge"))
+        side = self.leads_down(own["from"].removesuffix(" edge"), own.get("width"))
         length = side.length()
         width = inches(own["width"]) if "width" in own else length
         start = (length - width) / 2
@@ -171,6 +171,18 @@ class Slab:
             "tread": inches(own.get("tread", "0 in")),
             "width": width,
         }
+
+    def leads_down(self, name, width):
+        """The side with this number, or the only one looking that way that is open and has room."""
+        if name.startswith("side "):
+            return self.shape.sides[int(name.removeprefix("side ")) - 1]
+        found = [s for s in self.shape.sides if s.bulge == 0 and self.shape.looks(s) == name]
+        if len(found) > 1:
+            need = inches(width) if width else D(0)
+            found = [s for s in found if s.kind == "open" and s.length() >= need]
+        if len(found) != 1:
+            raise NotCovered(f"steps from {name}, which {len(found)} sides look")
+        return found[0]
 
     def stoop_of(self, words):
         """Solid: as thick as its steps are high. Filled: walls of that height around fill."""
@@ -213,7 +225,7 @@ class Slab:
         """What goes deeper along the edges: its pieces, width, depth, taper and bars; or None."""
         if self.walls is not None:
             return {"pieces": self.pieces, "width": self.walls, "depth": self.height, "taper": D(0), "bars": None}
-        own = self.value.get("thickened", "none")
+        own, own_size = self.value.get("thickened", "none"), self.own.get("size", "outline")
         if own == "none":
             return None
         if isinstance(own, str):
@@ -241,9 +253,12 @@ class Slab:
                 chosen += [p for p in self.pieces if p.kind == "open"]
             elif name.isdigit():
                 chosen += [p for p in self.pieces if p.side is self.shape.sides[int(name) - 1]]
+            elif name in COMPASS:
+                looking = [s for s in self.shape.sides if s.bulge == 0 and self.shape.looks(s) == name]
+                chosen += [p for p in self.pieces if p.side in looking]
             else:
-                sides = [s for s in self.shape.sides if s.bulge == 0 and self.shape.looks(s) == name]
-                chosen += [p for p in self.pieces if p.side in sides]
+                along = sides.meant(name, own_size, self.shape)
+                chosen += [p for p in self.pieces if p.side in along]
         return {
             "pieces": [p for p in self.pieces if p in chosen],
             "width": inches(own["width"]),

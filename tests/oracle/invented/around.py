@@ -1,6 +1,7 @@
 """Boxes, openings, dowels, other shapes, answers about the site, and options that change a job by chance."""
 
 from .chance import said
+from .takeoff import KINDS, OPPOSITE
 
 ITEMS = {
     "cover": ("piece", "material", 2500, 6000),
@@ -103,16 +104,70 @@ def shaped(c):
     wide, deep = (said(c.whole(6 * 48, 20 * 48)) for _ in "ab")
     corner, side = c.one("southwest", "northeast", "southeast", "northwest"), c.one("north", "east", "south", "west")
     small, large = c.whole(2, 4), c.whole(7, 16)
+    first, second = c.whole(6, 12), c.whole(13, 16)
+    tapes = [f"{n} ft" for n in (first, second, c.whole(second + 1, first + second - 2))]
+    c.dice.shuffle(tapes)
     size = c.one(
+        f"triangle {' x '.join(tapes)}",
         f"triangle {wide} x {deep}, square at {corner}",
         f"trapezoid {said(c.whole(12, 20) * 48)} and {said(c.whole(6, 11) * 48)}, {deep} apart{c.one('', ', square at west', ', square at east')}",
         f"half circle {said(c.whole(8, 18) * 48)}, flat at {side}",
         f"quarter circle {large} ft radius, square at {corner}",
         f"ring {2 * large} ft outside, {small} ft inside",
+        f"ring sector {large + small} ft outside radius, {large} ft inside radius, {c.whole(30, 150)} degrees, toward {side}",
         f"sector {large} ft radius, {c.whole(30, 150)} degrees, toward {c.one(side, corner)}",
     )
-    c.features.add(f"shape {size.split(' ')[0]}")
-    return {"size": size, "kind": "patio", "thickened": "none", "bars": c.one("no. 3 at 18 in", "none")}
+    shape = "ring sector" if "ring sector" in size else size.split(" ")[0]
+    c.features.add(f"shape {shape}")
+    own = {"size": size, "kind": "patio", "thickened": "none", "bars": c.one("no. 3 at 18 in", "none")}
+    tapes = [*tapes, "side 1", "side 2"] if " x " in size and "square" not in size else []
+    names = {
+        "triangle": tapes or ["base", "height", "long side", opposite(corner)],
+        "trapezoid": ["north side", "south", "side 3", "east end", "west end"],
+        "half": ["arc", "flat side", side],
+        "quarter": ["arc", *(way for way in OPPOSITE if way in corner)],
+        "ring": ["inner arc", "outer arc"],
+        "ring sector": ["inner arc", "outer arc", "side 1", "side 3"],
+        "sector": ["arc", "side 1", "side 3"],
+    }[shape]
+    edges = {c.one(*names): c.one(*KINDS)} if c.often(0.6, "edge by name") else {}
+    if c.often(0.2, "edge all round"):
+        edges["all"] = c.one(*KINDS)
+    return own | ({"edges": edges} if edges else {})
+
+
+def strip(c):
+    """A path along a line: sharp or round bends, or a bow, with something along its edges."""
+    if c.often(0.25, "narrow strip"):
+        size = c.one("{} x {}", "{1} x {0}").format(said(c.whole(6 * 48, 30 * 48)), f"{c.whole(3, 11)} in")
+        return {"size": size, "kind": "patio", "thickened": "none", "bars": "none"}
+    c.features.add("path")
+    turns = ["north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest"]
+    at, legs, width = c.whole(0, 7), [], c.whole(24, 60)
+    if c.often(0.2, "path of bows"):
+        long, rise = c.whole(10, 18), c.whole(8, 24)
+        way = c.one(*turns)
+        legs = [f"{way} {long} ft, bulge {side} {rise} in" for side in c.one(["left"], ["right"], ["right", "left"])]
+    else:
+        many = c.whole(1, 4)
+        for n in range(many):
+            words = f"{turns[at]} {said(c.whole(9 * 48, 15 * 48))}"
+            if n + 1 < many and c.often(0.5, "path with round bends"):
+                words += f", bend {said(c.whole(width * 2, 4 * 48 + 24))} radius"
+            legs.append(words)
+            # To the left and to the right in turn, so that it never comes back.
+            at = (at + c.one(1, 2) * (1 if n % 2 else -1)) % 8
+    own = {"path": legs, "width": said(width * 4), "kind": "patio", "thickened": "none"}
+    own["bars"] = c.one("no. 3 at 18 in", "none")
+    edges = {c.one("left", "right", "start", "end"): c.one(*KINDS)} if c.often(0.6, "edge of a path") else {}
+    if c.often(0.2):
+        edges["all"] = c.one(*KINDS)
+    return own | ({"edges": edges} if edges else {})
+
+
+def opposite(corner):
+    north, east = (OPPOSITE[way] for way in OPPOSITE if way in corner)
+    return f"{north}{east}" if north in ("north", "south") else f"{east}{north}"
 
 
 def answers(c):
@@ -156,8 +211,8 @@ def put(c, job):
         if own and c.often(0.4):
             into(c, job, name, own)
             job["slabs"][name] = own
-    if isinstance(job.get("pour"), (str, type(None))) and c.often(0.15, "another shape"):
-        job["slabs"]["odd one"] = shaped(c)
+    if isinstance(job.get("pour"), (str, type(None))) and c.often(0.22, "another shape"):
+        job["slabs"]["odd one"] = shaped(c) if c.often(0.6) else strip(c)
     site = answers(c) if c.often(0.3, "answers about the site") else {}
     if site:
         job["site"] = site

@@ -63,8 +63,36 @@ class Site:
             elif c.often(0.15):
                 leg += f", against {c.one(*KINDS[:3])}"
             words.append(leg)
-        self.add(name, kind, {"outline": words}, {})
+        own = {"outline": words}
+        bare = [n + 1 for n, leg in enumerate(words) if "against" not in leg]
+        if bare and c.often(0.3, "edge by number"):
+            own["edges"] = {f"{c.one('', 'side ')}{c.one(*bare)}": c.one(*KINDS)}
+        self.add(name, kind, own, {})
         self.dress(name, kind, min(wide - notch, deep - rise), straight=swollen is None, plain=False)
+        if "edges" not in own and c.often(0.3):
+            self.down(own, words, [length for _, length in legs])
+
+    def down(self, own, words, lengths):
+        """Steps from a side of an outline: by its number, or where it looks if only it has room."""
+        c = self.c
+        bare = [n for n, leg in enumerate(words) if "," not in leg and lengths[n] >= 4 * 48]
+        if not bare:
+            return
+        n = c.one(*bare)
+        way = lambda n: words[n].split(" ")[0]
+        alike = [m for m in range(len(words)) if way(m) == way(n) and m != n]
+        room, least = lengths[n] // 48, max((lengths[m] // 48 + 1 for m in alike), default=3)
+        edge = f"side {n + 1}"
+        turns = "north", "east", "south", "west"
+        if least <= room and c.often(0.6, "steps from the only edge with room"):
+            # The first leg goes east along the north side, or west along it in a mirror.
+            turn = -1 if way(0) == "east" else 1
+            edge = f"{turns[(turns.index(way(n)) + turn) % 4]} edge"
+        else:
+            least = 3
+        own["thickened"] = "none"
+        own["steps"] = f"2 risers of 7 in, 12 in treads, {c.whole(least, room)} ft wide, from {edge}"
+        c.features.add("steps from a side of an outline")
 
     def round(self, name, kind):
         self.c.features.add("circle")

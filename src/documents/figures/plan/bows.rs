@@ -16,8 +16,11 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
         by_radius.is_none() && !slab.is_step
     };
     for slab in view.slabs.iter().filter(round) {
-        let bulged = slab.outline.sides().iter().filter(|s| !s.is_straight());
-        for side in bulged {
+        // Both edges of a path bow around the same middle; its right one says it for both.
+        let path = slab.outline.is_path();
+        let sides = slab.outline.sides().iter();
+        let said = sides.filter(|side| path.is_none_or(|right| side.leg < right));
+        for side in said.filter(|side| !side.is_straight()) {
             bow(sheet, slab, side, scale);
         }
     }

@@ -83,29 +83,40 @@ fn beyond(sheet: &mut Sheet, part: &[PagePoint], kind: EdgeMark, inside: [bool; 
     let (Some(&from), Some(&to)) = (part.first(), part.last()) else {
         return;
     };
-    let (dx, dy) = (to.x - from.x, to.y - from.y);
-    let long = libm::sqrtf(dx * dx + dy * dy).max(0.001);
-    let (ux, uy) = (dx / long, dy / long);
-    // On paper y runs downward: with the slab on the left, outward is to the right of the way.
-    let out = |p: PagePoint, by: f32| point(p.x - uy * by, p.y + ux * by);
-    let on = |p: PagePoint, by: f32| point(p.x + ux * by, p.y + uy * by);
     let further = if kind == EdgeMark::House { DEPTH } else { 0.0 };
     let depth = if kind == EdgeMark::Curb { 4.5 } else { DEPTH };
-    let ends = [on(from, -further), on(to, further)];
-    let band = [ends[0], ends[1], out(ends[1], depth), out(ends[0], depth)];
-    sheet.ground.push(Frame::around(from, out(to, depth)));
+    // A wall goes on beyond the ends of the side, the way it came there.
+    let mut face = part.to_vec();
+    if let [first, second, ..] = part {
+        face[0] = beside(*second, *first, further, 0.0);
+    }
+    if let [.., before, last] = part {
+        face[part.len() - 1] = beside(*before, *last, further, 0.0);
+    }
+    let far = outward(&face, depth);
+    let ends = [face[0], face[face.len() - 1]];
+    let band: Vec<PagePoint> = face
+        .iter()
+        .copied()
+        .chain(far.iter().rev().copied())
+        .collect();
+    // Along a curve the room it takes is that of its pieces.
+    for (near, far) in part.windows(2).zip(outward(part, depth).windows(2)) {
+        let corners = [near[0], near[1], far[0], far[1]];
+        sheet.ground.push(Frame::around_all(corners));
+    }
     if further != 0.0 {
-        sheet
-            .lines
-            .push(Frame::around(ends[0], out(ends[1], depth)));
+        for (near, far) in face.windows(2).zip(far.windows(2)) {
+            let corners = [near[0], near[1], far[0], far[1]];
+            sheet.lines.push(Frame::around_all(corners));
+        }
     }
     match kind {
         EdgeMark::House => {
             sheet.draw(Layer::Ground, hatch(&band, 4.0, &[Lean::Rising]));
-            let seen = [
-                if inside[0] { from } else { ends[0] },
-                if inside[1] { to } else { ends[1] },
-            ];
+            let mut seen = part.to_vec();
+            seen[0] = if inside[0] { from } else { ends[0] };
+            seen[part.len() - 1] = if inside[1] { to } else { ends[1] };
             sheet.line(Layer::Ground, &seen, INK, 1.1, SOLID);
         }
         EdgeMark::Existing => {
@@ -114,6 +125,25 @@ fn beyond(sheet: &mut Sheet, part: &[PagePoint], kind: EdgeMark, inside: [bool; 
         }
         _ => sheet.draw(Layer::Ground, outlined(&band, Some(PALE), 0.5)),
     }
+}
+
+/// `on` farther along the way from `from` to `at`, and `out` to the right of it, which is outward on paper.
+fn beside(from: PagePoint, at: PagePoint, on: f32, out: f32) -> PagePoint {
+    let (dx, dy) = (at.x - from.x, at.y - from.y);
+    let long = libm::sqrtf(dx * dx + dy * dy).max(0.001);
+    let (ux, uy) = (dx / long, dy / long);
+    point(at.x + ux * on - uy * out, at.y + uy * on + ux * out)
+}
+
+/// The same line so far outward: at each point square to the way from the one before to the one after.
+fn outward(line: &[PagePoint], by: f32) -> Vec<PagePoint> {
+    let last = line.len() - 1;
+    let out = |i: usize| {
+        let (before, after) = (line[i.saturating_sub(1)], line[(i + 1).min(last)]);
+        let way = beside(before, after, 0.0, by);
+        point(line[i].x + way.x - after.x, line[i].y + way.y - after.y)
+    };
+    (0..line.len()).map(out).collect()
 }
 
 /// Whether the house also stands along the side before and the side after this one.

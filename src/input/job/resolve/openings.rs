@@ -89,7 +89,7 @@ fn resolved(opening: &OpeningWritten, hole: &Outline) -> Opening {
         name: opening.name.clone(),
         size: match &opening.shaped.shape {
             ShapeWritten::Size(size) => Some(size.clone()),
-            ShapeWritten::Walked(..) | ShapeWritten::Cornered(..) => None,
+            ShapeWritten::Walked(..) | ShapeWritten::Cornered(..) | ShapeWritten::Path(..) => None,
         },
         edges: sides
             .map(|(number, side)| EdgePart {

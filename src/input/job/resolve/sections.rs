@@ -1,10 +1,12 @@
 //! Cross sections and steps of a slab, once its outline is known and, later, its place.
 
 use super::names::known;
+use super::shape::any_of;
 use crate::geometry::{Outline, rim};
 use crate::input::book::Rules;
 use crate::input::job::sanity;
 use crate::input::job::sections::Sections;
+use crate::input::job::sides::Sides;
 use crate::input::job::takeoff::Slab;
 use crate::input::job::written::SlabWritten;
 use crate::input::phrases::{EdgeName, EdgesPhrase, StoopPhrase, Thickness};
@@ -33,7 +35,7 @@ pub(super) fn sections(
     }
     let mut thickened = thickened.and_then(|at| at.value);
     if let Some(edge) = &thickened {
-        named_sides(key, edge, outline, problems);
+        named_sides(written, edge, outline, problems);
     }
     if let Some(stoop) = &written.stoop {
         known_fill(stoop, rules, problems);
@@ -120,22 +122,30 @@ fn stoop_walls(
     }))
 }
 
-fn named_sides(key: &str, edge: &Thickened, outline: &Outline, problems: &mut Problems) {
+fn named_sides(
+    written: &SlabWritten,
+    edge: &Thickened,
+    outline: &Outline,
+    problems: &mut Problems,
+) {
     let EdgesPhrase::Named(names) = &edge.edges.value else {
         return;
     };
-    let missing = names
-        .iter()
-        .filter(|name| !outline.sides().iter().any(|side| name.means(side)));
+    let key = &written.key.value;
+    let sides = Sides::of(written.shaped.shape.size(), outline);
+    let missing = names.iter().filter(|name| sides.thick(**name).is_empty());
     for name in missing {
         let what = match name {
-            EdgeName::Looking(compass) => format!("no straight {} side", compass.name()),
+            EdgeName::Looking(way) => format!("no straight {way} side"),
             EdgeName::Number(number) => format!("no side {number}"),
+            EdgeName::Long(_) | EdgeName::Called(_) => format!("no side `{name}`"),
         };
+        let outer = sides.all().iter().filter(|side| !side.of_middle);
+        let names = sides.names(outer);
         problems.push(
             Problem::new("no-such-edge", format!("`{key}` has {what}"))
                 .at(edge.edges.place)
-                .help("name a side it has, or write `all` or `all open`"),
+                .help(format!("write {}, or `all` or `all open`", any_of(&names))),
         );
     }
 }

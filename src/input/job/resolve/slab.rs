@@ -4,7 +4,7 @@ use super::dowels;
 use super::names::{kind, known, meant};
 use super::openings::openings;
 use super::sections::sections;
-use super::shape::{edges, outline, shape_place};
+use super::shape::{Edges, edges, outline, shape_place};
 use super::steel;
 use super::surface::{Said, fits, surface};
 use crate::input::book::PriceBook;
@@ -113,9 +113,13 @@ pub(super) fn slab(
             written, thickness, thickened, retarder, &outline, rules, problems,
         )
     });
-    let (outline, openings) = openings(written, outline, problems)?;
+    let (outline, mut openings) = openings(written, outline, problems)?;
     sanity::area(key, &outline, shape_place(&written.shaped.shape), problems);
-    let edges = edges(written, &outline, problems);
+    let Edges { own: edges, middle } = edges(written, &outline, problems);
+    let ring = openings.iter_mut().find(|opening| opening.of_ring);
+    for part in ring.into_iter().flat_map(|ring| &mut ring.edges) {
+        part.kind = middle.unwrap_or(part.kind);
+    }
     let mut across =
         |pin, phrase| dowels::across(pin, phrase, &edges, &written.key, book, problems);
     let doweled = across(Pin::Dowels, values.dowels);

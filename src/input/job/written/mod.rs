@@ -11,6 +11,7 @@ mod slab;
 pub use head::{Customer, Exposure, JobHead};
 pub use lists::{Extra, ExtraWhat, SetTo};
 pub use openings::OpeningWritten;
+pub(super) use openings::wrong_edge;
 pub use pours::PourWritten;
 pub use shape::ShapeWritten;
 pub use slab::SlabWritten;

@@ -63,7 +63,8 @@ fn with_edges_of_its_own(
     refused.map(|()| opening)
 }
 
-fn wrong_edge((kind, place): (EdgeKind, Place)) -> Option<Problem> {
+/// What is wrong with this kind of edge around an opening.
+pub(in crate::input::job) fn wrong_edge((kind, place): (EdgeKind, Place)) -> Option<Problem> {
     let message = match kind {
         EdgeKind::Joined
         | EdgeKind::Bulkhead

@@ -1,15 +1,19 @@
 //! The shape of a slab or of an opening: a size, an outline as walked, or its corners.
 
+use crate::input::checks::some_length;
 use crate::input::job::EdgeKind;
-use crate::input::phrases::{Along, CornerPhrase, Course, LegPhrase, SizePhrase};
+use crate::input::phrases::{Along, CornerPhrase, Course, LegPhrase, PathLegPhrase, SizePhrase};
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, Node, Place, Problem, Problems, Read, Value, WithAnother};
+use crate::values::Length;
 
 #[derive(Clone, Debug)]
 pub enum ShapeWritten {
     Size(At<SizePhrase>),
     Walked(Vec<At<LegPhrase>>, Place),
     Cornered(Vec<At<CornerPhrase>>, Place),
+    /// The middle line, and how wide.
+    Path(Vec<At<PathLegPhrase>>, At<Length>, Place),
 }
 
 keys! {
@@ -22,6 +26,10 @@ keys! {
         _corners: WithAnother = "corners" as "list of positions", none,
             "each corner so far east and so far north of one fixed point",
             "[[0 ft, 0 ft], [24 ft, 0 ft], [18 ft, 12 ft]]";
+        _path: WithAnother = "path" as "list of legs", none,
+            "the middle line of a strip of even width, leg by leg",
+            "[\"east 20 ft, bend 6 ft radius\", north 12 ft]";
+        _width: WithAnother = "width" as "length", none, "of a path, square to its middle line", "4 ft";
     }
 }
 
@@ -31,11 +39,21 @@ impl Shaped {
             shape,
             _outline: WithAnother,
             _corners: WithAnother,
+            _path: WithAnother,
+            _width: WithAnother,
         }
     }
 }
 
 impl ShapeWritten {
+    /// The size, where it has one.
+    pub(in crate::input::job) fn size(&self) -> Option<SizePhrase> {
+        match self {
+            Self::Size(size) => Some(size.value),
+            Self::Walked(..) | Self::Cornered(..) | Self::Path(..) => None,
+        }
+    }
+
     /// What its sides say they stand against, and where.
     pub(super) fn against(&self) -> Vec<(EdgeKind, Place)> {
         fn said<T>(sides: &[At<T>], along: fn(&T) -> &Along) -> Vec<(EdgeKind, Place)> {
@@ -45,7 +63,7 @@ impl ShapeWritten {
                 .collect()
         }
         match self {
-            Self::Size(_) => Vec::new(),
+            Self::Size(_) | Self::Path(..) => Vec::new(),
             Self::Walked(legs, _) => said(legs, |leg| &leg.along),
             Self::Cornered(corners, _) => said(corners, |corner| &corner.along),
         }
@@ -54,10 +72,16 @@ impl ShapeWritten {
 
 /// The one shape that the keys `size`, `outline` and `corners` of a group give.
 fn shape(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<ShapeWritten> {
-    let given: Vec<(&str, &Node)> = [key, "outline", "corners"]
+    let given: Vec<(&str, &Node)> = [key, "outline", "corners", "path"]
         .into_iter()
         .filter_map(|key| fields.node(key).map(|node| (key, node)))
         .collect();
+    let is_path = given.iter().any(|(key, _)| *key == "path");
+    if let Some(width) = fields.node("width").filter(|_| !is_path) {
+        let problem = Problem::new("width-without-path", "a `width` belongs to a `path`");
+        let help = "write the middle line under `path`, or both measures under `size`";
+        return Err(problems.push(problem.at(width.place).help(help)));
+    }
     match given[..] {
         [(one, _), (other, node), ..] => {
             let message = format!("{} has both a `{one}` and `{other}`", fields.this());
@@ -67,6 +91,7 @@ fn shape(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Rea
         }
         [("outline", node)] => walked(node, problems),
         [("corners", node)] => cornered(node, problems),
+        [("path", node)] => path(fields, node, problems),
         _ => flat(fields.need(key, problems)?, problems),
     }
 }
@@ -112,6 +137,19 @@ fn cornered(node: &Node, problems: &mut Problems) -> Read<ShapeWritten> {
     let items = node.items("`corners`", problems);
     let corners = each(&items, |item| corner(item, problems))?;
     Ok(ShapeWritten::Cornered(corners, node.place))
+}
+
+/// Legs along the middle, and the width that they have no place for.
+fn path(fields: &Fields<'_>, node: &Node, problems: &mut Problems) -> Read<ShapeWritten> {
+    let items = node.items("`path`", problems);
+    let legs = each(&items, |leg| leg.read(problems));
+    if fields.node("width").is_none() {
+        let problem = Problem::new("path-without-width", "nothing says how wide this path is");
+        let help = "write it beside the path, for example `width: 4 ft`";
+        return Err(problems.push(problem.at(node.heading).help(help)));
+    }
+    let width = some_length(fields, "width", problems)?;
+    Ok(ShapeWritten::Path(legs?, width, node.place))
 }
 
 /// `24 ft, 12 ft`, or the same in brackets.

@@ -2,7 +2,6 @@
 
 use super::openings::OpeningWritten;
 use super::shape::{Shaped, flat};
-use crate::geometry::Compass;
 use crate::input::job::boxes::{self, BoxWritten};
 use crate::input::job::{Around, EdgeKind};
 use crate::input::phrases::{BesidePhrase, StoopPhrase};
@@ -10,7 +9,7 @@ use crate::input::sections;
 use crate::input::sections::StepsWritten;
 use crate::input::slab_values::SlabValues;
 use crate::reading::keys::keys;
-use crate::reading::{At, Entry, Problems, Read};
+use crate::reading::{At, Entry, Fields, FromKey, Problems, Read};
 
 keys! {
     pub struct SlabWritten in "a slab" {
@@ -20,7 +19,8 @@ keys! {
             "[tree well: {size: 3 ft x 3 ft, at: 6 ft from west and 4 ft from north}]";
         kind: Option<At<String>> = "kind" as "name", else "the slab's name", "a kind of business.yaml", "patio";
         edges: Option<EdgesWritten> = "edges" as "keys by side", else "open",
-            "what stands at the north, east, south, west", "{north: house}";
+            "what stands at a side, named by where it looks, its length, its number or its name; `all` at every other",
+            "{north: house}";
         beside: Option<At<BesidePhrase>> = "beside", none,
             "which slab it touches, where", "patio, west edge, 2 ft from north end";
         on: Option<At<BesidePhrase>> = "on", none,
@@ -38,32 +38,26 @@ keys! {
     }
 }
 
-keys! {
-    pub struct EdgesWritten in "`edges`" {
-        north: Option<At<EdgeKind>> = "north" as "kind of edge", else "open",
-            "open, house, existing concrete, curb, isolated, joined or bulkhead; before the third and the last, doweled or tied",
-            "house";
-        east: Option<At<EdgeKind>> = "east" as "kind of edge", else "open", "the same", "open";
-        south: Option<At<EdgeKind>> = "south" as "kind of edge", else "open", "the same", "open";
-        west: Option<At<EdgeKind>> = "west" as "kind of edge", else "open", "the same", "open";
-    }
+/// What stands at its sides, each by the name that the owner has for it.
+#[derive(Clone, Debug)]
+pub struct EdgesWritten {
+    pub said: Vec<(At<String>, At<EdgeKind>)>,
 }
 
-impl SlabWritten {
-    /// What is said to stand at its sides.
-    pub fn sides(&self) -> Vec<(Compass, EdgeKind)> {
-        let Some(edges) = &self.edges else {
-            return Vec::new();
+impl FromKey for Option<EdgesWritten> {
+    const KIND: &'static str = "keys by side";
+
+    fn from_key(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Self> {
+        let Some(node) = fields.node(key) else {
+            return Ok(None);
         };
-        let EdgesWritten {
-            north,
-            east,
-            south,
-            west,
-        } = edges;
-        let sides = Compass::ALL.into_iter().zip([north, east, south, west]);
-        let said = sides.filter_map(|(side, kind)| Some((side, kind.as_ref()?.value)));
-        said.collect()
+        let entries = node.entries(&format!("`{key}`"), problems).into_iter();
+        let said = entries.filter_map(|entry| {
+            let kind = entry.node.read_at(problems).ok()?;
+            Some((entry.name(), kind))
+        });
+        let said = said.collect();
+        Ok(Some(EdgesWritten { said }))
     }
 }
 

@@ -23,8 +23,10 @@ pub(super) fn thickened(slab: &Slab) -> Option<String> {
             let names: Vec<String> = names
                 .iter()
                 .map(|name| match name {
-                    EdgeName::Looking(side) => side.name().to_owned(),
                     EdgeName::Number(number) => number.to_string(),
+                    EdgeName::Looking(_) | EdgeName::Long(_) | EdgeName::Called(_) => {
+                        name.to_string()
+                    }
                 })
                 .collect();
             names.join(" and ")
