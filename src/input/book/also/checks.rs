@@ -23,6 +23,7 @@ pub(in crate::input::book) fn check(rules: &Rules, problems: &mut Problems) {
         limited(rule, problems);
         replaces(rule, rules, problems);
     }
+    replaced_once(rules, problems);
     if problems.len() == before {
         order::check(&rules.also, problems);
     }
@@ -184,6 +185,51 @@ fn is_loose(rule: &Also, unit: Unit, rules: &Rules) -> bool {
     let by = rule.by.as_ref().map(|by| &by.value);
     let mut dumped = rules.disposal.values();
     unit == Unit::CubicYard && dumped.any(|dump| Some(&dump.item.value) == by)
+}
+
+/// Two rules in place of the same for the same slabs would take it off twice.
+fn replaced_once(rules: &Rules, problems: &mut Problems) {
+    let replacing = || {
+        let rules = rules.also.values();
+        rules.filter_map(|rule| Some((rule.instead.as_ref()?, rule)))
+    };
+    for (i, (instead, rule)) in replacing().enumerate() {
+        let same = |(other, one): &(&At<String>, &Also)| {
+            let by = |rule: &Also| rule.by.as_ref().map(|by| by.value.clone());
+            let is_all = |by: Option<String>| by.as_ref() == Some(&instead.value);
+            let kind = |rule: &Also| (rule.buy.is_some(), rule.hours.is_some());
+            other.value == instead.value
+                && (by(one) == by(rule) || is_all(by(one)) || is_all(by(rule)))
+                && kind(one) == kind(rule)
+                && !apart(rule, one)
+        };
+        if let Some((first, _)) = replacing().take(i).find(same) {
+            let what = format!("another rule is in place of `{}` already", instead.value);
+            let problem = Problem::new("replaced-twice", what).at(instead.place);
+            problems.push(
+                problem
+                    .also(first.place, "here for the first time")
+                    .help("let `where` of each pick other slabs: a kind, a finish or a name"),
+            );
+        }
+    }
+}
+
+/// Whether two rules are for different slabs by what they say.
+fn apart(one: &Also, other: &Also) -> bool {
+    let said = |rule: &Also| {
+        let only = rule.only.as_ref();
+        let text = |word: Option<&At<String>>| word.map(|word| word.value.clone());
+        [
+            text(only.and_then(|only| only.kind.as_ref())),
+            text(only.and_then(|only| only.finish.as_ref())),
+            text(only.and_then(|only| only.slab.as_ref())),
+        ]
+    };
+    let pairs = said(one).into_iter().zip(said(other));
+    pairs
+        .into_iter()
+        .any(|(one, other)| one.is_some() && other.is_some() && one != other)
 }
 
 /// What a rule replaces has to be built in, and the rule has to go by slabs, removal or times.
