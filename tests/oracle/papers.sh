@@ -16,7 +16,7 @@ sed -i 's/^  deposit cap: 33%/  deposit cap: 33%\n  right to cancel: yes/' "$hom
 echo 'escalation: {index: the ready-mix price the county posts, reference: 190.00, over: 5%}' >>"$home/business.yaml"
 cat >"$home/values.yaml" <<'YAML'
 lines:
-  - Base and forms: {value: 4790.00, done: 100%}
+  - Base and forms: {value: 4930.00, done: 100%}
   - The pour: {value: 5000.00, done: 50%, stored: 400.00}
   - Finish and hand-over: {value: 2000.00, done: 0%}
 retainage: 5%
