@@ -252,6 +252,9 @@ fn every_command_shown_runs_and_every_table_is_the_codes() {
         }
         assert!(folder.join("demo-quotes/garden-patio.pdf").exists());
         assert!(folder.join("my-quotes/first.pdf").exists());
+        let owed = "flatwork owed --on 2026-07-20 --in demo-quotes";
+        let paid_up = "Nothing is owed.\n".to_owned();
+        assert_eq!(run(owed, &folder), Ok(paid_up), "{name} pays what it bills");
     }
 }
 

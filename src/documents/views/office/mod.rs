@@ -22,6 +22,7 @@ mod summary;
 pub mod takeoff;
 mod wrap;
 
+pub use crate::office::words::{cause, side};
 pub use margin::Margin;
 pub use summary::summary;
 
@@ -92,30 +93,6 @@ pub fn numbered(lines: &[LineItem]) -> Vec<(usize, &LineItem)> {
 
 fn of_class(lines: &[LineItem], class: Class) -> impl Iterator<Item = &LineItem> {
     lines.iter().filter(move |line| line.class == Some(class))
-}
-
-/// The name by which a line can be asked for.
-pub fn cause(cause: &Cause) -> String {
-    match cause {
-        Cause::Need(name) | Cause::Tax(name) => name.clone(),
-        Cause::PurchaseTax(name) => format!("{name} on purchases"),
-        Cause::Overhead => "overhead".into(),
-        Cause::Contingency => "contingency".into(),
-        Cause::Profit => "profit".into(),
-        Cause::Minimum => "minimum job".into(),
-        Cause::Rounding => "rounding".into(),
-        Cause::Fixed => "fixed price".into(),
-    }
-}
-
-/// The total a line belongs to, in one word.
-pub const fn side(side: Tier) -> &'static str {
-    match side {
-        Tier::Direct => "direct",
-        Tier::Indirect => "indirect",
-        Tier::Price => "price",
-        Tier::Tax => "tax",
-    }
 }
 
 impl Sheet<'_> {
