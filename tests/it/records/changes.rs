@@ -71,6 +71,28 @@ fn a_change_is_priced_by_the_book_of_its_day() {
 }
 
 #[test]
+fn what_is_once_a_job_is_in_no_change_and_what_is_left_out_saves_no_pour() {
+    #[track_caller]
+    fn case(name: &str, change: &str, price: &str) {
+        let firm = firm(name);
+        let book = std::fs::read_to_string(firm.path("book.yaml")).unwrap();
+        let also = "also:\n  setting out: {once a: job, hours: 2 crew hours}\n  washing: {once a: pour, hours: 1 hour}\n";
+        std::fs::write(firm.path("book.yaml"), format!("{book}{also}")).unwrap();
+        firm.done("quote one.yaml --issue --on 2026-05-04");
+        firm.done("accept 2026-0041 --on 2026-05-12");
+        write(&firm, change);
+        firm.done("change 2026-0041 change.yaml --on 2026-06-12");
+        let record = record(&firm, "2026-0041.03.change");
+        assert_eq!(record["what"]["figures"]["price"], price, "{change}");
+    }
+    // As without rules, and one hour of washing: 50.00 x 1.32 more.
+    let added = format!("change: A landing\nadd: {SLAB}\n");
+    case("change-rules-added", &added, "1564.20");
+    let less = format!("change: No landing\ndeduct: {SLAB}\n");
+    case("change-rules-less", &less, "-1415.70");
+}
+
+#[test]
 fn a_signed_change_is_agreed_and_billed_at_the_end() {
     let firm = signed("change-signed");
     let sum = |firm: &Firm| {

@@ -99,7 +99,7 @@ fn if_said<T: Written>(
 /// A rule goes by one thing, and something follows from it.
 fn one_of_each(also: Also, _: &Fields<'_>, problems: &mut Problems) -> Read<Also> {
     let fault = match (&also.by, &also.once) {
-        (None, None) => "says not what it goes by: write `for` or `once a`",
+        (None, None) => "does not say what it goes by: write `for` or `once a`",
         (Some(_), Some(_)) => "goes by two things: write `for` or `once a`, not both",
         _ if also.buy.is_none() && also.hours.is_none() => {
             "makes nothing: write `buy`, `hours` or both"

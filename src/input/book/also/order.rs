@@ -51,7 +51,7 @@ pub(super) fn check(rules: &Named<Also>, problems: &mut Problems) {
         return;
     };
     let way: Vec<String> = way.iter().map(|name| format!("`{name}`")).collect();
-    let message = format!("`{first}` goes by itself");
+    let message = format!("`{first}` comes round to itself");
     let help = format!(
         "let one of them go by something else: {} goes by `{first}`",
         way.join(" goes by ")
