@@ -27,7 +27,7 @@ pub use dowels::DowelStock;
 pub use hire::PumpHire;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Selling};
 pub use rates::rates_help;
-pub use roles::Role;
+pub use roles::{Purpose, Role};
 pub use rules::Rules;
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};
