@@ -2,10 +2,22 @@
 
 use std::collections::BTreeMap;
 
-use super::also::Among;
 use super::item::{ItemKey, item_named};
 use crate::reading::{At, Fields, Problem, Problems, suggest, words};
 use crate::values::Unit;
+
+/// Where a quantity of the list is found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Among {
+    /// What a purpose that is built in goes by.
+    Purposes,
+    /// Of each slab by itself, by its title there.
+    Slabs,
+    Removals,
+    Orders,
+    /// Known only when all other work is.
+    Crew,
+}
 
 /// A rule that every book has: what is bought by itself for what the job has of something.
 #[derive(Clone, Copy, Debug)]
@@ -15,7 +27,7 @@ pub struct Purpose {
     pub called: &'static str,
     /// What it goes by, as it is shown.
     pub by: &'static str,
-    /// The units by which its item may be sold; none where another check tells.
+    /// The units by which its item may be sold, that in which it is worked out first.
     pub units: &'static [Unit],
     /// What has it.
     pub of: Among,
@@ -49,7 +61,7 @@ macro_rules! purposes {
 purposes! {
     Chairs "chairs": "chairs" by [Piece] of Slabs,
         "area ÷ area held by a chair; one in 9 to 25 sq ft is common practice, no source";
-    TieWire "tie wire": "tie wire" by [] of Slabs,
+    TieWire "tie wire": "tie wire" by [Pound] of Slabs,
         "wire of each slab; common practice, no source", else "not charged";
     Forms "forms": "form boards" by [Foot] of Slabs, "edges that need a form";
     DeepForms "deep forms": "deep form boards" by [Foot] of Slabs,

@@ -170,7 +170,8 @@ fn units_of(role: Role, rules: &Rules) -> &'static [Unit] {
         .as_ref()
         .and_then(|one| one.short_load.as_ref());
     match (role, short.map(|short| short.charge)) {
-        (Role::ShortLoad, None) => ANY,
+        // `checks.rs` tells how wire is priced.
+        (Role::ShortLoad, None) | (Role::TieWire, _) => ANY,
         (Role::ShortLoad, Some(ShortCharge::Flat)) => &[Unit::Load],
         (Role::ShortLoad, Some(ShortCharge::EachYard)) => &[Unit::CubicYard],
         // Hired by its own rules, it is not counted by this purpose.

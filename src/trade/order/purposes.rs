@@ -53,7 +53,7 @@ fn of_slab(role: Role, slab: &Slab, found: &SlabQuantities, by: Policies<'_>) ->
     let cures = |way| slab.curing.value == way;
     match role {
         Role::Chairs => chairs(found, by),
-        Role::TieWire => tie_wire(&slab.key, found.crossings.as_ref()?, by),
+        Role::TieWire => Some(tie_wire(&slab.key, found.crossings.as_ref()?, by)),
         Role::Forms => Some(formed(found, by.rules.roles.contains_key(&Role::DeepForms))),
         Role::DeepForms => {
             let (rule, term) = ("deep edges and the sides of steps", deep(found)?);
@@ -107,7 +107,7 @@ fn chairs(slab: &SlabQuantities, by: Policies<'_>) -> Option<Quantity> {
 }
 
 /// Wire for the crossings that are tied.
-fn tie_wire(slab: &str, crossings: &Quantity, by: Policies<'_>) -> Option<Quantity> {
+fn tie_wire(slab: &str, crossings: &Quantity, by: Policies<'_>) -> Quantity {
     let tied = Quantity::said("crossings tied", &by.order.crossings_tied);
     let tie = Quantity::inches("wire for a tie", &by.order.wire_for_a_tie);
     let ties = Quantity::by(
@@ -117,12 +117,12 @@ fn tie_wire(slab: &str, crossings: &Quantity, by: Policies<'_>) -> Option<Quanti
         (of(crossings) * &tied).whole(),
     );
     let roll = ("weight of a roll", "wire on a roll");
-    Some(Quantity::by(
+    Quantity::by(
         "ties × inches ÷ 12 × pounds a foot",
         format!("{slab} tie wire"),
         Unit::Pound,
         (of(&ties) * &tie / number(12)).at_rate(roll, &by.order.tie_wire),
-    ))
+    )
 }
 
 /// Edges and risers that take an ordinary board; deep ones too where the book has no other.
