@@ -55,7 +55,7 @@ impl Side {
     }
 
     /// Area between the arc and its chord in square feet: positive when it adds to the slab.
-    pub(super) fn bow(&self) -> Decimal {
+    pub fn bow(&self) -> Decimal {
         if self.is_straight() {
             return Decimal::ZERO;
         }

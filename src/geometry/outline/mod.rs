@@ -163,10 +163,15 @@ impl Outline {
         if let Some(diameter) = self.circle {
             return arc::circle_area(diameter.feet());
         }
+        let curves = self.sides.iter().map(Side::bow);
+        curves.fold(self.corner_area(), |area, bow| area + bow)
+    }
+
+    /// Square feet of the polygon from corner to corner, as if no side were curved.
+    pub fn corner_area(&self) -> Decimal {
         let corners: Vec<Point> = self.sides.iter().map(|side| side.from).collect();
         let doubled = Area::square_nanometres(point::doubled_area(&corners));
-        let bows: Decimal = self.sides.iter().map(Side::bow).sum();
-        doubled.square_feet() / Decimal::TWO + bows
+        doubled.square_feet() / Decimal::TWO
     }
 
     /// Feet around, curves by their formula, holes left out.

@@ -100,11 +100,42 @@ fn of_shape(
     let place = size.map_or(place, |size| size.place);
     match formula(size, outline) {
         Ok((rule, term)) => Quantity::by(rule, name, Unit::SquareFoot, term),
-        Err(how) => {
+        Err(how) if size.is_some() => {
             let area = Amount::new(outline.area(), Unit::SquareFoot);
             Quantity::new(name, area, Working::Shape { how, place })
         }
+        Err(how) => cornered(name, how, outline, place),
     }
+}
+
+/// From corner to corner, and what each curve adds or takes.
+fn cornered(name: String, how: String, outline: &Outline, place: Place) -> Quantity {
+    let shape = |name: String, area, how| {
+        let area = Amount::new(area, Unit::SquareFoot);
+        Quantity::new(name, area, Working::Shape { how, place })
+    };
+    let curved = outline.sides().iter().filter(|side| !side.is_straight());
+    let curves: Vec<Quantity> = curved
+        .map(|side| {
+            let named = format!("{name}, curve of side {}", side.leg + 1);
+            shape(
+                named,
+                side.bow(),
+                "between the curve and its chord".to_owned(),
+            )
+        })
+        .collect();
+    if curves.is_empty() {
+        return shape(name, outline.area(), how);
+    }
+    let corners = shape(
+        format!("{name}, corner to corner"),
+        outline.corner_area(),
+        how,
+    );
+    let term = curves.iter().fold(of(&corners), |area, curve| area + curve);
+    let rule = "corner to corner, and what curves add or take";
+    Quantity::by(rule, name, Unit::SquareFoot, term)
 }
 
 /// The rule and formula of a shape that has one; else how it is measured, in words.
