@@ -54,6 +54,7 @@ mod standing;
 mod steel_room;
 mod strength;
 mod tax_tells;
+mod thin_slab;
 mod treads;
 mod two_mixes;
 mod vehicle;
@@ -131,6 +132,7 @@ const QUESTIONS: &[Ask] = &[
     colors::ask,
     aggregate::ask,
     steel_room::ask,
+    thin_slab::ask,
     vehicle::ask,
     mesh_roll::ask,
     isolation::ask,

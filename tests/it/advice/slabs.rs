@@ -151,3 +151,17 @@ fn a_barrow_goes_a_hundred_feet() {
         .silent("long-barrow-run");
     far.job("wheelbarrow", "buggy").silent("long-barrow-run");
 }
+
+#[test]
+fn cars_stand_on_four_inches() {
+    let thick = |kind: &str, thickness: &str| {
+        let slab = format!("{SIZE}, thickness: {thickness}");
+        Files::new()
+            .job("patio: {size", &format!("{kind}: {{size"))
+            .job(SIZE, &slab)
+    };
+    thick("driveway", "4 in").silent("thin-slab");
+    thick("driveway", "3 7/8 in").says("thin-slab", "under cars", "no source");
+    thick("patio", "3 1/2 in").silent("thin-slab");
+    thick("patio", "3 in").says("thin-slab", "under people", "3 1/2 in or thicker");
+}
