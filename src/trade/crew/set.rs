@@ -8,7 +8,8 @@ use crate::input::job::SetBox;
 use crate::input::phrases::Ratio;
 use crate::input::site::Question;
 use crate::reading::At;
-use crate::trade::order::{Parts, Policies, boxes, site, whole};
+use crate::trade::measure::works;
+use crate::trade::order::{Parts, Policies, boxes, whole};
 use crate::trade::term::number;
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
@@ -16,7 +17,7 @@ use crate::values::{Amount, Unit};
 /// Tasks that only some jobs have, in the order of the work.
 pub(super) fn listed(work: &Work<'_>, by: Policies<'_>) -> Vec<Task> {
     let rules = by.rules;
-    let works = site::works(work.takeoff, work.slabs, rules).into_iter();
+    let works = works(work.takeoff, work.slabs, rules).into_iter();
     let works = works.filter_map(|(question, rule, quantity)| {
         let (name, stage) = (format!("site {}", question.name()), done_in(question));
         Some(Task::rated(name, stage, whole(quantity)).at(rule.hours?))

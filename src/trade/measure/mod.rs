@@ -17,6 +17,7 @@ mod lap;
 mod mesh;
 mod removal;
 mod retarder;
+mod site;
 mod steps;
 mod thickened;
 
@@ -28,6 +29,7 @@ pub use edges::EdgeQuantities;
 pub use faces::{BorderQuantities, Face, faces};
 pub use joints::JointQuantities;
 pub use removal::RemovalQuantities;
+pub use site::works;
 pub use steps::StepQuantities;
 pub use thickened::ThickenedQuantities;
 

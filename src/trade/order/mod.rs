@@ -13,7 +13,6 @@ mod haul;
 mod memo;
 mod pump;
 mod purposes;
-pub(super) mod site;
 mod sticks;
 mod together;
 
@@ -125,7 +124,7 @@ pub(super) fn beside_slabs(
 ) {
     purposes::of_removals(removals, list);
     haul::list(removals, list);
-    site::list(takeoff, slabs, list);
+    purposes::of_answers(takeoff, slabs, list);
     extras::list(extras, list);
     extras::permit(takeoff, list);
 }

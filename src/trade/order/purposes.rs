@@ -3,13 +3,13 @@
 //! `src/input/book/roles.rs` holds the rules; here is how much there is of what they go by. Rules
 //! of the owner's may replace them, or go by the same.
 
-use super::{List, Policies, Section};
+use super::{List, Policies, Section, whole};
 use crate::input::book::{Among, Curing, Purpose, Role};
 use crate::input::job::{Slab, Takeoff};
-use crate::trade::measure::{RemovalQuantities, SlabQuantities};
+use crate::trade::measure::{RemovalQuantities, SlabQuantities, works};
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::Quantity;
-use crate::values::Unit;
+use crate::values::{Amount, Unit};
 
 /// What purposes take that slabs have something of.
 pub(super) fn of_slabs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
@@ -36,6 +36,29 @@ pub(super) fn of_removals(removals: &[RemovalQuantities], list: &mut List<'_>) {
         });
         let parts = parts.collect();
         list.buy_for_purpose(purpose.role, purpose.called, purpose.by, parts);
+    }
+}
+
+/// What the answers about the site take, by their rules in the book.
+pub(super) fn of_answers(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
+    for (question, rule, work) in works(takeoff, slabs, list.by.rules) {
+        let Some(item) = &rule.item else { continue };
+        let name = format!("site {}", question.name());
+        let quantity = match &rule.each {
+            Some(each) => Quantity::by(
+                "so much for each",
+                name.clone(),
+                each.value.much.unit,
+                of(&work).at_rate(("so much", "for each"), each),
+            ),
+            None if work.amount().unit == Unit::Lump => {
+                let unit = list.unit(item).unwrap_or(Unit::Piece);
+                let amount = Amount::new(work.value(), unit);
+                Quantity::new(name.clone(), amount, work.working().clone())
+            }
+            None => work,
+        };
+        list.buy(item, name, "what the answer brings", &whole(quantity));
     }
 }
 
