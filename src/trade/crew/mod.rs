@@ -1,6 +1,7 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
 mod machines;
+mod placing;
 mod removal;
 mod set;
 mod stages;
@@ -9,6 +10,7 @@ mod task;
 mod tasks;
 mod time;
 
+pub(super) use placing::placing;
 pub use stages::StageHours;
 
 use std::sync::Arc;
@@ -20,7 +22,7 @@ use task::Task;
 
 use crate::input::book::Role;
 use crate::input::business::{CrewPolicy, LaborLines};
-use crate::input::job::{Extra, Method, Takeoff};
+use crate::input::job::{Extra, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
@@ -36,8 +38,6 @@ use crate::values::{Amount, Unit};
 pub struct TaskHours {
     pub name: String,
     stage: Stage,
-    /// How the concrete is placed, where that is the task.
-    places: Option<Method>,
     /// How much work there is.
     pub work: Quantity,
     /// Person hours, difficulty included unless the owner set them.
@@ -91,13 +91,17 @@ pub(super) struct SlabTasks {
 pub(super) struct KnownHours(Once<TaskHours>);
 
 pub(super) fn of_slabs(work: &Work<'_>, list: &mut List<'_>, memo: &mut KnownHours) -> SlabTasks {
+    let mut making = timed(
+        built_in(tasks::before_placing(work), list),
+        work,
+        list,
+        memo,
+    );
+    making.append(&mut list.placing);
+    let after = built_in(tasks::after_placing(work, list.by.rules), list);
+    making.extend(timed(after, work, list, memo));
     SlabTasks {
-        making: timed(
-            built_in(tasks::listed(work, list.by.rules), list),
-            work,
-            list,
-            memo,
-        ),
+        making,
         around: timed(built_in(set::listed(work, list.by), list), work, list, memo),
         returns: surfaces::returns(work, list),
     }
@@ -139,7 +143,7 @@ pub(super) fn crew(
     let shares: Shares = shares.collect();
     let crew = time::time(tasks, of_slabs.returns.clone(), list);
     charge(&crew, shares, list);
-    machines::buggies(work, &crew, list);
+    machines::buggies(work, list);
     machines::breaker(removals, &crew, list);
     crew
 }
@@ -176,12 +180,9 @@ fn timed(
             continue;
         };
         one.rated_by(rate.value.per.unit);
-        let make = || task(&one, &rate, work, list);
-        // What is placed is what is ordered, whatever its parts are.
-        tasks.push(match one.places {
-            Some(_) => make(),
-            None => once(&mut memo.0, &one.name, &one.parts, make),
-        });
+        tasks.push(once(&mut memo.0, &one.name, &one.parts, || {
+            task(&one, &rate, work, list)
+        }));
     }
     tasks
 }
@@ -197,57 +198,65 @@ fn as_written(task: &Task, list: &List<'_>) -> TaskHours {
         shares: shares(&task.parts),
         name: name.clone(),
         stage: task.stage,
-        places: task.places,
         work,
         hours: list.sets.settle(hours),
     }
 }
 
 fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> TaskHours {
-    let (name, unit, crew) = (&task.name, rate.value.per.unit, list.by.crew);
-    let total = format!("{name} work");
-    let total = if let Some(method) = task.places
-        && unit == Unit::CubicYard
-    {
-        // What is placed is what is ordered; its parts only say where the hours belong.
-        let by_it = work.orders.iter().filter(|order| order.by == method);
-        let ordered = sum(by_it.map(|order| &order.order));
-        Quantity::by("ordered yards", total, unit, ordered)
-    } else {
-        let parts = sum(task.parts.iter().map(|(_, part)| part));
-        Quantity::by("added up", total, unit, parts)
-    };
-    let mut term = of(&total).at_rate((format!("{name} rate"), "for each"), rate);
+    let (name, unit) = (&task.name, rate.value.per.unit);
+    let parts = sum(task.parts.iter().map(|(_, part)| part));
+    let total = Quantity::by("added up", format!("{name} work"), unit, parts);
+    let hours = hours(name, &total, None, rate, work.takeoff, list);
+    TaskHours {
+        shares: divided(&hours, shares(&task.parts)),
+        name: name.clone(),
+        stage: task.stage,
+        work: total,
+        hours,
+    }
+}
+
+/// Person hours of so much work; `way` multiplies what takes longer the farther it is.
+fn hours(
+    name: &str,
+    total: &Quantity,
+    way: Option<&Quantity>,
+    rate: &At<Ratio>,
+    takeoff: &Takeoff,
+    list: &List<'_>,
+) -> Quantity {
+    let crew = list.by.crew;
+    let mut term = of(total).at_rate((format!("{name} rate"), "for each"), rate);
+    if let Some(way) = way {
+        term = term * way;
+    }
     if rate.value.much.unit == Unit::CrewHour {
         term = term * &people(crew);
     }
-    let difficulty = work.takeoff.head.difficulty.as_ref();
+    let difficulty = takeoff.head.difficulty.as_ref();
     let difficulty = difficulty.unwrap_or(&crew.difficulty);
     if difficulty.value.number() != Decimal::ONE_HUNDRED {
         term = term * &Quantity::said("difficulty", difficulty);
     }
+    let rule = match way {
+        Some(_) => "work × rate × way",
+        None => "work × rate",
+    };
     // A number of hours that the owner sets is final, and not multiplied.
-    let hours = list.sets.settle(Quantity::by(
-        "work × rate",
-        format!("{name} hours"),
-        Unit::Hour,
-        term,
-    ));
-    let mut shares = shares(&task.parts);
+    let hours = Quantity::by(rule, format!("{name} hours"), Unit::Hour, term);
+    list.sets.settle(hours)
+}
+
+/// Hours by what each part of the job has of the work.
+fn divided(hours: &Quantity, mut shares: Shares) -> Shares {
     let whole: Decimal = shares.iter().map(|(_, share)| share).sum();
     for (_, share) in &mut shares {
         *share = (hours.value() * *share)
             .checked_div(whole)
             .unwrap_or_default();
     }
-    TaskHours {
-        shares,
-        name: name.clone(),
-        stage: task.stage,
-        places: task.places,
-        work: total,
-        hours,
-    }
+    shares
 }
 
 fn people(policy: &CrewPolicy) -> Quantity {

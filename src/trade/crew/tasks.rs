@@ -1,18 +1,16 @@
 //! What the crew has to do: every task that may occur, with its work in each part of the job.
 
-use rust_decimal::Decimal;
-
 use super::Work;
 use super::stages::Stage;
 use super::surfaces::{finishing, sealing};
 use super::task::Task;
 use crate::input::book::Rules;
-use crate::input::job::{Extra, ExtraWhat, Method, Slab};
+use crate::input::job::{Extra, ExtraWhat, Slab};
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
-use crate::trade::order::{ConcreteOrder, Parts, Section, is_labor};
+use crate::trade::order::{Parts, Section, is_labor};
 use crate::trade::term::{number, sum};
-use crate::trade::working::{Quantity, Working};
+use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
 /// How much of a task a slab takes.
@@ -54,8 +52,8 @@ impl Work<'_> {
     }
 }
 
-/// Every task that slabs may bring, with its work in each of them.
-pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+/// Every task before the concrete comes, with its work in each slab.
+pub(super) fn before_placing(work: &Work<'_>) -> Vec<Task> {
     let mut base = work.of_each(|_, found| found.base.clone());
     base.extend(work.of_each(|slab, found| {
         slab.sections.fill()?;
@@ -75,20 +73,12 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         }
         tasks.push(task);
     }
-    tasks.extend(Method::ALL.map(|method| {
-        let ordered = work.orders.iter().filter(|order| order.by == method);
-        let parts = ordered.flat_map(placed).collect();
-        let area = work.of_each(|slab, found| {
-            let by = work.takeoff.access_of(slab.placement).by.value;
-            (by == method).then(|| found.area.clone())
-        });
-        let task = Task::rated(format!("place by {}", method.name()), Stage::Place, parts);
-        Task {
-            places: Some(method),
-            ..task.or(Unit::SquareFoot, area)
-        }
-    }));
-    tasks.extend(finishing(work, rules));
+    tasks
+}
+
+/// Every task on the slabs once they are placed.
+pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+    let mut tasks: Vec<Task> = finishing(work, rules).collect();
     let one = Quantity::by("each step", "step", Unit::Piece, number(1));
     let steps = work.of_each(|slab, found| match &found.steps {
         Some(steps) => Some(steps.risers.clone()),
@@ -157,21 +147,4 @@ fn together(name: &'static str, unit: Unit, all: Vec<&Quantity>) -> Option<Quant
             Some(Quantity::by(rule, name, unit, sum(all)))
         }
     }
-}
-
-/// What of an order is placed in each slab, by its net concrete; it only says where hours belong.
-fn placed(order: &ConcreteOrder) -> impl Iterator<Item = (Section, Quantity)> {
-    let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
-    let one_slab = order.shares.len() == 1;
-    order.shares.iter().map(move |(section, share)| {
-        let part = match (order.order.value() * share).checked_div(net) {
-            Some(part) if !one_slab => Quantity::new(
-                "ordered",
-                Amount::new(part, Unit::CubicYard),
-                Working::plan("", Vec::new(), "the order, by net concrete"),
-            ),
-            Some(_) | None => order.order.clone(),
-        };
-        (*section, part)
-    })
 }

@@ -19,7 +19,7 @@ mod sticks;
 mod together;
 
 use also::Replaced;
-pub use concrete::ConcreteOrder;
+pub use concrete::{BY_CREW, ConcreteOrder};
 pub(super) use extras::is_labor;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
@@ -31,6 +31,7 @@ use crate::input::business::{CrewPolicy, OrderPolicy};
 use crate::input::job::{Extra, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
+use crate::trade::crew::TaskHours;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
 use crate::trade::term::{Term, of, sum};
@@ -99,6 +100,8 @@ pub(super) struct List<'a> {
     pub replaced: Vec<Replaced>,
     /// What purposes went by, whoever buys it.
     pub purposes: Vec<(&'static str, Parts)>,
+    /// Tasks that are known with the orders, since trucks wait for them.
+    pub placing: Vec<TaskHours>,
 }
 
 /// What the slabs alone need.
@@ -160,6 +163,7 @@ impl<'a> List<'a> {
             memo,
             replaced: Vec::new(),
             purposes: Vec::new(),
+            placing: Vec::new(),
         }
     }
 

@@ -14,6 +14,7 @@ from .goods import Goods
 from .labor import Labor
 from .machines import Machines
 from .orders import Orders
+from .placing import Placing
 from .reading import amount, cents, inches, known, load, number, percent, singular, up
 from .removal import Removal
 from .sell import Sell
@@ -28,7 +29,7 @@ BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payme
 BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
 BOOK |= {"finishes", "colors", "sealers", "disposal", "supply", "pump", "buggy", "use", "rates"}
-BOOK |= {"dowels", "boxes", "site", "also"}
+BOOK |= {"dowels", "boxes", "site", "also", "way"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
 USE |= {"vapor retarder", "curing cover"}
@@ -54,7 +55,7 @@ class Line(NamedTuple):
     each: D | None = None
 
 
-class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
+class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Placing, Sell):
     def __init__(self, takeoff, business, book, today):
         self.job, self.business, self.book = load(takeoff), load(business), load(book)
         self.today, self.file_name = today, Path(takeoff).stem

@@ -3,7 +3,7 @@
 import datetime
 from decimal import Decimal as D
 
-from .reading import amount, known, number, percent, rate, up
+from .reading import amount, known, number, up
 
 CREW = {"people", "hours in a day", "travel", "set up and clean up", "round days up to", "count days"}
 CREW |= {"charge", "labor lines", "difficulty"}
@@ -39,9 +39,9 @@ class Labor:
         work["bars"] = self.placed
         work["drill holes"] = self.holes()
         work["mesh"] = sum(s.area for s in slabs if s.value.get("mesh", "none") != "none")
-        for order in self.orders:  # placing goes by ordered yards
+        for order in self.orders:
             task = f"place by {order.by}"
-            work[task] = work.get(task, D(0)) + order.total
+            work[task] = work.get(task, D(0)) + self.as_usual(order)
         finishes = {}
         for slab, finish, area, _ in self.faces():
             if not slab.is_step:
@@ -76,8 +76,6 @@ class Labor:
             return sum((s.area for s in self.slabs if s.base()[0]), D(0))
         if unit == "sq ft" and task == "bars":
             return sum((s.area for s in self.slabs if has_steel(s)), D(0))
-        if unit == "sq ft" and task.startswith("place by "):
-            return sum((s.area for s in self.slabs if f"place by {self.pours[s.pour]['by']}" == task), D(0))
         if task in self.removed and task != "saw cut":
             return self.removed[task]["cu yd" if unit == "cu yd" else "sq ft"]
         return much
@@ -113,15 +111,11 @@ class Labor:
         people, day = D(self.crew["people"]), amount(self.crew["hours in a day"])[0]
         travel = amount(self.crew["travel"])[0]
         set_up = amount(self.crew.get("set up and clean up", "0 hours"))[0]
-        hard = percent(self.job.get("difficulty", self.crew["difficulty"]))
         step = number(self.crew["round days up to"])
         hours, stages, by_task = {}, {}, []
         tasks = self.tasks()
         for name, much, written, of_item in tasks:
-            each, unit = rate(written)
-            crew_hours = people if unit.startswith("crew") else 1
-            # A set number of hours is final, and not multiplied.
-            took = self.set(f"{name} hours", much * each * crew_hours * hard)
+            took = self.person_hours(name, much, written)
             by_task.append(took)
             hours[name] = hours.get(name, D(0)) + took
             stage = stage_of(name, of_item)

@@ -14,13 +14,15 @@ use rust_decimal::Decimal;
 use allowance::allowance;
 use fees::fees;
 use loads::{loads, short};
-use standing::standing;
+pub use standing::BY_CREW;
+use standing::{not_standing, standing};
 use waits::{back, hold_back};
 
 use super::{List, Missing, Section, Shares};
 use crate::input::book::Supply;
 use crate::input::job::{Method, Slab, Takeoff};
 use crate::reading::At;
+use crate::trade::crew::placing;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::tally::{Listed, Tally};
 use crate::trade::term::{of, sum};
@@ -41,6 +43,8 @@ pub struct ConcreteOrder {
     pub loads: Vec<Decimal>,
     /// Yards that make trucks short, or the number of short loads where the charge is flat.
     pub short: Quantity,
+    /// Hours of the crew that places it, where the book has a rate for it.
+    pub placing: Option<Quantity>,
     /// Minutes past the free ones.
     pub standing: Quantity,
     /// The part of the last load that waits for a call.
@@ -132,6 +136,11 @@ pub(super) fn orders(
         orders.push(order);
         tallies.push(tally);
     }
+    list.placing = placing(takeoff, slabs, &mut orders, list);
+    for (order, tally) in orders.iter_mut().zip(&mut tallies) {
+        order.standing = standing(order, supply, tally, list);
+        tally.show([&order.standing]);
+    }
     hold_back(&mut orders, takeoff, supply, &mut tallies);
     for (order, mut tally) in orders.iter_mut().zip(tallies) {
         tally.show(&order.back);
@@ -222,9 +231,8 @@ fn order(
     let order = tally.sets.settle(order);
     let loads = loads(order.value(), supply);
     let by = takeoff.access_of(batch.placement).by.value;
-    let standing = standing(&order, &loads, by, supply, tally, list);
     let short = short(&order, &loads, supply, tally);
-    tally.show([&order, &short, &standing]);
+    tally.show([&order, &short]);
     ConcreteOrder {
         placement: batch.placement,
         mix: batch.mix.clone(),
@@ -234,7 +242,9 @@ fn order(
         back: back(&order, &net, prime, supply, tally),
         net,
         short,
-        standing,
+        // Both are known when every order is.
+        placing: None,
+        standing: not_standing("", tally),
         loads,
         order,
         shares: batch
