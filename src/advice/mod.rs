@@ -56,7 +56,9 @@ mod strength;
 mod tax_tells;
 mod treads;
 mod two_mixes;
+mod unrated;
 mod vehicle;
+mod visits;
 
 use std::sync::Arc;
 
@@ -157,6 +159,8 @@ const QUESTIONS: &[Ask] = &[
     cold_pour::ask,
     two_mixes::ask,
     sets::ask,
+    visits::ask,
+    unrated::ask,
     set_with_option::ask,
     stale::ask,
     promised::ask,

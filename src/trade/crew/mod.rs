@@ -29,7 +29,7 @@ use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::order::also::{AlsoDone, left_to_do};
 use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Once, Shares, once, shares, whole};
 use crate::trade::tally::Listed;
-use crate::trade::term::{of, sum};
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
@@ -63,6 +63,8 @@ pub struct Crew {
     /// Person hours as computed.
     pub hours: Quantity,
     pub days: Quantity,
+    /// Whole days before the last visits, of those that are charged; the customer reads them.
+    pub at_house: Quantity,
     /// Person hours that set the price.
     pub charged: Quantity,
     /// The work of every task, as it is shown.
@@ -134,14 +136,15 @@ pub(super) fn crew(
         memo,
     );
     tasks.extend(of_slabs.making.iter().cloned());
-    tasks.extend(timed(tasks::of_extras(extras, rules), work, list, memo));
+    tasks.extend(timed(tasks::of_extras(extras, list), work, list, memo));
     let also = also.into_iter();
     let also = also.map(|one| Task::rated(one.name, one.stage, one.parts).at(one.rate));
     tasks.extend(timed(also.collect(), work, list, memo));
     tasks.extend(of_slabs.around.iter().cloned());
     let shares = tasks.iter().flat_map(|task| task.shares.iter().copied());
     let shares: Shares = shares.collect();
-    let crew = time::time(tasks, of_slabs.returns.clone(), list);
+    let planned = work.takeoff.head.trips.as_ref();
+    let crew = time::time(tasks, of_slabs.returns.clone(), planned, list);
     charge(&crew, shares, list);
     machines::buggies(work, list);
     machines::breaker(removals, &crew, list);
@@ -231,8 +234,11 @@ fn hours(
     if let Some(way) = way {
         term = term * way;
     }
-    if rate.value.much.unit == Unit::CrewHour {
+    let written = rate.value.much.unit;
+    if written == Unit::CrewHour {
         term = term * &people(crew);
+    } else if written == Unit::Minute {
+        term = term / number(60);
     }
     let difficulty = takeoff.head.difficulty.as_ref();
     let difficulty = difficulty.unwrap_or(&crew.difficulty);
@@ -243,9 +249,13 @@ fn hours(
         Some(_) => "work × rate × way",
         None => "work × rate",
     };
-    // A number of hours that the owner sets is final, and not multiplied.
+    // A number of hours that the owner sets is final, not multiplied, and in the unit of the rate.
     let hours = Quantity::by(rule, format!("{name} hours"), Unit::Hour, term);
-    list.sets.settle(hours)
+    let usual = match written {
+        Unit::CrewHour => Unit::CrewHour,
+        _ => Unit::Hour,
+    };
+    list.sets.settle_in(usual, hours)
 }
 
 /// Hours by what each part of the job has of the work.

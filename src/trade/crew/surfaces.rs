@@ -5,6 +5,7 @@ use rust_decimal::Decimal;
 use super::Work;
 use super::stages::Stage;
 use super::task::Task;
+use super::tasks::wetting_visits;
 use crate::input::book::Rules;
 use crate::reading::At;
 use crate::trade::measure::{Face, faces};
@@ -82,6 +83,7 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
             visits.push(Quantity::by(rule, name, Unit::Trip, number(1)));
         }
     }
+    visits.extend(wetting_visits(work, rules));
     visits.extend(sealing_visits(work, list));
     if visits.is_empty() {
         return None;

@@ -1,17 +1,20 @@
 //! What the crew has to do: every task that may occur, with its work in each part of the job.
 
-use super::Work;
 use super::stages::Stage;
 use super::surfaces::{finishing, sealing};
 use super::task::Task;
-use crate::input::book::Rules;
+use super::{Work, people};
+use crate::input::book::{Curing, Rules};
 use crate::input::job::{Extra, ExtraWhat, Slab};
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
-use crate::trade::order::{Parts, Section, is_labor};
-use crate::trade::term::{number, sum};
+use crate::trade::order::{List, Parts, Section, cured_by, is_labor};
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
+
+/// How long concrete is kept wet; common practice, no source.
+const WET_DAYS: i64 = 7;
 
 /// How much of a task a slab takes.
 type SlabWork = fn(&Slab, &SlabQuantities) -> Option<Quantity>;
@@ -85,6 +88,7 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         None => slab.is_step().then(|| one.clone()),
     });
     let cured = work.of_each(|_, found| Some(found.surface()));
+    tasks.extend(joints_and_covers(work, rules));
     tasks.extend([
         Task::rated("step", Stage::Place, steps),
         Task::rated("cure, strip and clean", Stage::Strip, cured),
@@ -93,8 +97,69 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     tasks
 }
 
+/// Work that takes hours of its own only where the book has a rate for it.
+fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+    let by_hand = work.of_each(|slab, found| {
+        let joints = found.joints.as_ref().filter(|_| !slab.is_sawn());
+        joints.map(|joints| joints.length.clone())
+    });
+    let sawn = |what: fn(&(Quantity, Quantity)) -> &Quantity| {
+        work.of_each(|_, found| Some(what(found.joints.as_ref()?.sawn.as_ref()?).clone()))
+    };
+    let surfaces = work.of_each(|_, found| Some(found.surface()));
+    let cured = |way| cured_by(way, work.takeoff, surfaces.clone());
+    let wet = Task::rated("keep wet", Stage::Strip, cured(Curing::Wet));
+    let is_visited = by_the_visit(rules);
+    let tasks = [
+        Task::rated("joints by hand", Stage::Place, by_hand),
+        Task::rated("joints by saw", Stage::Strip, sawn(|(length, _)| length))
+            .or(Unit::SquareFoot, sawn(|(_, face)| face)),
+        Task::rated("cover slabs", Stage::Place, cured(Curing::Cover)),
+        if is_visited {
+            let visits = wetting(work).collect();
+            Task::rated("keep wet", Stage::Return, visits)
+        } else {
+            wet
+        },
+    ];
+    let is_rated = |task: &Task| rules.rates.get(&task.name).is_some();
+    tasks.into_iter().filter(is_rated).collect()
+}
+
+/// Whether the crew comes for every wetting, by the book's rate.
+fn by_the_visit(rules: &Rules) -> bool {
+    let rate = rules.rates.get("keep wet");
+    rate.is_some_and(|rate| rate.value.per.unit == Unit::Trip)
+}
+
+/// A visit a day to each pour with a slab that is kept wet.
+fn wetting<'a>(work: &'a Work<'_>) -> impl Iterator<Item = (Section, Quantity)> + 'a {
+    let is_wet = |pour: usize| {
+        let slabs = work.takeoff.slabs.iter();
+        slabs
+            .enumerate()
+            .find(move |(_, slab)| slab.placement == pour && slab.curing.value == Curing::Wet)
+    };
+    work.takeoff.pours().filter_map(move |(pour, _)| {
+        let (first, _) = is_wet(pour)?;
+        let rule = "a visit a day for a week: common practice, no source";
+        let name = format!("wetting visits, pour {}", pour + 1);
+        let visits = Quantity::by(rule, name, Unit::Trip, number(WET_DAYS));
+        Some((Section::Slab(first), visits))
+    })
+}
+
+/// The visits of a job that is kept wet by them.
+pub(super) fn wetting_visits(work: &Work<'_>, rules: &Rules) -> Vec<Quantity> {
+    if !by_the_visit(rules) {
+        return Vec::new();
+    }
+    wetting(work).map(|(_, visits)| visits).collect()
+}
+
 /// Hours that come with items of the book that the takeoff adds; done while forming.
-pub(super) fn of_extras(extras: &[&Extra], rules: &Rules) -> Vec<Task> {
+pub(super) fn of_extras(extras: &[&Extra], list: &List<'_>) -> Vec<Task> {
+    let rules = list.by.rules;
     let of_item = |extra: &&Extra| {
         let ExtraWhat::Item(amount) = &extra.what else {
             return None;
@@ -111,7 +176,7 @@ pub(super) fn of_extras(extras: &[&Extra], rules: &Rules) -> Vec<Task> {
     let of_items = extras.iter().filter_map(of_item);
     let hours = extras.iter().filter(|extra| is_labor(extra, rules));
     let hours = hours.filter_map(|extra| match &extra.what {
-        ExtraWhat::Item(amount) => Some((Section::Extras, as_written(extra, amount, Unit::Hour))),
+        ExtraWhat::Item(amount) => Some((Section::Extras, in_hours(extra, amount, list))),
         ExtraWhat::Lump { .. } => None,
     });
     let added = Task {
@@ -119,6 +184,17 @@ pub(super) fn of_extras(extras: &[&Extra], rules: &Rules) -> Vec<Task> {
         ..Task::rated("added labor", Stage::Form, hours.collect())
     };
     of_items.chain([added]).collect()
+}
+
+/// Hours of people, whichever way they are written.
+fn in_hours(extra: &Extra, amount: &At<Amount>, list: &List<'_>) -> Quantity {
+    let said = as_written(extra, amount, amount.value.unit);
+    let (rule, hours) = match amount.value.unit {
+        Unit::CrewHour => ("crew hours × people", of(&said) * &people(list.by.crew)),
+        Unit::Minute => ("minutes ÷ 60", of(&said) / number(60)),
+        _ => return said,
+    };
+    Quantity::by(rule, "added by the takeoff", Unit::Hour, hours)
 }
 
 fn as_written(extra: &Extra, amount: &At<Amount>, unit: Unit) -> Quantity {

@@ -251,7 +251,7 @@ fn sealers(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
 }
 
 /// What is left of `parts` for the slabs that are cured in this way.
-pub(super) fn cured_by(way: Curing, takeoff: &Takeoff, mut parts: Parts) -> Parts {
+pub(in crate::trade) fn cured_by(way: Curing, takeoff: &Takeoff, mut parts: Parts) -> Parts {
     parts.retain(|(section, _)| match section {
         Section::Slab(i) => takeoff.slabs[*i].curing.value == way,
         Section::Removal | Section::Extras | Section::Whole => false,

@@ -21,6 +21,7 @@ mod together;
 use also::Replaced;
 pub use concrete::{BY_CREW, ConcreteOrder};
 pub(super) use extras::is_labor;
+pub(super) use finishes::cured_by;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
 

@@ -24,7 +24,7 @@ from .touching import share_edges
 
 JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "exposure", "access", "zone"}
 JOB |= {"hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
-JOB |= {"not included", "notes", "price", "difficulty", "left alone", "site"}
+JOB |= {"not included", "notes", "price", "difficulty", "left alone", "site", "trips"}
 BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
 BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
@@ -107,10 +107,16 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
         slab.color, slab.seal = (None if said(key) == "none" else said(key) for key in ("color", "seal"))
         slab.curing = slab.value.get("curing", finish.get("curing", "compound"))
 
-    def set(self, name, computed):
+    def set(self, name, computed, usual=""):
         """The owner's figure takes the place of the computed one, and what follows uses it."""
         chosen = self.job.get("set", {}).get(name)
-        return computed if chosen is None else amount(chosen["to"])[0]
+        return computed if chosen is None else self.in_hours(*amount(chosen["to"]), usual)
+
+    def in_hours(self, much, unit, usual):
+        """A crew's hour is one of everybody; a number alone is in the usual unit."""
+        if (unit or usual).startswith("crew"):
+            return much * D(self.crew["people"])
+        return much / 60 if unit == "min" else much
 
     # ---- buying
 
@@ -192,7 +198,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
                 continue
             wanted = amount(written)[0]
             if key == self.role_of("labor"):
-                self.added_hours.append(wanted)
+                self.added_hours.append(self.in_hours(*amount(written), ""))
                 continue
             self.buy(key, key, [wanted], added=True)
             if "work" in self.item(key):
@@ -202,7 +208,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
 
     def estimate(self, chosen):
         """Every line of one combination, then overhead to tax, as (title, quantity, amount)."""
-        if any("change" in option or "drop" in option for option in chosen):
+        if any(key in option for option in chosen for key in ("change", "drop", "trips")):
             return self.written_in(chosen).estimate([])
         return self.priced([option.get("add", []) for option in chosen])
 
@@ -215,6 +221,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
                 own = {"size": own} if isinstance(own, str) else own
                 job["slabs"][name] = {**own, **changed}
             job["extra"] = [*job.get("extra", []), *option.get("add", [])]
+            job.update({"trips": option["trips"]} if "trips" in option else {})
         for name in [name for option in chosen for name in option.get("drop", [])]:
             job["slabs"].pop(name, None)
             for key in ("remove", "extra"):
@@ -270,5 +277,5 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
         for taken in itertools.product(*self.groups()):
             taken = [pair for pair in taken if pair]
             for name, option in taken:
-                known(f"option {name}", option, ("add", "says", "change", "drop"))
+                known(f"option {name}", option, ("add", "says", "change", "drop", "trips"))
             yield tuple(name for name, _ in taken), [option for _, option in taken]

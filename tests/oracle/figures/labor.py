@@ -60,8 +60,26 @@ class Labor:
                 sealed[slab.seal] = sealed.get(slab.seal, D(0)) + slab.area
         for seal, area in sealed.items():
             found.append((f"seal {seal}", area, self.book["sealers"][seal]["hours"], False))
-        found += self.site_tasks() + self.box_tasks()
+        found += self.site_tasks() + self.box_tasks() + self.covers()
         return found + self.also_tasks() + [(*one, True) for one in self.item_work]
+
+    def covers(self):
+        """What takes time only where the book rates it: laying covers, keeping wet by area or by the visit."""
+        rates, found = self.book["rates"], []
+        surface = lambda way: sum((s.area + s.face for s in self.slabs if s.curing == way), D(0))
+        if "cover slabs" in rates:
+            found.append(("cover slabs", surface("cover"), rates["cover slabs"], "place"))
+        if self.wetting():
+            found.append(("keep wet", self.wetting(), rates["keep wet"], "return"))
+        elif "keep wet" in rates:
+            found.append(("keep wet", surface("wet"), rates["keep wet"], "strip"))
+        return [one for one in found if one[1]]
+
+    def wetting(self):
+        """A visit a day for a week to every pour that is kept wet, where it is rated by the visit."""
+        if not self.book["rates"].get("keep wet", "").endswith("per trip"):
+            return D(0)
+        return D(7 * len({s.pour for s in self.slabs if s.curing == "wet"}))
 
     def written_hours(self):
         """Hours the owner adds are final, and done while forming."""
@@ -89,6 +107,7 @@ class Labor:
             entries = [self.book.get("finishes", {}).get(finish, {}) for finish in used]
             total += max((number(entry.get("trips", "0")) for entry in entries), default=D(0))
             total += self.also_returns(pour)
+        total += self.wetting()
         waits = {}
         for slab in self.slabs:
             if slab.seal:
@@ -129,12 +148,17 @@ class Labor:
         in_days = lambda n: up(n / (people * day), step) if step else n / (people * day)
         returns = self.returns()
         days = D(0)
+        # The owner's plan is for the work; a stage has its part of it by its hours.
+        planned = amount(self.job["trips"])[0] if "trips" in self.job else None
+        before = sum(took for stage, took in stages.items() if stage != "return")
         if self.crew.get("count days", "by the job") == "by stage":
             if returns:
                 stages.setdefault("return", D(0))
             trips = D(0)
             for stage, took in stages.items():
                 here = visits(took)
+                if planned and stage != "return":
+                    here = planned * took / before if before else D(0)
                 if stage == "return":
                     here = max(here, returns)
                 here = self.set(f"trips to {stage}", here)
@@ -143,7 +167,7 @@ class Labor:
                 trips += here
             trips = self.set("trips", trips)
         else:
-            trips = self.set("trips", visits(worked) + returns)
+            trips = self.set("trips", (planned or visits(worked)) + returns)
         whole = worked + self.set("travel hours", trips * people * travel)
         if set_up:
             whole += self.set("set-up hours", trips * people * set_up)

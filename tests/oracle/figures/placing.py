@@ -26,11 +26,11 @@ class Placing:
         return much * self.way(self.pours[order.pour])
 
     def person_hours(self, task, much, written):
-        """A set number of hours is final, and not multiplied."""
+        """A set number of hours is final, not multiplied, and in the unit of its rate."""
         each, unit = rate(written)
         crew_hours = D(self.crew["people"]) if unit.startswith("crew") else 1
         hard = percent(self.job.get("difficulty", self.crew["difficulty"]))
-        return self.set(f"{task} hours", much * each * crew_hours * hard)
+        return self.set(f"{task} hours", much * each * crew_hours * hard / (60 if unit == "min" else 1), unit)
 
     def placing_of(self, order):
         """Its share of the hours that all orders placed like it take."""

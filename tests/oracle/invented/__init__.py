@@ -50,4 +50,6 @@ def job(seed):
     own.rules(also, shop)
     hands = Chance(f"{seed} crew")
     crew.ways(hands, shop, made)
+    crew.plan(hands, made)
+    crew.units(hands, shop)
     return made, firm, shop, chance.features | also.features | hands.features

@@ -63,7 +63,13 @@ pub(super) fn standing(
 fn unloading(order: &ConcreteOrder, tally: &Tally<'_>, list: &mut List<'_>) -> Option<Quantity> {
     let unload = format!("unload by {}", order.by.name());
     let rate = list.rate(&unload)?;
-    let by_way = Quantity::each(unload, Unit::Minute, &rate);
+    let by_way = Quantity::each(unload.clone(), Unit::Minute, &rate);
+    let by_way = if rate.value.much.unit == Unit::Hour {
+        let hours = Quantity::each(unload.clone(), Unit::Hour, &rate);
+        Quantity::by("hours × 60", unload, Unit::Minute, of(&hours) * number(60))
+    } else {
+        by_way
+    };
     let Some(placing) = &order.placing else {
         return Some(by_way);
     };
