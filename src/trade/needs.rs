@@ -135,13 +135,16 @@ fn work_out(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> OfSlabs {
         orders: &[],
     };
     list.replaced = also::replaced(alone, rules);
-    let orders = order::for_slabs(takeoff, &slabs, &mut list);
+    let place = |orders: &mut [ConcreteOrder], list: &mut List<'_>| {
+        crew::placing(takeoff, &slabs, orders, list)
+    };
+    let (orders, placing) = order::for_slabs(takeoff, &slabs, &mut list, place);
     let work = crew::Work {
         takeoff,
         slabs: &slabs,
         orders: &orders,
     };
-    let tasks = crew::of_slabs(&work, &mut list, &mut memo.crew);
+    let tasks = crew::of_slabs(&work, placing, &mut list, &mut memo.crew);
     OfSlabs {
         tasks,
         needs: list.needs,

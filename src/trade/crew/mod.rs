@@ -1,5 +1,6 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
+mod covers;
 mod machines;
 mod placing;
 mod removal;
@@ -92,14 +93,19 @@ pub(super) struct SlabTasks {
 #[derive(Debug, Default)]
 pub(super) struct KnownHours(Once<TaskHours>);
 
-pub(super) fn of_slabs(work: &Work<'_>, list: &mut List<'_>, memo: &mut KnownHours) -> SlabTasks {
+pub(super) fn of_slabs(
+    work: &Work<'_>,
+    placing: Vec<TaskHours>,
+    list: &mut List<'_>,
+    memo: &mut KnownHours,
+) -> SlabTasks {
     let mut making = timed(
         built_in(tasks::before_placing(work), list),
         work,
         list,
         memo,
     );
-    making.append(&mut list.placing);
+    making.extend(placing);
     let after = built_in(tasks::after_placing(work, list.by.rules), list);
     making.extend(timed(after, work, list, memo));
     SlabTasks {
@@ -296,11 +302,12 @@ fn charge(crew: &Crew, shares: Shares, list: &mut List<'_>) {
                 shares,
             }));
     }
-    list.buy_role(
+    let trips = Role::Trip.purpose();
+    list.buy_for_purpose(
         Role::Trip,
-        "trips",
-        "every day on site",
-        &whole(crew.trips.clone()),
+        trips.called,
+        trips.by,
+        whole(crew.trips.clone()),
     );
 }
 

@@ -3,9 +3,9 @@
 use rust_decimal::Decimal;
 
 use super::Work;
+use super::covers::wetting_visits;
 use super::stages::Stage;
 use super::task::Task;
-use super::tasks::wetting_visits;
 use crate::input::book::Rules;
 use crate::reading::At;
 use crate::trade::measure::{Face, faces};

@@ -1,5 +1,6 @@
 //! What the crew has to do: every task that may occur, with its work in each part of the job.
 
+use super::covers::{by_the_visit, wetting};
 use super::stages::Stage;
 use super::surfaces::{finishing, sealing};
 use super::task::Task;
@@ -8,13 +9,10 @@ use crate::input::book::{Curing, Rules};
 use crate::input::job::{Extra, ExtraWhat, Slab};
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
-use crate::trade::order::{List, Parts, Section, cured_by, is_labor};
+use crate::trade::order::{List, Parts, Section, is_labor};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
-
-/// How long concrete is kept wet; common practice, no source.
-const WET_DAYS: i64 = 7;
 
 /// How much of a task a slab takes.
 type SlabWork = fn(&Slab, &SlabQuantities) -> Option<Quantity>;
@@ -106,8 +104,8 @@ fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     let sawn = |what: fn(&(Quantity, Quantity)) -> &Quantity| {
         work.of_each(|_, found| Some(what(found.joints.as_ref()?.sawn.as_ref()?).clone()))
     };
-    let surfaces = work.of_each(|_, found| Some(found.surface()));
-    let cured = |way| cured_by(way, work.takeoff, surfaces.clone());
+    let cured =
+        |way| work.of_each(|slab, found| (slab.curing.value == way).then(|| found.surface()));
     let wet = Task::rated("keep wet", Stage::Strip, cured(Curing::Wet));
     let is_visited = by_the_visit(rules);
     let tasks = [
@@ -124,37 +122,6 @@ fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     ];
     let is_rated = |task: &Task| rules.rates.get(&task.name).is_some();
     tasks.into_iter().filter(is_rated).collect()
-}
-
-/// Whether the crew comes for every wetting, by the book's rate.
-fn by_the_visit(rules: &Rules) -> bool {
-    let rate = rules.rates.get("keep wet");
-    rate.is_some_and(|rate| rate.value.per.unit == Unit::Trip)
-}
-
-/// A visit a day to each pour with a slab that is kept wet.
-fn wetting<'a>(work: &'a Work<'_>) -> impl Iterator<Item = (Section, Quantity)> + 'a {
-    let is_wet = |pour: usize| {
-        let slabs = work.takeoff.slabs.iter();
-        slabs
-            .enumerate()
-            .find(move |(_, slab)| slab.placement == pour && slab.curing.value == Curing::Wet)
-    };
-    work.takeoff.pours().filter_map(move |(pour, _)| {
-        let (first, _) = is_wet(pour)?;
-        let rule = "a visit a day for a week: common practice, no source";
-        let name = format!("wetting visits, pour {}", pour + 1);
-        let visits = Quantity::by(rule, name, Unit::Trip, number(WET_DAYS));
-        Some((Section::Slab(first), visits))
-    })
-}
-
-/// The visits of a job that is kept wet by them.
-pub(super) fn wetting_visits(work: &Work<'_>, rules: &Rules) -> Vec<Quantity> {
-    if !by_the_visit(rules) {
-        return Vec::new();
-    }
-    wetting(work).map(|(_, visits)| visits).collect()
 }
 
 /// Hours that come with items of the book that the takeoff adds; done while forming.

@@ -11,9 +11,8 @@ mod finishes;
 mod goods;
 mod haul;
 mod memo;
-mod permit;
 mod pump;
-mod sawing;
+mod purposes;
 pub(super) mod site;
 mod sticks;
 mod together;
@@ -21,7 +20,6 @@ mod together;
 use also::Replaced;
 pub use concrete::{BY_CREW, ConcreteOrder};
 pub(super) use extras::is_labor;
-pub(super) use finishes::cured_by;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
 
@@ -32,7 +30,6 @@ use crate::input::business::{CrewPolicy, OrderPolicy};
 use crate::input::job::{Extra, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
-use crate::trade::crew::TaskHours;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
 use crate::trade::term::{Term, of, sum};
@@ -101,21 +98,22 @@ pub(super) struct List<'a> {
     pub replaced: Vec<Replaced>,
     /// What purposes went by, whoever buys it.
     pub purposes: Vec<(&'static str, Parts)>,
-    /// Tasks that are known with the orders, since trucks wait for them.
-    pub placing: Vec<TaskHours>,
 }
 
-/// What the slabs alone need.
-pub(super) fn for_slabs(
+/// What the slabs alone need; trucks wait for what `place` works out of the orders.
+pub(super) fn for_slabs<T: Default>(
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
     list: &mut List<'_>,
-) -> Vec<ConcreteOrder> {
-    let orders = concrete::orders(takeoff, slabs, list);
+    place: impl FnOnce(&mut [ConcreteOrder], &mut List<'_>) -> T,
+) -> (Vec<ConcreteOrder>, T) {
+    let (orders, placed) = concrete::orders(takeoff, slabs, list, place);
     goods::list(takeoff, slabs, &orders, list);
+    purposes::of_slabs(takeoff, slabs, list);
+    pump::list(takeoff, &orders, list);
     boxes::list(takeoff, list);
     finishes::list(takeoff, slabs, &orders, list);
-    orders
+    (orders, placed)
 }
 
 /// What the job needs beside: removal, answers about the site, what is added by hand.
@@ -126,22 +124,11 @@ pub(super) fn beside_slabs(
     extras: &[&Extra],
     list: &mut List<'_>,
 ) {
-    sawing::list(removals, list);
+    purposes::of_removals(removals, list);
     haul::list(removals, list);
     site::list(takeoff, slabs, list);
     extras::list(extras, list);
-    permit::list(takeoff, list);
-}
-
-/// What every slab has of something, where it has any.
-pub(super) fn of_each(
-    slabs: &[SlabQuantities],
-    what: impl Fn(&SlabQuantities) -> Option<Quantity>,
-) -> Parts {
-    let slabs = slabs.iter().enumerate();
-    slabs
-        .filter_map(|(i, slab)| Some((Section::Slab(i), what(slab)?)))
-        .collect()
+    extras::permit(takeoff, list);
 }
 
 /// For the job as a whole.
@@ -164,7 +151,6 @@ impl<'a> List<'a> {
             memo,
             replaced: Vec::new(),
             purposes: Vec::new(),
-            placing: Vec::new(),
         }
     }
 
@@ -259,16 +245,16 @@ impl<'a> List<'a> {
         Some(At { value, place })
     }
 
-    /// Buys what stands for `role`, if there is anything to buy.
-    pub fn buy_role(
+    /// Buys what stands for `role`, if there is anything to buy that no rule of the owner's is for.
+    pub fn buy_for_purpose(
         &mut self,
         role: Role,
         name: impl Into<Name>,
         rule: &'static str,
-        parts: &[(Section, Quantity)],
+        parts: Parts,
     ) -> Option<&mut Need> {
-        self.purposes.push((role.name(), parts.to_vec()));
-        let parts = also::left_to_buy(role.name(), parts.to_vec(), &self.replaced);
+        self.purposes.push((role.name(), parts.clone()));
+        let parts = also::left_to_buy(role.name(), parts, &self.replaced);
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
             return None;
         }

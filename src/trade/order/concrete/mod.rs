@@ -22,7 +22,6 @@ use super::{List, Missing, Section, Shares};
 use crate::input::book::Supply;
 use crate::input::job::{Method, Slab, Takeoff};
 use crate::reading::At;
-use crate::trade::crew::placing;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::tally::{Listed, Tally};
 use crate::trade::term::{of, sum};
@@ -100,14 +99,15 @@ impl Batch<'_> {
     }
 }
 
-pub(super) fn orders(
+pub(super) fn orders<T: Default>(
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
     list: &mut List<'_>,
-) -> Vec<ConcreteOrder> {
+    place: impl FnOnce(&mut [ConcreteOrder], &mut List<'_>) -> T,
+) -> (Vec<ConcreteOrder>, T) {
     let Some(supply) = &list.by.rules.supply else {
         list.missing.push(Missing::Supply);
-        return Vec::new();
+        return Default::default();
     };
     let batches = batches(takeoff);
     let primed = primed(&batches, takeoff, slabs);
@@ -136,7 +136,7 @@ pub(super) fn orders(
         orders.push(order);
         tallies.push(tally);
     }
-    list.placing = placing(takeoff, slabs, &mut orders, list);
+    let placed = place(&mut orders, list);
     for (order, tally) in orders.iter_mut().zip(&mut tallies) {
         order.standing = standing(order, supply, tally, list);
         tally.show([&order.standing]);
@@ -147,7 +147,7 @@ pub(super) fn orders(
         order.listed = tally.done();
     }
     fees(&orders, takeoff, supply, list);
-    orders
+    (orders, placed)
 }
 
 /// In the order of their pours.
