@@ -18,7 +18,8 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             let joints = measured.joints.as_ref();
             joints.is_some_and(|joints| !joints.panels.lines.is_empty())
         })
-        .map(|(slab, _)| slab);
+        .map(|(slab, _)| slab)
+        .filter(|slab| !slab.is_sawn());
     let shallow = jointed.filter(|slab| tool.value < groove_depth(slab.thickest()));
     // The deepest cut of the job decides which tool is brought along.
     let deepest = shallow.max_by(|a, b| {

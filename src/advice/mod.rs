@@ -57,7 +57,9 @@ mod tax_tells;
 mod thin_slab;
 mod treads;
 mod two_mixes;
+mod unrated;
 mod vehicle;
+mod visits;
 
 use std::sync::Arc;
 
@@ -159,6 +161,8 @@ const QUESTIONS: &[Ask] = &[
     cold_pour::ask,
     two_mixes::ask,
     sets::ask,
+    visits::ask,
+    unrated::ask,
     set_with_option::ask,
     stale::ask,
     promised::ask,

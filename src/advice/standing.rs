@@ -3,6 +3,7 @@
 use super::Case;
 use crate::input::book::Role;
 use crate::reading::Problem;
+use crate::trade::order::BY_CREW;
 use crate::values::rounding;
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
@@ -20,8 +21,14 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             1 => "its truck stands".to_owned(),
             several => format!("its {several} trucks stand"),
         };
+        let waits = minutes.parts().iter().any(|part| part.rule() == BY_CREW);
+        let (why, help) = if waits {
+            (" while this crew places it", "more people, or another way to place it, may cost less; it is in the price as it is")
+        } else {
+            ("", "another pair of hands at the truck, or another way to place it, may cost less; it is in the price as it is")
+        };
         let message = format!(
-            "`{}`: {trucks} `{}` past the free minutes, which costs {fee}",
+            "`{}`: {trucks} `{}` past the free minutes{why}, which costs {fee}",
             order.order.name(),
             minutes.amount()
         );
@@ -29,7 +36,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         Some(
             Problem::new("standing-time", message)
                 .at(by.place)
-                .help("another pair of hands at the truck, or another way to place it, may cost less; it is in the price as it is"),
+                .help(help),
         )
     });
     answers.collect()

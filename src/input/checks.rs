@@ -18,11 +18,46 @@ macro_rules! units_asked {
 
 units_asked! {
     cubic_yards CubicYard;
-    hours Hour;
     plain Plain;
     pounds Pound;
     psi Psi;
     square_feet SquareFoot;
+}
+
+/// Hours of people, also where they are written in minutes.
+pub(super) fn hours(at: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
+    let at = at.map(|amount| match amount.unit {
+        Unit::Minute => Amount::new(amount.value / Decimal::from(60), Unit::Hour),
+        _ => amount,
+    });
+    in_unit(at, Unit::Hour, key, problems)
+}
+
+/// Hours of people or of the crew, or minutes.
+pub(super) fn work_time(at: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
+    if at.value.unit.is_time() {
+        return Ok(at);
+    }
+    hours(at, key, problems)
+}
+
+/// A whole number of them, one at least; `2 trips` and `2` are the same.
+pub(super) fn trips_planned(
+    at: At<Amount>,
+    key: &str,
+    problems: &mut Problems,
+) -> Read<At<Amount>> {
+    let unit = match at.value.unit {
+        Unit::Trip => Unit::Trip,
+        _ => Unit::Plain,
+    };
+    let at = in_unit(at, unit, key, problems)?;
+    let many = at.value.value;
+    if many.fract().is_zero() && Decimal::ONE <= many {
+        return Ok(at.map(|_| Amount::new(many, Unit::Trip)));
+    }
+    let problem = Problem::new("not-whole", "the crew comes a whole number of times").at(at.place);
+    Err(problems.push(problem.help("write `1` or more, or leave the line out")))
 }
 
 macro_rules! above_zero_asked {

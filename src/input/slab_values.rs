@@ -2,7 +2,7 @@
 
 use crate::input::book::Curing;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Thickness,
+    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Sawn, Thickness,
 };
 use crate::input::sections::Thickened;
 use crate::reading::At;
@@ -38,6 +38,8 @@ keys! {
             "compound (sprayed on), cover (laid over it), wet or none", "wet";
         /// `Some(None)` is an explicit `none`.
         joints: Option<At<Option<Length>>> = "joints", else "none", "longest side of a panel", "8 ft";
+        sawn: Option<At<Sawn>> = "sawn" as "yes, no or depth", usual "no",
+            "whether its joints are sawn, and how deep if not a quarter of the slab", "1 1/4 in";
         fall: Option<At<FallPhrase>> = "fall", else "level", "so that water runs off", "1/4 in per ft";
         /// `Some(None)` is an explicit `none`.
         thickened: Option<At<Option<Thickened>>> = "thickened" as "edges", else "none",

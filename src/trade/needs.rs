@@ -62,7 +62,11 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
     let (slabs, orders) = (&of_slabs.slabs, &of_slabs.orders);
     let removals = measure::removals(takeoff);
     let extras: Vec<&Extra> = takeoff.head.extras.iter().chain(&takeoff.added).collect();
-    let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
+    let mut list = List::new(
+        by,
+        Sets::of_crew(&takeoff.head.sets, by.crew),
+        &mut memo.order,
+    );
     list.needs.clone_from(&of_slabs.needs);
     list.missing.clone_from(&of_slabs.missing);
     list.purposes.clone_from(&of_slabs.purposes);
@@ -119,7 +123,11 @@ fn work_out(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> OfSlabs {
     let (policy, rules) = (by.order, by.rules);
     let with = Measuring { policy, rules };
     let slabs = memo.order.measured.slabs(takeoff, with);
-    let mut list = List::new(by, Sets(&takeoff.head.sets), &mut memo.order);
+    let mut list = List::new(
+        by,
+        Sets::of_crew(&takeoff.head.sets, by.crew),
+        &mut memo.order,
+    );
     let alone = also::Job {
         takeoff,
         slabs: &slabs,
@@ -127,13 +135,16 @@ fn work_out(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> OfSlabs {
         orders: &[],
     };
     list.replaced = also::replaced(alone, rules);
-    let orders = order::for_slabs(takeoff, &slabs, &mut list);
+    let place = |orders: &mut [ConcreteOrder], list: &mut List<'_>| {
+        crew::placing(takeoff, &slabs, orders, list)
+    };
+    let (orders, placing) = order::for_slabs(takeoff, &slabs, &mut list, place);
     let work = crew::Work {
         takeoff,
         slabs: &slabs,
         orders: &orders,
     };
-    let tasks = crew::of_slabs(&work, &mut list, &mut memo.crew);
+    let tasks = crew::of_slabs(&work, placing, &mut list, &mut memo.crew);
     OfSlabs {
         tasks,
         needs: list.needs,

@@ -2,22 +2,67 @@
 
 use std::collections::BTreeSet;
 
+use rust_decimal::Decimal;
+
+use crate::input::business::CrewPolicy;
 use crate::input::job::SetTo;
 use crate::reading::{Problem, Problems, suggest};
 use crate::trade::{Quantity, Working};
-use crate::values::Unit;
+use crate::values::{Amount, Unit};
 
 /// The overrides of a takeoff.
 #[derive(Clone, Copy, Debug)]
-pub struct Sets<'a>(pub &'a [SetTo]);
+pub struct Sets<'a> {
+    all: &'a [SetTo],
+    /// In the crew; one where nothing is in hours yet.
+    people: Decimal,
+}
 
-impl Sets<'_> {
+impl<'a> Sets<'a> {
+    /// Of what is measured, which takes no time.
+    pub const fn measured(all: &'a [SetTo]) -> Self {
+        let people = Decimal::ONE;
+        Self { all, people }
+    }
+
+    pub const fn of_crew(all: &'a [SetTo], crew: &CrewPolicy) -> Self {
+        let people = crew.people.value.value;
+        Self { all, people }
+    }
+
     /// The quantity, or what the owner set it to; what depends on it follows.
     pub fn settle(self, quantity: Quantity) -> Quantity {
-        match self.0.iter().find(|set| set.name.value == quantity.name()) {
-            Some(set) => quantity.set(set.to.value, set.because.clone(), set.to.place),
-            None => quantity,
+        let unit = quantity.amount().unit;
+        self.settle_in(unit, quantity)
+    }
+
+    /// The same, where a number without a unit is in this one.
+    pub fn settle_in(self, usual: Unit, quantity: Quantity) -> Quantity {
+        let Some(set) = self
+            .all
+            .iter()
+            .find(|set| set.name.value == quantity.name())
+        else {
+            return quantity;
+        };
+        let mut to = set.to.value;
+        if to.unit == Unit::Plain {
+            to.unit = usual;
         }
+        let sixty = Decimal::from(60);
+        let (value, said) = match (to.unit, quantity.amount().unit) {
+            (Unit::CrewHour, Unit::Hour) => {
+                let people = Amount::new(self.people, Unit::Plain);
+                (
+                    to.value * self.people,
+                    Some(format!("{to} of {people} people")),
+                )
+            }
+            (Unit::Minute, Unit::Hour) => (to.value / sixty, Some(to.to_string())),
+            (Unit::Hour, Unit::Minute) => (to.value * sixty, Some(to.to_string())),
+            _ => (to.value, None),
+        };
+        quantity.set(value, said, set.because.clone(), set.to.place)
     }
 }
 
@@ -84,7 +129,13 @@ fn unanswered(set: &SetTo, known: &BTreeSet<String>) -> Problem {
 
 fn in_its_unit(set: &SetTo, quantity: &Quantity, problems: &mut Problems) {
     let (unit, written) = (quantity.amount().unit, set.to.value.unit);
-    if written == Unit::Plain || written == unit {
+    let is_meant = match written {
+        Unit::Plain => true,
+        Unit::CrewHour => unit == Unit::Hour,
+        Unit::Hour | Unit::Minute => matches!(unit, Unit::Hour | Unit::Minute),
+        written => written == unit,
+    };
+    if is_meant {
         return;
     }
     let message = format!(

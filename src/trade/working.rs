@@ -45,6 +45,8 @@ pub enum Working {
     /// Overruled by the owner, who said why.
     Set {
         computed: Quantity,
+        /// What was written, where that is in another unit: `8 crew hours of 3 people`.
+        said: Option<String>,
         because: String,
         place: Place,
     },
@@ -142,14 +144,12 @@ impl Quantity {
         Self::new(name, money.into(), Working::Rule { term, rule })
     }
 
-    pub fn set(self, to: Amount, because: String, place: Place) -> Self {
-        let (name, amount) = (
-            self.0.name.clone(),
-            Amount::new(to.value, self.amount().unit),
-        );
+    pub fn set(self, to: Decimal, said: Option<String>, because: String, place: Place) -> Self {
+        let (name, amount) = (self.0.name.clone(), Amount::new(to, self.amount().unit));
         let computed = self;
         let working = Working::Set {
             computed,
+            said,
             because,
             place,
         };
@@ -189,9 +189,13 @@ impl Quantity {
             Working::Shape { how, .. } | Working::Plan { how, .. } => how.clone(),
             Working::Rule { term, .. } => term.shown(),
             Working::Set {
-                computed, because, ..
+                computed,
+                said,
+                because,
+                ..
             } => format!(
-                "set by you, because {because}; computed {}",
+                "set by you{}, because {because}; computed {}",
+                as_said(said.as_ref()),
                 computed.amount()
             ),
         }
@@ -260,6 +264,11 @@ impl Quantity {
             Working::Given(_) | Working::Shape { .. } | Working::Set { .. } => "",
         }
     }
+}
+
+/// ` as 8 crew hours of 3 people`, where the owner wrote another unit.
+pub fn as_said(said: Option<&String>) -> String {
+    said.map_or_else(String::new, |said| format!(" as {said}"))
 }
 
 #[cfg(test)]
@@ -340,7 +349,7 @@ mod tests {
     #[test]
     fn a_set_quantity_keeps_what_was_computed() {
         let hours = q("hours", dec!(12), Unit::Hour);
-        let set = hours.set(Amount::new(dec!(14), Unit::Plain), "two men".into(), HERE);
+        let set = hours.set(dec!(14), None, "two men".into(), HERE);
         assert_eq!(set.value(), dec!(14));
         assert_eq!(
             set.shown(),

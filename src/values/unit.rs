@@ -47,15 +47,22 @@ units! {
     Roll "roll" "rolls" [];
     Load "load" "loads" [];
     Trip "trip" "trips" [];
-    Minute "min" "min" ["minute", "minutes"];
-    Hour "hour" "hours" ["h", "hr", "hrs"];
-    CrewHour "crew hour" "crew hours" [];
+    Minute "min" "min" ["mins", "minute", "minutes"];
+    Hour "hour" "hours" ["h", "hr", "hrs", "labor hour", "labor hours", "person hour", "person hours", "man hour", "man hours"];
+    CrewHour "crew hour" "crew hours" ["crew h", "crew hr", "crew hrs"];
     Day "day" "days" ["d"];
     Lump "lump" "lump" ["lump sum", "job"];
     Dollar "dollar" "dollars" [];
     Percent "%" "%" [];
     Psi "psi" "psi" [];
     Plain "" "" [];
+}
+
+impl Unit {
+    /// What work takes: hours of people or of the whole crew, or minutes.
+    pub const fn is_time(self) -> bool {
+        matches!(self, Self::Minute | Self::Hour | Self::CrewHour)
+    }
 }
 
 /// What one of a metric unit is in ours, as far as it helps to convert; by definition (NIST SP 811, from memory)
@@ -127,6 +134,9 @@ mod tests {
         case("SF", Unit::SquareFoot);
         case("LF", Unit::Foot);
         case("hrs", Unit::Hour);
+        case("labor hours", Unit::Hour);
+        case("crew hrs", Unit::CrewHour);
+        case("mins", Unit::Minute);
     }
 
     #[test]

@@ -7,6 +7,7 @@ mod advice;
 mod book_check;
 mod book_import;
 mod cost_sheet;
+mod crew;
 mod defaults;
 mod docs;
 mod errors;

@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import also, boxes, dowels, goods, job, labor, machines, named, orders, path, reading, removal, sell, sides, site, slab, steel, touching
+from figures import also, boxes, dowels, goods, job, labor, machines, named, orders, path, placing, reading, removal, sell, sides, site, slab, steel, touching
 
 
 def down(value, step):
@@ -95,6 +95,14 @@ RULES = {
     "what is added by hand goes up by itself": instead(
         job.Job, "buy", lambda was: lambda self, *args, added=False, **names: was(self, *args, **names)
     ),
+    "a long way takes no longer": instead(placing.Placing, "way", lambda _: lambda *_: D(1)),
+    "a crew's hour is one of one person": instead(job.Job, "in_hours", lambda _: lambda self, much, unit, usual: much),
+    "trips an option plans are not made": instead(
+        job.Job, "written_in", lambda was: lambda self, chosen: was(self, [{**one, "trips": "1"} for one in chosen])
+    ),
+    "concrete is kept wet by nobody": instead(labor.Labor, "covers", lambda _: lambda _: []),
+    "nobody comes to wet it": instead(labor.Labor, "wetting", lambda _: lambda _: D(0)),
+    "no truck waits for the crew": instead(placing.Placing, "placing_of", lambda _: lambda *_: D(0)),
     "a buggy comes for free": instead(machines.Machines, "machines", nothing),
     "payments go by halves": instead(sell.Sell, "payments", lambda _: lambda self, total: [total / 2, total / 2]),
     "work is always in its usual unit": instead(labor.Labor, "by_rate", lambda _: lambda self, task, much: much),

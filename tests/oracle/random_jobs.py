@@ -52,13 +52,14 @@ def overruled(room, job, number, chance):
     if dice.random() > 0.2:
         return set()
     oracle, found = figures.Job(*files(room), DAY), {}
-    oracle.set = lambda name, computed: found.setdefault(name, computed)
+    oracle.set = lambda name, computed, *_: found.setdefault(name, computed)
     oracle.estimate([])
     names = sorted(name for name, value in found.items() if value > 0)
     job["set"] = {}
     for name in dice.sample(names, dice.choice((1, 1, 2))):
         more = int(found[name]) + dice.choice((1, 2))
-        job["set"][name] = {"to": str(more), "because": "I stood there"}
+        unit = dice.choice(("", "", " hours", " labor hours", " crew hours", " min")) if name.endswith(" hours") else ""
+        job["set"][name] = {"to": f"{more}{unit}", "because": "I stood there"}
     return {"set"}
 
 

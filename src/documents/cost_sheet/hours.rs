@@ -80,10 +80,10 @@ fn rate(hours: &Quantity) -> String {
     let (Some(much), Some(per)) = (much, named(&|name| name == "for each")) else {
         return String::new();
     };
-    let hours = if much.amount().unit == Unit::CrewHour {
-        "crew h"
-    } else {
-        "h"
+    let hours = match much.amount().unit {
+        Unit::CrewHour => "crew h",
+        Unit::Minute => "min",
+        _ => "h",
     };
     let each = if per.value() == Decimal::ONE {
         String::new()

@@ -20,14 +20,9 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
         .returns
         .as_ref()
         .map_or(Decimal::ZERO, crate::trade::Quantity::value);
-    let days = if later.is_zero() {
-        crew.trips.value()
-    } else {
-        (crew.trips.value() - later).max(Decimal::ONE)
-    };
-    let before = i64::try_from(rounding::round_up_to(days, Decimal::ONE))
-        .unwrap_or(1)
-        .max(1);
+    // No work is done in no time.
+    let days = crew.at_house.value().max(Decimal::ONE);
+    let before = i64::try_from(rounding::round_up_to(days, Decimal::ONE)).unwrap_or(1);
     let start = of.pour.plus(-before).date().max(of.quoted.date());
     let start = crate::values::Day::new(start);
     let end = start.plus(i64::from(of.business.quote.start_window.0));

@@ -5,7 +5,6 @@ use super::{Offering, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
 use crate::input::job::{Extra, ExtraWhat, Says, Slab, Takeoff};
-use crate::tables::joints::groove_depth;
 use crate::trade::Quantity;
 use crate::trade::measure::SlabQuantities;
 use crate::values::{Amount, Length, Unit};
@@ -174,9 +173,16 @@ fn finish(of: Offering<'_>, slabs: &[SlabQuantities]) -> String {
             .as_ref()
             .is_some_and(|joints| !joints.panels.lines.is_empty())
     });
-    let deepest = jointed.map(|(slab, _)| groove_depth(slab.thickest())).max();
+    let mut jointed = jointed.map(|(slab, _)| slab).peekable();
+    let sawn = jointed.peek().is_some_and(|slab| slab.is_sawn());
+    let (mut all, mut deepest) = (true, None);
+    for slab in jointed {
+        all &= slab.is_sawn() == sawn;
+        deepest = deepest.max(Some(slab.groove()));
+    }
+    let how = if all && sawn { " sawn" } else { "" };
     let joints = deepest.map_or_else(String::new, |depth| {
-        format!("; joints {} deep, as drawn", length(depth))
+        format!("; joints{how} {} deep, as drawn", length(depth))
     });
     format!("{finishes}, rounded edges{joints}")
 }

@@ -1,7 +1,7 @@
 //! Boxes and covers that are set in slabs: opening, maker's load, lids.
 
 use super::item::ItemKey;
-use crate::input::checks::{hours, length_of_some, written};
+use crate::input::checks::{length_of_some, work_time, written};
 use crate::input::phrases::{OpeningPhrase, Pounds};
 use crate::reading::keys::keys;
 use crate::reading::{At, words};
@@ -30,7 +30,7 @@ keys! {
         ring: Option<At<ItemKey>> = "ring" as "name", none,
             "brings an existing cover up to the new surface", "riser ring";
         hours: Option<At<Amount>> = "hours" as "hours", else "the rate `set box`",
-            "to set one", "3/4 hour", then written(hours);
+            "to set one", "3/4 hour", then written(work_time);
     }
 }
 

@@ -20,6 +20,7 @@ mod stock;
 mod supply;
 mod surfaces;
 mod uses;
+mod ways;
 
 pub use also::{Also, Known, OnceA, Only, Stage, all_known, in_order, is_late, known};
 pub use boxes::{BoxStock, StandsFor};
@@ -34,6 +35,7 @@ pub use site::{SiteRule, work_unit};
 pub use stock::{BarStock, Cement, Dumping, FiberBy, MeshStock, Mix};
 pub use supply::{Filling, ShortCharge, ShortCount, ShortLoad, Supply};
 pub use surfaces::{Curing, Finish, Sealer, SurfaceItem};
+pub use ways::Ways;
 
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, FormatOne, Named, Node, Place, Problem, Problems, Read, suggest};

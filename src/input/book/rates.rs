@@ -37,6 +37,10 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("place by wheelbarrow", Unit::CubicYard),
     ("place by buggy", Unit::CubicYard),
     ("place by pump", Unit::CubicYard),
+    ("joints by hand", Unit::Foot),
+    ("joints by saw", Unit::Foot),
+    ("cover slabs", Unit::SquareFoot),
+    ("keep wet", Unit::SquareFoot),
     ("step", Unit::Piece),
     ("set box", Unit::Piece),
     ("set lid", Unit::Piece),
@@ -57,6 +61,8 @@ const OTHERWISE: &[(&str, &[Unit])] = &[
     ("base", &[Unit::SquareFoot]),
     ("bars", &[Unit::Pound, Unit::SquareFoot]),
     ("place by", &[Unit::SquareFoot]),
+    ("joints by saw", &[Unit::SquareFoot]),
+    ("keep wet", &[Unit::Trip]),
 ];
 
 /// Every unit that fits the work of a task, the usual one first.
@@ -121,15 +127,14 @@ fn rate(entry: &Entry, problems: &mut Problems) -> Read<At<Ratio>> {
     }
     let rate: At<Ratio> = entry.node.read_at(problems)?;
     let fit = units(task);
-    let time = if task.starts_with("unload") {
-        &[Unit::Minute][..]
-    } else {
-        &[Unit::Hour, Unit::CrewHour]
-    };
-    if time.contains(&rate.value.much.unit) && fit.contains(&rate.value.per.unit) {
+    // Both are read either way: a crew's hour is no truck's.
+    let is_unloading = task.starts_with("unload");
+    let much = rate.value.much.unit;
+    let is_its = much.is_time() && !(is_unloading && much == Unit::CrewHour);
+    if is_its && fit.contains(&rate.value.per.unit) {
         return Ok(rate);
     }
-    let time = time[0].plural();
+    let time = if is_unloading { "min" } else { "hours" };
     let each: Vec<&str> = fit.iter().map(|unit| unit.symbol()).collect();
     let message = format!("`{task}` is measured in {time} per {}", each.join(" or "));
     let problem = Problem::new("wrong-unit", message).at(rate.place);

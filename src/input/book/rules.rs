@@ -13,6 +13,7 @@ use super::site::{self, SiteRule};
 use super::stock::{BarStock, BaseStock, Dumping, FiberStock, MeshStock, Mix};
 use super::supply::Supply;
 use super::surfaces::{Color, Finish, Sealer};
+use super::ways::Ways;
 use crate::input::phrases::Dose;
 use crate::input::site::Question;
 use crate::reading::keys::keys;
@@ -63,6 +64,8 @@ keys! {
             by roles::read;
         rates: Rates = "rates" as "keys by task", required, "hours of work for so much",
             "{form straight: 7 hours per 100 ft}", by rates::read;
+        way: Ways = "way", none, "how much longer placing takes over a long way, by method",
+            "{wheelbarrow: 12% per 50 ft past 40 ft}";
         also: Named<Also> = "also" as "keys by rule", none,
             "rules of your own: what is bought or done with what",
             "{stone truck: {for: crushed stone, buy: stone truck, each: 12 ton}}";

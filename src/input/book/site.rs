@@ -75,7 +75,7 @@ impl SiteRule {
             let said = said?;
             let problem = if said.value.per.unit != unit {
                 format!("`{key}` is given per {unit} here")
-            } else if key == "hours" && !is_time(said.value.much.unit) {
+            } else if key == "hours" && !said.value.much.unit.is_time() {
                 "`hours` is measured in hours".to_owned()
             } else {
                 return Some(said);
@@ -90,8 +90,4 @@ impl SiteRule {
             ..self
         }
     }
-}
-
-const fn is_time(unit: Unit) -> bool {
-    matches!(unit, Unit::Hour | Unit::CrewHour)
 }

@@ -138,8 +138,7 @@ fn hours(
         return Ok(None);
     }
     let rate: At<Ratio> = fields.need(key, problems)?;
-    let time = matches!(rate.value.much.unit, Unit::Hour | Unit::CrewHour);
-    if time && rate.value.per.unit == Unit::SquareFoot {
+    if rate.value.much.unit.is_time() && rate.value.per.unit == Unit::SquareFoot {
         return Ok(Some(rate));
     }
     let message = "`hours` is measured in hours per sq ft";

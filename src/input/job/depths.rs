@@ -4,7 +4,8 @@ use super::sides::Sides;
 use super::takeoff::Slab;
 use super::{EdgePart, Meets};
 use crate::geometry::rim::Strip;
-use crate::input::phrases::EdgesPhrase;
+use crate::input::phrases::{EdgesPhrase, Sawn};
+use crate::tables::joints::groove_depth;
 use crate::values::Length;
 
 impl Slab {
@@ -27,6 +28,19 @@ impl Slab {
     /// The thickest place of the slab, its thickened edges aside.
     pub fn thickest(&self) -> Length {
         self.thickness.value.thickest()
+    }
+
+    /// How deep its joints are cut where it is thickest: as its owner says, or as the slab asks for.
+    pub fn groove(&self) -> Length {
+        match self.sawn.as_ref().map(|sawn| sawn.value) {
+            Some(Sawn::Yes(Some(depth))) => depth,
+            Some(Sawn::Yes(None) | Sawn::No) | None => groove_depth(self.thickest()),
+        }
+    }
+
+    pub fn is_sawn(&self) -> bool {
+        let sawn = self.sawn.as_ref();
+        sawn.is_some_and(|sawn| matches!(sawn.value, Sawn::Yes(_)))
     }
 
     /// From the top to the bottom of this edge, or of the one beyond it that its form holds too.

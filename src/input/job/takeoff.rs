@@ -8,7 +8,7 @@ use super::written::{Customer, Extra, JobHead};
 use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
 use crate::geometry::Compass;
 use crate::geometry::outline::Outline;
-use crate::input::phrases::{SizePhrase, Thickness};
+use crate::input::phrases::{Sawn, SizePhrase, Thickness};
 use crate::reading::{At, Place};
 use crate::values::{Day, Length, Percent};
 
@@ -100,6 +100,8 @@ pub struct Slab {
     pub curing: At<crate::input::book::Curing>,
     /// Longest side of a panel; none where no joints are cut.
     pub joints: Option<At<Length>>,
+    /// How its joints are cut, where that is said.
+    pub sawn: Option<At<Sawn>>,
     pub fall: Option<Fall>,
     pub sections: super::Sections,
     pub edges: Vec<EdgePart>,

@@ -2,7 +2,7 @@
 
 use super::Ratio;
 use super::reader::phrase;
-use crate::values::{Amount, Unit};
+use crate::values::Amount;
 
 /// Hours of people or of the crew.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,9 +31,10 @@ phrase!(
             Some(_) => Effort::For(said.read()?),
             None => Effort::Each(said.read()?),
         };
-        match effort.much().unit {
-            Unit::Hour | Unit::CrewHour => Ok(effort),
-            _ => Err(said.refuse()),
+        if effort.much().unit.is_time() {
+            Ok(effort)
+        } else {
+            Err(said.refuse())
         }
     }
 );

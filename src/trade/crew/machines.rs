@@ -11,47 +11,26 @@ use crate::input::book::{ItemKey, Role};
 use crate::input::job::{Breaking, Method};
 use crate::reading::At;
 use crate::trade::measure::RemovalQuantities;
-use crate::trade::order::{ConcreteOrder, List, Section, Shares};
+use crate::trade::order::{List, Section, Shares};
 use crate::trade::term::{Term, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
-/// A buggy for each pour that is placed by it.
-pub(super) fn buggies(work: &Work<'_>, crew: &Crew, list: &mut List<'_>) {
+/// A buggy for each pour that is placed by it, for as long as the crew places with it.
+pub(super) fn buggies(work: &Work<'_>, list: &mut List<'_>) {
     let Some(buggy) = &list.by.rules.buggy else {
         return;
     };
-    let by_buggy = Some(Method::Buggy);
-    let Some(placing) = crew.tasks.iter().find(|task| task.places == by_buggy) else {
-        return;
-    };
-    let placing = &placing.hours;
-    let orders = || work.orders.iter().filter(|order| order.by == Method::Buggy);
-    let all = Quantity::by(
-        "orders placed by buggy added up",
-        "placed by buggy",
-        Unit::CubicYard,
-        sum(orders().map(|order| &order.order)),
-    );
     for (placement, _) in work.takeoff.pours() {
-        let is_here = |order: &&ConcreteOrder| order.placement == placement;
-        let here = Quantity::by(
-            "its orders added up",
-            format!("placed by buggy, pour {}", placement + 1),
-            Unit::CubicYard,
-            sum(orders().filter(is_here).map(|order| &order.order)),
-        );
-        if here.value().is_zero() {
+        let here = || {
+            let orders = work.orders.iter();
+            orders.filter(|order| order.by == Method::Buggy && order.placement == placement)
+        };
+        let hours = sum(here().filter_map(|order| order.placing.as_ref()));
+        if hours.value().is_zero() {
             continue;
         }
-        let hours = if here.value() == all.value() {
-            of(placing)
-        } else {
-            of(placing) * &here / &all
-        };
-        let shares = orders()
-            .filter(is_here)
-            .flat_map(|order| order.shares.clone());
+        let shares = here().flat_map(|order| order.shares.clone());
         let (name, shares) = (format!("buggy, pour {}", placement + 1), shares.collect());
         hire(&buggy.item, name, hours, shares, Some(placement), list);
     }

@@ -1,6 +1,8 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
+mod covers;
 mod machines;
+mod placing;
 mod removal;
 mod set;
 mod stages;
@@ -9,6 +11,7 @@ mod task;
 mod tasks;
 mod time;
 
+pub(super) use placing::placing;
 pub use stages::StageHours;
 
 use std::sync::Arc;
@@ -20,14 +23,14 @@ use task::Task;
 
 use crate::input::book::Role;
 use crate::input::business::{CrewPolicy, LaborLines};
-use crate::input::job::{Extra, Method, Takeoff};
+use crate::input::job::{Extra, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::order::also::{AlsoDone, left_to_do};
 use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Once, Shares, once, shares, whole};
 use crate::trade::tally::Listed;
-use crate::trade::term::{of, sum};
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
@@ -36,8 +39,6 @@ use crate::values::{Amount, Unit};
 pub struct TaskHours {
     pub name: String,
     stage: Stage,
-    /// How the concrete is placed, where that is the task.
-    places: Option<Method>,
     /// How much work there is.
     pub work: Quantity,
     /// Person hours, difficulty included unless the owner set them.
@@ -63,6 +64,8 @@ pub struct Crew {
     /// Person hours as computed.
     pub hours: Quantity,
     pub days: Quantity,
+    /// Whole days before the last visits, of those that are charged; the customer reads them.
+    pub at_house: Quantity,
     /// Person hours that set the price.
     pub charged: Quantity,
     /// The work of every task, as it is shown.
@@ -90,14 +93,23 @@ pub(super) struct SlabTasks {
 #[derive(Debug, Default)]
 pub(super) struct KnownHours(Once<TaskHours>);
 
-pub(super) fn of_slabs(work: &Work<'_>, list: &mut List<'_>, memo: &mut KnownHours) -> SlabTasks {
+pub(super) fn of_slabs(
+    work: &Work<'_>,
+    placing: Vec<TaskHours>,
+    list: &mut List<'_>,
+    memo: &mut KnownHours,
+) -> SlabTasks {
+    let mut making = timed(
+        built_in(tasks::before_placing(work), list),
+        work,
+        list,
+        memo,
+    );
+    making.extend(placing);
+    let after = built_in(tasks::after_placing(work, list.by.rules), list);
+    making.extend(timed(after, work, list, memo));
     SlabTasks {
-        making: timed(
-            built_in(tasks::listed(work, list.by.rules), list),
-            work,
-            list,
-            memo,
-        ),
+        making,
         around: timed(built_in(set::listed(work, list.by), list), work, list, memo),
         returns: surfaces::returns(work, list),
     }
@@ -130,16 +142,17 @@ pub(super) fn crew(
         memo,
     );
     tasks.extend(of_slabs.making.iter().cloned());
-    tasks.extend(timed(tasks::of_extras(extras, rules), work, list, memo));
+    tasks.extend(timed(tasks::of_extras(extras, list), work, list, memo));
     let also = also.into_iter();
     let also = also.map(|one| Task::rated(one.name, one.stage, one.parts).at(one.rate));
     tasks.extend(timed(also.collect(), work, list, memo));
     tasks.extend(of_slabs.around.iter().cloned());
     let shares = tasks.iter().flat_map(|task| task.shares.iter().copied());
     let shares: Shares = shares.collect();
-    let crew = time::time(tasks, of_slabs.returns.clone(), list);
+    let planned = work.takeoff.head.trips.as_ref();
+    let crew = time::time(tasks, of_slabs.returns.clone(), planned, list);
     charge(&crew, shares, list);
-    machines::buggies(work, &crew, list);
+    machines::buggies(work, list);
     machines::breaker(removals, &crew, list);
     crew
 }
@@ -176,12 +189,9 @@ fn timed(
             continue;
         };
         one.rated_by(rate.value.per.unit);
-        let make = || task(&one, &rate, work, list);
-        // What is placed is what is ordered, whatever its parts are.
-        tasks.push(match one.places {
-            Some(_) => make(),
-            None => once(&mut memo.0, &one.name, &one.parts, make),
-        });
+        tasks.push(once(&mut memo.0, &one.name, &one.parts, || {
+            task(&one, &rate, work, list)
+        }));
     }
     tasks
 }
@@ -197,57 +207,72 @@ fn as_written(task: &Task, list: &List<'_>) -> TaskHours {
         shares: shares(&task.parts),
         name: name.clone(),
         stage: task.stage,
-        places: task.places,
         work,
         hours: list.sets.settle(hours),
     }
 }
 
 fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> TaskHours {
-    let (name, unit, crew) = (&task.name, rate.value.per.unit, list.by.crew);
-    let total = format!("{name} work");
-    let total = if let Some(method) = task.places
-        && unit == Unit::CubicYard
-    {
-        // What is placed is what is ordered; its parts only say where the hours belong.
-        let by_it = work.orders.iter().filter(|order| order.by == method);
-        let ordered = sum(by_it.map(|order| &order.order));
-        Quantity::by("ordered yards", total, unit, ordered)
-    } else {
-        let parts = sum(task.parts.iter().map(|(_, part)| part));
-        Quantity::by("added up", total, unit, parts)
-    };
-    let mut term = of(&total).at_rate((format!("{name} rate"), "for each"), rate);
-    if rate.value.much.unit == Unit::CrewHour {
-        term = term * &people(crew);
+    let (name, unit) = (&task.name, rate.value.per.unit);
+    let parts = sum(task.parts.iter().map(|(_, part)| part));
+    let total = Quantity::by("added up", format!("{name} work"), unit, parts);
+    let hours = hours(name, &total, None, rate, work.takeoff, list);
+    TaskHours {
+        shares: divided(&hours, shares(&task.parts)),
+        name: name.clone(),
+        stage: task.stage,
+        work: total,
+        hours,
     }
-    let difficulty = work.takeoff.head.difficulty.as_ref();
+}
+
+/// Person hours of so much work; `way` multiplies what takes longer the farther it is.
+fn hours(
+    name: &str,
+    total: &Quantity,
+    way: Option<&Quantity>,
+    rate: &At<Ratio>,
+    takeoff: &Takeoff,
+    list: &List<'_>,
+) -> Quantity {
+    let crew = list.by.crew;
+    let mut term = of(total).at_rate((format!("{name} rate"), "for each"), rate);
+    if let Some(way) = way {
+        term = term * way;
+    }
+    let written = rate.value.much.unit;
+    if written == Unit::CrewHour {
+        term = term * &people(crew);
+    } else if written == Unit::Minute {
+        term = term / number(60);
+    }
+    let difficulty = takeoff.head.difficulty.as_ref();
     let difficulty = difficulty.unwrap_or(&crew.difficulty);
     if difficulty.value.number() != Decimal::ONE_HUNDRED {
         term = term * &Quantity::said("difficulty", difficulty);
     }
-    // A number of hours that the owner sets is final, and not multiplied.
-    let hours = list.sets.settle(Quantity::by(
-        "work × rate",
-        format!("{name} hours"),
-        Unit::Hour,
-        term,
-    ));
-    let mut shares = shares(&task.parts);
+    let rule = match way {
+        Some(_) => "work × rate × way",
+        None => "work × rate",
+    };
+    // A number of hours that the owner sets is final, not multiplied, and in the unit of the rate.
+    let hours = Quantity::by(rule, format!("{name} hours"), Unit::Hour, term);
+    let usual = match written {
+        Unit::CrewHour => Unit::CrewHour,
+        _ => Unit::Hour,
+    };
+    list.sets.settle_in(usual, hours)
+}
+
+/// Hours by what each part of the job has of the work.
+fn divided(hours: &Quantity, mut shares: Shares) -> Shares {
     let whole: Decimal = shares.iter().map(|(_, share)| share).sum();
     for (_, share) in &mut shares {
         *share = (hours.value() * *share)
             .checked_div(whole)
             .unwrap_or_default();
     }
-    TaskHours {
-        shares,
-        name: name.clone(),
-        stage: task.stage,
-        places: task.places,
-        work: total,
-        hours,
-    }
+    shares
 }
 
 fn people(policy: &CrewPolicy) -> Quantity {

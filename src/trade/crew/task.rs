@@ -1,7 +1,6 @@
 //! Work of one kind, wherever the job has it.
 
 use super::stages::Stage;
-use crate::input::job::Method;
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::order::Parts;
@@ -14,8 +13,6 @@ pub(super) struct Task {
     pub stage: Stage,
     /// Hours that come with an item, a finish or a sealer of the book.
     pub rate: Option<At<Ratio>>,
-    /// How the concrete is placed, where that is the task.
-    pub places: Option<Method>,
     pub parts: Parts,
     /// The same work in other units, for rates that are given by them.
     pub otherwise: Vec<(Unit, Parts)>,
@@ -29,7 +26,6 @@ impl Task {
             name: name.into(),
             stage,
             rate: None,
-            places: None,
             parts,
             otherwise: Vec::new(),
             is_hours: false,

@@ -1,18 +1,17 @@
 //! What the crew has to do: every task that may occur, with its work in each part of the job.
 
-use rust_decimal::Decimal;
-
-use super::Work;
+use super::covers::{by_the_visit, wetting};
 use super::stages::Stage;
 use super::surfaces::{finishing, sealing};
 use super::task::Task;
-use crate::input::book::Rules;
-use crate::input::job::{Extra, ExtraWhat, Method, Slab};
+use super::{Work, people};
+use crate::input::book::{Curing, Rules};
+use crate::input::job::{Extra, ExtraWhat, Slab};
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
-use crate::trade::order::{ConcreteOrder, Parts, Section, is_labor};
-use crate::trade::term::{number, sum};
-use crate::trade::working::{Quantity, Working};
+use crate::trade::order::{List, Parts, Section, is_labor};
+use crate::trade::term::{number, of, sum};
+use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
 /// How much of a task a slab takes.
@@ -54,8 +53,8 @@ impl Work<'_> {
     }
 }
 
-/// Every task that slabs may bring, with its work in each of them.
-pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+/// Every task before the concrete comes, with its work in each slab.
+pub(super) fn before_placing(work: &Work<'_>) -> Vec<Task> {
     let mut base = work.of_each(|_, found| found.base.clone());
     base.extend(work.of_each(|slab, found| {
         slab.sections.fill()?;
@@ -75,26 +74,19 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         }
         tasks.push(task);
     }
-    tasks.extend(Method::ALL.map(|method| {
-        let ordered = work.orders.iter().filter(|order| order.by == method);
-        let parts = ordered.flat_map(placed).collect();
-        let area = work.of_each(|slab, found| {
-            let by = work.takeoff.access_of(slab.placement).by.value;
-            (by == method).then(|| found.area.clone())
-        });
-        let task = Task::rated(format!("place by {}", method.name()), Stage::Place, parts);
-        Task {
-            places: Some(method),
-            ..task.or(Unit::SquareFoot, area)
-        }
-    }));
-    tasks.extend(finishing(work, rules));
+    tasks
+}
+
+/// Every task on the slabs once they are placed.
+pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+    let mut tasks: Vec<Task> = finishing(work, rules).collect();
     let one = Quantity::by("each step", "step", Unit::Piece, number(1));
     let steps = work.of_each(|slab, found| match &found.steps {
         Some(steps) => Some(steps.risers.clone()),
         None => slab.is_step().then(|| one.clone()),
     });
     let cured = work.of_each(|_, found| Some(found.surface()));
+    tasks.extend(joints_and_covers(work, rules));
     tasks.extend([
         Task::rated("step", Stage::Place, steps),
         Task::rated("cure, strip and clean", Stage::Strip, cured),
@@ -103,8 +95,38 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     tasks
 }
 
+/// Work that takes hours of its own only where the book has a rate for it.
+fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+    let by_hand = work.of_each(|slab, found| {
+        let joints = found.joints.as_ref().filter(|_| !slab.is_sawn());
+        joints.map(|joints| joints.length.clone())
+    });
+    let sawn = |what: fn(&(Quantity, Quantity)) -> &Quantity| {
+        work.of_each(|_, found| Some(what(found.joints.as_ref()?.sawn.as_ref()?).clone()))
+    };
+    let cured =
+        |way| work.of_each(|slab, found| (slab.curing.value == way).then(|| found.surface()));
+    let wet = Task::rated("keep wet", Stage::Strip, cured(Curing::Wet));
+    let is_visited = by_the_visit(rules);
+    let tasks = [
+        Task::rated("joints by hand", Stage::Place, by_hand),
+        Task::rated("joints by saw", Stage::Strip, sawn(|(length, _)| length))
+            .or(Unit::SquareFoot, sawn(|(_, face)| face)),
+        Task::rated("cover slabs", Stage::Place, cured(Curing::Cover)),
+        if is_visited {
+            let visits = wetting(work).collect();
+            Task::rated("keep wet", Stage::Return, visits)
+        } else {
+            wet
+        },
+    ];
+    let is_rated = |task: &Task| rules.rates.get(&task.name).is_some();
+    tasks.into_iter().filter(is_rated).collect()
+}
+
 /// Hours that come with items of the book that the takeoff adds; done while forming.
-pub(super) fn of_extras(extras: &[&Extra], rules: &Rules) -> Vec<Task> {
+pub(super) fn of_extras(extras: &[&Extra], list: &List<'_>) -> Vec<Task> {
+    let rules = list.by.rules;
     let of_item = |extra: &&Extra| {
         let ExtraWhat::Item(amount) = &extra.what else {
             return None;
@@ -121,7 +143,7 @@ pub(super) fn of_extras(extras: &[&Extra], rules: &Rules) -> Vec<Task> {
     let of_items = extras.iter().filter_map(of_item);
     let hours = extras.iter().filter(|extra| is_labor(extra, rules));
     let hours = hours.filter_map(|extra| match &extra.what {
-        ExtraWhat::Item(amount) => Some((Section::Extras, as_written(extra, amount, Unit::Hour))),
+        ExtraWhat::Item(amount) => Some((Section::Extras, in_hours(extra, amount, list))),
         ExtraWhat::Lump { .. } => None,
     });
     let added = Task {
@@ -129,6 +151,17 @@ pub(super) fn of_extras(extras: &[&Extra], rules: &Rules) -> Vec<Task> {
         ..Task::rated("added labor", Stage::Form, hours.collect())
     };
     of_items.chain([added]).collect()
+}
+
+/// Hours of people, whichever way they are written.
+fn in_hours(extra: &Extra, amount: &At<Amount>, list: &List<'_>) -> Quantity {
+    let said = as_written(extra, amount, amount.value.unit);
+    let (rule, hours) = match amount.value.unit {
+        Unit::CrewHour => ("crew hours × people", of(&said) * &people(list.by.crew)),
+        Unit::Minute => ("minutes ÷ 60", of(&said) / number(60)),
+        _ => return said,
+    };
+    Quantity::by(rule, "added by the takeoff", Unit::Hour, hours)
 }
 
 fn as_written(extra: &Extra, amount: &At<Amount>, unit: Unit) -> Quantity {
@@ -157,21 +190,4 @@ fn together(name: &'static str, unit: Unit, all: Vec<&Quantity>) -> Option<Quant
             Some(Quantity::by(rule, name, unit, sum(all)))
         }
     }
-}
-
-/// What of an order is placed in each slab, by its net concrete; it only says where hours belong.
-fn placed(order: &ConcreteOrder) -> impl Iterator<Item = (Section, Quantity)> {
-    let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
-    let one_slab = order.shares.len() == 1;
-    order.shares.iter().map(move |(section, share)| {
-        let part = match (order.order.value() * share).checked_div(net) {
-            Some(part) if !one_slab => Quantity::new(
-                "ordered",
-                Amount::new(part, Unit::CubicYard),
-                Working::plan("", Vec::new(), "the order, by net concrete"),
-            ),
-            Some(_) | None => order.order.clone(),
-        };
-        (*section, part)
-    })
 }

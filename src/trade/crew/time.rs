@@ -3,6 +3,7 @@
 use super::stages::{self, Stage, StageHours};
 use super::{Crew, TaskHours, hours_in_a_day, people};
 use crate::input::business::{Charge, CrewPolicy, DayCount, DayRule};
+use crate::reading::At;
 use crate::trade::order::List;
 use crate::trade::tally::Tally;
 use crate::trade::term::{Term, largest, of, sum};
@@ -17,11 +18,14 @@ struct CrewDay {
     /// None where the owner counts no hours for it.
     set_up: Option<Quantity>,
     step: Option<Quantity>,
+    /// How often it comes to work, where the owner plans it.
+    planned: Option<Quantity>,
 }
 
 impl CrewDay {
-    fn of(policy: &CrewPolicy) -> Self {
+    fn of(policy: &CrewPolicy, planned: Option<&At<Amount>>) -> Self {
         Self {
+            planned: planned.map(|planned| Quantity::said("trips planned", planned)),
             people: people(policy),
             hours: hours_in_a_day(policy),
             travel: Quantity::said("travel a person and day", &policy.travel),
@@ -59,15 +63,63 @@ impl CrewDay {
 
     /// The trips of the job, and every visit after the pour.
     fn all_trips(&self, worked: &Quantity, returns: Option<&Quantity>) -> Quantity {
-        let Some(returns) = returns else {
-            return self.trips(worked, "trips");
+        let (visits, rule, with_returns) = match &self.planned {
+            Some(planned) => (
+                of(planned),
+                "as you plan them",
+                "as you plan them, and every visit after the pour",
+            ),
+            None => (
+                self.visits(worked),
+                "hours ÷ (people × a day without travel and set-up), up to a whole one",
+                "hours ÷ (people × a day without travel and set-up), up to a whole one, and every visit after the pour",
+            ),
         };
-        Quantity::by(
-            "hours ÷ (people × a day without travel and set-up), up to a whole one, and every visit after the pour",
-            "trips",
-            Unit::Trip,
-            self.visits(worked) + returns,
-        )
+        match returns {
+            Some(returns) => Quantity::by(with_returns, "trips", Unit::Trip, visits + returns),
+            None => Quantity::by(rule, "trips", Unit::Trip, visits),
+        }
+    }
+
+    /// The trips of a stage: of those that are planned, its part by its hours.
+    fn to_stage(&self, one: &StageHours, before: &Quantity) -> Quantity {
+        let name = format!("trips to {}", one.stage.name());
+        match &self.planned {
+            Some(planned) if one.stage != Stage::Return => {
+                let rule = "of the trips you plan, its part by its hours";
+                let part = of(planned) * &one.worked / before;
+                Quantity::by(rule, name, Unit::Trip, part)
+            }
+            Some(_) | None => self.trips(&one.worked, name),
+        }
+    }
+
+    /// Days at the house before the last visits, from the hours that are charged.
+    fn at_house(
+        &self,
+        charged: &Quantity,
+        stages: &[StageHours],
+        returns: Option<&Quantity>,
+    ) -> Quantity {
+        let name = "working days";
+        let of_people = || of(&self.people) * &self.hours;
+        let back = stages.iter().find(|one| one.stage == Stage::Return);
+        let Some(returns) = returns else {
+            let rule =
+                "charged hours ÷ (people × a day), up to a whole day; what the customer reads";
+            let days = of(charged) / of_people();
+            return Quantity::by(rule, name, Unit::Day, days.whole());
+        };
+        let mut later = of(returns) * &self.people * &self.travel;
+        if let Some(set_up) = &self.set_up {
+            later = later + of(returns) * &self.people * set_up;
+        }
+        if let Some(back) = back {
+            later = later + &back.worked;
+        }
+        let rule = "(charged hours − those of visits after the pour) ÷ (people × a day), up to a whole day; what the customer reads";
+        let days = (of(charged) - later) / of_people();
+        Quantity::by(rule, name, Unit::Day, days.whole())
     }
 
     fn days(&self, hours: impl Into<Term>, name: impl Into<Name>) -> Quantity {
@@ -85,9 +137,14 @@ impl CrewDay {
     }
 }
 
-pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &List<'_>) -> Crew {
+pub(super) fn time(
+    tasks: Vec<TaskHours>,
+    mut returns: Option<Quantity>,
+    planned: Option<&At<Amount>>,
+    list: &List<'_>,
+) -> Crew {
     let policy = list.by.crew;
-    let day = CrewDay::of(policy);
+    let day = CrewDay::of(policy, planned);
     let mut work = Tally::of("", list.sets);
     work.show(tasks.iter().flat_map(|task| [&task.work, &task.hours]));
     let mut tally = Tally::of("", list.sets);
@@ -150,8 +207,10 @@ pub(super) fn time(tasks: Vec<TaskHours>, mut returns: Option<Quantity>, list: &
         ("hours as computed", of(&hours))
     };
     let charged = tally.by(rule, "labor", Unit::Hour, term);
+    let at_house = tally.settle(day.at_house(&charged, &stages, returns.as_ref()));
     Crew {
         tasks,
+        at_house,
         stages,
         worked,
         trips,
@@ -176,6 +235,13 @@ fn by_stage(
     list: &List<'_>,
 ) -> Quantity {
     let mut trips = Vec::new();
+    let before = stages.iter().filter(|one| one.stage != Stage::Return);
+    let before = Quantity::by(
+        "of every stage before the crew comes back",
+        "hours before coming back",
+        Unit::Hour,
+        sum(before.map(|one| &one.worked)),
+    );
     for one in &mut *stages {
         let name = one.stage.name();
         let visits = match &returns {
@@ -188,7 +254,7 @@ fn by_stage(
                     largest(vec![of(&by_hours), of(returns)]),
                 )
             }
-            Some(_) | None => day.trips(&one.worked, format!("trips to {name}")),
+            Some(_) | None => day.to_stage(one, &before),
         };
         let visits = list.sets.settle(visits);
         if returns.is_some() && one.stage == Stage::Return {

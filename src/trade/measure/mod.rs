@@ -88,7 +88,7 @@ pub struct Measured(BTreeMap<*const Slab, (Arc<Slab>, SlabQuantities)>);
 impl Measured {
     /// Measures every slab, in the order of the takeoff.
     pub fn slabs(&mut self, takeoff: &Takeoff, with: Measuring<'_>) -> Arc<[SlabQuantities]> {
-        let sets = Sets(&takeoff.head.sets);
+        let sets = Sets::measured(&takeoff.head.sets);
         let slabs = takeoff.slabs.iter().map(|one| {
             let known = self.0.entry(Arc::as_ptr(one));
             let (_, found) = known.or_insert_with(|| (Arc::clone(one), slab(one, with, sets)));
@@ -139,7 +139,7 @@ impl SlabQuantities {
 
 /// Measures every removal, in the order of the takeoff.
 pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
-    let sets = Sets(&takeoff.head.sets);
+    let sets = Sets::measured(&takeoff.head.sets);
     takeoff
         .head
         .removals

@@ -17,7 +17,7 @@ mod sticks;
 mod together;
 
 use also::Replaced;
-pub use concrete::ConcreteOrder;
+pub use concrete::{BY_CREW, ConcreteOrder};
 pub(super) use extras::is_labor;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
@@ -99,19 +99,20 @@ pub(super) struct List<'a> {
     pub purposes: Vec<(&'static str, Parts)>,
 }
 
-/// What the slabs alone need.
-pub(super) fn for_slabs(
+/// What the slabs alone need; trucks wait for what `place` works out of the orders.
+pub(super) fn for_slabs<T: Default>(
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
     list: &mut List<'_>,
-) -> Vec<ConcreteOrder> {
-    let orders = concrete::orders(takeoff, slabs, list);
+    place: impl FnOnce(&mut [ConcreteOrder], &mut List<'_>) -> T,
+) -> (Vec<ConcreteOrder>, T) {
+    let (orders, placed) = concrete::orders(takeoff, slabs, list, place);
     goods::list(takeoff, slabs, &orders, list);
     purposes::of_slabs(takeoff, slabs, list);
     pump::list(takeoff, &orders, list);
     boxes::list(takeoff, list);
     finishes::list(takeoff, slabs, &orders, list);
-    orders
+    (orders, placed)
 }
 
 /// What the job needs beside: removal, answers about the site, what is added by hand.

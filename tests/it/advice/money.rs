@@ -194,3 +194,52 @@ fn a_clause_that_prints_what_the_owner_pays_is_told() {
     );
     clause("178.01").silent("index-tells-cost");
 }
+
+#[test]
+fn set_trips_that_hold_the_visits_after_the_pour_are_told() {
+    let sealers =
+        "sealers:\n  clear: {item: curing compound, coverage: 250 sq ft per gal}\nmixes:\n";
+    let sealed = Files::new()
+        .book("mixes:\n", sealers)
+        .job("24 ft x 16 ft", "24 ft x 16 ft, seal: clear");
+    let set = "exposure: frost\nset:\n  trips: {to: 3, because: measured}";
+    let set = sealed.clone().job(EXPOSURE, set);
+    assert_eq!(
+        set.says(
+            "visits-in-set",
+            "the `3 trips` you set hold the `1 trip`",
+            "`trips: 2`"
+        ),
+        "3"
+    );
+    let planned = |trips: &str| {
+        let trips = format!("exposure: frost\ntrips: {trips}");
+        sealed.clone().job(EXPOSURE, &trips)
+    };
+    planned("3").silent("visits-in-set");
+    planned("9").silent("trips-too-few");
+    assert_eq!(
+        planned("1").says("trips-too-few", "room for `21.75 hours`", "more trips"),
+        "1"
+    );
+}
+
+#[test]
+fn work_that_no_rate_pays_is_told() {
+    let slab = |more: &str| {
+        let size = format!("24 ft x 16 ft, {more}");
+        Files::new().job("24 ft x 16 ft", &size)
+    };
+    let sawn = slab("sawn: yes");
+    assert_eq!(
+        sawn.says("work-without-rate", "joints are sawn", "joints by saw"),
+        "yes"
+    );
+    let wet = slab("curing: wet");
+    assert_eq!(wet.says("work-without-rate", "kept wet", "keep wet"), "wet");
+    let rated = |rate: &str| format!("rates:\n  {rate}");
+    sawn.book("rates:", &rated("joints by saw: 1 hour per 100 ft"))
+        .silent("work-without-rate");
+    wet.book("rates:", &rated("keep wet: 1 hour per trip"))
+        .silent("work-without-rate");
+}

@@ -63,10 +63,14 @@ fn a_buggy_needs_its_width() {
 #[test]
 fn standing_trucks_are_told() {
     Files::new().silent("standing-time");
-    // 5.25 cu yd: 11 − 5 minutes a yard, at 2.50.
+    // 5.25 cu yd: 1.3 × 60 ÷ 3 − 10 minutes a yard, at 2.50.
     let slow = Files::new().job(EXPOSURE, "exposure: frost\naccess: wheelbarrow");
     assert_eq!(
-        slow.says("standing-time", "`32 min` past", "in the price"),
+        slow.says(
+            "standing-time",
+            "`84 min` past the free minutes while this crew places it",
+            "in the price"
+        ),
         "wheelbarrow"
     );
     slow.clone()

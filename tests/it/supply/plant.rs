@@ -67,18 +67,18 @@ fn winter_is_that_of_the_pour_said_or_counted() {
 
 #[test]
 fn free_minutes_by_the_load_are_given_to_each_truck() {
-    // 10 yards by the chute: 10 × 5 − 45.
+    // 10 yards by the chute, where the crew takes 10 minutes a yard: 10 × 10 − 90.
     assert_eq!(
         bought(&offer("", FAR_BANK), "exterior order standing"),
-        Some(dec!(5))
+        Some(dec!(10))
     );
-    // By wheelbarrow 10 × 11 − 45.
+    // By wheelbarrow it takes 26: 10 × 26 − 90.
     assert_eq!(
         bought(
             &offer("access: wheelbarrow", FAR_BANK),
             "exterior order standing"
         ),
-        Some(dec!(65))
+        Some(dec!(170))
     );
     // With five yards more on two trucks of 7.5, neither is late by the chute.
     let set = "set: {exterior order: {to: 15, because: a pad more}}";
@@ -90,7 +90,7 @@ fn free_minutes_by_the_load_are_given_to_each_truck() {
     let in_turn = with(FAR_BANK, &[("loads: evened", "loads: in turn")]);
     assert_eq!(
         bought(&offer(set, &in_turn), "exterior order standing"),
-        Some(dec!(5))
+        Some(dec!(10))
     );
 }
 

@@ -14,6 +14,7 @@ from .goods import Goods
 from .labor import Labor
 from .machines import Machines
 from .orders import Orders
+from .placing import Placing
 from .reading import amount, cents, inches, known, load, number, percent, singular, up
 from .removal import Removal
 from .sell import Sell
@@ -23,12 +24,12 @@ from .touching import share_edges
 
 JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "exposure", "access", "zone"}
 JOB |= {"hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
-JOB |= {"not included", "notes", "price", "difficulty", "left alone", "site"}
+JOB |= {"not included", "notes", "price", "difficulty", "left alone", "site", "trips"}
 BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
 BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
 BOOK |= {"finishes", "colors", "sealers", "disposal", "supply", "pump", "buggy", "use", "rates"}
-BOOK |= {"dowels", "boxes", "site", "also"}
+BOOK |= {"dowels", "boxes", "site", "also", "way"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
 USE |= {"vapor retarder", "curing cover"}
@@ -54,7 +55,7 @@ class Line(NamedTuple):
     each: D | None = None
 
 
-class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
+class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Placing, Sell):
     def __init__(self, takeoff, business, book, today):
         self.job, self.business, self.book = load(takeoff), load(business), load(book)
         self.today, self.file_name = today, Path(takeoff).stem
@@ -106,10 +107,16 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
         slab.color, slab.seal = (None if said(key) == "none" else said(key) for key in ("color", "seal"))
         slab.curing = slab.value.get("curing", finish.get("curing", "compound"))
 
-    def set(self, name, computed):
+    def set(self, name, computed, usual=""):
         """The owner's figure takes the place of the computed one, and what follows uses it."""
         chosen = self.job.get("set", {}).get(name)
-        return computed if chosen is None else amount(chosen["to"])[0]
+        return computed if chosen is None else self.in_hours(*amount(chosen["to"]), usual)
+
+    def in_hours(self, much, unit, usual):
+        """A crew's hour is one of everybody; a number alone is in the usual unit."""
+        if (unit or usual).startswith("crew"):
+            return much * D(self.crew["people"])
+        return much / 60 if unit == "min" else much
 
     # ---- buying
 
@@ -194,7 +201,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
                 continue
             wanted = amount(written)[0]
             if key == self.role_of("labor"):
-                self.added_hours.append(wanted)
+                self.added_hours.append(self.in_hours(*amount(written), ""))
                 continue
             self.buy(key, key, [wanted], added=True)
             if "work" in self.item(key):
@@ -204,7 +211,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
 
     def estimate(self, chosen):
         """Every line of one combination, then overhead to tax, as (title, quantity, amount)."""
-        if any("change" in option or "drop" in option for option in chosen):
+        if any(key in option for option in chosen for key in ("change", "drop", "trips")):
             return self.written_in(chosen).estimate([])
         return self.priced([option.get("add", []) for option in chosen])
 
@@ -217,6 +224,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
                 own = {"size": own} if isinstance(own, str) else own
                 job["slabs"][name] = {**own, **changed}
             job["extra"] = [*job.get("extra", []), *option.get("add", [])]
+            job.update({"trips": option["trips"]} if "trips" in option else {})
         for name in [name for option in chosen for name in option.get("drop", [])]:
             job["slabs"].pop(name, None)
             for key in ("remove", "extra"):
@@ -272,5 +280,5 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
         for taken in itertools.product(*self.groups()):
             taken = [pair for pair in taken if pair]
             for name, option in taken:
-                known(f"option {name}", option, ("add", "says", "change", "drop"))
+                known(f"option {name}", option, ("add", "says", "change", "drop", "trips"))
             yield tuple(name for name, _ in taken), [option for _, option in taken]

@@ -3,7 +3,7 @@
 import datetime
 from decimal import Decimal as D
 
-from .reading import amount, known, number, percent, rate, up
+from .reading import amount, known, number, up
 
 CREW = {"people", "hours in a day", "travel", "set up and clean up", "round days up to", "count days"}
 CREW |= {"charge", "labor lines", "difficulty"}
@@ -39,9 +39,9 @@ class Labor:
         work["bars"] = self.placed
         work["drill holes"] = self.holes()
         work["mesh"] = sum(s.area for s in slabs if s.value.get("mesh", "none") != "none")
-        for order in self.orders:  # placing goes by ordered yards
+        for order in self.orders:
             task = f"place by {order.by}"
-            work[task] = work.get(task, D(0)) + order.total
+            work[task] = work.get(task, D(0)) + self.as_usual(order)
         finishes = {}
         for slab, finish, area, _ in self.faces():
             if not slab.is_step:
@@ -60,8 +60,26 @@ class Labor:
                 sealed[slab.seal] = sealed.get(slab.seal, D(0)) + slab.area
         for seal, area in sealed.items():
             found.append((f"seal {seal}", area, self.book["sealers"][seal]["hours"], False))
-        found += self.site_tasks() + self.box_tasks()
+        found += self.site_tasks() + self.box_tasks() + self.covers()
         return found + self.also_tasks() + [(*one, True) for one in self.item_work]
+
+    def covers(self):
+        """What takes time only where the book rates it: laying covers, keeping wet by area or by the visit."""
+        rates, found = self.book["rates"], []
+        surface = lambda way: sum((s.area + s.face for s in self.slabs if s.curing == way), D(0))
+        if "cover slabs" in rates:
+            found.append(("cover slabs", surface("cover"), rates["cover slabs"], "place"))
+        if self.wetting():
+            found.append(("keep wet", self.wetting(), rates["keep wet"], "return"))
+        elif "keep wet" in rates:
+            found.append(("keep wet", surface("wet"), rates["keep wet"], "strip"))
+        return [one for one in found if one[1]]
+
+    def wetting(self):
+        """A visit a day for a week to every pour that is kept wet, where it is rated by the visit."""
+        if not self.book["rates"].get("keep wet", "").endswith("per trip"):
+            return D(0)
+        return D(7 * len({s.pour for s in self.slabs if s.curing == "wet"}))
 
     def written_hours(self):
         """Hours the owner adds are final, and done while forming."""
@@ -76,8 +94,6 @@ class Labor:
             return sum((s.area for s in self.slabs if s.base()[0]), D(0))
         if unit == "sq ft" and task == "bars":
             return sum((s.area for s in self.slabs if has_steel(s)), D(0))
-        if unit == "sq ft" and task.startswith("place by "):
-            return sum((s.area for s in self.slabs if f"place by {self.pours[s.pour]['by']}" == task), D(0))
         if task in self.removed and task != "saw cut":
             return self.removed[task]["cu yd" if unit == "cu yd" else "sq ft"]
         return much
@@ -91,6 +107,7 @@ class Labor:
             entries = [self.book.get("finishes", {}).get(finish, {}) for finish in used]
             total += max((number(entry.get("trips", "0")) for entry in entries), default=D(0))
             total += self.also_returns(pour)
+        total += self.wetting()
         waits = {}
         for slab in self.slabs:
             if slab.seal:
@@ -113,15 +130,11 @@ class Labor:
         people, day = D(self.crew["people"]), amount(self.crew["hours in a day"])[0]
         travel = amount(self.crew["travel"])[0]
         set_up = amount(self.crew.get("set up and clean up", "0 hours"))[0]
-        hard = percent(self.job.get("difficulty", self.crew["difficulty"]))
         step = number(self.crew["round days up to"])
         hours, stages, by_task = {}, {}, []
         tasks = self.tasks()
         for name, much, written, of_item in tasks:
-            each, unit = rate(written)
-            crew_hours = people if unit.startswith("crew") else 1
-            # A set number of hours is final, and not multiplied.
-            took = self.set(f"{name} hours", much * each * crew_hours * hard)
+            took = self.person_hours(name, much, written)
             by_task.append(took)
             hours[name] = hours.get(name, D(0)) + took
             stage = stage_of(name, of_item)
@@ -135,12 +148,17 @@ class Labor:
         in_days = lambda n: up(n / (people * day), step) if step else n / (people * day)
         returns = self.returns()
         days = D(0)
+        # The owner's plan is for the work; a stage has its part of it by its hours.
+        planned = amount(self.job["trips"])[0] if "trips" in self.job else None
+        before = sum(took for stage, took in stages.items() if stage != "return")
         if self.crew.get("count days", "by the job") == "by stage":
             if returns:
                 stages.setdefault("return", D(0))
             trips = D(0)
             for stage, took in stages.items():
                 here = visits(took)
+                if planned and stage != "return":
+                    here = planned * took / before if before else D(0)
                 if stage == "return":
                     here = max(here, returns)
                 here = self.set(f"trips to {stage}", here)
@@ -149,7 +167,7 @@ class Labor:
                 trips += here
             trips = self.set("trips", trips)
         else:
-            trips = self.set("trips", visits(worked) + returns)
+            trips = self.set("trips", (planned or visits(worked)) + returns)
         whole = worked + self.set("travel hours", trips * people * travel)
         if set_up:
             whole += self.set("set-up hours", trips * people * set_up)

@@ -45,16 +45,14 @@ class Machines:
         self.buy(key, name, [time], pour)
 
     def machines(self, hours):
-        """A buggy for every pour placed by it, by its share of the yards; one breaker a job."""
+        """A buggy for every pour placed by it, for as long as the crew places with it; one breaker a job."""
         buggy = self.book.get("buggy")
         orders = [order for order in self.orders if order.by == "buggy"]
         if buggy and orders:
             known("buggy", buggy, ("item", "width"))
-            everything = sum(order.total for order in orders)
             for n in sorted({order.pour for order in orders}):
-                here = sum(order.total for order in orders if order.pour == n)
-                share = hours["place by buggy"] * here / everything
-                self.hire(buggy["item"], f"buggy, pour {n + 1}", share, n)
+                here = sum(self.placing_of(order) for order in orders if order.pour == n)
+                self.hire(buggy["item"], f"buggy, pour {n + 1}", here, n)
         key = self.role_of("breaking machine") if self.by_machine else None
         if key:
             self.hire(key, "breaking machine", sum(hours[task] for task in self.by_machine))

@@ -107,7 +107,7 @@ class Orders:
 
     def standing(self, order):
         """Each truck: its minutes past the free ones, up to a whole minute."""
-        slow = rate(self.book["rates"][f"unload by {order.by}"])[0]
+        slow = self.minutes_a_yard(order)
         free = self.book["supply"].get("free time", "1000 min per cu yd")
         minutes, per = rate(free)[0], amount(free.split(" per ")[1])[1]
         if per == "load":

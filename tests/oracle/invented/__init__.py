@@ -5,7 +5,7 @@ Everything in them is invented. The same number gives the same job on every mach
 
 import re
 
-from . import around, book, business, own, takeoff
+from . import around, book, business, crew, own, takeoff
 from .chance import Chance
 
 PLAIN = re.compile(r"[A-Za-z0-9.][A-Za-z0-9 ./%-]*[A-Za-z0-9.%]|[A-Za-z0-9]")
@@ -48,4 +48,8 @@ def job(seed):
     also = Chance(f"{seed} own rules")
     own.rates(also, shop)
     own.rules(also, shop)
-    return made, firm, shop, chance.features | also.features
+    hands = Chance(f"{seed} crew")
+    crew.ways(hands, shop, made)
+    crew.plan(hands, made)
+    crew.units(hands, shop)
+    return made, firm, shop, chance.features | also.features | hands.features

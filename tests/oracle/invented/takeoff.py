@@ -274,7 +274,7 @@ def extra(c):
     if c.often(0.25, "extra of what a rule buys"):
         key, unit, low, high = c.one(("sand", "ton", 1, 6), ("board", "ft", 5, 60), ("strip", "ft", 5, 60), ("chair", "pieces", 2, 40))
     if c.often(0.1, "extra hours"):
-        key, unit, low, high = "labor", "hours", 2, 12
+        key, unit, low, high = "labor", c.one("hours", "hours", "crew hours"), 2, 12
     if c.often(0.25, "lump"):
         lump = {"cost": c.decimal(5000, 90000)}
         if c.often(0.5):

@@ -34,6 +34,7 @@ use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
 use crate::reading::{Place, Sources};
 use crate::trade::order::Section;
+use crate::trade::working::as_said;
 use crate::trade::{Quantity, Working};
 use crate::values::{Amount, Day, rounding};
 
@@ -156,6 +157,8 @@ fn keep(found: &mut Vec<Quantity>, quantity: Quantity) {
 pub struct SetQuantity {
     pub quantity: Quantity,
     pub computed: Quantity,
+    /// ` as 8 crew hours of 3 people`, where the owner wrote another unit.
+    pub said: String,
     pub because: String,
     pub place: Place,
 }
@@ -167,9 +170,11 @@ impl Sheet<'_> {
         all.filter_map(|quantity| match quantity.working() {
             Working::Set {
                 computed,
+                said,
                 because,
                 place,
             } => Some(SetQuantity {
+                said: as_said(said.as_ref()),
                 computed: computed.clone(),
                 because: because.clone(),
                 place: *place,

@@ -4,6 +4,7 @@ use rust_decimal::Decimal;
 
 use super::Sheet;
 use crate::reading::Place;
+use crate::trade::working::as_said;
 use crate::trade::{Quantity, Working};
 use crate::values::Unit;
 
@@ -52,10 +53,12 @@ impl Sheet<'_> {
             ),
             Working::Set {
                 computed,
+                said,
                 because,
                 place,
             } => format!(
-                "set by you at {}, because {because}; computed {}",
+                "set by you{} at {}, because {because}; computed {}",
+                as_said(said.as_ref()),
                 self.line_of(*place),
                 computed.amount()
             ),

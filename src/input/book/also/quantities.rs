@@ -37,6 +37,8 @@ const OF_THE_JOB: &[Known] = &[
     of(Among::Slabs, "curved form", Unit::Foot),
     of(Among::Slabs, "deep form", Unit::Foot),
     of(Among::Slabs, "joints", Unit::Foot),
+    of(Among::Slabs, "sawn joints", Unit::Foot),
+    of(Among::Slabs, "sawn joint face", Unit::SquareFoot),
     of(Among::Slabs, "bars", Unit::Foot),
     of(Among::Slabs, "bar weight", Unit::Pound),
     of(Among::Slabs, "edge bars", Unit::Foot),

@@ -94,6 +94,8 @@ fn with(job: &Takeoff, slabs: Vec<Arc<Slab>>, taken: &[&OptionItem]) -> Takeoff 
     job.head
         .extras
         .retain(|one| !dropped.contains(one.name.value.as_str()));
+    let planned = taken.iter().rev().find_map(|option| option.trips.clone());
+    job.head.trips = planned.or(job.head.trips);
     job.added = taken
         .iter()
         .flat_map(|option| option.add.iter().cloned())

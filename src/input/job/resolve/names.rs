@@ -1,6 +1,6 @@
 //! Names looked up in the price book and in business.yaml.
 
-use crate::input::book::PriceBook;
+use crate::input::book::{PriceBook, Role};
 use crate::input::business::Business;
 use crate::input::job::written::SlabWritten;
 use crate::reading::{At, Named, Problem, Problems, Read, suggest};
@@ -110,7 +110,11 @@ pub(super) fn known_in_unit(
     let Ok(item) = book.item(&name.value, name.place, problems) else {
         return;
     };
-    if amount.value.unit == item.unit
+    // Hours of the crew are said like any others.
+    let labor = book.rules.roles.get(&Role::Labor);
+    let is_crew = labor.is_some_and(|role| role.value.as_ref() == Some(&name.value));
+    if is_crew && amount.value.unit.is_time()
+        || amount.value.unit == item.unit
         || (amount.value.unit == Unit::Plain && matches!(item.unit, Unit::Piece | Unit::Lump))
     {
         return;

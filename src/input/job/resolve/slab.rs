@@ -167,6 +167,7 @@ pub(super) fn slab(
                 place: joints.place,
             })
         }),
+        sawn: values.sawn,
         fall: values.fall.and_then(|fall| match fall.value {
             FallPhrase::Level => None,
             FallPhrase::PerFoot { rise, toward } => Some(Fall {

@@ -3,7 +3,7 @@
 use super::lists::{Extra, PhotoWritten, SetTo, photos, sets};
 use super::options::{ChooseOne, OptionGroup, OptionItem, groups};
 use super::pours::{PourWritten, pours};
-use crate::input::checks::{cubic_yards, written};
+use crate::input::checks::{cubic_yards, trips_planned, written};
 use crate::input::job::access::{Access, access};
 use crate::input::job::permit::{Permit, permit};
 use crate::input::job::removal::Removal;
@@ -46,6 +46,9 @@ keys! {
             by permit;
         difficulty: Option<At<Percent>> = "difficulty", else "the crew's",
             "multiplies every task except travel", "115%";
+        trips: Option<At<Amount>> = "trips" as "number", else "from the hours",
+            "how often the crew comes to work, as you plan it; visits after the pour come beside it", "2",
+            then written(trips_planned);
         removals: Vec<Removal> = "remove", none,
             "what is broken out or dug out and hauled away", "[old walk: 22 ft x 3 ft x 4 in]";
         extras: Vec<Extra> = "extra", none, "any item of the book, or a lump", "[topsoil: 1.5 cu yd]";

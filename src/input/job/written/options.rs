@@ -3,11 +3,13 @@
 use std::ops::RangeInclusive;
 
 use super::lists::Extra;
+use crate::input::checks::{trips_planned, written};
 use crate::input::slab_values::SlabValues;
 use crate::reading::keys::keys;
 use crate::reading::{
     At, Below, Entry, Fields, FromLine, Group as _, Node, Problem, Problems, Read, Value,
 };
+use crate::values::Amount;
 
 /// A question with answers of which at most one is taken; a single answer is tick or leave.
 #[derive(Clone, Debug)]
@@ -30,6 +32,9 @@ keys! {
         /// Slabs, removals and extras by name.
         drop: Vec<At<String>> = "drop" as "list of names", none,
             "slabs, removals and extras that are left out", "[walk, old walk, topsoil]";
+        trips: Option<At<Amount>> = "trips" as "number", else "those of the job",
+            "how often the crew comes to work with it; of several that say it, the last", "3",
+            then written(trips_planned);
         says: Option<String> = "says", none, "one line for the customer", "Keeps out water and salt";
     }
 }
@@ -252,6 +257,7 @@ mod tests {
             add: Vec::new(),
             change: Vec::new(),
             drop: Vec::new(),
+            trips: None,
         };
         OptionGroup {
             question: None,

@@ -14,7 +14,8 @@ use rust_decimal::Decimal;
 use allowance::allowance;
 use fees::fees;
 use loads::{loads, short};
-use standing::standing;
+pub use standing::BY_CREW;
+use standing::{not_standing, standing};
 use waits::{back, hold_back};
 
 use super::{List, Missing, Section, Shares};
@@ -41,6 +42,8 @@ pub struct ConcreteOrder {
     pub loads: Vec<Decimal>,
     /// Yards that make trucks short, or the number of short loads where the charge is flat.
     pub short: Quantity,
+    /// Hours of the crew that places it, where the book has a rate for it.
+    pub placing: Option<Quantity>,
     /// Minutes past the free ones.
     pub standing: Quantity,
     /// The part of the last load that waits for a call.
@@ -96,14 +99,15 @@ impl Batch<'_> {
     }
 }
 
-pub(super) fn orders(
+pub(super) fn orders<T: Default>(
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
     list: &mut List<'_>,
-) -> Vec<ConcreteOrder> {
+    place: impl FnOnce(&mut [ConcreteOrder], &mut List<'_>) -> T,
+) -> (Vec<ConcreteOrder>, T) {
     let Some(supply) = &list.by.rules.supply else {
         list.missing.push(Missing::Supply);
-        return Vec::new();
+        return Default::default();
     };
     let batches = batches(takeoff);
     let primed = primed(&batches, takeoff, slabs);
@@ -132,13 +136,18 @@ pub(super) fn orders(
         orders.push(order);
         tallies.push(tally);
     }
+    let placed = place(&mut orders, list);
+    for (order, tally) in orders.iter_mut().zip(&mut tallies) {
+        order.standing = standing(order, supply, tally, list);
+        tally.show([&order.standing]);
+    }
     hold_back(&mut orders, takeoff, supply, &mut tallies);
     for (order, mut tally) in orders.iter_mut().zip(tallies) {
         tally.show(&order.back);
         order.listed = tally.done();
     }
     fees(&orders, takeoff, supply, list);
-    orders
+    (orders, placed)
 }
 
 /// In the order of their pours.
@@ -222,9 +231,8 @@ fn order(
     let order = tally.sets.settle(order);
     let loads = loads(order.value(), supply);
     let by = takeoff.access_of(batch.placement).by.value;
-    let standing = standing(&order, &loads, by, supply, tally, list);
     let short = short(&order, &loads, supply, tally);
-    tally.show([&order, &short, &standing]);
+    tally.show([&order, &short]);
     ConcreteOrder {
         placement: batch.placement,
         mix: batch.mix.clone(),
@@ -234,7 +242,9 @@ fn order(
         back: back(&order, &net, prime, supply, tally),
         net,
         short,
-        standing,
+        // Both are known when every order is.
+        placing: None,
+        standing: not_standing("", tally),
         loads,
         order,
         shares: batch

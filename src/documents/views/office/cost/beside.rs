@@ -99,9 +99,10 @@ pub(super) fn overruled(sheet: &Sheet<'_>) -> Vec<String> {
     let set = sheet.set_by_owner();
     let told = set.iter().flat_map(|one| {
         let text = format!(
-            "{}: {}, not {} as computed, because {} ({})",
+            "{}: {}{}, not {} as computed, because {} ({})",
             one.quantity.name(),
             one.quantity.amount(),
+            one.said,
             one.computed.amount(),
             one.because,
             sheet.line_of(one.place),
