@@ -11,6 +11,7 @@ mod barely_a_load;
 mod border;
 mod box_load;
 mod box_place;
+mod cheaper_order;
 mod closed_day;
 mod closing_error;
 mod coat;
@@ -37,6 +38,7 @@ mod narrow_slab;
 mod no_joints;
 mod no_zone;
 mod nothing_dug;
+mod one_day;
 mod panel_shape;
 mod past_pour;
 mod pinned_both_ways;
@@ -45,7 +47,6 @@ mod public_walk;
 mod risers;
 mod set_with_option;
 mod sets;
-mod short_load;
 mod siding;
 mod site;
 mod spacing;
@@ -85,6 +86,14 @@ impl<'a> Case<'a> {
     fn slabs(self) -> impl Iterator<Item = (&'a Slab, &'a SlabQuantities)> {
         let measured = self.offer.quoted().needs.slabs.iter();
         self.takeoff.slabs.iter().map(Arc::as_ref).zip(measured)
+    }
+
+    const fn pricing(self) -> Pricing<'a> {
+        Pricing {
+            book: self.book,
+            business: self.business,
+            days: self.days,
+        }
     }
 
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {
@@ -156,6 +165,7 @@ const QUESTIONS: &[Ask] = &[
     past_pour::ask,
     cold_pour::ask,
     two_mixes::ask,
+    one_day::ask,
     sets::ask,
     set_with_option::ask,
     stale::ask,
@@ -163,7 +173,7 @@ const QUESTIONS: &[Ask] = &[
     holds::ask,
     no_zone::ask,
     standing::ask,
-    short_load::ask,
+    cheaper_order::ask,
     barely_a_load::ask,
     minimum::ask,
     margin::ask,

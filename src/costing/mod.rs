@@ -1,7 +1,7 @@
 //! Needs and prices become lines; every total is a sum of lines.
 //!
 //! `priced` is the last step that can fail. Nothing here knows a shape. Each room uses only those
-//! before it: prices, pricing, lines, totals, estimate, sections, payments, `unit_prices`, offer,
+//! before it: prices, pricing, lines, totals, estimate, sections, payments, `unit_prices`, ways, offer,
 //! buying, change, compare, sensitivity, repricing, outcome.
 
 mod buying;
@@ -19,6 +19,7 @@ mod sections;
 mod sensitivity;
 mod totals;
 mod unit_prices;
+mod ways;
 
 pub use buying::{BuyingRule, effects};
 pub use change::{Way, book_for_changes, book_without_trucks, business_for_changes, change_price};
@@ -32,3 +33,4 @@ pub use pricing::Pricing;
 pub use sections::sections;
 pub use sensitivity::{Estimated, Room, Sensitivity, sensitivity, together};
 pub use totals::Totals;
+pub use ways::{OtherWay, cheaper, in_mix, in_pour, truck_less};

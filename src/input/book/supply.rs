@@ -29,6 +29,17 @@ keys! {
     }
 }
 
+impl Supply {
+    /// The same, but for how trucks are filled.
+    #[must_use]
+    pub fn filled(&self, filling: Filling) -> Self {
+        Self {
+            filling,
+            ..self.clone()
+        }
+    }
+}
+
 words! {
     /// How an order is spread over its trucks.
     pub enum Filling("unknown-word", "`loads` is not `{}`", choose) {

@@ -31,7 +31,7 @@ pub(super) fn buggies(work: &Work<'_>, crew: &Crew, list: &mut List<'_>) {
         "orders placed by buggy added up",
         "placed by buggy",
         Unit::CubicYard,
-        sum(orders().map(|order| &order.order)),
+        sum(orders().map(|order| &order.placed)),
     );
     for (placement, _) in work.takeoff.pours() {
         let is_here = |order: &&ConcreteOrder| order.placement == placement;
@@ -39,7 +39,7 @@ pub(super) fn buggies(work: &Work<'_>, crew: &Crew, list: &mut List<'_>) {
             "its orders added up",
             format!("placed by buggy, pour {}", placement + 1),
             Unit::CubicYard,
-            sum(orders().filter(is_here).map(|order| &order.order)),
+            sum(orders().filter(is_here).map(|order| &order.placed)),
         );
         if here.value().is_zero() {
             continue;

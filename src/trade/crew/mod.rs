@@ -211,7 +211,7 @@ fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> Task
     {
         // What is placed is what is ordered; its parts only say where the hours belong.
         let by_it = work.orders.iter().filter(|order| order.by == method);
-        let ordered = sum(by_it.map(|order| &order.order));
+        let ordered = sum(by_it.map(|order| &order.placed));
         Quantity::by("ordered yards", total, unit, ordered)
     } else {
         let parts = sum(task.parts.iter().map(|(_, part)| part));

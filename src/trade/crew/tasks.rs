@@ -164,13 +164,13 @@ fn placed(order: &ConcreteOrder) -> impl Iterator<Item = (Section, Quantity)> {
     let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
     let one_slab = order.shares.len() == 1;
     order.shares.iter().map(move |(section, share)| {
-        let part = match (order.order.value() * share).checked_div(net) {
+        let part = match (order.placed.value() * share).checked_div(net) {
             Some(part) if !one_slab => Quantity::new(
                 "ordered",
                 Amount::new(part, Unit::CubicYard),
                 Working::plan("", Vec::new(), "the order, by net concrete"),
             ),
-            Some(_) | None => order.order.clone(),
+            Some(_) | None => order.placed.clone(),
         };
         (*section, part)
     })

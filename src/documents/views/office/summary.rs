@@ -45,10 +45,15 @@ pub fn summary(
         line(
             "concrete",
             format!(
-                "{} of {}, {loads} (net {})",
+                "{} of {}, {loads} (net {}){}",
                 order.order.amount(),
                 order.called(),
-                two_places(order.net.amount())
+                two_places(order.net.amount()),
+                order
+                    .otherwise
+                    .as_ref()
+                    .map(|why| format!("; {why}"))
+                    .unwrap_or_default()
             ),
         );
     }

@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use crate::input::book::{Filling, ShortCharge, ShortCount, Supply};
+use crate::input::book::{Filling, ShortCharge, ShortCount, ShortLoad, Supply};
 use crate::trade::tally::Tally;
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
@@ -54,15 +54,7 @@ pub(super) fn short(
         return Quantity::by("", name, Unit::CubicYard, number(0));
     };
     let under = Quantity::said("short under", &rule.under);
-    let looked_at: Vec<Decimal> = match rule.counted {
-        ShortCount::ByTruck => loads.to_vec(),
-        ShortCount::ByOrder => vec![order.value()],
-        ShortCount::LastTruck => loads.last().copied().into_iter().collect(),
-    };
-    let short: Vec<Decimal> = looked_at
-        .into_iter()
-        .filter(|load| *load < under.value() && !load.is_zero())
-        .collect();
+    let short = below(rule, order.value(), loads);
     if rule.charge == ShortCharge::Flat {
         return Quantity::by(
             "one charge for each load below the limit",
@@ -81,6 +73,23 @@ pub(super) fn short(
         Unit::CubicYard,
         missing.unwrap_or_else(|| number(0)),
     )
+}
+
+/// Loads of this order that are short.
+pub(super) fn short_loads(order: Decimal, supply: &Supply) -> Vec<Decimal> {
+    let rule = supply.short_load.as_ref();
+    rule.map_or_else(Vec::new, |rule| below(rule, order, &loads(order, supply)))
+}
+
+/// The loads that the rule looks at and finds short.
+fn below(rule: &ShortLoad, order: Decimal, loads: &[Decimal]) -> Vec<Decimal> {
+    let mut looked_at: Vec<Decimal> = match rule.counted {
+        ShortCount::ByTruck => loads.to_vec(),
+        ShortCount::ByOrder => vec![order],
+        ShortCount::LastTruck => loads.last().copied().into_iter().collect(),
+    };
+    looked_at.retain(|load| *load < rule.under.value.value && !load.is_zero());
+    looked_at
 }
 
 #[cfg(test)]

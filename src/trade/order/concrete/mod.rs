@@ -4,6 +4,7 @@ mod allowance;
 mod charges;
 mod fees;
 mod loads;
+mod ordering;
 mod standing;
 mod waits;
 
@@ -14,6 +15,7 @@ use rust_decimal::Decimal;
 use allowance::allowance;
 use fees::fees;
 use loads::{loads, short};
+pub use ordering::{AS_NEEDED, Ordering, Placing};
 use standing::standing;
 use waits::{back, hold_back};
 
@@ -24,8 +26,8 @@ use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::tally::{Listed, Tally};
 use crate::trade::term::{of, sum};
-use crate::trade::working::Quantity;
-use crate::values::Unit;
+use crate::trade::working::{Quantity, Working};
+use crate::values::{Amount, Unit};
 
 /// What is ordered of one mix in one color for one pour.
 #[derive(Clone, Debug)]
@@ -36,6 +38,14 @@ pub struct ConcreteOrder {
     /// How it is placed.
     pub by: Method,
     pub net: Quantity,
+    /// Lost in the line of the pump.
+    pub prime: Option<Quantity>,
+    /// What is needed, and placed.
+    pub placed: Quantity,
+    /// What is asked for beyond it, or short of it, where that costs less.
+    pub more: Option<Quantity>,
+    /// How it is placed otherwise than as it is needed, and why.
+    pub otherwise: Option<String>,
     pub order: Quantity,
     /// Yards on each truck, in turn; the last takes the rest.
     pub loads: Vec<Decimal>,
@@ -218,8 +228,27 @@ fn order(
     } else {
         tally.show([&allowance]);
     }
-    let order = Quantity::by(RULE, tally.part().to_owned(), Unit::CubicYard, ordered);
-    let order = tally.sets.settle(order);
+    let placing = list.by.ordering.of(tally.part());
+    let more = placing.and_then(|placing| more(placing, tally));
+    let name = match more {
+        Some(_) => tally.name("needed"),
+        None => tally.part().to_owned(),
+    };
+    let placed = tally
+        .sets
+        .settle(Quantity::by(RULE, name, Unit::CubicYard, ordered));
+    let order = match &more {
+        Some(more) => {
+            tally.show([&placed, more]);
+            let rule = "what is needed, and what more makes it cost less in all";
+            let ordered = of(&placed) + more;
+            Quantity::by(rule, tally.part().to_owned(), Unit::CubicYard, ordered)
+        }
+        None => placed.clone(),
+    };
+    let refilled = placing.and_then(|placing| placing.refilled);
+    let otherwise = refilled.map(|filling| supply.filled(filling));
+    let supply = otherwise.as_ref().unwrap_or(supply);
     let loads = loads(order.value(), supply);
     let by = takeoff.access_of(batch.placement).by.value;
     let standing = standing(&order, &loads, by, supply, tally, list);
@@ -233,6 +262,10 @@ fn order(
         on_call: None,
         back: back(&order, &net, prime, supply, tally),
         net,
+        prime: prime.cloned(),
+        placed,
+        more,
+        otherwise: placing.map(|placing| placing.because.clone()),
         short,
         standing,
         loads,
@@ -244,4 +277,14 @@ fn order(
             .collect(),
         listed: Arc::default(),
     }
+}
+
+/// What an order has more or less than is needed, and why.
+fn more(placing: &Placing, tally: &Tally<'_>) -> Option<Quantity> {
+    if placing.more.is_zero() {
+        return None;
+    }
+    let working = Working::plan(placing.because.clone(), Vec::new(), "");
+    let amount = Amount::new(placing.more, Unit::CubicYard);
+    Some(Quantity::new(tally.name("beyond need"), amount, working))
 }
