@@ -34,6 +34,7 @@ USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machi
 USE |= {"vapor retarder", "curing cover"}
 ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "work", "taxed"}
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
+ORDER |= {"buy": "as needed"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
 ORDER |= {"compound coverage": "200 sq ft", "deep form over": "8 in"}
 ORDER |= {"retarder width": "10 ft", "retarder lap": "6 in", "smallest opening": "2 sq ft"}
@@ -55,6 +56,8 @@ class Line(NamedTuple):
 
 
 class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Sell):
+    ordering: dict = {}
+
     def __init__(self, takeoff, business, book, today):
         self.job, self.business, self.book = load(takeoff), load(business), load(book)
         self.today, self.file_name = today, Path(takeoff).stem
@@ -203,7 +206,13 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
         """Every line of one combination, then overhead to tax, as (title, quantity, amount)."""
         if any("change" in option or "drop" in option for option in chosen):
             return self.written_in(chosen).estimate([])
-        return self.priced([option.get("add", []) for option in chosen])
+        return self.priced_as_bought([option.get("add", []) for option in chosen])
+
+    def priced_as_bought(self, added):
+        """With its orders as the business places them."""
+        ways = {"as needed": lambda added: {}, "cheapest": self.cheapest}
+        self.ordering = ways[self.order["buy"]](added)
+        return self.priced(added)
 
     def written_in(self, chosen):
         """The job as if the takeoff had said what is chosen."""

@@ -41,7 +41,7 @@ class Labor:
         work["mesh"] = sum(s.area for s in slabs if s.value.get("mesh", "none") != "none")
         for order in self.orders:  # placing goes by ordered yards
             task = f"place by {order.by}"
-            work[task] = work.get(task, D(0)) + order.total
+            work[task] = work.get(task, D(0)) + order.placed
         finishes = {}
         for slab, finish, area, _ in self.faces():
             if not slab.is_step:

@@ -19,7 +19,7 @@ class Machines:
                 self.role("pump", f"pump, pour {n + 1}", [D(1)], n)
                 continue
             known("pump", hire, PUMP)
-            yards = sum(order.total for order in self.orders if order.pour == n)
+            yards = sum(order.placed for order in self.orders if order.pour == n)
             hours = yards / rate(hire["rate"])[0]
             hours += sum(amount(hire.get(key, "0 hours"))[0] for key in ("set up", "travel time"))
             hours = self.set(f"pump time, pour {n + 1}", hours)
@@ -50,9 +50,9 @@ class Machines:
         orders = [order for order in self.orders if order.by == "buggy"]
         if buggy and orders:
             known("buggy", buggy, ("item", "width"))
-            everything = sum(order.total for order in orders)
+            everything = sum(order.placed for order in orders)
             for n in sorted({order.pour for order in orders}):
-                here = sum(order.total for order in orders if order.pour == n)
+                here = sum(order.placed for order in orders if order.pour == n)
                 share = hours["place by buggy"] * here / everything
                 self.hire(buggy["item"], f"buggy, pour {n + 1}", share, n)
         key = self.role_of("breaking machine") if self.by_machine else None

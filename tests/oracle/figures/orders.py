@@ -74,11 +74,15 @@ class Orders:
         step = amount(supply.get("sold in", "1/4 cu yd"))[0]
         total = up(net + more + prime, step)
         total = self.set(order.name, max(total, amount(supply.get("smallest order", "0 cu yd"))[0]))
+        # What is left over is paid, and not placed.
+        order.placed = total
+        more, filling = self.ordering.get(order.name, (D(0), supply.get("loads", "in turn")))
+        total += more
         self.buy_exactly(self.book["mixes"][order.mix]["item"], total, order.name, order.pour)
         order.total, order.by, order.waits = total, method, None
         ways = {"in turn": False, "evened": True}
         truck = amount(supply.get("truck", "10 cu yd"))[0]
-        order.loads = filled(total, truck, ways[supply.get("loads", "in turn")], step)
+        order.loads = filled(total, truck, ways[filling], step)
         order.trucks = self.set(f"{order.name} loads", up(total / truck, D(1)))
         order.back = D(0)
         if "returned" in supply:
@@ -94,6 +98,37 @@ class Orders:
                 continue
             order = max(same, key=lambda one: (one.total, self.orders.index(one)))
             order.waits = min(held, order.loads[-1])
+
+    def cheapest(self, added):
+        """The cheapest way to place each order in turn, the whole job priced for each; ties to less change."""
+        self.ordering = {}
+        least = self.priced(added)[1]["direct"]
+        supply = self.book["supply"]
+        usual, truck = supply.get("loads", "in turn"), amount(supply.get("truck", "10 cu yd"))[0]
+        for name in [order.name for order in self.orders if order.name not in self.job.get("set", {})]:
+            before, best = dict(self.ordering), None
+            needed = next(order.placed for order in self.orders if order.name == name)
+            for more in self.more_yards(needed, truck) if needed else ():
+                for filling in sorted(("in turn", "evened"), key=lambda one: one != usual):
+                    self.ordering = before | {name: (more, filling)}
+                    direct = self.priced(added)[1]["direct"]
+                    if direct < least:
+                        least, best = direct, (more, filling)
+            self.ordering = before | ({name: best} if best else {})
+        return self.ordering
+
+    def more_yards(self, needed, truck):
+        """Nothing more; each step up to the limit of short loads; full trucks."""
+        supply, full = self.book["supply"], up(needed / truck, D(1)) * truck
+        step = amount(supply.get("sold in", "1/4 cu yd"))[0]
+        under = amount(supply["short load"]["under"])[0] if "short load" in supply else D(0)
+        trucks = up(needed / truck, D(1))
+        found = {D(0), full - needed}
+        total = up(needed, step)
+        while total <= trucks * under:
+            found.add(total - needed)
+            total += step
+        return sorted(found)
 
     def short(self, order):
         rule = self.book["supply"].get("short load")

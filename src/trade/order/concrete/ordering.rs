@@ -72,7 +72,7 @@ impl ConcreteOrder {
 
     /// Every other way to place it that might cost less, the least change first; never below what is needed.
     ///
-    /// More yards are worth asking about up to where no load is short any more, and up to full trucks.
+    /// More yards are worth asking about where fewer loads are short, and up to full trucks.
     /// An order that the owner set stays what it is.
     pub fn other_ways(&self, supply: &Supply) -> Vec<Placing> {
         let needed = self.placed.value();
@@ -88,7 +88,7 @@ impl ConcreteOrder {
             let by = refilled.map(|filling| supply.filled(filling));
             let by = by.as_ref().unwrap_or(supply);
             let mut totals = vec![needed];
-            totals.extend(without_short_loads(needed, by));
+            totals.extend(with_fewer_short(needed, by));
             totals.push(full_trucks(needed, by));
             totals.dedup();
             // Trucks filled another way that carry the same are no other way.
@@ -125,19 +125,26 @@ fn full_trucks(order: Decimal, supply: &Supply) -> Decimal {
     rounding::round_up_to(order, supply.truck.value.value)
 }
 
-/// The least order from here on of which no load is short; none where nothing is short already.
-fn without_short_loads(order: Decimal, supply: &Supply) -> Option<Decimal> {
-    let (rule, step) = (supply.short_load.as_ref()?, supply.sold_in.value.value);
-    if short_loads(order, supply).is_empty() || step.is_zero() {
-        return None;
+/// Orders from here on of which fewer loads are short than of any less, up to where none is.
+fn with_fewer_short(order: Decimal, supply: &Supply) -> Vec<Decimal> {
+    let step = supply.sold_in.value.value;
+    let Some(rule) = &supply.short_load else {
+        return Vec::new();
+    };
+    if step.is_zero() {
+        return Vec::new();
     }
     let most = full_trucks(order, supply).max(rule.under.value.value);
+    let mut fewest = short_loads(order, supply).len();
+    let mut found = Vec::new();
     let mut total = rounding::round_up_to(order, step);
-    while total <= most {
-        if short_loads(total, supply).is_empty() && order < total {
-            return Some(total);
+    while total <= most && 0 < fewest {
+        let short = short_loads(total, supply).len();
+        if short < fewest {
+            fewest = short;
+            found.push(total);
         }
         total += step;
     }
-    None
+    found
 }
