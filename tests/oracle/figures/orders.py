@@ -6,7 +6,7 @@ from decimal import Decimal as D
 from .reading import YARD, NotCovered, amount, inches, known, percent, rate, singular, up
 
 SUPPLY = {"sold in", "smallest order", "truck", "short load", "free time", "pump prime", "loads"}
-SUPPLY |= {"fees", "zones", "saturday", "winter", "on call", "returned"}
+SUPPLY |= {"called yards", "fees", "zones", "saturday", "winter", "on call", "returned"}
 
 
 class Order:
@@ -33,6 +33,12 @@ def filled(total, truck, evened, step):
         loads.append(min(total, truck))
         total -= loads[-1]
     return loads
+
+
+def alone(supply, order):
+    """Whether what waits comes by itself."""
+    own = {"on the last truck": False, "on their own truck": True}
+    return own[supply.get("called yards", "on the last truck")] or order.waits > order.loads[-1]
 
 
 class Orders:
@@ -82,22 +88,30 @@ class Orders:
         order.total, order.by, order.waits = total, method, None
         ways = {"in turn": False, "evened": True}
         truck = amount(supply.get("truck", "10 cu yd"))[0]
-        order.loads = filled(total, truck, ways[filling], step)
-        order.trucks = self.set(f"{order.name} loads", up(total / truck, D(1)))
+        order.fill = lambda yards: filled(yards, truck, ways[filling], step)
+        order.loads, order.trucks = order.fill(total), up(total / truck, D(1))
         order.back = D(0)
         if "returned" in supply:
             free = amount(supply["returned"].get("over", "0 cu yd"))[0]
             order.back = max(total - net - prime - free, D(0))
 
     def hold_back(self):
-        """A part of the last load of the largest order of each pour waits for a call."""
+        """A part of the largest order of each pour waits for a call: on the last truck where that
+        carries as much, else, or where the plant sends it so, on trucks of its own."""
+        truck = amount(self.book["supply"].get("truck", "10 cu yd"))[0]
         held = amount(self.job.get("hold back", "0 cu yd"))[0]
         for pour in range(len(self.pours)) if held else ():
             same = [order for order in self.orders if order.pour == pour]
             if not same:
                 continue
             order = max(same, key=lambda one: (one.total, self.orders.index(one)))
-            order.waits = min(held, order.loads[-1])
+            order.waits = self.set(f"{order.name} on call", min(held, order.total))
+            if alone(self.book["supply"], order):
+                firm = max(order.total - order.waits, D(0))
+                order.loads = order.fill(firm) + order.fill(order.total - firm)
+                order.trucks = up(firm / truck, D(1)) + up(order.waits / truck, D(1))
+        for order in self.orders:
+            order.trucks = self.set(f"{order.name} loads", order.trucks)
 
     def cheapest(self, added):
         """The cheapest way to place each order in turn, the whole job priced for each; ties to less change."""

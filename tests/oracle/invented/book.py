@@ -156,6 +156,8 @@ def supply(c):
         made["free time"] = f"{c.whole(3, 8) if per == 'cu yd' else c.whole(15, 45)} min per {per}"
     if c.often(0.6):
         made["pump prime"] = c.one("1/4 cu yd", "1/2 cu yd")
+    if c.often(0.2, "held yards on their own truck"):
+        made["called yards"] = "on their own truck"
     if c.often(0.4, "evened loads"):
         made["loads"] = "evened"
     if c.often(0.5, "fees"):

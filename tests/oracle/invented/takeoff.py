@@ -349,7 +349,7 @@ def made(c, shop, firm):
     if c.often(0.3, "zone"):
         job["zone"] = "north"
     if c.often(0.25, "hold back"):
-        job["hold back"] = c.one("1 cu yd", "2 cu yd", "1/2 cu yd")
+        job["hold back"] = c.one("1 cu yd", "2 cu yd", "1/2 cu yd", "4 1/2 cu yd")
     if c.often(0.3, "permit"):
         job["permit"] = c.one("permit", "customer", "none")
     if c.often(0.2, "difficulty of the job"):

@@ -14,9 +14,10 @@ use rust_decimal::Decimal;
 
 use allowance::allowance;
 use fees::fees;
-use loads::{loads, short};
+use loads::{comes_alone, loads, short};
 pub use ordering::{AS_NEEDED, Ordering, Placing};
 use standing::standing;
+pub use waits::Held;
 use waits::{back, hold_back};
 
 use super::{List, Missing, Section, Shares};
@@ -53,8 +54,10 @@ pub struct ConcreteOrder {
     pub short: Quantity,
     /// Minutes past the free ones.
     pub standing: Quantity,
-    /// The part of the last load that waits for a call.
-    pub on_call: Option<Quantity>,
+    /// The part that waits for a call.
+    pub held: Option<Held>,
+    /// Whether that comes on a truck of its own.
+    pub has_own_truck: bool,
     /// What comes back and is charged, where the plant charges for it.
     pub back: Option<Quantity>,
     pub shares: Shares,
@@ -87,6 +90,16 @@ fn named(color: Option<&At<String>>) -> Option<&str> {
     color.map(|color| color.value.as_str())
 }
 
+/// The yards of an order, before they are on trucks.
+struct Yards {
+    net: Quantity,
+    prime: Option<Quantity>,
+    placed: Quantity,
+    more: Option<Quantity>,
+    order: Quantity,
+    shares: Shares,
+}
+
 /// Slabs poured together, of one mix in one color.
 struct Batch<'a> {
     placement: usize,
@@ -117,35 +130,30 @@ pub(super) fn orders(
     };
     let batches = batches(takeoff);
     let primed = primed(&batches, takeoff, slabs);
-    let mut orders = Vec::new();
     let names: Vec<String> = batches.iter().map(|batch| batch.name(takeoff)).collect();
-    let mut tallies: Vec<Tally<'_>> = Vec::new();
-    for (batch, name) in batches.iter().zip(&names) {
-        let mut tally = Tally::of(name, list.sets);
+    let mut tallies: Vec<Tally<'_>> = names
+        .iter()
+        .map(|name| Tally::of(name, list.sets))
+        .collect();
+    let mut sized = Vec::new();
+    for (batch, tally) in batches.iter().zip(&mut tallies) {
         let prime = primed.contains(&batch.members[0]);
         let prime = prime.then(|| Quantity::said("pump prime", &supply.pump_prime));
-        let order = order(
-            batch,
-            prime.as_ref(),
-            takeoff,
-            slabs,
-            supply,
-            &mut tally,
-            list,
-        );
-        if let Some(mix) = list.by.rules.mixes.get(&order.mix.value)
-            && !order.order.value().is_zero()
+        let one = size(batch, prime, takeoff, slabs, supply, tally, list);
+        if let Some(mix) = list.by.rules.mixes.get(&batch.mix.value)
+            && !one.order.value().is_zero()
         {
-            let (much, shares) = (order.order.clone(), order.shares.clone());
-            list.take(&mix.item, much, Some(order.placement), shares);
+            let (much, shares) = (one.order.clone(), one.shares.clone());
+            list.take(&mix.item, much, Some(batch.placement), shares);
         }
-        orders.push(order);
-        tallies.push(tally);
+        sized.push(one);
     }
-    hold_back(&mut orders, takeoff, supply, &mut tallies);
-    for (order, mut tally) in orders.iter_mut().zip(tallies) {
-        tally.show(&order.back);
+    let held = hold_back(&batches, &sized, takeoff, &tallies);
+    let mut orders = Vec::new();
+    for (((batch, one), held), mut tally) in batches.iter().zip(sized).zip(held).zip(tallies) {
+        let mut order = on_trucks(batch, one, held, takeoff, supply, &mut tally, list);
         order.listed = tally.done();
+        orders.push(order);
     }
     fees(&orders, takeoff, supply, list);
     orders
@@ -191,15 +199,16 @@ fn primed(batches: &[Batch<'_>], takeoff: &Takeoff, slabs: &[SlabQuantities]) ->
     found
 }
 
-fn order(
+/// How many yards are ordered.
+fn size(
     batch: &Batch<'_>,
-    prime: Option<&Quantity>,
+    prime: Option<Quantity>,
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
     supply: &Supply,
     tally: &mut Tally<'_>,
-    list: &mut List<'_>,
-) -> ConcreteOrder {
+    list: &List<'_>,
+) -> Yards {
     const RULE: &str = "net + the largest of percent, too deep a base, and the least; up to how the plant sells, once";
     let members = || batch.members.iter().map(|&i| &slabs[i]);
     let net = Quantity::by(
@@ -218,7 +227,7 @@ fn order(
     let allowance = allowance(&net, batch, takeoff, slabs, list.by.order, tally);
     let step = Quantity::said("sold in", &supply.sold_in);
     let mut gross = of(&net) + &allowance;
-    if let Some(prime) = prime {
+    if let Some(prime) = &prime {
         gross = gross + prime;
     }
     let mut ordered = gross.up_to(&step);
@@ -246,23 +255,59 @@ fn order(
         }
         None => placed.clone(),
     };
+    Yards {
+        net,
+        prime,
+        placed,
+        more,
+        order,
+        shares: shares(batch, slabs),
+    }
+}
+
+/// The same, on its trucks.
+fn on_trucks(
+    batch: &Batch<'_>,
+    yards: Yards,
+    held: Option<Held>,
+    takeoff: &Takeoff,
+    supply: &Supply,
+    tally: &mut Tally<'_>,
+    list: &mut List<'_>,
+) -> ConcreteOrder {
+    let Yards {
+        net,
+        prime,
+        placed,
+        more,
+        order,
+        shares,
+    } = yards;
+    let placing = list.by.ordering.of(tally.part());
     let refilled = placing.and_then(|placing| placing.refilled);
     let otherwise = refilled.map(|filling| supply.filled(filling));
     let supply = otherwise.as_ref().unwrap_or(supply);
-    let loads = loads(order.value(), supply);
+    let waits = held.as_ref().map(|held| held.on_call.value());
+    let loads = loads(order.value(), waits, supply);
     let by = takeoff.access_of(batch.placement).by.value;
     let standing = standing(&order, &loads, by, supply, tally, list);
     let short = short(&order, &loads, supply, tally);
     tally.show([&order, &short, &standing]);
+    let back = back(&order, &net, prime.as_ref(), supply, tally);
+    if let Some(held) = &held {
+        tally.list([&held.firm, &held.on_call]);
+    }
+    tally.show(&back);
     ConcreteOrder {
         placement: batch.placement,
         mix: batch.mix.clone(),
         color: batch.color.cloned(),
         by,
-        on_call: None,
-        back: back(&order, &net, prime, supply, tally),
+        has_own_truck: waits.is_some_and(|waits| comes_alone(order.value(), waits, supply)),
+        held,
+        back,
         net,
-        prime: prime.cloned(),
+        prime,
         placed,
         more,
         otherwise: placing.map(|placing| placing.because.clone()),
@@ -270,13 +315,16 @@ fn order(
         standing,
         loads,
         order,
-        shares: batch
-            .members
-            .iter()
-            .map(|&i| (Section::Slab(i), slabs[i].concrete.value()))
-            .collect(),
+        shares,
         listed: Arc::default(),
     }
+}
+
+fn shares(batch: &Batch<'_>, slabs: &[SlabQuantities]) -> Shares {
+    let members = batch.members.iter();
+    members
+        .map(|&i| (Section::Slab(i), slabs[i].concrete.value()))
+        .collect()
 }
 
 /// What an order has more or less than is needed, and why.

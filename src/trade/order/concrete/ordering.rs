@@ -83,18 +83,19 @@ impl ConcreteOrder {
             Filling::InTurn => Filling::Evened,
             Filling::Evened => Filling::InTurn,
         };
+        let waits = self.held.as_ref().map(|held| held.on_call.value());
         let mut ways: Vec<Placing> = Vec::new();
         for refilled in [None, Some(other)] {
             let by = refilled.map(|filling| supply.filled(filling));
             let by = by.as_ref().unwrap_or(supply);
             let mut totals = vec![needed];
-            totals.extend(with_fewer_short(needed, by));
+            totals.extend(with_fewer_short(needed, waits, by));
             totals.push(full_trucks(needed, by));
             totals.dedup();
             // Trucks filled another way that carry the same are no other way.
             totals.retain(|total| match refilled {
                 None => needed < *total,
-                Some(_) => loads(*total, by) != loads(*total, supply),
+                Some(_) => loads(*total, waits, by) != loads(*total, waits, supply),
             });
             ways.extend(totals.into_iter().map(|total| Placing {
                 more: total - needed,
@@ -126,7 +127,7 @@ fn full_trucks(order: Decimal, supply: &Supply) -> Decimal {
 }
 
 /// Orders from here on of which fewer loads are short than of any less, up to where none is.
-fn with_fewer_short(order: Decimal, supply: &Supply) -> Vec<Decimal> {
+fn with_fewer_short(order: Decimal, waits: Option<Decimal>, supply: &Supply) -> Vec<Decimal> {
     let step = supply.sold_in.value.value;
     let Some(rule) = &supply.short_load else {
         return Vec::new();
@@ -135,11 +136,11 @@ fn with_fewer_short(order: Decimal, supply: &Supply) -> Vec<Decimal> {
         return Vec::new();
     }
     let most = full_trucks(order, supply).max(rule.under.value.value);
-    let mut fewest = short_loads(order, supply).len();
+    let mut fewest = short_loads(order, waits, supply).len();
     let mut found = Vec::new();
     let mut total = rounding::round_up_to(order, step);
     while total <= most && 0 < fewest {
-        let short = short_loads(total, supply).len();
+        let short = short_loads(total, waits, supply).len();
         if short < fewest {
             fewest = short;
             found.push(total);

@@ -81,11 +81,13 @@ fn trucks(order: &ConcreteOrder) -> Vec<String> {
         order.trucks()
     )];
     notes.extend(order.otherwise.clone());
-    notes.extend(order.on_call.as_ref().map(|waits| {
-        format!(
-            "of the last load {} waits until you call for it",
-            waits.amount()
-        )
+    notes.extend(order.held.as_ref().map(|held| {
+        let (waits, truck) = (held.on_call.amount(), "on a truck of its own");
+        if order.has_own_truck {
+            format!("{waits} waits until you call for it, {truck}")
+        } else {
+            format!("of the last load {waits} waits until you call for it")
+        }
     }));
     notes
 }
