@@ -52,7 +52,10 @@ RULES = {
     "half a cent is dropped": instead(job, "cents", lambda _: lambda v: reading.D(int(v * 100)) / 100),
     "trucks are filled one yard short": instead(orders, "filled", lambda was: lambda t, truck, *a: was(t, truck - 1, *a)),
     "a slab has no allowance of its own": instead(
-        orders.Order, "over", lambda _: lambda self, usual: reading.percent(usual)
+        orders.Order, "over", lambda _: lambda self, usual, said: reading.percent(usual)
+    ),
+    "a pour has no allowance of its own": instead(
+        orders.Order, "over", lambda was: lambda self, usual, said: was(self, usual)
     ),
     "nothing is charged for a short load": instead(orders.Orders, "short", lambda _: lambda *_: D(0)),
     "what is cheapest is bought as it is needed": instead(orders.Orders, "cheapest", lambda _: lambda *_: {}),

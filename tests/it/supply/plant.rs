@@ -4,7 +4,7 @@ use flatwork::inside::values::rounding::to_places;
 use rust_decimal_macros::dec;
 
 use super::{bought, item, need, offer};
-use crate::support::{BOOK, FAR_BANK, value, with};
+use crate::support::{BOOK, BUSINESS, FAR_BANK, desk, value, with};
 
 #[test]
 fn a_zone_is_charged_by_the_unit_of_its_item() {
@@ -247,4 +247,34 @@ fn a_buggy_stays_for_the_hours_of_placing() {
     );
     // A book without a buggy charges none.
     assert_eq!(bought(&offer("access: buggy", BOOK), "buggy, pour 1"), None);
+}
+
+#[test]
+fn an_allowance_is_that_of_the_slab_the_pour_the_job_the_kind_or_the_business() {
+    let kind = with(
+        BUSINESS,
+        &[("patio: {thickness", "patio: {allowance: 9%, thickness")],
+    );
+    let pour = |allowance: &str| format!("pour: [{{day: 2026-06-15, slabs: [patio]{allowance}}}]");
+    #[track_caller]
+    fn case(slab: &str, more: &str, business: &str, expected: &str) {
+        let job = format!(
+            "customer: Ira Sample\nslabs:\n  patio: {{size: 27 ft x 27 ft, edges: {{north: house}}{slab}}}\n{more}\n"
+        );
+        let offer = desk(&job, business, FAR_BANK).offer();
+        let allowance = value(&offer, "exterior order allowance");
+        assert_eq!(to_places(allowance, 4).normalize().to_string(), expected);
+    }
+    let (own, of_pour, of_job) = (
+        ", allowance: 20%",
+        pour(", allowance: 15%"),
+        "allowance: 12%",
+    );
+    let both = format!("{of_pour}\n{of_job}");
+    // 9 cu yd net.
+    case(own, &both, &kind, "1.8");
+    case("", &both, &kind, "1.35");
+    case("", of_job, &kind, "1.08");
+    case("", "", &kind, "0.81");
+    case("", &pour(""), BUSINESS, "0.63");
 }

@@ -22,7 +22,7 @@ from .slab import Slab
 from .touching import share_edges
 
 JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "exposure", "access", "zone"}
-JOB |= {"hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
+JOB |= {"allowance", "hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
 JOB |= {"not included", "notes", "price", "difficulty", "left alone", "site"}
 BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
 BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
@@ -91,7 +91,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
             written = [{"day": written, "slabs": [slab.name for slab in self.slabs]}]
         by_name = {slab.name: slab for slab in self.slabs}
         for n, one in enumerate(written):
-            known("pour", one, ("day", "slabs", "access"))
+            known("pour", one, ("day", "slabs", "access", "allowance"))
             access = one.get("access", self.job.get("access", "chute"))
             access = {"by": access} if isinstance(access, str) else access
             known("access", access, ("by", "distance", "gate"))
@@ -99,6 +99,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
             day = one["day"] or later.isoformat()
             said = one["day"] is not None
             self.pours.append({"day": day, "said": said, "by": access.get("by", "chute"), "distance": far})
+            self.pours[-1]["allowance"] = one.get("allowance")
             for name in one["slabs"]:
                 by_name[name].pour = n
 

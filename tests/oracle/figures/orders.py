@@ -18,9 +18,12 @@ class Order:
     def net(self):
         return sum(slab.concrete for slab in self.slabs)
 
-    def over(self, usual):
-        """Over the drawing, as a part of it: each slab's own or the usual, by its concrete."""
-        return sum(slab.concrete * percent(slab.value.get("allowance", usual)) for slab in self.slabs) / self.net()
+    def over(self, usual, said=()):
+        """Over the drawing, as a part of it: each slab's, by its concrete. What the slab says itself, else
+        what its pour or its job says, else its kind, else the business."""
+        said = [one for one in said if one is not None]
+        part = lambda slab: slab.own.get("allowance") or next(iter(said), slab.value.get("allowance", usual))
+        return sum(slab.concrete * percent(part(slab)) for slab in self.slabs) / self.net()
 
 
 def filled(total, truck, evened, step):
@@ -64,11 +67,12 @@ class Orders:
         if len(self.pours) > 1:
             order.name += f", pour {order.pour + 1}"
         net = self.set(f"{order.name} net", order.net())
+        said = (self.pours[order.pour]["allowance"], self.job.get("allowance"))
         # Ground dug too deep takes more; what stands on a slab, and a step, has none under it.
         area = sum((slab.area for slab in order.slabs if slab.on_ground), D(0))
         deep = area * inches(policy["thickness allowance"]) / YARD
         least = amount(policy["smallest allowance"])[0]
-        more = max(net * order.over(policy["allowance"]), deep, least)
+        more = max(net * order.over(policy["allowance"], said), deep, least)
         more = self.set(f"{order.name} allowance", more)
         method = self.pours[order.pour]["by"]
         # The prime of the pump is lost once a pour; it belongs to the largest order.

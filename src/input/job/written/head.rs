@@ -38,6 +38,8 @@ keys! {
         /// A zone of the price book.
         zone: Option<At<String>> = "zone" as "name", none,
             "the part of town, where the plant charges for it", "north";
+        allowance: Option<At<Percent>> = "allowance", else "that of each kind or of the business",
+            "concrete ordered over the drawing of this job; what a pour or a slab says itself wins", "10%";
         /// Yards of the largest order of each pour that wait for a call.
         hold_back: Option<At<Amount>> = "hold back" as "cubic yards", none,
             "of the largest order of each pour, until you call for it", "1 1/2 cu yd", then written(cubic_yards);
