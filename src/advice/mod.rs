@@ -65,7 +65,7 @@ use crate::costing::{Offer, Prices, Pricing};
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Slab, Takeoff};
-use crate::reading::Problem;
+use crate::reading::{Place, Problem};
 use crate::trade::measure::SlabQuantities;
 use crate::values::Day;
 
@@ -181,6 +181,15 @@ const QUESTIONS: &[Ask] = &[
     tax_tells::ask,
     index_tells::ask,
 ];
+
+/// What a limit is called where it stands, or where nobody wrote it.
+fn limit(what: &str, place: Place) -> String {
+    if place.is_nowhere() {
+        format!("{what}, the usual one: no line says another")
+    } else {
+        what.to_owned()
+    }
+}
 
 /// Ends every help that touches safety or structure.
 const DECIDES: &str = "local codes, the supplier and licensed practice decide";

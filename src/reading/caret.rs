@@ -50,7 +50,7 @@ fn excerpt(out: &mut String, place: Place, note: &str, indent: usize, sources: &
     let (line, column) = sources.line_and_column(place);
     let name = safe(sources.name(place.file));
     let gutter = indent - 1;
-    // A usual value whose group is not written stands nowhere.
+    // A file as a whole, or a usual value whose group is not written, stands on no line.
     if place.is_nowhere() && !note.is_empty() {
         let note = safe(note);
         write_line(
