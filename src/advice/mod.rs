@@ -11,6 +11,7 @@ mod barely_a_load;
 mod border;
 mod box_load;
 mod box_place;
+mod by_the_bag;
 mod cheaper_order;
 mod closed_day;
 mod closing_error;
@@ -174,6 +175,7 @@ const QUESTIONS: &[Ask] = &[
     no_zone::ask,
     standing::ask,
     cheaper_order::ask,
+    by_the_bag::ask,
     barely_a_load::ask,
     minimum::ask,
     margin::ask,

@@ -4,7 +4,7 @@ use super::{Case, aggregate, air, hard_trowel, strength};
 use crate::costing::in_mix;
 use crate::input::book::Mix;
 use crate::input::job::Takeoff;
-use crate::reading::Problem;
+use crate::reading::{At, Problem};
 use crate::tables::Source;
 use crate::trade::order::ConcreteOrder;
 use crate::values::Money;
@@ -18,7 +18,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     for placement in 0..case.takeoff.placements.len() {
         let of_pour: Vec<&ConcreteOrder> = orders
             .iter()
-            .filter(|order| order.placement == placement)
+            .filter(|order| order.placement == placement && order.bags.is_none())
             .collect();
         // One mix in two colors is asked about by itself.
         let Some(first) = of_pour.first() else {
@@ -63,15 +63,18 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 /// What it saves to order the mix of `to` for `from` too, where it does for it.
 fn served(case: Case<'_>, from: &ConcreteOrder, to: &ConcreteOrder) -> Option<Money> {
     let color = |order: &ConcreteOrder| order.color.as_ref().map(|color| color.value.clone());
-    if from.mix.value == to.mix.value || color(from) != color(to) {
-        return None;
-    }
-    let mix = |order: &ConcreteOrder| case.book.rules.mixes.get(&order.mix.value);
-    if !does_for(mix(to)?, mix(from)?) {
+    let is_other = from.mix.value != to.mix.value && color(from) == color(to);
+    is_other.then(|| serves(case, from, &to.mix)).flatten()
+}
+
+/// What it saves to order this mix instead, where it is as strong, has as much air and raises no question anew.
+pub(super) fn serves(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Money> {
+    let known = |mix: &At<String>| case.book.rules.mixes.get(&mix.value);
+    if !does_for(known(mix)?, known(&from.mix)?) {
         return None;
     }
     let quoted = case.offer.quoted();
-    let (takeoff, saves) = in_mix(case.takeoff, quoted, from, &to.mix, case.pricing())?;
+    let (takeoff, saves) = in_mix(case.takeoff, quoted, from, mix, case.pricing())?;
     let raised = |takeoff: &Takeoff| -> usize {
         let case = Case { takeoff, ..case };
         OF_MIXES.iter().map(|ask| ask(case).len()).sum()

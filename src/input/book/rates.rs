@@ -37,6 +37,7 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("place by wheelbarrow", Unit::CubicYard),
     ("place by buggy", Unit::CubicYard),
     ("place by pump", Unit::CubicYard),
+    ("mix bags", Unit::Bag),
     ("step", Unit::Piece),
     ("set box", Unit::Piece),
     ("set lid", Unit::Piece),

@@ -77,7 +77,9 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     }
     tasks.extend(Method::ALL.map(|method| {
         let ordered = work.orders.iter().filter(|order| order.by == method);
-        let parts = ordered.flat_map(placed).collect();
+        let parts = ordered
+            .flat_map(|order| shared(order, &order.placed, "the order, by net concrete"))
+            .collect();
         let area = work.of_each(|slab, found| {
             let by = work.takeoff.access_of(slab.placement).by.value;
             (by == method).then(|| found.area.clone())
@@ -88,6 +90,15 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
             ..task.or(Unit::SquareFoot, area)
         }
     }));
+    let bagged = work.orders.iter().filter_map(|order| {
+        let bags = order.bags.as_ref()?;
+        Some(shared(order, bags, "the bags, by net concrete"))
+    });
+    tasks.push(Task::rated(
+        "mix bags",
+        Stage::Place,
+        bagged.flatten().collect(),
+    ));
     tasks.extend(finishing(work, rules));
     let one = Quantity::by("each step", "step", Unit::Piece, number(1));
     let steps = work.of_each(|slab, found| match &found.steps {
@@ -159,19 +170,28 @@ fn together(name: &'static str, unit: Unit, all: Vec<&Quantity>) -> Option<Quant
     }
 }
 
-/// What of an order is placed in each slab, by its net concrete; it only says where hours belong.
-fn placed(order: &ConcreteOrder) -> impl Iterator<Item = (Section, Quantity)> {
+/// How much of something of an order is for each slab, by its net concrete; the last takes the rest.
+fn shared(order: &ConcreteOrder, all: &Quantity, rule: &'static str) -> Parts {
     let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
-    let one_slab = order.shares.len() == 1;
-    order.shares.iter().map(move |(section, share)| {
-        let part = match (order.placed.value() * share).checked_div(net) {
-            Some(part) if !one_slab => Quantity::new(
-                "ordered",
-                Amount::new(part, Unit::CubicYard),
-                Working::plan("", Vec::new(), "the order, by net concrete"),
-            ),
-            Some(_) | None => order.placed.clone(),
-        };
-        (*section, part)
-    })
+    let mut left = all.value();
+    let last = order.shares.len() - 1;
+    let shares = order.shares.iter().enumerate();
+    shares
+        .map(|(i, (section, share))| {
+            let part = (all.value() * share).checked_div(net);
+            let part = match part.filter(|_| i < last) {
+                Some(part) => part,
+                None => left,
+            };
+            left -= part;
+            let amount = Amount::new(part, all.amount().unit);
+            let working = Working::plan("", Vec::new(), rule);
+            let quantity = if last == 0 {
+                all.clone()
+            } else {
+                Quantity::new("ordered", amount, working)
+            };
+            (*section, quantity)
+        })
+        .collect()
 }

@@ -16,7 +16,10 @@ pub(super) fn fees(
     supply: &Supply,
     list: &mut List<'_>,
 ) {
-    for (i, order) in orders.iter().enumerate() {
+    let by_truck: Vec<&ConcreteOrder> = (orders.iter())
+        .filter(|order| order.bags.is_none())
+        .collect();
+    for (i, order) in by_truck.iter().copied().enumerate() {
         let truck = Quantity::said("truck", &supply.truck);
         let whole = |yards: &Quantity| (of(yards) / &truck).whole();
         let (rule, loads) = match &order.held {
@@ -48,7 +51,7 @@ pub(super) fn fees(
         let counted = Counted {
             order,
             loads: &loads,
-            first: orders[..i]
+            first: by_truck[..i]
                 .iter()
                 .all(|before| before.placement != order.placement),
         };

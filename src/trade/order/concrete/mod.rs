@@ -26,7 +26,7 @@ use crate::input::job::{Method, Slab, Takeoff};
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::tally::{Listed, Tally};
-use crate::trade::term::{of, sum};
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
@@ -48,6 +48,8 @@ pub struct ConcreteOrder {
     /// How it is placed otherwise than as it is needed, and why.
     pub otherwise: Option<String>,
     pub order: Quantity,
+    /// Whole bags, where it is mixed by hand and no truck comes.
+    pub bags: Option<Quantity>,
     /// Yards on each truck, in turn; the last takes the rest.
     pub loads: Vec<Decimal>,
     /// Yards that make trucks short, or the number of short loads where the charge is flat.
@@ -97,6 +99,7 @@ struct Yards {
     placed: Quantity,
     more: Option<Quantity>,
     order: Quantity,
+    bags: Option<Quantity>,
     shares: Shares,
 }
 
@@ -129,7 +132,13 @@ pub(super) fn orders(
         return Vec::new();
     };
     let batches = batches(takeoff);
-    let primed = primed(&batches, takeoff, slabs);
+    let rules = list.by.rules;
+    let makes = |batch: &Batch<'_>| rules.mixes.get(&batch.mix.value)?.makes.as_ref();
+    // What is mixed by hand comes by no truck, and through no pump.
+    let by_truck: Vec<&Batch<'_>> = (batches.iter())
+        .filter(|batch| makes(batch).is_none())
+        .collect();
+    let primed = primed(&by_truck, takeoff, slabs);
     let names: Vec<String> = batches.iter().map(|batch| batch.name(takeoff)).collect();
     let mut tallies: Vec<Tally<'_>> = names
         .iter()
@@ -143,7 +152,8 @@ pub(super) fn orders(
         if let Some(mix) = list.by.rules.mixes.get(&batch.mix.value)
             && !one.order.value().is_zero()
         {
-            let (much, shares) = (one.order.clone(), one.shares.clone());
+            let much = one.bags.as_ref().unwrap_or(&one.order).clone();
+            let shares = one.shares.clone();
             list.take(&mix.item, much, Some(batch.placement), shares);
         }
         sized.push(one);
@@ -183,8 +193,8 @@ fn batches(takeoff: &Takeoff) -> Vec<Batch<'_>> {
 }
 
 /// The pump's prime is lost once a pour, and belongs to its largest order: the first slab of each such.
-fn primed(batches: &[Batch<'_>], takeoff: &Takeoff, slabs: &[SlabQuantities]) -> Vec<usize> {
-    let yards = |batch: &&Batch<'_>| {
+fn primed(batches: &[&Batch<'_>], takeoff: &Takeoff, slabs: &[SlabQuantities]) -> Vec<usize> {
+    let yards = |batch: &&&Batch<'_>| {
         let members = batch.members.iter();
         members.map(|&i| slabs[i].concrete.value()).sum::<Decimal>()
     };
@@ -230,8 +240,13 @@ fn size(
     if let Some(prime) = &prime {
         gross = gross + prime;
     }
-    let mut ordered = gross.up_to(&step);
-    let is_smallest = ordered.value() < supply.smallest.value.value;
+    let mix = list.by.rules.mixes.get(&batch.mix.value);
+    let makes = mix.and_then(|mix| mix.makes.as_ref());
+    let mut ordered = match makes {
+        Some(_) => gross,
+        None => gross.up_to(&step),
+    };
+    let is_smallest = makes.is_none() && ordered.value() < supply.smallest.value.value;
     if is_smallest {
         ordered = of(&Quantity::said("smallest order", &supply.smallest));
     } else {
@@ -255,12 +270,19 @@ fn size(
         }
         None => placed.clone(),
     };
+    let bags = makes.map(|makes| {
+        let makes = Quantity::said("a bag makes", makes);
+        let yards = of(&order) * number(27) / &makes;
+        let rule = "cu yd × 27 ÷ cu ft of a bag, up to a whole one";
+        tally.by(rule, "bags", Unit::Bag, yards.whole())
+    });
     Yards {
         net,
         prime,
         placed,
         more,
         order,
+        bags,
         shares: shares(batch, slabs),
     }
 }
@@ -281,6 +303,7 @@ fn on_trucks(
         placed,
         more,
         order,
+        bags,
         shares,
     } = yards;
     let placing = list.by.ordering.of(tally.part());
@@ -288,12 +311,25 @@ fn on_trucks(
     let otherwise = refilled.map(|filling| supply.filled(filling));
     let supply = otherwise.as_ref().unwrap_or(supply);
     let waits = held.as_ref().map(|held| held.on_call.value());
-    let loads = loads(order.value(), waits, supply);
     let by = takeoff.access_of(batch.placement).by.value;
-    let standing = standing(&order, &loads, by, supply, tally, list);
-    let short = short(&order, &loads, supply, tally);
+    let is_bagged = bags.is_some();
+    let loads = if is_bagged {
+        Vec::new()
+    } else {
+        loads(order.value(), waits, supply)
+    };
+    let none = |what, unit| Quantity::by("no truck comes", tally.name(what), unit, number(0));
+    let (standing, short, back) = if is_bagged {
+        let standing = none("standing", Unit::Minute);
+        (standing, none("short", Unit::Load), None)
+    } else {
+        (
+            standing(&order, &loads, by, supply, tally, list),
+            short(&order, &loads, supply, tally),
+            back(&order, &net, prime.as_ref(), supply, tally),
+        )
+    };
     tally.show([&order, &short, &standing]);
-    let back = back(&order, &net, prime.as_ref(), supply, tally);
     if let Some(held) = &held {
         tally.list([&held.firm, &held.on_call]);
     }
@@ -315,6 +351,7 @@ fn on_trucks(
         standing,
         loads,
         order,
+        bags,
         shares,
         listed: Arc::default(),
     }

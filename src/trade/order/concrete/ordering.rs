@@ -76,7 +76,10 @@ impl ConcreteOrder {
     /// An order that the owner set stays what it is.
     pub fn other_ways(&self, supply: &Supply) -> Vec<Placing> {
         let needed = self.placed.value();
-        if needed.is_zero() || matches!(self.placed.working(), Working::Set { .. }) {
+        if self.bags.is_some()
+            || needed.is_zero()
+            || matches!(self.placed.working(), Working::Set { .. })
+        {
             return Vec::new();
         }
         let other = match supply.filling {

@@ -31,7 +31,9 @@ pub(super) fn hold_back(
         return held;
     }
     for (placement, _) in takeoff.pours() {
-        let of_pour = (0..batches.len()).filter(|&i| batches[i].placement == placement);
+        let of_pour = (0..batches.len())
+            .filter(|&i| batches[i].placement == placement)
+            .filter(|&i| sized[i].bags.is_none());
         let Some(largest) = of_pour.max_by_key(|&i| sized[i].order.value()) else {
             continue;
         };

@@ -70,6 +70,9 @@ fn group(sheet: &Sheet<'_>, listed: &[(Scope, &Listed)]) -> Group {
 
 /// What is on each truck.
 fn trucks(order: &ConcreteOrder) -> Vec<String> {
+    if let Some(bags) = &order.bags {
+        return vec![format!("{} mixed by hand; no truck comes", bags.amount())];
+    }
     let trucks = if order.loads.len() == 1 {
         "load"
     } else {
