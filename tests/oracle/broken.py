@@ -59,6 +59,9 @@ RULES = {
     ),
     "nothing is charged for a short load": instead(orders.Orders, "short", lambda _: lambda *_: D(0)),
     "what is cheapest is bought as it is needed": instead(orders.Orders, "cheapest", lambda _: lambda *_: {}),
+    "a bag makes a tenth more": instead(
+        orders.Orders, "by_the_bag", lambda was: lambda self, order, total, by: was(self, order, total / D("1.1"), by)
+    ),
     "what waits comes with the rest": instead(orders, "alone", lambda _: lambda *_: False),
     "no yard more is ever asked for": instead(orders.Orders, "more_yards", lambda _: lambda *_: [D(0)]),
     "nothing is charged for standing": instead(orders.Orders, "standing", lambda _: lambda *_: D(0)),

@@ -14,6 +14,7 @@ class Order:
 
     def __init__(self, pour, mix, color):
         self.pour, self.mix, self.color, self.slabs = pour, mix, color, []
+        self.bags = self.makes = None
 
     def net(self):
         return sum(slab.concrete for slab in self.slabs)
@@ -55,10 +56,14 @@ class Orders:
             found.setdefault(key, Order(*key)).slabs.append(slab)
         self.orders = sorted(found.values(), key=lambda order: order.pour)
         for order in self.orders:
+            makes = self.book["mixes"][order.mix].get("yield")
+            order.makes = makes and amount(makes)[0]
+        for order in self.orders:
             self.size(order)
         self.hold_back()
         for order in self.orders:
-            self.charge(order)
+            if not order.makes:
+                self.charge(order)
 
     def size(self, order):
         """Net and the largest of three allowances, once an order, up to the plant's step."""
@@ -76,11 +81,13 @@ class Orders:
         more = self.set(f"{order.name} allowance", more)
         method = self.pours[order.pour]["by"]
         # The prime of the pump is lost once a pour; it belongs to the largest order.
-        same = [one for one in self.orders if one.pour == order.pour]
-        largest = max(same, key=lambda one: (one.net(), self.orders.index(one)))
+        same = [one for one in self.orders if one.pour == order.pour and not one.makes]
+        largest = max(same, key=lambda one: (one.net(), self.orders.index(one)), default=None)
         prime = D(0)
         if method == "pump" and order is largest:
             prime = amount(supply.get("pump prime", "0 cu yd"))[0]
+        if order.makes:
+            return self.by_the_bag(order, self.set(order.name, net + more), method)
         step = amount(supply.get("sold in", "1/4 cu yd"))[0]
         total = up(net + more + prime, step)
         total = self.set(order.name, max(total, amount(supply.get("smallest order", "0 cu yd"))[0]))
@@ -99,13 +106,20 @@ class Orders:
             free = amount(supply["returned"].get("over", "0 cu yd"))[0]
             order.back = max(total - net - prime - free, D(0))
 
+    def by_the_bag(self, order, total, method):
+        """Whole bags, mixed by hand: no truck, no step of the plant, nothing that it charges."""
+        order.bags = self.set(f"{order.name} bags", up(total * 27 / order.makes, D(1)))
+        self.buy_exactly(self.book["mixes"][order.mix]["item"], order.bags, f"{order.name} bags", order.pour)
+        order.total = order.placed = total
+        order.by, order.waits, order.loads, order.trucks, order.back = method, None, [], D(0), D(0)
+
     def hold_back(self):
         """A part of the largest order of each pour waits for a call: on the last truck where that
         carries as much, else, or where the plant sends it so, on trucks of its own."""
         truck = amount(self.book["supply"].get("truck", "10 cu yd"))[0]
         held = amount(self.job.get("hold back", "0 cu yd"))[0]
         for pour in range(len(self.pours)) if held else ():
-            same = [order for order in self.orders if order.pour == pour]
+            same = [order for order in self.orders if order.pour == pour and not order.makes]
             if not same:
                 continue
             order = max(same, key=lambda one: (one.total, self.orders.index(one)))
@@ -115,7 +129,7 @@ class Orders:
                 order.loads = order.fill(firm) + order.fill(order.total - firm)
                 order.trucks = up(firm / truck, D(1)) + up(order.waits / truck, D(1))
         for order in self.orders:
-            order.trucks = self.set(f"{order.name} loads", order.trucks)
+            order.trucks = order.trucks if order.makes else self.set(f"{order.name} loads", order.trucks)
 
     def cheapest(self, added):
         """The cheapest way to place each order in turn, the whole job priced for each; ties to less change."""
@@ -123,7 +137,8 @@ class Orders:
         least = self.priced(added)[1]["direct"]
         supply = self.book["supply"]
         usual, truck = supply.get("loads", "in turn"), amount(supply.get("truck", "10 cu yd"))[0]
-        for name in [order.name for order in self.orders if order.name not in self.job.get("set", {})]:
+        mine = self.job.get("set", {})
+        for name in [order.name for order in self.orders if order.name not in mine and not order.makes]:
             before, best = dict(self.ordering), None
             needed = next(order.placed for order in self.orders if order.name == name)
             for more in self.more_yards(needed, truck) if needed else ():
@@ -192,7 +207,7 @@ class Orders:
             at = pour["day"][5:]
             if first <= at <= last if first <= last else at >= first or at <= last:
                 items.append((supply["winter"]["item"], "winter"))
-        opens = order is next(one for one in self.orders if one.pour == order.pour)
+        opens = order is next(one for one in self.orders if one.pour == order.pour and not one.makes)
         for key, what in items:
             counts = {"load": order.trucks, "cu yd": order.total}
             unit = singular(self.item(key)["unit"])
