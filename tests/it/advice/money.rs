@@ -104,6 +104,32 @@ fn what_is_left_over_may_come_back_at_a_price() {
 }
 
 #[test]
+fn the_cheaper_of_bags_and_truck_is_told() {
+    let with = |price: &str| {
+        let item = format!(
+            "items:\n  sack: {{unit: bag, class: material, prices: {{2026-03-01: {price}}}}}\n"
+        );
+        let mix = "mixes:\n  bags: {item: sack, strength: 4000 psi, air: 6%, yield: 0.6 cu ft}\n";
+        let rates = "rates:\n  mix bags: 0.06 hours per bag";
+        let files = Files::new().job(SIZE, "size: 4 ft x 4 ft");
+        files
+            .book("items:\n", &item)
+            .book("mixes:\n", mix)
+            .book("rates:", rates)
+    };
+    let by_bag = |files: Files| files.job("edges:", "mix: bags, edges:");
+    with("6.20").says("bags-or-truck", "less by the bag", "`mix: bags`");
+    by_bag(with("6.20")).silent("bags-or-truck");
+    // At $60 a bag the truck is cheaper, whatever is short.
+    with("60.00").silent("bags-or-truck");
+    by_bag(with("60.00")).says("bags-or-truck", "less by the truck", "`mix: exterior`");
+    // Weaker bags do not serve.
+    with("6.20")
+        .book("sack, strength: 4000 psi", "sack, strength: 3000 psi")
+        .silent("bags-or-truck");
+}
+
+#[test]
 fn evened_trucks_are_told_before_more_yards() {
     // 9.26 cu yd and 7% make 10, as 9 + 1.
     let two = Files::new().job(SIZE, "size: 36 ft x 20 ft 10 in");

@@ -1,5 +1,6 @@
 //! What the plant, the hire yard and the dump charge, and what the customer reads of it.
 
+mod bags;
 mod cheapest;
 mod plant;
 mod removal;
