@@ -180,6 +180,9 @@ def supply(c):
 def use(c, shop):
     short = shop["supply"].get("short load", {}).get("charge")
     shop["items"]["short"]["unit"] = "load" if short == "flat" else "cu yd"
+    # Dearer than the yards that would fill it up.
+    if short == "flat" and c.often(0.4, "dear short load"):
+        shop["items"]["short"]["prices"] = {FIRST: c.decimal(15000, 40000)}
     maybe = lambda key, part=0.85: key if c.often(part) else "none"
     shop["use"] = {
         "forms": "board",
