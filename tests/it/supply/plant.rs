@@ -251,11 +251,6 @@ fn a_buggy_stays_for_the_hours_of_placing() {
 
 #[test]
 fn an_allowance_is_that_of_the_slab_the_pour_the_job_the_kind_or_the_business() {
-    let kind = with(
-        BUSINESS,
-        &[("patio: {thickness", "patio: {allowance: 9%, thickness")],
-    );
-    let pour = |allowance: &str| format!("pour: [{{day: 2026-06-15, slabs: [patio]{allowance}}}]");
     #[track_caller]
     fn case(slab: &str, more: &str, business: &str, expected: &str) {
         let job = format!(
@@ -265,6 +260,11 @@ fn an_allowance_is_that_of_the_slab_the_pour_the_job_the_kind_or_the_business() 
         let allowance = value(&offer, "exterior order allowance");
         assert_eq!(to_places(allowance, 4).normalize().to_string(), expected);
     }
+    let kind = with(
+        BUSINESS,
+        &[("patio: {thickness", "patio: {allowance: 9%, thickness")],
+    );
+    let pour = |allowance: &str| format!("pour: [{{day: 2026-06-15, slabs: [patio]{allowance}}}]");
     let (own, of_pour, of_job) = (
         ", allowance: 20%",
         pour(", allowance: 15%"),
