@@ -1,7 +1,6 @@
 //! Does a small order cost less by the bag, or one by the bag less from the plant?
 
-use super::Case;
-use super::two_mixes::serves;
+use super::{Case, serves};
 use crate::reading::{At, Problem};
 use crate::trade::order::ConcreteOrder;
 use crate::values::Money;

@@ -62,13 +62,14 @@ mod vehicle;
 
 use std::sync::Arc;
 
-use crate::costing::{Offer, Prices, Pricing};
+use crate::costing::{Offer, Prices, Pricing, in_mix};
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Slab, Takeoff};
-use crate::reading::{Place, Problem};
+use crate::reading::{At, Place, Problem};
 use crate::trade::measure::SlabQuantities;
-use crate::values::Day;
+use crate::trade::order::ConcreteOrder;
+use crate::values::{Day, Money};
 
 /// Everything a question may look at.
 #[derive(Clone, Copy)]
@@ -183,6 +184,28 @@ const QUESTIONS: &[Ask] = &[
     tax_tells::ask,
     index_tells::ask,
 ];
+
+/// What is asked of a mix; one that serves for another raises none of it anew.
+const OF_MIXES: [Ask; 4] = [strength::ask, air::ask, hard_trowel::ask, aggregate::ask];
+
+/// What it saves to order this mix instead, where it is as strong, has as much air and raises no question anew.
+fn serves(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Money> {
+    let known = |mix: &At<String>| case.book.rules.mixes.get(&mix.value);
+    if !does_for(known(mix)?, known(&from.mix)?) {
+        return None;
+    }
+    let quoted = case.offer.quoted();
+    let (takeoff, saves) = in_mix(case.takeoff, quoted, from, mix, case.pricing())?;
+    let raised = |takeoff: &Takeoff| -> usize {
+        let case = Case { takeoff, ..case };
+        OF_MIXES.iter().map(|ask| ask(case).len()).sum()
+    };
+    (raised(&takeoff) <= raised(case.takeoff)).then_some(saves)
+}
+
+fn does_for(mix: &Mix, other: &Mix) -> bool {
+    other.strength.value.value <= mix.strength.value.value && other.air.value <= mix.air.value
+}
 
 /// What a limit is called where it stands, or where nobody wrote it.
 fn limit(what: &str, place: Place) -> String {

@@ -1,16 +1,10 @@
 //! Do two mixes come on one day, and would one of them do for both?
 
-use super::{Case, aggregate, air, hard_trowel, strength};
-use crate::costing::in_mix;
-use crate::input::book::Mix;
-use crate::input::job::Takeoff;
-use crate::reading::{At, Problem};
+use super::{Case, serves};
+use crate::reading::Problem;
 use crate::tables::Source;
 use crate::trade::order::ConcreteOrder;
 use crate::values::Money;
-
-/// What is asked of a mix; one that serves for another raises none of it anew.
-const OF_MIXES: [super::Ask; 4] = [strength::ask, air::ask, hard_trowel::ask, aggregate::ask];
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let orders = &case.offer.quoted().needs.orders;
@@ -65,23 +59,4 @@ fn served(case: Case<'_>, from: &ConcreteOrder, to: &ConcreteOrder) -> Option<Mo
     let color = |order: &ConcreteOrder| order.color.as_ref().map(|color| color.value.clone());
     let is_other = from.mix.value != to.mix.value && color(from) == color(to);
     is_other.then(|| serves(case, from, &to.mix)).flatten()
-}
-
-/// What it saves to order this mix instead, where it is as strong, has as much air and raises no question anew.
-pub(super) fn serves(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Money> {
-    let known = |mix: &At<String>| case.book.rules.mixes.get(&mix.value);
-    if !does_for(known(mix)?, known(&from.mix)?) {
-        return None;
-    }
-    let quoted = case.offer.quoted();
-    let (takeoff, saves) = in_mix(case.takeoff, quoted, from, mix, case.pricing())?;
-    let raised = |takeoff: &Takeoff| -> usize {
-        let case = Case { takeoff, ..case };
-        OF_MIXES.iter().map(|ask| ask(case).len()).sum()
-    };
-    (raised(&takeoff) <= raised(case.takeoff)).then_some(saves)
-}
-
-fn does_for(mix: &Mix, other: &Mix) -> bool {
-    other.strength.value.value <= mix.strength.value.value && other.air.value <= mix.air.value
 }

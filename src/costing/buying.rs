@@ -4,8 +4,8 @@
 
 use rust_decimal::Decimal;
 
+use super::bought::Priced;
 use super::lines::{Cause, LineItem};
-use super::offer::Priced;
 use crate::input::book::Class;
 use crate::trade::order::ConcreteOrder;
 use crate::trade::{Quantity, Working};

@@ -2,9 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use super::lines::LineItem;
+use super::bought::{Priced, policies};
 use super::pricing::Pricing;
-use super::totals::Totals;
 use super::unit_prices::{UnitCost, unit_prices};
 use super::ways::ordered;
 use crate::input::book::PriceBook;
@@ -12,39 +11,9 @@ use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::{Problems, Read};
 use crate::trade::needs::{JobNeeds, Memo, needs};
-use crate::trade::order::{AS_NEEDED, Need, Ordering, Policies};
+use crate::trade::order::AS_NEEDED;
 use crate::trade::sets;
 use crate::values::Day;
-
-/// One combination: what it needs, and every line of its price.
-#[derive(Clone, Debug)]
-pub struct Priced {
-    pub needs: JobNeeds,
-    pub lines: Vec<LineItem>,
-}
-
-/// What an estimate buys, and its lines: those of the needs come first, in their order.
-#[derive(Clone, Copy, Debug)]
-pub struct Bought<'a> {
-    pub needs: &'a [Need],
-    /// The pour for whose day it is bought what serves the whole job.
-    pub first_pour: usize,
-    pub lines: &'a [LineItem],
-}
-
-impl Priced {
-    pub fn totals(&self) -> Totals {
-        Totals::of(&self.lines)
-    }
-
-    pub fn bought(&self) -> Bought<'_> {
-        Bought {
-            needs: &self.needs.needs,
-            first_pour: self.needs.first_pour,
-            lines: &self.lines,
-        }
-    }
-}
 
 /// What can be signed: the job as quoted, and with every choice.
 #[derive(Clone, Debug)]
@@ -83,21 +52,6 @@ pub fn check_sets(
         .into_iter()
         .map(|choice| needs(takeoff.with(&choice), by, &mut memo).roots());
     sets::check(&takeoff.head.sets, needs, problems);
-}
-
-pub(super) fn policies<'a>(
-    book: &'a PriceBook,
-    business: &'a Business,
-    pours: &'a [Day],
-    ordering: &'a Ordering,
-) -> Policies<'a> {
-    Policies {
-        ordering,
-        rules: &book.rules,
-        order: &business.order,
-        crew: &business.crew,
-        pours,
-    }
 }
 
 /// Prices the job with every choice; reports everything that has no price.

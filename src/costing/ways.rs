@@ -5,9 +5,9 @@
 
 use std::sync::Arc;
 
+use super::bought::{Priced, policies};
 use super::estimate::estimate;
 use super::lines::{missing, priced};
-use super::offer::{Priced, policies};
 use super::pricing::Pricing;
 use crate::input::business::Buying;
 use crate::input::job::{Slab, Takeoff};
