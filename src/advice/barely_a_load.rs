@@ -4,6 +4,7 @@ use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use super::Case;
+use crate::costing::truck_less;
 use crate::input::book::Supply;
 use crate::reading::Problem;
 use crate::tables::Source;
@@ -18,10 +19,12 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         return Vec::new();
     };
     let orders = case.offer.quoted().needs.orders.iter();
-    orders.filter_map(|order| answer(supply, order)).collect()
+    orders
+        .filter_map(|order| answer(case, supply, order))
+        .collect()
 }
 
-fn answer(supply: &Supply, order: &ConcreteOrder) -> Option<Problem> {
+fn answer(case: Case<'_>, supply: &Supply, order: &ConcreteOrder) -> Option<Problem> {
     let trucks = order.loads.len();
     let fewer = Decimal::from(trucks.checked_sub(1).filter(|fewer| 0 < *fewer)?);
     let beyond = order.order.value() - fewer * supply.truck.value.value;
@@ -33,11 +36,17 @@ fn answer(supply: &Supply, order: &ConcreteOrder) -> Option<Problem> {
         "truck {trucks} of `{}` comes for the last `{yards}`",
         order.order.name()
     );
+    let would = match truck_less(case.takeoff, case.offer.quoted(), order, case.pricing()) {
+        Some(saves) => {
+            format!("{yards} less still covers the drawing, and saves a truck and {saves}")
+        }
+        None => format!("{yards} less would save a truck"),
+    };
     Some(
         Problem::new("barely-a-load", message)
             .at(order.mix.place)
             .help(format!(
-                "{yards} less would save a truck; look at the allowance, or set the order with your reason ({})",
+                "{would}; look at the allowance, or set the order with your reason ({})",
                 Source::PRACTICE
             )),
     )

@@ -1,6 +1,6 @@
 //! Is the first payment within the owner's cap?
 
-use super::Case;
+use super::{Case, limit};
 use crate::costing::schedule;
 use crate::reading::Problem;
 use crate::values::rounding;
@@ -38,7 +38,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         let message = format!("`{}` asks for {paid}; your cap is {most}", first.when);
         Problem::new("large-deposit", message)
             .at(first.place)
-            .also(place, "your cap")
+            .also(place, limit("your cap", place))
             .help("ask for less at first and more later; what may be asked is your state's law, so check it or ask a lawyer")
     });
     answer.into_iter().collect()

@@ -11,6 +11,8 @@ mod barely_a_load;
 mod border;
 mod box_load;
 mod box_place;
+mod by_the_bag;
+mod cheaper_order;
 mod closed_day;
 mod closing_error;
 mod coat;
@@ -37,6 +39,7 @@ mod narrow_slab;
 mod no_joints;
 mod no_zone;
 mod nothing_dug;
+mod one_day;
 mod panel_shape;
 mod past_pour;
 mod pinned_both_ways;
@@ -45,7 +48,6 @@ mod public_walk;
 mod risers;
 mod set_with_option;
 mod sets;
-mod short_load;
 mod siding;
 mod site;
 mod spacing;
@@ -63,13 +65,14 @@ mod visits;
 
 use std::sync::Arc;
 
-use crate::costing::{Offer, Prices, Pricing};
+use crate::costing::{Offer, Prices, Pricing, in_mix};
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Slab, Takeoff};
-use crate::reading::Problem;
+use crate::reading::{At, Place, Problem};
 use crate::trade::measure::SlabQuantities;
-use crate::values::Day;
+use crate::trade::order::ConcreteOrder;
+use crate::values::{Day, Money};
 
 /// Everything a question may look at.
 #[derive(Clone, Copy)]
@@ -88,6 +91,14 @@ impl<'a> Case<'a> {
     fn slabs(self) -> impl Iterator<Item = (&'a Slab, &'a SlabQuantities)> {
         let measured = self.offer.quoted().needs.slabs.iter();
         self.takeoff.slabs.iter().map(Arc::as_ref).zip(measured)
+    }
+
+    const fn pricing(self) -> Pricing<'a> {
+        Pricing {
+            book: self.book,
+            business: self.business,
+            days: self.days,
+        }
     }
 
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {
@@ -160,6 +171,7 @@ const QUESTIONS: &[Ask] = &[
     past_pour::ask,
     cold_pour::ask,
     two_mixes::ask,
+    one_day::ask,
     sets::ask,
     visits::ask,
     unrated::ask,
@@ -169,7 +181,8 @@ const QUESTIONS: &[Ask] = &[
     holds::ask,
     no_zone::ask,
     standing::ask,
-    short_load::ask,
+    cheaper_order::ask,
+    by_the_bag::ask,
     barely_a_load::ask,
     minimum::ask,
     margin::ask,
@@ -177,6 +190,37 @@ const QUESTIONS: &[Ask] = &[
     tax_tells::ask,
     index_tells::ask,
 ];
+
+/// What is asked of a mix; one that serves for another raises none of it anew.
+const OF_MIXES: [Ask; 4] = [strength::ask, air::ask, hard_trowel::ask, aggregate::ask];
+
+/// What it saves to order this mix instead, where it is as strong, has as much air and raises no question anew.
+fn serves(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Money> {
+    let known = |mix: &At<String>| case.book.rules.mixes.get(&mix.value);
+    if !does_for(known(mix)?, known(&from.mix)?) {
+        return None;
+    }
+    let quoted = case.offer.quoted();
+    let (takeoff, saves) = in_mix(case.takeoff, quoted, from, mix, case.pricing())?;
+    let raised = |takeoff: &Takeoff| -> usize {
+        let case = Case { takeoff, ..case };
+        OF_MIXES.iter().map(|ask| ask(case).len()).sum()
+    };
+    (raised(&takeoff) <= raised(case.takeoff)).then_some(saves)
+}
+
+fn does_for(mix: &Mix, other: &Mix) -> bool {
+    other.strength.value.value <= mix.strength.value.value && other.air.value <= mix.air.value
+}
+
+/// What a limit is called where it stands, or where nobody wrote it.
+fn limit(what: &str, place: Place) -> String {
+    if place.is_nowhere() {
+        format!("{what}, the usual one: no line says another")
+    } else {
+        what.to_owned()
+    }
+}
 
 /// Ends every help that touches safety or structure.
 const DECIDES: &str = "local codes, the supplier and licensed practice decide";

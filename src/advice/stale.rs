@@ -1,12 +1,12 @@
 //! Are the prices of the quote fresh? Labor is left out: it is the owner's own figure.
 
-use super::Case;
+use super::{Case, limit};
 use crate::costing::LineItem;
 use crate::input::book::{Basis, Class, Dated};
 use crate::reading::Problem;
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    let limit = case.business.quote.stale_after.value.0;
+    let stale_after = &case.business.quote.stale_after;
     let mut stale: Vec<(&LineItem, &Dated)> = Vec::new();
     for line in &case.offer.quoted().lines {
         let Some(dated) = line.price.as_ref() else {
@@ -14,7 +14,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         };
         let listed = dated.basis == Basis::Listed && line.class != Some(Class::Labor);
         let known = stale.iter().any(|(_, other)| other.place == dated.place);
-        if listed && !known && i64::from(limit) < case.quoted.days_since(dated.from) {
+        if listed && !known && i64::from(stale_after.value.0) < case.quoted.days_since(dated.from) {
             stale.push((line, dated));
         }
     }
@@ -38,7 +38,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         );
         Problem::new("stale-price", message)
             .at(dated.place)
-            .also(case.business.quote.stale_after.place, "your limit")
+            .also(stale_after.place, limit("your limit", stale_after.place))
             .help("call the supplier, and add the price of today to the book, with its day")
     });
     answer.into_iter().collect()

@@ -4,8 +4,8 @@
 
 use rust_decimal::Decimal;
 
+use super::bought::Priced;
 use super::lines::{Cause, LineItem};
-use super::offer::Priced;
 use crate::input::book::Class;
 use crate::trade::order::ConcreteOrder;
 use crate::trade::{Quantity, Working};
@@ -22,6 +22,8 @@ pub enum BuyingRule {
     RoundUp,
     /// The plant brings no less.
     SmallestOrder,
+    /// Ordered beyond need, because that costs less.
+    BeyondNeed,
     ShortLoad,
     /// Trucks past their free minutes.
     Standing,
@@ -83,7 +85,7 @@ fn charged(priced: &Priced, name: &str) -> Option<BuyingRule> {
 /// An order is the drawing, the allowance, the pump's prime, and the rest that makes it up.
 fn of_order(order: &ConcreteOrder, line: &LineItem) -> Vec<Effect> {
     let named = |name: &str| {
-        let parts = order.order.parts();
+        let parts = order.placed.parts();
         let part = parts.iter().find(|part| part.name() == name);
         part.map_or(Decimal::ZERO, Quantity::value)
     };
@@ -98,13 +100,15 @@ fn of_order(order: &ConcreteOrder, line: &LineItem) -> Vec<Effect> {
         BuyingRule::SmallestOrder
     };
     let net = order.net.value();
+    let needed = order.placed.value();
     split(
         line,
         net,
         &[
             (BuyingRule::Allowance, allowance),
             (BuyingRule::PumpPrime, prime),
-            (rest, order.order.value() - net - allowance - prime),
+            (rest, needed - net - allowance - prime),
+            (BuyingRule::BeyondNeed, order.order.value() - needed),
         ],
     )
 }

@@ -3,9 +3,9 @@
 //! Work is priced as the job was, with overhead, contingency and profit, but without what a
 //! job has only once: the minimum job, the rounding of its price, and crew days filled up.
 
+use super::bought::Priced;
 use super::estimate::receipts_tax;
 use super::lines::{Cause, Tier};
-use super::offer::Priced;
 use crate::input::book::{OnceA, PriceBook, Role};
 use crate::input::business::{Business, DayRule, TaxBase};
 use crate::input::change::PriceLine;

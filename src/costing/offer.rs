@@ -2,49 +2,18 @@
 
 use std::collections::BTreeMap;
 
-use super::estimate::estimate;
-use super::lines::{LineItem, missing, priced};
+use super::bought::{Priced, policies};
 use super::pricing::Pricing;
-use super::totals::Totals;
 use super::unit_prices::{UnitCost, unit_prices};
+use super::ways::ordered;
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
 use crate::reading::{Problems, Read};
 use crate::trade::needs::{JobNeeds, Memo, needs};
-use crate::trade::order::{Need, Policies};
+use crate::trade::order::AS_NEEDED;
 use crate::trade::sets;
 use crate::values::Day;
-
-/// One combination: what it needs, and every line of its price.
-#[derive(Clone, Debug)]
-pub struct Priced {
-    pub needs: JobNeeds,
-    pub lines: Vec<LineItem>,
-}
-
-/// What an estimate buys, and its lines: those of the needs come first, in their order.
-#[derive(Clone, Copy, Debug)]
-pub struct Bought<'a> {
-    pub needs: &'a [Need],
-    /// The pour for whose day it is bought what serves the whole job.
-    pub first_pour: usize,
-    pub lines: &'a [LineItem],
-}
-
-impl Priced {
-    pub fn totals(&self) -> Totals {
-        Totals::of(&self.lines)
-    }
-
-    pub fn bought(&self) -> Bought<'_> {
-        Bought {
-            needs: &self.needs.needs,
-            first_pour: self.needs.first_pour,
-            lines: &self.lines,
-        }
-    }
-}
 
 /// What can be signed: the job as quoted, and with every choice.
 #[derive(Clone, Debug)]
@@ -77,21 +46,12 @@ pub fn check_sets(
     pours: &[Day],
     problems: &mut Problems,
 ) {
-    let by = policies(book, business, pours);
+    let by = policies(book, business, pours, &AS_NEEDED);
     let mut memo = Memo::default();
     let needs = choices(&takeoff.options)
         .into_iter()
         .map(|choice| needs(takeoff.with(&choice), by, &mut memo).roots());
     sets::check(&takeoff.head.sets, needs, problems);
-}
-
-fn policies<'a>(book: &'a PriceBook, business: &'a Business, pours: &'a [Day]) -> Policies<'a> {
-    Policies {
-        rules: &book.rules,
-        order: &business.order,
-        crew: &business.crew,
-        pours,
-    }
 }
 
 /// Prices the job with every choice; reports everything that has no price.
@@ -101,7 +61,7 @@ pub fn offer(takeoff: &Takeoff, at: Pricing<'_>, problems: &mut Problems) -> Rea
     let mut memo = Memo::default();
     for choice in choices(&takeoff.options) {
         let mut found = Problems::default();
-        let priced = one(takeoff.with(&choice), at, &mut memo, &mut found);
+        let priced = ordered(takeoff.with(&choice), at, &mut memo, &mut found);
         // Most problems are of the job as quoted, and would only be repeated by every choice.
         for one in found {
             if !problems.iter().any(|known| *known == one) {
@@ -129,18 +89,7 @@ pub fn with_choice(
     problems: &mut Problems,
 ) -> Read<Priced> {
     let before = problems.len();
-    let priced = one(takeoff.with(choice), at, &mut Memo::default(), problems);
+    let priced = ordered(takeoff.with(choice), at, &mut Memo::default(), problems);
     problems.none_since(before)?;
     Ok(priced)
-}
-
-fn one(taken: &Takeoff, at: Pricing<'_>, memo: &mut Memo, problems: &mut Problems) -> Priced {
-    let pours: Vec<Day> = at.days.iter().map(|prices| prices.day).collect();
-    let needs = needs(taken, policies(at.book, at.business, &pours), memo);
-    missing(&needs, at.book, problems);
-    let lines = priced(&needs.needs, needs.first_pour, at, problems);
-    Priced {
-        lines: estimate(lines, &at.business.price, taken.head.fixed_price.as_ref()),
-        needs,
-    }
 }

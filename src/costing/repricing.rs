@@ -2,8 +2,8 @@
 
 use rust_decimal::Decimal;
 
+use super::bought::Bought;
 use super::compare::{Books, books};
-use super::offer::Bought;
 use super::prices::Prices;
 use super::pricing::Pricing;
 use super::sensitivity::{Estimated, Room, room};

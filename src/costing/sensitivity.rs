@@ -4,9 +4,9 @@
 
 use rust_decimal::Decimal;
 
+use super::bought::Bought;
 use super::estimate::estimate;
 use super::lines::priced;
-use super::offer::Bought;
 use super::prices::Prices;
 use super::pricing::Pricing;
 use super::totals::Totals;

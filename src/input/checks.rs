@@ -17,6 +17,7 @@ macro_rules! units_asked {
 }
 
 units_asked! {
+    cubic_feet CubicFoot;
     cubic_yards CubicYard;
     plain Plain;
     pounds Pound;
@@ -70,6 +71,7 @@ macro_rules! above_zero_asked {
 }
 
 above_zero_asked! {
+    feet_above_zero cubic_feet;
     area_above_zero square_feet;
     number_above_zero plain;
     pounds_above_zero pounds;

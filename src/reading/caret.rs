@@ -49,13 +49,25 @@ pub fn show_all(problems: &Problems, severity: &str, sources: &Sources) -> Strin
 fn excerpt(out: &mut String, place: Place, note: &str, indent: usize, sources: &Sources) {
     let (line, column) = sources.line_and_column(place);
     let name = safe(sources.name(place.file));
+    let gutter = indent - 1;
+    // A file as a whole, or a usual value whose group is not written, stands on no line.
+    if place.is_nowhere() && !note.is_empty() {
+        let note = safe(note);
+        write_line(
+            out,
+            format_args!(
+                "{:gutter$}--> {name}: {note}, the usual one: no line says another",
+                ""
+            ),
+        );
+        return;
+    }
     let note = if note.is_empty() {
         String::new()
     } else {
         format!(": {}", safe(note))
     };
     let (text, carets) = line_and_carets(place, sources);
-    let gutter = indent - 1;
     write_line(
         out,
         format_args!("{:gutter$}--> {name}:{line}:{column}{note}", ""),

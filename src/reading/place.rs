@@ -15,6 +15,11 @@ pub struct Place {
 }
 
 impl Place {
+    /// Whether it marks no letter, as that of a usual value whose group nobody wrote.
+    pub const fn is_nowhere(self) -> bool {
+        self.start == self.end
+    }
+
     /// Where a part of the text stands that was read here, if the text stands here letter for
     /// letter, plain or in quotes; else the whole.
     #[must_use]

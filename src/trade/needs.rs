@@ -11,7 +11,7 @@ use super::also::{after_crew, names};
 use super::crew::{self, Crew, SlabTasks};
 use super::measure::{self, Measuring, RemovalQuantities, SlabQuantities};
 use super::order::also;
-use super::order::{self, ConcreteOrder, List, Missing, Need, Parts, Policies};
+use super::order::{self, ConcreteOrder, List, Missing, Need, Ordering, Parts, Policies};
 use super::sets::Sets;
 use super::tally::{Listed, Scope};
 use super::working::Quantity;
@@ -42,7 +42,7 @@ pub struct JobNeeds {
 pub struct Memo {
     order: order::OrderMemo,
     crew: crew::KnownHours,
-    of_slabs: BTreeMap<Vec<*const Slab>, Arc<OfSlabs>>,
+    of_slabs: BTreeMap<(Vec<*const Slab>, Ordering), Arc<OfSlabs>>,
 }
 
 /// The slabs as measured, what is bought for them, and the work on them.
@@ -110,12 +110,13 @@ pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
 }
 
 fn of_slabs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> Arc<OfSlabs> {
-    let slabs: Vec<_> = takeoff.slabs.iter().map(Arc::as_ptr).collect();
-    if let Some(known) = memo.of_slabs.get(&slabs) {
+    let slabs = takeoff.slabs.iter().map(Arc::as_ptr).collect();
+    let key = (slabs, by.ordering.clone());
+    if let Some(known) = memo.of_slabs.get(&key) {
         return Arc::clone(known);
     }
     let found = Arc::new(work_out(takeoff, by, memo));
-    memo.of_slabs.insert(slabs, Arc::clone(&found));
+    memo.of_slabs.insert(key, Arc::clone(&found));
     found
 }
 

@@ -52,9 +52,18 @@ RULES = {
     "half a cent is dropped": instead(job, "cents", lambda _: lambda v: reading.D(int(v * 100)) / 100),
     "trucks are filled one yard short": instead(orders, "filled", lambda was: lambda t, truck, *a: was(t, truck - 1, *a)),
     "a slab has no allowance of its own": instead(
-        orders.Order, "over", lambda _: lambda self, usual: reading.percent(usual)
+        orders.Order, "over", lambda _: lambda self, usual, said: reading.percent(usual)
+    ),
+    "a pour has no allowance of its own": instead(
+        orders.Order, "over", lambda was: lambda self, usual, said: was(self, usual)
     ),
     "nothing is charged for a short load": instead(orders.Orders, "short", lambda _: lambda *_: D(0)),
+    "what is cheapest is bought as it is needed": instead(orders.Orders, "cheapest", lambda _: lambda *_: {}),
+    "a bag makes a tenth more": instead(
+        orders.Orders, "by_the_bag", lambda was: lambda self, order, total, by: was(self, order, total / D("1.1"), by)
+    ),
+    "what waits comes with the rest": instead(orders, "alone", lambda _: lambda *_: False),
+    "no yard more is ever asked for": instead(orders.Orders, "more_yards", lambda _: lambda *_: [D(0)]),
     "nothing is charged for standing": instead(orders.Orders, "standing", lambda _: lambda *_: D(0)),
     "the last load is never held": instead(orders.Orders, "hold_back", nothing),
     "a tenth more in thickened edges": instead(slab.Slab, "thickened", cached(D("1.1"))),

@@ -2,9 +2,9 @@
 
 use std::borrow::Cow;
 
+use super::bought::Bought;
 use super::estimate::estimate;
 use super::lines::{Cause, LineItem, Tier};
-use super::offer::Bought;
 use super::pricing::Pricing;
 use crate::input::book::{Class, Dated};
 use crate::reading::At;

@@ -38,6 +38,7 @@ const fn called(rule: BuyingRule) -> &'static str {
         BuyingRule::Allowance => "Allowance",
         BuyingRule::PumpPrime => "Pump prime",
         BuyingRule::RoundUp => "Rounded up",
+        BuyingRule::BeyondNeed => "Beyond need",
         BuyingRule::SmallestOrder => "Smallest order",
         BuyingRule::ShortLoad => "Short load",
         BuyingRule::Standing => "Standing",

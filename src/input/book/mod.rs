@@ -33,7 +33,7 @@ pub use rules::Rules;
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};
 pub use stock::{BarStock, Cement, Dumping, FiberBy, MeshStock, Mix};
-pub use supply::{Filling, ShortCharge, ShortCount, ShortLoad, Supply};
+pub use supply::{Called, Filling, ShortCharge, ShortCount, ShortLoad, Supply};
 pub use surfaces::{Curing, Finish, Sealer, SurfaceItem};
 pub use ways::Ways;
 

@@ -41,6 +41,7 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("joints by saw", Unit::Foot),
     ("cover slabs", Unit::SquareFoot),
     ("keep wet", Unit::SquareFoot),
+    ("mix bags", Unit::Bag),
     ("step", Unit::Piece),
     ("set box", Unit::Piece),
     ("set lid", Unit::Piece),

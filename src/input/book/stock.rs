@@ -5,7 +5,7 @@ use rust_decimal_macros::dec;
 
 use super::item::ItemKey;
 use crate::input::checks::{
-    at_least, per_yard, plain, pounds_above_zero, psi, written, yards_above_zero,
+    at_least, feet_above_zero, per_yard, plain, pounds_above_zero, psi, written, yards_above_zero,
 };
 use crate::input::phrases::{LapPhrase, Ratio};
 use crate::reading::keys::{keys, placeless};
@@ -23,6 +23,10 @@ keys! {
         /// Pounds in a yard, where the owner knows them.
         cement_content: Option<At<Ratio>> = "cement content", none,
             "in each yard; colors go by it", "564 lb per cu yd", then written(pounds_of_cement);
+        /// Of one bag.
+        makes: Option<At<Amount>> = "yield" as "cubic feet", none,
+            "what a bag makes, where it is bought by the bag and mixed by hand: no truck comes then",
+            "0.6 cu ft", then written(feet_above_zero);
     }
 }
 

@@ -25,7 +25,20 @@ keys! {
             "lost in the line, once a placement", "1/4 cu yd", then cubic_yards;
         filling: Filling = "loads" as "words", usual "in turn",
             "how trucks are filled: in turn, or evened", "evened";
+        called: Called = "called yards" as "words", usual "on the last truck",
+            "which truck brings what is held back: the last truck, or their own truck", "on their own truck";
         .. charges: Charges;
+    }
+}
+
+impl Supply {
+    /// The same, but for how trucks are filled.
+    #[must_use]
+    pub fn filled(&self, filling: Filling) -> Self {
+        Self {
+            filling,
+            ..self.clone()
+        }
     }
 }
 
@@ -35,6 +48,15 @@ words! {
         /// Full trucks, and the rest on the last.
         InTurn "in turn";
         Evened "evened";
+    }
+}
+
+words! {
+    /// Which truck brings what waits for a call.
+    pub enum Called("unknown-word", "`called yards` is not `{}`", choose) {
+        /// Where it carries as much; else a truck of their own.
+        LastTruck "on the last truck";
+        OwnTruck "on their own truck";
     }
 }
 
@@ -67,7 +89,7 @@ words! {
     }
 }
 
-placeless! { Filling ShortCharge ShortCount }
+placeless! { Filling Called ShortCharge ShortCount }
 
 fn a_full_load(truck: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
     let truck = cubic_yards(truck, key, problems)?;

@@ -63,7 +63,10 @@ pub(super) fn uses(rules: &Rules) -> Vec<Use<'_>> {
     let mut found = hired(rules);
     let mut uses = |item, purpose: &str, units: &[Unit]| found.push(Use::new(item, purpose, units));
     for mix in rules.mixes.values() {
-        uses(&mix.item, "ready-mix", &[Unit::CubicYard]);
+        match mix.makes {
+            Some(_) => uses(&mix.item, "concrete by the bag", &[Unit::Bag]),
+            None => uses(&mix.item, "ready-mix", &[Unit::CubicYard]),
+        }
     }
     for base in rules.bases.values() {
         let units = [base.delivered.value.much.unit];

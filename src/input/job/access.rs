@@ -23,7 +23,7 @@ impl Access {
         }
     }
 
-    pub(super) fn same(&self, other: &Self) -> bool {
+    pub fn same(&self, other: &Self) -> bool {
         let length = |length: &Option<At<Length>>| length.as_ref().map(|at| at.value);
         self.by.value == other.by.value
             && length(&self.distance) == length(&other.distance)

@@ -35,6 +35,18 @@ impl Takeoff {
             .unwrap_or(&self.head.access)
     }
 
+    /// What is ordered over the drawing of a slab: its own, else that of its pour or of the job, else
+    /// that of its kind; none leaves it to the business.
+    pub fn allowance_of<'a>(&'a self, slab: &'a Slab) -> Option<&'a At<Percent>> {
+        let of_kind = slab.usual.contains(&"allowance");
+        let own = slab.allowance.as_ref();
+        let pour = self.placements.get(slab.placement);
+        own.filter(|_| !of_kind)
+            .or_else(|| pour.and_then(|pour| pour.allowance.as_ref()))
+            .or(self.head.allowance.as_ref())
+            .or(own)
+    }
+
     /// Every way of the job, each once.
     pub fn ways_in(&self) -> Vec<&Access> {
         let mut ways: Vec<&Access> = Vec::new();
@@ -157,4 +169,6 @@ pub struct Placement {
     pub day: Option<At<Day>>,
     /// Where it is not that of the job.
     pub access: Option<Access>,
+    /// Over its drawing, where it is not that of the job.
+    pub allowance: Option<At<Percent>>,
 }

@@ -22,7 +22,7 @@ use crate::costing::outcome::{AskedQuote, Outcome, Outcomes};
 use crate::costing::repricing::{WhatIf, repriced};
 use crate::costing::{self, Bought, Priced, Pricing, estimate, priced};
 use crate::input::book::{ItemKey, PriceBook};
-use crate::input::business::Business;
+use crate::input::business::{Business, Buying};
 use crate::input::job::{self, Choice, JobWritten, Takeoff};
 use crate::office::name::Name;
 use crate::office::record::Event;
@@ -167,7 +167,9 @@ fn outcome(
         because,
     };
     let (priced_again, lines_again);
-    let new = if case.old_book.sells_alike {
+    // What is bought the cheapest way may be bought another way at other prices.
+    let buys_alike = case.old_book.sells_alike && case.business.order.buy == Buying::AsNeeded;
+    let new = if buys_alike {
         let mut problems = Problems::default();
         let (needs, first_pour) = (case.old.needs, case.old.first_pour);
         let lines = priced(needs, first_pour, at, &mut problems);

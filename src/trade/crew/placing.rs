@@ -133,7 +133,7 @@ fn left(
             });
         slabs.collect()
     } else {
-        placed(order).collect()
+        shared(order, &order.placed, "the order, by net concrete")
     };
     let is_ordered = unit == Unit::CubicYard;
     let values = |parts: &Parts| -> Vec<Decimal> {
@@ -144,7 +144,7 @@ fn left(
     let parts = left_to_do(name, all, &list.replaced);
     // What is placed is what is ordered; its parts only say where the hours belong.
     let much = if is_ordered && values(&parts) == before {
-        order.order.clone()
+        order.placed.clone()
     } else {
         let placed = sum(parts.iter().map(|(_, part)| part));
         let name = format!("{} placed", order.order.name());
@@ -214,19 +214,28 @@ const fn built_in(method: Method) -> Longer {
     }
 }
 
-/// What of an order is placed in each slab, by its net concrete.
-fn placed(order: &ConcreteOrder) -> impl Iterator<Item = (Section, Quantity)> {
+/// How much of something of an order is for each slab, by its net concrete; the last takes the rest.
+pub(super) fn shared(order: &ConcreteOrder, all: &Quantity, rule: &'static str) -> Parts {
     let net: Decimal = order.shares.iter().map(|(_, share)| share).sum();
-    let one_slab = order.shares.len() == 1;
-    order.shares.iter().map(move |(section, share)| {
-        let part = match (order.order.value() * share).checked_div(net) {
-            Some(part) if !one_slab => Quantity::new(
-                "ordered",
-                Amount::new(part, Unit::CubicYard),
-                Working::plan("", Vec::new(), "the order, by net concrete"),
-            ),
-            Some(_) | None => order.order.clone(),
-        };
-        (*section, part)
-    })
+    let mut left = all.value();
+    let last = order.shares.len() - 1;
+    let shares = order.shares.iter().enumerate();
+    shares
+        .map(|(i, (section, share))| {
+            let part = (all.value() * share).checked_div(net);
+            let part = match part.filter(|_| i < last) {
+                Some(part) => part,
+                None => left,
+            };
+            left -= part;
+            let amount = Amount::new(part, all.amount().unit);
+            let working = Working::plan("", Vec::new(), rule);
+            let quantity = if last == 0 {
+                all.clone()
+            } else {
+                Quantity::new("ordered", amount, working)
+            };
+            (*section, quantity)
+        })
+        .collect()
 }

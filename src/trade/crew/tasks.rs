@@ -1,6 +1,7 @@
 //! What the crew has to do: every task that may occur, with its work in each part of the job.
 
 use super::covers::{by_the_visit, wetting};
+use super::placing::shared;
 use super::stages::Stage;
 use super::surfaces::{finishing, sealing};
 use super::task::Task;
@@ -79,7 +80,17 @@ pub(super) fn before_placing(work: &Work<'_>) -> Vec<Task> {
 
 /// Every task on the slabs once they are placed.
 pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
-    let mut tasks: Vec<Task> = finishing(work, rules).collect();
+    let mut tasks: Vec<Task> = Vec::new();
+    let bagged = work.orders.iter().filter_map(|order| {
+        let bags = order.bags.as_ref()?;
+        Some(shared(order, bags, "the bags, by net concrete"))
+    });
+    tasks.push(Task::rated(
+        "mix bags",
+        Stage::Place,
+        bagged.flatten().collect(),
+    ));
+    tasks.extend(finishing(work, rules));
     let one = Quantity::by("each step", "step", Unit::Piece, number(1));
     let steps = work.of_each(|slab, found| match &found.steps {
         Some(steps) => Some(steps.risers.clone()),

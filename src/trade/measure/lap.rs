@@ -141,6 +141,7 @@ mod tests {
             aggregate: at(Length::inches_whole(1)),
             cement: at(crate::input::book::Cement::Blended),
             cement_content: None,
+            makes: None,
         }
     }
 

@@ -202,7 +202,7 @@ fn batches(
     selling: &Selling,
     dosed: &dyn Fn(&Quantity) -> Term,
 ) -> (&'static str, Term) {
-    if selling.step.is_zero() {
+    if selling.step.is_zero() || order.bags.is_some() {
         return ("ordered yards × dose", dosed(&order.order));
     }
     let step = Amount::new(selling.step, selling.unit);

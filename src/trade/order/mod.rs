@@ -17,7 +17,7 @@ mod sticks;
 mod together;
 
 use also::Replaced;
-pub use concrete::{BY_CREW, ConcreteOrder};
+pub use concrete::{AS_NEEDED, BY_CREW, ConcreteOrder, Ordering, Placing};
 pub(super) use extras::is_labor;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
@@ -84,6 +84,8 @@ pub struct Policies<'a> {
     pub crew: &'a CrewPolicy,
     /// The day of each pour, said or counted from the day of the quote.
     pub pours: &'a [Day],
+    /// Orders that are placed otherwise than as they are needed.
+    pub ordering: &'a Ordering,
 }
 
 /// Needs as they are gathered.

@@ -43,7 +43,7 @@ fn hired(
         "orders of the pour added up",
         format!("pumped, pour {pour}"),
         Unit::CubicYard,
-        sum(of_pour().map(|order| &order.order)),
+        sum(of_pour().map(|order| &order.placed)),
     );
     let rate = Quantity::each("pumped in an hour", Unit::CubicYard, &hire.rate);
     let mut hours = of(&yards) / &rate;

@@ -66,25 +66,85 @@ fn a_hold_may_be_dearer_than_the_list() {
         .silent("dear-hold");
 }
 
-#[test]
-fn a_short_load_says_what_more_would_do() {
-    // 64 sq ft of 4 in: 0.79 cu yd and the smallest allowance make 1.25; 2.75 of 4 cu yd are missing.
-    Files::new().job(SIZE, "size: 8 ft x 8 ft").says(
-        "short-load",
-        "costs $165.00",
-        "2.75 cu yd more would save that and cost $489.50",
-    );
-    Files::new().silent("short-load");
+/// 272 sq ft of 4 in: 3.36 cu yd and the smallest allowance make 3.75; below 4 is short.
+fn a_quarter_short() -> Files {
+    Files::new().job(SIZE, "size: 17 ft x 16 ft")
 }
 
-#[test]
-fn a_flat_charge_is_saved_by_filling_the_truck() {
-    // One load of 1.25 cu yd, charged once; 2.75 cu yd would fill it to four.
-    let files = Files::new().job(SIZE, "size: 8 ft x 8 ft");
+fn flat(files: Files) -> Files {
     files
         .book("charge: each yard", "charge: flat")
         .book("each yard missing\n    unit: cu yd", "flat\n    unit: load")
-        .says("short-load", "costs $60.00", "2.75 cu yd more");
+        .book("2026-03-01: 60.00", "2026-03-01: 120.00")
+        .book("2026-03-01: 178.00", "2026-03-01: 171.52")
+}
+
+#[test]
+fn a_short_load_that_costs_more_than_the_yards_is_told() {
+    // $120.00 less a quarter yard at $171.52.
+    flat(a_quarter_short()).says(
+        "cheaper-order",
+        "costs $77.12 less with 0.25 cu yd more than is needed",
+        "4 cu yd in place of 3.75 cu yd; 0.25 cu yd will be left over",
+    );
+    // A quarter yard missing costs $15.00, and to fill it $44.50.
+    a_quarter_short().silent("cheaper-order");
+    Files::new().silent("cheaper-order");
+}
+
+#[test]
+fn what_is_left_over_may_come_back_at_a_price() {
+    let back = "    charge: flat}\n  returned: {item: returned concrete, over: 1/4 cu yd}";
+    let item =
+        "items:\n  returned concrete: {unit: cu yd, class: fee, prices: {2026-03-01: 400.00}}";
+    let files = flat(a_quarter_short()).book("items:", item);
+    let short = "charge: flat}";
+    // 0.39 beyond the drawing come back now, and 0.64 then; a quarter is free.
+    files.book(short, back.trim_start()).silent("cheaper-order");
+}
+
+#[test]
+fn the_cheaper_of_bags_and_truck_is_told() {
+    let with = |price: &str| {
+        let item = format!(
+            "items:\n  sack: {{unit: bag, class: material, prices: {{2026-03-01: {price}}}}}\n"
+        );
+        let mix = "mixes:\n  bags: {item: sack, strength: 4000 psi, air: 6%, yield: 0.6 cu ft}\n";
+        let rates = "rates:\n  mix bags: 0.06 hours per bag";
+        let files = Files::new().job(SIZE, "size: 4 ft x 4 ft");
+        files
+            .book("items:\n", &item)
+            .book("mixes:\n", mix)
+            .book("rates:", rates)
+    };
+    let by_bag = |files: Files| files.job("edges:", "mix: bags, edges:");
+    with("6.20").says("bags-or-truck", "less by the bag", "`mix: bags`");
+    by_bag(with("6.20")).silent("bags-or-truck");
+    // At $60 a bag the truck is cheaper, whatever is short.
+    with("60.00").silent("bags-or-truck");
+    by_bag(with("60.00")).says("bags-or-truck", "less by the truck", "`mix: exterior`");
+    // Weaker bags do not serve.
+    with("6.20")
+        .book("sack, strength: 4000 psi", "sack, strength: 3000 psi")
+        .silent("bags-or-truck");
+}
+
+#[test]
+fn evened_trucks_are_told_before_more_yards() {
+    // 9.26 cu yd and 7% make 10, as 9 + 1.
+    let two = Files::new().job(SIZE, "size: 36 ft x 20 ft 10 in");
+    let evened = "trucks of 5 + 5 in place of 9 + 1; not a yard more";
+    let told = "costs $180.00 less with trucks evened";
+    two.clone().says("cheaper-order", told, evened);
+    two.clone()
+        .business("order:", "order:\n  buy: cheapest")
+        .silent("cheaper-order");
+    // What the owner set is ordered so.
+    two.job(
+        EXPOSURE,
+        "exposure: frost\nset: {exterior order: {to: 3.75, because: measured again}}",
+    )
+    .silent("cheaper-order");
 }
 
 #[test]

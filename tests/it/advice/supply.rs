@@ -20,21 +20,45 @@ fn the_plant_may_be_closed_on_a_sunday_or_a_holiday() {
 
 #[test]
 fn two_mixes_on_one_day() {
-    let two = Files::new()
-        .book(
-            "mixes:\n",
-            "mixes:\n  inside: {item: ready-mix 4000 air, strength: 4000 psi, air: 6%}\n",
-        )
-        .job(
+    let with = |mix: &str| {
+        let inside = format!("mixes:\n  inside: {{item: ready-mix 4000 air, {mix}}}\n");
+        let two = Files::new().book("mixes:\n", &inside).job(
             EXPOSURE,
             "exposure: frost\nslabs:\n  slab: {size: 10 ft x 10 ft, mix: inside, edges: {north: house}}",
         );
-    let two = two.job("\nslabs:\n  patio", "\n  patio");
+        two.job("\nslabs:\n  patio", "\n  patio")
+    };
+    let two = with("strength: 4000 psi, air: 6%");
     assert_eq!(
-        two.says("two-mixes", "`inside` and `exterior`", "common practice"),
+        two.says("two-mixes", "so 2 trucks come", "common practice"),
         "exterior"
     );
-    two.job(", mix: inside", "").silent("two-mixes");
+    // 1.5 and 5.25 cu yd are 6.75 in one order: a delivery and the short load go.
+    two.says("two-mixes", "`inside` and `exterior`", "ordering it for");
+    two.clone().job(", mix: inside", "").silent("two-mixes");
+    // A dearer demand that the other does not meet, either way.
+    with("strength: 4500 psi, air: 5%").says("two-mixes", "2 trucks", "saves nothing");
+    // Three trucks where one order takes two.
+    two.job(SIZE, "size: 48 ft x 20 ft")
+        .says("two-mixes", "so 3 trucks come", "common practice");
+}
+
+#[test]
+fn two_pours_that_fit_on_one_day() {
+    let two = |second: &str| {
+        let pours = format!(
+            "pour: [{{day: 2026-05-01, slabs: [patio]}}, {{day: 2026-05-08, slabs: [slab]{second}}}]"
+        );
+        Files::new()
+            .job("pour: 2026-05-01", &pours)
+            .job("edges: {north: house}}", "edges: {north: house}}\n  slab: {size: 10 ft x 10 ft, edges: {north: house}, finish: broom}")
+    };
+    assert_eq!(
+        two("").says("one-day", "pours 1 and 2 cost", "pour both on 2026-05-01"),
+        "2026-05-08"
+    );
+    two(", access: wheelbarrow").silent("one-day");
+    Files::new().silent("one-day");
 }
 
 #[test]
@@ -91,6 +115,15 @@ fn a_truck_for_very_little() {
         "barely-a-load",
         "truck 2 of `exterior order` comes for the last `0.5 cu yd`",
         "0.5 cu yd less",
+    );
+    // 9.25 cu yd and the allowance make 10; less than 9 would not cover the drawing.
+    let drawn = |size: &str, says: &str| {
+        let files = Files::new().job(SIZE, size);
+        files.says("barely-a-load", "truck 2", says);
+    };
+    drawn(
+        "size: 35 ft x 20 ft",
+        "still covers the drawing, and saves a truck and $",
     );
     set("9.75").silent("barely-a-load");
     set("9").silent("barely-a-load");

@@ -1,5 +1,7 @@
 //! What the plant, the hire yard and the dump charge, and what the customer reads of it.
 
+mod bags;
+mod cheapest;
 mod placing;
 mod plant;
 mod removal;

@@ -4,7 +4,7 @@ use flatwork::inside::values::rounding::to_places;
 use rust_decimal_macros::dec;
 
 use super::{bought, item, need, offer};
-use crate::support::{BOOK, FAR_BANK, value, with};
+use crate::support::{BOOK, BUSINESS, FAR_BANK, desk, value, with};
 
 #[test]
 fn a_zone_is_charged_by_the_unit_of_its_item() {
@@ -95,6 +95,36 @@ fn free_minutes_by_the_load_are_given_to_each_truck() {
 }
 
 #[test]
+fn held_yards_on_their_own_truck_are_counted_by_the_truck() {
+    let own = (
+        "truck: 10 cu yd",
+        "truck: 10 cu yd\n  called yards: on their own truck",
+    );
+    let by_truck = (
+        "counted: by order, charge: flat",
+        "counted: by truck, charge: flat",
+    );
+    let figures = |held: &str, changes: &[(&str, &str)]| {
+        let offer = offer(&format!("hold back: {held}"), &with(FAR_BANK, changes));
+        let loads = offer.quoted().needs.orders[0].loads.clone();
+        let of = |what: &str| bought(&offer, &format!("exterior order {what}"));
+        (loads, of("loads"), of("short"))
+    };
+    // The one truck of 10 waits for 2 1/2, or they come by themselves, below 5 and short.
+    let one = (vec![dec!(10)], Some(dec!(1)), None);
+    assert_eq!(figures("2 1/2 cu yd", &[by_truck]), one);
+    let two = (vec![dec!(7.5), dec!(2.5)], Some(dec!(2)), Some(dec!(1)));
+    assert_eq!(figures("2 1/2 cu yd", &[by_truck, own]), two);
+    // All of it is called for: nothing is firm, and one truck comes.
+    assert_eq!(figures("25 cu yd", &[by_truck, own]), one);
+    assert_eq!(figures("25 cu yd", &[by_truck]), one);
+    // A truck of 6: 5 + 5, and no last truck carries 5 1/2.
+    let six = ("truck: 10 cu yd", "truck: 6 cu yd");
+    let split = (vec![dec!(4.5), dec!(5.5)], Some(dec!(2)), Some(dec!(1)));
+    assert_eq!(figures("5 1/2 cu yd", &[by_truck, six]), split);
+}
+
+#[test]
 fn a_load_on_call_changes_the_fee_alone() {
     let plain = offer("", FAR_BANK);
     let held = offer("hold back: 2 1/2 cu yd", FAR_BANK);
@@ -108,7 +138,7 @@ fn a_load_on_call_changes_the_fee_alone() {
     let direct =
         |offer: &flatwork::inside::costing::Offer| offer.quoted().totals().direct.dollars();
     assert_eq!(direct(&held) - direct(&plain), dec!(40));
-    // No more waits than the last load carries.
+    // No more waits than is ordered.
     let all = offer("hold back: 25 cu yd", FAR_BANK);
     assert_eq!(value(&all, "exterior order on call"), dec!(10));
     // And the owner has the last word.
@@ -217,4 +247,34 @@ fn a_buggy_stays_for_the_hours_of_placing() {
     );
     // A book without a buggy charges none.
     assert_eq!(bought(&offer("access: buggy", BOOK), "buggy, pour 1"), None);
+}
+
+#[test]
+fn an_allowance_is_that_of_the_slab_the_pour_the_job_the_kind_or_the_business() {
+    #[track_caller]
+    fn case(slab: &str, more: &str, business: &str, expected: &str) {
+        let job = format!(
+            "customer: Ira Sample\nslabs:\n  patio: {{size: 27 ft x 27 ft, edges: {{north: house}}{slab}}}\n{more}\n"
+        );
+        let offer = desk(&job, business, FAR_BANK).offer();
+        let allowance = value(&offer, "exterior order allowance");
+        assert_eq!(to_places(allowance, 4).normalize().to_string(), expected);
+    }
+    let kind = with(
+        BUSINESS,
+        &[("patio: {thickness", "patio: {allowance: 9%, thickness")],
+    );
+    let pour = |allowance: &str| format!("pour: [{{day: 2026-06-15, slabs: [patio]{allowance}}}]");
+    let (own, of_pour, of_job) = (
+        ", allowance: 20%",
+        pour(", allowance: 15%"),
+        "allowance: 12%",
+    );
+    let both = format!("{of_pour}\n{of_job}");
+    // 9 cu yd net.
+    case(own, &both, &kind, "1.8");
+    case("", &both, &kind, "1.35");
+    case("", of_job, &kind, "1.08");
+    case("", "", &kind, "0.81");
+    case("", &pour(""), BUSINESS, "0.63");
 }

@@ -181,6 +181,8 @@ class Goods:
     def colored(self, order, each, key):
         """Each truck is mixed by itself, with whole bags where it is sold in bags."""
         step = number(self.item(key).get("sold in", "0"))
+        if order.makes:
+            return order.total * each
         return sum(up(load * each, step) if step else load * each for load in order.loads)
 
     @staticmethod

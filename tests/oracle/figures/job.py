@@ -23,7 +23,7 @@ from .slab import Slab
 from .touching import share_edges
 
 JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "exposure", "access", "zone"}
-JOB |= {"hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
+JOB |= {"allowance", "hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
 JOB |= {"not included", "notes", "price", "difficulty", "left alone", "site", "trips"}
 BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
 BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
@@ -35,6 +35,7 @@ USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machi
 USE |= {"vapor retarder", "curing cover"}
 ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "work", "taxed"}
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
+ORDER |= {"buy": "as needed"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
 ORDER |= {"compound coverage": "200 sq ft", "deep form over": "8 in"}
 ORDER |= {"retarder width": "10 ft", "retarder lap": "6 in", "smallest opening": "2 sq ft"}
@@ -56,6 +57,8 @@ class Line(NamedTuple):
 
 
 class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Placing, Sell):
+    ordering: dict = {}
+
     def __init__(self, takeoff, business, book, today):
         self.job, self.business, self.book = load(takeoff), load(business), load(book)
         self.today, self.file_name = today, Path(takeoff).stem
@@ -89,7 +92,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
             written = [{"day": written, "slabs": [slab.name for slab in self.slabs]}]
         by_name = {slab.name: slab for slab in self.slabs}
         for n, one in enumerate(written):
-            known("pour", one, ("day", "slabs", "access"))
+            known("pour", one, ("day", "slabs", "access", "allowance"))
             access = one.get("access", self.job.get("access", "chute"))
             access = {"by": access} if isinstance(access, str) else access
             known("access", access, ("by", "distance", "gate"))
@@ -97,6 +100,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
             day = one["day"] or later.isoformat()
             said = one["day"] is not None
             self.pours.append({"day": day, "said": said, "by": access.get("by", "chute"), "distance": far})
+            self.pours[-1]["allowance"] = one.get("allowance")
             for name in one["slabs"]:
                 by_name[name].pour = n
 
@@ -213,7 +217,13 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
         """Every line of one combination, then overhead to tax, as (title, quantity, amount)."""
         if any(key in option for option in chosen for key in ("change", "drop", "trips")):
             return self.written_in(chosen).estimate([])
-        return self.priced([option.get("add", []) for option in chosen])
+        return self.priced_as_bought([option.get("add", []) for option in chosen])
+
+    def priced_as_bought(self, added):
+        """With its orders as the business places them."""
+        ways = {"as needed": lambda added: {}, "cheapest": self.cheapest}
+        self.ordering = ways[self.order["buy"]](added)
+        return self.priced(added)
 
     def written_in(self, chosen):
         """The job as if the takeoff had said what is chosen."""

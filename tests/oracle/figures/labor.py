@@ -10,7 +10,7 @@ CREW |= {"charge", "labor lines", "difficulty"}
 # The stage of a task, by how it begins; all else is done while forming.
 STAGES = {"break out": "remove", "take up": "remove", "saw cut": "remove", "dig": "remove"}
 STAGES |= {"site backfill": "strip", "site washout": "place", "set lid": "return", "come back": "return"}
-STAGES |= {"place by": "place", "finish ": "place", "step": "place", "cure": "strip", "seal ": "return"}
+STAGES |= {"place by": "place", "mix bags": "place", "finish ": "place", "step": "place", "cure": "strip", "seal ": "return"}
 
 
 def stage_of(task, of_item):
@@ -42,6 +42,7 @@ class Labor:
         for order in self.orders:
             task = f"place by {order.by}"
             work[task] = work.get(task, D(0)) + self.as_usual(order)
+        work["mix bags"] = sum((order.bags for order in self.orders if order.bags), D(0))
         finishes = {}
         for slab, finish, area, _ in self.faces():
             if not slab.is_step:

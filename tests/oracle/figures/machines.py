@@ -19,7 +19,7 @@ class Machines:
                 self.role("pump", f"pump, pour {n + 1}", [D(1)], n)
                 continue
             known("pump", hire, PUMP)
-            yards = sum(order.total for order in self.orders if order.pour == n)
+            yards = sum(order.placed for order in self.orders if order.pour == n)
             hours = yards / rate(hire["rate"])[0]
             hours += sum(amount(hire.get(key, "0 hours"))[0] for key in ("set up", "travel time"))
             hours = self.set(f"pump time, pour {n + 1}", hours)

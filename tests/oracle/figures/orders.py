@@ -6,7 +6,7 @@ from decimal import Decimal as D
 from .reading import YARD, NotCovered, amount, inches, known, percent, rate, singular, up
 
 SUPPLY = {"sold in", "smallest order", "truck", "short load", "free time", "pump prime", "loads"}
-SUPPLY |= {"fees", "zones", "saturday", "winter", "on call", "returned"}
+SUPPLY |= {"called yards", "fees", "zones", "saturday", "winter", "on call", "returned"}
 
 
 class Order:
@@ -14,13 +14,17 @@ class Order:
 
     def __init__(self, pour, mix, color):
         self.pour, self.mix, self.color, self.slabs = pour, mix, color, []
+        self.bags = self.makes = None
 
     def net(self):
         return sum(slab.concrete for slab in self.slabs)
 
-    def over(self, usual):
-        """Over the drawing, as a part of it: each slab's own or the usual, by its concrete."""
-        return sum(slab.concrete * percent(slab.value.get("allowance", usual)) for slab in self.slabs) / self.net()
+    def over(self, usual, said=()):
+        """Over the drawing, as a part of it: each slab's, by its concrete. What the slab says itself, else
+        what its pour or its job says, else its kind, else the business."""
+        said = [one for one in said if one is not None]
+        part = lambda slab: slab.own.get("allowance") or next(iter(said), slab.value.get("allowance", usual))
+        return sum(slab.concrete * percent(part(slab)) for slab in self.slabs) / self.net()
 
 
 def filled(total, truck, evened, step):
@@ -35,6 +39,12 @@ def filled(total, truck, evened, step):
     return loads
 
 
+def alone(supply, order):
+    """Whether what waits comes by itself."""
+    own = {"on the last truck": False, "on their own truck": True}
+    return own[supply.get("called yards", "on the last truck")] or order.waits > order.loads[-1]
+
+
 class Orders:
     """Part of a job: it uses the book, the takeoff and the slabs of the rest."""
 
@@ -46,10 +56,14 @@ class Orders:
             found.setdefault(key, Order(*key)).slabs.append(slab)
         self.orders = sorted(found.values(), key=lambda order: order.pour)
         for order in self.orders:
+            makes = self.book["mixes"][order.mix].get("yield")
+            order.makes = makes and amount(makes)[0]
+        for order in self.orders:
             self.size(order)
         self.hold_back()
         for order in self.orders:
-            self.charge(order)
+            if not order.makes:
+                self.charge(order)
 
     def size(self, order):
         """Net and the largest of three allowances, once an order, up to the plant's step."""
@@ -58,42 +72,111 @@ class Orders:
         if len(self.pours) > 1:
             order.name += f", pour {order.pour + 1}"
         net = self.set(f"{order.name} net", order.net())
+        said = (self.pours[order.pour]["allowance"], self.job.get("allowance"))
         # Ground dug too deep takes more; what stands on a slab, and a step, has none under it.
         area = sum((slab.area for slab in order.slabs if slab.on_ground), D(0))
         deep = area * inches(policy["thickness allowance"]) / YARD
         least = amount(policy["smallest allowance"])[0]
-        more = max(net * order.over(policy["allowance"]), deep, least)
+        more = max(net * order.over(policy["allowance"], said), deep, least)
         more = self.set(f"{order.name} allowance", more)
         method = self.pours[order.pour]["by"]
         # The prime of the pump is lost once a pour; it belongs to the largest order.
-        same = [one for one in self.orders if one.pour == order.pour]
-        largest = max(same, key=lambda one: (one.net(), self.orders.index(one)))
+        same = [one for one in self.orders if one.pour == order.pour and not one.makes]
+        largest = max(same, key=lambda one: (one.net(), self.orders.index(one)), default=None)
         prime = D(0)
         if method == "pump" and order is largest:
             prime = amount(supply.get("pump prime", "0 cu yd"))[0]
+        if order.makes:
+            return self.by_the_bag(order, self.set(order.name, net + more), method)
         step = amount(supply.get("sold in", "1/4 cu yd"))[0]
         total = up(net + more + prime, step)
         total = self.set(order.name, max(total, amount(supply.get("smallest order", "0 cu yd"))[0]))
+        # What is left over is paid, and not placed.
+        order.placed = total
+        more, filling = self.ordering.get(order.name, (D(0), supply.get("loads", "in turn")))
+        total += more
         self.buy_exactly(self.book["mixes"][order.mix]["item"], total, order.name, order.pour)
         order.total, order.by, order.waits = total, method, None
         ways = {"in turn": False, "evened": True}
         truck = amount(supply.get("truck", "10 cu yd"))[0]
-        order.loads = filled(total, truck, ways[supply.get("loads", "in turn")], step)
-        order.trucks = self.set(f"{order.name} loads", up(total / truck, D(1)))
+        order.fill = lambda yards: filled(yards, truck, ways[filling], step)
+        order.loads, order.trucks = order.fill(total), up(total / truck, D(1))
         order.back = D(0)
         if "returned" in supply:
             free = amount(supply["returned"].get("over", "0 cu yd"))[0]
             order.back = max(total - net - prime - free, D(0))
 
+    def by_the_bag(self, order, total, method):
+        """Whole bags, mixed by hand: no truck, no step of the plant, nothing that it charges."""
+        order.bags = self.set(f"{order.name} bags", up(total * 27 / order.makes, D(1)))
+        self.buy_exactly(self.book["mixes"][order.mix]["item"], order.bags, f"{order.name} bags", order.pour)
+        order.total = order.placed = total
+        order.by, order.waits, order.loads, order.trucks, order.back = method, None, [], D(0), D(0)
+
     def hold_back(self):
-        """A part of the last load of the largest order of each pour waits for a call."""
+        """A part of the largest order of each pour waits for a call: on the last truck where that
+        carries as much, else, or where the plant sends it so, on trucks of its own."""
+        truck = amount(self.book["supply"].get("truck", "10 cu yd"))[0]
         held = amount(self.job.get("hold back", "0 cu yd"))[0]
         for pour in range(len(self.pours)) if held else ():
-            same = [order for order in self.orders if order.pour == pour]
+            same = [order for order in self.orders if order.pour == pour and not order.makes]
             if not same:
                 continue
             order = max(same, key=lambda one: (one.total, self.orders.index(one)))
-            order.waits = min(held, order.loads[-1])
+            order.waits = self.set(f"{order.name} on call", min(held, order.total))
+            if alone(self.book["supply"], order):
+                firm = max(order.total - order.waits, D(0))
+                order.loads = order.fill(firm) + order.fill(order.total - firm)
+                order.trucks = up(firm / truck, D(1)) + up(order.waits / truck, D(1))
+        for order in self.orders:
+            order.trucks = order.trucks if order.makes else self.set(f"{order.name} loads", order.trucks)
+
+    def cheapest(self, added):
+        """The cheapest way to place each order in turn, the whole job priced for each; ties to less change."""
+        self.ordering = {}
+        least = self.priced(added)[1]["direct"]
+        supply = self.book["supply"]
+        usual, truck = supply.get("loads", "in turn"), amount(supply.get("truck", "10 cu yd"))[0]
+        mine = self.job.get("set", {})
+        for name in [order.name for order in self.orders if order.name not in mine and not order.makes]:
+            before, best = dict(self.ordering), None
+            order = next(order for order in self.orders if order.name == name)
+            ways = ("in turn", "evened") if order.placed else ()
+            tried = [(more, way != usual, way) for way in ways for more in self.more_yards(order, way == "evened", truck)]
+            for more, _, filling in sorted(tried):
+                self.ordering = before | {name: (more, filling)}
+                direct = self.priced(added)[1]["direct"]
+                if direct < least:
+                    least, best = direct, (more, filling)
+            self.ordering = before | ({name: best} if best else {})
+        return self.ordering
+
+    def more_yards(self, order, evened, truck):
+        """Nothing more; each step that leaves fewer loads short than any before it; full trucks."""
+        supply, needed = self.book["supply"], order.placed
+        step = amount(supply.get("sold in", "1/4 cu yd"))[0]
+        full = up(needed / truck, D(1)) * truck
+        found, rule = {D(0), full - needed}, supply.get("short load")
+        under = amount(rule["under"])[0] if rule else D(0)
+
+        def lacking(total):
+            loads = filled(total, truck, evened, step)
+            if order.waits:
+                own = supply.get("called yards") == "on their own truck" or order.waits > loads[-1]
+                waits = min(order.waits, total)
+                if own:
+                    loads = filled(total - waits, truck, evened, step) + filled(waits, truck, evened, step)
+            looked = {"by truck": loads, "by order": [total], "on the last truck": loads[-1:]}
+            return sum(1 for load in looked[rule.get("counted", "by truck")] if 0 < load < under)
+
+        if rule:
+            fewest, total = lacking(needed), up(needed, step)
+            while fewest and total <= max(full, under):
+                if lacking(total) < fewest:
+                    fewest = lacking(total)
+                    found.add(total - needed)
+                total += step
+        return sorted(found)
 
     def short(self, order):
         rule = self.book["supply"].get("short load")
@@ -139,7 +222,7 @@ class Orders:
             at = pour["day"][5:]
             if first <= at <= last if first <= last else at >= first or at <= last:
                 items.append((supply["winter"]["item"], "winter"))
-        opens = order is next(one for one in self.orders if one.pour == order.pour)
+        opens = order is next(one for one in self.orders if one.pour == order.pour and not one.makes)
         for key, what in items:
             counts = {"load": order.trucks, "cu yd": order.total}
             unit = singular(self.item(key)["unit"])

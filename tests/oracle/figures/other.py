@@ -44,7 +44,7 @@ class Asked(Job):
         job, added = copy.copy(self), [option.get("add", []) for option in options]
         if any("change" in option or "drop" in option for option in options):
             job, added = self.written_in(options), []
-        told, totals = job.priced(added)
+        told, totals = job.priced_as_bought(added)
         return Estimate(job, job.lines, told, totals)
 
 

@@ -22,7 +22,7 @@ class Placing:
     def as_usual(self, order):
         """What of the task an order is, as much over the usual way."""
         by_area = amount(self.book["rates"][f"place by {order.by}"].split(" per ")[1])[1] == "sq ft"
-        much = sum(slab.area for slab in order.slabs) if by_area else order.total
+        much = sum(slab.area for slab in order.slabs) if by_area else order.placed
         return much * self.way(self.pours[order.pour])
 
     def person_hours(self, task, much, written):

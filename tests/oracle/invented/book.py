@@ -83,6 +83,9 @@ def made(c):
         "exterior": {"item": "ready-mix", "strength": "4000 psi", "air": "6%", "cement content": f"{c.whole(480, 620)} lb per cu yd"},
         "inside": {"item": "ready-mix inside", "strength": "3000 psi", "cement content": "517 lb per cu yd"},
     }
+    if c.often(0.15, "concrete by the bag"):
+        items["sack"] = item(c, "bag", "material", 400, 900, 0, (), 0)
+        shop["mixes"]["inside"] |= {"item": "sack", "yield": c.one("0.6 cu ft", "0.45 cu ft")}
     unit = items["stone"]["unit"]
     shop["bases"] = {
         "stone": {"item": "stone", "delivered": f"{c.decimal(110, 220)} {unit} per cu yd"},
@@ -156,6 +159,8 @@ def supply(c):
         made["free time"] = f"{c.whole(3, 8) if per == 'cu yd' else c.whole(15, 45)} min per {per}"
     if c.often(0.6):
         made["pump prime"] = c.one("1/4 cu yd", "1/2 cu yd")
+    if c.often(0.2, "held yards on their own truck"):
+        made["called yards"] = "on their own truck"
     if c.often(0.4, "evened loads"):
         made["loads"] = "evened"
     if c.often(0.5, "fees"):
@@ -175,6 +180,9 @@ def supply(c):
 def use(c, shop):
     short = shop["supply"].get("short load", {}).get("charge")
     shop["items"]["short"]["unit"] = "load" if short == "flat" else "cu yd"
+    # Dearer than the yards that would fill it up.
+    if short == "flat" and c.often(0.4, "dear short load"):
+        shop["items"]["short"]["prices"] = {FIRST: c.decimal(15000, 40000)}
     maybe = lambda key, part=0.85: key if c.often(part) else "none"
     shop["use"] = {
         "forms": "board",
@@ -216,5 +224,5 @@ def rates(c):
         made[f"unload by {way}"] = f"{c.whole(3, 12)} min {per_yard}"
     made |= {"finish broom": hours(180, 300, per_area), "finish trowel": hours(280, 400, per_area)}
     made |= {"finish washed pebbles": hours(600, 1000, per_area), "step": f"{c.whole(3, 6)} hours per piece"}
-    made |= {"saw cut": hours(300, 900, per_area), "cure, strip and clean": hours(80, 200, per_area)}
+    made |= {"mix bags": hours(4, 10, "per bag"), "saw cut": hours(300, 900, per_area), "cure, strip and clean": hours(80, 200, per_area)}
     return made

@@ -12,6 +12,9 @@ def made(c, shop):
     some |= {"chair area": f"{c.whole(6, 20)} sq ft", "compound coverage": f"{c.whole(150, 250)} sq ft"}
     some |= {"deep form over": c.one("6 in", "10 in", "5 1/2 in"), "retarder width": c.one("12 ft", "20 ft")}
     some |= {"retarder lap": c.one("8 in", "1 ft")}
+    # Each way of every order is priced in full, so not too often.
+    if c.often(0.1, "bought the cheapest way"):
+        order["buy"] = "cheapest"
     business["order"] = order | {key: one for key, one in some.items() if c.often(0.5)}
     business["quote"] = {"good for": "30 days", "lead time": f"{c.whole(5, 45)} days", "deposit cap": "90%"}
     business["payments"] = payments(c)

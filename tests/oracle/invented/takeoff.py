@@ -319,6 +319,8 @@ def days(c, site, job):
             one = {"day": at, "slabs": part}
             if c.often(0.4, "access of a pour"):
                 one["access"] = access(c)
+            if c.often(0.2, "allowance of a pour"):
+                one["allowance"] = f"{c.whole(2, 12)}%"
             job["pour"].append(one)
     elif c.often(0.7, "day of the pour said"):
         job["pour"] = c.one("2026-06-13", "2026-11-21", "2026-12-12", day(c.whole(5, 12)))
@@ -347,10 +349,12 @@ def made(c, shop, firm):
     job = {"format": "1", "customer": "Ira Sample, Quillhaven", "quoted": "2026-05-04"}
     days(c, site, job)
     job["access"] = access(c)
+    if c.often(0.1, "allowance of the job"):
+        job["allowance"] = f"{c.whole(2, 12)}%"
     if c.often(0.3, "zone"):
         job["zone"] = "north"
     if c.often(0.25, "hold back"):
-        job["hold back"] = c.one("1 cu yd", "2 cu yd", "1/2 cu yd")
+        job["hold back"] = c.one("1 cu yd", "2 cu yd", "1/2 cu yd", "4 1/2 cu yd")
     if c.often(0.3, "permit"):
         job["permit"] = c.one("permit", "customer", "none")
     if c.often(0.2, "difficulty of the job"):

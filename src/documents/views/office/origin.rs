@@ -24,6 +24,10 @@ impl Sheet<'_> {
     /// The owner's own words; or where they stand, if there are any.
     fn given(&self, quantity: &Quantity, place: Place) -> String {
         let (written, at) = (self.written(place), self.line_of(place));
+        if written.is_empty() {
+            let file = self.sources.name(place.file);
+            return format!("the usual value, which no line of {file} changes");
+        }
         let (line, start) = self.sources.line(place);
         // A default has no place of its own: like some values that do, it points at the key above it.
         let after = line.get(place.end as usize - start..).unwrap_or_default();

@@ -42,14 +42,22 @@ pub fn summary(
         );
     }
     for order in &needs.orders {
-        let loads = counted(order.loads.len(), "load", "loads");
+        let loads = match &order.bags {
+            Some(bags) => format!("{} mixed by hand", bags.amount()),
+            None => counted(order.loads.len(), "load", "loads"),
+        };
         line(
             "concrete",
             format!(
-                "{} of {}, {loads} (net {})",
-                order.order.amount(),
+                "{} of {}, {loads} (net {}){}",
+                two_places(order.order.amount()),
                 order.called(),
-                two_places(order.net.amount())
+                two_places(order.net.amount()),
+                order
+                    .otherwise
+                    .as_ref()
+                    .map(|why| format!("; {why}"))
+                    .unwrap_or_default()
             ),
         );
     }

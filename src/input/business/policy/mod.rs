@@ -8,6 +8,6 @@ mod quote;
 
 pub use crew::{Charge, CrewPolicy, DayCount, DayRule, LaborLines};
 pub use cure::CurePolicy;
-pub use order::OrderPolicy;
+pub use order::{Buying, OrderPolicy};
 pub use price::{PricePolicy, TaxBase, TaxRule};
 pub use quote::QuotePolicy;

@@ -2,8 +2,8 @@
 
 use crate::input::checks::{area_above_zero, cubic_yards, length_above_zero, square_feet, written};
 use crate::input::phrases::Ratio;
-use crate::reading::keys::keys;
-use crate::reading::{At, Fields, Problem, Problems, Read};
+use crate::reading::keys::{keys, placeless};
+use crate::reading::{At, Fields, Problem, Problems, Read, words};
 use crate::values::{Amount, Length, Percent, Unit};
 
 keys! {
@@ -13,6 +13,9 @@ keys! {
             "how much too deep the ground may be, times the area", "1/4 in";
         smallest_allowance: At<Amount> = "smallest allowance" as "cubic yards", usual "0 cu yd",
             "never less than this", "1/4 cu yd", then cubic_yards;
+        buy: Buying = "buy" as "words", usual "as needed",
+            "how orders are placed: as needed, or cheapest, with more yards or evened trucks where that costs less",
+            "cheapest";
         cover: At<Length> = "cover", usual "2 in", "from the edge of the slab to the end of a bar", "2 in";
         stake_spacing: At<Length> = "stake spacing", usual "3 ft", "along a form", "3 ft", then length_above_zero;
         chair_area: At<Amount> = "chair area" as "square feet", usual "9 sq ft",
@@ -41,6 +44,17 @@ keys! {
             "2 sq ft", then square_feet;
     } then laid
 }
+
+words! {
+    /// How orders of concrete are placed.
+    pub enum Buying("unknown-word", "`buy` is not `{}`", choose) {
+        AsNeeded "as needed";
+        /// As many yards and trucks as cost least, and never fewer than are needed.
+        Cheapest "cheapest";
+    }
+}
+
+placeless! { Buying }
 
 fn pounds_a_foot(at: At<Ratio>, _: &str, problems: &mut Problems) -> Read<At<Ratio>> {
     if (at.value.much.unit, at.value.per.unit) == (Unit::Pound, Unit::Foot) {

@@ -54,6 +54,7 @@ pub(super) fn pours(
         return vec![Placement {
             day: None,
             access: None,
+            allowance: None,
         }];
     }
     written
@@ -61,6 +62,7 @@ pub(super) fn pours(
         .map(|pour| Placement {
             day: Some(pour.day.clone()),
             access: pour.access.clone(),
+            allowance: pour.allowance.clone(),
         })
         .collect()
 }

@@ -38,9 +38,11 @@ keys! {
         /// A zone of the price book.
         zone: Option<At<String>> = "zone" as "name", none,
             "the part of town, where the plant charges for it", "north";
-        /// Yards of the last load of each pour that wait for a call.
+        allowance: Option<At<Percent>> = "allowance", else "that of each kind or of the business",
+            "concrete ordered over the drawing of this job; what a pour or a slab says itself wins", "10%";
+        /// Yards of the largest order of each pour that wait for a call.
         hold_back: Option<At<Amount>> = "hold back" as "cubic yards", none,
-            "of the last load of each pour, until you call for it", "1 1/2 cu yd", then written(cubic_yards);
+            "of the largest order of each pour, until you call for it", "1 1/2 cu yd", then written(cubic_yards);
         permit: Permit = "permit" as "word or name", else "not said",
             "`customer` takes it out, `none` is asked for, or the item of the book that we pay", "town permit",
             by permit;

@@ -3,7 +3,7 @@
 use crate::input::job::access::{Access, own_access};
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, Problems};
-use crate::values::Day;
+use crate::values::{Day, Percent};
 
 keys! {
     /// One day, and the slabs poured on it; none named means all that no other pour names.
@@ -12,6 +12,8 @@ keys! {
         slabs: Vec<At<String>> = "slabs" as "list of names", required, "what is poured", "[patio, walk]";
         access: Option<Access> = "access" as "word or keys", else "that of the job",
             "how concrete reaches the slabs of this pour", "{by: pump, distance: 120 ft}", by own_access;
+        allowance: Option<At<Percent>> = "allowance", else "that of the job",
+            "concrete ordered over the drawing of this pour; what a slab says itself wins", "10%";
     }
 }
 
@@ -33,6 +35,7 @@ pub(super) fn pours(
         day,
         slabs: Vec::new(),
         access: None,
+        allowance: None,
     });
     all.into_iter().collect()
 }

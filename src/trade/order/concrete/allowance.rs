@@ -44,7 +44,7 @@ pub(super) fn allowance(
     )
 }
 
-/// The business's part of all of it, or where slabs have their own, the part of each.
+/// One part of all of it, or where slabs have different ones, the part of each.
 fn share(
     net: &Quantity,
     batch: &Batch<'_>,
@@ -53,7 +53,7 @@ fn share(
     policy: &OrderPolicy,
 ) -> Term {
     let of_slab = |&i: &usize| {
-        let own = takeoff.slabs[i].allowance.as_ref();
+        let own = takeoff.allowance_of(&takeoff.slabs[i]);
         own.unwrap_or(&policy.allowance)
     };
     let said: Vec<_> = batch.members.iter().map(of_slab).collect();

@@ -54,9 +54,9 @@ pub(super) fn charges(
         let rule = "the pour is in the plant's winter";
         charge(counted, &winter.item, "winter", rule, list);
     }
-    if let (Some(item), Some(held)) = (&supply.charges.on_call, &order.on_call) {
-        let rule = "the last truck waits for a call";
-        by_the_yard(order, item, "call", rule, held, list);
+    if let (Some(item), Some(held)) = (&supply.charges.on_call, &order.held) {
+        let rule = "yards that wait for a call";
+        by_the_yard(order, item, "call", rule, &held.on_call, list);
     }
     if let (Some(returned), Some(back)) = (&supply.charges.returned, &order.back) {
         let rule = "what comes back when nothing is lost, as the plant charges it";

@@ -16,14 +16,26 @@ pub(super) fn fees(
     supply: &Supply,
     list: &mut List<'_>,
 ) {
-    for (i, order) in orders.iter().enumerate() {
+    let by_truck: Vec<&ConcreteOrder> = (orders.iter())
+        .filter(|order| order.bags.is_none())
+        .collect();
+    for (i, order) in by_truck.iter().copied().enumerate() {
         let truck = Quantity::said("truck", &supply.truck);
-        let loads = list.sets.settle(Quantity::by(
-            "ordered yards ÷ a truckful, up to a whole one",
-            format!("{} loads", order.order.name()),
-            Unit::Load,
-            (of(&order.order) / &truck).whole(),
-        ));
+        let whole = |yards: &Quantity| (of(yards) / &truck).whole();
+        let (rule, loads) = match &order.held {
+            Some(held) if order.has_own_truck => (
+                "firm yards and those on call, each ÷ a truckful, up to a whole one",
+                whole(&held.firm) + whole(&held.on_call),
+            ),
+            Some(_) | None => (
+                "ordered yards ÷ a truckful, up to a whole one",
+                whole(&order.order),
+            ),
+        };
+        let name = format!("{} loads", order.order.name());
+        let loads = list
+            .sets
+            .settle(Quantity::by(rule, name, Unit::Load, loads));
         for (role, quantity) in [
             (Role::Delivery, &loads),
             (Role::ShortLoad, &order.short),
@@ -39,7 +51,7 @@ pub(super) fn fees(
         let counted = Counted {
             order,
             loads: &loads,
-            first: orders[..i]
+            first: by_truck[..i]
                 .iter()
                 .all(|before| before.placement != order.placement),
         };

@@ -2,14 +2,29 @@
 
 use rust_decimal::Decimal;
 
-use crate::input::book::{Filling, ShortCharge, ShortCount, Supply};
+use crate::input::book::{Called, Filling, ShortCharge, ShortCount, ShortLoad, Supply};
 use crate::trade::tally::Tally;
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit, rounding};
 
+/// What is on each truck: what is firm, and what waits for a call on trucks of its own where it does.
+pub(super) fn loads(order: Decimal, waits: Option<Decimal>, supply: &Supply) -> Vec<Decimal> {
+    let alone = waits.filter(|waits| comes_alone(order, *waits, supply));
+    let called = alone.unwrap_or_default().min(order);
+    let mut loads = together(order - called, supply);
+    loads.extend(together(called, supply));
+    loads
+}
+
+/// Whether what waits for a call comes by itself: as the plant sends it, or because the last truck carries less.
+pub(super) fn comes_alone(order: Decimal, waits: Decimal, supply: &Supply) -> bool {
+    let last = || together(order, supply).last().copied();
+    supply.called == Called::OwnTruck || last().is_some_and(|last| last < waits)
+}
+
 /// Full trucks in turn, and the rest on the last; or all about the same, in steps the plant sells.
-pub(super) fn loads(order: Decimal, supply: &Supply) -> Vec<Decimal> {
+fn together(order: Decimal, supply: &Supply) -> Vec<Decimal> {
     let full = supply.truck.value.value;
     let truck = match supply.filling {
         Filling::InTurn => full,
@@ -54,15 +69,7 @@ pub(super) fn short(
         return Quantity::by("", name, Unit::CubicYard, number(0));
     };
     let under = Quantity::said("short under", &rule.under);
-    let looked_at: Vec<Decimal> = match rule.counted {
-        ShortCount::ByTruck => loads.to_vec(),
-        ShortCount::ByOrder => vec![order.value()],
-        ShortCount::LastTruck => loads.last().copied().into_iter().collect(),
-    };
-    let short: Vec<Decimal> = looked_at
-        .into_iter()
-        .filter(|load| *load < under.value() && !load.is_zero())
-        .collect();
+    let short = below(rule, order.value(), loads);
     if rule.charge == ShortCharge::Flat {
         return Quantity::by(
             "one charge for each load below the limit",
@@ -81,6 +88,25 @@ pub(super) fn short(
         Unit::CubicYard,
         missing.unwrap_or_else(|| number(0)),
     )
+}
+
+/// Loads of this order that are short.
+pub(super) fn short_loads(order: Decimal, waits: Option<Decimal>, supply: &Supply) -> Vec<Decimal> {
+    let rule = supply.short_load.as_ref();
+    rule.map_or_else(Vec::new, |rule| {
+        below(rule, order, &loads(order, waits, supply))
+    })
+}
+
+/// The loads that the rule looks at and finds short.
+fn below(rule: &ShortLoad, order: Decimal, loads: &[Decimal]) -> Vec<Decimal> {
+    let mut looked_at: Vec<Decimal> = match rule.counted {
+        ShortCount::ByTruck => loads.to_vec(),
+        ShortCount::ByOrder => vec![order],
+        ShortCount::LastTruck => loads.last().copied().into_iter().collect(),
+    };
+    looked_at.retain(|load| *load < rule.under.value.value && !load.is_zero());
+    looked_at
 }
 
 #[cfg(test)]

@@ -4,6 +4,7 @@ mod allowance;
 mod charges;
 mod fees;
 mod loads;
+mod ordering;
 mod standing;
 mod waits;
 
@@ -13,9 +14,11 @@ use rust_decimal::Decimal;
 
 use allowance::allowance;
 use fees::fees;
-use loads::{loads, short};
+use loads::{comes_alone, loads, short};
+pub use ordering::{AS_NEEDED, Ordering, Placing};
 pub use standing::BY_CREW;
 use standing::{not_standing, standing};
+pub use waits::Held;
 use waits::{back, hold_back};
 
 use super::{List, Missing, Section, Shares};
@@ -24,9 +27,9 @@ use crate::input::job::{Method, Slab, Takeoff};
 use crate::reading::At;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::tally::{Listed, Tally};
-use crate::trade::term::{of, sum};
-use crate::trade::working::Quantity;
-use crate::values::Unit;
+use crate::trade::term::{number, of, sum};
+use crate::trade::working::{Quantity, Working};
+use crate::values::{Amount, Unit};
 
 /// What is ordered of one mix in one color for one pour.
 #[derive(Clone, Debug)]
@@ -37,7 +40,17 @@ pub struct ConcreteOrder {
     /// How it is placed.
     pub by: Method,
     pub net: Quantity,
+    /// Lost in the line of the pump.
+    pub prime: Option<Quantity>,
+    /// What is needed, and placed.
+    pub placed: Quantity,
+    /// What is asked for beyond it, or short of it, where that costs less.
+    pub more: Option<Quantity>,
+    /// How it is placed otherwise than as it is needed, and why.
+    pub otherwise: Option<String>,
     pub order: Quantity,
+    /// Whole bags, where it is mixed by hand and no truck comes.
+    pub bags: Option<Quantity>,
     /// Yards on each truck, in turn; the last takes the rest.
     pub loads: Vec<Decimal>,
     /// Yards that make trucks short, or the number of short loads where the charge is flat.
@@ -46,8 +59,10 @@ pub struct ConcreteOrder {
     pub placing: Option<Quantity>,
     /// Minutes past the free ones.
     pub standing: Quantity,
-    /// The part of the last load that waits for a call.
-    pub on_call: Option<Quantity>,
+    /// The part that waits for a call.
+    pub held: Option<Held>,
+    /// Whether that comes on a truck of its own.
+    pub has_own_truck: bool,
     /// What comes back and is charged, where the plant charges for it.
     pub back: Option<Quantity>,
     pub shares: Shares,
@@ -80,6 +95,17 @@ fn named(color: Option<&At<String>>) -> Option<&str> {
     color.map(|color| color.value.as_str())
 }
 
+/// The yards of an order, before they are on trucks.
+struct Yards {
+    net: Quantity,
+    prime: Option<Quantity>,
+    placed: Quantity,
+    more: Option<Quantity>,
+    order: Quantity,
+    bags: Option<Quantity>,
+    shares: Shares,
+}
+
 /// Slabs poured together, of one mix in one color.
 struct Batch<'a> {
     placement: usize,
@@ -110,39 +136,48 @@ pub(super) fn orders<T: Default>(
         return Default::default();
     };
     let batches = batches(takeoff);
-    let primed = primed(&batches, takeoff, slabs);
-    let mut orders = Vec::new();
+    let rules = list.by.rules;
+    let makes = |batch: &Batch<'_>| rules.mixes.get(&batch.mix.value)?.makes.as_ref();
+    // What is mixed by hand comes by no truck, and through no pump.
+    let by_truck: Vec<&Batch<'_>> = (batches.iter())
+        .filter(|batch| makes(batch).is_none())
+        .collect();
+    let primed = primed(&by_truck, takeoff, slabs);
     let names: Vec<String> = batches.iter().map(|batch| batch.name(takeoff)).collect();
-    let mut tallies: Vec<Tally<'_>> = Vec::new();
-    for (batch, name) in batches.iter().zip(&names) {
-        let mut tally = Tally::of(name, list.sets);
+    let mut tallies: Vec<Tally<'_>> = names
+        .iter()
+        .map(|name| Tally::of(name, list.sets))
+        .collect();
+    let mut sized = Vec::new();
+    for (batch, tally) in batches.iter().zip(&mut tallies) {
         let prime = primed.contains(&batch.members[0]);
         let prime = prime.then(|| Quantity::said("pump prime", &supply.pump_prime));
-        let order = order(
-            batch,
-            prime.as_ref(),
-            takeoff,
-            slabs,
-            supply,
-            &mut tally,
-            list,
-        );
-        if let Some(mix) = list.by.rules.mixes.get(&order.mix.value)
-            && !order.order.value().is_zero()
+        let one = size(batch, prime, takeoff, slabs, supply, tally, list);
+        if let Some(mix) = list.by.rules.mixes.get(&batch.mix.value)
+            && !one.order.value().is_zero()
         {
-            let (much, shares) = (order.order.clone(), order.shares.clone());
-            list.take(&mix.item, much, Some(order.placement), shares);
+            let much = one.bags.as_ref().unwrap_or(&one.order).clone();
+            let shares = one.shares.clone();
+            list.take(&mix.item, much, Some(batch.placement), shares);
         }
-        orders.push(order);
-        tallies.push(tally);
+        sized.push(one);
     }
+    let held = hold_back(&batches, &sized, takeoff, &tallies);
+    let on_trucks = batches.iter().zip(sized).zip(held).zip(&mut tallies);
+    let mut orders: Vec<ConcreteOrder> = on_trucks
+        .map(|(((batch, one), held), tally)| {
+            on_trucks_of(batch, one, held, takeoff, supply, tally, list)
+        })
+        .collect();
     let placed = place(&mut orders, list);
-    for (order, tally) in orders.iter_mut().zip(&mut tallies) {
-        order.standing = standing(order, supply, tally, list);
-        tally.show([&order.standing]);
-    }
-    hold_back(&mut orders, takeoff, supply, &mut tallies);
     for (order, mut tally) in orders.iter_mut().zip(tallies) {
+        if order.bags.is_none() {
+            order.standing = standing(order, supply, &tally, list);
+        }
+        tally.show([&order.standing]);
+        if let Some(held) = &order.held {
+            tally.list([&held.firm, &held.on_call]);
+        }
         tally.show(&order.back);
         order.listed = tally.done();
     }
@@ -174,8 +209,8 @@ fn batches(takeoff: &Takeoff) -> Vec<Batch<'_>> {
 }
 
 /// The pump's prime is lost once a pour, and belongs to its largest order: the first slab of each such.
-fn primed(batches: &[Batch<'_>], takeoff: &Takeoff, slabs: &[SlabQuantities]) -> Vec<usize> {
-    let yards = |batch: &&Batch<'_>| {
+fn primed(batches: &[&Batch<'_>], takeoff: &Takeoff, slabs: &[SlabQuantities]) -> Vec<usize> {
+    let yards = |batch: &&&Batch<'_>| {
         let members = batch.members.iter();
         members.map(|&i| slabs[i].concrete.value()).sum::<Decimal>()
     };
@@ -190,15 +225,16 @@ fn primed(batches: &[Batch<'_>], takeoff: &Takeoff, slabs: &[SlabQuantities]) ->
     found
 }
 
-fn order(
+/// How many yards are ordered.
+fn size(
     batch: &Batch<'_>,
-    prime: Option<&Quantity>,
+    prime: Option<Quantity>,
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
     supply: &Supply,
     tally: &mut Tally<'_>,
-    list: &mut List<'_>,
-) -> ConcreteOrder {
+    list: &List<'_>,
+) -> Yards {
     const RULE: &str = "net + the largest of percent, too deep a base, and the least; up to how the plant sells, once";
     let members = || batch.members.iter().map(|&i| &slabs[i]);
     let net = Quantity::by(
@@ -217,41 +253,133 @@ fn order(
     let allowance = allowance(&net, batch, takeoff, slabs, list.by.order, tally);
     let step = Quantity::said("sold in", &supply.sold_in);
     let mut gross = of(&net) + &allowance;
-    if let Some(prime) = prime {
+    if let Some(prime) = &prime {
         gross = gross + prime;
     }
-    let mut ordered = gross.up_to(&step);
-    let is_smallest = ordered.value() < supply.smallest.value.value;
+    let mix = list.by.rules.mixes.get(&batch.mix.value);
+    let makes = mix.and_then(|mix| mix.makes.as_ref());
+    let mut ordered = match makes {
+        Some(_) => gross,
+        None => gross.up_to(&step),
+    };
+    let is_smallest = makes.is_none() && ordered.value() < supply.smallest.value.value;
     if is_smallest {
         ordered = of(&Quantity::said("smallest order", &supply.smallest));
     } else {
         tally.show([&allowance]);
     }
-    let order = Quantity::by(RULE, tally.part().to_owned(), Unit::CubicYard, ordered);
-    let order = tally.sets.settle(order);
-    let loads = loads(order.value(), supply);
+    let placing = list.by.ordering.of(tally.part());
+    let more = placing.and_then(|placing| more(placing, tally));
+    let name = match more {
+        Some(_) => tally.name("needed"),
+        None => tally.part().to_owned(),
+    };
+    let placed = tally
+        .sets
+        .settle(Quantity::by(RULE, name, Unit::CubicYard, ordered));
+    let order = match &more {
+        Some(more) => {
+            tally.show([&placed, more]);
+            let rule = "what is needed, and what more makes it cost less in all";
+            let ordered = of(&placed) + more;
+            Quantity::by(rule, tally.part().to_owned(), Unit::CubicYard, ordered)
+        }
+        None => placed.clone(),
+    };
+    let bags = makes.map(|makes| {
+        let makes = Quantity::said("a bag makes", makes);
+        let yards = of(&order) * number(27) / &makes;
+        let rule = "cu yd × 27 ÷ cu ft of a bag, up to a whole one";
+        tally.by(rule, "bags", Unit::Bag, yards.whole())
+    });
+    Yards {
+        net,
+        prime,
+        placed,
+        more,
+        order,
+        bags,
+        shares: shares(batch, slabs),
+    }
+}
+
+/// The same, on its trucks.
+fn on_trucks_of(
+    batch: &Batch<'_>,
+    yards: Yards,
+    held: Option<Held>,
+    takeoff: &Takeoff,
+    supply: &Supply,
+    tally: &mut Tally<'_>,
+    list: &mut List<'_>,
+) -> ConcreteOrder {
+    let Yards {
+        net,
+        prime,
+        placed,
+        more,
+        order,
+        bags,
+        shares,
+    } = yards;
+    let placing = list.by.ordering.of(tally.part());
+    let refilled = placing.and_then(|placing| placing.refilled);
+    let otherwise = refilled.map(|filling| supply.filled(filling));
+    let supply = otherwise.as_ref().unwrap_or(supply);
+    let waits = held.as_ref().map(|held| held.on_call.value());
     let by = takeoff.access_of(batch.placement).by.value;
-    let short = short(&order, &loads, supply, tally);
+    let is_bagged = bags.is_some();
+    let loads = if is_bagged {
+        Vec::new()
+    } else {
+        loads(order.value(), waits, supply)
+    };
+    let (short, back) = if is_bagged {
+        let none = Quantity::by("no truck comes", tally.name("short"), Unit::Load, number(0));
+        (none, None)
+    } else {
+        let short = short(&order, &loads, supply, tally);
+        (short, back(&order, &net, prime.as_ref(), supply, tally))
+    };
     tally.show([&order, &short]);
     ConcreteOrder {
         placement: batch.placement,
         mix: batch.mix.clone(),
         color: batch.color.cloned(),
         by,
-        on_call: None,
-        back: back(&order, &net, prime, supply, tally),
+        has_own_truck: waits.is_some_and(|waits| comes_alone(order.value(), waits, supply)),
+        held,
+        back,
         net,
+        prime,
+        placed,
+        more,
+        otherwise: placing.map(|placing| placing.because.clone()),
         short,
         // Both are known when every order is.
         placing: None,
-        standing: not_standing("", tally),
+        standing: not_standing(if is_bagged { "no truck comes" } else { "" }, tally),
         loads,
         order,
-        shares: batch
-            .members
-            .iter()
-            .map(|&i| (Section::Slab(i), slabs[i].concrete.value()))
-            .collect(),
+        bags,
+        shares,
         listed: Arc::default(),
     }
+}
+
+fn shares(batch: &Batch<'_>, slabs: &[SlabQuantities]) -> Shares {
+    let members = batch.members.iter();
+    members
+        .map(|&i| (Section::Slab(i), slabs[i].concrete.value()))
+        .collect()
+}
+
+/// What an order has more or less than is needed, and why.
+fn more(placing: &Placing, tally: &Tally<'_>) -> Option<Quantity> {
+    if placing.more.is_zero() {
+        return None;
+    }
+    let working = Working::plan(placing.because.clone(), Vec::new(), "");
+    let amount = Amount::new(placing.more, Unit::CubicYard);
+    Some(Quantity::new(tally.name("beyond need"), amount, working))
 }

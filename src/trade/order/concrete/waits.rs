@@ -1,7 +1,6 @@
 //! What the last truck does: yards that wait for a call, yards that come back.
 
-use super::ConcreteOrder;
-use super::loads::load;
+use super::{Batch, Yards};
 use crate::input::book::Supply;
 use crate::input::job::Takeoff;
 use crate::trade::tally::Tally;
@@ -9,39 +8,46 @@ use crate::trade::term::of;
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
-/// Splits the last load of the largest order of each pour; price and trucks stay what they are.
+/// The part of an order that waits for a call, and the rest.
+#[derive(Clone, Debug)]
+pub struct Held {
+    pub firm: Quantity,
+    pub on_call: Quantity,
+}
+
+/// What the takeoff holds back of the largest order of each pour, and no more than is ordered.
 pub(super) fn hold_back(
-    orders: &mut [ConcreteOrder],
+    batches: &[Batch<'_>],
+    sized: &[Yards],
     takeoff: &Takeoff,
-    supply: &Supply,
-    tallies: &mut [Tally<'_>],
-) {
+    tallies: &[Tally<'_>],
+) -> Vec<Option<Held>> {
+    let mut held: Vec<Option<Held>> = batches.iter().map(|_| None).collect();
     let Some(back) = &takeoff.head.hold_back else {
-        return;
+        return held;
     };
     let back = Quantity::said("hold back", back);
     if back.value().is_zero() {
-        return;
+        return held;
     }
     for (placement, _) in takeoff.pours() {
-        let largest = orders
-            .iter_mut()
-            .zip(&mut *tallies)
-            .filter(|(order, _)| order.placement == placement)
-            .max_by_key(|(order, _)| order.order.value());
-        let Some((order, tally)) = largest else {
+        let of_pour = (0..batches.len())
+            .filter(|&i| batches[i].placement == placement)
+            .filter(|&i| sized[i].bags.is_none());
+        let Some(largest) = of_pour.max_by_key(|&i| sized[i].order.value()) else {
             continue;
         };
-        let Some(last) = order.loads.last().copied() else {
+        let (order, tally) = (&sized[largest].order, &tallies[largest]);
+        if order.value().is_zero() {
             continue;
-        };
-        let waits = if back.value() <= last {
+        }
+        let waits = if back.value() <= order.value() {
             of(&back)
         } else {
-            of(&load(last, &order.order, supply))
+            of(order)
         };
-        let waits = tally.between(
-            "what the takeoff holds back, and no more than the last load",
+        let on_call = tally.between(
+            "what the takeoff holds back, and no more than is ordered",
             "on call",
             Unit::CubicYard,
             waits,
@@ -50,11 +56,11 @@ pub(super) fn hold_back(
             "ordered − on call",
             tally.name("firm"),
             Unit::CubicYard,
-            of(&order.order) - &waits,
+            of(order) - &on_call,
         );
-        tally.list([&firm, &waits]);
-        order.on_call = Some(waits);
+        held[largest] = Some(Held { firm, on_call });
     }
+    held
 }
 
 /// What comes back beyond the free yards when the slabs take no more than was drawn.

@@ -5,7 +5,6 @@ use crate::documents::views::office::{Sheet, numbered};
 use crate::trade::Quantity;
 use crate::trade::order::ConcreteOrder;
 use crate::trade::tally::{Listed, Scope};
-use crate::values::rounding;
 
 /// Quantities that belong together, and what has to be said beside them.
 #[derive(Clone, Debug)]
@@ -71,22 +70,27 @@ fn group(sheet: &Sheet<'_>, listed: &[(Scope, &Listed)]) -> Group {
 
 /// What is on each truck.
 fn trucks(order: &ConcreteOrder) -> Vec<String> {
-    let loads: Vec<String> = order
-        .loads
-        .iter()
-        .map(|yards| rounding::to_places(*yards, 4).normalize().to_string())
-        .collect();
-    let trucks = if loads.len() == 1 { "load" } else { "loads" };
+    if let Some(bags) = &order.bags {
+        return vec![format!("{} mixed by hand; no truck comes", bags.amount())];
+    }
+    let trucks = if order.loads.len() == 1 {
+        "load"
+    } else {
+        "loads"
+    };
     let mut notes = vec![format!(
         "{} {trucks}: {} cu yd",
-        loads.len(),
-        loads.join(" + ")
+        order.loads.len(),
+        order.trucks()
     )];
-    notes.extend(order.on_call.as_ref().map(|waits| {
-        format!(
-            "of the last load {} waits until you call for it",
-            waits.amount()
-        )
+    notes.extend(order.otherwise.clone());
+    notes.extend(order.held.as_ref().map(|held| {
+        let (waits, truck) = (held.on_call.amount(), "on a truck of its own");
+        if order.has_own_truck {
+            format!("{waits} waits until you call for it, {truck}")
+        } else {
+            format!("of the last load {waits} waits until you call for it")
+        }
     }));
     notes
 }

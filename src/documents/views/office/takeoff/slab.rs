@@ -97,7 +97,10 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "thickness" => sections::thickness(slab),
                 "thickened" => sections::thickened(slab)?,
                 "vapor retarder" => slab.sections.retarder.as_ref().map(|_| "yes".into())?,
-                "allowance" => slab.allowance.as_ref()?.value.to_string(),
+                "allowance" => {
+                    let (own, goes) = (slab.allowance.as_ref()?, sheet.takeoff.allowance_of(slab)?);
+                    std::ptr::eq(own, goes).then(|| own.value.to_string())?
+                }
                 "mix" => slab.mix.value.clone(),
                 "finish" => slab.finish.value.clone(),
                 "border" => {
