@@ -22,6 +22,8 @@ pub enum BuyingRule {
     RoundUp,
     /// The plant brings no less.
     SmallestOrder,
+    /// An order costs no less.
+    LeastCharge,
     ShortLoad,
     /// Trucks past their free minutes.
     Standing,
@@ -43,8 +45,18 @@ pub struct Effect {
 pub fn effects(priced: &Priced) -> Vec<Effect> {
     let mut found = Vec::new();
     for line in &priced.lines {
-        let Cause::Need(name) = &line.cause else {
-            continue;
+        let name = match &line.cause {
+            Cause::Need(name) => name,
+            Cause::LeastCharge(_) => {
+                found.push(Effect {
+                    rule: BuyingRule::LeastCharge,
+                    title: line.title.clone(),
+                    amount: line.amount.amount(),
+                    cost: line.money(),
+                });
+                continue;
+            }
+            _ => continue,
         };
         let order = |order: &&ConcreteOrder| order.order.name() == name;
         if let Some(order) = priced.needs.orders.iter().find(order) {

@@ -17,6 +17,8 @@ use crate::values::{Amount, Money, Unit};
 pub enum Cause {
     /// A need, by its name.
     Need(String),
+    /// What an order of this item comes to less than its smallest charge.
+    LeastCharge(ItemKey),
     PurchaseTax(String),
     Overhead,
     Contingency,
@@ -33,6 +35,7 @@ impl Cause {
     pub fn title(&self) -> String {
         match self {
             Self::Need(name) => name.clone(),
+            Self::LeastCharge(item) => format!("Minimum charge, {item}"),
             Self::PurchaseTax(name) => format!("{} paid on purchases", capital(name)),
             Self::Overhead => "Overhead".to_owned(),
             Self::Contingency => "Contingency".to_owned(),
@@ -80,6 +83,30 @@ pub struct LineItem {
     pub price: Option<Dated>,
     pub taxed: bool,
     pub shares: Vec<(Section, Decimal)>,
+    /// The smallest charge of the order it is a part of.
+    pub least: Option<LeastCharge>,
+}
+
+/// The smallest charge of an item, and the order that it holds for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LeastCharge {
+    pub item: ItemKey,
+    /// The pour it is ordered for; what serves the whole job comes with the first.
+    pub pour: usize,
+    pub amount: At<Money>,
+}
+
+impl LeastCharge {
+    fn of(need: &Need, first_pour: usize, book: &PriceBook) -> Option<Self> {
+        let NeedItem::Item(key) = &need.item else {
+            return None;
+        };
+        Some(Self {
+            item: key.value.clone(),
+            pour: need.placement.unwrap_or(first_pour),
+            amount: book.items.get(&key.value)?.least_charge()?,
+        })
+    }
 }
 
 impl LineItem {
@@ -95,6 +122,7 @@ impl LineItem {
             price: None,
             taxed: false,
             shares: Vec::new(),
+            least: None,
         }
     }
 
@@ -130,9 +158,11 @@ pub fn priced(
     at: Pricing<'_>,
     problems: &mut Problems,
 ) -> Vec<LineItem> {
-    let mut priced = |need: &Need| {
+    let mut priced = |need: &Need| -> Read<LineItem> {
         let prices = at.day(need.placement, first_pour);
-        line(need, at.book, prices, problems)
+        let mut line = line(need, at.book, prices, problems)?;
+        line.least = LeastCharge::of(need, first_pour, at.book);
+        Ok(line)
     };
     needs.iter().flat_map(&mut priced).collect()
 }

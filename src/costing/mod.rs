@@ -1,13 +1,14 @@
 //! Needs and prices become lines; every total is a sum of lines.
 //!
 //! `priced` is the last step that can fail. Nothing here knows a shape. Each room uses only those
-//! before it: prices, pricing, lines, totals, estimate, sections, payments, `unit_prices`, offer,
+//! before it: prices, pricing, lines, least, totals, estimate, sections, payments, `unit_prices`, offer,
 //! buying, change, compare, sensitivity, repricing, outcome.
 
 mod buying;
 mod change;
 mod compare;
 mod estimate;
+mod least;
 mod lines;
 mod offer;
 pub mod outcome;
@@ -24,7 +25,7 @@ pub use buying::{BuyingRule, effects};
 pub use change::{Way, book_for_changes, book_without_trucks, business_for_changes, change_price};
 pub use compare::{Books, CauseChange, Joined, Sold, books, join};
 pub use estimate::estimate;
-pub use lines::{Cause, LineItem, Tier, priced};
+pub use lines::{Cause, LeastCharge, LineItem, Tier, priced};
 pub use offer::{Bought, Offer, Priced, check_sets, offer, with_choice};
 pub use payments::{parts, schedule};
 pub use prices::{Prices, prices};

@@ -5,11 +5,13 @@
 use crate::costing::{Cause, Tier};
 
 const ON_PURCHASES: &str = " on purchases";
+const LEAST_CHARGE: &str = "minimum charge, ";
 
 /// What a line is there for.
 pub fn cause(cause: &Cause) -> String {
     match cause {
         Cause::Need(name) | Cause::Tax(name) => name.clone(),
+        Cause::LeastCharge(item) => format!("{LEAST_CHARGE}{item}"),
         Cause::PurchaseTax(name) => format!("{name}{ON_PURCHASES}"),
         Cause::Overhead => "overhead".into(),
         Cause::Contingency => "contingency".into(),
@@ -36,7 +38,10 @@ pub fn added(word: &str, of: &str) -> Option<(Cause, Tier)> {
     let found = sides.into_iter().find(|one| side(*one) == of)?;
     let among = |causes: &[Cause]| causes.iter().find(|one| cause(one) == word).cloned();
     let cause = match found {
-        Tier::Direct => Cause::PurchaseTax(word.strip_suffix(ON_PURCHASES)?.to_owned()),
+        Tier::Direct => match word.strip_prefix(LEAST_CHARGE) {
+            Some(item) => Cause::LeastCharge(item.to_owned()),
+            None => Cause::PurchaseTax(word.strip_suffix(ON_PURCHASES)?.to_owned()),
+        },
         Tier::Indirect => among(&[Cause::Overhead, Cause::Contingency])?,
         Tier::Price => among(&[Cause::Profit, Cause::Minimum, Cause::Rounding, Cause::Fixed])?,
         Tier::Tax => Cause::Tax(word.to_owned()),
@@ -56,6 +61,11 @@ mod tests {
                 Cause::PurchaseTax(name()),
                 Tier::Direct,
                 "sales tax on purchases, direct",
+            ),
+            (
+                Cause::LeastCharge(name()),
+                Tier::Direct,
+                "minimum charge, sales tax, direct",
             ),
             (Cause::Overhead, Tier::Indirect, "overhead, indirect"),
             (Cause::Contingency, Tier::Indirect, "contingency, indirect"),

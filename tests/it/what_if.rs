@@ -210,7 +210,10 @@ fn a_unit_price_made_of_items_follows_their_prices() {
 #[test]
 fn the_smallest_sale_is_an_effect_too() {
     let topsoil = "    sold in: 1/2\n    work: 1 hour per cu yd";
-    let book = with(BOOK, &[(topsoil, &format!("    at least: 4\n{topsoil}"))]);
+    let book = with(
+        BOOK,
+        &[(topsoil, &format!("    at least: 4 cu yd\n{topsoil}"))],
+    );
     let offer = desk(JOB, BUSINESS, &book).offer();
     let found = effects(offer.quoted());
     let soil = found

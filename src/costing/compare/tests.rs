@@ -22,6 +22,7 @@ fn line(cause: Cause, side: Tier, cents: i64) -> LineItem {
         price: None,
         taxed: false,
         shares: Vec::new(),
+        least: None,
     }
 }
 

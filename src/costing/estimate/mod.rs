@@ -1,5 +1,6 @@
 //! From direct cost to the total: overhead, contingency, profit, minimum, rounding, tax, each a line.
 
+use super::least::least_charges;
 use super::lines::{Cause, LineItem, Tier};
 use crate::input::book::Class;
 use crate::input::business::{PricePolicy, TaxBase, TaxRule};
@@ -18,6 +19,7 @@ pub fn estimate(
     policy: &PricePolicy,
     fixed: Option<&At<Money>>,
 ) -> Vec<LineItem> {
+    least_charges(&mut lines);
     for tax in &policy.taxes {
         if tax.base == TaxBase::Purchases {
             purchase_tax(&mut lines, tax);

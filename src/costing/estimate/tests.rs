@@ -46,6 +46,7 @@ fn cost(cents: i64) -> Vec<LineItem> {
         price: None,
         taxed: true,
         shares: Vec::new(),
+        least: None,
     }]
 }
 

@@ -39,6 +39,7 @@ const fn called(rule: BuyingRule) -> &'static str {
         BuyingRule::PumpPrime => "Pump prime",
         BuyingRule::RoundUp => "Rounded up",
         BuyingRule::SmallestOrder => "Smallest order",
+        BuyingRule::LeastCharge => "Smallest charge",
         BuyingRule::ShortLoad => "Short load",
         BuyingRule::Standing => "Standing",
         BuyingRule::CrewDays => "Whole days",

@@ -77,8 +77,10 @@ fn label(sheet: &Sheet<'_>, line: &LineItem) -> String {
                 |tax| format!("{}, {}", line.title, tax.rate.value),
             )
         }
-        Cause::Need(_) | Cause::PurchaseTax(_) | Cause::Minimum | Cause::Fixed => {
-            line.title.clone()
-        }
+        Cause::Need(_)
+        | Cause::LeastCharge(_)
+        | Cause::PurchaseTax(_)
+        | Cause::Minimum
+        | Cause::Fixed => line.title.clone(),
     }
 }

@@ -5,7 +5,7 @@
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Bought, Cause, LineItem, Tier};
+use crate::costing::{Bought, Cause, LeastCharge, LineItem, Tier};
 use crate::input::book::{Basis, Class, Dated, PriceBook};
 use crate::office::quote_excerpt::LineExcerpt;
 use crate::office::words;
@@ -75,6 +75,7 @@ fn read(
         price: None,
         taxed: false,
         shares: Vec::new(),
+        least: None,
     };
     let Some(number) = line.quantity else {
         let (cause, side) = words::added(name, &line.side)?;
@@ -91,6 +92,11 @@ fn read(
         let item = book.items.get(&**key)?;
         item.called(key).clone_into(&mut one.title);
         one.taxed = item.is_taxed();
+        one.least = item.least_charge().map(|amount| LeastCharge {
+            item: (**key).to_owned(),
+            pour: line.pour.unwrap_or(0),
+            amount,
+        });
         one.price = Some(Dated {
             from: line.priced?.0,
             price: UnitPrice::new(line.price?.0),

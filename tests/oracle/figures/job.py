@@ -169,7 +169,23 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
     def sold(self, key, total):
         item = self.item(key)
         step = number(item.get("sold in", "0"))
-        return max(up(total, step) if step else total, number(item.get("at least", "0")))
+        least = item.get("at least", "0")
+        return max(up(total, step) if step else total, D(0) if least.startswith("$") else amount(least)[0])
+
+    def least_charges(self):
+        """What each order of an item with a smallest charge comes to less than that: one of the job,
+        with the first pour, or one of each pour."""
+        first = min((slab.pour for slab in self.slabs), default=0)
+        orders = {}
+        for line in self.lines:
+            if line.key and self.item(line.key).get("at least", "").startswith("$"):
+                orders.setdefault((line.key, first if line.pour is None else line.pour), []).append(line)
+        for (key, pour), lines in sorted(orders.items()):
+            less = D(self.item(key)["at least"].lstrip("$")) - sum(line.value for line in lines)
+            if less > 0 and any(line.much for line in lines):
+                one = lines[0]
+                title = f"Minimum charge, {one.title}"
+                yield one._replace(title=title, much=None, value=less, cause=f"minimum charge, {key}", key=None)
 
     def role_of(self, role):
         key = self.book["use"].get(role, "none")

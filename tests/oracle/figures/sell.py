@@ -14,9 +14,11 @@ class Sell:
         known("price", price, PRICE)
         taxes = price.get("tax", [])
         taxes = taxes if isinstance(taxes, list) else [taxes]
-        lines = [line[:3] for line in self.lines]
-        paid = sum(line.value for line in self.lines if line.taxed)
-        materials = sum(line.value for line in self.lines if line.kind == "material")
+        self.charged = list(self.least_charges())
+        bought = self.lines + self.charged
+        lines = [line[:3] for line in bought]
+        paid = sum(line.value for line in bought if line.taxed)
+        materials = sum(line.value for line in bought if line.kind == "material")
         for tax in (t for t in taxes if t.get("on") == "purchases"):
             title = f"{tax.get('name', 'sales tax').capitalize()} paid on purchases"
             lines.append((title, None, cents(paid * percent(tax["rate"]))))

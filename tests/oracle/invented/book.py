@@ -11,7 +11,9 @@ def item(c, unit, kind, low, high, step=0.3, steps=("1", "1/2", "5"), least=0.15
     if c.often(step, "sold in steps"):
         made["sold in"] = c.one(*steps)
     if c.often(least, "smallest sale"):
-        made["at least"] = str(c.whole(2, 12))
+        made["at least"] = f"{c.whole(2, 12)} {unit}"
+    elif c.often(0.1, "smallest charge"):
+        made["at least"] = f"${c.decimal(2000, 30000)}"
     if kind in ("equipment", "fee", "disposal") and c.often(0.15, "taxed though no material"):
         made["taxed"] = "yes"
     return made
