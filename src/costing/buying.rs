@@ -7,15 +7,17 @@ use rust_decimal::Decimal;
 use super::lines::{Cause, LineItem};
 use super::offer::Priced;
 use crate::input::book::Class;
-use crate::trade::order::ConcreteOrder;
+use crate::trade::order::{ConcreteOrder, TOGETHER};
 use crate::trade::{Quantity, Working};
-use crate::values::{Amount, Money, rounding};
+use crate::values::{Amount, Money, Percent, rounding};
 
 /// A rule that makes the job buy more than the drawing shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum BuyingRule {
     /// Concrete over the drawing.
     Allowance,
+    /// Over what is needed.
+    Waste,
     /// Lost in the line of the pump.
     PumpPrime,
     /// Up to how it is sold.
@@ -121,20 +123,31 @@ fn of_order(order: &ConcreteOrder, line: &LineItem) -> Vec<Effect> {
     )
 }
 
-/// What goes up to whole steps; a fee for each load is no rounding of a load.
+/// What is wasted, and what goes up to whole steps; a fee for each load is no rounding of a load.
 fn of_steps(line: &LineItem) -> Vec<Effect> {
-    let quantity = line.quantity.as_ref();
-    let needed = quantity.and_then(Quantity::before_step);
-    let (Some(quantity), Some(needed)) = (quantity, needed) else {
+    let Some(quantity) = &line.quantity else {
         return Vec::new();
     };
-    if line.class == Some(Class::Fee) {
+    let wasted = quantity.made_of().into_iter();
+    let waste = wasted.filter(|part| part.name() == "waste").next_back();
+    let needed = match (quantity.before_step(), waste) {
+        (Some(needed), _) => needed,
+        (None, Some(_)) => quantity.value(),
+        (None, None) => return Vec::new(),
+    };
+    if line.class == Some(Class::Fee) || quantity.rule() == TOGETHER {
         return Vec::new();
     }
+    let net = waste.map_or(needed, |waste| {
+        needed / (Decimal::ONE + Percent::new(waste.value()).fraction())
+    });
     split(
         line,
-        needed,
-        &[(BuyingRule::RoundUp, quantity.value() - needed)],
+        net,
+        &[
+            (BuyingRule::Waste, needed - net),
+            (BuyingRule::RoundUp, quantity.value() - needed),
+        ],
     )
 }
 

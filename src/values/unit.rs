@@ -58,6 +58,16 @@ units! {
     Plain "" "" [];
 }
 
+impl Unit {
+    /// Whether there is no part of one: it is counted, not measured.
+    pub const fn is_counted(self) -> bool {
+        matches!(
+            self,
+            Self::Piece | Self::Bag | Self::Sheet | Self::Roll | Self::Load | Self::Trip
+        )
+    }
+}
+
 /// What one of a metric unit is in ours, as far as it helps to convert; by definition (NIST SP 811, from memory)
 /// 1 ft is 0.3048 m, 1 gal 3.785411784 l, 1 lb 0.45359237 kg, 1 ton 2,000 lb.
 const METRIC: &[(&str, &str, &str)] = &[

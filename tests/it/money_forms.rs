@@ -1,10 +1,11 @@
-//! Smallest charges in money, held against figures worked out by hand.
+//! Smallest charges in money and waste, held against figures worked out by hand.
 
 use rust_decimal_macros::dec;
 
 use crate::support::{desk, with};
 use flatwork::inside::costing::{
-    Cause, Estimated, LineItem, Priced, book_without_trucks, books, offer, sensitivity,
+    BuyingRule, Cause, Estimated, LineItem, Priced, book_without_trucks, books, effects, offer,
+    sensitivity,
 };
 use flatwork::inside::reading::Problems;
 use flatwork::inside::values::{Money, Percent};
@@ -69,4 +70,20 @@ fn work_that_no_truck_comes_for_has_no_smallest_charge() {
     at.book = &book;
     let less = offer(&here.takeoff, at, &mut Problems::default()).unwrap();
     assert_eq!(quoted(less.quoted()), 0);
+}
+
+/// 36 ft and 12% of them, up to 50 ft at $0.75: 4.32 ft are waste, 9.68 ft are the rounding's.
+#[test]
+fn waste_is_an_effect_beside_the_rounding_and_never_of_what_is_added_by_hand() {
+    let job = include_str!("../golden/cost/waste/input/job.yaml");
+    let book = include_str!("../golden/cost/waste/input/book.yaml");
+    let offer = desk(job, FIRM, book).offer();
+    let found = effects(offer.quoted());
+    let found = found.iter().filter(|one| one.title == "form board");
+    let told: Vec<_> = found
+        .map(|one| (one.rule, one.amount.value, one.cost))
+        .collect();
+    let waste = (BuyingRule::Waste, dec!(4.32), Money::cents(324));
+    let round = (BuyingRule::RoundUp, dec!(9.68), Money::cents(726));
+    assert_eq!(told, [waste, round]);
 }

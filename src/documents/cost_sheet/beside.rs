@@ -36,6 +36,7 @@ pub(super) fn buying(sheet: &Sheet<'_>) -> Vec<BuyingRow> {
 const fn called(rule: BuyingRule) -> &'static str {
     match rule {
         BuyingRule::Allowance => "Allowance",
+        BuyingRule::Waste => "Waste",
         BuyingRule::PumpPrime => "Pump prime",
         BuyingRule::RoundUp => "Rounded up",
         BuyingRule::SmallestOrder => "Smallest order",

@@ -25,6 +25,8 @@ keys! {
         step: Decimal = "sold in" as "number", else "0", "bought in such steps", "1/2", by steps;
         least: Option<At<Amount>> = "at least" as "amount or dollars", none,
             "smallest sale, or with a dollar sign the smallest charge of an order", "$60.00", by least;
+        waste: Option<At<Percent>> = "waste", none,
+            "bought over what is needed, before it goes up to how it is sold", "5%", by waste;
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
         taxed: Option<At<bool>> = "taxed", none,
             "whether you pay sales tax on it; materials are", "yes";
@@ -90,6 +92,8 @@ pub struct Selling {
     /// Bought in such steps; zero when it is weighed or measured.
     pub step: Decimal,
     pub smallest: Decimal,
+    /// Over what is needed.
+    pub waste: Option<At<Percent>>,
     /// Hours that come with each.
     pub work: Option<At<Ratio>>,
     pub place: Place,
@@ -116,10 +120,17 @@ impl Item {
 
     pub(super) fn selling(&self) -> Selling {
         let smallest = self.least.as_ref().filter(|least| !is_money(least.value));
+        // There is no part of one.
+        let wasted_piece = self.waste.is_some() && self.step.is_zero() && self.unit.is_counted();
         Selling {
             unit: self.unit,
-            step: self.step,
+            step: if wasted_piece {
+                Decimal::ONE
+            } else {
+                self.step
+            },
             smallest: smallest.map_or(Decimal::ZERO, |least| least.value.value),
+            waste: self.waste.clone(),
             work: self.work.clone(),
             place: self.place,
         }
@@ -173,6 +184,18 @@ fn least(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Opt
     problems.push(problem.help(format!(
         "write `at least: {many}` for the smallest sale, or `at least: {charge}` for the smallest charge"
     )));
+    None
+}
+
+/// Only what is used up is wasted.
+fn waste(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<At<Percent>> {
+    let waste = fields.read::<Percent>(key, problems)?;
+    let class = fields.said::<Class>("class").map(|class| class.value);
+    if class.is_none_or(|class| class == Class::Material) {
+        return Some(waste);
+    }
+    let problem = Problem::new("waste-not-material", "only material is wasted").at(waste.place);
+    problems.push(problem.help("take `waste` out, or make the item's class `material`"));
     None
 }
 

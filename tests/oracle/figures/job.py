@@ -32,7 +32,7 @@ BOOK |= {"dowels", "boxes", "site", "also"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
 USE |= {"vapor retarder", "curing cover"}
-ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "work", "taxed"}
+ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work", "taxed"}
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
 ORDER |= {"compound coverage": "200 sq ft", "deep form over": "8 in"}
@@ -157,6 +157,8 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
         total = sum(parts, D(0))
         if total == 0 or key == "none":
             return
+        if not added:  # what is added by hand is what was written
+            total *= 1 + self.wasted(key)
         earlier = [one for one in self.bought if one[0] == key and (added or one[3])] if pour is None else []
         sold = self.sold(key, total + sum(wanted for _, wanted, *_ in earlier))
         much = self.set(name, max(sold - sum(had for _, _, had, _ in earlier), D(0)))
@@ -166,9 +168,13 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
         # A line of nothing says that what was bought before is enough.
         self.buy_exactly(key, much, name, pour, even_nothing=bool(earlier))
 
+    def wasted(self, key):
+        return percent(self.item(key).get("waste", "0%"))
+
     def sold(self, key, total):
         item = self.item(key)
-        step = number(item.get("sold in", "0"))
+        counted = singular(item["unit"]) in ("piece", "bag", "sheet", "roll", "load", "trip")
+        step = number(item.get("sold in", "0")) or D(1 if counted and "waste" in item else 0)
         least = item.get("at least", "0")
         return max(up(total, step) if step else total, D(0) if least.startswith("$") else amount(least)[0])
 

@@ -48,4 +48,5 @@ def job(seed):
     also = Chance(f"{seed} own rules")
     own.rates(also, shop)
     own.rules(also, shop)
+    own.waste(also, shop)
     return made, firm, shop, chance.features | also.features
