@@ -27,6 +27,8 @@ pub enum Cause {
     Rounding,
     /// The price was fixed by the owner.
     Fixed,
+    /// Taken off, by the words the customer reads.
+    Discount(String),
     Tax(String),
 }
 
@@ -43,6 +45,7 @@ impl Cause {
             Self::Minimum => "Up to the minimum job".to_owned(),
             Self::Rounding => "Price rounded up".to_owned(),
             Self::Fixed => "Left by the fixed price".to_owned(),
+            Self::Discount(says) => format!("Taken off: {says}"),
             Self::Tax(name) => capital(name),
         }
     }

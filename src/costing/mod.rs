@@ -24,7 +24,7 @@ mod unit_prices;
 pub use buying::{BuyingRule, effects};
 pub use change::{Way, book_for_changes, book_without_trucks, business_for_changes, change_price};
 pub use compare::{Books, CauseChange, Joined, Sold, books, join};
-pub use estimate::estimate;
+pub use estimate::{PriceSaid, estimate};
 pub use lines::{Cause, LeastCharge, LineItem, Tier, priced};
 pub use offer::{Bought, Offer, Priced, check_sets, offer, with_choice};
 pub use payments::{parts, schedule};

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::estimate::estimate;
+use super::estimate::{PriceSaid, estimate};
 use super::lines::{LineItem, missing, priced};
 use super::pricing::Pricing;
 use super::totals::Totals;
@@ -10,11 +10,11 @@ use super::unit_prices::{UnitCost, unit_prices};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
-use crate::reading::{Problems, Read};
+use crate::reading::{Problem, Problems, Read};
 use crate::trade::needs::{JobNeeds, Memo, needs};
 use crate::trade::order::{Need, Policies};
 use crate::trade::sets;
-use crate::values::Day;
+use crate::values::{Day, Money};
 
 /// One combination: what it needs, and every line of its price.
 #[derive(Clone, Debug)]
@@ -139,8 +139,17 @@ fn one(taken: &Takeoff, at: Pricing<'_>, memo: &mut Memo, problems: &mut Problem
     let needs = needs(taken, policies(at.book, at.business, &pours), memo);
     missing(&needs, at.book, problems);
     let lines = priced(&needs.needs, needs.first_pour, at, problems);
-    Priced {
-        lines: estimate(lines, &at.business.price, taken.head.fixed_price.as_ref()),
+    let said = PriceSaid::of(taken);
+    let priced = Priced {
+        lines: estimate(lines, &at.business.price, said),
         needs,
+    };
+    if let Some(first) = said.discounts.first()
+        && priced.totals().price < Money::ZERO
+    {
+        let message = "the discounts take off more than the whole price";
+        let problem = Problem::new("discount-over-price", message).at(first.off.place);
+        problems.push(problem.help("take less off, or raise the price"));
     }
+    priced
 }

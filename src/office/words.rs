@@ -5,6 +5,7 @@
 use crate::costing::{Cause, Tier};
 
 const ON_PURCHASES: &str = " on purchases";
+const TAKEN_OFF: &str = "taken off, ";
 const LEAST_CHARGE: &str = "minimum charge, ";
 
 /// What a line is there for.
@@ -19,6 +20,7 @@ pub fn cause(cause: &Cause) -> String {
         Cause::Minimum => "minimum job".into(),
         Cause::Rounding => "rounding".into(),
         Cause::Fixed => "fixed price".into(),
+        Cause::Discount(says) => format!("{TAKEN_OFF}{says}"),
     }
 }
 
@@ -43,7 +45,10 @@ pub fn added(word: &str, of: &str) -> Option<(Cause, Tier)> {
             None => Cause::PurchaseTax(word.strip_suffix(ON_PURCHASES)?.to_owned()),
         },
         Tier::Indirect => among(&[Cause::Overhead, Cause::Contingency])?,
-        Tier::Price => among(&[Cause::Profit, Cause::Minimum, Cause::Rounding, Cause::Fixed])?,
+        Tier::Price => match word.strip_prefix(TAKEN_OFF) {
+            Some(says) => Cause::Discount(says.to_owned()),
+            None => among(&[Cause::Profit, Cause::Minimum, Cause::Rounding, Cause::Fixed])?,
+        },
         Tier::Tax => Cause::Tax(word.to_owned()),
     };
     Some((cause, found))
@@ -73,6 +78,11 @@ mod tests {
             (Cause::Minimum, Tier::Price, "minimum job, price"),
             (Cause::Rounding, Tier::Price, "rounding, price"),
             (Cause::Fixed, Tier::Price, "fixed price, price"),
+            (
+                Cause::Discount(name()),
+                Tier::Price,
+                "taken off, sales tax, price",
+            ),
             (Cause::Tax(name()), Tier::Tax, "sales tax, tax"),
         ] {
             let (word, of) = (super::cause(&cause), super::side(side));

@@ -77,6 +77,10 @@ fn label(sheet: &Sheet<'_>, line: &LineItem) -> String {
                 |tax| format!("{}, {}", line.title, tax.rate.value),
             )
         }
+        Cause::Discount(_) => match &line.quantity {
+            Some(percent) => format!("{}, {}", line.title, percent.amount()),
+            None => line.title.clone(),
+        },
         Cause::Need(_)
         | Cause::LeastCharge(_)
         | Cause::PurchaseTax(_)

@@ -44,6 +44,9 @@ class Sell:
             rounded = up(sale, D(price.get("round up to", "0.01")))
             add("Price rounded up", rounded - sale)
             sale = rounded
+        for says, off in list(self.taken_off(sale)):
+            add(f"Taken off: {says}", -off)
+            sale -= off
         total_tax = D(0)
         for tax in taxes:
             if tax.get("on", "none") in ("none", "purchases"):
@@ -56,6 +59,12 @@ class Sell:
         totals = {"direct": direct, "cost": cost, "price": sale}
         totals |= {"tax": total_tax, "total": sale + total_tax}
         return lines, totals
+
+    def taken_off(self, sale):
+        """Each discount: a percentage of the price before all of them, or so many dollars."""
+        for entry in self.job.get("discounts", []):
+            for says, off in entry.items():
+                yield says, cents(sale * percent(off)) if off.endswith("%") else D(off)
 
     def payments(self, total):
         """Percents that make 100 or shares: largest remainder. With a `rest`: each of the

@@ -49,4 +49,5 @@ def job(seed):
     own.rates(also, shop)
     own.rules(also, shop)
     own.waste(also, shop)
+    own.discounts(also, made)
     return made, firm, shop, chance.features | also.features
