@@ -128,8 +128,8 @@ fn of_steps(line: &LineItem) -> Vec<Effect> {
     let Some(quantity) = &line.quantity else {
         return Vec::new();
     };
-    let wasted = quantity.made_of().into_iter();
-    let waste = wasted.filter(|part| part.name() == "waste").next_back();
+    let mut parts = quantity.made_of().into_iter();
+    let waste = parts.rfind(|part| part.name() == "waste");
     let needed = match (quantity.before_step(), waste) {
         (Some(needed), _) => needed,
         (None, Some(_)) => quantity.value(),

@@ -56,6 +56,7 @@ fn charge(item: &ItemKey, name: String, order: &[&LineItem]) -> Option<LineItem>
     Some(LineItem {
         title: format!("Minimum charge, {}", first.title),
         class: first.class,
+        group: first.group.clone(),
         taxed: first.taxed,
         shares: shares(order),
         ..LineItem::new(Cause::LeastCharge(item.clone()), Tier::Direct, amount)

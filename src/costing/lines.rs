@@ -79,6 +79,8 @@ pub struct LineItem {
     pub title: String,
     /// For direct cost.
     pub class: Option<Class>,
+    /// Of the owner's own, in place of the class, where the cost is told.
+    pub group: Option<String>,
     /// Dollars, with the working behind them.
     pub amount: Quantity,
     pub quantity: Option<Quantity>,
@@ -120,6 +122,7 @@ impl LineItem {
             cause,
             side,
             class: None,
+            group: None,
             amount,
             quantity: None,
             price: None,
@@ -177,17 +180,18 @@ pub(super) fn line(
     problems: &mut Problems,
 ) -> Read<LineItem> {
     let name = need.quantity.name();
-    let (class, title, taxed, price, each) = match &need.item {
+    let (class, group, title, taxed, price, each) = match &need.item {
         NeedItem::Lump { cost, class } => {
             let each = Quantity::given("cost", cost.value.into(), cost.place);
             let taxed = *class == Class::Material;
-            (*class, name.to_owned(), taxed, None, each)
+            (*class, None, name.to_owned(), taxed, None, each)
         }
         NeedItem::Item(key) => {
             let (item, dated) = sold(key, need, book, prices, problems)?;
             let each = each(dated);
             (
                 item.class,
+                item.group.clone(),
                 item.called(&key.value).to_owned(),
                 item.is_taxed(),
                 Some(dated.clone()),
@@ -198,6 +202,7 @@ pub(super) fn line(
     Ok(LineItem {
         title,
         class: Some(class),
+        group,
         quantity: Some(need.quantity.clone()),
         price,
         taxed,

@@ -23,6 +23,7 @@ fn line(cause: Cause, side: Tier, cents: i64) -> LineItem {
         taxed: false,
         shares: Vec::new(),
         least: None,
+        group: None,
     }
 }
 

@@ -47,6 +47,7 @@ fn cost(cents: i64) -> Vec<LineItem> {
         taxed: true,
         shares: Vec::new(),
         least: None,
+        group: None,
     }]
 }
 

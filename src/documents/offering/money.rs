@@ -8,6 +8,7 @@ use crate::costing::{Cause, Tier, Totals, schedule};
 use crate::documents::views::quote::{PaymentRow, Payments, UnitPriceRow};
 use crate::input::business::TaxBase;
 use crate::input::phrases::Share;
+use crate::trade::Quantity;
 use crate::values::{Money, rounding};
 
 /// `Total, including 6% sales tax of $690.60`.
@@ -53,7 +54,7 @@ pub(super) fn discounts(of: Offering<'_>) -> String {
             continue;
         };
         price = price - line.money();
-        let percent = line.quantity.as_ref().map(|percent| percent.amount());
+        let percent = line.quantity.as_ref().map(Quantity::amount);
         let percent = percent.map_or_else(String::new, |percent| format!(", {percent}"));
         less.push(format!(
             "less {}{percent}: {}",

@@ -28,6 +28,8 @@ keys! {
         waste: Option<At<Percent>> = "waste", none,
             "bought over what is needed, before it goes up to how it is sold", "5%", by waste;
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
+        group: Option<String> = "group", else "its class",
+            "where it stands on your cost sheet, with a sum of its own", "Ground work";
         taxed: Option<At<bool>> = "taxed", none,
             "whether you pay sales tax on it; materials are", "yes";
         .. place: Place;

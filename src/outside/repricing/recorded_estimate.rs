@@ -100,6 +100,7 @@ fn read(
         taxed: false,
         shares: Vec::new(),
         least: None,
+        group: None,
     };
     let bought = line
         .quantity

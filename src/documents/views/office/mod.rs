@@ -78,21 +78,61 @@ impl<'a> Sheet<'a> {
     }
 }
 
-/// The lines as they are numbered: direct cost class by class, then what is added to it.
-pub fn numbered(lines: &[LineItem]) -> Vec<(usize, &LineItem)> {
-    let classes = Class::ALL
+/// Where lines of direct cost stand together, with a sum below them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CostGroup<'a> {
+    Class(Class),
+    /// The owner's own.
+    Own(&'a str),
+}
+
+impl<'a> CostGroup<'a> {
+    pub fn of(line: &'a LineItem) -> Option<Self> {
+        let class = line.class?;
+        let own = line.group.as_deref();
+        Some(own.map_or(Self::Class(class), Self::Own))
+    }
+
+    pub const fn name(self) -> &'a str {
+        match self {
+            Self::Class(class) => class.name(),
+            Self::Own(name) => name,
+        }
+    }
+}
+
+/// The groups of direct cost: class by class, then the owner's own as they come.
+pub fn cost_groups(lines: &[LineItem]) -> Vec<CostGroup<'_>> {
+    let classes = Class::ALL.into_iter().map(CostGroup::Class);
+    let mut found: Vec<CostGroup<'_>> = classes.collect();
+    let by_class = |class| lines.iter().filter(move |line| line.class == Some(class));
+    for group in Class::ALL
         .into_iter()
-        .flat_map(|class| of_class(lines, class));
+        .flat_map(by_class)
+        .filter_map(CostGroup::of)
+    {
+        if !found.contains(&group) {
+            found.push(group);
+        }
+    }
+    found.retain(|group| lines.iter().any(|line| CostGroup::of(line) == Some(*group)));
+    found
+}
+
+/// The lines as they are numbered: direct cost group by group, then what is added to it.
+pub fn numbered(lines: &[LineItem]) -> Vec<(usize, &LineItem)> {
+    let of_group = |group| {
+        lines
+            .iter()
+            .filter(move |line| CostGroup::of(line) == Some(group))
+    };
+    let groups = cost_groups(lines).into_iter().flat_map(of_group);
     let added = lines.iter().filter(|line| line.class.is_none());
-    classes
+    groups
         .chain(added)
         .enumerate()
         .map(|(i, line)| (i + 1, line))
         .collect()
-}
-
-fn of_class(lines: &[LineItem], class: Class) -> impl Iterator<Item = &LineItem> {
-    lines.iter().filter(move |line| line.class == Some(class))
 }
 
 impl Sheet<'_> {
