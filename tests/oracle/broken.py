@@ -98,6 +98,9 @@ RULES = {
     "an order has no smallest charge": instead(job.Job, "least_charges", lambda _: lambda _: []),
     "nothing is wasted": instead(job.Job, "wasted", lambda _: lambda *_: D(0)),
     "nothing is taken off": instead(sell.Sell, "taken_off", lambda _: lambda *_: []),
+    "bars weigh a tenth more": instead(
+        goods, "WEIGHT", lambda was: {size: each * reading.D("1.1") for size, each in was.items()}
+    ),
     "a buggy comes for free": instead(machines.Machines, "machines", nothing),
     "payments go by halves": instead(sell.Sell, "payments", lambda _: lambda self, total: [total / 2, total / 2]),
     "work is always in its usual unit": instead(labor.Labor, "by_rate", lambda _: lambda self, task, much: much),

@@ -21,6 +21,7 @@ mod steps;
 mod thickened;
 
 pub use area::OpeningQuantities;
+pub(super) use bars::weigh;
 pub use bars::{BarQuantities, Run};
 pub use boxes::BoxQuantities;
 pub use dowels::DowelQuantities;

@@ -25,14 +25,21 @@ def fee(c, *units):
     return item(c, c.one(*units), "fee", 500, 9000, step=0, least=0)
 
 
+def bar(c, feet):
+    """By the piece, by the foot or by the pound; the price of a stick of 20 ft is about as many dimes as `feet` says."""
+    unit = c.one("piece", "piece", "ft", "lb")
+    low = {"piece": 35 * feet, "ft": 2 * feet, "lb": 3 * feet}[unit]
+    return item(c, unit, "material", low, 2 * low, 0.2, ("1", "10"), 0.1)
+
+
 def made(c):
     items = {
         "ready-mix": {"is": "Ready-mix, 4,000 psi", **item(c, "cu yd", "material", 14000, 21000, 0, (), 0)},
         "ready-mix inside": item(c, "cu yd", "material", 13000, 19000, 0, (), 0),
         "stone": item(c, c.one("ton", "cu yd"), "material", 2500, 4500),
         "sand": item(c, "ton", "material", 1500, 2500),
-        "bar no. 3": item(c, "piece", "material", 700, 1200, 0, (), 0),
-        "bar no. 4": item(c, "piece", "material", 1100, 1800, 0, (), 0),
+        "bar no. 3": bar(c, 20),
+        "bar no. 4": bar(c, 30),
         "mesh": item(c, c.one("sheet", "roll"), "material", 1500, 19000, 0, (), 0),
         "fiber plant": item(c, "cu yd", "material", 700, 1200, 0, (), 0),
         "fiber bag": item(c, "bag", "material", 900, 1500, 0, (), 0),
