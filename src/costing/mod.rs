@@ -1,7 +1,7 @@
 //! Needs and prices become lines; every total is a sum of lines.
 //!
 //! `priced` is the last step that can fail. Nothing here knows a shape. Each room uses only those
-//! before it: prices, pricing, lines, least, totals, estimate, sections, payments, `unit_prices`, offer,
+//! before it: prices, pricing, lines, least, totals, estimate, payments, `unit_prices`, offer, sections,
 //! buying, change, compare, sensitivity, repricing, outcome.
 
 mod buying;
@@ -30,6 +30,6 @@ pub use offer::{Bought, Offer, Priced, check_sets, offer, with_choice};
 pub use payments::{parts, schedule};
 pub use prices::{Prices, prices};
 pub use pricing::Pricing;
-pub use sections::sections;
+pub use sections::{OfOne, of_one, sections};
 pub use sensitivity::{Estimated, Room, Sensitivity, sensitivity, together};
 pub use totals::Totals;

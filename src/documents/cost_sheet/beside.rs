@@ -1,8 +1,8 @@
 //! What stands beside the cost: rules of buying, parts, choices, what was set, what to look at.
 
-use crate::costing::{BuyingRule, effects, sections};
+use crate::costing::{self, BuyingRule, effects, sections};
 use crate::documents::offering::phrases::capital;
-use crate::documents::views::cost::{AdviceRow, BuyingRow, ChoiceRow, PartRow, SetRow};
+use crate::documents::views::cost::{AdviceRow, BuyingRow, ChoiceRow, OneRow, PartRow, SetRow};
 use crate::documents::views::office::{Sheet, two_places};
 use crate::reading::Problem;
 use crate::values::Money;
@@ -65,6 +65,20 @@ pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<PartRow> {
     let sum = split.iter().map(|part| part.price).sum();
     rows.push(row("total", "Price before tax", sum));
     rows
+}
+
+/// Cost and price of one, slab by slab.
+pub(super) fn of_one(sheet: &Sheet<'_>) -> Vec<OneRow> {
+    let found = costing::of_one(sheet.offer.quoted()).into_iter();
+    found
+        .map(|one| OneRow {
+            part: sheet.part_of(&one).to_owned(),
+            much: two_places(one.much).to_string(),
+            cost: one.cost.plain(),
+            price: one.price.plain(),
+            unit: format!("a {}", one.much.unit.symbol()),
+        })
+        .collect()
 }
 
 /// Every combination, where there is a choice.

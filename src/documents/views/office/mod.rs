@@ -28,7 +28,7 @@ pub use summary::summary;
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Pricing, Tier};
+use crate::costing::{Cause, LineItem, OfOne, Offer, Priced, Prices, Pricing, Tier};
 use crate::input::book::{Class, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
@@ -150,6 +150,11 @@ impl Sheet<'_> {
             Section::Extras => "extras",
             Section::Whole => "whole job",
         }
+    }
+
+    /// Of what cost and price of one are told: a part of the job, or all of it.
+    pub fn part_of(&self, one: &OfOne) -> &str {
+        one.section.map_or("whole job", |part| self.section(part))
     }
 
     /// What is taken that the job as quoted does not have, where the sheet is about another choice.
