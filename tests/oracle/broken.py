@@ -101,6 +101,12 @@ RULES = {
     "bars weigh a tenth more": instead(
         goods, "WEIGHT", lambda was: {size: each * reading.D("1.1") for size, each in was.items()}
     ),
+    "a path is a foot longer": instead(
+        sell.Sell, "long", lambda was: lambda self, slab: (length := was(self, slab)) and length + 1
+    ),
+    "the price of one leaves the cents out": instead(
+        sell.Sell, "of_one", lambda was: lambda *of: ((part, unit, price // 1) for part, unit, price in was(*of))
+    ),
     "a buggy comes for free": instead(machines.Machines, "machines", nothing),
     "payments go by halves": instead(sell.Sell, "payments", lambda _: lambda self, total: [total / 2, total / 2]),
     "work is always in its usual unit": instead(labor.Labor, "by_rate", lambda _: lambda self, task, much: much),

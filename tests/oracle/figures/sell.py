@@ -1,8 +1,9 @@
 """From direct cost to price, tax, total and payments."""
 
+import re
 from decimal import Decimal as D
 
-from .reading import cents, known, number, percent, split, up
+from .reading import cents, inches, known, number, percent, split, up
 
 PRICE = ("overhead", "contingency", "profit", "minimum job", "round up to", "margin floor", "tax")
 
@@ -65,6 +66,27 @@ class Sell:
         for entry in self.job.get("discounts", []):
             for says, off in entry.items():
                 yield says, cents(sale * percent(off)) if off.endswith("%") else D(off)
+
+    def of_one(self, price_of):
+        """(part, unit, price of one) of each slab that has a price of its own; a strip is a rectangle
+        four times as long as it is wide, and a path without bends is as long as its legs."""
+        for slab in self.slabs:
+            much = {"sq ft": slab.area, "cu yd": slab.concrete, "ft": self.long(slab)}
+            for unit, value in much.items():
+                if value and slab.name in price_of:
+                    yield slab.name, unit, cents(price_of[slab.name] / value)
+
+    def long(self, slab):
+        own = slab.own
+        if "path" in own:
+            legs = [leg.split(" ", 1)[1] for leg in own["path"]]
+            plain = all(re.fullmatch(r"[0-9/ ]+(ft|in)( [0-9/ ]+in)?", leg) for leg in legs)
+            return sum(inches(leg) for leg in legs) / 12 if plain else None
+        sides = own.get("size", "").split(" x ")
+        if len(sides) != 2 or not all(side[0].isdigit() for side in sides):
+            return None
+        wide, long = sorted(inches(side) for side in sides)
+        return long / 12 if wide * 4 <= long else None
 
     def payments(self, total):
         """Percents that make 100 or shares: largest remainder. With a `rest`: each of the

@@ -70,6 +70,11 @@ fn sold(bar: Bar, stock: &BarStock, sticks: Quantity, placed: Shares, list: &mut
         _ => sticks,
     };
     if selling.step.is_zero() && selling.smallest.is_zero() {
+        let much = match selling.unit {
+            Unit::Pound | Unit::Foot => list.sets.settle(much),
+            // Sticks may be set already.
+            _ => much,
+        };
         list.take(&stock.item, much, None, placed);
     } else {
         let name = format!("{} as sold", much.name());
