@@ -66,7 +66,6 @@ fn view(sheet: &Sheet<'_>, advice: &[Problem], dearest: &Dearest<'_>) -> CostVie
         rise: rise::rise(sheet, dearest),
         buying: beside::buying(sheet),
         parts: beside::parts(sheet),
-        of_one: beside::of_one(sheet),
         choices: beside::choices(sheet),
         set: beside::set(sheet),
         advice: beside::advice(sheet, advice),

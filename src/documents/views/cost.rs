@@ -31,8 +31,6 @@ pub struct CostView {
     /// What the rules of buying cost.
     pub buying: Vec<BuyingRow>,
     pub parts: Vec<PartRow>,
-    /// Cost and price by the square foot, the foot and the yard.
-    pub of_one: Vec<OneRow>,
     pub choices: Vec<ChoiceRow>,
     pub set: Vec<SetRow>,
     pub advice: Vec<AdviceRow>,
@@ -125,17 +123,8 @@ pub struct PartRow {
     pub kind: &'static str,
     pub part: String,
     pub price: String,
-}
-
-#[derive(Clone, Debug, Serialize)]
-pub struct OneRow {
-    pub part: String,
-    /// "200 sq ft"
-    pub much: String,
-    pub cost: String,
-    pub price: String,
-    /// "a sq ft"
-    pub unit: String,
+    /// "15.27" a sq ft of a slab; `flatwork cost` has cost, feet and yards too.
+    pub of_one: String,
 }
 
 #[derive(Clone, Debug, Serialize)]

@@ -1,5 +1,7 @@
 //! `7 hours per 100 ft`: so much of one thing for each so much of another.
 
+use rust_decimal::Decimal;
+
 use super::reader::phrase;
 use crate::values::{Amount, Unit};
 
@@ -7,6 +9,16 @@ use crate::values::{Amount, Unit};
 pub struct Ratio {
     pub much: Amount,
     pub per: Amount,
+}
+
+impl std::fmt::Display for Ratio {
+    /// One is left out of what it is for: `2 hours per cu yd`.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        if self.per.value == Decimal::ONE {
+            return write!(f, "{} per {}", self.much, self.per.unit);
+        }
+        write!(f, "{} per {}", self.much, self.per)
+    }
 }
 
 phrase!(

@@ -1,15 +1,15 @@
 //! The owner's rules, held against the items and against each other: units that fit, names that exist.
 
 use super::order;
-use super::quantities::{Among, KNOWN, known};
+use super::quantities::{all_known, known};
 use super::{Also, OnceA};
 use crate::input::book::rates::FIXED;
-use crate::input::book::roles::Role;
+use crate::input::book::roles::{Among, Role};
 use crate::input::book::rules::Rules;
 use crate::input::book::uses::ONE;
-use crate::input::phrases::Effort;
+use crate::input::phrases::{Effort, Much};
 use crate::reading::{At, Place, Problem, Problems, suggest};
-use crate::values::Unit;
+use crate::values::{Amount, Unit};
 
 /// Reports every rule that cannot be followed.
 pub(in crate::input::book) fn check(rules: &Rules, problems: &mut Problems) {
@@ -93,6 +93,11 @@ fn goes_by(rule: &Also, rules: &Rules, problems: &mut Problems) {
         nothing_called(by, rules, problems);
         return;
     }
+    if let (Some(over), Some(unit)) = (&rule.over, unit)
+        && over.value.unit != unit
+    {
+        wrong_unit(over.place, &format!("20 {unit}"), unit.plural(), problems);
+    }
     hours(rule, unit, rules, problems);
     buys(rule, unit, rules, problems);
 }
@@ -105,7 +110,7 @@ fn nothing_called(by: &At<String>, rules: &Rules, problems: &mut Problems) {
         told("unknown-quantity", by.place, &what, help, problems);
         return;
     }
-    let names = KNOWN.iter().map(|known| known.name);
+    let names = all_known().map(|known| known.name);
     let others = rules.also.keys().map(String::as_str);
     let names = names.chain(rules.selling.names()).chain(others);
     unknown(by, names, problems);
@@ -134,6 +139,10 @@ fn buys(rule: &Also, unit: Option<Unit>, rules: &Rules, problems: &mut Problems)
     let Some(sold) = rules.selling.get(&item.value).map(|selling| selling.unit) else {
         return;
     };
+    if let Some(much) = &rule.much {
+        bought_for(much, unit, sold, problems);
+        return;
+    }
     let counts = match (&rule.each, unit) {
         (None, Some(unit)) => sold == unit,
         (Some(each), Some(unit)) => {
@@ -177,6 +186,20 @@ fn buys(rule: &Also, unit: Option<Unit>, rules: &Rules, problems: &mut Problems)
             _ => "name an item by the piece, load, trip or day".to_owned(),
         };
         told("wrong-unit", item.place, &what, &help, problems);
+    }
+}
+
+/// So much of an item for so much of what the rule goes by, or so many each time.
+fn bought_for(much: &At<Much>, unit: Option<Unit>, sold: Unit, problems: &mut Problems) {
+    let is_of_it = |much: Amount| much.unit == sold || much.unit == Unit::Plain;
+    match (much.value, unit) {
+        (Much::For(ratio), Some(unit)) if is_of_it(ratio.much) && ratio.per.unit == unit => {}
+        (Much::Each(many), None) if is_of_it(many) => {}
+        (_, Some(unit)) => {
+            let write = format!("2 {sold} per 100 {unit}");
+            wrong_unit(much.place, &write, unit.plural(), problems);
+        }
+        (_, None) => wrong_unit(much.place, &format!("2 {sold}"), "each time", problems),
     }
 }
 
@@ -268,7 +291,7 @@ fn replaces(rule: &Also, rules: &Rules, problems: &mut Problems) {
 }
 
 fn slab_names() -> impl Iterator<Item = &'static str> {
-    let slabs = KNOWN.iter().filter(|known| known.among == Among::Slabs);
+    let slabs = all_known().filter(|known| known.among == Among::Slabs);
     slabs.map(|known| known.name)
 }
 

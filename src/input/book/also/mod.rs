@@ -6,13 +6,13 @@ mod quantities;
 
 pub(super) use checks::check;
 pub use order::{in_order, is_late};
-pub use quantities::{Among, KNOWN, Known, known};
+pub use quantities::{Known, all_known, known};
 
 use super::item::ItemKey;
-use crate::input::phrases::{Begun, Effort, Method};
+use crate::input::phrases::{Begun, Effort, Method, Much};
 use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, Fields, Place, Problem, Problems, Read, Written, words};
-use crate::values::Length;
+use crate::values::{Amount, Length};
 
 keys! {
     /// What follows from what.
@@ -27,6 +27,12 @@ keys! {
         each: Option<At<Begun>> = "each", else "one for one",
             "one for so much begun; of two amounts, the one that is reached first", "12 ton",
             by if_said::<Begun>;
+        much: Option<At<Much>> = "much", else "as much as it goes by",
+            "how much is bought for so much, or how many each time",
+            "60 lb per 100 sq ft", by if_said::<Much>;
+        /// Of all that it goes by together.
+        over: Option<At<Amount>> = "over" as "amount", none,
+            "nothing follows unless there is more than this", "20 ft", by if_said::<Amount>;
         hours: Option<At<Effort>> = "hours", none,
             "work for so much, or for each time", "1.2 hours per 100 ft", by if_said::<Effort>;
         stage: Stage = "stage" as "word", usual "form",
@@ -103,6 +109,15 @@ fn one_of_each(also: Also, _: &Fields<'_>, problems: &mut Problems) -> Read<Also
         (Some(_), Some(_)) => "goes by two things: write `for` or `once a`, not both",
         _ if also.buy.is_none() && also.hours.is_none() => {
             "makes nothing: write `buy`, `hours` or both"
+        }
+        _ if also.buy.is_none() && also.much.is_some() => {
+            "says `much` of nothing that is bought: write `buy`, or hours `per` so much"
+        }
+        _ if also.each.is_some() && also.much.is_some() => {
+            "says how much in two ways: write `each` or `much`, not both"
+        }
+        (None, Some(_)) if also.over.is_some() => {
+            "counts times, which are never `over` an amount: leave `over` out, or go `for` a quantity"
         }
         _ if also.buy.is_none() && also.each.is_some() => {
             "says `each` of nothing that is bought: write `buy`, or hours `per` so much"
