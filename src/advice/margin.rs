@@ -45,6 +45,11 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     };
     let fixed = case.takeoff.head.fixed_price.as_ref();
     let place = fixed.map_or(at_floor.place, |price| price.place);
+    let message = if case.takeoff.head.discounts.is_empty() {
+        message
+    } else {
+        message + ", and what you take off is in it"
+    };
     let help = "raise the price, or keep it if you want this job; margin is (price before tax - cost) ÷ price before tax";
     vec![Problem::new("below-floor", message).at(place).help(help)]
 }

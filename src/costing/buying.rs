@@ -7,15 +7,17 @@ use rust_decimal::Decimal;
 use super::bought::Priced;
 use super::lines::{Cause, LineItem};
 use crate::input::book::Class;
-use crate::trade::order::ConcreteOrder;
+use crate::trade::order::{ConcreteOrder, TOGETHER};
 use crate::trade::{Quantity, Working};
-use crate::values::{Amount, Money, rounding};
+use crate::values::{Amount, Money, Percent, rounding};
 
 /// A rule that makes the job buy more than the drawing shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum BuyingRule {
     /// Concrete over the drawing.
     Allowance,
+    /// Over what is needed.
+    Waste,
     /// Lost in the line of the pump.
     PumpPrime,
     /// Up to how it is sold.
@@ -24,6 +26,8 @@ pub enum BuyingRule {
     SmallestOrder,
     /// Ordered beyond need, because that costs less.
     BeyondNeed,
+    /// An order costs no less.
+    LeastCharge,
     ShortLoad,
     /// Trucks past their free minutes.
     Standing,
@@ -45,8 +49,18 @@ pub struct Effect {
 pub fn effects(priced: &Priced) -> Vec<Effect> {
     let mut found = Vec::new();
     for line in &priced.lines {
-        let Cause::Need(name) = &line.cause else {
-            continue;
+        let name = match &line.cause {
+            Cause::Need(name) => name,
+            Cause::LeastCharge(_) => {
+                found.push(Effect {
+                    rule: BuyingRule::LeastCharge,
+                    title: line.title.clone(),
+                    amount: line.amount.amount(),
+                    cost: line.money(),
+                });
+                continue;
+            }
+            _ => continue,
         };
         let order = |order: &&ConcreteOrder| order.order.name() == name;
         if let Some(order) = priced.needs.orders.iter().find(order) {
@@ -113,20 +127,31 @@ fn of_order(order: &ConcreteOrder, line: &LineItem) -> Vec<Effect> {
     )
 }
 
-/// What goes up to whole steps; a fee for each load is no rounding of a load.
+/// What is wasted, and what goes up to whole steps; a fee for each load is no rounding of a load.
 fn of_steps(line: &LineItem) -> Vec<Effect> {
-    let quantity = line.quantity.as_ref();
-    let needed = quantity.and_then(Quantity::before_step);
-    let (Some(quantity), Some(needed)) = (quantity, needed) else {
+    let Some(quantity) = &line.quantity else {
         return Vec::new();
     };
-    if line.class == Some(Class::Fee) {
+    let mut parts = quantity.made_of().into_iter();
+    let waste = parts.rfind(|part| part.name() == "waste");
+    let needed = match (quantity.before_step(), waste) {
+        (Some(needed), _) => needed,
+        (None, Some(_)) => quantity.value(),
+        (None, None) => return Vec::new(),
+    };
+    if line.class == Some(Class::Fee) || quantity.rule() == TOGETHER {
         return Vec::new();
     }
+    let net = waste.map_or(needed, |waste| {
+        needed / (Decimal::ONE + Percent::new(waste.value()).fraction())
+    });
     split(
         line,
-        needed,
-        &[(BuyingRule::RoundUp, quantity.value() - needed)],
+        net,
+        &[
+            (BuyingRule::Waste, needed - net),
+            (BuyingRule::RoundUp, quantity.value() - needed),
+        ],
     )
 }
 

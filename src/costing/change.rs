@@ -61,6 +61,12 @@ pub fn book_for_changes(book: &PriceBook) -> PriceBook {
 /// The book as it prices work for which no truck and no pump comes, or comes less.
 pub fn book_without_trucks(book: &PriceBook) -> PriceBook {
     let mut own = book_for_changes(book);
+    // An order is neither saved nor added.
+    for item in own.items.values_mut() {
+        if item.least_charge().is_some() {
+            item.least = None;
+        }
+    }
     own.rules.also.retain(|_, rule| {
         let once = rule.once.as_ref().map(|once| once.value);
         !matches!(once, Some(OnceA::Pour | OnceA::Load | OnceA::Trip))

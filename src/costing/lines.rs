@@ -17,6 +17,8 @@ use crate::values::{Amount, Money, Unit};
 pub enum Cause {
     /// A need, by its name.
     Need(String),
+    /// What an order of this item comes to less than its smallest charge.
+    LeastCharge(ItemKey),
     PurchaseTax(String),
     Overhead,
     Contingency,
@@ -25,6 +27,8 @@ pub enum Cause {
     Rounding,
     /// The price was fixed by the owner.
     Fixed,
+    /// Taken off, by the words the customer reads.
+    Discount(String),
     Tax(String),
 }
 
@@ -33,6 +37,7 @@ impl Cause {
     pub fn title(&self) -> String {
         match self {
             Self::Need(name) => name.clone(),
+            Self::LeastCharge(item) => format!("Minimum charge, {item}"),
             Self::PurchaseTax(name) => format!("{} paid on purchases", capital(name)),
             Self::Overhead => "Overhead".to_owned(),
             Self::Contingency => "Contingency".to_owned(),
@@ -40,6 +45,7 @@ impl Cause {
             Self::Minimum => "Up to the minimum job".to_owned(),
             Self::Rounding => "Price rounded up".to_owned(),
             Self::Fixed => "Left by the fixed price".to_owned(),
+            Self::Discount(says) => format!("Taken off: {says}"),
             Self::Tax(name) => capital(name),
         }
     }
@@ -73,6 +79,8 @@ pub struct LineItem {
     pub title: String,
     /// For direct cost.
     pub class: Option<Class>,
+    /// Of the owner's own, in place of the class, where the cost is told.
+    pub group: Option<String>,
     /// Dollars, with the working behind them.
     pub amount: Quantity,
     pub quantity: Option<Quantity>,
@@ -80,6 +88,30 @@ pub struct LineItem {
     pub price: Option<Dated>,
     pub taxed: bool,
     pub shares: Vec<(Section, Decimal)>,
+    /// The smallest charge of the order it is a part of.
+    pub least: Option<LeastCharge>,
+}
+
+/// The smallest charge of an item, and the order that it holds for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LeastCharge {
+    pub item: ItemKey,
+    /// The pour it is ordered for; what serves the whole job comes with the first.
+    pub pour: usize,
+    pub amount: At<Money>,
+}
+
+impl LeastCharge {
+    fn of(need: &Need, first_pour: usize, book: &PriceBook) -> Option<Self> {
+        let NeedItem::Item(key) = &need.item else {
+            return None;
+        };
+        Some(Self {
+            item: key.value.clone(),
+            pour: need.placement.unwrap_or(first_pour),
+            amount: book.items.get(&key.value)?.least_charge()?,
+        })
+    }
 }
 
 impl LineItem {
@@ -90,11 +122,13 @@ impl LineItem {
             cause,
             side,
             class: None,
+            group: None,
             amount,
             quantity: None,
             price: None,
             taxed: false,
             shares: Vec::new(),
+            least: None,
         }
     }
 
@@ -130,9 +164,11 @@ pub fn priced(
     at: Pricing<'_>,
     problems: &mut Problems,
 ) -> Vec<LineItem> {
-    let mut priced = |need: &Need| {
+    let mut priced = |need: &Need| -> Read<LineItem> {
         let prices = at.day(need.placement, first_pour);
-        line(need, at.book, prices, problems)
+        let mut line = line(need, at.book, prices, problems)?;
+        line.least = LeastCharge::of(need, first_pour, at.book);
+        Ok(line)
     };
     needs.iter().flat_map(&mut priced).collect()
 }
@@ -144,17 +180,18 @@ pub(super) fn line(
     problems: &mut Problems,
 ) -> Read<LineItem> {
     let name = need.quantity.name();
-    let (class, title, taxed, price, each) = match &need.item {
+    let (class, group, title, taxed, price, each) = match &need.item {
         NeedItem::Lump { cost, class } => {
             let each = Quantity::given("cost", cost.value.into(), cost.place);
             let taxed = *class == Class::Material;
-            (*class, name.to_owned(), taxed, None, each)
+            (*class, None, name.to_owned(), taxed, None, each)
         }
         NeedItem::Item(key) => {
             let (item, dated) = sold(key, need, book, prices, problems)?;
             let each = each(dated);
             (
                 item.class,
+                item.group.clone(),
                 item.called(&key.value).to_owned(),
                 item.is_taxed(),
                 Some(dated.clone()),
@@ -165,6 +202,7 @@ pub(super) fn line(
     Ok(LineItem {
         title,
         class: Some(class),
+        group,
         quantity: Some(need.quantity.clone()),
         price,
         taxed,

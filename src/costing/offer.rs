@@ -3,17 +3,18 @@
 use std::collections::BTreeMap;
 
 use super::bought::{Priced, policies};
+use super::estimate::PriceSaid;
 use super::pricing::Pricing;
 use super::unit_prices::{UnitCost, unit_prices};
 use super::ways::ordered;
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff, choices};
-use crate::reading::{Problems, Read};
+use crate::reading::{Problem, Problems, Read};
 use crate::trade::needs::{JobNeeds, Memo, needs};
 use crate::trade::order::AS_NEEDED;
 use crate::trade::sets;
-use crate::values::Day;
+use crate::values::{Day, Money};
 
 /// What can be signed: the job as quoted, and with every choice.
 #[derive(Clone, Debug)]
@@ -61,7 +62,7 @@ pub fn offer(takeoff: &Takeoff, at: Pricing<'_>, problems: &mut Problems) -> Rea
     let mut memo = Memo::default();
     for choice in choices(&takeoff.options) {
         let mut found = Problems::default();
-        let priced = ordered(takeoff.with(&choice), at, &mut memo, &mut found);
+        let priced = one(takeoff.with(&choice), at, &mut memo, &mut found);
         // Most problems are of the job as quoted, and would only be repeated by every choice.
         for one in found {
             if !problems.iter().any(|known| *known == one) {
@@ -89,7 +90,20 @@ pub fn with_choice(
     problems: &mut Problems,
 ) -> Read<Priced> {
     let before = problems.len();
-    let priced = ordered(takeoff.with(choice), at, &mut Memo::default(), problems);
+    let priced = one(takeoff.with(choice), at, &mut Memo::default(), problems);
     problems.none_since(before)?;
     Ok(priced)
+}
+
+/// The job as its orders are placed; discounts cannot take off more than there is.
+fn one(taken: &Takeoff, at: Pricing<'_>, memo: &mut Memo, problems: &mut Problems) -> Priced {
+    let priced = ordered(taken, at, memo, problems);
+    if let Some(first) = PriceSaid::of(taken).discounts.first()
+        && priced.totals().price < Money::ZERO
+    {
+        let message = "the discounts take off more than the whole price";
+        let problem = Problem::new("discount-over-price", message).at(first.off.place);
+        problems.push(problem.help("take less off, or raise the price"));
+    }
+    priced
 }

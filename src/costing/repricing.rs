@@ -4,12 +4,12 @@ use rust_decimal::Decimal;
 
 use super::bought::Bought;
 use super::compare::{Books, books};
+use super::estimate::PriceSaid;
 use super::prices::Prices;
 use super::pricing::Pricing;
 use super::sensitivity::{Estimated, Room, room};
 use super::totals::Totals;
 use crate::input::book::{Basis, ItemKey};
-use crate::reading::At;
 use crate::trade::order::{Need, NeedItem};
 use crate::values::{Money, Percent, UnitPrice};
 
@@ -91,7 +91,7 @@ pub fn repriced(
     old: Bought<'_>,
     new: Bought<'_>,
     at: Pricing<'_>,
-    fixed: Option<&At<Money>>,
+    said: PriceSaid<'_>,
     items: &[ItemKey],
 ) -> Repriced {
     // What is promised is the old price, whatever the needs come to.
@@ -101,12 +101,12 @@ pub fn repriced(
             ..new
         },
         at,
-        fixed: None,
+        said: PriceSaid::default(),
     };
     Repriced {
         old: Totals::of(old.lines),
         new: Totals::of(new.lines),
-        why: books(old, new, at, fixed),
+        why: books(old, new, at, said),
         rooms: items
             .iter()
             .filter_map(|item| headroom(promised, item))

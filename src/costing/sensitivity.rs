@@ -5,7 +5,7 @@
 use rust_decimal::Decimal;
 
 use super::bought::Bought;
-use super::estimate::estimate;
+use super::estimate::{PriceSaid, estimate};
 use super::lines::priced;
 use super::prices::Prices;
 use super::pricing::Pricing;
@@ -20,7 +20,7 @@ use crate::values::{Money, Percent, UnitPrice};
 pub struct Estimated<'a> {
     pub bought: Bought<'a>,
     pub at: Pricing<'a>,
-    pub fixed: Option<&'a At<Money>>,
+    pub said: PriceSaid<'a>,
 }
 
 /// One item of the job, or several together.
@@ -79,11 +79,11 @@ pub fn together(asked: Estimated<'_>, items: Vec<ItemKey>, percents: &[Percent])
         .map(|percent| {
             let factor = Decimal::ONE + percent.fraction();
             let days = moved(asked, &items, |price| price * factor);
-            let repriced = again(asked, &days, asked.fixed);
+            let repriced = again(asked, &days, asked.said);
             Rise {
                 more: repriced.cost - before.cost,
                 repriced,
-                held: again(asked, &days, Some(&held(asked))),
+                held: again(asked, &days, fixed(&held(asked))),
             }
         })
         .collect();
@@ -115,6 +115,14 @@ fn held(asked: Estimated<'_>) -> At<Money> {
     }
 }
 
+/// With its discounts in it.
+fn fixed(price: &At<Money>) -> PriceSaid<'_> {
+    PriceSaid {
+        fixed: Some(price),
+        discounts: &[],
+    }
+}
+
 /// The prices of all days with some items moved.
 fn moved(asked: Estimated<'_>, items: &[ItemKey], to: impl Fn(Decimal) -> Decimal) -> Vec<Prices> {
     let day = |prices: &Prices| {
@@ -130,12 +138,12 @@ fn moved(asked: Estimated<'_>, items: &[ItemKey], to: impl Fn(Decimal) -> Decima
 }
 
 /// The whole estimate again, at other prices.
-fn again(asked: Estimated<'_>, days: &[Prices], fixed: Option<&At<Money>>) -> Totals {
+fn again(asked: Estimated<'_>, days: &[Prices], said: PriceSaid<'_>) -> Totals {
     // Every price was there a moment ago, so nothing can be missing now.
     let (bought, at) = (asked.bought, Pricing { days, ..asked.at });
     let mut problems = Problems::default();
     let lines = priced(bought.needs, bought.first_pour, at, &mut problems);
-    Totals::of(&estimate(lines, &at.business.price, fixed))
+    Totals::of(&estimate(lines, &at.business.price, said))
 }
 
 /// Bisection over whole price steps: cost never falls when a price rises, so the last step
@@ -153,7 +161,7 @@ pub fn room(asked: Estimated<'_>, item: &ItemKey, floor: Percent) -> Room {
     let held = held(asked);
     let stands = |steps: Decimal| {
         let days = moved(asked, one, |price| price + steps * step);
-        let margin = again(asked, &days, Some(&held)).margin();
+        let margin = again(asked, &days, fixed(&held)).margin();
         margin.is_some_and(|margin| floor.number() <= margin)
     };
     if !stands(Decimal::ZERO) {

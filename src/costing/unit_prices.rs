@@ -1,6 +1,6 @@
 //! Unit prices for work nobody could see, made like the price of a job: lines, then the policy.
 
-use super::estimate::estimate;
+use super::estimate::{PriceSaid, estimate};
 use super::lines::{LineItem, line};
 use super::pricing::Pricing;
 use super::totals::Totals;
@@ -55,7 +55,11 @@ fn unit_cost(one: &Unforeseen, at: Pricing<'_>, problems: &mut Problems) -> Unit
         };
         line(&need, book, &at.days[0], problems)
     });
-    let lines = estimate(lines.collect(), &of_a_unit(&at.business.price), None);
+    let lines = estimate(
+        lines.collect(),
+        &of_a_unit(&at.business.price),
+        PriceSaid::default(),
+    );
     UnitCost {
         price: Totals::of(&lines).price,
         lines,

@@ -6,7 +6,7 @@
 use std::sync::Arc;
 
 use super::bought::{Priced, policies};
-use super::estimate::estimate;
+use super::estimate::{PriceSaid, estimate};
 use super::lines::{missing, priced};
 use super::pricing::Pricing;
 use crate::input::business::Buying;
@@ -108,7 +108,7 @@ fn by_ordering(
     missing(&needs, at.book, problems);
     let lines = priced(&needs.needs, needs.first_pour, at, problems);
     Priced {
-        lines: estimate(lines, &at.business.price, taken.head.fixed_price.as_ref()),
+        lines: estimate(lines, &at.business.price, PriceSaid::of(taken)),
         needs,
     }
 }

@@ -33,12 +33,13 @@ keys! {
 }
 
 /// Keys of a takeoff that a part of a job cannot have.
-const OF_THE_JOB: [&str; 8] = [
+const OF_THE_JOB: [&str; 9] = [
     "customer",
     "job",
     "measured",
     "quoted",
     "options",
+    "discounts",
     "photos",
     "assumptions",
     "not included",

@@ -63,6 +63,14 @@ impl Unit {
     pub const fn is_time(self) -> bool {
         matches!(self, Self::Minute | Self::Hour | Self::CrewHour)
     }
+
+    /// Whether there is no part of one: it is counted, not measured.
+    pub const fn is_counted(self) -> bool {
+        matches!(
+            self,
+            Self::Piece | Self::Bag | Self::Sheet | Self::Roll | Self::Load | Self::Trip
+        )
+    }
 }
 
 /// What one of a metric unit is in ours, as far as it helps to convert; by definition (NIST SP 811, from memory)

@@ -5,8 +5,8 @@ use rust_decimal_macros::dec;
 
 use crate::support::{BOOK, BUSINESS, Desk, FAR_BANK, desk, with};
 use flatwork::inside::costing::{
-    BuyingRule, CauseChange, Estimated, Offer, Priced, Room, Tier, Totals, books, effects,
-    sensitivity,
+    BuyingRule, CauseChange, Estimated, Offer, PriceSaid, Priced, Room, Tier, Totals, books,
+    effects, sensitivity,
 };
 use flatwork::inside::values::{Money, Percent, UnitPrice};
 
@@ -17,7 +17,7 @@ fn asked<'a>(desk: &'a Desk, priced: &'a Priced) -> Estimated<'a> {
     Estimated {
         bought: priced.bought(),
         at: desk.pricing(),
-        fixed: desk.takeoff.head.fixed_price.as_ref(),
+        said: PriceSaid::of(&desk.takeoff),
     }
 }
 
@@ -98,7 +98,7 @@ fn the_causes_between_two_books_add_up_to_the_difference() {
                 old.quoted().bought(),
                 new.quoted().bought(),
                 other.pricing(),
-                other.takeoff.head.fixed_price.as_ref(),
+                PriceSaid::of(&other.takeoff),
             );
             let of_direct = sum(&found.prices) + sum(&found.rules);
             assert_eq!(of_direct, direct(&new) - direct(&old));
@@ -142,7 +142,12 @@ fn the_far_book_is_explained_to_the_cent() {
     let (old, new) = (first.offer(), other.offer());
     for (choice, old) in &old.by_choice {
         let new = &new.by_choice[choice];
-        let found = books(old.bought(), new.bought(), other.pricing(), None);
+        let found = books(
+            old.bought(),
+            new.bought(),
+            other.pricing(),
+            PriceSaid::default(),
+        );
         let all: Money = found.all().map(CauseChange::by).sum();
         assert_eq!(all, new.totals().total - old.totals().total, "{choice:?}");
         assert!(5 < found.prices.len() && 5 < found.rules.len());
@@ -211,7 +216,10 @@ fn a_unit_price_made_of_items_follows_their_prices() {
 #[test]
 fn the_smallest_sale_is_an_effect_too() {
     let topsoil = "    sold in: 1/2\n    work: 1 hour per cu yd";
-    let book = with(BOOK, &[(topsoil, &format!("    at least: 4\n{topsoil}"))]);
+    let book = with(
+        BOOK,
+        &[(topsoil, &format!("    at least: 4 cu yd\n{topsoil}"))],
+    );
     let offer = desk(JOB, BUSINESS, &book).offer();
     let found = effects(offer.quoted());
     let soil = found

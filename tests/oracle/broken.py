@@ -112,6 +112,18 @@ RULES = {
     "concrete is kept wet by nobody": instead(labor.Labor, "covers", lambda _: lambda _: []),
     "nobody comes to wet it": instead(labor.Labor, "wetting", lambda _: lambda _: D(0)),
     "no truck waits for the crew": instead(placing.Placing, "placing_of", lambda _: lambda *_: D(0)),
+    "an order has no smallest charge": instead(job.Job, "least_charges", lambda _: lambda _: []),
+    "nothing is wasted": instead(job.Job, "wasted", lambda _: lambda *_: D(0)),
+    "nothing is taken off": instead(sell.Sell, "taken_off", lambda _: lambda *_: []),
+    "bars weigh a tenth more": instead(
+        goods, "WEIGHT", lambda was: {size: each * reading.D("1.1") for size, each in was.items()}
+    ),
+    "a path is a foot longer": instead(
+        sell.Sell, "long", lambda was: lambda self, slab: (length := was(self, slab)) and length + 1
+    ),
+    "the price of one leaves the cents out": instead(
+        sell.Sell, "of_one", lambda was: lambda *of: ((part, unit, price // 1) for part, unit, price in was(*of))
+    ),
     "a buggy comes for free": instead(machines.Machines, "machines", nothing),
     "payments go by halves": instead(sell.Sell, "payments", lambda _: lambda self, total: [total / 2, total / 2]),
     "work is always in its usual unit": instead(labor.Labor, "by_rate", lambda _: lambda self, task, much: much),

@@ -12,6 +12,7 @@ import json
 import subprocess
 import sys
 import tempfile
+from collections import Counter
 from decimal import Decimal as D
 from pathlib import Path
 
@@ -63,6 +64,15 @@ def compare(name, theirs, job):
                 check(f"{title}, quantity {much:f} and {said_much:f}", True, same)
         parts = [D(part["price"]) for part in theirs["sections"]]
         check("parts of the job add up to the price", totals["price"], sum(parts))
+        changed = any("change" in one or "drop" in one for one in adds)
+        if not changed and not job.job.get("set"):
+            price_of = {part["section"]: D(part["price"]) for part in theirs["sections"]}
+            said_of = {(one["part"], one["unit"]): D(one["price"]) for one in theirs["of_one"]}
+            for part, unit, price in job.of_one(price_of):
+                check(f"a {unit} of {part}", price, said_of.get((part, unit)))
+            grouped = [(line.title, job.item(line.key).get("group")) for line in job.lines if line.key]
+            missing = Counter(grouped) - Counter((x["title"], x["group"]) for x in theirs["lines"])
+            check("groups", Counter(), missing)
         for key, value in totals.items():
             check(f"quoted {key}", value, D(theirs["totals"][key]))
         parts = [D(part["amount"]) for part in theirs["payments"]]

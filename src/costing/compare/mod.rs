@@ -3,11 +3,10 @@
 use std::borrow::Cow;
 
 use super::bought::Bought;
-use super::estimate::estimate;
+use super::estimate::{PriceSaid, estimate};
 use super::lines::{Cause, LineItem, Tier};
 use super::pricing::Pricing;
 use crate::input::book::{Class, Dated};
-use crate::reading::At;
 use crate::trade::order::{Need, NeedItem};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Money, UnitPrice};
@@ -137,17 +136,12 @@ impl Books {
 /// Between the two stands the first book's shopping list at the second book's prices. A
 /// thing the second book does not sell, or sells by another unit, has no second price:
 /// its whole change belongs to the rules.
-pub fn books(
-    old: Bought<'_>,
-    new: Bought<'_>,
-    at: Pricing<'_>,
-    fixed: Option<&At<Money>>,
-) -> Books {
+pub fn books(old: Bought<'_>, new: Bought<'_>, at: Pricing<'_>, said: PriceSaid<'_>) -> Books {
     let between = old.needs.iter().zip(old.lines).map(|(need, line)| {
         let price = second_price(need, old.first_pour, line, new, at);
         price.map_or_else(|| line.clone(), |dated| line.at_price(dated))
     });
-    let between = estimate(between.collect(), &at.business.price, fixed);
+    let between = estimate(between.collect(), &at.business.price, said);
     Books {
         prices: compare(pick(old.lines, true), pick(&between, true)),
         rules: compare(pick(&between, true), pick(new.lines, true)),

@@ -22,6 +22,8 @@ fn line(cause: Cause, side: Tier, cents: i64) -> LineItem {
         price: None,
         taxed: false,
         shares: Vec::new(),
+        least: None,
+        group: None,
     }
 }
 

@@ -1,13 +1,32 @@
 //! From direct cost to the total: overhead, contingency, profit, minimum, rounding, tax, each a line.
 
+use super::least::least_charges;
 use super::lines::{Cause, LineItem, Tier};
 use crate::input::book::Class;
 use crate::input::business::{PricePolicy, TaxBase, TaxRule};
-use crate::input::phrases::{ContingencyBase, Profit};
+use crate::input::job::{Discount, Takeoff};
+use crate::input::phrases::{ContingencyBase, Off, Profit};
 use crate::reading::At;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Money, Percent, Unit};
+
+/// What the takeoff says of the price itself.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct PriceSaid<'a> {
+    pub fixed: Option<&'a At<Money>>,
+    /// Taken off whatever price that makes.
+    pub discounts: &'a [Discount],
+}
+
+impl<'a> PriceSaid<'a> {
+    pub fn of(takeoff: &'a Takeoff) -> Self {
+        Self {
+            fixed: takeoff.head.fixed_price.as_ref(),
+            discounts: &takeoff.head.discounts,
+        }
+    }
+}
 
 /// What makes the price before tax.
 const BEFORE_TAX: [Tier; 3] = [Tier::Direct, Tier::Indirect, Tier::Price];
@@ -16,8 +35,9 @@ const BEFORE_TAX: [Tier; 3] = [Tier::Direct, Tier::Indirect, Tier::Price];
 pub fn estimate(
     mut lines: Vec<LineItem>,
     policy: &PricePolicy,
-    fixed: Option<&At<Money>>,
+    said: PriceSaid<'_>,
 ) -> Vec<LineItem> {
+    least_charges(&mut lines);
     for tax in &policy.taxes {
         if tax.base == TaxBase::Purchases {
             purchase_tax(&mut lines, tax);
@@ -31,7 +51,7 @@ pub fn estimate(
     let contingency = contingency(&lines, policy, &direct);
     add(&mut lines, Cause::Contingency, Tier::Indirect, contingency);
     let cost = subtotal(&lines, "cost", &[Tier::Direct, Tier::Indirect]);
-    match fixed {
+    match said.fixed {
         Some(fixed) => {
             let price = Quantity::given("price fixed by you", fixed.value.into(), fixed.place);
             let rest = of(&price) - &cost;
@@ -40,10 +60,33 @@ pub fn estimate(
         }
         None => sell(&mut lines, policy, &cost),
     }
+    let before = subtotal(&lines, "price before discounts", &BEFORE_TAX);
+    lines.extend(said.discounts.iter().map(|one| taken_off(one, &before)));
     for tax in &policy.taxes {
         sales_tax(&mut lines, tax);
     }
     lines
+}
+
+/// A percentage is of the price before all discounts, so that their order says nothing.
+fn taken_off(discount: &Discount, price: &Quantity) -> LineItem {
+    let (place, says) = (discount.off.place, discount.says.clone());
+    let (how, term, percent) = match discount.off.value {
+        Off::Percent(value) => {
+            let percent = Quantity::said("discount", &At { value, place });
+            let off = of(price) * &percent;
+            ("percent of the price, taken off", off, Some(percent))
+        }
+        Off::Amount(value) => {
+            let off = Quantity::said("discount", &At { value, place });
+            ("taken off", of(&off), None)
+        }
+    };
+    let amount = Quantity::money(how, format!("taken off, {says}"), number(0) - term);
+    LineItem {
+        quantity: percent,
+        ..LineItem::new(Cause::Discount(says), Tier::Price, amount)
+    }
 }
 
 /// Of direct cost, or of direct cost and overhead.

@@ -46,6 +46,8 @@ fn cost(cents: i64) -> Vec<LineItem> {
         price: None,
         taxed: true,
         shares: Vec::new(),
+        least: None,
+        group: None,
     }]
 }
 
@@ -60,7 +62,7 @@ fn contingency_bears_on_overhead_where_the_owner_says_so() {
             percent: Percent::new(dec!(5)),
             on,
         });
-        let totals = Totals::of(&estimate(cost(10000), &policy, None));
+        let totals = Totals::of(&estimate(cost(10000), &policy, PriceSaid::default()));
         assert_eq!(totals.cost, Money::cents(cost_after), "{on:?}");
     }
     case(ContingencyBase::Direct, 11500);
@@ -73,7 +75,7 @@ fn contingency_bears_on_overhead_where_the_owner_says_so() {
 fn margin_and_markup_are_not_the_same() {
     #[track_caller]
     fn case(cost_cents: i64, profit: Profit, price_cents: i64) {
-        let lines = estimate(cost(cost_cents), &policy(profit), None);
+        let lines = estimate(cost(cost_cents), &policy(profit), PriceSaid::default());
         assert_eq!(Totals::of(&lines).price, Money::cents(price_cents));
     }
     case(7500, Profit::Margin(Percent::new(dec!(25))), 10000);
@@ -91,7 +93,7 @@ fn the_order_is_profit_minimum_rounding_tax() {
         rate: at(Percent::new(dec!(6))),
         name: "sales tax".into(),
     }];
-    let lines = estimate(cost(100_000), &policy, None);
+    let lines = estimate(cost(100_000), &policy, PriceSaid::default());
     let causes: Vec<&Cause> = lines.iter().map(|line| &line.cause).skip(1).collect();
     assert_eq!(
         causes,
@@ -127,7 +129,7 @@ fn tax_in_five_ways() {
         (labor.class, labor.taxed, labor.cause) =
             (Some(Class::Labor), false, Cause::Need("hours".into()));
         lines.push(labor);
-        let totals = Totals::of(&estimate(lines, &policy, None));
+        let totals = Totals::of(&estimate(lines, &policy, PriceSaid::default()));
         assert_eq!(
             (totals.cost, totals.price, totals.tax),
             (
@@ -153,7 +155,10 @@ fn a_fixed_price_has_one_line_instead_of_profit() {
     let lines = estimate(
         cost(10000),
         &policy(Profit::Markup(Percent::new(dec!(10)))),
-        Some(&at(Money::cents(9000))),
+        PriceSaid {
+            fixed: Some(&at(Money::cents(9000))),
+            discounts: &[],
+        },
     );
     let totals = Totals::of(&lines);
     assert_eq!(

@@ -1,11 +1,12 @@
 //! What stands beside the cost: rules of buying, parts, choices, what was set, what to look at.
 
-use crate::costing::{BuyingRule, effects, sections};
+use crate::costing::{self, BuyingRule, OfOne, effects, sections};
 use crate::documents::offering::phrases::capital;
 use crate::documents::views::cost::{AdviceRow, BuyingRow, ChoiceRow, PartRow, SetRow};
 use crate::documents::views::office::{Sheet, two_places};
 use crate::reading::Problem;
-use crate::values::Money;
+use crate::trade::order::Section;
+use crate::values::{Money, Unit};
 
 /// What each rule costs; all of it is in the lines already.
 pub(super) fn buying(sheet: &Sheet<'_>) -> Vec<BuyingRow> {
@@ -36,10 +37,12 @@ pub(super) fn buying(sheet: &Sheet<'_>) -> Vec<BuyingRow> {
 const fn called(rule: BuyingRule) -> &'static str {
     match rule {
         BuyingRule::Allowance => "Allowance",
+        BuyingRule::Waste => "Waste",
         BuyingRule::PumpPrime => "Pump prime",
         BuyingRule::RoundUp => "Rounded up",
         BuyingRule::BeyondNeed => "Beyond need",
         BuyingRule::SmallestOrder => "Smallest order",
+        BuyingRule::LeastCharge => "Smallest charge",
         BuyingRule::ShortLoad => "Short load",
         BuyingRule::Standing => "Standing",
         BuyingRule::CrewDays => "Whole days",
@@ -52,17 +55,31 @@ pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<PartRow> {
     if split.len() < 2 {
         return Vec::new();
     }
-    let row = |kind: &'static str, part: &str, price: Money| PartRow {
+    let of_one = costing::of_one(sheet.offer.quoted());
+    let each = |section: Option<Section>| {
+        let mut found = of_one.iter();
+        let is_it = |one: &&OfOne| one.section == section && one.much.unit == Unit::SquareFoot;
+        found.find(is_it).map(|one| one.price.plain())
+    };
+    let row = |kind: &'static str, part: &str, price: Money, section| PartRow {
         kind,
         part: part.to_owned(),
         price: price.plain(),
+        of_one: each(section).unwrap_or_default(),
     };
     let mut rows: Vec<PartRow> = split
         .iter()
-        .map(|part| row("plain", sheet.section(part.section), part.price))
+        .map(|part| {
+            row(
+                "plain",
+                sheet.section(part.section),
+                part.price,
+                Some(part.section),
+            )
+        })
         .collect();
     let sum = split.iter().map(|part| part.price).sum();
-    rows.push(row("total", "Price before tax", sum));
+    rows.push(row("total", "Price before tax", sum, None));
     rows
 }
 

@@ -3,14 +3,16 @@
 use crate::costing::LineItem;
 use crate::documents::views::cost::OrderRow;
 use crate::documents::views::office::takeoff::substance;
-use crate::documents::views::office::{Sheet, cause, numbered, told_apart, two_places, unit};
+use crate::documents::views::office::{
+    CostGroup, Sheet, cause, numbered, told_apart, two_places, unit,
+};
 use crate::input::book::Class;
 use crate::trade::{Quantity, Working};
 
 /// A working longer than this says its rule instead; `explain` has it whole.
 const LONGEST: usize = 78;
 
-/// Class by class, each class named once.
+/// Group by group, each named once.
 pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<OrderRow> {
     let all = numbered(&sheet.offer.quoted().lines).into_iter();
     let direct: Vec<&LineItem> = all
@@ -21,7 +23,8 @@ pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<OrderRow> {
     let mut rows = Vec::new();
     let mut before = None;
     for line in &direct {
-        let first = before != line.class;
+        let group = CostGroup::of(line);
+        let first = before != group;
         let told = told_apart(&line.title, &line.cause, titles());
         rows.push(OrderRow {
             kind: if first && before.is_some() {
@@ -29,7 +32,7 @@ pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<OrderRow> {
             } else {
                 "plain"
             },
-            class: line.class.filter(|_| first).map_or("", heading),
+            class: group.filter(|_| first).map(heading).unwrap_or_default(),
             item: match (told, line.class) {
                 // One wage, many tasks: the task says it.
                 (Some(_), Some(Class::Labor)) => cause(&line.cause),
@@ -37,7 +40,7 @@ pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<OrderRow> {
             },
             ..row(line)
         });
-        before = line.class;
+        before = group;
     }
     rows
 }
@@ -79,8 +82,12 @@ fn working(quantity: &Quantity) -> String {
     }
 }
 
-/// A class as the head of its lines.
-pub(super) const fn heading(class: Class) -> &'static str {
+/// A group as the head of its lines.
+pub(super) fn heading(group: CostGroup<'_>) -> String {
+    let class = match group {
+        CostGroup::Class(class) => class,
+        CostGroup::Own(name) => return name.to_owned(),
+    };
     match class {
         Class::Material => "Materials",
         Class::Labor => "Labor",
@@ -89,4 +96,5 @@ pub(super) const fn heading(class: Class) -> &'static str {
         Class::Subcontract => "Subcontracts",
         Class::Fee => "Fees",
     }
+    .to_owned()
 }

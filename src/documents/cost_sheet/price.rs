@@ -5,12 +5,11 @@ use rust_decimal::Decimal;
 use super::lines::heading;
 use crate::costing::{Cause, LineItem, Tier};
 use crate::documents::views::cost::PriceRow;
-use crate::documents::views::office::Sheet;
-use crate::input::book::Class;
+use crate::documents::views::office::{CostGroup, Sheet, cost_groups};
 use crate::input::phrases::{ContingencyBase, Profit};
 use crate::values::{Money, rounding};
 
-/// Classes, direct cost, what is added to it, cost, what is added to that, price, tax, total.
+/// Groups, direct cost, what is added to it, cost, what is added to that, price, tax, total.
 pub(super) fn price(sheet: &Sheet<'_>) -> Vec<PriceRow> {
     let quoted = sheet.offer.quoted();
     let totals = quoted.totals();
@@ -28,12 +27,10 @@ pub(super) fn price(sheet: &Sheet<'_>) -> Vec<PriceRow> {
     };
     let of_side = |side: Tier| quoted.lines.iter().filter(move |line| line.side == side);
     let mut rows = Vec::new();
-    for class in Class::ALL {
-        let of_class = || of_side(Tier::Direct).filter(|line| line.class == Some(class));
-        if of_class().next().is_some() {
-            let sum = of_class().map(LineItem::money).sum();
-            rows.push(row("plain", heading(class), sum, true));
-        }
+    for group in cost_groups(&quoted.lines) {
+        let of_group = of_side(Tier::Direct).filter(|line| CostGroup::of(line) == Some(group));
+        let sum = of_group.map(LineItem::money).sum();
+        rows.push(row("plain", &heading(group), sum, true));
     }
     for (side, sum) in [
         (Tier::Direct, "Direct cost"),
@@ -77,8 +74,14 @@ fn label(sheet: &Sheet<'_>, line: &LineItem) -> String {
                 |tax| format!("{}, {}", line.title, tax.rate.value),
             )
         }
-        Cause::Need(_) | Cause::PurchaseTax(_) | Cause::Minimum | Cause::Fixed => {
-            line.title.clone()
-        }
+        Cause::Discount(_) => match &line.quantity {
+            Some(percent) => format!("{}, {}", line.title, percent.amount()),
+            None => line.title.clone(),
+        },
+        Cause::Need(_)
+        | Cause::LeastCharge(_)
+        | Cause::PurchaseTax(_)
+        | Cause::Minimum
+        | Cause::Fixed => line.title.clone(),
     }
 }

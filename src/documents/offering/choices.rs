@@ -30,10 +30,11 @@ pub(super) fn choices(of: Offering<'_>) -> Choices {
         (true, false) => english::CHOICES_LEAD_SOME,
         (true, true) => english::CHOICES_LEAD_ALL,
     };
-    let taxed = if taxed(of) {
-        " Prices include tax."
-    } else {
-        ""
+    let taxed = match (taxed(of), of.takeoff.head.discounts.is_empty()) {
+        (true, true) => " Prices include tax.",
+        (true, false) => " Prices include tax, and what is taken off.",
+        (false, true) => "",
+        (false, false) => " From these prices is taken off what page 1 says.",
     };
     Choices {
         lead: format!("{lead}{taxed}"),

@@ -236,6 +236,7 @@ fn total(of: Offering<'_>, totals: &Totals) -> Total {
     let good_until = of.quoted.plus(i64::from(of.business.quote.good_for.0));
     Total {
         amount: totals.total.to_string(),
+        discounts: money::discounts(of),
         tax_sentence: money::tax_sentence(of),
         good_until: format!("Price good until {}", good_until.long()),
     }

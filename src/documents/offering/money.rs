@@ -1,12 +1,14 @@
 //! Totals, payments and unit prices, as printed.
 
 use super::Offering;
+use super::phrases::printed;
 use rust_decimal::Decimal;
 
 use crate::costing::{Cause, Tier, Totals, schedule};
 use crate::documents::views::quote::{PaymentRow, Payments, UnitPriceRow};
 use crate::input::business::TaxBase;
 use crate::input::phrases::Share;
+use crate::trade::Quantity;
 use crate::values::{Money, rounding};
 
 /// `Total, including 6% sales tax of $690.60`.
@@ -40,6 +42,30 @@ pub(super) fn tax_sentence(of: Offering<'_>) -> String {
     } else {
         format!("Total, including {}", parts.join(" and "))
     }
+}
+
+/// `Price $4,500.00 less $225.00, 5%: Two patios at once; less $150.00: Your own gravel`.
+pub(super) fn discounts(of: Offering<'_>) -> String {
+    let priced = of.offer.quoted();
+    let mut price = priced.totals().price;
+    let mut less = Vec::new();
+    for line in &priced.lines {
+        let Cause::Discount(says) = &line.cause else {
+            continue;
+        };
+        price = price - line.money();
+        let percent = line.quantity.as_ref().map(Quantity::amount);
+        let percent = percent.map_or_else(String::new, |percent| format!(", {percent}"));
+        less.push(format!(
+            "less {}{percent}: {}",
+            -line.money(),
+            printed(says)
+        ));
+    }
+    if less.is_empty() {
+        return String::new();
+    }
+    format!("Price {price}; {}", less.join("; "))
 }
 
 pub(super) fn payments(of: Offering<'_>, totals: &Totals) -> Payments {

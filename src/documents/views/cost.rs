@@ -48,8 +48,8 @@ pub struct KeyFigure {
 #[derive(Clone, Debug, Default, Serialize)]
 pub struct OrderRow {
     pub kind: &'static str,
-    /// "Materials" on the first line of a class, else empty.
-    pub class: &'static str,
+    /// "Materials" on the first line of a class or a group of the owner's, else empty.
+    pub class: String,
     pub item: String,
     /// "6.81 cu yd + 0.4767 cu yd, up to the next 0.25"
     pub working: String,
@@ -123,6 +123,8 @@ pub struct PartRow {
     pub kind: &'static str,
     pub part: String,
     pub price: String,
+    /// "15.27" a sq ft of a slab; `flatwork cost` has cost, feet and yards too.
+    pub of_one: String,
 }
 
 #[derive(Clone, Debug, Serialize)]

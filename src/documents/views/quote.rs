@@ -96,6 +96,8 @@ pub struct Firm {
 pub struct Total {
     /// "$12,200.60"
     pub amount: String,
+    /// "Price $11,510.00, less 5% for two patios at once, $575.50"; empty where nothing is taken off.
+    pub discounts: String,
     /// "Total, including 6% sales tax of $690.60"
     pub tax_sentence: String,
     /// "Price good until June 3, 2026"

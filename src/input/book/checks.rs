@@ -37,6 +37,7 @@ pub(super) fn check(rules: &Rules, problems: &mut Problems) {
             help,
         ));
     }
+    not_wasted(rules, problems);
     for (item, dose) in rules.on_surfaces() {
         if let Some(selling) = rules.selling.get(&item.value) {
             dosed(item, dose, selling, problems);
@@ -45,6 +46,33 @@ pub(super) fn check(rules: &Rules, problems: &mut Problems) {
     for finish in rules.finishes.values() {
         known(finish.color.as_ref(), "color", &rules.colors, problems);
         known(finish.seal.as_ref(), "sealer", &rules.sealers, problems);
+    }
+}
+
+/// What has another rule for how much more is bought of it.
+fn not_wasted(rules: &Rules, problems: &mut Problems) {
+    let mixes = rules.mixes.values().map(|mix| {
+        let why = "ready-mix is ordered over the drawing by its allowance";
+        let help = "take `waste` out; `allowance` in business.yaml, of a kind or a slab says it";
+        (&mix.item.value, mix.item.place, why, help)
+    });
+    let bars = rules.bars.values().map(|bar| {
+        let why = "bars are bought by a cut plan, which counts laps and offcuts already";
+        let help = "take `waste` out; spare sticks go under `extra` of the takeoff";
+        (&bar.item.value, bar.item.place, why, help)
+    });
+    let charged = [Role::Delivery, Role::ShortLoad, Role::Standing];
+    let charged = charged.iter().filter_map(|role| {
+        let (why, help) = ("what the plant charges is not wasted", "take `waste` out");
+        let item = rules.roles.get(role)?;
+        Some((item.value.as_ref()?, item.place, why, help))
+    });
+    for (item, place, why, help) in mixes.chain(bars).chain(charged) {
+        let selling = rules.selling.get(item);
+        if let Some(waste) = selling.and_then(|selling| selling.waste.as_ref()) {
+            let problem = Problem::new("no-waste-here", why).at(waste.place);
+            problems.push(problem.also(place, "bought here").help(help));
+        }
     }
 }
 
@@ -133,6 +161,7 @@ mod tests {
                 unit,
                 step: dec!(0),
                 smallest: dec!(0),
+                waste: None,
                 work: None,
                 place,
             },

@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 use crate::input::phrases::Ratio;
 use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read, words};
-use crate::values::{Amount, Day, Percent, Unit, UnitPrice};
+use crate::values::{Amount, Day, Money, Percent, Unit, UnitPrice, rounding};
 
 /// The name of an item in the book.
 pub type ItemKey = String;
@@ -23,8 +23,13 @@ keys! {
             "the price from that day on; for labor also wage and burden", "{2026-03-01: 34.50}", by prices, of Wage;
         /// Zero when it is weighed or measured.
         step: Decimal = "sold in" as "number", else "0", "bought in such steps", "1/2", by steps;
-        smallest: Decimal = "at least" as "number", else "0", "smallest sale", "1", by steps;
+        least: Option<At<Amount>> = "at least" as "amount or dollars", none,
+            "smallest sale, or with a dollar sign the smallest charge of an order", "$60.00", by least;
+        waste: Option<At<Percent>> = "waste", none,
+            "bought over what is needed, before it goes up to how it is sold", "5%", by waste;
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
+        group: Option<String> = "group", else "its class",
+            "where it stands on your cost sheet, with a sum of its own", "Ground work";
         taxed: Option<At<bool>> = "taxed", none,
             "whether you pay sales tax on it; materials are", "yes";
         .. place: Place;
@@ -89,6 +94,8 @@ pub struct Selling {
     /// Bought in such steps; zero when it is weighed or measured.
     pub step: Decimal,
     pub smallest: Decimal,
+    /// Over what is needed.
+    pub waste: Option<At<Percent>>,
     /// Hours that come with each.
     pub work: Option<At<Ratio>>,
     pub place: Place,
@@ -106,11 +113,26 @@ impl Item {
         self.taxed.as_ref().map_or(usual, |said| said.value)
     }
 
+    /// The smallest charge in money, where the item has one.
+    pub fn least_charge(&self) -> Option<At<Money>> {
+        let least = self.least.as_ref().filter(|least| is_money(least.value))?;
+        let money = rounding::to_cents(least.value.value);
+        Some(At::new(money, least.place))
+    }
+
     pub(super) fn selling(&self) -> Selling {
+        let smallest = self.least.as_ref().filter(|least| !is_money(least.value));
+        // There is no part of one.
+        let wasted_piece = self.waste.is_some() && self.step.is_zero() && self.unit.is_counted();
         Selling {
             unit: self.unit,
-            step: self.step,
-            smallest: self.smallest,
+            step: if wasted_piece {
+                Decimal::ONE
+            } else {
+                self.step
+            },
+            smallest: smallest.map_or(Decimal::ZERO, |least| least.value.value),
+            waste: self.waste.clone(),
             work: self.work.clone(),
             place: self.place,
         }
@@ -132,16 +154,67 @@ fn steps(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Dec
     let Some(step) = fields.read::<Amount>(key, problems) else {
         return Decimal::ZERO;
     };
-    if let Some(unit) = fields.said::<Unit>("unit").map(|unit| unit.value)
-        && step.value.unit != Unit::Plain
-        && step.value.unit != unit
-    {
-        let (unit, other) = (unit.symbol(), step.value.unit.symbol());
-        let message = format!("this item is sold by the {unit}, not by the {other}");
-        let problem = Problem::new("wrong-unit", message).at(step.place);
-        problems.push(problem.help(format!("write the number alone, or in {unit}")));
+    if step.value.unit != Unit::Plain {
+        in_its_unit(fields, &step, "write the number alone, or", problems);
     }
     step.value.value
+}
+
+/// An amount in the item's unit, or money; a number alone could mean either.
+fn least(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<At<Amount>> {
+    let node = fields.node(key)?;
+    let text = node.text("an amount", problems).ok()?.trim();
+    if let Some(dollars) = text.strip_prefix('$') {
+        return match dollars.parse::<Money>() {
+            Ok(money) => Some(At::new(money.into(), node.place)),
+            Err(unreadable) => {
+                problems.unreadable(unreadable, node.place);
+                None
+            }
+        };
+    }
+    let least = fields.read::<Amount>(key, problems)?;
+    if least.value.unit != Unit::Plain {
+        in_its_unit(fields, &least, "write it", problems);
+        return Some(least);
+    }
+    let unit = fields.said::<Unit>("unit").map(|unit| unit.value);
+    let many = Amount::new(least.value.value, unit.unwrap_or(Unit::Ton));
+    let charge = Amount::new(least.value.value, Unit::Dollar);
+    let message = format!("`at least: {text}` may mean {many} or {charge}");
+    let problem = Problem::new("least-of-what", message).at(least.place);
+    problems.push(problem.help(format!(
+        "write `at least: {many}` for the smallest sale, or `at least: {charge}` for the smallest charge"
+    )));
+    None
+}
+
+/// Only what is used up is wasted.
+fn waste(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<At<Percent>> {
+    let waste = fields.read::<Percent>(key, problems)?;
+    let class = fields.said::<Class>("class").map(|class| class.value);
+    if class.is_none_or(|class| class == Class::Material) {
+        return Some(waste);
+    }
+    let problem = Problem::new("waste-not-material", "only material is wasted").at(waste.place);
+    problems.push(problem.help("take `waste` out, or make the item's class `material`"));
+    None
+}
+
+fn in_its_unit(fields: &Fields<'_>, said: &At<Amount>, how: &str, problems: &mut Problems) {
+    let Some(unit) = fields.said::<Unit>("unit").map(|unit| unit.value) else {
+        return;
+    };
+    if said.value.unit != unit {
+        let (unit, other) = (unit.symbol(), said.value.unit.symbol());
+        let message = format!("this item is sold by the {unit}, not by the {other}");
+        let problem = Problem::new("wrong-unit", message).at(said.place);
+        problems.push(problem.help(format!("{how} in {unit}")));
+    }
+}
+
+fn is_money(amount: Amount) -> bool {
+    amount.unit == Unit::Dollar
 }
 
 fn prices(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<Vec<Dated>> {

@@ -65,7 +65,7 @@ keys! {
 
 keys! {
     pub struct BarStock in "a bar" {
-        item: At<ItemKey> = "item" as "name", required, "the item that is bought, by the piece", "bar no. 4";
+        item: At<ItemKey> = "item" as "name", required, "the item that is bought, by the piece, foot or pound", "bar no. 4";
         stock: At<Length> = "stock", usual "20 ft", "length it is sold in", "20 ft", by longer_than_a_lap;
         lap: At<LapPhrase> = "lap" as "bar diameters or rule", usual "40",
             "length of a splice: bar diameters, or `class B` of ACI 318, a rule by itself", "class B";

@@ -73,7 +73,7 @@ pub(super) fn uses(rules: &Rules) -> Vec<Use<'_>> {
         uses(&base.item, "what is `delivered` here", &units);
     }
     for bar in rules.bars.values() {
-        uses(&bar.item, "bars", &[Unit::Piece]);
+        uses(&bar.item, "bars", &[Unit::Piece, Unit::Foot, Unit::Pound]);
     }
     for mesh in rules.mesh.values() {
         uses(&mesh.item, "mesh", MESH);

@@ -90,6 +90,8 @@ pub struct Slab {
     pub outline_place: Place,
     /// As a size, when it was given as one.
     pub size: Option<At<SizePhrase>>,
+    /// Of a path, square to its middle line.
+    pub width: Option<At<Length>>,
     /// Of the thin end where the slab is not even.
     pub thickness: At<Thickness>,
     /// In place of the business's.

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::{money, quantity};
-use crate::costing::{LineItem, Totals, schedule, sections};
+use crate::costing::{self, LineItem, Totals, schedule, sections};
 use crate::documents::column::{self, Cell, Column, Columns};
 use crate::documents::views::office::{Sheet, cause, numbered, side};
 use crate::input::book::{Basis, Class};
@@ -26,6 +26,7 @@ pub fn json(sheet: &Sheet<'_>) -> String {
         "margin_floor": Value::from(percent(floor)),
         "crew": crew(&quoted.needs.crew),
         "sections": split(sheet),
+        "of_one": of_one(sheet),
         "combinations": combinations(sheet),
         "payments": payments(sheet),
         "set": set(sheet),
@@ -44,6 +45,7 @@ fn lines<'a>() -> Columns<'a, (usize, &'a LineItem)> {
         Of::left("cause", |(_, line)| cause(&line.cause)),
         Of::left("title", |(_, line)| line.title.as_str()),
         Of::left("class", |(_, line)| line.class.map(Class::name)),
+        Of::left("group", |(_, line)| line.group.as_deref()),
         Of::left("side", |(_, line)| side(line.side)),
         Of::right("quantity", |(_, line)| {
             let quantity = line.quantity.as_ref();
@@ -108,6 +110,21 @@ fn split(sheet: &Sheet<'_>) -> Value {
     let parts = sections(&sheet.offer.quoted().lines).into_iter();
     parts
         .map(|part| json!({"section": sheet.section(part.section), "price": money(part.price)}))
+        .collect()
+}
+
+fn of_one(sheet: &Sheet<'_>) -> Value {
+    let found = costing::of_one(sheet.offer.quoted()).into_iter();
+    found
+        .map(|one| {
+            json!({
+                "part": sheet.part_of(&one),
+                "much": quantity(one.much.value),
+                "unit": one.much.unit.symbol(),
+                "cost": money(one.cost),
+                "price": money(one.price),
+            })
+        })
         .collect()
 }
 

@@ -20,10 +20,10 @@ use super::files::{Files, record_folder};
 use super::records;
 use crate::costing::outcome::{AskedQuote, Outcome, Outcomes};
 use crate::costing::repricing::{WhatIf, repriced};
-use crate::costing::{self, Bought, Priced, Pricing, estimate, priced};
+use crate::costing::{self, Bought, PriceSaid, Priced, Pricing, estimate, priced};
 use crate::input::book::{ItemKey, PriceBook};
 use crate::input::business::{Business, Buying};
-use crate::input::job::{self, Choice, JobWritten, Takeoff};
+use crate::input::job::{self, Choice, Discount, JobWritten, Takeoff};
 use crate::office::name::Name;
 use crate::office::record::Event;
 use crate::reading::{At, Problems, Read};
@@ -142,6 +142,8 @@ struct SentQuote<'a> {
     pours: &'a [Day],
     /// The price, where it was fixed by the owner.
     fixed: Option<Money>,
+    /// What was taken off.
+    discounts: Vec<Discount>,
 }
 
 /// Holds the quote against the other prices; `again` is the job laid out by the other book.
@@ -162,6 +164,10 @@ fn outcome(
         value,
         place: policy.round_up_to.place,
     });
+    let said = PriceSaid {
+        fixed: fixed.as_ref(),
+        discounts: &case.discounts,
+    };
     let unpriced = |because| Outcome::Unpriced {
         number: case.quote.number.clone(),
         because,
@@ -177,7 +183,7 @@ fn outcome(
             Ok(lines) => lines,
             Err(because) => return unpriced(because),
         };
-        lines_again = estimate(lines, policy, fixed.as_ref());
+        lines_again = estimate(lines, policy, said);
         Bought {
             lines: &lines_again,
             ..case.old
@@ -189,7 +195,7 @@ fn outcome(
         }
         priced_again.bought()
     };
-    let found = repriced(case.old, new, at, fixed.as_ref(), &question.rooms);
+    let found = repriced(case.old, new, at, said, &question.rooms);
     let mut quote = case.quote;
     quote.notes = notes::notes(
         &quote,

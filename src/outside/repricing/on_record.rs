@@ -79,6 +79,7 @@ fn asked(
         job: &kept.job,
         pours: &pours,
         fixed: recorded.fixed(),
+        discounts: recorded.discounts(),
     };
     Ok(Some(outcome(case, cache, question, |at| {
         let (name, text) = word_for_word(takeoff)?;

@@ -5,14 +5,16 @@
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Bought, Cause, LineItem, Tier};
+use crate::costing::{Bought, Cause, LeastCharge, LineItem, Tier};
 use crate::input::book::{Basis, Class, Dated, PriceBook};
+use crate::input::job::Discount;
+use crate::input::phrases::Off;
 use crate::office::quote_excerpt::LineExcerpt;
 use crate::office::words;
 use crate::reading::At;
 use crate::trade::order::{Need, NeedItem};
 use crate::trade::working::Quantity;
-use crate::values::{Amount, Money, Unit, UnitPrice};
+use crate::values::{Amount, Money, Percent, Unit, UnitPrice};
 
 /// What was quoted: the needs, and every line of the price.
 #[derive(Debug, Default)]
@@ -51,7 +53,29 @@ impl RecordedEstimate {
     pub fn fixed(&self) -> Option<Money> {
         let mut lines = self.lines.iter();
         let fixed = lines.any(|line| line.cause == Cause::Fixed);
-        fixed.then(|| crate::costing::Totals::of(&self.lines).price)
+        let lines = self.lines.iter();
+        let off = lines.filter(|line| matches!(line.cause, Cause::Discount(_)));
+        let off: Money = off.map(LineItem::money).sum();
+        fixed.then(|| crate::costing::Totals::of(&self.lines).price - off)
+    }
+
+    /// What was taken off the price.
+    pub fn discounts(&self) -> Vec<Discount> {
+        let lines = self.lines.iter();
+        let found = lines.filter_map(|line| {
+            let Cause::Discount(says) = &line.cause else {
+                return None;
+            };
+            let off = match &line.quantity {
+                Some(percent) => Off::Percent(Percent::new(percent.value())),
+                None => Off::Amount(-line.money()),
+            };
+            Some(Discount {
+                says: says.clone(),
+                off: At::new(off, line.amount.place()?),
+            })
+        });
+        found.collect()
     }
 }
 
@@ -75,10 +99,20 @@ fn read(
         price: None,
         taxed: false,
         shares: Vec::new(),
+        least: None,
+        group: None,
     };
-    let Some(number) = line.quantity else {
+    let bought = line
+        .quantity
+        .filter(|_| line.side == words::side(Tier::Direct));
+    let Some(number) = bought else {
         let (cause, side) = words::added(name, &line.side)?;
-        return Some((of(cause, side), None));
+        let mut one = of(cause, side);
+        one.quantity = line.quantity.map(|percent| {
+            let percent = Amount::new(percent.0, Unit::Percent);
+            Quantity::given("discount", percent, book.place)
+        });
+        return Some((one, None));
     };
     let known = line.pour.map_or(pours == 1, |pour| pour < pours);
     known.then_some(())?;
@@ -91,6 +125,11 @@ fn read(
         let item = book.items.get(&**key)?;
         item.called(key).clone_into(&mut one.title);
         one.taxed = item.is_taxed();
+        one.least = item.least_charge().map(|amount| LeastCharge {
+            item: (**key).to_owned(),
+            pour: line.pour.unwrap_or(0),
+            amount,
+        });
         one.price = Some(Dated {
             from: line.priced?.0,
             price: UnitPrice::new(line.price?.0),

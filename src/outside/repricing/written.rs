@@ -61,6 +61,7 @@ fn asked(
         job: &takeoff.name,
         pours: &pours,
         fixed: takeoff.head.fixed_price.as_ref().map(|price| price.value),
+        discounts: takeoff.head.discounts.clone(),
     };
     Ok(outcome(case, cache, question, |at| {
         let takeoff = resolved(written, &name, at.book, &business)?;

@@ -73,6 +73,36 @@ fn of_slab(slab: &Slab, openings: &[OpeningQuantities], tally: &Tally<'_>) -> Qu
     Quantity::by(LESS_OPENINGS, tally.name("area"), Unit::SquareFoot, left)
 }
 
+/// A rectangle so many times as long as it is wide is a strip (common practice, no source).
+const STRIP: i64 = 4;
+
+/// How long a path or a strip is, which is priced by the foot.
+pub(super) fn length(slab: &Slab) -> Option<Quantity> {
+    let name = || format!("{} length", slab.key);
+    if let Some(width) = &slab.width {
+        let area = of_shape(
+            format!("{} whole area", slab.key),
+            None,
+            &slab.outline,
+            slab.place,
+        );
+        let long = of(&area) / &Quantity::feet("width", width);
+        let rule = "area ÷ width, as along the middle";
+        return Some(Quantity::by(rule, name(), Unit::Foot, long));
+    }
+    let size = slab.size.as_ref()?;
+    let SizePhrase::Rectangle {
+        east_west,
+        north_south,
+    } = size.value
+    else {
+        return None;
+    };
+    let (long, wide) = (east_west.max(north_south), east_west.min(north_south));
+    let is_strip = wide.as_nanometres() * STRIP <= long.as_nanometres();
+    is_strip.then(|| Quantity::feet(name(), &At::new(long, size.place)))
+}
+
 /// A shape by itself; a ring without its middle.
 pub(super) fn less_holes(name: String, size: &At<SizePhrase>, outline: &Outline) -> Quantity {
     let Some(hole) = outline.holes().first() else {

@@ -55,7 +55,7 @@ impl Run {
 }
 
 /// Pounds follow from feet in place.
-pub(super) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
+pub(in crate::trade) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
     let per_foot = Quantity::new(
         "weight of a foot",
         Amount::new(bar.weight_per_foot(), Unit::Pound),

@@ -22,6 +22,7 @@ mod steps;
 mod thickened;
 
 pub use area::OpeningQuantities;
+pub(super) use bars::weigh;
 pub use bars::{BarQuantities, Run};
 pub use boxes::BoxQuantities;
 pub use dowels::DowelQuantities;
@@ -49,6 +50,8 @@ use crate::values::Unit;
 #[derive(Clone, Debug)]
 pub struct SlabQuantities {
     pub area: Quantity,
+    /// Of a path along its middle, and of a slab that is long for its width.
+    pub length: Option<Quantity>,
     /// What is left open, in the order of the outline's holes.
     pub openings: Vec<OpeningQuantities>,
     pub edges: EdgeQuantities,
@@ -177,6 +180,7 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
         border: faces::border(slab, edges.open.as_ref(), &area, tally),
         joints: joints::measure(slab, &edges.jointed, tally),
         listed: tally.done(),
+        length: area::length(slab),
         area,
         openings,
         edges,

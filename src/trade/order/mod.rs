@@ -21,6 +21,7 @@ pub use concrete::{AS_NEEDED, BY_CREW, ConcreteOrder, Ordering, Placing};
 pub(super) use extras::is_labor;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
+pub use together::TOGETHER;
 
 use rust_decimal::Decimal;
 
@@ -31,7 +32,7 @@ use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::sets::Sets;
-use crate::trade::term::{Term, of, sum};
+use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::{Name, Quantity};
 use crate::values::{Amount, Day, Money, Unit};
 
@@ -182,17 +183,18 @@ impl<'a> List<'a> {
         }
         let sets = self.sets;
         let shares = shares(&parts);
+        let needed = || needed(selling, added(&parts), &shares);
         let before = match placement {
             Some(_) => Vec::new(),
             None => together::before(&self.needs, &item.value, &shares),
         };
         let quantity = if before.is_empty() {
             self.memo.bought(&item.value, name, &parts, |name| {
-                let term = sold(selling, added(&parts));
+                let term = sold(selling, needed());
                 sets.settle(Quantity::by(rule, name, selling.unit, term))
             })
         } else {
-            sets.settle(together::more(name, selling, added(&parts), &before))
+            sets.settle(together::more(name, selling, needed(), &before))
         };
         self.take(item, quantity, placement, shares)
     }
@@ -277,6 +279,16 @@ fn added(parts: &[(Section, Quantity)]) -> Term {
         of(one)
     } else {
         sum(parts.iter().map(|(_, part)| part))
+    }
+}
+
+/// With what is wasted of it; what is added by hand is what the owner wrote.
+fn needed(selling: &Selling, whole: Term, shares: &Shares) -> Term {
+    match &selling.waste {
+        Some(waste) if !together::by_hand(shares) => {
+            whole * (number(1) + of(&Quantity::said("waste", waste)))
+        }
+        Some(_) | None => whole,
     }
 }
 

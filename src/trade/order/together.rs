@@ -5,6 +5,9 @@ use crate::input::book::Selling;
 use crate::trade::term::{Term, largest, number};
 use crate::trade::working::{Name, Quantity, Working};
 
+/// What is bought of an item beside what is bought of it before.
+pub const TOGETHER: &str = "with what is bought of it before, up to how it is sold, less that";
+
 /// What was bought of the item before for the whole job, where this or that is added by hand.
 pub(super) fn before<'a>(needs: &'a [Need], item: &str, shares: &Shares) -> Vec<&'a Need> {
     let is_added = by_hand(shares);
@@ -27,11 +30,10 @@ pub(super) fn more(name: Name, selling: &Selling, here: Term, before: &[&Need]) 
     if more.value().is_sign_negative() {
         more = largest(vec![more, number(0)]);
     }
-    let rule = "with what is bought of it before, up to how it is sold, less that";
-    Quantity::by(rule, name, selling.unit, more)
+    Quantity::by(TOGETHER, name, selling.unit, more)
 }
 
-fn by_hand(shares: &Shares) -> bool {
+pub(super) fn by_hand(shares: &Shares) -> bool {
     shares.iter().any(|(part, _)| *part == Section::Extras)
 }
 

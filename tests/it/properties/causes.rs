@@ -67,13 +67,22 @@ fn causes_add_up_for_any_prices_and_either_way_of_selling() {
                 days: &days,
             };
             let lines = priced(needs.needs, needs.first_pour, at, &mut problems);
-            let lines = estimate(lines, policy, None);
+            let lines = estimate(
+                lines,
+                policy,
+                flatwork::inside::costing::PriceSaid::default(),
+            );
             let new = Bought {
                 lines: &lines,
                 ..needs
             };
             let after = Totals::of(&lines);
-            let why = books(old, new, at, None);
+            let why = books(
+                old,
+                new,
+                at,
+                flatwork::inside::costing::PriceSaid::default(),
+            );
             assert_eq!(
                 sum(&why.prices) + sum(&why.rules),
                 after.direct - before.direct,

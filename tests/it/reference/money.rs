@@ -47,7 +47,11 @@ fn bought(business: &str, things: &[(&str, &str)]) -> Vec<LineItem> {
         |line: &&LineItem| matches!(&line.cause, Cause::Need(name) if name.starts_with("thing "));
     let lines: Vec<LineItem> = offer.quoted().lines.iter().filter(ours).cloned().collect();
     assert_eq!(lines.len(), things.len());
-    estimate(lines, &desk.business.price, None)
+    estimate(
+        lines,
+        &desk.business.price,
+        flatwork::inside::costing::PriceSaid::default(),
+    )
 }
 
 #[track_caller]

@@ -53,6 +53,7 @@ pub const ROOMS: &[(&str, &[&str])] = &[
             "pricing",
             "lines",
             "totals",
+            "least",
             "estimate",
             "unit_prices",
             "bought",

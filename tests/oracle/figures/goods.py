@@ -9,6 +9,9 @@ from .slab import STRIP
 FINISH = ("says", "hours", "items", "trips", "color", "seal", "curing", "troweled")
 
 
+# Pounds in a foot, ASTM A615/A615M, as restated on secondary pages.
+WEIGHT = {"no. 3": D("0.376"), "no. 4": D("0.668"), "no. 5": D("1.043"), "no. 6": D("1.502")}
+
 class Goods:
     def goods(self):
         self.base_and_fill()
@@ -29,6 +32,14 @@ class Goods:
             known("base", rule, ("item", "delivered"))
             factor = rate(rule["delivered"])[0]
             self.buy(rule["item"], f"base, {material}", [n * factor for n in yards])
+
+    def counted(self, size, key, sticks, stock):
+        """What they are called and how much there is: pieces, feet, or pounds by the nominal weight of a foot."""
+        item = self.item(key)
+        name = {"ft": f"{size} bars by the foot", "lb": f"{size} bars by weight"}.get(item["unit"], f"{size} bars")
+        each = {"ft": stock / 12, "lb": stock / 12 * WEIGHT[size]}.get(item["unit"], D(1))
+        smallest = not item.get("at least", "$").startswith("$")
+        return (f"{name} as sold" if "sold in" in item or smallest else name), [sticks * each]
 
     def steel(self):
         cover, by_size = inches(self.order["cover"]), {}
@@ -51,7 +62,8 @@ class Goods:
                 self.placed += self.set(name, steel.feet(runs, lap))
                 by_size.setdefault(size, [rule["item"], stock, lap, []])[3].extend(runs)
         for size, (key, stock, lap, runs) in sorted(by_size.items()):
-            self.buy(key, f"{size} bars", [D(steel.sticks(runs, stock, lap))])
+            sticks = self.set(f"{size} bars", D(steel.sticks(runs, stock, lap)))
+            self.buy(key, *self.counted(size, key, sticks, stock))
         by_style = {}
         for slab in self.slabs:
             style = slab.value.get("mesh", "none")

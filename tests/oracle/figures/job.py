@@ -24,7 +24,7 @@ from .touching import share_edges
 
 JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "exposure", "access", "zone"}
 JOB |= {"allowance", "hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
-JOB |= {"not included", "notes", "price", "difficulty", "left alone", "site", "trips"}
+JOB |= {"not included", "notes", "price", "discounts", "difficulty", "left alone", "site", "trips"}
 BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
 BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
@@ -33,7 +33,7 @@ BOOK |= {"dowels", "boxes", "site", "also", "way"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
 USE |= {"vapor retarder", "curing cover"}
-ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "work", "taxed"}
+ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work", "taxed", "group"}
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
 ORDER |= {"buy": "as needed"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
@@ -168,6 +168,8 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
         total = sum(parts, D(0))
         if total == 0 or key == "none":
             return
+        if not added:  # what is added by hand is what was written
+            total *= 1 + self.wasted(key)
         earlier = [one for one in self.bought if one[0] == key and (added or one[3])] if pour is None else []
         sold = self.sold(key, total + sum(wanted for _, wanted, *_ in earlier))
         much = self.set(name, max(sold - sum(had for _, _, had, _ in earlier), D(0)))
@@ -177,10 +179,30 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
         # A line of nothing says that what was bought before is enough.
         self.buy_exactly(key, much, name, pour, even_nothing=bool(earlier))
 
+    def wasted(self, key):
+        return percent(self.item(key).get("waste", "0%"))
+
     def sold(self, key, total):
         item = self.item(key)
-        step = number(item.get("sold in", "0"))
-        return max(up(total, step) if step else total, number(item.get("at least", "0")))
+        counted = singular(item["unit"]) in ("piece", "bag", "sheet", "roll", "load", "trip")
+        step = number(item.get("sold in", "0")) or D(1 if counted and "waste" in item else 0)
+        least = item.get("at least", "0")
+        return max(up(total, step) if step else total, D(0) if least.startswith("$") else amount(least)[0])
+
+    def least_charges(self):
+        """What each order of an item with a smallest charge comes to less than that: one of the job,
+        with the first pour, or one of each pour."""
+        first = min((slab.pour for slab in self.slabs), default=0)
+        orders = {}
+        for line in self.lines:
+            if line.key and self.item(line.key).get("at least", "").startswith("$"):
+                orders.setdefault((line.key, first if line.pour is None else line.pour), []).append(line)
+        for (key, pour), lines in sorted(orders.items()):
+            less = D(self.item(key)["at least"].lstrip("$")) - sum(line.value for line in lines)
+            if less > 0 and any(line.much for line in lines):
+                one = lines[0]
+                title = f"Minimum charge, {one.title}"
+                yield one._replace(title=title, much=None, value=less, cause=f"minimum charge, {key}", key=None)
 
     def role_of(self, role):
         key = self.book["use"].get(role, "none")

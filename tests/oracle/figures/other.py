@@ -52,9 +52,9 @@ class Estimate:
     def __init__(self, job, lines, told, totals):
         """`told` begins with the lines of what is bought; the rest was added to them."""
         self.job, self.lines, self.totals = job, lines, totals
-        self.direct = [(line.cause, line.title, line.kind, line.value) for line in lines]
+        self.direct = [(line.cause, line.title, line.kind, line.value) for line in lines + job.charged]
         self.added = []
-        for title, _, value in told[len(lines) :]:
+        for title, _, value in told[len(self.direct) :]:
             if title.endswith(" paid on purchases"):
                 self.direct.append((title, title, "fee", value))
             else:

@@ -1,8 +1,9 @@
 """From direct cost to price, tax, total and payments."""
 
+import re
 from decimal import Decimal as D
 
-from .reading import cents, known, number, percent, split, up
+from .reading import cents, inches, known, number, percent, split, up
 
 PRICE = ("overhead", "contingency", "profit", "minimum job", "round up to", "margin floor", "tax")
 
@@ -14,9 +15,11 @@ class Sell:
         known("price", price, PRICE)
         taxes = price.get("tax", [])
         taxes = taxes if isinstance(taxes, list) else [taxes]
-        lines = [line[:3] for line in self.lines]
-        paid = sum(line.value for line in self.lines if line.taxed)
-        materials = sum(line.value for line in self.lines if line.kind == "material")
+        self.charged = list(self.least_charges())
+        bought = self.lines + self.charged
+        lines = [line[:3] for line in bought]
+        paid = sum(line.value for line in bought if line.taxed)
+        materials = sum(line.value for line in bought if line.kind == "material")
         for tax in (t for t in taxes if t.get("on") == "purchases"):
             title = f"{tax.get('name', 'sales tax').capitalize()} paid on purchases"
             lines.append((title, None, cents(paid * percent(tax["rate"]))))
@@ -42,6 +45,9 @@ class Sell:
             rounded = up(sale, D(price.get("round up to", "0.01")))
             add("Price rounded up", rounded - sale)
             sale = rounded
+        for says, off in list(self.taken_off(sale)):
+            add(f"Taken off: {says}", -off)
+            sale -= off
         total_tax = D(0)
         for tax in taxes:
             if tax.get("on", "none") in ("none", "purchases"):
@@ -54,6 +60,33 @@ class Sell:
         totals = {"direct": direct, "cost": cost, "price": sale}
         totals |= {"tax": total_tax, "total": sale + total_tax}
         return lines, totals
+
+    def taken_off(self, sale):
+        """Each discount: a percentage of the price before all of them, or so many dollars."""
+        for entry in self.job.get("discounts", []):
+            for says, off in entry.items():
+                yield says, cents(sale * percent(off)) if off.endswith("%") else D(off)
+
+    def of_one(self, price_of):
+        """(part, unit, price of one) of each slab that has a price of its own; a strip is a rectangle
+        four times as long as it is wide, and a path without bends is as long as its legs."""
+        for slab in self.slabs:
+            much = {"sq ft": slab.area, "cu yd": slab.concrete, "ft": self.long(slab)}
+            for unit, value in much.items():
+                if value and slab.name in price_of:
+                    yield slab.name, unit, cents(price_of[slab.name] / value)
+
+    def long(self, slab):
+        own = slab.own
+        if "path" in own:
+            legs = [leg.split(" ", 1)[1] for leg in own["path"]]
+            plain = all(re.fullmatch(r"[0-9/ ]+(ft|in)( [0-9/ ]+in)?", leg) for leg in legs)
+            return sum(inches(leg) for leg in legs) / 12 if plain else None
+        sides = own.get("size", "").split(" x ")
+        if len(sides) != 2 or not all(side[0].isdigit() for side in sides):
+            return None
+        wide, long = sorted(inches(side) for side in sides)
+        return long / 12 if wide * 4 <= long else None
 
     def payments(self, total):
         """Percents that make 100 or shares: largest remainder. With a `rest`: each of the

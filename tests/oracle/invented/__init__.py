@@ -48,6 +48,8 @@ def job(seed):
     also = Chance(f"{seed} own rules")
     own.rates(also, shop)
     own.rules(also, shop)
+    own.waste(also, shop)
+    own.discounts(also, made)
     hands = Chance(f"{seed} crew")
     crew.ways(hands, shop, made)
     crew.plan(hands, made)

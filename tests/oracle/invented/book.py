@@ -11,14 +11,25 @@ def item(c, unit, kind, low, high, step=0.3, steps=("1", "1/2", "5"), least=0.15
     if c.often(step, "sold in steps"):
         made["sold in"] = c.one(*steps)
     if c.often(least, "smallest sale"):
-        made["at least"] = str(c.whole(2, 12))
+        made["at least"] = f"{c.whole(2, 12)} {unit}"
+    elif c.often(0.1, "smallest charge"):
+        made["at least"] = f"${c.decimal(2000, 30000)}"
     if kind in ("equipment", "fee", "disposal") and c.often(0.15, "taxed though no material"):
         made["taxed"] = "yes"
+    if c.often(0.05, "group of the owner's own"):
+        made["group"] = c.one("Ground work", "The plant")
     return made
 
 
 def fee(c, *units):
     return item(c, c.one(*units), "fee", 500, 9000, step=0, least=0)
+
+
+def bar(c, feet):
+    """By the piece, by the foot or by the pound; the price of a stick of 20 ft is about as many dimes as `feet` says."""
+    unit = c.one("piece", "piece", "ft", "lb")
+    low = {"piece": 35 * feet, "ft": 2 * feet, "lb": 3 * feet}[unit]
+    return item(c, unit, "material", low, 2 * low, 0.2, ("1", "10"), 0.1)
 
 
 def made(c):
@@ -27,8 +38,8 @@ def made(c):
         "ready-mix inside": item(c, "cu yd", "material", 13000, 19000, 0, (), 0),
         "stone": item(c, c.one("ton", "cu yd"), "material", 2500, 4500),
         "sand": item(c, "ton", "material", 1500, 2500),
-        "bar no. 3": item(c, "piece", "material", 700, 1200, 0, (), 0),
-        "bar no. 4": item(c, "piece", "material", 1100, 1800, 0, (), 0),
+        "bar no. 3": bar(c, 20),
+        "bar no. 4": bar(c, 30),
         "mesh": item(c, c.one("sheet", "roll"), "material", 1500, 19000, 0, (), 0),
         "fiber plant": item(c, "cu yd", "material", 700, 1200, 0, (), 0),
         "fiber bag": item(c, "bag", "material", 900, 1500, 0, (), 0),

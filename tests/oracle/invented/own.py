@@ -15,6 +15,21 @@ def rates(c, shop):
             shop["rates"][task] = f"{c.decimal(50, 400)} {c.one('hours', 'crew hours')} {per}"
 
 
+def discounts(c, job):
+    """What is taken off the price, now and then."""
+    if c.often(0.3, "discounts"):
+        says = ["Two patios at once", "Your own gravel", "A good neighbor"][: c.whole(1, 3)]
+        job["discounts"] = [{one: c.one(f"{c.whole(1, 12)}%", f"{c.whole(1, 12)}.5%", c.decimal(500, 9000))} for one in says]
+
+
+def waste(c, shop):
+    """Waste on some of what is bought, never on ready-mix or on bars, which have rules of their own."""
+    for key, one in shop["items"].items():
+        own = key.startswith(("ready-mix", "bar no.", "sack"))
+        if not own and one["class"] == "material" and c.often(0.08, "waste"):
+            one["waste"] = f"{c.whole(2, 15)}%"
+
+
 def rules(c, shop):
     """Adds `also` to a book, now and then."""
     if not c.often(0.4, "own rules"):

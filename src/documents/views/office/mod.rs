@@ -28,7 +28,7 @@ pub use summary::summary;
 
 use rust_decimal::Decimal;
 
-use crate::costing::{Cause, LineItem, Offer, Priced, Prices, Pricing, Tier};
+use crate::costing::{Cause, LineItem, OfOne, Offer, Priced, Prices, Pricing, Tier};
 use crate::input::book::{Class, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
@@ -79,21 +79,61 @@ impl<'a> Sheet<'a> {
     }
 }
 
-/// The lines as they are numbered: direct cost class by class, then what is added to it.
-pub fn numbered(lines: &[LineItem]) -> Vec<(usize, &LineItem)> {
-    let classes = Class::ALL
+/// Where lines of direct cost stand together, with a sum below them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CostGroup<'a> {
+    Class(Class),
+    /// The owner's own.
+    Own(&'a str),
+}
+
+impl<'a> CostGroup<'a> {
+    pub fn of(line: &'a LineItem) -> Option<Self> {
+        let class = line.class?;
+        let own = line.group.as_deref();
+        Some(own.map_or(Self::Class(class), Self::Own))
+    }
+
+    pub const fn name(self) -> &'a str {
+        match self {
+            Self::Class(class) => class.name(),
+            Self::Own(name) => name,
+        }
+    }
+}
+
+/// The groups of direct cost: class by class, then the owner's own as they come.
+pub fn cost_groups(lines: &[LineItem]) -> Vec<CostGroup<'_>> {
+    let classes = Class::ALL.into_iter().map(CostGroup::Class);
+    let mut found: Vec<CostGroup<'_>> = classes.collect();
+    let by_class = |class| lines.iter().filter(move |line| line.class == Some(class));
+    for group in Class::ALL
         .into_iter()
-        .flat_map(|class| of_class(lines, class));
+        .flat_map(by_class)
+        .filter_map(CostGroup::of)
+    {
+        if !found.contains(&group) {
+            found.push(group);
+        }
+    }
+    found.retain(|group| lines.iter().any(|line| CostGroup::of(line) == Some(*group)));
+    found
+}
+
+/// The lines as they are numbered: direct cost group by group, then what is added to it.
+pub fn numbered(lines: &[LineItem]) -> Vec<(usize, &LineItem)> {
+    let of_group = |group| {
+        lines
+            .iter()
+            .filter(move |line| CostGroup::of(line) == Some(group))
+    };
+    let groups = cost_groups(lines).into_iter().flat_map(of_group);
     let added = lines.iter().filter(|line| line.class.is_none());
-    classes
+    groups
         .chain(added)
         .enumerate()
         .map(|(i, line)| (i + 1, line))
         .collect()
-}
-
-fn of_class(lines: &[LineItem], class: Class) -> impl Iterator<Item = &LineItem> {
-    lines.iter().filter(move |line| line.class == Some(class))
 }
 
 impl Sheet<'_> {
@@ -111,6 +151,11 @@ impl Sheet<'_> {
             Section::Extras => "extras",
             Section::Whole => "whole job",
         }
+    }
+
+    /// Of what cost and price of one are told: a part of the job, or all of it.
+    pub fn part_of(&self, one: &OfOne) -> &str {
+        one.section.map_or("whole job", |part| self.section(part))
     }
 
     /// What is taken that the job as quoted does not have, where the sheet is about another choice.

@@ -1,7 +1,7 @@
 //! What a rise of each item does to the job: the cost, the price, the margin if the price is held.
 
 use super::{Margin, Sheet, headed};
-use crate::costing::{Estimated, Room, Sensitivity, sensitivity};
+use crate::costing::{Estimated, PriceSaid, Room, Sensitivity, sensitivity};
 use crate::documents::column::{Column, Columns};
 use crate::values::{Percent, rounding};
 
@@ -10,7 +10,7 @@ pub fn asked<'a>(sheet: &Sheet<'a>) -> Estimated<'a> {
     Estimated {
         bought: sheet.offer.quoted().bought(),
         at: sheet.pricing(),
-        fixed: sheet.takeoff.head.fixed_price.as_ref(),
+        said: PriceSaid::of(sheet.takeoff),
     }
 }
 

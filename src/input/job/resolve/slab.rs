@@ -141,6 +141,7 @@ pub(super) fn slab(
         around: written.around.clone(),
         outline,
         outline_place: shape_place(&written.shaped.shape),
+        width: written.shaped.shape.width(),
         openings,
         size: if let ShapeWritten::Size(size) = &written.shaped.shape {
             Some(size.clone())

@@ -1,6 +1,6 @@
 //! What a takeoff says of the job as a whole: the same whatever the customer chooses.
 
-use super::lists::{Extra, PhotoWritten, SetTo, photos, sets};
+use super::lists::{Discount, Extra, PhotoWritten, SetTo, photos, sets};
 use super::options::{ChooseOne, OptionGroup, OptionItem, groups};
 use super::pours::{PourWritten, pours};
 use crate::input::checks::{cubic_yards, trips_planned, written};
@@ -57,6 +57,9 @@ keys! {
         sets: Vec<SetTo> = "set" as "keys by quantity", none, "overrules a computed quantity, with a reason",
             "{finish broom hours: {to: 14, because: two people}}", by sets, of SetTo;
         fixed_price: Option<At<Money>> = "price", none, "fixes the price before tax", "9800.00";
+        discounts: Vec<Discount> = "discounts" as "list of percents or amounts", none,
+            "taken off the price before tax, by words the customer reads",
+            "[Two patios at once: 5%, Your own gravel: 150.00]";
         options: Vec<OptionGroup> = "options" as "list", none,
             "what the customer may choose", "[Clear sealer: {add: [clear sealer: 540 sq ft]}]", by groups, of ChooseOne, OptionItem;
         assumptions: Vec<String> = "assumptions", none,

@@ -1,6 +1,7 @@
 //! The lists of a takeoff: extras, overrides, photos.
 
 use crate::input::book::Class;
+use crate::input::phrases::Off;
 use crate::reading::keys::keys;
 use crate::reading::{At, Below, Fields, FromLine, Group as _, Node, Problem, Problems, Read};
 use crate::values::{Amount, Money};
@@ -29,6 +30,22 @@ pub enum ExtraWhat {
         cost: At<Money>,
         class: crate::input::book::Class,
     },
+}
+
+/// What is taken off the price, by the words the customer reads.
+#[derive(Clone, Debug)]
+pub struct Discount {
+    pub says: String,
+    pub off: At<Off>,
+}
+
+impl FromLine for Discount {
+    fn from_line(says: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
+        Ok(Self {
+            says: says.value,
+            off: node.read_at(problems)?,
+        })
+    }
 }
 
 /// A picture of the site.

@@ -54,6 +54,14 @@ impl ShapeWritten {
         }
     }
 
+    /// Of a path.
+    pub fn width(&self) -> Option<At<Length>> {
+        match self {
+            Self::Path(_, width, _) => Some(width.clone()),
+            Self::Size(_) | Self::Walked(..) | Self::Cornered(..) => None,
+        }
+    }
+
     /// What its sides say they stand against, and where.
     pub(super) fn against(&self) -> Vec<(EdgeKind, Place)> {
         fn said<T>(sides: &[At<T>], along: fn(&T) -> &Along) -> Vec<(EdgeKind, Place)> {

@@ -4,11 +4,12 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
+use crate::input::book::BarStock;
 use crate::input::job::Takeoff;
 use crate::tables::bars::Bar;
-use crate::trade::measure::{Run, SlabQuantities};
-use crate::trade::order::{List, Parts, Section, shares};
-use crate::trade::term::sum;
+use crate::trade::measure::{Run, SlabQuantities, weigh};
+use crate::trade::order::{List, Parts, Section, Shares, shares};
+use crate::trade::term::{of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
@@ -41,8 +42,44 @@ pub(super) fn bars(slabs: &[SlabQuantities], list: &mut List<'_>) {
         let sticks = list.sets.settle(sticks);
         if !sticks.value().is_zero() {
             let placed = of_size().map(|(i, bars)| (Section::Slab(i), bars.placed.value()));
-            list.take(&stock.item, sticks, None, placed.collect());
+            sold(bar, stock, sticks, placed.collect(), list);
         }
+    }
+}
+
+/// Buys whole sticks as their item is counted, and up to how it is sold.
+fn sold(bar: Bar, stock: &BarStock, sticks: Quantity, placed: Shares, list: &mut List<'_>) {
+    let Some(selling) = list.by.rules.selling.get(&stock.item.value) else {
+        return;
+    };
+    let long = Quantity::feet("length of a stick", &stock.stock);
+    let feet = |name: String| {
+        Quantity::by(
+            "sticks × length of each",
+            name,
+            Unit::Foot,
+            of(&sticks) * &long,
+        )
+    };
+    let much = match selling.unit {
+        Unit::Pound => {
+            let feet = feet(format!("{bar} bars, feet bought"));
+            weigh(bar, &feet, format!("{bar} bars by weight"))
+        }
+        Unit::Foot => feet(format!("{bar} bars by the foot")),
+        _ => sticks,
+    };
+    if selling.step.is_zero() && selling.smallest.is_zero() {
+        let much = match selling.unit {
+            Unit::Pound | Unit::Foot => list.sets.settle(much),
+            // Sticks may be set already.
+            _ => much,
+        };
+        list.take(&stock.item, much, None, placed);
+    } else {
+        let name = format!("{} as sold", much.name());
+        let rule = "up to how they are sold";
+        list.buy_for(&stock.item, name, rule, much, None, placed);
     }
 }
 

@@ -3,7 +3,7 @@
 mod why;
 
 use super::{SUMS, Sheet, headed, told_apart};
-use crate::costing::{Books, Joined, LineItem, Tier, Totals, books, join};
+use crate::costing::{Books, Joined, LineItem, PriceSaid, Tier, Totals, books, join};
 use crate::documents::table::{Align, table};
 use crate::input::book::Class;
 use crate::values::Money;
@@ -38,7 +38,7 @@ pub fn difference(first: &Sheet<'_>, other: &Sheet<'_>) -> Books {
         first.offer.quoted().bought(),
         other.offer.quoted().bought(),
         other.pricing(),
-        other.takeoff.head.fixed_price.as_ref(),
+        PriceSaid::of(other.takeoff),
     )
 }
 

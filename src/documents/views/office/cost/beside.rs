@@ -1,6 +1,6 @@
 //! What stands beside the lines: hours, the price by parts, every choice, what the owner set.
 
-use crate::costing::{LineItem, Priced, Tier, sections};
+use crate::costing::{self, LineItem, OfOne, Priced, Tier, sections};
 use crate::documents::column::{Column, Columns};
 use crate::documents::table::Align::{Left, Right};
 use crate::documents::table::table;
@@ -61,6 +61,25 @@ pub(super) fn parts(sheet: &Sheet<'_>) -> Vec<String> {
     rows.push(vec!["price before tax".into(), sum.plain()]);
     let mut out = vec!["PRICE BY PART OF THE JOB".to_owned()];
     out.extend(table(&[Left, Right], &rows));
+    out
+}
+
+/// Cost and price by the square foot, by the foot and by the yard, slab by slab.
+pub(super) fn of_one(sheet: &Sheet<'_>) -> Vec<String> {
+    type Of<'a> = Column<'a, OfOne>;
+    let found = costing::of_one(sheet.offer.quoted());
+    if found.is_empty() {
+        return Vec::new();
+    }
+    let columns = Columns(vec![
+        Of::left("part", |one| sheet.part_of(one).to_owned()).head(""),
+        Of::right("much", |one| two_places(one.much).to_string()).head(""),
+        Of::right("cost", |one| one.cost),
+        Of::right("price", |one| one.price),
+        Of::left("unit", |one| format!("a {}", one.much.unit.symbol())).head(""),
+    ]);
+    let mut out = vec!["COST AND PRICE OF ONE, before tax; concrete as drawn".to_owned()];
+    out.extend(columns.lines(&found));
     out
 }
 

@@ -1,10 +1,12 @@
-//! The lines of the cost in their columns, with a subtotal for each class, down to the total.
+//! The lines of the cost in their columns, with a subtotal for each group, down to the total.
 
 use crate::costing::{Cause, LineItem, Tier};
 use crate::documents::table::Align::{self, Left, Point, Right};
 use crate::documents::table::table;
-use crate::documents::views::office::{SUMS, Sheet, numbered, told_apart, unit};
-use crate::input::book::{Basis, Class};
+use crate::documents::views::office::{
+    CostGroup, SUMS, Sheet, cost_groups, numbered, told_apart, unit,
+};
+use crate::input::book::Basis;
 use crate::input::phrases::Profit;
 use crate::trade::Quantity;
 use crate::values::{Amount, Money, Unit};
@@ -21,26 +23,26 @@ fn total(title: &str, amount: Option<Money>) -> Vec<String> {
     row
 }
 
-/// Every line with its number, class by class, then what is added to direct cost.
+/// Every line with its number, group by group, then what is added to direct cost.
 pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<String> {
     let quoted = sheet.offer.quoted();
     let totals = quoted.totals();
     let all = numbered(&quoted.lines);
     let titles = || quoted.lines.iter().map(|line| line.title.as_str());
     let mut rows = Vec::new();
-    for class in Class::ALL {
-        let of_class = || all.iter().filter(|(_, line)| line.class == Some(class));
-        if of_class().next().is_none() {
-            continue;
-        }
-        rows.push(total(&class.name().to_uppercase(), None));
-        rows.extend(of_class().map(|(number, line)| {
+    for group in cost_groups(&quoted.lines) {
+        let of_group = || {
+            let lines = all.iter();
+            lines.filter(|(_, line)| CostGroup::of(line) == Some(group))
+        };
+        rows.push(total(&group.name().to_uppercase(), None));
+        rows.extend(of_group().map(|(number, line)| {
             let mut cells = priced(*number, line);
             cells[1] = told_apart(&line.title, &line.cause, titles()).unwrap_or(line.title.clone());
             cells
         }));
-        let sum = of_class().map(|(_, line)| line.money()).sum();
-        rows.push(total(&format!("{} together", class.name()), Some(sum)));
+        let sum = of_group().map(|(_, line)| line.money()).sum();
+        rows.push(total(&format!("{} together", group.name()), Some(sum)));
         rows.push(Vec::new());
     }
     for (side, name) in SUMS {

@@ -4,7 +4,7 @@ mod beside;
 mod lines;
 
 use super::{Sheet, headed};
-use beside::{choices, hours, overruled, parts, unforeseen};
+use beside::{choices, hours, of_one, overruled, parts, unforeseen};
 use lines::lines;
 
 /// The whole sheet.
@@ -14,6 +14,7 @@ pub fn text(sheet: &Sheet<'_>) -> String {
         lines(sheet),
         hours(sheet),
         parts(sheet),
+        of_one(sheet),
         choices(sheet),
         overruled(sheet),
         unforeseen(sheet),
