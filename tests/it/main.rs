@@ -11,6 +11,7 @@ mod defaults;
 mod docs;
 mod errors;
 mod golden;
+mod ground;
 mod named_sides;
 mod own_rules;
 mod pdf;

@@ -2,7 +2,7 @@
 
 use crate::geometry::{Compass, Point};
 use crate::input::phrases::StoopPhrase;
-use crate::input::sections::Thickened;
+use crate::input::sections::{EdgeBars, Thickened};
 use crate::reading::At;
 use crate::values::Length;
 
@@ -28,6 +28,10 @@ pub struct Steps {
     pub edge: Compass,
     /// Where it meets the edge, on the site; the way down is to the right of the way from one to the other.
     pub top: (Point, Point),
+    /// Under the steps below the slab.
+    pub base: Option<super::takeoff::Base>,
+    /// Along each of them.
+    pub bars: Option<At<EdgeBars>>,
     /// From bottom to top, as measured.
     pub total: Option<At<Length>>,
 }

@@ -9,7 +9,7 @@ use super::task::Task;
 use crate::input::book::Rules;
 use crate::input::job::{Extra, ExtraWhat, Method, Slab};
 use crate::reading::At;
-use crate::trade::measure::SlabQuantities;
+use crate::trade::measure::{BaseQuantities, SlabQuantities};
 use crate::trade::order::{ConcreteOrder, Parts, Section, is_labor};
 use crate::trade::term::{number, sum};
 use crate::trade::working::{Quantity, Working};
@@ -52,16 +52,24 @@ impl Work<'_> {
             .filter_map(|(i, (slab, found))| Some((Section::Slab(i), what(slab, found)?)))
             .collect()
     }
+
+    fn each_base(&self, what: fn(&BaseQuantities) -> &Quantity) -> Parts {
+        let slabs = self.slabs.iter().enumerate();
+        let bases = slabs.flat_map(|(i, found)| found.bases().map(move |base| (i, base)));
+        bases
+            .map(|(i, base)| (Section::Slab(i), what(base).clone()))
+            .collect()
+    }
 }
 
 /// Every task that slabs may bring, with its work in each of them.
 pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
-    let mut base = work.of_each(|_, found| found.base.clone());
+    let mut base = work.each_base(|base| &base.compacted);
     base.extend(work.of_each(|slab, found| {
         slab.sections.fill()?;
         found.fill().cloned()
     }));
-    let on_base = work.of_each(|_, found| found.base.as_ref().map(|_| found.area.clone()));
+    let on_base = work.each_base(|base| &base.area);
     let base = Task::rated("base", Stage::Form, base).or(Unit::SquareFoot, on_base);
     let mut tasks = vec![base];
     for (name, what) in &FORMING {
@@ -153,7 +161,7 @@ fn together(name: &'static str, unit: Unit, all: Vec<&Quantity>) -> Option<Quant
         [] => None,
         [one] => Some(one.clone()),
         _ => {
-            let rule = "in the slab and along its edges";
+            let rule = "in the slab, along its edges and in its steps";
             Some(Quantity::by(rule, name, unit, sum(all)))
         }
     }

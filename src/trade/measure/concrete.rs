@@ -1,4 +1,4 @@
-//! Concrete of a slab and its base: volumes before any allowance.
+//! Concrete of a slab: volumes before any allowance.
 
 use super::{BoxQuantities, StepQuantities, ThickenedQuantities};
 use crate::input::job::Slab;
@@ -78,11 +78,4 @@ pub(super) fn whole(
         Unit::CubicYard,
         sum(parts.into_iter().flatten()),
     )
-}
-
-/// Compacted, under the slab and no wider.
-pub(super) fn base(slab: &Slab, area: &Quantity, tally: &mut Tally<'_>) -> Option<Quantity> {
-    let depth = Quantity::inches("base depth", &slab.base.as_ref()?.depth);
-    let volume = yard::volume(of(area), &depth);
-    Some(tally.by(yard::VOLUME, "base", Unit::CubicYard, volume))
 }

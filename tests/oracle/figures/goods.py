@@ -21,7 +21,7 @@ class Goods:
     def base_and_fill(self):
         parts = {}
         for slab in self.slabs:
-            for yards, material in (slab.base(), (slab.fill, slab.fill_of)):
+            for yards, material in (slab.base(self.order), slab.step_base, (slab.fill, slab.fill_of)):
                 if material:
                     parts.setdefault(material, []).append(yards)
         for material, yards in sorted(parts.items()):
@@ -40,11 +40,15 @@ class Goods:
                 laid.append((size, f"{slab.name} bars", steel.bars))
             if slab.along and slab.along["bars"]:
                 laid.append((slab.along["bars"].split(" ", 1)[1], f"{slab.name} edge bars", None))
+            if slab.flight and slab.flight["bars"] and slab.flight["risers"] > 1:
+                laid.append((slab.flight["bars"].split(" ", 1)[1], f"{slab.name} step bars", "steps"))
             for size, name, lay in laid:
                 rule = self.book["bars"][size]
                 known(f"bars {size}", rule, ("item", "stock", "lap"))
                 stock, lap = inches(rule.get("stock", "20 ft")), steel.lap_of(size, rule)
-                if lay:
+                if lay == "steps":
+                    runs = steel.step_bars(slab, cover, stock, lap)
+                elif lay:
                     runs = lay(slab, cover, stock, lap)
                 else:
                     runs = steel.edge_bars(slab, cover, stock, lap)[1]

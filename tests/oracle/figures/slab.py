@@ -143,6 +143,10 @@ class Slab:
                     own["tread"] = part.rsplit(" ", 1)[0]
                 elif part.endswith(" wide"):
                     own["width"] = part[:-5]
+                elif part.startswith("base "):
+                    own["base"] = part[5:]
+                elif " no. " in part:
+                    own["bars"] = part
                 elif part.endswith(" edge") or part.startswith("from side "):
                     own["from"] = part.removeprefix("from ")
                 elif " from " in part:
@@ -153,7 +157,7 @@ class Slab:
                     raise NotCovered(f"steps `{part}`")
         else:
             own = written
-        known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all"))
+        known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all", "base", "bars"))
         side = self.leads_down(own["from"].removesuffix(" edge"), own.get("width"))
         length = side.length()
         width = inches(own["width"]) if "width" in own else length
@@ -170,6 +174,8 @@ class Slab:
             "rise": inches(own["rise"]),
             "tread": inches(own.get("tread", "0 in")),
             "width": width,
+            "base": own.get("base", "none"),
+            "bars": own.get("bars"),
         }
 
     def leads_down(self, name, width):
@@ -278,7 +284,11 @@ class Slab:
 
     @functools.cached_property
     def strip(self):
-        """Square feet of the bottom that is at full depth, and of the slope beside it.
+        """Square feet of the bottom that is at full depth, and of the slope beside it."""
+        return self.strip_of(self.along["taper"])
+
+    def strip_of(self, taper):
+        """The same with a slope that runs this far in.
 
         Each corner between two strips takes off tan(turn / 2) of a square, an inside corner adds
         it; where a strip ends at a bare side, half of the cotangent of the inside angle; an arc
@@ -297,22 +307,30 @@ class Slab:
             if piece.side.bulge:
                 bend = piece.side.angle() * (piece.end - piece.start) / piece.side.length()
                 k += bend / 2 if piece.side.bulge > 0 else -bend / 2
-        width, taper = self.along["width"], self.along["taper"]
+        width = self.along["width"]
         flat = length * width - k * width**2
         slope = length * taper / 2 - k * taper * (width + taper / 3)
         return flat / 144, slope / 144
 
     @functools.cached_property
     def thickened(self):
-        if self.along is None:
+        return D(0) if self.along is None else self.edge_below(D(0))
+
+    def edge_below(self, level):
+        """Cubic yards of thick edges more than so many inches below the slab."""
+        below = self.goes_below() - level
+        if below <= 0:
             return D(0)
+        return sum(self.strip_of(self.along["taper"] * below / (below + level))) * below / YARD
+
+    def goes_below(self):
         ends = {self.shape.looks(p.side) for p in self.along["pieces"]}
         thickness = (self.thin + self.thick) / 2
         if self.toward and ends == {self.toward}:
             thickness = self.thick
         elif self.toward and ends == {OPPOSITE[self.toward]}:
             thickness = self.thin
-        return sum(self.strip) * (self.along["depth"] - thickness) / YARD
+        return self.along["depth"] - thickness
 
     @functools.cached_property
     def concrete(self):
@@ -403,13 +421,63 @@ class Slab:
                 straight += piece.feet
         return straight, deep, curved
 
-    def base(self):
-        """Square feet times depth: compacted yards, of what; (0, None) without a base."""
+    def past(self, chosen, out):
+        """Square feet outside of these pieces, so far out: corners stand out square, an arc swells."""
+        length, k = sum(p.end - p.start for p in chosen), D(0)
+        for side, after, here, there in self.corners(chosen):
+            cross, dot = self.shape.turn(side, after)
+            if here and there:
+                k += cross / (1 + dot)
+            elif (here or there) and cross < 0:  # in an inside corner it ends at the bare side
+                k += dot / -cross / 2
+        for piece in chosen:
+            if piece.side.bulge:
+                bend = piece.side.angle() * (piece.end - piece.start) / piece.side.length()
+                k += bend / 2 if piece.side.bulge > 0 else -bend / 2
+        return (length * out + k * out**2) / 144
+
+    def runs_under(self, order):
+        """Whether the base lies below thick edges too; the walls of a stoop stand on it."""
+        return self.walls is not None or order["base under edges"] == "yes"
+
+    def base_area(self, order):
+        deep = self.along["pieces"] if self.along and not self.runs_under(order) else []
+        open_ones = [p for p in self.pieces if p.kind == "open" and p not in deep]
+        return self.area + self.past(open_ones, inches(order["base past forms"]))
+
+    def base(self, order):
+        """Compacted yards where it lies, of what; (0, None) without a base."""
         text = self.value.get("base", "none")
         if text == "none":
             return D(0), None
         depth, material = text.split(" of ")
-        return self.area * inches(depth) / YARD, material
+        yards = self.base_area(order) * inches(depth) / YARD
+        if self.along and not self.runs_under(order):
+            yards -= self.thickened - self.edge_below(inches(depth))
+        return yards, material
+
+    @property
+    def step_base_area(self):
+        return (self.flight["risers"] - 1) * self.flight["tread"] * self.flight["width"] / 144
+
+    @property
+    def step_base(self):
+        """Compacted yards under the steps below the slab."""
+        if not self.flight or self.flight["base"] == "none":
+            return D(0), None
+        depth, material = self.flight["base"].split(" of ")
+        return self.step_base_area * inches(depth) / YARD, material
+
+    def dug(self, order):
+        """(square feet, yards beside their depth) where soil is dug out under it."""
+        open_ones = [p for p in self.pieces if p.kind == "open"]
+        area = self.area + self.past(open_ones, inches(order["dig past forms"]))
+        deeper = self.step_base[0]
+        if self.along and self.walls is None:
+            text = self.value.get("base", "none")
+            level = D(0) if text == "none" or self.runs_under(order) else inches(text.split(" of ")[0])
+            deeper += self.edge_below(level)
+        return area, deeper
 
     def border(self):
         """(square feet, finish) of the band along the open edges."""

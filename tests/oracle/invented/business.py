@@ -12,6 +12,9 @@ def made(c, shop):
     some |= {"chair area": f"{c.whole(6, 20)} sq ft", "compound coverage": f"{c.whole(150, 250)} sq ft"}
     some |= {"deep form over": c.one("6 in", "10 in", "5 1/2 in"), "retarder width": c.one("12 ft", "20 ft")}
     some |= {"retarder lap": c.one("8 in", "1 ft")}
+    for key, values in (("base past forms", ("6 in", "4 in", "1 ft")), ("dig past forms", ("12 in", "2 ft")), ("base under edges", ("yes",))):
+        if c.often(0.3, key):
+            order[key] = c.one(*values)
     business["order"] = order | {key: one for key, one in some.items() if c.often(0.5)}
     business["quote"] = {"good for": "30 days", "lead time": f"{c.whole(5, 45)} days", "deposit cap": "90%"}
     business["payments"] = payments(c)

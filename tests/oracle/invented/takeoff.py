@@ -148,6 +148,10 @@ class Site:
             flight["width"] = said(width)
             if c.often(0.4, "steps at a place along the edge"):
                 flight["at"] = f"{said(c.whole(0, (room - width) // 48) * 48)} from {c.one(*ACROSS[edge])} end"
+        if risers > 1 and c.often(0.3, "base under steps"):
+            flight["base"] = c.one("4 in of stone", "3 in of sand")
+        if risers > 1 and c.often(0.3, "bars in steps"):
+            flight["bars"] = c.one("2 no. 4", "1 no. 3")
         own = {"size": f"{said(wide)} x {said(deep)}", "thickened": "none"}
         if c.often(0.5):
             own["edges"] = {OPPOSITE[edge]: "house"}
@@ -155,6 +159,8 @@ class Site:
             words = [f"{risers} riser{'s' if risers > 1 else ''} of {flight['rise']}"]
             words += [f"{flight['tread']} treads"] if risers > 1 else []
             words += [f"{flight['width']} wide"] if "width" in flight else []
+            words += [f"base {flight['base']}"] if "base" in flight else []
+            words += [flight["bars"]] if "bars" in flight else []
             own["steps"] = ", ".join([*words, f"from {edge} edge", *([flight["at"]] if "at" in flight else [])])
         else:
             own["steps"] = flight | {"from": edge}
@@ -239,8 +245,11 @@ class Site:
             own["curing"] = c.one("compound", "cover", "wet", "none")
 
 
-def removals(c):
+def removals(c, names):
     found = []
+    if c.often(0.25, "dug under slabs"):
+        under = [name for name in names if c.often(0.7)] or names[:1]
+        found.append({"ground": {"under": under, "depth": f"{c.whole(4, 14)} in", "of": "soil"}})
     for n in range(c.one(0, 0, 1, 1, 2, 3)):
         of = c.one("concrete", "concrete", "asphalt", "pavers", "soil")
         own = {"of": of} if of != "concrete" else {}
@@ -339,7 +348,7 @@ def made(c, shop, firm):
         else:
             site.rectangle(name, kind)
     bases = [base for base, sides in site.free.items() if sides]
-    if bases and c.often(0.2):
+    if bases and c.often(0.4):
         site.on("step", c.one(*bases))
     if c.often(0.25):
         site.stoop("stoop")
@@ -355,7 +364,7 @@ def made(c, shop, firm):
     if c.often(0.2, "difficulty of the job"):
         job["difficulty"] = f"{c.whole(95, 140)}%"
     job["slabs"] = {name: own["size"] if set(own) == {"size"} else own for name, own in site.slabs.items()}
-    for key, found in (("remove", removals(c)), ("extra", [extra(c) for _ in range(c.one(0, 0, 1, 2))]), ("options", options(c))):
+    for key, found in (("remove", removals(c, list(site.slabs))), ("extra", [extra(c) for _ in range(c.one(0, 0, 1, 2))]), ("options", options(c))):
         if found:
             job[key] = found
     if c.often(0.08, "fixed price"):

@@ -46,11 +46,14 @@ pub(super) fn fiber(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List
 pub(super) fn base(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
     let mut by_material: BTreeMap<&String, Parts> = BTreeMap::new();
     for (i, (slab, measured)) in takeoff.slabs.iter().zip(slabs).enumerate() {
+        let steps = slab.sections.steps.as_ref().zip(measured.steps.as_ref());
+        let steps = steps.and_then(|(steps, found)| steps.base.as_ref().zip(found.base.as_ref()));
         let base = slab.base.as_ref().zip(measured.base.as_ref());
-        let base = base.map(|(base, compacted)| (&base.material.value, compacted));
+        let base = base.into_iter().chain(steps);
+        let base = base.map(|(base, found)| (&base.material.value, &found.compacted));
         // The fill of a stoop is bought like a base.
         let fill = slab.sections.fill().zip(measured.fill());
-        for (material, compacted) in base.into_iter().chain(fill) {
+        for (material, compacted) in base.chain(fill) {
             let Some(stock) = list.by.rules.bases.get(material) else {
                 continue;
             };
