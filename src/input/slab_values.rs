@@ -1,9 +1,7 @@
 //! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
 
 use crate::input::book::Curing;
-use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Thickness,
-};
+use crate::input::phrases::{BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, Falls, Thickness};
 use crate::input::sections::Thickened;
 use crate::reading::At;
 use crate::reading::keys::keys;
@@ -38,7 +36,11 @@ keys! {
             "compound (sprayed on), cover (laid over it), wet or none", "wet";
         /// `Some(None)` is an explicit `none`.
         joints: Option<At<Option<Length>>> = "joints", else "none", "longest side of a panel", "8 ft";
-        fall: Option<At<FallPhrase>> = "fall", else "level", "so that water runs off", "1/4 in per ft";
+        fall: Option<At<Falls>> = "fall" as "slope", else "level",
+            "so that water runs off: to a side, to a box of the slab, or one for each part by your words for it",
+            "1/4 in per ft", by super::phrases::falls;
+        level_base: Option<At<bool>> = "level base", usual "no",
+            "its bottom is level, so that it is thicker where it is high; `thickness` is that of the low end", "yes";
         /// `Some(None)` is an explicit `none`.
         thickened: Option<At<Option<Thickened>>> = "thickened" as "edges", else "none",
             "edges that go deeper, with the whole depth", "all open, 12 in wide, 12 in deep",

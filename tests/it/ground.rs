@@ -93,3 +93,61 @@ slabs:
         places(whole - stands, 6)
     );
 }
+
+/// What the customer reads of it.
+fn told(slabs: &str, term: &str) -> Option<String> {
+    let job = format!("customer: Ira Sample\nslabs:\n{slabs}");
+    let view = desk(&job, BUSINESS, BOOK).view();
+    let mut scope = view.scope.into_iter();
+    let found = scope.find(|one| one.word == term);
+    found.map(|one| one.text.replace('\u{a0}', " "))
+}
+
+/// 20 ft at 1/8 in are 2 1/2 in: thicker by half of that on the mean, 400 × 1.25 ÷ 324 more.
+#[test]
+fn a_slab_that_falls_upon_a_level_base_is_thicker_where_it_is_high() {
+    let slab = |more: &str| {
+        let job = format!(
+            "customer: Ira Sample\nslabs:\n  patio: {{size: 20 ft x 20 ft, thickness: 4 in, fall: 1/8 in per ft south{more}}}\n"
+        );
+        desk(&job, BUSINESS, BOOK).offer()
+    };
+    let follows = value(&slab(""), "patio concrete");
+    let level = value(&slab(", level base: yes"), "patio concrete");
+    assert_eq!(places(follows, 6), places(dec!(1600) / dec!(324), 6));
+    let more = dec!(400) * dec!(1.25) / dec!(324);
+    assert_eq!(places(level - follows, 6), places(more, 6));
+    let said = value(&slab(", level base: yes"), "patio more on a level base");
+    assert_eq!(places(said, 6), places(more, 6));
+}
+
+#[test]
+fn the_customer_reads_each_fall_and_step_down() {
+    let parts = "  patio: {size: 20 ft x 20 ft, fall: {the half by the house: 1/4 in per ft south, the rest: 1/8 in per ft east}}\n";
+    let both =
+        "the half by the house ¼ in per ft to the south, the rest ⅛ in per ft to the east";
+    assert_eq!(told(parts, "Falls").as_deref(), Some(both));
+    let one = "  patio: {size: 20 ft x 20 ft, fall: 1/4 in per ft south}\n";
+    assert_eq!(told(one, "Falls"), None, "the plan says it");
+    let down = "  patio: {size: 20 ft x 20 ft}\n  walk: {size: 10 ft x 4 ft, beside: \"patio, west edge, 2 ft from north end\", lower: 3 in}\n";
+    let lower = "walk 3 in lower than the patio";
+    assert_eq!(told(down, "Levels").as_deref(), Some(lower));
+}
+
+/// The face over the lower slab is formed whatever stands there; deep only where it is higher than 8 in.
+#[test]
+fn a_step_down_has_a_form_of_its_own() {
+    let forms = |more: &str, drop: &str| {
+        let job = format!(
+            "customer: Ira Sample\nslabs:\n  patio: {{size: 20 ft x 20 ft{more}}}\n  walk: {{size: 10 ft x 4 ft, beside: \"patio, west edge, 2 ft from north end\"{drop}}}\n"
+        );
+        let rates = "rates:\n  form deep: 11 hours per 100 ft";
+        let offer = desk(&job, BUSINESS, &with(BOOK, &[("rates:", rates)])).offer();
+        ["straight form", "deep form"].map(|form| value(&offer, &format!("patio {form}")))
+    };
+    assert_eq!(forms("", ""), [dec!(76), dec!(0)]);
+    assert_eq!(forms("", ", lower: 4 in"), [dec!(80), dec!(0)]);
+    let thick = ", thickened: \"west, 12 in wide, 12 in deep\"";
+    assert_eq!(forms(thick, ", lower: 8 in"), [dec!(64), dec!(16)]);
+    assert_eq!(forms(thick, ", lower: 8 1/8 in"), [dec!(60), dec!(20)]);
+}

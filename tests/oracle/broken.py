@@ -68,6 +68,10 @@ RULES = {
         slab.Slab, "past", lambda was: lambda self, chosen, out: was(self, chosen, out) - len(chosen) * out * out / 1000
     ),
     "nothing is dug under slabs": instead(slab.Slab, "dug", lambda _: lambda self, _: (self.area, D(0))),
+    "a level base makes nothing thicker": instead(slab.Slab, "on_level", lambda _: lambda _: None),
+    "the face of a step-down needs no form": instead(
+        slab.Slab, "formed", lambda _: lambda self: [p for p in self.pieces + self.inner if p.kind in slab.FORMED]
+    ),
     "steps have no base": instead(slab.Slab, "step_base", lambda _: property(lambda _: (D(0), None))),
     "steps have no bars": instead(steel, "step_bars", lambda _: lambda *_: []),
     "steps a tenth taller": instead(slab.Slab, "step_concrete", prop(D("1.1"))),

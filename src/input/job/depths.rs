@@ -34,6 +34,7 @@ impl Slab {
         let own = self.own_edge_depth(part);
         match part.meets {
             Meets::Depth(beyond) => own.max(beyond),
+            Meets::Face(face) => face,
             Meets::Nothing | Meets::ControlJoint => own,
         }
     }

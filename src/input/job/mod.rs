@@ -32,7 +32,7 @@ pub use permit::Permit;
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{looked_up, resolve};
 pub use sections::{Sections, Steps};
-pub use takeoff::{Border, Opening, Placement, Slab, Takeoff};
+pub use takeoff::{Border, Fall, Opening, Placement, Slab, Takeoff};
 pub use written::options::{Choice, OptionGroup, OptionItem, choices};
 pub use written::{
     Customer, Exposure, Extra, ExtraWhat, JobWritten, SetTo, WorkWritten, read, read_work,

@@ -6,9 +6,8 @@ use std::sync::Arc;
 
 use super::written::{Customer, Extra, JobHead};
 use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
-use crate::geometry::Compass;
 use crate::geometry::outline::Outline;
-use crate::input::phrases::{SizePhrase, Thickness};
+use crate::input::phrases::{FallTo, SizePhrase, Thickness};
 use crate::reading::{At, Place};
 use crate::values::{Day, Length, Percent};
 
@@ -100,7 +99,12 @@ pub struct Slab {
     pub curing: At<crate::input::book::Curing>,
     /// Longest side of a panel; none where no joints are cut.
     pub joints: Option<At<Length>>,
-    pub fall: Option<Fall>,
+    /// Each with its part of the slab; none where it is level.
+    pub falls: Vec<Fall>,
+    /// Its bottom is level below its fall.
+    pub is_level_below: bool,
+    /// How much lower than the slab it lies beside, and that slab.
+    pub lower: Option<(At<Length>, String)>,
     pub sections: super::Sections,
     pub edges: Vec<EdgePart>,
     /// One for each of the outline's holes, in their order.
@@ -146,7 +150,9 @@ pub struct Border {
 pub struct Fall {
     /// For each foot.
     pub rise: At<Length>,
-    pub toward: Option<Compass>,
+    pub to: FallTo,
+    /// The owner's words for the part that has it.
+    pub part: Option<String>,
 }
 
 /// What is poured on one day.

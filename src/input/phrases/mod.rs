@@ -52,7 +52,7 @@ pub use edge_kind::{EdgeKind, Pin};
 pub use edges::{EdgeName, EdgesPhrase, ShapeSide};
 pub use effort::Effort;
 pub use end::FromEnd;
-pub use fall::FallPhrase;
+pub use fall::{FallPhrase, FallTo, Falls, falls};
 pub use lap::LapPhrase;
 pub use late::{LateCharge, LatePer};
 pub use leg::{Course, LegPhrase};

@@ -33,6 +33,7 @@ pub struct EdgeQuantities {
 /// A stretch of edge of one kind.
 struct Stretch {
     kind: EdgeKind,
+    has_form: bool,
     is_straight: bool,
     is_ring: bool,
     is_own: bool,
@@ -76,7 +77,7 @@ pub(super) fn measure(
     let formed = |is_ring: bool| -> Vec<Quantity> {
         parts
             .iter()
-            .filter(|part| part.kind.has_form() && part.is_ring == is_ring)
+            .filter(|part| part.has_form && part.is_ring == is_ring)
             .map(|part| part.length.clone())
             .collect()
     };
@@ -98,17 +99,21 @@ pub(super) fn measure(
         outer = some.then(|| edge_of(tally, "outer open edge", &is_outer));
         open = None;
     }
-    let straight = |part: &Stretch| part.kind.has_form() && part.is_straight;
+    let straight = |part: &Stretch| part.has_form && part.is_straight;
     let mut listed = |title: &str, fits: &dyn Fn(&Stretch) -> bool| {
         let edge = edge_of(tally, title, fits);
         tally.list([&edge]);
         edge
     };
+    if parts
+        .iter()
+        .any(|part| matches!(part.meets, Meets::Face(_)))
+    {
+        listed("step-down", &|part| matches!(part.meets, Meets::Face(_)));
+    }
     EdgeQuantities {
         straight: listed("straight form", &|part| straight(part) && !is_deep(part)),
-        curved: listed("curved form", &|part| {
-            part.kind.has_form() && !part.is_straight
-        }),
+        curved: listed("curved form", &|part| part.has_form && !part.is_straight),
         deep: listed("deep form", &|part| straight(part) && is_deep(part)),
         strip: listed("isolation strip", &|part| part.kind.has_strip()),
         formed: formed(false),
@@ -169,6 +174,7 @@ impl<'a> Ring<'a> {
             );
             return vec![Stretch {
                 kind: first.kind,
+                has_form: first.has_form(),
                 is_straight: false,
                 is_ring: true,
                 is_own: self.is_own,
@@ -181,6 +187,7 @@ impl<'a> Ring<'a> {
         parts
             .map(|part| Stretch {
                 kind: part.kind,
+                has_form: part.has_form(),
                 is_straight: self.outline.sides()[part.side].is_straight(),
                 is_ring: false,
                 is_own: self.is_own,

@@ -10,9 +10,9 @@ from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 STRIP = {"house", "existing concrete", "doweled existing concrete", "curb", "isolated"}  # a strip, no form
 FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
-USUAL |= {"allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties"}
+USUAL |= {"allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
-SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall"}
+SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall", "lower"}
 COMPASS = ("north", "east", "south", "west")
 OPPOSITE = {"north": "south", "south": "north", "east": "west", "west": "east"}
 
@@ -28,6 +28,7 @@ class Piece:
 
     def __init__(self, side, start, end, kind, strip=False):
         self.side, self.start, self.end, self.kind, self.strip = side, start, end, kind, strip
+        self.face = None  # inches of it over a slab that lies lower
         self.beyond = None  # where another slab touches: that slab and its pieces here
 
     @property
@@ -64,6 +65,8 @@ class Slab:
         self.pieces = [Piece(s, D(0), s.length(), s.kind) for s in self.shape.sides]
         self.inner = [Piece(s, D(0), s.length(), kind) for h, kind in self.holes for s in h.sides]
         self.thin, self.thick, self.toward = self.thicknesses(self.value["thickness"])
+        if self.value.get("level base") == "yes":
+            self.on_level()
         self.boxes = [Box(entry, book) for entry in own.get("boxes", [])]
         self.flight = self.steps(own["steps"]) if "steps" in own else None
         self.stoop_of(own.get("stoop"))
@@ -129,6 +132,13 @@ class Slab:
         toward = words.pop() if words[-1] in COMPASS else None
         thin, _, thick = " ".join(words).partition(" to ")
         return inches(thin), inches(thick or thin), toward
+
+    def on_level(self):
+        """Its bottom is level: up along its fall it is thicker, by the fall times the run."""
+        steep, _, side = self.value["fall"].rpartition(" ")
+        low, high = self.shape.bounds(0 if side in ("east", "west") else 1)
+        self.thick = self.thin + inches(steep.removesuffix(" per ft")) * (high - low) / FT
+        self.toward = OPPOSITE[side]
 
     def steps(self, written):
         """A flight leads down from an edge, which is joined there and has no form."""
@@ -369,10 +379,12 @@ class Slab:
 
     def depth(self, piece):
         """How deep the form of an edge is: between two slabs as deep as the deeper."""
+        if piece.face is not None and piece.kind not in FORMED:
+            return piece.face
         if piece.beyond is None:
             return self.own_depth(piece)
         other, theirs = piece.beyond
-        return max([self.own_depth(piece), *(other.own_depth(p) for p in theirs)])
+        return max([piece.face or D(0), self.own_depth(piece), *(other.own_depth(p) for p in theirs)])
 
     def own_depth(self, piece):
         deep = [self.thick]
@@ -383,7 +395,7 @@ class Slab:
         return max(deep)
 
     def formed(self):
-        return [p for p in self.pieces + self.inner if p.kind in FORMED]
+        return [p for p in self.pieces + self.inner if p.kind in FORMED or p.face is not None]
 
     def spans(self, axis, at):
         """Stretches of the slab on a line, without what is left open in it; a line that only touches

@@ -111,6 +111,8 @@ class Site:
         shift = c.whole(0, max(0, room // 48 - 1)) * 48
         corner = c.one(*ACROSS[edge])
         own["beside"] = f"{base}, {edge} edge, {said(shift)} from {corner} end"
+        if c.often(0.25, "a step-down"):
+            own["lower"] = c.one("3 in", "2 1/2 in", "4 in")
         c.features.add("beside")
         if mine is None:  # a strip there, said on the slab that is placed
             c.features.add("strip between two slabs")
@@ -185,6 +187,11 @@ class Site:
             own["thickness"] = c.one("4 in", "4 1/2 in", "5 in", "6 in")
         elif c.often(0.2, "one end thicker"):
             own["thickness"] = f"{c.one('4 in', '5 in')} to {c.one('6 in', '7 1/2 in')}{c.one('', ' north', ' east', ' south')}"
+        if c.often(0.12, "level base below a fall"):
+            own |= {"fall": f"{c.one('1/4 in', '1/8 in')} per ft {c.one(*OPPOSITE)}", "level base": "yes"}
+            own["thickness"] = c.one("4 in", "5 in")
+        elif c.often(0.1, "falls of parts"):
+            own["fall"] = {"by the house": "1/4 in per ft south", "by the gate": "1/8 in per ft east"}
         if c.often(0.1, "own allowance"):
             own["allowance"] = f"{c.whole(2, 12)}%"
         if least < 48 * 5:

@@ -57,6 +57,7 @@ pub const KNOWN: &[Known] = &[
     of(Among::Slabs, "straight form", Unit::Foot),
     of(Among::Slabs, "curved form", Unit::Foot),
     of(Among::Slabs, "deep form", Unit::Foot),
+    of(Among::Slabs, "step-down", Unit::Foot),
     of(Among::Slabs, "joints", Unit::Foot),
     of(Among::Slabs, "bars", Unit::Foot),
     of(Among::Slabs, "bar weight", Unit::Pound),

@@ -5,6 +5,7 @@ mod boxes;
 mod chosen;
 mod dowels;
 mod dug;
+mod falls;
 mod flight;
 mod names;
 mod openings;
