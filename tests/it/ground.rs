@@ -124,8 +124,7 @@ fn a_slab_that_falls_upon_a_level_base_is_thicker_where_it_is_high() {
 #[test]
 fn the_customer_reads_each_fall_and_step_down() {
     let parts = "  patio: {size: 20 ft x 20 ft, fall: {the half by the house: 1/4 in per ft south, the rest: 1/8 in per ft east}}\n";
-    let both =
-        "the half by the house ¼ in per ft to the south, the rest ⅛ in per ft to the east";
+    let both = "the half by the house ¼ in per ft to the south, the rest ⅛ in per ft to the east";
     assert_eq!(told(parts, "Falls").as_deref(), Some(both));
     let one = "  patio: {size: 20 ft x 20 ft, fall: 1/4 in per ft south}\n";
     assert_eq!(told(one, "Falls"), None, "the plan says it");

@@ -28,8 +28,14 @@ phrase!(
     "write hours for so much, `1.2 hours per 100 ft`, or for each time, `2 crew hours`",
     |said| {
         let effort = match said.split(" per ") {
-            Some(_) => Effort::For(said.read()?),
-            None => Effort::Each(said.read()?),
+            Some(_) => Effort::For(said.read::<Ratio>()?.in_hours()),
+            None => {
+                let much: Amount = said.read()?;
+                Effort::Each(match much.unit {
+                    Unit::Minute => much.to(Unit::Hour).unwrap_or(much),
+                    _ => much,
+                })
+            }
         };
         match effort.much().unit {
             Unit::Hour | Unit::CrewHour => Ok(effort),

@@ -9,6 +9,23 @@ pub struct Ratio {
     pub per: Amount,
 }
 
+impl Ratio {
+    /// Minutes as hours; any other rate as it is.
+    pub fn in_hours(self) -> Self {
+        let much = match self.much.unit {
+            Unit::Minute => self.much.to(Unit::Hour).unwrap_or(self.much),
+            _ => self.much,
+        };
+        Self { much, ..self }
+    }
+
+    /// The same for so much of another unit, where both measure the same.
+    pub fn per(self, unit: Unit) -> Option<Self> {
+        let per = self.per.to(unit)?;
+        Some(Self { per, ..self })
+    }
+}
+
 phrase!(
     Ratio,
     "rate",
