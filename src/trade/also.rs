@@ -5,7 +5,7 @@ use super::order::also::{self, Job};
 use super::order::{List, Parts};
 use super::term::sum;
 use super::working::Quantity;
-use crate::input::book::{Also, Among, KNOWN, Known, OnceA, known};
+use crate::input::book::{Also, Among, Known, OnceA, all_known, known};
 use crate::values::Amount;
 
 /// Buys what follows from the crew's trips and time.
@@ -33,12 +33,12 @@ pub(super) fn names(
     crew: &Crew,
     purposes: &[(&'static str, Parts)],
 ) -> Vec<(Known, Amount)> {
-    let all = KNOWN.iter().map(|known| {
-        let found = match of_crew(*known, crew) {
+    let all = all_known().map(|known| {
+        let found = match of_crew(known, crew) {
             Some(quantity) => vec![quantity.clone()],
-            None => job.all_of(*known, purposes),
+            None => job.all_of(known, purposes),
         };
-        (*known, Amount::new(sum(&found).value(), known.unit))
+        (known, Amount::new(sum(&found).value(), known.unit))
     });
     all.collect()
 }

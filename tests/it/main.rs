@@ -27,6 +27,7 @@ mod reissue;
 mod reprice;
 mod reprice_page;
 mod rooms;
+mod rules_guide;
 mod scope_words;
 mod seasons;
 mod site;

@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::Path;
 
-use flatwork::inside::input::book::{Among, KNOWN};
+use flatwork::inside::input::book::{Among, all_known};
 
 use crate::golden::folders;
 
@@ -22,7 +22,7 @@ fn recorded() -> Vec<String> {
 fn every_quantity_of_a_slab_is_one_that_some_recorded_job_lists_in_its_unit() {
     let lines = recorded();
     assert!(lines.len() > 1000);
-    for known in KNOWN.iter().filter(|known| known.among == Among::Slabs) {
+    for known in all_known().filter(|known| known.among == Among::Slabs) {
         let is_it = |line: &&String| {
             let words: Vec<&str> = line.split_whitespace().collect();
             let title: Vec<&str> = known.name.split(' ').collect();

@@ -21,13 +21,13 @@ mod supply;
 mod surfaces;
 mod uses;
 
-pub use also::{Also, Among, KNOWN, Known, OnceA, Only, Stage, in_order, is_late, known};
+pub use also::{Also, Known, OnceA, Only, Stage, all_known, in_order, is_late, known};
 pub use boxes::{BoxStock, StandsFor};
 pub use dowels::DowelStock;
 pub use hire::PumpHire;
 pub use item::{Basis, Class, Dated, Item, ItemKey, Selling};
-pub use rates::rates_help;
-pub use roles::Role;
+pub use rates::{FIXED as TASKS, rates_help, units as task_units};
+pub use roles::{Among, Purpose, Role};
 pub use rules::Rules;
 pub use same::sells_alike;
 pub use site::{SiteRule, work_unit};

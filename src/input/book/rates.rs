@@ -62,7 +62,7 @@ const OTHERWISE: &[(&str, &[Unit])] = &[
 ];
 
 /// Every unit that fits the work of a task, the usual one first.
-fn units(task: &str) -> Vec<Unit> {
+pub fn units(task: &str) -> Vec<Unit> {
     let fixed = FIXED.iter().find(|(name, _)| *name == task);
     let usual = fixed.map_or(Unit::SquareFoot, |(_, unit)| *unit);
     let others = OTHERWISE.iter().filter(|(name, _)| {

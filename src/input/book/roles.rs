@@ -1,30 +1,100 @@
-//! What an item of the book stands for in every job.
+//! What is bought in every job without a rule of the owner's: the purposes under `use`, each a rule that is built in.
 
 use std::collections::BTreeMap;
 
 use super::item::{ItemKey, item_named};
 use crate::reading::{At, Fields, Problem, Problems, suggest, words};
+use crate::values::Unit;
 
-words! {
-    /// What an item may stand for in every job; `uses.rs` says by which units it may be sold.
-    pub enum Role {
-        Forms "forms";
-        DeepForms "deep forms";
-        Stakes "stakes";
-        IsolationStrip "isolation strip";
-        CuringCompound "curing compound";
-        VaporRetarder "vapor retarder";
-        CuringCover "curing cover";
-        Chairs "chairs";
-        TieWire "tie wire";
-        ShortLoad "short load";
-        Delivery "delivery";
-        Standing "standing time";
-        Pump "pump";
-        SawCutting "saw cutting";
-        BreakingMachine "breaking machine";
-        Labor "labor";
-        Trip "trip";
+/// Where a quantity of the list is found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Among {
+    /// What a purpose that is built in goes by.
+    Purposes,
+    /// Of each slab by itself, by its title there.
+    Slabs,
+    Removals,
+    Orders,
+    /// Known only when all other work is.
+    Crew,
+}
+
+/// A rule that every book has: what is bought by itself for what the job has of something.
+#[derive(Clone, Copy, Debug)]
+pub struct Purpose {
+    pub role: Role,
+    /// What is bought is called so.
+    pub called: &'static str,
+    /// What it goes by, as it is shown.
+    pub by: &'static str,
+    /// The units by which its item may be sold, that in which it is worked out first.
+    pub units: &'static [Unit],
+    /// What has it.
+    pub of: Among,
+    /// What serves where `use` does not name it; else a job that has some of it asks for it.
+    pub left_out: Option<&'static str>,
+}
+
+/// One line a purpose: its name under `use`, what is bought, by which units; of what; what it goes by.
+macro_rules! purposes {
+    ($(
+        $variant:ident $word:literal: $called:literal by [$($unit:ident)*] of $of:ident, $by:literal
+            $(, else $left:literal)?;
+    )+) => {
+        words! {
+            /// What an item may stand for in every job, in the order in which it is bought.
+            pub enum Role { $($variant $word;)+ }
+        }
+
+        /// Every rule that is built in.
+        const PURPOSES: [Purpose; [$($word,)+].len()] = [$(Purpose {
+            role: Role::$variant,
+            called: $called,
+            by: $by,
+            units: &[$(Unit::$unit),*],
+            of: Among::$of,
+            left_out: [$(Some($left),)? None][0],
+        },)+];
+    };
+}
+
+purposes! {
+    Chairs "chairs": "chairs" by [Piece] of Slabs,
+        "area ÷ area held by a chair; one in 9 to 25 sq ft is common practice, no source";
+    TieWire "tie wire": "tie wire" by [Pound] of Slabs,
+        "wire of each slab; common practice, no source", else "not charged";
+    Forms "forms": "form boards" by [Foot] of Slabs, "edges that need a form";
+    DeepForms "deep forms": "deep form boards" by [Foot] of Slabs,
+        "edges deeper than an ordinary board, and the sides of steps", else "counted with `forms`";
+    Stakes "stakes": "stakes" by [Piece] of Slabs,
+        "each form: length ÷ spacing + 1; common practice, no source";
+    IsolationStrip "isolation strip": "isolation strip" by [Foot] of Slabs,
+        "edges at walls, old concrete and curbs";
+    CuringCompound "curing compound": "curing compound" by [Gallon] of Slabs,
+        "area ÷ coverage; 200 sq ft to the gallon is the usual test rate (ASTM C309, from memory)";
+    VaporRetarder "vapor retarder": "vapor retarder" by [SquareFoot] of Slabs,
+        "slabs added up, laps included";
+    CuringCover "curing cover": "curing cover" by [SquareFoot] of Slabs,
+        "area of the slabs that cure under a cover";
+    SawCutting "saw cutting": "saw cutting" by [Foot SquareFoot] of Removals,
+        "as it is charged: by the foot, or by the square foot of cut face",
+        else "the crew saws, by its rate";
+    BreakingMachine "breaking machine": "breaking machine" by [Day Hour] of Removals,
+        "the time the crew works with it, as it is hired";
+    Delivery "delivery": "delivery" by [Load] of Orders, "trucks it takes";
+    ShortLoad "short load": "short load" by [Load CubicYard] of Orders,
+        "what makes its trucks short, as `supply` says";
+    Standing "standing time": "standing time" by [Minute] of Orders,
+        "minutes of its trucks past the free ones";
+    Pump "pump": "pump" by [Trip Bag Piece] of Orders, "once a pour";
+    Labor "labor": "labor" by [Hour] of Crew, "hours charged";
+    Trip "trip": "trips" by [Trip] of Crew, "every day on site";
+}
+
+impl Role {
+    /// The rule of each purpose: what it goes by, and how that may be sold.
+    pub const fn purpose(self) -> Purpose {
+        PURPOSES[self as usize]
     }
 }
 

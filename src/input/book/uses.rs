@@ -165,30 +165,17 @@ const TIME: &[Unit] = &[Unit::Day, Unit::Hour];
 
 /// The units an item for this purpose may have.
 fn units_of(role: Role, rules: &Rules) -> &'static [Unit] {
-    match role {
-        Role::Forms | Role::DeepForms | Role::IsolationStrip => &[Unit::Foot],
-        Role::Stakes | Role::Chairs => &[Unit::Piece],
-        Role::CuringCompound => &[Unit::Gallon],
-        Role::VaporRetarder | Role::CuringCover => &[Unit::SquareFoot],
-        Role::ShortLoad => match rules
-            .supply
-            .as_ref()
-            .and_then(|one| one.short_load.as_ref())
-        {
-            Some(short) if short.charge == ShortCharge::Flat => &[Unit::Load],
-            Some(_) => &[Unit::CubicYard],
-            None => ANY,
-        },
-        Role::Delivery => &[Unit::Load],
-        Role::Standing => &[Unit::Minute],
-        // Hired by its own rules, it is not counted by this purpose.
-        Role::Pump if rules.pump.is_some() => ANY,
-        Role::Pump => ONCE,
-        Role::SawCutting => &[Unit::Foot, Unit::SquareFoot],
-        Role::BreakingMachine => TIME,
-        Role::Labor => &[Unit::Hour],
-        Role::Trip => &[Unit::Trip],
+    let short = rules
+        .supply
+        .as_ref()
+        .and_then(|one| one.short_load.as_ref());
+    match (role, short.map(|short| short.charge)) {
         // `checks.rs` tells how wire is priced.
-        Role::TieWire => ANY,
+        (Role::ShortLoad, None) | (Role::TieWire, _) => ANY,
+        (Role::ShortLoad, Some(ShortCharge::Flat)) => &[Unit::Load],
+        (Role::ShortLoad, Some(ShortCharge::EachYard)) => &[Unit::CubicYard],
+        // Hired by its own rules, it is not counted by this purpose.
+        (Role::Pump, _) if rules.pump.is_some() => ANY,
+        _ => role.purpose().units,
     }
 }

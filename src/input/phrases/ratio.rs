@@ -1,5 +1,7 @@
 //! `7 hours per 100 ft`: so much of one thing for each so much of another.
 
+use rust_decimal::Decimal;
+
 use super::reader::phrase;
 use crate::values::{Amount, Unit};
 
@@ -23,6 +25,16 @@ impl Ratio {
     pub fn per(self, unit: Unit) -> Option<Self> {
         let per = self.per.to(unit)?;
         Some(Self { per, ..self })
+    }
+}
+
+impl std::fmt::Display for Ratio {
+    /// One is left out of what it is for: `2 hours per cu yd`.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        if self.per.value == Decimal::ONE {
+            return write!(f, "{} per {}", self.much, self.per.unit);
+        }
+        write!(f, "{} per {}", self.much, self.per)
     }
 }
 

@@ -277,11 +277,12 @@ fn charge(crew: &Crew, shares: Shares, list: &mut List<'_>) {
                 shares,
             }));
     }
-    list.buy_role(
+    let trips = Role::Trip.purpose();
+    list.buy_for_purpose(
         Role::Trip,
-        "trips",
-        "every day on site",
-        &whole(crew.trips.clone()),
+        trips.called,
+        trips.by,
+        whole(crew.trips.clone()),
     );
 }
 

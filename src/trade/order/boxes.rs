@@ -8,7 +8,6 @@ use crate::input::business::DayCount;
 use crate::input::job::{Lid, SetBox, Takeoff};
 use crate::input::phrases::Adjust;
 use crate::reading::At;
-use crate::trade::measure::SlabQuantities;
 use crate::trade::term::number;
 use crate::trade::working::Quantity;
 use crate::values::Unit;
@@ -48,7 +47,7 @@ pub(super) fn list(takeoff: &Takeoff, list: &mut List<'_>) {
     if is_extra_trip(takeoff, list.by) {
         let (rule, name) = ("once, for all lids on order", "trip to set lids");
         let once = Quantity::by(rule, name, Unit::Trip, number(1));
-        list.buy_role(Role::Trip, name, rule, &whole(once));
+        list.buy_for_purpose(Role::Trip, name, rule, whole(once));
     }
 }
 
@@ -79,13 +78,4 @@ fn bought<'a>(set: &SetBox, stock: &'a BoxStock) -> Vec<(&'static str, &'a At<It
         Lid::Theirs => {}
     }
     all
-}
-
-/// Soft strips around the boxes that have one.
-pub(super) fn strips(slabs: &[SlabQuantities]) -> impl Iterator<Item = (Section, Quantity)> {
-    let slabs = slabs.iter().enumerate();
-    slabs.flat_map(move |(i, slab)| {
-        let strips = slab.boxes.iter().filter_map(|one| one.strip.clone());
-        strips.map(move |strip| (Section::Slab(i), strip))
-    })
 }

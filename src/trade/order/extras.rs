@@ -1,8 +1,9 @@
-//! What the takeoff adds by hand: items of the book, and lumps.
+//! What the takeoff adds by hand: items of the book, lumps, a permit that we take out.
 
-use super::{List, Need, NeedItem, Section};
+use super::{List, Need, NeedItem, Section, whole};
 use crate::input::book::{Role, Rules};
-use crate::input::job::{Extra, ExtraWhat};
+use crate::input::job::{Extra, ExtraWhat, Permit, Takeoff};
+use crate::trade::term::number;
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 use rust_decimal::Decimal;
@@ -48,5 +49,16 @@ pub(super) fn list(extras: &[&Extra], list: &mut List<'_>) {
                 });
             }
         }
+    }
+}
+
+/// A permit, if it is ours to take out.
+pub(super) fn permit(takeoff: &Takeoff, list: &mut List<'_>) {
+    let Permit::Item(item) = &takeoff.head.permit else {
+        return;
+    };
+    if let Some(unit) = list.unit(item) {
+        let one = Quantity::by("once a job", "permit", unit, number(1));
+        list.buy(item, "permit", "once a job", &whole(one));
     }
 }

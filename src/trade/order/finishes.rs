@@ -7,8 +7,8 @@ use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use super::{ConcreteOrder, List, Parts, Section, Shares, of_each};
-use crate::input::book::{Curing, ItemKey, Role, Selling, SurfaceItem};
+use super::{ConcreteOrder, List, Parts, Section, Shares};
+use crate::input::book::{ItemKey, Selling, SurfaceItem};
 use crate::input::job::Takeoff;
 use crate::input::phrases::Dose;
 use crate::reading::At;
@@ -73,13 +73,6 @@ pub(super) fn list(
     put_on.buy(list);
     colors(orders, list);
     sealers(takeoff, slabs, list);
-    let areas = of_each(slabs, |slab| Some(slab.area.clone()));
-    list.buy_role(
-        Role::CuringCover,
-        "curing cover",
-        "area of the slabs that cure under a cover",
-        &cured_by(Curing::Cover, takeoff, areas),
-    );
 }
 
 /// By its area or its formed edge.
@@ -248,13 +241,4 @@ fn sealers(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
         sealed.add(&sealer.item, quantity, shares);
     }
     sealed.buy(list);
-}
-
-/// What is left of `parts` for the slabs that are cured in this way.
-pub(super) fn cured_by(way: Curing, takeoff: &Takeoff, mut parts: Parts) -> Parts {
-    parts.retain(|(section, _)| match section {
-        Section::Slab(i) => takeoff.slabs[*i].curing.value == way,
-        Section::Removal | Section::Extras | Section::Whole => false,
-    });
-    parts
 }

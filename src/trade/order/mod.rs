@@ -11,9 +11,8 @@ mod finishes;
 mod goods;
 mod haul;
 mod memo;
-mod permit;
 mod pump;
-mod sawing;
+mod purposes;
 pub(super) mod site;
 mod sticks;
 mod together;
@@ -109,6 +108,8 @@ pub(super) fn for_slabs(
 ) -> Vec<ConcreteOrder> {
     let orders = concrete::orders(takeoff, slabs, list);
     goods::list(takeoff, slabs, &orders, list);
+    purposes::of_slabs(takeoff, slabs, list);
+    pump::list(takeoff, &orders, list);
     boxes::list(takeoff, list);
     finishes::list(takeoff, slabs, &orders, list);
     orders
@@ -122,22 +123,11 @@ pub(super) fn beside_slabs(
     extras: &[&Extra],
     list: &mut List<'_>,
 ) {
-    sawing::list(removals, list);
+    purposes::of_removals(removals, list);
     haul::list(removals, list);
     site::list(takeoff, slabs, list);
     extras::list(extras, list);
-    permit::list(takeoff, list);
-}
-
-/// What every slab has of something, where it has any.
-pub(super) fn of_each(
-    slabs: &[SlabQuantities],
-    what: impl Fn(&SlabQuantities) -> Option<Quantity>,
-) -> Parts {
-    let slabs = slabs.iter().enumerate();
-    slabs
-        .filter_map(|(i, slab)| Some((Section::Slab(i), what(slab)?)))
-        .collect()
+    extras::permit(takeoff, list);
 }
 
 /// For the job as a whole.
@@ -254,16 +244,16 @@ impl<'a> List<'a> {
         Some(At { value, place })
     }
 
-    /// Buys what stands for `role`, if there is anything to buy.
-    pub fn buy_role(
+    /// Buys what stands for `role`, if there is anything to buy that no rule of the owner's is for.
+    pub fn buy_for_purpose(
         &mut self,
         role: Role,
         name: impl Into<Name>,
         rule: &'static str,
-        parts: &[(Section, Quantity)],
+        parts: Parts,
     ) -> Option<&mut Need> {
-        self.purposes.push((role.name(), parts.to_vec()));
-        let parts = also::left_to_buy(role.name(), parts.to_vec(), &self.replaced);
+        self.purposes.push((role.name(), parts.clone()));
+        let parts = also::left_to_buy(role.name(), parts, &self.replaced);
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
             return None;
         }

@@ -24,7 +24,7 @@ pub(super) fn list(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List<
 fn by_the_trip(placement: usize, list: &mut List<'_>) {
     let name = format!("pump, pour {}", placement + 1);
     let once = Quantity::by("once a pour", name.clone(), Unit::Trip, number(1));
-    if let Some(need) = list.buy_role(Role::Pump, name, "once a pour", &whole(once)) {
+    if let Some(need) = list.buy_for_purpose(Role::Pump, name, "once a pour", whole(once)) {
         need.placement = Some(placement);
     }
 }

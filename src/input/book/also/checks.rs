@@ -1,10 +1,10 @@
 //! The owner's rules, held against the items and against each other: units that fit, names that exist.
 
 use super::order;
-use super::quantities::{Among, KNOWN, known};
+use super::quantities::{all_known, known};
 use super::{Also, OnceA};
 use crate::input::book::rates::FIXED;
-use crate::input::book::roles::Role;
+use crate::input::book::roles::{Among, Role};
 use crate::input::book::rules::Rules;
 use crate::input::book::uses::ONE;
 use crate::input::phrases::Effort;
@@ -105,7 +105,7 @@ fn nothing_called(by: &At<String>, rules: &Rules, problems: &mut Problems) {
         told("unknown-quantity", by.place, &what, help, problems);
         return;
     }
-    let names = KNOWN.iter().map(|known| known.name);
+    let names = all_known().map(|known| known.name);
     let others = rules.also.keys().map(String::as_str);
     let names = names.chain(rules.selling.names()).chain(others);
     unknown(by, names, problems);
@@ -268,7 +268,7 @@ fn replaces(rule: &Also, rules: &Rules, problems: &mut Problems) {
 }
 
 fn slab_names() -> impl Iterator<Item = &'static str> {
-    let slabs = KNOWN.iter().filter(|known| known.among == Among::Slabs);
+    let slabs = all_known().filter(|known| known.among == Among::Slabs);
     slabs.map(|known| known.name)
 }
 

@@ -6,7 +6,7 @@ mod quantities;
 
 pub(super) use checks::check;
 pub use order::{in_order, is_late};
-pub use quantities::{Among, KNOWN, Known, known};
+pub use quantities::{Known, all_known, known};
 
 use super::item::ItemKey;
 use crate::input::phrases::{Begun, Effort, Method};

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use super::{Also, Among, OnceA, known};
-use crate::input::book::roles::Role;
+use super::{Also, OnceA, known};
+use crate::input::book::roles::{Among, Role};
 use crate::input::book::rules::Rules;
 use crate::reading::{Named, Problem, Problems};
 

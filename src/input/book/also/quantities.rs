@@ -1,19 +1,7 @@
 //! What a rule of the owner's may go by: quantities that a job can have, and their units.
 
+use crate::input::book::roles::{Among, Role};
 use crate::values::Unit;
-
-/// Where a quantity of the list is found.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Among {
-    /// What a purpose that is built in goes by.
-    Purposes,
-    /// Of each slab by itself, by its title there.
-    Slabs,
-    Removals,
-    Orders,
-    /// Known only when all other work is.
-    Crew,
-}
 
 /// A quantity by the name a rule calls it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,17 +15,8 @@ const fn of(among: Among, name: &'static str, unit: Unit) -> Known {
     Known { name, unit, among }
 }
 
-/// Every one of them, in the order of the guide.
-pub const KNOWN: &[Known] = &[
-    of(Among::Purposes, "forms", Unit::Foot),
-    of(Among::Purposes, "deep forms", Unit::Foot),
-    of(Among::Purposes, "stakes", Unit::Piece),
-    of(Among::Purposes, "isolation strip", Unit::Foot),
-    of(Among::Purposes, "curing compound", Unit::Gallon),
-    of(Among::Purposes, "curing cover", Unit::SquareFoot),
-    of(Among::Purposes, "vapor retarder", Unit::SquareFoot),
-    of(Among::Purposes, "chairs", Unit::Piece),
-    of(Among::Purposes, "tie wire", Unit::Pound),
+/// Those that are not of a purpose.
+const OF_THE_JOB: &[Known] = &[
     of(Among::Slabs, "area", Unit::SquareFoot),
     of(Among::Slabs, "border", Unit::SquareFoot),
     of(Among::Slabs, "concrete", Unit::CubicYard),
@@ -78,7 +57,15 @@ pub const KNOWN: &[Known] = &[
     of(Among::Crew, "hours worked", Unit::Hour),
 ];
 
+/// Every one of them, in the order of the guide.
+pub fn all_known() -> impl Iterator<Item = Known> {
+    let purposes = Role::ALL.into_iter().map(Role::purpose);
+    let of_slabs = purposes.filter(|purpose| purpose.of == Among::Slabs);
+    let of_purposes = of_slabs.map(|one| of(Among::Purposes, one.role.name(), one.units[0]));
+    of_purposes.chain(OF_THE_JOB.iter().copied())
+}
+
 /// The quantity of this name.
 pub fn known(name: &str) -> Option<Known> {
-    KNOWN.iter().copied().find(|known| known.name == name)
+    all_known().find(|known| known.name == name)
 }

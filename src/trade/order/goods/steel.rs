@@ -1,15 +1,14 @@
-//! Steel as it is bought: bars by the stick, mesh by the sheet, chairs.
+//! Steel as it is bought: bars by the stick, mesh by the sheet.
 
 use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
-use crate::input::book::Role;
 use crate::input::job::Takeoff;
 use crate::tables::bars::Bar;
 use crate::trade::measure::{Run, SlabQuantities};
 use crate::trade::order::{List, Parts, Section, shares};
-use crate::trade::term::{number, of, sum};
+use crate::trade::term::sum;
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
 
@@ -80,61 +79,4 @@ pub(super) fn mesh(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<
             shares(&parts),
         );
     }
-}
-
-/// What the two figures of a roll of wire are called.
-const ROLL: (&str, &str) = ("weight of a roll", "wire on a roll");
-
-/// Wire for the crossings that are tied; not charged where `use` names no item for it.
-pub(super) fn tie_wire(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
-    if !list.by.rules.roles.contains_key(&Role::TieWire) {
-        return;
-    }
-    let order = list.by.order;
-    let tied = Quantity::said("crossings tied", &order.crossings_tied);
-    let tie = Quantity::inches("wire for a tie", &order.wire_for_a_tie);
-    let wire = |slab: &str, crossings: &Quantity| {
-        let ties = Quantity::by(
-            "crossings × share tied, up to a whole one",
-            format!("{slab} wire ties"),
-            Unit::Piece,
-            (of(crossings) * &tied).whole(),
-        );
-        Quantity::by(
-            "ties × inches ÷ 12 × pounds a foot",
-            format!("{slab} tie wire"),
-            Unit::Pound,
-            (of(&ties) * &tie / number(12)).at_rate(ROLL, &order.tie_wire),
-        )
-    };
-    let parts = list.memo.each("tie wire", takeoff, slabs, |slab, found| {
-        Some(wire(&slab.key, found.crossings.as_ref()?))
-    });
-    list.buy_role(
-        Role::TieWire,
-        "tie wire",
-        "wire of each slab; common practice, no source",
-        &parts,
-    );
-}
-
-/// Steel stands on chairs; mesh laid on the ground and pulled up does not end in the middle.
-pub(super) fn chairs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
-    let each = Quantity::said("area held by a chair", &list.by.order.chair_area);
-    let parts = list.memo.each("chairs", takeoff, slabs, |_, slab| {
-        (!slab.bars.is_empty() || slab.mesh.is_some()).then(|| {
-            Quantity::by(
-                "area ÷ area held by a chair",
-                "chairs",
-                Unit::Piece,
-                (of(&slab.area) / &each).whole(),
-            )
-        })
-    });
-    list.buy_role(
-        Role::Chairs,
-        "chairs",
-        "area ÷ area held by a chair; one in 9 to 25 sq ft is common practice, no source",
-        &parts,
-    );
 }

@@ -1,0 +1,178 @@
+//! The rules that are built in at work: what slabs and removal have of what each purpose goes by.
+//!
+//! `src/input/book/roles.rs` holds the rules; here is how much there is of what they go by. Rules
+//! of the owner's may replace them, or go by the same.
+
+use super::{List, Policies, Section};
+use crate::input::book::{Among, Curing, Purpose, Role};
+use crate::input::job::{Slab, Takeoff};
+use crate::trade::measure::{RemovalQuantities, SlabQuantities};
+use crate::trade::term::{Term, number, of, sum};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
+
+/// What purposes take that slabs have something of.
+pub(super) fn of_slabs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
+    for purpose in built_in(Among::Slabs, list) {
+        let by = list.by;
+        let role = purpose.role;
+        let parts = list.memo.each(role.name(), takeoff, slabs, |slab, found| {
+            of_slab(role, slab, found, by)
+        });
+        list.buy_for_purpose(role, purpose.called, purpose.by, parts);
+    }
+}
+
+/// What purposes take that removal has something of.
+pub(super) fn of_removals(removals: &[RemovalQuantities], list: &mut List<'_>) {
+    for purpose in built_in(Among::Removals, list) {
+        let item = list.by.rules.roles.get(&purpose.role);
+        let item = item.and_then(|item| item.value.as_ref());
+        let sold = item.and_then(|item| list.by.rules.selling.get(item));
+        let unit = sold.map(|sold| sold.unit);
+        let parts = removals.iter().filter_map(|one| {
+            let part = of_removal(purpose.role, one, unit)?;
+            Some((Section::Removal, part))
+        });
+        let parts = parts.collect();
+        list.buy_for_purpose(purpose.role, purpose.called, purpose.by, parts);
+    }
+}
+
+/// The rules for parts of this sort that this book follows.
+fn built_in(of: Among, list: &List<'_>) -> Vec<Purpose> {
+    let known = &list.by.rules.roles;
+    let purposes = Role::ALL.into_iter().map(Role::purpose);
+    purposes
+        .filter(|one| one.of == of && (one.left_out.is_none() || known.contains_key(&one.role)))
+        .collect()
+}
+
+/// How much a slab has of what a purpose goes by.
+fn of_slab(role: Role, slab: &Slab, found: &SlabQuantities, by: Policies<'_>) -> Option<Quantity> {
+    let cures = |way| slab.curing.value == way;
+    match role {
+        Role::Chairs => chairs(found, by),
+        Role::TieWire => Some(tie_wire(&slab.key, found.crossings.as_ref()?, by)),
+        Role::Forms => Some(formed(found, by.rules.roles.contains_key(&Role::DeepForms))),
+        Role::DeepForms => {
+            let (rule, term) = ("deep edges and the sides of steps", deep(found)?);
+            Some(Quantity::by(rule, "deep form", Unit::Foot, term))
+        }
+        Role::Stakes => Some(stakes(found, by)),
+        Role::IsolationStrip => Some(strip(found)),
+        Role::CuringCompound if cures(Curing::Compound) => {
+            let coverage = Quantity::said("coverage of a gallon", &by.order.compound_coverage);
+            let (rule, term) = ("area ÷ coverage", of(&found.surface()) / &coverage);
+            Some(Quantity::by(rule, "curing compound", Unit::Gallon, term))
+        }
+        Role::CuringCover if cures(Curing::Cover) => Some(found.area.clone()),
+        Role::VaporRetarder => found.retarder.clone(),
+        Role::CuringCompound
+        | Role::CuringCover
+        | Role::SawCutting
+        | Role::BreakingMachine
+        | Role::Delivery
+        | Role::ShortLoad
+        | Role::Standing
+        | Role::Pump
+        | Role::Labor
+        | Role::Trip => None,
+    }
+}
+
+/// How much of it a removal has, in the unit the item is sold by.
+fn of_removal(role: Role, removal: &RemovalQuantities, unit: Option<Unit>) -> Option<Quantity> {
+    let sawn = removal
+        .saw_cut
+        .as_ref()
+        .filter(|_| role == Role::SawCutting)?;
+    Some(match unit {
+        Some(Unit::SquareFoot) => sawn.face.clone(),
+        Some(_) | None => sawn.length.clone(),
+    })
+}
+
+/// Steel stands on chairs; mesh laid on the ground and pulled up does not end in the middle.
+fn chairs(slab: &SlabQuantities, by: Policies<'_>) -> Option<Quantity> {
+    let each = Quantity::said("area held by a chair", &by.order.chair_area);
+    (!slab.bars.is_empty() || slab.mesh.is_some()).then(|| {
+        Quantity::by(
+            "area ÷ area held by a chair",
+            "chairs",
+            Unit::Piece,
+            (of(&slab.area) / &each).whole(),
+        )
+    })
+}
+
+/// Wire for the crossings that are tied.
+fn tie_wire(slab: &str, crossings: &Quantity, by: Policies<'_>) -> Quantity {
+    let tied = Quantity::said("crossings tied", &by.order.crossings_tied);
+    let tie = Quantity::inches("wire for a tie", &by.order.wire_for_a_tie);
+    let ties = Quantity::by(
+        "crossings × share tied, up to a whole one",
+        format!("{slab} wire ties"),
+        Unit::Piece,
+        (of(crossings) * &tied).whole(),
+    );
+    let roll = ("weight of a roll", "wire on a roll");
+    Quantity::by(
+        "ties × inches ÷ 12 × pounds a foot",
+        format!("{slab} tie wire"),
+        Unit::Pound,
+        (of(&ties) * &tie / number(12)).at_rate(roll, &by.order.tie_wire),
+    )
+}
+
+/// Edges and risers that take an ordinary board; deep ones too where the book has no other.
+fn formed(slab: &SlabQuantities, deep_apart: bool) -> Quantity {
+    let mut term = of(&slab.edges.straight) + &slab.edges.curved;
+    let mut rule = "straight and curved";
+    if !deep_apart && let Some(deep) = deep(slab) {
+        term = term + deep;
+        rule = "straight, curved and deep";
+    }
+    if let Some(steps) = &slab.steps {
+        term = term + &steps.riser_form;
+        rule = "edges and risers";
+    }
+    Quantity::by(rule, "formed edge", Unit::Foot, term)
+}
+
+/// Edges deeper than an ordinary board, and the sides of steps.
+fn deep(slab: &SlabQuantities) -> Option<Term> {
+    let edges = (!slab.edges.deep.value().is_zero()).then_some(&slab.edges.deep);
+    let sides = slab.steps.as_ref();
+    let sides = sides.and_then(|steps| steps.side_form.as_ref());
+    let both = edges.into_iter().chain(sides).map(of);
+    both.reduce(|edges, sides| edges + sides)
+}
+
+/// One at each end of a form and between, no farther apart than the owner says.
+fn stakes(slab: &SlabQuantities, by: Policies<'_>) -> Quantity {
+    let spacing = Quantity::feet("stake spacing", &by.order.stake_spacing);
+    let gaps = |length: &Quantity| (of(length) / &spacing).whole();
+    let of_form = |rule, stakes| Quantity::by(rule, "stakes", Unit::Piece, stakes);
+    let ends = slab.edges.formed.iter().map(|length| {
+        let rule = "length ÷ spacing up to a whole one, + 1";
+        of_form(rule, gaps(length) + number(1))
+    });
+    // A form that closes on itself has no end: its last stake is its first.
+    let rings = slab.edges.rings.iter().map(|length| {
+        let rule = "length ÷ spacing up to a whole one, all round";
+        of_form(rule, gaps(length))
+    });
+    let pieces: Vec<Quantity> = ends.chain(rings).collect();
+    of_form("pieces of form added up", sum(&pieces))
+}
+
+/// Along edges, and around the boxes that have one.
+fn strip(slab: &SlabQuantities) -> Quantity {
+    let mut around = slab.boxes.iter().filter_map(|one| one.strip.as_ref());
+    let Some(first) = around.next() else {
+        return slab.edges.strip.clone();
+    };
+    let term = around.fold(of(&slab.edges.strip) + first, |all, one| all + one);
+    Quantity::by("edges and boxes", "isolation strip", Unit::Foot, term)
+}
