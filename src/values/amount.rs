@@ -142,7 +142,7 @@ mod tests {
         case("14", dec!(14), Unit::Plain);
         case("½ cu yd", dec!(0.5), Unit::CubicYard);
         // Divided by what one of ours is in metric units, exactly: a trace of the 28th digit at most.
-        case("0.764554857984 m3", dec!(1), Unit::CubicYard);
+        case("764.554857984 m3", dec!(1000), Unit::CubicYard);
         case("9.290304 m2", dec!(100), Unit::SquareFoot);
         case("45.359237 kg", dec!(100), Unit::Pound);
         case("3.785411784 L", dec!(1), Unit::Gallon);

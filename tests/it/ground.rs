@@ -150,3 +150,50 @@ fn a_step_down_has_a_form_of_its_own() {
     assert_eq!(forms(thick, ", lower: 8 in"), [dec!(64), dec!(16)]);
     assert_eq!(forms(thick, ", lower: 8 1/8 in"), [dec!(60), dec!(20)]);
 }
+
+/// 20 × 10 ft, 4 in thick: 60 ft of form hold 20 sq ft.
+#[test]
+fn forms_go_by_the_foot_or_by_the_square_foot_of_face() {
+    let job = "customer: Ira Sample\nslabs:\n  patio: {size: 20 ft x 10 ft, thickness: 4 in}\n";
+    let by_foot = desk(job, BUSINESS, BOOK).offer();
+    assert_eq!(value(&by_foot, "form straight work"), dec!(60));
+    let rate = line(BOOK, "  form straight:");
+    let book = with(BOOK, &[(&rate, "  form straight: 21 hours per 100 sq ft")]);
+    let by_face = desk(job, BUSINESS, &book).offer();
+    assert_eq!(places(value(&by_face, "form straight work"), 6), dec!(20));
+    assert_eq!(places(value(&by_face, "form straight hours"), 6), dec!(4.2));
+}
+
+/// The line of a book that begins so.
+fn line(book: &str, start: &str) -> String {
+    let mut lines = book.lines();
+    lines
+        .find(|line| line.starts_with(start))
+        .unwrap()
+        .to_owned()
+}
+
+/// A third of a yard is 9 cu ft, and 45 minutes are hours: the same rate, however it is written.
+#[test]
+fn a_rate_in_another_unit_of_the_same_kind_is_the_same() {
+    let job = "customer: Ira Sample\nslabs:\n  patio: {size: 20 ft x 10 ft, base: 4 in of crushed stone}\n";
+    let rate = line(BOOK, "  base:");
+    let hours = |written: &str| {
+        let book = with(BOOK, &[(&rate, &format!("  base: {written}"))]);
+        value(&desk(job, BUSINESS, &book).offer(), "base hours")
+    };
+    let usual = hours("0.75 hours per cu yd");
+    assert_eq!(
+        places(usual, 6),
+        places(dec!(800) / dec!(324) * dec!(0.75), 6)
+    );
+    assert_eq!(places(hours("0.25 hours per 9 cu ft"), 6), places(usual, 6));
+    assert_eq!(places(hours("45 min per cu yd"), 6), places(usual, 6));
+    assert_eq!(
+        places(hours("0.75 hours per 0.764554858 m3"), 6),
+        places(usual, 6)
+    );
+    // What is delivered weighs so much, as the book says for each yard.
+    let delivered = value(&desk(job, BUSINESS, BOOK).offer(), "patio crushed stone");
+    assert_eq!(places(hours("1 hour per ton"), 6), places(delivered, 6));
+}

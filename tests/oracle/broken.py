@@ -72,6 +72,7 @@ RULES = {
     "the face of a step-down needs no form": instead(
         slab.Slab, "formed", lambda _: lambda self: [p for p in self.pieces + self.inner if p.kind in slab.FORMED]
     ),
+    "every form is a foot high": instead(slab.Slab, "faces", lambda _: lambda self, limit: self.form(limit)),
     "steps have no base": instead(slab.Slab, "step_base", lambda _: property(lambda _: (D(0), None))),
     "steps have no bars": instead(steel, "step_bars", lambda _: lambda *_: []),
     "steps a tenth taller": instead(slab.Slab, "step_concrete", prop(D("1.1"))),

@@ -53,10 +53,11 @@ pub const FIXED: &[(&str, Unit)] = &[
 
 /// Other units in which the work of a task may be rated.
 const OTHERWISE: &[(&str, &[Unit])] = &[
-    ("break out", &[Unit::CubicYard]),
-    ("take up pavers", &[Unit::CubicYard]),
-    ("dig", &[Unit::SquareFoot]),
-    ("base", &[Unit::SquareFoot]),
+    ("break out", &[Unit::CubicYard, Unit::Ton]),
+    ("take up pavers", &[Unit::CubicYard, Unit::Ton]),
+    ("dig", &[Unit::SquareFoot, Unit::Ton]),
+    ("base", &[Unit::SquareFoot, Unit::Ton]),
+    ("form", &[Unit::SquareFoot]),
     ("bars", &[Unit::Pound, Unit::SquareFoot]),
     ("place by", &[Unit::SquareFoot]),
 ];

@@ -10,7 +10,7 @@ use crate::input::book::Rules;
 use crate::input::job::{Extra, ExtraWhat, Method, Slab};
 use crate::reading::At;
 use crate::trade::measure::{BaseQuantities, SlabQuantities};
-use crate::trade::order::{ConcreteOrder, Parts, Section, is_labor};
+use crate::trade::order::{ConcreteOrder, Parts, Section, delivered, is_labor};
 use crate::trade::term::{number, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit};
@@ -71,6 +71,8 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     }));
     let on_base = work.each_base(|base| &base.area);
     let base = Task::rated("base", Stage::Form, base).or(Unit::SquareFoot, on_base);
+    let tons = delivered(work.takeoff, work.slabs, rules).into_values();
+    let base = base.or(Unit::Ton, tons.flatten().collect());
     let mut tasks = vec![base];
     for (name, what) in &FORMING {
         let mut task = Task::rated(*name, Stage::Form, work.of_each(what));
@@ -80,6 +82,15 @@ pub(super) fn listed(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
             task = task
                 .or(Unit::Pound, work.of_each(|_, found| weight(found)))
                 .or(Unit::SquareFoot, work.of_each(laid));
+        }
+        let face: Option<SlabWork> = match *name {
+            "form straight" => Some(|slab, found| formed(slab, &found.edges.straight_face)),
+            "form curved" => Some(|slab, found| formed(slab, &found.edges.curved_face)),
+            "form deep" => Some(|slab, found| formed(slab, &found.edges.deep_face)),
+            _ => None,
+        };
+        if let Some(face) = face {
+            task = task.or(Unit::SquareFoot, work.of_each(face));
         }
         tasks.push(task);
     }

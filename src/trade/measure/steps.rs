@@ -20,6 +20,10 @@ pub struct StepQuantities {
     pub riser_form: Quantity,
     /// Feet of form at both sides of the flight.
     pub side_form: Option<Quantity>,
+    /// Square feet that the boards of risers hold.
+    pub riser_face: Quantity,
+    /// Square feet at both sides of the flight.
+    pub side_face: Option<Quantity>,
     /// Risers and treads.
     pub face: Quantity,
     /// Under the steps below the slab.
@@ -76,6 +80,20 @@ pub(super) fn measure(
         )
     });
     let faces = of(&riser_form) * &rise;
+    let riser_face = tally.between(
+        "risers × width × rise",
+        "face of risers",
+        Unit::SquareFoot,
+        faces.clone(),
+    );
+    let side_face = tread.as_ref().map(|tread| {
+        tally.between(
+            "both sides × tread × rise × (1 + 2 + … to the risers less one)",
+            "face of step sides",
+            Unit::SquareFoot,
+            of(tread) * &rise * &risers * treads(),
+        )
+    });
     let face = tally.by(
         "risers, and the treads below the slab",
         "step face",
@@ -90,6 +108,8 @@ pub(super) fn measure(
         concrete,
         riser_form,
         side_form,
+        riser_face,
+        side_face,
         face,
         base,
         bars,

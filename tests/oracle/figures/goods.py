@@ -75,6 +75,10 @@ class Goods:
     def is_roll(self, rule):
         return singular(self.item(rule["item"])["unit"]) == "roll"
 
+    def by_face(self, role):
+        key = self.role_of(role)
+        return key is not None and singular(self.item(key)["unit"]) == "sq ft"
+
     @property
     def deep_limit(self):
         """Deep forms are counted apart only where the book has a rate for them."""
@@ -84,11 +88,17 @@ class Goods:
         """Sides of steps are deep; risers take an ordinary board; without an item all are boards."""
         deep = [s.form(self.deep_limit)[1] + s.step_sides for s in self.slabs]
         boards = [sum(s.form(self.deep_limit)[::2]) + s.riser_form for s in self.slabs]
+        high = [s.faces(self.deep_limit)[1] + s.side_face for s in self.slabs]
+        faces = [sum(s.faces(self.deep_limit)[::2]) + s.riser_face for s in self.slabs]
         if "deep forms" in self.book["use"]:
-            self.role("deep forms", "deep form boards", deep)
+            self.role("deep forms", "deep form boards", high if self.by_face("deep forms") else deep)
         else:
             boards = [board + more for board, more in zip(boards, deep)]
-        boards = [self.left("forms", slab, board) for slab, board in zip(self.slabs, boards)]
+            faces = [face + more for face, more in zip(faces, high)]
+        left = [self.left("forms", slab, board) for slab, board in zip(self.slabs, boards)]
+        if self.by_face("forms"):  # what is left is as high as all of it on the mean
+            left = [f * much / all_of_it if all_of_it else f for f, much, all_of_it in zip(faces, left, boards)]
+        boards = left
         self.role("forms", "form boards", boards)
         # Common practice: each piece of form has its length over the spacing, up, and one more
         # at its other end; a form that closes on itself has no ends.

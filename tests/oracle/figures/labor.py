@@ -75,12 +75,26 @@ class Labor:
         if unit == "sq ft" and task == "base":
             laid = [s.base_area(self.order) for s in self.slabs if s.base(self.order)[1]]
             return sum(laid + [s.step_base_area for s in self.slabs if s.step_base[1]], D(0))
+        if unit == "ton" and task == "base":
+            tons = D(0)
+            for slab in self.slabs:
+                for yards, material in (slab.base(self.order), slab.step_base, (slab.fill, slab.fill_of)):
+                    tons += yards * rate(self.book["bases"][material]["delivered"])[0] if material else D(0)
+            return tons
+        if unit == "sq ft" and task.startswith("form "):
+            n = ("form straight", "form deep", "form curved").index(task)
+            total = D(0)
+            for slab in self.slabs:
+                feet = slab.form(self.deep_limit)[n]
+                if feet and not slab.is_step:
+                    total += slab.faces(self.deep_limit)[n] * self.left(task, slab, feet) / feet
+            return total
         if unit == "sq ft" and task == "bars":
             return sum((s.area for s in self.slabs if has_steel(s)), D(0))
         if unit == "sq ft" and task.startswith("place by "):
             return sum((s.area for s in self.slabs if f"place by {self.pours[s.pour]['by']}" == task), D(0))
         if task in self.removed and task != "saw cut":
-            return self.removed[task]["cu yd" if unit == "cu yd" else "sq ft"]
+            return self.removed[task][unit]
         return much
 
     def returns(self):

@@ -58,9 +58,10 @@ class Removal:
             task = task_of(of, machine, own.get("reinforced", "no") == "yes")
             work = yards if of == "soil" else area
             self.removing[task] = self.removing.get(task, D(0)) + work
-            both = self.removed.setdefault(task, {"sq ft": D(0), "cu yd": D(0)})
+            both = self.removed.setdefault(task, {"sq ft": D(0), "cu yd": D(0), "ton": D(0)})
             both["sq ft"] += area
             both["cu yd"] += yards
+            both["ton"] += yards * rate(self.book["disposal"].get(of, {}).get("weight", "4050 lb per cu yd"))[0] / 2000
             if machine:
                 self.by_machine.add(task)
             if own.get("stays", "no") != "yes":

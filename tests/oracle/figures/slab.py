@@ -452,6 +452,30 @@ class Slab:
         """Whether the base lies below thick edges too; the walls of a stoop stand on it."""
         return self.walls is not None or order["base under edges"] == "yes"
 
+    def faces(self, limit):
+        """Square feet of straight, deep and curved form, each as high as its edge is deep."""
+        straight = deep = curved = D(0)
+        for piece in self.formed():
+            face = piece.feet * (self.depth(piece) if piece in self.pieces else self.thick) / FT
+            if piece.side.bulge:
+                curved += face
+            elif limit is not None and limit < self.depth(piece):
+                deep += face
+            else:
+                straight += face
+        return straight, deep, curved
+
+    @property
+    def riser_face(self):
+        return self.riser_form * self.flight["rise"] / FT if self.flight else D(0)
+
+    @property
+    def side_face(self):
+        if not self.flight:
+            return D(0)
+        f, n = self.flight, self.flight["risers"]
+        return f["tread"] * f["rise"] * n * (n - 1) / 144
+
     def base_area(self, order):
         deep = self.along["pieces"] if self.along and not self.runs_under(order) else []
         open_ones = [p for p in self.pieces if p.kind == "open" and p not in deep]

@@ -288,7 +288,7 @@ def extra(c):
         ("topsoil", "cu yd", 1, 6), ("edging", "ft", 10, 90), ("compactor", "days", 1, 3), ("sealer job", "sq ft", 50, 400)
     )
     if c.often(0.25, "extra of what a rule buys"):
-        key, unit, low, high = c.one(("sand", "ton", 1, 6), ("board", "ft", 5, 60), ("strip", "ft", 5, 60), ("chair", "pieces", 2, 40))
+        key, unit, low, high = c.one(("sand", "ton", 1, 6), ("stake", "pieces", 5, 60), ("strip", "ft", 5, 60), ("chair", "pieces", 2, 40))
     if c.often(0.1, "extra hours"):
         key, unit, low, high = "labor", "hours", 2, 12
     if c.often(0.25, "lump"):
