@@ -56,6 +56,29 @@ fn a_shed_slab() {
 }
 
 #[test]
+fn bars_along_the_edges_alone_are_steel_in_the_concrete() {
+    let edge = |bars: &str| {
+        let size = "size: 12 ft x 10 ft, mesh: none";
+        let edge = format!("thickened: {{edges: all, width: 12 in, depth: 14 in{bars}}}");
+        quote(&format!("  slab: {{{size}, {edge}}}"))
+    };
+    says(&edge(""), "Steel in the concrete");
+    assert!(!edge(", bars: 2 no. 4").contains("Steel in the concrete"));
+}
+
+#[test]
+fn an_extra_reads_as_the_owner_says() {
+    let extra = |what: &str| quote(&format!("  slab: 12 ft x 10 ft\nextra:\n  - fence: {what}"));
+    says(&extra("{cost: 80.00}"), "fence");
+    says(
+        &extra("{cost: 80.00, says: gate hung again}"),
+        "gate hung again",
+    );
+    assert!(!extra("{cost: 80.00, says: nothing}").contains("fence"));
+    assert!(!extra("{cost: 80.00, says: gate}").contains("fence"));
+}
+
+#[test]
 fn edges_turned_down_and_ends_thickened() {
     let quote = quote(
         "  patio: {size: 12 ft x 10 ft, thickness: 4 in to 5 1/2 in north, thickened: {edges: [north, 2], width: 8 in, depth: 16 in, kind: turndown}}",

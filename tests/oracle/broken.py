@@ -116,6 +116,14 @@ RULES = {
     "own rules replace nothing": instead(also.Also, "left", lambda _: lambda self, built_in, slab, much: much),
     "own rules serve every slab": instead(also.Also, "serves", lambda _: lambda *_: True),
     "own rules bring nobody back": instead(also.Also, "also_returns", lambda _: lambda *_: D(0)),
+    "own rules are never over so much": instead(
+        also.Also, "goes_by", lambda was: lambda self, name, rule: was(self, name, {k: v for k, v in rule.items() if k != "over"})
+    ),
+    "own rules buy one for one": instead(
+        also.Also,
+        "also_bought",
+        lambda was: lambda self, name, rule, found: was(self, name, {k: v for k, v in rule.items() if k != "much"}, found),
+    ),
     "own rules know no trips": instead(also.Also, "also_after_crew", nothing),
     "boxes displace nothing": instead(boxes.Box, "displaced", lambda _: lambda *_: D(0)),
     "boxes are set for nothing": instead(boxes.Boxes, "set_boxes", nothing),

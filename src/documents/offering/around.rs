@@ -6,6 +6,7 @@ use super::phrases::{list, printed};
 use super::{Offering, english, sections};
 use crate::documents::views::quote::Sentence;
 use crate::input::job::{RemovalMaterial, Takeoff};
+use crate::trade::measure::SlabQuantities;
 use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn title(takeoff: &Takeoff) -> String {
@@ -73,11 +74,9 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     lines.extend(super::removal::without_permit(takeoff, usual));
     lines.extend(takeoff.head.not_included.iter().cloned());
     lines.extend(super::surface::not_sealed(of, &lines));
-    if takeoff
-        .slabs
-        .iter()
-        .all(|slab| slab.bars.is_none() && slab.mesh.is_none())
-    {
+    let slabs = &of.offer.quoted().needs.slabs;
+    let has_steel = |slab: &SlabQuantities| slab.steel().next().is_some() || slab.mesh.is_some();
+    if !slabs.iter().any(has_steel) {
         lines.push("Steel in the concrete".to_owned());
     }
     lines.extend(sections::not_included(takeoff));

@@ -4,8 +4,9 @@ use super::phrases::{area, is_plain, length, list, size};
 use super::{Offering, falls, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
-use crate::input::job::{ExtraWhat, Slab, Takeoff};
+use crate::input::job::{Extra, ExtraWhat, Says, Slab, Takeoff};
 use crate::tables::joints::groove_depth;
+use crate::trade::Quantity;
 use crate::trade::measure::SlabQuantities;
 use crate::values::{Amount, Length, Unit};
 
@@ -206,25 +207,24 @@ fn clean_up(of: Offering<'_>, mut also: String) -> String {
     format!("{also}{}forms out, site swept", surface::cured(of))
 }
 
-/// Extras a customer would ask about; machines and fees are ours to think of.
+/// Extras a customer would ask about, unless the owner says what is read; machines and fees are ours
+/// to think of.
 fn also(of: Offering<'_>) -> String {
     let shown = |class: Class| matches!(class, Class::Material | Class::Subcontract);
-    let names: Vec<String> = of
-        .takeoff
-        .head
-        .extras
-        .iter()
-        .filter(|extra| match &extra.what {
-            ExtraWhat::Lump { class, .. } => shown(*class),
-            ExtraWhat::Item(_) => of.offer.quoted().lines.iter().any(|line| {
-                line.class.is_some_and(shown)
-                    && line
-                        .quantity
-                        .as_ref()
-                        .is_some_and(|quantity| quantity.name() == extra.name.value)
-            }),
-        })
-        .map(|extra| extra.name.value.clone())
+    let is_asked = |extra: &Extra| match &extra.what {
+        ExtraWhat::Lump { class, .. } => shown(*class),
+        ExtraWhat::Item(_) => of.offer.quoted().lines.iter().any(|line| {
+            let name = line.quantity.as_ref().map(Quantity::name);
+            line.class.is_some_and(shown) && name == Some(&extra.name.value)
+        }),
+    };
+    let extras = of.takeoff.head.extras.iter();
+    let said = extras.filter_map(|extra| match &extra.says {
+        Says::Name => is_asked(extra).then(|| extra.name.value.clone()),
+        Says::Words(words) => Some(words.clone()),
+        Says::Nothing => None,
+    });
+    let names: Vec<String> = said
         .chain(of.offer.quoted().needs.says.iter().cloned())
         .collect();
     list(&names)

@@ -35,7 +35,7 @@ pub use sections::{Sections, Steps};
 pub use takeoff::{Border, Fall, Opening, Placement, Slab, Takeoff};
 pub use written::options::{Choice, OptionGroup, OptionItem, choices};
 pub use written::{
-    Customer, Exposure, Extra, ExtraWhat, JobWritten, SetTo, WorkWritten, read, read_work,
+    Customer, Exposure, Extra, ExtraWhat, JobWritten, Says, SetTo, WorkWritten, read, read_work,
 };
 
 pub use super::phrases::{EdgeKind, Pin};

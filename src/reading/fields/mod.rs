@@ -259,6 +259,14 @@ impl<'a> Fields<'a> {
         }
     }
 
+    /// What a key says, if it is there; what could not be read stops the group, so that nothing is made
+    /// of half of it.
+    pub fn if_said<T: Written>(&self, key: &str, problems: &mut Problems) -> Read<Option<At<T>>> {
+        let node = self.node(key);
+        node.map(|node| Self::value(node, key, problems))
+            .transpose()
+    }
+
     /// What a key says, written or usual, for what another key asks of it; nothing is reported.
     pub fn said<T: Written>(&self, key: &str) -> Option<At<T>> {
         self.need(key, &mut Problems::new()).ok()

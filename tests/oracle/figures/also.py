@@ -4,7 +4,7 @@ from decimal import Decimal as D
 
 from .reading import NotCovered, amount, inches, known, rate, singular, up
 
-KEYS = ("for", "once a", "buy", "each", "hours", "stage", "instead of", "where", "says")
+KEYS = ("for", "once a", "buy", "each", "much", "over", "hours", "stage", "instead of", "where", "says")
 WHERE = ("slab", "kind", "finish", "placed by", "thicker than", "has")
 OF_SLABS = ("area", "concrete", "base", "straight form", "curved form", "deep form", "risers")
 OF_REMOVAL = ("removed area", "removed volume", "saw cut", "sawn face")
@@ -94,6 +94,8 @@ class Also:
             found = [(None, sum((line.much for line in self.lines if by in (line.key, line.cause)), D(0)))]
         else:
             raise NotCovered(f"a rule for `{by}`")
+        if "over" in rule and sum((much for _, much in found), D(0)) <= amount(rule["over"])[0]:
+            return []
         return [(pour, much) for pour, much in found if much]
 
     def purpose(self, name, slab):
@@ -141,7 +143,12 @@ class Also:
                     )
                     pieces = max(pieces, up(loose / amount(second)[0], D(1)))
                 much = pieces
-            title = name if len(found) == 1 or pour is None else f"{name}, pour {pour + 1}"
+            elif " per " in str(rule.get("much", "")):
+                so_much, each = rule["much"].split(" per ")
+                much = much * amount(so_much)[0] / amount(each)[0]
+            elif "much" in rule:
+                much = much * amount(str(rule["much"]))[0]
+            title = name if len(self.pours) == 1 or pour is None else f"{name}, pour {pour + 1}"
             self.buy(rule["buy"], title, [much], pour)
 
     def also_tasks(self):

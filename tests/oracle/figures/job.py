@@ -185,8 +185,11 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Se
         """Items of the book with their own work, or lumps; work goes by what is written."""
         for entry in itertools.chain(self.job.get("extra", []), *chosen):
             ((key, written),) = entry.items()
+            if isinstance(written, dict) and "much" in written:
+                known("extra", written, ("much", "says"))
+                written = written["much"]
             if isinstance(written, dict):
-                known("lump", written, ("cost", "class"))
+                known("lump", written, ("cost", "class", "says"))
                 kind = written.get("class", "subcontract")
                 self.lines.append(Line(key, D(1), D(written["cost"]), kind, kind == "material", key))
                 continue

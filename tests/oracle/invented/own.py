@@ -46,7 +46,11 @@ def rules(c, shop):
         rule("long forms", {"for": "straight form", "hours": hours, "instead of": "form straight"}, **only)
     if c.often(0.4, "own rule: for so much begun"):
         by, each = c.one(("concrete", "cu yd"), ("straight form", "ft"), ("area", "sq ft"), ("base", "cu yd"))
-        rule("begun", {"for": by, "buy": sold("crate", "load"), "each": f"{c.whole(2, 30)} {each}"}, **only)
+        more = {"over": f"{c.whole(1, 40)} {each}"} if c.often(0.3, "own rule: only over so much") else {}
+        if c.often(0.4, "own rule: so much for so much"):
+            rule("begun", {"for": by, "buy": sold("crate", "lb"), "much": f"{c.decimal(50, 900)} lb per {c.whole(2, 90)} {each}"}, **only, **more)
+        else:
+            rule("begun", {"for": by, "buy": sold("crate", "load"), "each": f"{c.whole(2, 30)} {each}"}, **only, **more)
     if c.often(0.3, "own rule: of what is bought"):
         stone = items["stone"]["unit"]
         rule("stone truck", {"for": "stone", "buy": sold("truck of stone", "load", "fee"), "each": f"{c.whole(3, 12)} {stone}"})
@@ -59,6 +63,8 @@ def rules(c, shop):
     if c.often(0.5, f"own rule: once a {once}"):
         hours = {"hours": f"{c.decimal(25, 300)} {c.one('hours', 'crew hours')}"} if c.often(0.6) else {}
         buy = {"buy": sold("kit", c.one("piece", "day"))} if c.often(0.6) or not hours else {}
+        if buy and c.often(0.4, "own rule: so many each time"):
+            buy["much"] = f"{c.whole(2, 5)}"
         stage = c.one("form", "place", "return") if once in ("job", "pour", "slab") else place
         rule("each time", {"once a": once, "stage": stage, **hours, **buy}, **only)
     if c.often(0.3, "own rule: of trips or days"):

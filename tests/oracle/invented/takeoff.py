@@ -298,7 +298,8 @@ def extra(c):
         return {f"{c.one('Move', 'Mend', 'Guard')} the {c.one('fence', 'gate', 'tree')}": lump}
     c.features.add("extra")
     much = c.whole(low, high)
-    return {key: f"{much} {unit if much > 1 or unit != 'days' else 'day'}"}
+    much = f"{much} {unit if much > 1 or unit != 'days' else 'day'}"
+    return {key: {"much": much, "says": "nothing"} if c.often(0.15, "extra that says nothing") else much}
 
 
 def options(c):

@@ -6,6 +6,7 @@ use super::{Margin, counted, two_places};
 use crate::costing::Offer;
 use crate::input::business::Business;
 use crate::input::job::Takeoff;
+use crate::trade::measure::SlabQuantities;
 use crate::values::Day;
 
 /// The summary under a quote, one short line a fact.
@@ -55,7 +56,7 @@ pub fn summary(
     let weight: Vec<String> = needs
         .slabs
         .iter()
-        .flat_map(|slab| &slab.bars)
+        .flat_map(SlabQuantities::steel)
         .map(|bars| two_places(bars.weight.amount()).to_string())
         .collect();
     if !weight.is_empty() {

@@ -7,9 +7,9 @@ use crate::input::book::rates::FIXED;
 use crate::input::book::roles::{Among, Role};
 use crate::input::book::rules::Rules;
 use crate::input::book::uses::ONE;
-use crate::input::phrases::Effort;
+use crate::input::phrases::{Effort, Much};
 use crate::reading::{At, Place, Problem, Problems, suggest};
-use crate::values::Unit;
+use crate::values::{Amount, Unit};
 
 /// Reports every rule that cannot be followed.
 pub(in crate::input::book) fn check(rules: &Rules, problems: &mut Problems) {
@@ -93,6 +93,11 @@ fn goes_by(rule: &Also, rules: &Rules, problems: &mut Problems) {
         nothing_called(by, rules, problems);
         return;
     }
+    if let (Some(over), Some(unit)) = (&rule.over, unit)
+        && over.value.unit != unit
+    {
+        wrong_unit(over.place, &format!("20 {unit}"), unit.plural(), problems);
+    }
     hours(rule, unit, rules, problems);
     buys(rule, unit, rules, problems);
 }
@@ -134,6 +139,10 @@ fn buys(rule: &Also, unit: Option<Unit>, rules: &Rules, problems: &mut Problems)
     let Some(sold) = rules.selling.get(&item.value).map(|selling| selling.unit) else {
         return;
     };
+    if let Some(much) = &rule.much {
+        bought_for(much, unit, sold, problems);
+        return;
+    }
     let counts = match (&rule.each, unit) {
         (None, Some(unit)) => sold == unit,
         (Some(each), Some(unit)) => {
@@ -177,6 +186,20 @@ fn buys(rule: &Also, unit: Option<Unit>, rules: &Rules, problems: &mut Problems)
             _ => "name an item by the piece, load, trip or day".to_owned(),
         };
         told("wrong-unit", item.place, &what, &help, problems);
+    }
+}
+
+/// So much of an item for so much of what the rule goes by, or so many each time.
+fn bought_for(much: &At<Much>, unit: Option<Unit>, sold: Unit, problems: &mut Problems) {
+    let is_of_it = |much: Amount| much.unit == sold || much.unit == Unit::Plain;
+    match (much.value, unit) {
+        (Much::For(ratio), Some(unit)) if is_of_it(ratio.much) && ratio.per.unit == unit => {}
+        (Much::Each(many), None) if is_of_it(many) => {}
+        (_, Some(unit)) => {
+            let write = format!("2 {sold} per 100 {unit}");
+            wrong_unit(much.place, &write, unit.plural(), problems);
+        }
+        (_, None) => wrong_unit(much.place, &format!("2 {sold}"), "each time", problems),
     }
 }
 

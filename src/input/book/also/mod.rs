@@ -9,26 +9,32 @@ pub use order::{in_order, is_late};
 pub use quantities::{Known, all_known, known};
 
 use super::item::ItemKey;
-use crate::input::phrases::{Begun, Effort, Method};
+use crate::input::phrases::{Begun, Effort, Method, Much};
 use crate::reading::keys::{keys, placeless};
-use crate::reading::{At, Fields, Place, Problem, Problems, Read, Written, words};
-use crate::values::Length;
+use crate::reading::{At, Fields, Place, Problem, Problems, Read, words};
+use crate::values::{Amount, Length};
 
 keys! {
     /// What follows from what.
     pub struct Also in "a rule of `also`" {
         by: Option<At<String>> = "for" as "quantity", none,
             "what it goes by: a quantity of the job, an item that is bought, or another rule that buys",
-            "curved form", by if_said::<String>;
+            "curved form", by Fields::if_said;
         once: Option<At<OnceA>> = "once a" as "word", none,
             "job, pour, slab, load, trip or box, in place of `for`", "pour",
-            by if_said::<OnceA>;
+            by Fields::if_said;
         buy: Option<At<ItemKey>> = "buy" as "name", none, "an item of this book", "stone truck";
         each: Option<At<Begun>> = "each", else "one for one",
             "one for so much begun; of two amounts, the one that is reached first", "12 ton",
-            by if_said::<Begun>;
+            by Fields::if_said;
+        much: Option<At<Much>> = "much", else "as much as it goes by",
+            "how much is bought for so much, or how many each time",
+            "60 lb per 100 sq ft", by Fields::if_said;
+        /// Of all that it goes by together.
+        over: Option<At<Amount>> = "over" as "amount", none,
+            "nothing follows unless there is more than this", "20 ft", by Fields::if_said;
         hours: Option<At<Effort>> = "hours", none,
-            "work for so much, or for each time", "1.2 hours per 100 ft", by if_said::<Effort>;
+            "work for so much, or for each time", "1.2 hours per 100 ft", by Fields::if_said;
         stage: Stage = "stage" as "word", usual "form",
             "when it is done: remove, form, place, strip or return", "place";
         /// A purpose or a task that is built in.
@@ -84,18 +90,6 @@ words! {
 
 placeless! { Stage }
 
-/// What could not be read is told alone: nothing is made of half a rule.
-fn if_said<T: Written>(
-    rule: &Fields<'_>,
-    key: &'static str,
-    problems: &mut Problems,
-) -> Read<Option<At<T>>> {
-    match rule.node(key) {
-        None => Ok(None),
-        Some(_) => rule.need(key, problems).map(Some),
-    }
-}
-
 /// A rule goes by one thing, and something follows from it.
 fn one_of_each(also: Also, _: &Fields<'_>, problems: &mut Problems) -> Read<Also> {
     let fault = match (&also.by, &also.once) {
@@ -103,6 +97,15 @@ fn one_of_each(also: Also, _: &Fields<'_>, problems: &mut Problems) -> Read<Also
         (Some(_), Some(_)) => "goes by two things: write `for` or `once a`, not both",
         _ if also.buy.is_none() && also.hours.is_none() => {
             "makes nothing: write `buy`, `hours` or both"
+        }
+        _ if also.buy.is_none() && also.much.is_some() => {
+            "says `much` of nothing that is bought: write `buy`, or hours `per` so much"
+        }
+        _ if also.each.is_some() && also.much.is_some() => {
+            "says how much in two ways: write `each` or `much`, not both"
+        }
+        (None, Some(_)) if also.over.is_some() => {
+            "counts times, which are never `over` an amount: leave `over` out, or go `for` a quantity"
         }
         _ if also.buy.is_none() && also.each.is_some() => {
             "says `each` of nothing that is bought: write `buy`, or hours `per` so much"

@@ -2,7 +2,7 @@
 
 use crate::input::book::Class;
 use crate::reading::keys::keys;
-use crate::reading::{At, Below, Fields, FromLine, Group as _, Node, Problems, Read};
+use crate::reading::{At, Below, Fields, FromLine, Group as _, Node, Problem, Problems, Read};
 use crate::values::{Amount, Money};
 
 /// Any item of the book, or a lump.
@@ -10,6 +10,16 @@ use crate::values::{Amount, Money};
 pub struct Extra {
     pub name: At<String>,
     pub what: ExtraWhat,
+    pub says: Says,
+}
+
+/// What the customer reads of an extra.
+#[derive(Clone, Debug)]
+pub enum Says {
+    /// Its name, if it is a thing a customer would ask about.
+    Name,
+    Words(String),
+    Nothing,
 }
 
 #[derive(Clone, Debug)]
@@ -41,27 +51,45 @@ keys! {
 }
 
 keys! {
-    pub struct Lump in "a lump" {
-        cost: At<Money> = "cost", required, "what it costs you", "85.00";
+    /// A lump, or an item where more is to be said than how much.
+    pub struct ExtraWritten in "an extra" {
+        much: Option<At<Amount>> = "much" as "amount", none, "so much of an item of the book", "2", by Fields::if_said;
+        cost: Option<At<Money>> = "cost" as "amount", none, "in place of `much`: what a lump costs you", "85.00",
+            by Fields::if_said;
         class: At<Class> = "class", usual "subcontract",
-            "material, labor, equipment, disposal, subcontract or fee", "subcontract";
+            "of a lump: material, labor, equipment, disposal, subcontract or fee", "subcontract";
+        says: Option<String> = "says", else "its name, of material and the work of others",
+            "what the customer reads of it, or `nothing`", "curb cut by the town";
     }
 }
 
 impl FromLine for Extra {
-    const BELOW: Below = Below::Each(&[Lump::TABLE]);
+    const BELOW: Below = Below::Each(&[ExtraWritten::TABLE]);
 
     fn from_line(name: At<String>, node: &Node, problems: &mut Problems) -> Read<Self> {
-        let what = if node.is_map() {
-            let Lump { cost, class } = node.group(problems)?;
-            ExtraWhat::Lump {
-                cost,
-                class: class.value,
+        if !node.is_map() {
+            let what = ExtraWhat::Item(node.read_at(problems)?);
+            let says = Says::Name;
+            return Ok(Self { name, what, says });
+        }
+        let written: ExtraWritten = node.group(problems)?;
+        let class = written.class.value;
+        let what = match (written.much, written.cost) {
+            (Some(much), None) => ExtraWhat::Item(much),
+            (None, Some(cost)) => ExtraWhat::Lump { cost, class },
+            (None, None) | (Some(_), Some(_)) => {
+                let message = format!("`{}` has to have either `much` or `cost`", name.value);
+                let problem = Problem::new("much-or-cost", message).at(name.place);
+                let help = "write `much` of an item of the book, or the `cost` of a lump";
+                return Err(problems.push(problem.help(help)));
             }
-        } else {
-            ExtraWhat::Item(node.read_at(problems)?)
         };
-        Ok(Extra { name, what })
+        let says = match written.says {
+            None => Says::Name,
+            Some(words) if words == "nothing" => Says::Nothing,
+            Some(words) => Says::Words(words),
+        };
+        Ok(Self { name, what, says })
     }
 }
 

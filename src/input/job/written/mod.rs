@@ -9,7 +9,7 @@ mod shape;
 mod slab;
 
 pub use head::{Customer, Exposure, JobHead};
-pub use lists::{Extra, ExtraWhat, SetTo};
+pub use lists::{Extra, ExtraWhat, Says, SetTo};
 pub use openings::OpeningWritten;
 pub(super) use openings::wrong_edge;
 pub use pours::PourWritten;

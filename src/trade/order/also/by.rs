@@ -5,7 +5,7 @@ use crate::input::job::{Slab, Takeoff};
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::order::{ConcreteOrder, Need, NeedItem, Parts, Section, Shares, shares};
-use crate::trade::term::number;
+use crate::trade::term::{number, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
 
@@ -78,6 +78,13 @@ impl Job<'_> {
             group.parts.retain(|(_, part)| !part.value().is_zero());
         }
         groups.retain(|group| !group.parts.is_empty());
+        if let Some(over) = &rule.over {
+            let parts = groups.iter().flat_map(|group| &group.parts);
+            let all = sum(parts.map(|(_, part)| part)).value();
+            if all <= over.value.value {
+                return Vec::new();
+            }
+        }
         groups
     }
 
@@ -180,7 +187,7 @@ impl Job<'_> {
     /// One for each time, or for each thing that there is once.
     fn times(self, name: &str, once: OnceA, only: Option<&Only>) -> Vec<Group> {
         let one = |rule| {
-            let unit = Unit::Piece;
+            let unit = Unit::Plain;
             Quantity::by(rule, format!("{name}, once"), unit, number(1))
         };
         let whole = |placement, rule| Group::of(placement, vec![(Section::Whole, one(rule))]);
@@ -206,7 +213,7 @@ impl Job<'_> {
                 Quantity::by(
                     "each truck it takes",
                     format!("{name}, once"),
-                    Unit::Piece,
+                    Unit::Plain,
                     many,
                 )
             }),

@@ -11,9 +11,8 @@ use by::{Gone, Group, Made, counted_in};
 
 use super::{List, Parts, Section, haul};
 use crate::input::book::{Also, Rules, Stage, in_order, is_late};
-use crate::input::phrases::{Begun, Effort, Ratio};
+use crate::input::phrases::{Begun, Effort, Much, Ratio};
 use crate::reading::At;
-use crate::trade::measure::RemovalQuantities;
 use crate::trade::term::{Term, largest, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
@@ -114,7 +113,7 @@ pub(in crate::trade) fn list(job: Job<'_>, list: &mut List<'_>) -> Vec<String> {
         if !groups.is_empty() {
             says.extend(rule.says.clone());
         }
-        buy(name, rule, groups, job.removals, list);
+        buy(name, rule, groups, job, list);
     }
     says
 }
@@ -131,7 +130,7 @@ pub(in crate::trade) fn done<'a>(job: Job<'_>, list: &List<'a>) -> Vec<AlsoDone<
             let rate = hours.clone().map(|effort| match effort {
                 Effort::For(ratio) => ratio,
                 Effort::Each(much) => {
-                    let per = Amount::new(1.into(), Unit::Piece);
+                    let per = Amount::new(1.into(), Unit::Plain);
                     Ratio { much, per }
                 }
             });
@@ -188,32 +187,31 @@ pub(in crate::trade) fn after_crew<'q>(
             Some(quantity) => vec![Group::of(None, vec![(Section::Whole, quantity.clone())])],
             None => job.groups(name, rule, made(list)),
         };
-        buy(name, rule, groups, job.removals, list);
+        buy(name, rule, groups, job, list);
     }
 }
 
-fn buy(
-    name: &str,
-    rule: &Also,
-    groups: Vec<Group>,
-    removals: &[RemovalQuantities],
-    list: &mut List<'_>,
-) {
+fn buy(name: &str, rule: &Also, groups: Vec<Group>, job: Job<'_>, list: &mut List<'_>) {
+    let pours = job.takeoff.placements.len();
     let Some(item) = &rule.buy else { return };
     let Some(unit) = list.unit(item) else { return };
-    let is_one = groups.len() == 1;
     for group in groups {
         let name = match group.placement {
-            Some(pour) if !is_one => format!("{name}, pour {}", pour + 1),
+            Some(pour) if 1 < pours => format!("{name}, pour {}", pour + 1),
             _ => name.to_owned(),
         };
-        let much = match &rule.each {
-            Some(each) => {
+        let much = match (&rule.each, &rule.much) {
+            (Some(each), _) => {
                 let by = rule.by.as_ref().map_or("", |by| &by.value);
-                let loose = haul::loose_for(by, removals, list.by.rules);
+                let loose = haul::loose_for(by, job.removals, list.by.rules);
                 begun(&name, unit, each, &group.parts, &loose)
             }
-            None => match &group.parts[..] {
+            (None, Some(much)) => {
+                let all = sum(group.parts.iter().map(|(_, part)| part));
+                let (rule, term) = shared(all, unit, much);
+                Quantity::by(rule, name.clone(), unit, term)
+            }
+            (None, None) => match &group.parts[..] {
                 [(_, one)] => counted_in(unit, one),
                 parts => {
                     let all = sum(parts.iter().map(|(_, part)| part));
@@ -223,6 +221,25 @@ fn buy(
         };
         let rule = "by a rule of your own";
         list.buy_for(item, name, rule, much, group.placement, group.shares);
+    }
+}
+
+/// So much for so much, or so many each time.
+fn shared(all: Term, unit: Unit, much: &At<Much>) -> (&'static str, Term) {
+    match much.value {
+        Much::For(ratio) => {
+            let rate = much.clone().map(|_| Ratio {
+                much: Amount::new(ratio.much.value, unit),
+                per: ratio.per,
+            });
+            let names = ("so much", "for each");
+            ("so much for each", all.at_rate(names, &rate))
+        }
+        Much::Each(many) => {
+            let many = Amount::new(many.value, unit);
+            let many = Quantity::given("each time", many, much.place);
+            ("so many each time", all * &many)
+        }
     }
 }
 
