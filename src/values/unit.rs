@@ -165,10 +165,9 @@ impl FromStr for Unit {
             .ok_or_else(|| {
                 if let Some((ours, many)) = Self::metric(text) {
                     let message = format!("`{text}` is not a unit that items are sold by here");
-                    let one = super::Amount::new(super::rounding::to_places(Decimal::ONE / many, 7).normalize(), ours);
+                    let one = super::rounding::to_places(Decimal::ONE / many, 7).normalize();
                     let help = format!(
-                        "price it by the {ours}: 1 {wanted} is {} {ours}; amounts may be written in {wanted}",
-                        one.value
+                        "price it by the {ours}: 1 {wanted} is {one} {ours}; amounts may be written in {wanted}"
                     );
                     return Unreadable::new("unknown-unit", message, help);
                 }

@@ -6,6 +6,13 @@ use crate::input::sections::{EdgeBars, Thickened};
 use crate::reading::At;
 use crate::values::Length;
 
+/// Compacted, of what and how deep.
+#[derive(Clone, Debug)]
+pub struct Base {
+    pub depth: At<Length>,
+    pub material: At<String>,
+}
+
 /// Everything a slab may have beyond one even thickness.
 #[derive(Clone, Debug, Default)]
 pub struct Sections {
@@ -29,7 +36,7 @@ pub struct Steps {
     /// Where it meets the edge, on the site; the way down is to the right of the way from one to the other.
     pub top: (Point, Point),
     /// Under the steps below the slab.
-    pub base: Option<super::takeoff::Base>,
+    pub base: Option<Base>,
     /// Along each of them.
     pub bars: Option<At<EdgeBars>>,
     /// From bottom to top, as measured.

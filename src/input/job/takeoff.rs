@@ -82,7 +82,7 @@ pub struct Slab {
     /// In place of the business's.
     pub allowance: Option<At<Percent>>,
     pub mix: At<String>,
-    pub base: Option<Base>,
+    pub base: Option<super::Base>,
     pub bars: Option<Bars>,
     pub mesh: Option<At<String>>,
     /// Across its doweled edges.
@@ -131,12 +131,6 @@ pub struct Opening {
     pub edges: Vec<EdgePart>,
     /// The middle of a ring: part of the slab's own shape, and taken off however small it is.
     pub of_ring: bool,
-}
-
-#[derive(Clone, Debug)]
-pub struct Base {
-    pub depth: At<Length>,
-    pub material: At<String>,
 }
 
 /// A band of another finish along the open edges.

@@ -2,9 +2,10 @@
 
 use super::shape::{ambiguous, any_of};
 use crate::geometry::{Compass, Point, Side};
+use crate::input::job::Base;
 use crate::input::job::sections::Steps;
 use crate::input::job::sides::{NamedSide, Sides};
-use crate::input::job::takeoff::{Base, Slab};
+use crate::input::job::takeoff::Slab;
 use crate::input::job::{EdgeKind, Meets, positions};
 use crate::input::phrases::{BasePhrase, EdgeName};
 use crate::input::sections::StepsWritten;
