@@ -165,9 +165,8 @@ impl FromStr for Unit {
             .ok_or_else(|| {
                 if let Some((ours, many)) = Self::metric(text) {
                     let message = format!("`{text}` is not a unit that items are sold by here");
-                    let one = super::rounding::to_places(Decimal::ONE / many, 7).normalize();
                     let help = format!(
-                        "price it by the {ours}: 1 {wanted} is {one} {ours}; amounts may be written in {wanted}"
+                        "price it by the {ours}: {many} {wanted} is 1 {ours}; amounts may be written in {wanted}"
                     );
                     return Unreadable::new("unknown-unit", message, help);
                 }
@@ -208,8 +207,8 @@ mod tests {
     #[test]
     fn a_metric_unit_is_not_sold_by_and_its_factor_is_told() {
         let refused = |text: &str| text.parse::<Unit>().unwrap_err();
-        // 1 ÷ 0.3048, squared, by a pocket calculator: 10.7639104.
-        let help = "price it by the sq ft: 1 m2 is 10.7639104 sq ft; amounts may be written in m2";
+        // 0.3048 × 0.3048.
+        let help = "price it by the sq ft: 0.09290304 m2 is 1 sq ft; amounts may be written in m2";
         assert_eq!(refused("m2").help, help);
         assert_eq!(refused("furlong").code, "unknown-unit");
         assert_eq!(refused("M").code, "unknown-unit");
