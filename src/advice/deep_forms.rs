@@ -10,7 +10,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     }
     let answers = case.slabs().filter_map(|(slab, _)| {
         // A step by itself has a rate that holds its form.
-        let formed = slab.edges.iter().filter(|part| part.kind.has_form() && !slab.is_step());
+        let formed = slab.edges.iter().filter(|part| part.has_form() && !slab.is_step());
         let deepest = formed.map(|part| slab.edge_depth(part)).max()?;
         (limit.value < deepest).then(|| {
             let message = format!(

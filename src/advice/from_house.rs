@@ -2,7 +2,7 @@
 
 use super::{Case, DECIDES};
 use crate::geometry::Compass;
-use crate::input::job::{EdgeKind, Slab};
+use crate::input::job::{EdgeKind, Fall, Slab};
 use crate::input::phrases::Slope;
 use crate::reading::Problem;
 use crate::tables::slopes;
@@ -14,30 +14,35 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         .slabs
         .iter()
         .filter(|slab| slab.on.is_none() && slab.kind != "step" && meets_house(slab, None));
-    slabs.filter_map(|slab| of_slab(slab)).collect()
+    slabs.flat_map(|slab| of_slab(slab)).collect()
 }
 
-fn of_slab(slab: &Slab) -> Option<Problem> {
-    let help = format!(
+fn of_slab(slab: &Slab) -> Vec<Problem> {
+    if slab.falls.is_empty() {
+        let message = format!("`{}` is level, and meets a house", slab.key);
+        let problem = Problem::new("flat-at-house", message).at(slab.place);
+        return vec![problem.help(help())];
+    }
+    let falls = slab.falls.iter();
+    falls.filter_map(|fall| of_fall(slab, fall)).collect()
+}
+
+fn help() -> String {
+    format!(
         "2% or more away from the house, which 1/4 in per ft is; source: {}; {DECIDES}",
         slopes::AWAY
-    );
-    let Some(fall) = &slab.fall else {
-        let message = format!("`{}` is level, and meets a house", slab.key);
-        return Some(
-            Problem::new("flat-at-house", message)
-                .at(slab.place)
-                .help(help),
-        );
-    };
-    if let Some(toward) = fall.toward
+    )
+}
+
+fn of_fall(slab: &Slab, fall: &Fall) -> Option<Problem> {
+    if let Some(toward) = fall.to.side()
         && meets_house(slab, Some(toward))
     {
         let message = format!("`{}` falls {} to a house", slab.key, toward.name());
         return Some(
             Problem::new("falls-to-house", message)
                 .at(fall.rise.place)
-                .help(help),
+                .help(help()),
         );
     }
     let least = Slope::percent(slopes::AWAY_FROM_HOUSE);
@@ -50,7 +55,7 @@ fn of_slab(slab: &Slab) -> Option<Problem> {
             );
             Problem::new("flat-at-house", message)
                 .at(fall.rise.place)
-                .help(help)
+                .help(help())
         })
 }
 

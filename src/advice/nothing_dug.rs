@@ -3,15 +3,29 @@
 use rust_decimal::Decimal;
 
 use super::Case;
-use crate::input::job::RemovalMaterial;
+use crate::input::job::{RemovalMaterial, Slab};
 use crate::reading::Problem;
 use crate::values::{Amount, Unit, rounding};
 
-pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    let mut removals = case.takeoff.head.removals.iter();
-    if removals.any(|one| one.material == RemovalMaterial::Soil) {
+/// Less than half of what is covered is more often a slip than ground that is ready (common practice, no source).
+fn little(dug: Decimal, covered: Decimal, first: &Slab) -> Vec<Problem> {
+    if covered <= dug * Decimal::TWO {
         return Vec::new();
     }
+    let message = format!(
+        "soil is dug out over `{}`, and slabs with a base cover `{}`",
+        Amount::new(rounding::to_places(dug, 0), Unit::SquareFoot),
+        Amount::new(rounding::to_places(covered, 0), Unit::SquareFoot)
+    );
+    let help = "check the size; `under: [patio]` with `depth: 8 in` digs as far as the slabs go; if the rest of the ground is ready, leave it (common practice, no source)";
+    vec![
+        Problem::new("little-dug", message)
+            .at(first.place)
+            .help(help.replace("patio", &first.key)),
+    ]
+}
+
+pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     // A slab upon another lies on no soil.
     let laid = case.slabs().filter(|(slab, _)| slab.on.is_none());
     let with_base = laid.filter_map(|(slab, found)| Some((slab, found.base.as_ref()?, found)));
@@ -19,9 +33,16 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let Some((first, ..)) = all.first() else {
         return Vec::new();
     };
+    let removals = case.offer.quoted().needs.removals.iter();
+    let soil = removals.filter(|one| one.material == RemovalMaterial::Soil);
+    let soil: Vec<Decimal> = soil.map(|one| one.area.value()).collect();
+    if !soil.is_empty() {
+        let covered = all.iter().map(|(_, base, _)| base.area.value()).sum();
+        return little(soil.into_iter().sum(), covered, first);
+    }
     let yards: Decimal = all
         .iter()
-        .map(|(_, base, found)| base.value() + found.concrete.value())
+        .map(|(_, base, found)| base.compacted.value() + found.concrete.value())
         .sum();
     let message = format!(
         "no soil is dug out, and concrete and base take `{}`",

@@ -60,10 +60,10 @@ fn across(slab: &Slab) -> Option<(Slope, Place)> {
     if let Some(cross) = &slab.around.cross_fall {
         return Some((cross.value, cross.place));
     }
-    let fall = slab.fall.as_ref()?;
+    let fall = slab.falls.first()?;
     let (low, high) = slab.outline.bounds();
     let (east_west, north_south) = (high.x - low.x, high.y - low.y);
-    let along = match fall.toward {
+    let along = match fall.to.side() {
         None => false,
         Some(Compass::North | Compass::South) => east_west < north_south,
         Some(Compass::East | Compass::West) => north_south < east_west,

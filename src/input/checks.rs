@@ -85,8 +85,8 @@ pub(super) fn in_unit(
     key: &str,
     problems: &mut Problems,
 ) -> Read<At<Amount>> {
-    if at.value.unit == unit {
-        return Ok(at);
+    if let Some(value) = at.value.to(unit) {
+        return Ok(At { value, ..at });
     }
     let (found, wanted) = (at.value.unit.symbol(), unit.symbol());
     let (message, help) = match (at.value.unit, unit) {

@@ -2,7 +2,7 @@
 
 use crate::input::book::Curing;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, FallPhrase, Sawn, Thickness,
+    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, Falls, Sawn, Thickness,
 };
 use crate::input::sections::Thickened;
 use crate::reading::At;
@@ -40,7 +40,11 @@ keys! {
         joints: Option<At<Option<Length>>> = "joints", else "none", "longest side of a panel", "8 ft";
         sawn: Option<At<Sawn>> = "sawn" as "yes, no or depth", usual "no",
             "whether its joints are sawn, and how deep if not a quarter of the slab", "1 1/4 in";
-        fall: Option<At<FallPhrase>> = "fall", else "level", "so that water runs off", "1/4 in per ft";
+        fall: Option<At<Falls>> = "fall" as "slope", else "level",
+            "so that water runs off: to a side, to a box of the slab, or one for each part by your words for it",
+            "1/4 in per ft", by super::phrases::falls;
+        level_base: Option<At<bool>> = "level base", usual "no",
+            "its bottom is level, so that it is thicker where it is high; `thickness` is that of the low end", "yes";
         /// `Some(None)` is an explicit `none`.
         thickened: Option<At<Option<Thickened>>> = "thickened" as "edges", else "none",
             "edges that go deeper, with the whole depth", "all open, 12 in wide, 12 in deep",

@@ -60,7 +60,7 @@ struct OfSlabs {
 pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
     let of_slabs = of_slabs(takeoff, by, memo);
     let (slabs, orders) = (&of_slabs.slabs, &of_slabs.orders);
-    let removals = measure::removals(takeoff);
+    let removals = measure::removals(takeoff, slabs, by.order);
     let extras: Vec<&Extra> = takeoff.head.extras.iter().chain(&takeoff.added).collect();
     let mut list = List::new(
         by,

@@ -28,8 +28,25 @@ impl Amount {
         if text.starts_with(|c: char| c.is_ascii_digit()) {
             text.parse()
         } else {
-            Ok(Self::new(Decimal::ONE, text.parse()?))
+            Self::new(Decimal::ONE, Unit::Plain).of_unit(text)
         }
+    }
+
+    /// So many of the unit that is written; metric ones in ours, by how many of them make one.
+    fn of_unit(self, unit: &str) -> Result<Self, Unreadable> {
+        match Unit::metric(unit) {
+            Some((ours, many)) => Ok(Self::new(self.value / many, ours)),
+            None => Ok(Self::new(self.value, unit.parse()?)),
+        }
+    }
+
+    /// The same in another unit, where both measure the same.
+    pub fn to(self, unit: Unit) -> Option<Self> {
+        if self.unit == unit {
+            return Some(self);
+        }
+        let (mine, theirs) = self.unit.over(unit)?;
+        Some(Self::new(self.value * mine / theirs, unit))
     }
 
     /// The number alone, grouped, at most four places, as a pocket calculator would show it.
@@ -83,7 +100,7 @@ impl Length {
 impl FromStr for Amount {
     type Err = Unreadable;
 
-    /// Reads `120 sq ft`, `2 1/2 cu yd`, `0.25 cu yd`, `1/4 cu yd`.
+    /// Reads `120 sq ft`, `2 1/2 cu yd`, `0.25 cu yd`, `1/4 cu yd`, and `12.5 m2` as what that is in sq ft.
     fn from_str(text: &str) -> Result<Self, Unreadable> {
         let text = text.trim();
         let refuse = || {
@@ -98,12 +115,12 @@ impl FromStr for Amount {
         let written = written.trim_end();
         let meant = || number::slip(written, |meant| text.replacen(written, meant, 1));
         let value = number::mixed(written).ok_or_else(|| refuse().or_help(meant()))?;
-        let unit = if unit.trim().is_empty() {
-            Unit::Plain
+        let plain = Self::new(value, Unit::Plain);
+        if unit.trim().is_empty() {
+            Ok(plain)
         } else {
-            unit.parse()?
-        };
-        Ok(Self { value, unit })
+            plain.of_unit(unit)
+        }
     }
 }
 
@@ -124,6 +141,25 @@ mod tests {
         case("1/4 cu yd", dec!(0.25), Unit::CubicYard);
         case("14", dec!(14), Unit::Plain);
         case("½ cu yd", dec!(0.5), Unit::CubicYard);
+        // Divided by what one of ours is in metric units, exactly: a trace of the 28th digit at most.
+        case("764.554857984 m3", dec!(1000), Unit::CubicYard);
+        case("9.290304 m2", dec!(100), Unit::SquareFoot);
+        case("45.359237 kg", dec!(100), Unit::Pound);
+        case("3.785411784 L", dec!(1), Unit::Gallon);
+        case("0.90718474 t", dec!(1), Unit::Ton);
+        case("3.048 m", dec!(10), Unit::Foot);
+        case("3 EA", dec!(3), Unit::Piece);
+        case("2 TON", dec!(2), Unit::Ton);
+        let to = |text: &str, unit| text.parse::<Amount>().unwrap().to(unit);
+        assert_eq!(
+            to("27 cu ft", Unit::CubicYard),
+            Some(Amount::new(dec!(1), Unit::CubicYard))
+        );
+        assert_eq!(
+            to("45 min", Unit::Hour),
+            Some(Amount::new(dec!(0.75), Unit::Hour))
+        );
+        assert_eq!(to("1 lb", Unit::Hour), None);
         let refused = |text: &str| text.parse::<Amount>().unwrap_err();
         assert_eq!(refused("cu yd").code, "bad-quantity");
         assert_eq!(refused("12 furlongs").code, "unknown-unit");

@@ -3,6 +3,9 @@
 use std::fmt;
 use std::str::FromStr;
 
+use rust_decimal::Decimal;
+use rust_decimal_macros::dec;
+
 use super::Unreadable;
 
 macro_rules! units {
@@ -73,17 +76,87 @@ impl Unit {
     }
 }
 
-/// What one of a metric unit is in ours, as far as it helps to convert; by definition (NIST SP 811, from memory)
-/// 1 ft is 0.3048 m, 1 gal 3.785411784 l, 1 lb 0.45359237 kg, 1 ton 2,000 lb.
-const METRIC: &[(&str, &str, &str)] = &[
-    ("m", "3.28084", "ft"),
-    ("m2", "10.76391", "sq ft"),
-    ("m3", "1.307951", "cu yd"),
-    ("l", "0.2641721", "gal"),
-    ("kg", "2.204623", "lb"),
-    ("t", "1.102311", "ton"),
-    ("tonne", "1.102311", "ton"),
+/// Metric units: the unit of ours that they are read in, and how many of them make one of it, exactly
+/// (NIST SP 811, from memory): 1 ft is 0.3048 m, 1 gal 3.785411784 l, 1 lb 0.45359237 kg, 1 ton 2,000 lb.
+const METRIC: &[(&[&str], Decimal, Unit)] = &[
+    (&["mm"], dec!(25.4), Unit::Inch),
+    (&["cm"], dec!(2.54), Unit::Inch),
+    (&["m", "meter", "meters"], dec!(0.3048), Unit::Foot),
+    (&["m2", "sq m", "m²"], dec!(0.09290304), Unit::SquareFoot),
+    (&["m3", "cu m", "m³"], dec!(0.764554857984), Unit::CubicYard),
+    (&["l", "liter", "liters"], dec!(3.785411784), Unit::Gallon),
+    (&["kg"], dec!(0.45359237), Unit::Pound),
+    (&["t", "tonne", "tonnes"], dec!(0.90718474), Unit::Ton),
 ];
+
+/// What a unit measures, and how much of it, in the smallest of its kind here.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Measures {
+    Length,
+    Area,
+    Volume,
+    Weight,
+    Time,
+}
+
+impl Unit {
+    /// A metric unit by its name: the unit of ours it is read in, and how many of it make one of ours.
+    /// `M` and `T` are no metric units: they mean a thousand and a ton where capitals are written.
+    pub(super) fn metric(text: &str) -> Option<(Self, Decimal)> {
+        let text = text.trim();
+        let small = text.to_lowercase();
+        let is = |name: &&str| *name == text || (1 < name.len() || text == "L") && **name == small;
+        let found = METRIC
+            .iter()
+            .find(|(names, ..)| names.iter().any(|name| is(name)));
+        found.map(|(_, many, unit)| (*unit, *many))
+    }
+
+    fn measures(self) -> Option<(Measures, Decimal)> {
+        Some(match self {
+            Self::Inch => (Measures::Length, dec!(1)),
+            Self::Foot => (Measures::Length, dec!(12)),
+            Self::SquareFoot => (Measures::Area, dec!(1)),
+            Self::Milliliter => (Measures::Volume, dec!(1)),
+            // In cubic inches of 16.387064 ml: 1 gal is 231 of them.
+            Self::Gallon => (Measures::Volume, dec!(3785.411784)),
+            Self::CubicFoot => (Measures::Volume, dec!(28316.846592)),
+            Self::CubicYard => (Measures::Volume, dec!(764554.857984)),
+            Self::Pound => (Measures::Weight, dec!(1)),
+            Self::Ton => (Measures::Weight, dec!(2000)),
+            Self::Minute => (Measures::Time, dec!(1)),
+            Self::Hour => (Measures::Time, dec!(60)),
+            Self::Piece
+            | Self::Bag
+            | Self::Sheet
+            | Self::Roll
+            | Self::Load
+            | Self::Trip
+            | Self::CrewHour
+            | Self::Day
+            | Self::Lump
+            | Self::Dollar
+            | Self::Percent
+            | Self::Psi
+            | Self::Plain => return None,
+        })
+    }
+
+    /// How many of `other` make one of this, above and below the line; none where they measure different things.
+    pub(super) fn over(self, other: Self) -> Option<(Decimal, Decimal)> {
+        let ((what, mine), (same, theirs)) = (self.measures()?, other.measures()?);
+        (what == same).then_some((mine, theirs))
+    }
+
+    /// Whether it measures an area, and whether a volume.
+    pub fn flat_or_solid(self) -> Option<bool> {
+        match self.measures()? {
+            (Measures::Area, _) => Some(false),
+            (Measures::Volume, _) => Some(true),
+            (Measures::Length | Measures::Weight | Measures::Time, _) => None,
+        }
+    }
+}
 
 impl fmt::Display for Unit {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -105,9 +178,11 @@ impl FromStr for Unit {
             .find(fits)
             .copied()
             .ok_or_else(|| {
-                if let Some((_, one, ours)) = METRIC.iter().find(|(unit, ..)| *unit == wanted) {
-                    let message = format!("`{text}` is not a unit that books and jobs are in");
-                    let help = format!("convert it: 1 {wanted} is {one} {ours}");
+                if let Some((ours, many)) = Self::metric(text) {
+                    let message = format!("`{text}` is not a unit that items are sold by here");
+                    let help = format!(
+                        "price it by the {ours}: {many} {wanted} is 1 {ours}; amounts may be written in {wanted}"
+                    );
                     return Unreadable::new("unknown-unit", message, help);
                 }
                 let known: Vec<&str> = Self::ALL
@@ -148,11 +223,13 @@ mod tests {
     }
 
     #[test]
-    fn a_metric_unit_is_refused_with_what_it_is_in_ours() {
+    fn a_metric_unit_is_not_sold_by_and_its_factor_is_told() {
         let refused = |text: &str| text.parse::<Unit>().unwrap_err();
-        assert_eq!(refused("m2").help, "convert it: 1 m2 is 10.76391 sq ft");
+        // 0.3048 × 0.3048.
+        let help = "price it by the sq ft: 0.09290304 m2 is 1 sq ft; amounts may be written in m2";
+        assert_eq!(refused("m2").help, help);
         assert_eq!(refused("furlong").code, "unknown-unit");
-        // 1 ÷ 0.3048, squared, by a pocket calculator: 10.7639104.
-        assert_eq!(refused("m3").help, "convert it: 1 m3 is 1.307951 cu yd");
+        assert_eq!(refused("M").code, "unknown-unit");
+        assert!(Unit::metric("M").is_none() && Unit::metric("T").is_none());
     }
 }

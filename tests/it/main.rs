@@ -12,6 +12,7 @@ mod defaults;
 mod docs;
 mod errors;
 mod golden;
+mod ground;
 mod money_forms;
 mod named_sides;
 mod own_rules;

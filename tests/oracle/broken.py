@@ -71,6 +71,19 @@ RULES = {
     "a landing takes the hours of one step": instead(
         slab.Slab, "is_step", lambda was: property(lambda self: was.fget(self) or "on" in self.own)
     ),
+    "base stops at the forms": instead(slab.Slab, "base_area", lambda _: lambda self, _: self.area),
+    "base lies where thick edges stand": instead(slab.Slab, "edge_below", lambda was: lambda self, level: was(self, D(0))),
+    "the corners of base and digging are round": instead(
+        slab.Slab, "past", lambda was: lambda self, chosen, out: was(self, chosen, out) - len(chosen) * out * out / 1000
+    ),
+    "nothing is dug under slabs": instead(slab.Slab, "dug", lambda _: lambda self, _: (self.area, D(0))),
+    "a level base makes nothing thicker": instead(slab.Slab, "on_level", lambda _: lambda _: None),
+    "the face of a step-down needs no form": instead(
+        slab.Slab, "formed", lambda _: lambda self: [p for p in self.pieces + self.inner if p.kind in slab.FORMED]
+    ),
+    "every form is a foot high": instead(slab.Slab, "faces", lambda _: lambda self, limit: self.form(limit)),
+    "steps have no base": instead(slab.Slab, "step_base", lambda _: property(lambda _: (D(0), None))),
+    "steps have no bars": instead(steel, "step_bars", lambda _: lambda *_: []),
     "steps a tenth taller": instead(slab.Slab, "step_concrete", prop(D("1.1"))),
     "risers need no form": instead(slab.Slab, "riser_form", prop(D(0))),
     "a stoop is filled twice": instead(slab.Slab, "fill", prop(D(2))),

@@ -30,6 +30,7 @@ DAY = "2026-05-04"
 # What dice may lay out and nobody can build; a few in a hundred, or nothing would be compared.
 LEFT_OUT = {
     "edge-too-wide": "no room for thick edges",
+    "edge-too-shallow": "a thick edge no deeper than the slab",
     "slabs-overlap": "slabs that overlap",
     "over-an-opening": "a step over an opening",
     "box-outside": "a box over an opening",

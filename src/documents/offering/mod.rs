@@ -11,6 +11,7 @@ mod choices;
 mod cure;
 mod dowels;
 mod english;
+mod falls;
 mod money;
 mod openings;
 pub(super) mod phrases;

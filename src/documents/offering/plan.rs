@@ -27,9 +27,8 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
     };
     let thickness = one_for_all(flat().map(|slab| sections::thickness(slab)))
         .map(|thickness| format!("{thickness} thick"));
-    let slope =
-        one_for_all(flat().filter_map(|slab| slab.fall.as_ref().map(|fall| fall.rise.value)))
-            .map(|rise| format!("{} per ft", length(rise)));
+    let slope = one_for_all(flat().flat_map(|slab| slab.falls.iter().map(|fall| fall.rise.value)))
+        .map(|rise| format!("{} per ft", length(rise)));
     let unplaced = 1 < of
         .takeoff
         .slabs
@@ -73,11 +72,11 @@ fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
             .filter(|part| part.kind != EdgeKind::Open)
             .map(|part| edge(slab, part))
             .collect(),
-        fall: slab
-            .fall
-            .as_ref()
-            .and_then(|fall| fall.toward)
-            .map(Direction::from),
+        // Of several the words say where they are; an arrow would say it of the whole slab.
+        fall: match &slab.falls[..] {
+            [only] => only.to.side().map(Direction::from),
+            _ => None,
+        },
         panels: panels
             .map(|panels| {
                 panels

@@ -1,6 +1,6 @@
 //! What we take out, in the customer's words.
 
-use super::phrases::{capital, length, sides, size_of};
+use super::phrases::{capital, length, list, sides, size_of};
 use crate::input::job::{Permit, Removal, Takeoff};
 use crate::input::phrases::SizePhrase;
 
@@ -24,7 +24,18 @@ pub(super) fn removed(takeoff: &Takeoff) -> String {
 
 fn said(removal: &Removal) -> String {
     let name = &removal.name.value;
-    let text = match removal.size.value {
+    let Some(size) = removal.size.as_ref().map(|size| size.value) else {
+        let under: Vec<String> = removal
+            .under
+            .iter()
+            .map(|slab| slab.value.clone())
+            .collect();
+        let deep = removal.depth.as_ref().map_or_else(String::new, |depth| {
+            format!(", {} deep", length(depth.value))
+        });
+        return format!("{name} under {}{deep}", list(&under));
+    };
+    let text = match size {
         SizePhrase::Block {
             length: long,
             width,
@@ -38,7 +49,7 @@ fn said(removal: &Removal) -> String {
         SizePhrase::Circle { diameter } => format!("{name}, {} across", length(diameter)),
         SizePhrase::Shape(shape) => shape.outline().map_or_else(
             |_| name.clone(),
-            |outline| format!("{name}, {}", size_of(Some(removal.size.value), &outline)),
+            |outline| format!("{name}, {}", size_of(Some(size), &outline)),
         ),
     };
     match &removal.saw_cut {

@@ -1,7 +1,7 @@
 //! What we will do, made from the takeoff.
 
 use super::phrases::{area, is_plain, length, list, size};
-use super::{Offering, sections, surface};
+use super::{Offering, falls, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
 use crate::input::job::{Extra, ExtraWhat, Says, Slab, Takeoff};
@@ -37,6 +37,14 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     add("Pour", poured(takeoff, slabs));
     add("Edges", each(takeoff, sections::edges));
     add("Steps", sections::steps(takeoff));
+    let levels = takeoff.slabs.iter();
+    let levels: Vec<String> = levels
+        .filter_map(|slab| falls::lower(takeoff, slab))
+        .collect();
+    add("Levels", levels.join("; "));
+    if falls::are_to_be_told(&takeoff.slabs) {
+        add("Falls", each(takeoff, falls::said));
+    }
     add(
         "Concrete",
         each(takeoff, |slab| of.rules.mixes.get(&slab.mix.value).map(mix)),

@@ -112,13 +112,22 @@ pub(super) fn steps(takeoff: &Takeoff) -> String {
         };
         let treads = steps.tread.as_ref().filter(|_| steps.treads() != 0);
         let treads = treads.map(|tread| format!(", {} treads", inches(tread.value)));
+        let base = steps.base.as_ref().filter(|_| steps.treads() != 0);
+        let base = base.map(|base| {
+            format!(
+                ", on {} of {}",
+                inches(base.depth.value),
+                base.material.value
+            )
+        });
         Some(format!(
-            "{risers} of {}{}, {} wide, down to the {} of the {}",
+            "{risers} of {}{}, {} wide, down to the {} of the {}{}",
             inches(steps.rise.value),
             treads.unwrap_or_default(),
             length(steps.width.value),
             steps.edge.name(),
-            slab.called
+            slab.called,
+            base.unwrap_or_default()
         ))
     });
     flights.collect::<Vec<String>>().join("; ")

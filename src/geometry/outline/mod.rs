@@ -2,6 +2,7 @@
 
 use rust_decimal::Decimal;
 
+use super::compass::Compass;
 use super::point::Point;
 use super::side::Side;
 use super::walk::{ClosingError, Leg, WalkError};
@@ -136,6 +137,15 @@ impl Outline {
     /// Of the outline itself, counter-clockwise; holes have their own.
     pub fn sides(&self) -> &[Side] {
         &self.sides
+    }
+
+    /// How far it reaches along the way to a side.
+    pub fn run(&self, toward: Compass) -> Length {
+        let (low, high) = self.bounds();
+        Length::nanometres(match toward {
+            Compass::North | Compass::South => high.y - low.y,
+            Compass::East | Compass::West => high.x - low.x,
+        })
     }
 
     /// The diameter, when this is a circle.

@@ -48,6 +48,16 @@ impl Strip {
 
 /// Corners of these strips, each counted once.
 pub fn corners(outline: &Outline, strips: &[Strip]) -> Corners {
+    counted(outline, strips, &|turn| turn)
+}
+
+/// The same for strips outside the outline: what turns outward adds squares, so they are below zero.
+pub fn corners_outside(outline: &Outline, strips: &[Strip]) -> Corners {
+    counted(outline, strips, &Turn::back)
+}
+
+fn counted(outline: &Outline, strips: &[Strip], seen: &dyn Fn(Turn) -> Turn) -> Corners {
+    let is_outside = seen(Turn::RIGHT_ANGLE).is_right();
     let sides = outline.sides();
     let mut found = Corners::default();
     for (i, side) in sides.iter().enumerate() {
@@ -58,12 +68,13 @@ pub fn corners(outline: &Outline, strips: &[Strip]) -> Corners {
         let after = strips
             .iter()
             .any(|strip| strip.side == next && strip.begins());
-        let turn = Turn::at(side, &sides[next]);
+        let corner = Turn::at(side, &sides[next]);
+        let turn = seen(corner);
         match (before, after) {
             (true, true) => {
                 found.squares += turn.mitre();
-                found.outside += usize::from(turn.is_left());
-                found.inside += usize::from(turn.is_right());
+                found.outside += usize::from(corner.is_left());
+                found.inside += usize::from(corner.is_right());
                 found.uneven |= !turn.is_square() && (turn.is_left() || turn.is_right());
             }
             (true, false) | (false, true) => {
@@ -77,7 +88,7 @@ pub fn corners(outline: &Outline, strips: &[Strip]) -> Corners {
             && strips.iter().any(|strip| strip.side == i)
         {
             let half = side.length() / radius / Decimal::TWO;
-            found.squares += if side.bulge < Length::ZERO {
+            found.squares += if (side.bulge < Length::ZERO) != is_outside {
                 -half
             } else {
                 half
@@ -213,6 +224,19 @@ enum End {
 }
 
 impl Turn {
+    const RIGHT_ANGLE: Self = Self {
+        sine: Decimal::ONE,
+        cosine: Decimal::ZERO,
+    };
+
+    /// As it is seen from the other side of the outline.
+    fn back(self) -> Self {
+        Self {
+            sine: -self.sine,
+            ..self
+        }
+    }
+
     fn at(side: &Side, next: &Side) -> Self {
         let (a, b) = (direction(side, End::Last), direction(next, End::First));
         Self {

@@ -113,3 +113,63 @@ fn strips_that_meet_in_the_middle_are_too_wide() {
     assert_eq!(too_wide(&round, &all(&round), inches(23)), None);
     assert!(too_wide(&round, &all(&round), inches(24)).is_some());
 }
+
+/// Square feet outside of whole sides, so far out.
+fn outside(outline: &Outline, strips: &[Strip], width: Decimal) -> Decimal {
+    let length: Decimal = strips
+        .iter()
+        .map(|strip| outline.sides()[strip.side].length())
+        .sum();
+    length * width - corners_outside(outline, strips).squares * width * width
+}
+
+/// Each the difference of two whole outlines, the larger one drawn by itself.
+#[test]
+fn what_lies_outside_is_a_larger_outline_less_this_one() {
+    #[track_caller]
+    fn case(slab: &Outline, width: Decimal, larger: Decimal) {
+        let error = (outside(slab, &all(slab), width) - (larger - slab.area())).abs();
+        assert!(error < dec!(0.000001), "{error}");
+    }
+    let slab = Outline::rectangle(feet(12), feet(10));
+    case(&slab, dec!(0.5), dec!(13) * dec!(11));
+    let larger = "east 12 ft, north 7 ft, west 4 ft, north 3 ft, west 8 ft, south 10 ft";
+    case(&ell(), dec!(1), walked(larger).area());
+    case(
+        &Outline::circle(feet(10)),
+        dec!(1),
+        Outline::circle(feet(12)).area(),
+    );
+    // Straight sides and arcs that run on into each other.
+    let long = "east 10 ft, north 6 ft bulge 3 ft, west 10 ft, south 6 ft bulge 3 ft";
+    let larger = "east 10 ft, north 8 ft bulge 4 ft, west 10 ft, south 8 ft bulge 4 ft";
+    case(&walked(long), dec!(1), walked(larger).area());
+    // A right triangle 6, 8, 10: the one a foot outside is half as large again (inradius 2).
+    let legs = crate::geometry::walks::legs("east 8 ft, north 6 ft");
+    let triangle = Outline::walked_back(&legs, Length::ZERO).unwrap();
+    case(&triangle, dec!(1), dec!(24) * dec!(2.25));
+}
+
+#[test]
+fn outside_strips_end_square_or_at_the_side_of_an_inside_corner() {
+    let slab = Outline::rectangle(feet(12), feet(10));
+    let two = [whole(0), whole(2)];
+    assert_eq!(outside(&slab, &two, dec!(1)), dec!(24));
+    let part = |from, to| Strip {
+        side: 0,
+        stretch: Some((feet(from), feet(to))),
+    };
+    assert_eq!(
+        corners_outside(&slab, &[part(2, 7), whole(1)]).squares,
+        dec!(0)
+    );
+    assert_eq!(
+        corners_outside(&slab, &[part(2, 12), whole(1)]).squares,
+        dec!(-1)
+    );
+    let found = corners_outside(&ell(), &all(&ell()));
+    assert_eq!(
+        (found.outside, found.inside, found.squares),
+        (5, 1, dec!(-4))
+    );
+}

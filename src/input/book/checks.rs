@@ -14,6 +14,7 @@ use crate::values::Unit;
 /// Reports every contradiction.
 pub(super) fn check(rules: &Rules, problems: &mut Problems) {
     laps(rules, problems);
+    by_weight(rules, problems);
     for item in rules.dowels.values().flat_map(DowelStock::items) {
         if let Some(selling) = rules.selling.get(&item.value)
             && selling.unit != Unit::Piece
@@ -73,6 +74,46 @@ fn not_wasted(rules: &Rules, problems: &mut Problems) {
             let problem = Problem::new("no-waste-here", why).at(waste.place);
             problems.push(problem.also(place, "bought here").help(help));
         }
+    }
+}
+
+/// A rate by the ton asks what the work weighs: by what is delivered, or by what a dumped yard weighs.
+fn by_weight(rules: &Rules, problems: &mut Problems) {
+    for (task, rate) in &rules.rates.0 {
+        if rate.value.per.unit != Unit::Ton {
+            continue;
+        }
+        let (message, help) = if task == "base" {
+            let mut bases = rules.bases.iter();
+            let other = bases.find(|(_, base)| base.delivered.value.much.unit != Unit::Ton);
+            let Some((name, _)) = other else { continue };
+            (
+                format!("`base` is rated by the ton, and `{name}` is not delivered by the ton"),
+                "rate it by the cu yd or sq ft, or say `delivered: 2 ton per cu yd`".to_owned(),
+            )
+        } else {
+            let mut named = ["asphalt", "pavers"].into_iter();
+            let named = named.find(|one| task.contains(one));
+            let other = named.unwrap_or("concrete");
+            let material = if task.starts_with("dig") {
+                "soil"
+            } else {
+                other
+            };
+            if rules.disposal.contains_key(material) {
+                continue;
+            }
+            (
+                format!(
+                    "`{task}` is rated by the ton, and nothing says what a yard of {material} weighs"
+                ),
+                format!(
+                    "give its weight under `disposal`, `{material}: {{item: dump, weight: 4050 lb per cu yd}}`, or rate it by the cu yd"
+                ),
+            )
+        };
+        let problem = Problem::new("wrong-unit", message).at(rate.place);
+        problems.push(problem.help(help));
     }
 }
 

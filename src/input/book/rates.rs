@@ -2,9 +2,11 @@
 
 use std::collections::BTreeMap;
 
+use rust_decimal::Decimal;
+
 use crate::input::phrases::Ratio;
 use crate::reading::{At, Entry, Fields, Problem, Problems, Read, suggest};
-use crate::values::Unit;
+use crate::values::{Amount, Unit, rounding};
 
 /// Every rate of the book.
 #[derive(Clone, Debug, Default)]
@@ -56,10 +58,11 @@ pub const FIXED: &[(&str, Unit)] = &[
 
 /// Other units in which the work of a task may be rated.
 const OTHERWISE: &[(&str, &[Unit])] = &[
-    ("break out", &[Unit::CubicYard]),
-    ("take up pavers", &[Unit::CubicYard]),
-    ("dig", &[Unit::SquareFoot]),
-    ("base", &[Unit::SquareFoot]),
+    ("break out", &[Unit::CubicYard, Unit::Ton]),
+    ("take up pavers", &[Unit::CubicYard, Unit::Ton]),
+    ("dig", &[Unit::SquareFoot, Unit::Ton]),
+    ("base", &[Unit::SquareFoot, Unit::Ton]),
+    ("form", &[Unit::SquareFoot]),
     ("bars", &[Unit::Pound, Unit::SquareFoot]),
     ("place by", &[Unit::SquareFoot]),
     ("joints by saw", &[Unit::SquareFoot]),
@@ -114,6 +117,39 @@ pub(super) fn read(fields: &Fields<'_>, key: &'static str, problems: &mut Proble
     rates
 }
 
+/// The owner's own number for what fits, where a depth of 4 in makes the one of the other.
+fn by_depth(rate: Ratio, fit: &[Unit]) -> Option<String> {
+    let solid = rate.per.unit.flat_or_solid()?;
+    let wanted = if solid {
+        Unit::SquareFoot
+    } else {
+        Unit::CubicYard
+    };
+    if !fit.contains(&wanted) || !matches!(rate.much.unit, Unit::Hour | Unit::CrewHour) {
+        return None;
+    }
+    // 4 in over 81 sq ft are a cubic yard.
+    let yards = if solid {
+        rate.per.to(Unit::CubicYard)?.value
+    } else {
+        rate.per.value / Decimal::from(81)
+    };
+    let many = if solid {
+        yards * Decimal::from(81) / Decimal::ONE_HUNDRED
+    } else {
+        yards
+    };
+    let much = Amount::new(
+        rounding::to_places(rate.much.value / many, 2),
+        rate.much.unit,
+    );
+    let per = if solid { "100 sq ft" } else { "cu yd" };
+    Some(format!(
+        "where it is 4 in deep, `{} per {}` is `{much} per {per}`",
+        rate.much, rate.per
+    ))
+}
+
 fn rate(entry: &Entry, problems: &mut Problems) -> Read<At<Ratio>> {
     let task = &entry.key;
     let fixed = FIXED.iter().find(|(name, _)| name == task);
@@ -126,8 +162,15 @@ fn rate(entry: &Entry, problems: &mut Problems) -> Read<At<Ratio>> {
             None => "tasks are those of the guide, and `finish` with a name of your own".to_owned(),
         })));
     }
-    let rate: At<Ratio> = entry.node.read_at(problems)?;
+    let mut rate: At<Ratio> = entry.node.read_at(problems)?;
     let fit = units(task);
+    // 9 cu ft is a third of a yard, whatever is done with it.
+    let same = || fit.iter().find_map(|unit| rate.value.per(*unit));
+    if !fit.contains(&rate.value.per.unit)
+        && let Some(same) = same()
+    {
+        rate.value = same;
+    }
     // Both are read either way: a crew's hour is no truck's.
     let is_unloading = task.starts_with("unload");
     let much = rate.value.much.unit;
@@ -139,6 +182,7 @@ fn rate(entry: &Entry, problems: &mut Problems) -> Read<At<Ratio>> {
     let each: Vec<&str> = fit.iter().map(|unit| unit.symbol()).collect();
     let message = format!("`{task}` is measured in {time} per {}", each.join(" or "));
     let problem = Problem::new("wrong-unit", message).at(rate.place);
-    let help = format!("write, for example, `2 {time} per {}`", each[0]);
+    let help = by_depth(rate.value, &fit)
+        .unwrap_or_else(|| format!("write, for example, `2 {time} per {}`", each[0]));
     Err(problems.push(problem.help(help)))
 }

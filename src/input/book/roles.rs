@@ -63,8 +63,8 @@ purposes! {
         "area ÷ area held by a chair; one in 9 to 25 sq ft is common practice, no source";
     TieWire "tie wire": "tie wire" by [Pound] of Slabs,
         "wire of each slab; common practice, no source", else "not charged";
-    Forms "forms": "form boards" by [Foot] of Slabs, "edges that need a form";
-    DeepForms "deep forms": "deep form boards" by [Foot] of Slabs,
+    Forms "forms": "form boards" by [Foot SquareFoot] of Slabs, "edges that need a form";
+    DeepForms "deep forms": "deep form boards" by [Foot SquareFoot] of Slabs,
         "edges deeper than an ordinary board, and the sides of steps", else "counted with `forms`";
     Stakes "stakes": "stakes" by [Piece] of Slabs,
         "each form: length ÷ spacing + 1; common practice, no source";

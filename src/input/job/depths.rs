@@ -48,16 +48,21 @@ impl Slab {
         let own = self.own_edge_depth(part);
         match part.meets {
             Meets::Depth(beyond) => own.max(beyond),
+            Meets::Face(face) => face,
             Meets::Nothing | Meets::ControlJoint => own,
         }
     }
 
-    pub(super) fn own_edge_depth(&self, part: &EdgePart) -> Length {
-        let thick = self.thickened_strips().iter().any(|strip| {
+    /// Whether the slab is thickened along it.
+    pub fn is_thickened(&self, part: &EdgePart) -> bool {
+        self.thickened_strips().iter().any(|strip| {
             strip.side == part.side && (strip.stretch.is_none() || strip.stretch == part.stretch)
-        });
+        })
+    }
+
+    pub(super) fn own_edge_depth(&self, part: &EdgePart) -> Length {
         match &self.sections.thickened {
-            Some(edge) if thick => edge.depth.value,
+            Some(edge) if self.is_thickened(part) => edge.depth.value,
             _ => self.thickest(),
         }
     }

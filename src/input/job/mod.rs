@@ -31,8 +31,8 @@ pub use edge::{EdgePart, Meets};
 pub use permit::Permit;
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{looked_up, resolve};
-pub use sections::{Sections, Steps};
-pub use takeoff::{Border, Opening, Placement, Slab, Takeoff};
+pub use sections::{Base, Sections, Steps};
+pub use takeoff::{Border, Fall, Opening, Placement, Slab, Takeoff};
 pub use written::options::{Choice, OptionGroup, OptionItem, choices};
 pub use written::{
     Customer, Discount, Exposure, Extra, ExtraWhat, JobWritten, Says, SetTo, WorkWritten, read,

@@ -1,6 +1,7 @@
 //! Slabs that would lie where another lies, or where a house stands.
 
 use super::positions::{Contact, reference};
+use super::shared;
 use super::takeoff::Slab;
 use super::written::SlabWritten;
 use crate::input::phrases::EdgeKind;
@@ -30,6 +31,8 @@ pub(super) fn check(slabs: &[(Slab, SlabWritten)], contacts: &[Contact], problem
         }
     }
     for contact in contacts {
+        let ((base, side), (placed, _)) = (contact.base(), contact.placed());
+        shared::check_face(&slabs[base].0, side, &slabs[placed].0, problems);
         beside_a_house(slabs, *contact, problems);
     }
 }

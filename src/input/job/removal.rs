@@ -11,9 +11,13 @@ use crate::values::Length;
 keys! {
     pub struct Removal in "a removal" {
         ^ name: At<String>;
-        size: At<SizePhrase> = "size", required,
+        size: Option<At<SizePhrase>> = "size", else "`under`",
             "length x width x depth, or area x depth; with `depth` also 20 ft x 10 ft, or circle 12 ft",
             "22 ft x 3 ft x 4 in", by size;
+        /// Soil under these slabs, instead of a size.
+        under: Vec<At<String>> = "under" as "list of names", none,
+            "slabs that soil is dug out for, past their forms as business.yaml says, deeper under thickened edges; with `depth`",
+            "[patio, walk]";
         /// Where the size has none in it.
         depth: Option<At<Length>> = "depth", none, "where the size has none", "4 in", by length_of_some;
         material: RemovalMaterial = "of", usual "concrete", "concrete, asphalt, pavers or soil", "soil";
@@ -26,7 +30,7 @@ keys! {
             "cut with the saw through its whole depth, where something stays beside it", "24 ft", by length_of_some;
         /// It is used on the site and nothing is hauled.
         stays: bool = "stays", usual "no", "used on the site, so nothing of it is hauled", "yes";
-    }
+    } then one_size
 }
 
 placeless! { RemovalMaterial Breaking }
@@ -96,7 +100,8 @@ impl FromLine for Removal {
 const fn of_concrete(name: At<String>, size: At<SizePhrase>) -> Removal {
     Removal {
         name,
-        size,
+        size: Some(size),
+        under: Vec::new(),
         depth: None,
         material: RemovalMaterial::Concrete,
         breaking: Breaking::ByHand,
@@ -107,9 +112,42 @@ const fn of_concrete(name: At<String>, size: At<SizePhrase>) -> Removal {
 }
 
 /// Its size, after a look at whether a depth stands in it or beside it.
-fn size(removal: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<At<SizePhrase>> {
+fn size(
+    removal: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<SizePhrase>>> {
+    if removal.node(key).is_none() && removal.node("under").is_some() {
+        return Ok(None);
+    }
     let depth = removal.node("depth").map(|node| node.place);
-    has_depth(removal.need(key, problems)?, depth, problems)
+    has_depth(removal.need(key, problems)?, depth, problems).map(Some)
+}
+
+/// Its size, or the slabs it lies under and how deep it is dug there.
+fn one_size(removal: Removal, _: &Fields<'_>, problems: &mut Problems) -> Read<Removal> {
+    let Some(first) = removal.under.first() else {
+        return Ok(removal);
+    };
+    let (message, help) = if removal.size.is_some() {
+        (
+            "this removal has both a size and slabs it lies under",
+            "write one of the two",
+        )
+    } else if removal.depth.is_none() {
+        (
+            "a removal needs its depth too",
+            "add, for example, `depth: 8 in`: to the bottom of the base",
+        )
+    } else if removal.material != RemovalMaterial::Soil {
+        (
+            "only soil is dug out under slabs",
+            "write `of: soil`, or a `size`",
+        )
+    } else {
+        return Ok(removal);
+    };
+    Err(problems.push(Problem::new("bad-size", message).at(first.place).help(help)))
 }
 
 /// A removal has one depth.

@@ -2,9 +2,16 @@
 
 use crate::geometry::{Compass, Point};
 use crate::input::phrases::StoopPhrase;
-use crate::input::sections::Thickened;
+use crate::input::sections::{EdgeBars, Thickened};
 use crate::reading::At;
 use crate::values::Length;
+
+/// Compacted, of what and how deep.
+#[derive(Clone, Debug)]
+pub struct Base {
+    pub depth: At<Length>,
+    pub material: At<String>,
+}
 
 /// Everything a slab may have beyond one even thickness.
 #[derive(Clone, Debug, Default)]
@@ -28,6 +35,10 @@ pub struct Steps {
     pub edge: Compass,
     /// Where it meets the edge, on the site; the way down is to the right of the way from one to the other.
     pub top: (Point, Point),
+    /// Under the steps below the slab.
+    pub base: Option<Base>,
+    /// Along each of them.
+    pub bars: Option<At<EdgeBars>>,
     /// From bottom to top, as measured.
     pub total: Option<At<Length>>,
 }

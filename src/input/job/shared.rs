@@ -4,6 +4,7 @@ use super::positions::{Contact, divided};
 use super::takeoff::Slab;
 use super::{EdgeKind, EdgePart, Meets};
 use crate::input::phrases::EdgesPhrase;
+use crate::reading::{Problem, Problems};
 use crate::values::Length;
 
 /// One side of a contact.
@@ -26,7 +27,13 @@ pub(super) fn edges(slabs: &[Option<&Slab>], contacts: &[Contact]) -> Vec<Vec<Ed
         else {
             continue;
         };
-        let (mine, theirs) = between(placed, base);
+        let (mut mine, mut theirs) = between(placed, base);
+        if let Some((drop, _)) = &placed.slab.lower {
+            if theirs.1 == Meets::ControlJoint {
+                mine.1 = theirs.1;
+            }
+            theirs.1 = faced(theirs, drop.value);
+        }
         for ((i, number), end, kind) in [(ends[0], placed, mine), (ends[1], base, theirs)] {
             let side = end.slab.outline.sides()[number];
             edges[i] = divided(&edges[i], number, &side, &contact.stretch(), kind);
@@ -47,6 +54,15 @@ fn between(placed: End<'_>, base: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, Mee
     } else {
         let (first, second) = two_pours(base, placed);
         (second, first)
+    }
+}
+
+/// What the upper of two slabs meets: a form that stands there already holds the face too.
+fn faced((kind, meets): (EdgeKind, Meets), drop: Length) -> Meets {
+    match meets {
+        Meets::Depth(depth) => Meets::Depth(depth.max(drop)),
+        _ if kind.has_form() => Meets::Depth(drop),
+        _ => Meets::Face(drop),
     }
 }
 
@@ -127,4 +143,25 @@ impl<'a> End<'a> {
             _ => self.slab.thickest(),
         }
     }
+}
+
+/// A face goes no deeper than the slab whose edge it is.
+pub(super) fn check_face(upper: &Slab, side: usize, lower: &Slab, problems: &mut Problems) {
+    let Some((drop, _)) = &lower.lower else {
+        return;
+    };
+    let depth = End { slab: upper, side }.depth();
+    if drop.value <= depth {
+        return;
+    }
+    let (upper_key, lower_key) = (&upper.key, &lower.key);
+    let message = format!(
+        "`{lower_key}` lies {} lower, and the edge of `{upper_key}` there is only {depth} deep",
+        drop.value
+    );
+    let problem = Problem::new("bad-position", message).at(drop.place);
+    problems.push(problem.help(format!(
+        "thicken that edge of `{upper_key}` to the face or deeper, for example `thickened: west, 12 in wide, {} deep`",
+        drop.value
+    )));
 }

@@ -6,9 +6,8 @@ use std::sync::Arc;
 
 use super::written::{Customer, Extra, JobHead};
 use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
-use crate::geometry::Compass;
 use crate::geometry::outline::Outline;
-use crate::input::phrases::{Sawn, SizePhrase, Thickness};
+use crate::input::phrases::{FallTo, Sawn, SizePhrase, Thickness};
 use crate::reading::{At, Place};
 use crate::values::{Day, Length, Percent};
 
@@ -97,7 +96,7 @@ pub struct Slab {
     /// In place of the business's.
     pub allowance: Option<At<Percent>>,
     pub mix: At<String>,
-    pub base: Option<Base>,
+    pub base: Option<super::Base>,
     pub bars: Option<Bars>,
     pub mesh: Option<At<String>>,
     /// Across its doweled edges.
@@ -116,7 +115,12 @@ pub struct Slab {
     pub joints: Option<At<Length>>,
     /// How its joints are cut, where that is said.
     pub sawn: Option<At<Sawn>>,
-    pub fall: Option<Fall>,
+    /// Each with its part of the slab; none where it is level.
+    pub falls: Vec<Fall>,
+    /// Its bottom is level below its fall.
+    pub is_level_below: bool,
+    /// How much lower than the slab it lies beside, and that slab.
+    pub lower: Option<(At<Length>, String)>,
     pub sections: super::Sections,
     pub edges: Vec<EdgePart>,
     /// One for each of the outline's holes, in their order.
@@ -145,12 +149,6 @@ pub struct Opening {
     pub of_ring: bool,
 }
 
-#[derive(Clone, Debug)]
-pub struct Base {
-    pub depth: At<Length>,
-    pub material: At<String>,
-}
-
 /// A band of another finish along the open edges.
 #[derive(Clone, Debug)]
 pub struct Border {
@@ -162,7 +160,9 @@ pub struct Border {
 pub struct Fall {
     /// For each foot.
     pub rise: At<Length>,
-    pub toward: Option<Compass>,
+    pub to: FallTo,
+    /// The owner's words for the part that has it.
+    pub part: Option<String>,
 }
 
 /// What is poured on one day.

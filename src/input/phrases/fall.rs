@@ -1,8 +1,9 @@
-//! `1/4 in per ft south`: how steeply a surface sheds water, and where to.
+//! `1/4 in per ft south`: how steeply a surface sheds water, and where to; one fall, or one for each part.
 
 use super::Slope;
 use super::reader::phrase;
 use crate::geometry::Compass;
+use crate::reading::{At, Fields, Problems, Read};
 use crate::values::Length;
 
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -11,8 +12,27 @@ pub enum FallPhrase {
     /// Rise for each foot of run.
     PerFoot {
         rise: Length,
-        toward: Option<Compass>,
+        to: FallTo,
     },
+}
+
+/// Where water runs.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum FallTo {
+    Unsaid,
+    Side(Compass),
+    /// A box of the slab.
+    Drain(String),
+}
+
+impl FallTo {
+    /// The side, where it is one.
+    pub const fn side(&self) -> Option<Compass> {
+        match self {
+            Self::Side(side) => Some(*side),
+            Self::Unsaid | Self::Drain(_) => None,
+        }
+    }
 }
 
 phrase!(
@@ -20,19 +40,50 @@ phrase!(
     "slope",
     "bad-fall",
     "a fall",
-    "write `1/4 in per ft`, `1/4 in per ft south`, `1:48`, `2% east` or `level`",
+    "write `1/4 in per ft`, `1/4 in per ft south`, `1:48`, `2% east`, `1/4 in per ft to floor drain` or `level`",
     |said| {
         if said.is("level") {
             return Ok(FallPhrase::Level);
         }
-        let (steep, toward) = said.toward("which way it falls")?;
+        let (steep, to) = match said.split(" to ") {
+            Some((steep, drain)) => (steep, FallTo::Drain(drain.text().to_owned())),
+            None => {
+                let (steep, side) = said.toward("which way it falls")?;
+                (steep, side.map_or(FallTo::Unsaid, FallTo::Side))
+            }
+        };
         let rise = match steep.before(" per ft") {
             Some(rise) => rise.read()?,
             None => said.need(steep.read::<Slope>().ok())?.in_a_foot(),
         };
-        Ok(FallPhrase::PerFoot { rise, toward })
+        Ok(FallPhrase::PerFoot { rise, to })
     }
 );
+
+/// Every fall of a slab, with the owner's words for the part that has it.
+#[derive(Clone, Debug)]
+pub struct Falls(pub Vec<(Option<String>, At<FallPhrase>)>);
+
+/// One fall, or one for each part of the slab.
+pub fn falls(
+    slab: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Option<At<Falls>>> {
+    let Some(node) = slab.node(key) else {
+        return Ok(None);
+    };
+    if !node.is_map() {
+        let fall: At<FallPhrase> = node.read_at(problems)?;
+        let place = fall.place;
+        return Ok(Some(At::new(Falls(vec![(None, fall)]), place)));
+    }
+    let mut found = Vec::new();
+    for entry in node.entries("`fall`", problems) {
+        found.push((Some(entry.key.clone()), entry.node.read_at(problems)?));
+    }
+    Ok(Some(At::new(Falls(found), node.heading)))
+}
 
 #[cfg(test)]
 mod tests {
@@ -45,13 +96,18 @@ mod tests {
         fn case(text: &str, rise: &str, toward: Option<Compass>) {
             let rise = rise.parse().unwrap();
             let read: FallPhrase = text.parse().unwrap();
-            assert_eq!(read, FallPhrase::PerFoot { rise, toward }, "{text}");
+            let to = toward.map_or(FallTo::Unsaid, FallTo::Side);
+            assert_eq!(read, FallPhrase::PerFoot { rise, to }, "{text}");
         }
         case("1/4 in per ft", "1/4 in", None);
         case("1/4 in per ft south", "1/4 in", Some(Compass::South));
         case("1:48", "1/4 in", None);
         case("1:48 south", "1/4 in", Some(Compass::South));
         case("2% east", "0.24 in", Some(Compass::East));
+        let to = FallTo::Drain("floor drain".to_owned());
+        let rise = "1/4 in".parse().unwrap();
+        let drain = "1/4 in per ft to floor drain".parse::<FallPhrase>();
+        assert_eq!(drain.unwrap(), FallPhrase::PerFoot { rise, to });
         assert_eq!("level".parse::<FallPhrase>().unwrap(), FallPhrase::Level);
         let others = ["1/4 in", "1/4 in per ft up", "48", "1:0 south", "south"];
         refused::<FallPhrase>("bad-fall", &others);

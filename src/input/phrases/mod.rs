@@ -56,7 +56,7 @@ pub use edge_kind::{EdgeKind, Pin};
 pub use edges::{EdgeName, EdgesPhrase, ShapeSide};
 pub use effort::Effort;
 pub use end::FromEnd;
-pub use fall::FallPhrase;
+pub use fall::{FallPhrase, FallTo, Falls, falls};
 pub use further::Further;
 pub use lap::LapPhrase;
 pub use late::{LateCharge, LatePer};

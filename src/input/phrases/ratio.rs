@@ -11,6 +11,14 @@ pub struct Ratio {
     pub per: Amount,
 }
 
+impl Ratio {
+    /// The same for so much of another unit, where both measure the same.
+    pub fn per(self, unit: Unit) -> Option<Self> {
+        let per = self.per.to(unit)?;
+        Some(Self { per, ..self })
+    }
+}
+
 impl std::fmt::Display for Ratio {
     /// One is left out of what it is for: `2 hours per cu yd`.
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {

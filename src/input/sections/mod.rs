@@ -4,7 +4,7 @@ mod steps;
 mod thickened;
 
 pub use steps::{StepsWritten, steps};
-pub use thickened::{EdgeSort, Thickened, thickened};
+pub use thickened::{EdgeBars, EdgeSort, Thickened, thickened};
 
 use crate::reading::{Group, Keyed, Node, Place, Problems, Read};
 use crate::values::Unreadable;

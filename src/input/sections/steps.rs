@@ -1,9 +1,9 @@
 //! `3 risers of 7 in, 12 in treads, 5 ft wide, from south edge`: a flight of steps as written.
 
-use super::{Spoken, spoken};
+use super::{EdgeBars, Spoken, spoken};
 use crate::input::checks::{length_of_some, some_length};
 use crate::input::phrases::reader::{PhraseKind, phrase, read};
-use crate::input::phrases::{EdgeName, FromEnd};
+use crate::input::phrases::{BasePhrase, EdgeName, FromEnd};
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, Place, Problem, Problems, Read};
 use crate::values::{Length, Unreadable};
@@ -23,6 +23,10 @@ keys! {
         from: Option<At<FromEnd>> = "at" as "distance", else "in the middle", "where along that edge", "1 ft from west end";
         total: Option<At<Length>> = "in all", none,
             "from bottom to top, as you measured it; a check only", "21 in", by length_of_some;
+        base: Option<At<BasePhrase>> = "base", else "none", "compacted under the steps below the slab",
+            "4 in of crushed stone";
+        bars: Option<At<EdgeBars>> = "bars" as "number and bar", else "none",
+            "along each step below the slab", "2 no. 4";
         .. place: Place;
     }
 }
@@ -54,6 +58,7 @@ impl Spoken for StepsWritten {
         read(text, STEPS, |said| {
             let (mut risers, mut tread, mut width, mut total) = (None, None, None, None);
             let (mut edge, mut from) = (None, None);
+            let (mut base, mut bars) = (None, None);
             for part in said.parts(&[","]) {
                 if let Some((count, rise)) =
                     part.split(" risers ").or_else(|| part.split(" riser "))
@@ -67,6 +72,10 @@ impl Spoken for StepsWritten {
                     part.once("how wide the steps are", &mut width, wide.positive()?)?;
                 } else if let Some(high) = part.before(" in all") {
                     part.once("how high they are in all", &mut total, high.positive()?)?;
+                } else if let Some(under) = part.after("base ") {
+                    part.once("what is under them", &mut base, under.read()?)?;
+                } else if part.text().contains("no.") {
+                    part.once("which bars they have", &mut bars, part.read()?)?;
                 } else if part.text().ends_with(" end") {
                     part.once("how far from an end", &mut from, part.read()?)?;
                 } else {
@@ -89,6 +98,8 @@ impl Spoken for StepsWritten {
                 edge: At::new(edge, place),
                 from: from.map(|from| At::new(from, place)),
                 total: here(total),
+                base: base.map(|base| At::new(base, place)),
+                bars: bars.map(|bars| At::new(bars, place)),
             })
         })
     }
@@ -142,6 +153,8 @@ mod tests {
             edge: At::new(EdgeName::Looking(Direction::South), HERE),
             from: None,
             total: None,
+            base: None,
+            bars: None,
         };
         for text in [
             "3 risers of 7 in, 12 in treads, 5 ft wide, from south edge",
@@ -157,6 +170,14 @@ mod tests {
             end: Compass::North,
         };
         assert_eq!(read.from.map(|at| at.value), Some(from));
+        let text = "2 risers of 7 in, 12 in treads, south edge, base 4 in of stone, 2 no. 4";
+        let said = said(text).unwrap();
+        let depth = Length::inches_whole(4);
+        let material = "stone".to_owned();
+        let base = BasePhrase::Of { depth, material };
+        assert_eq!(said.base.map(|at| at.value), Some(base));
+        let (count, bar) = (2, crate::tables::bars::Bar::No4);
+        assert_eq!(said.bars.map(|at| at.value), Some(EdgeBars { count, bar }));
         let total = read.total.map(|at| at.value);
         assert_eq!(total, Some("7.5 in".parse().unwrap()));
     }

@@ -28,7 +28,9 @@ use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::order::also::{AlsoDone, left_to_do};
-use crate::trade::order::{ConcreteOrder, List, Need, NeedItem, Once, Shares, once, shares, whole};
+use crate::trade::order::{
+    ConcreteOrder, List, Need, NeedItem, Once, Parts, Section, Shares, once, shares, whole,
+};
 use crate::trade::tally::Listed;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
@@ -100,7 +102,7 @@ pub(super) fn of_slabs(
     memo: &mut KnownHours,
 ) -> SlabTasks {
     let mut making = timed(
-        built_in(tasks::before_placing(work), list),
+        built_in(tasks::before_placing(work, list.by.rules), list),
         work,
         list,
         memo,
@@ -160,12 +162,39 @@ pub(super) fn crew(
 /// What of these tasks is left beside the owner's own rules.
 fn built_in(mut tasks: Vec<Task>, list: &List<'_>) -> Vec<Task> {
     for task in &mut tasks {
-        let others = task.otherwise.iter_mut().map(|(_, parts)| parts);
-        for parts in others.chain([&mut task.parts]) {
-            *parts = left_to_do(&task.name, std::mem::take(parts), &list.replaced);
+        let before = std::mem::take(&mut task.parts);
+        task.parts = left_to_do(&task.name, before.clone(), &list.replaced);
+        for (unit, parts) in &mut task.otherwise {
+            let all = std::mem::take(parts).into_iter();
+            let left = all.filter_map(|(section, other)| {
+                Some((section, share(section, other, *unit, &before, &task.parts)?))
+            });
+            *parts = left.collect();
         }
     }
     tasks
+}
+
+/// What is left of the same work in another unit: as much of it as is left in its own.
+fn share(
+    section: Section,
+    other: Quantity,
+    unit: Unit,
+    before: &Parts,
+    left: &Parts,
+) -> Option<Quantity> {
+    let here = |parts: &Parts| {
+        let here = parts.iter().filter(|(one, _)| *one == section);
+        sum(here.map(|(_, part)| part))
+    };
+    let (before, left) = (here(before), here(left));
+    if before.value() == left.value() {
+        return Some(other);
+    }
+    let rule = "all of it × what is left ÷ all, by its usual unit";
+    let is_some = !left.value().is_zero();
+    let name = other.name().to_owned();
+    is_some.then(|| Quantity::by(rule, name, unit, of(&other) * left / before))
 }
 
 /// The hours of every task that there is work for.

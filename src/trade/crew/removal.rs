@@ -6,6 +6,7 @@ use crate::input::book::{Role, Rules};
 use crate::input::job::RemovalMaterial;
 use crate::trade::measure::RemovalQuantities;
 use crate::trade::order::{Parts, Section};
+use crate::trade::term::{number, of};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
@@ -38,11 +39,19 @@ pub(super) fn tasks(removals: &[RemovalQuantities], rules: &Rules) -> Vec<Task> 
         let (area, volume) = (by(|one| &one.area), by(|one| &one.solid));
         // Soil is rated by what is dug, all else by its face, unless the book says otherwise.
         let is_dug = of_it().any(|one| one.material == RemovalMaterial::Soil);
-        tasks.push(if is_dug {
+        let task = if is_dug {
             Task::rated(name, Stage::Remove, volume).or(Unit::SquareFoot, area)
         } else {
             Task::rated(name, Stage::Remove, area).or(Unit::CubicYard, volume)
+        };
+        let weights = of_it().filter_map(|one| {
+            let dump = rules.disposal.get(one.material.name())?;
+            let weight = Quantity::each("weight of a yard in place", Unit::Pound, &dump.weight);
+            let tons = of(&one.solid) * &weight / number(2000);
+            let weight = Quantity::by("in place × weight ÷ 2,000", "weight", Unit::Ton, tons);
+            Some((Section::Removal, weight))
         });
+        tasks.push(task.or(Unit::Ton, weights.collect()));
     }
     tasks
 }

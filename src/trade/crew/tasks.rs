@@ -9,8 +9,8 @@ use super::{Work, people};
 use crate::input::book::{Curing, Rules};
 use crate::input::job::{Extra, ExtraWhat, Slab};
 use crate::reading::At;
-use crate::trade::measure::SlabQuantities;
-use crate::trade::order::{List, Parts, Section, is_labor};
+use crate::trade::measure::{BaseQuantities, SlabQuantities};
+use crate::trade::order::{List, Parts, Section, delivered, is_labor};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
@@ -52,17 +52,27 @@ impl Work<'_> {
             .filter_map(|(i, (slab, found))| Some((Section::Slab(i), what(slab, found)?)))
             .collect()
     }
+
+    fn each_base(&self, what: fn(&BaseQuantities) -> &Quantity) -> Parts {
+        let slabs = self.slabs.iter().enumerate();
+        let bases = slabs.flat_map(|(i, found)| found.bases().map(move |base| (i, base)));
+        bases
+            .map(|(i, base)| (Section::Slab(i), what(base).clone()))
+            .collect()
+    }
 }
 
 /// Every task before the concrete comes, with its work in each slab.
-pub(super) fn before_placing(work: &Work<'_>) -> Vec<Task> {
-    let mut base = work.of_each(|_, found| found.base.clone());
+pub(super) fn before_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+    let mut base = work.each_base(|base| &base.compacted);
     base.extend(work.of_each(|slab, found| {
         slab.sections.fill()?;
         found.fill().cloned()
     }));
-    let on_base = work.of_each(|_, found| found.base.as_ref().map(|_| found.area.clone()));
+    let on_base = work.each_base(|base| &base.area);
     let base = Task::rated("base", Stage::Form, base).or(Unit::SquareFoot, on_base);
+    let tons = delivered(work.takeoff, work.slabs, rules).into_values();
+    let base = base.or(Unit::Ton, tons.flatten().collect());
     let mut tasks = vec![base];
     for (name, what) in &FORMING {
         let mut task = Task::rated(*name, Stage::Form, work.of_each(what));
@@ -72,6 +82,15 @@ pub(super) fn before_placing(work: &Work<'_>) -> Vec<Task> {
             task = task
                 .or(Unit::Pound, work.of_each(|_, found| weight(found)))
                 .or(Unit::SquareFoot, work.of_each(laid));
+        }
+        let face: Option<SlabWork> = match *name {
+            "form straight" => Some(|slab, found| formed(slab, &found.edges.straight_face)),
+            "form curved" => Some(|slab, found| formed(slab, &found.edges.curved_face)),
+            "form deep" => Some(|slab, found| formed(slab, &found.edges.deep_face)),
+            _ => None,
+        };
+        if let Some(face) = face {
+            task = task.or(Unit::SquareFoot, work.of_each(face));
         }
         tasks.push(task);
     }
@@ -197,7 +216,7 @@ fn together(name: &'static str, unit: Unit, all: Vec<&Quantity>) -> Option<Quant
         [] => None,
         [one] => Some(one.clone()),
         _ => {
-            let rule = "in the slab and along its edges";
+            let rule = "in the slab, along its edges and in its steps";
             Some(Quantity::by(rule, name, unit, sum(all)))
         }
     }

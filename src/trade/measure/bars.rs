@@ -9,14 +9,16 @@ use super::lap::{self, Lap};
 use crate::input::book::BarStock;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Layer, Slab};
+use crate::input::sections::EdgeBars;
+use crate::reading::At;
 use crate::tables::bars::Bar;
 use crate::trade::tally::Tally;
-use crate::trade::term::{number, of, sum};
+use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
 
 /// Shorter pieces are left out.
-const SHORTEST: Length = Length::inches_whole(6);
+pub(super) const SHORTEST: Length = Length::inches_whole(6);
 
 /// Bars of one size in one slab.
 #[derive(Clone, Debug)]
@@ -158,6 +160,67 @@ pub(super) fn list<'a>(
         }
     }
     tally.list(steel.flat_map(|bars| [&bars.placed, &bars.weight]));
+}
+
+/// Bars along an edge or a step: what is known before they are put on the list.
+pub(super) struct Along {
+    bar: Bar,
+    runs: Vec<Run>,
+    splices: u32,
+    lap: Lap,
+}
+
+/// So many bars for each of these lengths, of which there are so many; too short ones are left out.
+pub(super) fn along(
+    slab: &Slab,
+    wanted: &At<EdgeBars>,
+    lengths: &[(Length, u32)],
+    with: Measuring<'_>,
+) -> Option<Along> {
+    let (bar, count) = (wanted.value.bar, wanted.value.count);
+    let (stock, lap) = stock_and_lap(slab, bar, with)?;
+    let splice = lap::as_length(&lap.length);
+    let mut runs: Vec<Run> = Vec::new();
+    for &(length, times) in lengths.iter().filter(|(length, _)| SHORTEST <= *length) {
+        match runs.iter_mut().find(|known| known.length == length) {
+            Some(known) => known.count += count * times,
+            None => runs.push(Run::of(length, count * times, stock.stock.value, splice)),
+        }
+    }
+    runs.retain(|run| run.count != 0);
+    runs.sort_by_key(|run| std::cmp::Reverse(run.length));
+    let splices = runs.iter().map(|run| run.count * (run.pieces - 1)).sum();
+    (!runs.is_empty()).then_some(Along {
+        bar,
+        runs,
+        splices,
+        lap,
+    })
+}
+
+impl Along {
+    /// With its feet in place: `straight`, and a lap for each splice.
+    pub fn placed(
+        self,
+        rule: &'static str,
+        what: &str,
+        straight: Term,
+        tally: &Tally<'_>,
+    ) -> BarQuantities {
+        let feet = if self.splices == 0 {
+            straight
+        } else {
+            straight + number(self.splices) * &self.lap.length / number(12)
+        };
+        let placed = tally.between(rule, &format!("{what} bars"), Unit::Foot, feet);
+        BarQuantities {
+            weight: weigh(self.bar, &placed, tally.name(&format!("{what} bar weight"))),
+            bar: self.bar,
+            runs: self.runs,
+            lap: (self.splices != 0).then_some(self.lap),
+            placed,
+        }
+    }
 }
 
 /// Where bars lie across a width: spacing is a maximum, so one more than the

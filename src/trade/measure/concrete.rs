@@ -1,11 +1,12 @@
-//! Concrete of a slab and its base: volumes before any allowance.
+//! Concrete of a slab: volumes before any allowance.
 
 use super::{BoxQuantities, StepQuantities, ThickenedQuantities};
+use crate::geometry::Compass;
 use crate::input::job::Slab;
 use crate::reading::At;
 use crate::tables::yard;
 use crate::trade::tally::Tally;
-use crate::trade::term::{number, of, sum};
+use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
@@ -16,12 +17,56 @@ pub(super) fn thickness(slab: &Slab, tally: &mut Tally<'_>) -> Quantity {
     let thin = inches("thickness", slab.thickness.value.thin);
     match slab.thickness.value.thick {
         None => thin,
-        Some((thick, _)) => tally.by(
-            "the mean of thin and thick end; exact for rectangles",
-            "mean thickness",
-            Unit::Inch,
-            (of(&thin) + &inches("thick end", thick)) / number(2),
-        ),
+        Some((thick, toward)) => {
+            let thick = match risen(slab, toward, &thin) {
+                Some(risen) => {
+                    let rule = "thickness of the low end + fall × run";
+                    tally.between(rule, "thick end on a level base", Unit::Inch, risen)
+                }
+                None => inches("thick end", thick),
+            };
+            tally.by(
+                "the mean of thin and thick end; exact for rectangles",
+                "mean thickness",
+                Unit::Inch,
+                (of(&thin) + &thick) / number(2),
+            )
+        }
+    }
+}
+
+/// The high end of a slab that falls upon a level base.
+fn risen(slab: &Slab, toward: Option<Compass>, thin: &Quantity) -> Option<Term> {
+    let fall = slab.falls.first().filter(|_| slab.is_level_below)?;
+    let run = At {
+        value: slab.outline.run(toward?),
+        place: slab.outline_place,
+    };
+    let rise = Quantity::inches("fall in a foot", &fall.rise);
+    let feet = of(&Quantity::feet("run of the fall", &run));
+    Some(of(thin) + of(&rise) * feet)
+}
+
+/// What a slab takes more because its bottom is level, for whoever wonders.
+pub(super) fn over_level_base(
+    slab: &Slab,
+    area: &Quantity,
+    mean: &Quantity,
+    tally: &mut Tally<'_>,
+) {
+    if slab.is_level_below {
+        let place = slab.thickness.place;
+        let thin = Quantity::inches(
+            "thickness",
+            &At {
+                value: slab.thickness.value.thin,
+                place,
+            },
+        );
+        let more = yard::volume(of(area), of(mean) - &thin);
+        let rule = "area × (mean thickness − that of the low end) ÷ 324, in the concrete already";
+        let more = tally.between(rule, "more on a level base", Unit::CubicYard, more);
+        tally.list([&more]);
     }
 }
 
@@ -78,11 +123,4 @@ pub(super) fn whole(
         Unit::CubicYard,
         sum(parts.into_iter().flatten()),
     )
-}
-
-/// Compacted, under the slab and no wider.
-pub(super) fn base(slab: &Slab, area: &Quantity, tally: &mut Tally<'_>) -> Option<Quantity> {
-    let depth = Quantity::inches("base depth", &slab.base.as_ref()?.depth);
-    let volume = yard::volume(of(area), &depth);
-    Some(tally.by(yard::VOLUME, "base", Unit::CubicYard, volume))
 }

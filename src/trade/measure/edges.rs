@@ -2,9 +2,9 @@
 
 use crate::geometry::{Outline, Side};
 use crate::input::job::{EdgeKind, EdgePart, Meets, Slab};
-use crate::reading::Place;
+use crate::reading::{At, Place};
 use crate::trade::tally::Tally;
-use crate::trade::term::sum;
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
 
@@ -16,6 +16,10 @@ pub struct EdgeQuantities {
     pub deep: Quantity,
     /// Curved edge that needs a form.
     pub curved: Quantity,
+    /// Square feet that these forms hold, each as high as the edge is deep.
+    pub straight_face: Quantity,
+    pub deep_face: Quantity,
+    pub curved_face: Quantity,
     /// Edge that needs an isolation strip.
     pub strip: Quantity,
     /// Separate pieces of form with two ends, for the stakes.
@@ -33,6 +37,7 @@ pub struct EdgeQuantities {
 /// A stretch of edge of one kind.
 struct Stretch {
     kind: EdgeKind,
+    has_form: bool,
     is_straight: bool,
     is_ring: bool,
     is_own: bool,
@@ -76,7 +81,7 @@ pub(super) fn measure(
     let formed = |is_ring: bool| -> Vec<Quantity> {
         parts
             .iter()
-            .filter(|part| part.kind.has_form() && part.is_ring == is_ring)
+            .filter(|part| part.has_form && part.is_ring == is_ring)
             .map(|part| part.length.clone())
             .collect()
     };
@@ -98,17 +103,39 @@ pub(super) fn measure(
         outer = some.then(|| edge_of(tally, "outer open edge", &is_outer));
         open = None;
     }
-    let straight = |part: &Stretch| part.kind.has_form() && part.is_straight;
+    let straight = |part: &Stretch| part.has_form && part.is_straight;
+    let faces_tally = &Tally::of(&slab.key, tally.sets);
     let mut listed = |title: &str, fits: &dyn Fn(&Stretch) -> bool| {
         let edge = edge_of(tally, title, fits);
         tally.list([&edge]);
         edge
     };
+    if parts
+        .iter()
+        .any(|part| matches!(part.meets, Meets::Face(_)))
+    {
+        listed("step-down", &|part| matches!(part.meets, Meets::Face(_)));
+    }
+    let curved = |part: &Stretch| part.has_form && !part.is_straight;
+    let face_of = |title: &str, fits: &dyn Fn(&Stretch) -> bool| {
+        let fitting = parts.iter().filter(|part| fits(part));
+        let faces = fitting.map(|part| {
+            let value = part.depth;
+            let place = slab.thickness.place;
+            of(&part.length) * &Quantity::inches("depth of the form", &At { value, place })
+        });
+        let faces = faces.reduce(|a, b| a + b).unwrap_or_else(|| number(0));
+        let rule = "length × depth ÷ 12, side by side";
+        faces_tally.between(rule, title, Unit::SquareFoot, faces / number(12))
+    };
     EdgeQuantities {
-        straight: listed("straight form", &|part| straight(part) && !is_deep(part)),
-        curved: listed("curved form", &|part| {
-            part.kind.has_form() && !part.is_straight
+        straight_face: face_of("face of straight form", &|part| {
+            straight(part) && !is_deep(part)
         }),
+        deep_face: face_of("face of deep form", &|part| straight(part) && is_deep(part)),
+        curved_face: face_of("face of curved form", &curved),
+        straight: listed("straight form", &|part| straight(part) && !is_deep(part)),
+        curved: listed("curved form", &curved),
         deep: listed("deep form", &|part| straight(part) && is_deep(part)),
         strip: listed("isolation strip", &|part| part.kind.has_strip()),
         formed: formed(false),
@@ -169,6 +196,7 @@ impl<'a> Ring<'a> {
             );
             return vec![Stretch {
                 kind: first.kind,
+                has_form: first.has_form(),
                 is_straight: false,
                 is_ring: true,
                 is_own: self.is_own,
@@ -181,6 +209,7 @@ impl<'a> Ring<'a> {
         parts
             .map(|part| Stretch {
                 kind: part.kind,
+                has_form: part.has_form(),
                 is_straight: self.outline.sides()[part.side].is_straight(),
                 is_ring: false,
                 is_own: self.is_own,

@@ -6,9 +6,11 @@
 
 mod area;
 mod bars;
+mod base;
 mod boxes;
 mod concrete;
 mod crossings;
+mod dig;
 mod dowels;
 mod edges;
 mod faces;
@@ -19,11 +21,13 @@ mod removal;
 mod retarder;
 mod site;
 mod steps;
+mod strips;
 mod thickened;
 
 pub use area::OpeningQuantities;
 pub(super) use bars::weigh;
 pub use bars::{BarQuantities, Run};
+pub use base::BaseQuantities;
 pub use boxes::BoxQuantities;
 pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
@@ -56,7 +60,7 @@ pub struct SlabQuantities {
     pub openings: Vec<OpeningQuantities>,
     pub edges: EdgeQuantities,
     pub concrete: Quantity,
-    pub base: Option<Quantity>,
+    pub base: Option<BaseQuantities>,
     /// Each size by itself.
     pub bars: Vec<BarQuantities>,
     /// Along its thickened edges.
@@ -116,9 +120,16 @@ impl SlabQuantities {
         }
     }
 
-    /// All bars to cut: those of the slab, and those along its thickened edges.
+    /// All bars to cut: those of the slab, along its thickened edges and in its steps.
     pub fn steel(&self) -> impl Iterator<Item = &BarQuantities> {
-        self.bars.iter().chain(&self.edge_bars)
+        let steps = self.steps.as_ref().and_then(|steps| steps.bars.as_ref());
+        self.bars.iter().chain(&self.edge_bars).chain(steps)
+    }
+
+    /// Under the slab, and under its steps.
+    pub fn bases(&self) -> impl Iterator<Item = &BaseQuantities> {
+        let steps = self.steps.as_ref().and_then(|steps| steps.base.as_ref());
+        self.base.iter().chain(steps)
     }
 
     /// Compacted, inside the walls of a stoop.
@@ -141,13 +152,22 @@ impl SlabQuantities {
 }
 
 /// Measures every removal, in the order of the takeoff.
-pub fn removals(takeoff: &Takeoff) -> Vec<RemovalQuantities> {
+pub fn removals(
+    takeoff: &Takeoff,
+    slabs: &[SlabQuantities],
+    policy: &OrderPolicy,
+) -> Vec<RemovalQuantities> {
+    let ground = dig::Ground {
+        takeoff,
+        slabs,
+        policy,
+    };
     let sets = Sets::measured(&takeoff.head.sets);
     takeoff
         .head
         .removals
         .iter()
-        .map(|one| removal::measure(one, sets))
+        .map(|one| removal::measure(one, ground, sets))
         .collect()
 }
 
@@ -160,18 +180,20 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     let deep_over = deep_over.map(|_| with.policy.deep_form_over.value);
     let edges = edges::measure(slab, deep_over, tally);
     let thickness = concrete::thickness(slab, tally);
+    concrete::over_level_base(slab, &area, &thickness, tally);
     let boxes = boxes::measure(slab, &thickness, with, tally);
     let flat = concrete::flat(slab, &area, &thickness, &boxes, tally);
     let thickened = thickened::measure(slab, &area, &thickness, tally);
-    let steps = steps::measure(slab, tally);
+    let steps = steps::measure(slab, with, tally);
     let retarder = retarder::measure(slab, with.policy, &area, tally);
     let concrete = concrete::whole(&flat, thickened.as_ref(), steps.as_ref(), tally);
-    let base = concrete::base(slab, &area, tally);
+    let base = base::measure(slab, &area, thickened.as_ref(), with.policy, tally);
     let laid = bars::both_ways(slab, with.policy);
     let bars = bars::measure(slab, &laid, with, tally);
     let edge = thickened.as_ref();
     let edge_bars = edge.and_then(|edge| thickened::bars(slab, edge, with, tally));
-    bars::list(bars.iter().chain(&edge_bars), tally);
+    let step_bars = steps.as_ref().and_then(|steps| steps.bars.as_ref());
+    bars::list(bars.iter().chain(&edge_bars).chain(step_bars), tally);
     let mesh = mesh::measure(slab, with, &area, tally);
     let dowels = dowels::measure(slab, &edges, with.rules, tally);
     boxes::list(&boxes, tally);

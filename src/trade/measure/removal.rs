@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::dig::{self, Ground};
 use crate::geometry::Outline;
 use crate::input::job::{Breaking, Removal, RemovalMaterial};
 use crate::input::phrases::SizePhrase;
@@ -9,7 +10,7 @@ use crate::reading::At;
 use crate::tables::yard;
 use crate::trade::sets::Sets;
 use crate::trade::tally::{Listed, Tally};
-use crate::trade::term::{number, of};
+use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
 
@@ -36,16 +37,31 @@ pub struct SawCut {
     pub face: Quantity,
 }
 
-pub(super) fn measure(removal: &Removal, sets: Sets<'_>) -> RemovalQuantities {
+pub(super) fn measure(removal: &Removal, ground: Ground<'_>, sets: Sets<'_>) -> RemovalQuantities {
     let tally = &mut Tally::of(&removal.name.value, sets);
-    let (area, depth) = area(removal);
+    let beside = removal.depth.as_ref();
+    // Reading has seen to it that the depth stands in the size or beside it.
+    let beside = beside.map(|depth| Quantity::inches("depth", depth));
+    let (area, depth, deeper) = match &removal.size {
+        Some(size) => {
+            let (area, depth) = area(&removal.name.value, size, beside);
+            (area, depth, Vec::new())
+        }
+        None => {
+            let (area, deeper) = dig::under(removal, ground, tally);
+            let depth = beside.expect("without a size the depth is asked for on reading");
+            (area, depth, deeper)
+        }
+    };
     let area = tally.settle(area);
-    let solid = tally.by(
-        "sq ft × in ÷ 324 = cu yd, in place",
-        "in place",
-        Unit::CubicYard,
-        yard::volume(of(&area), &depth),
-    );
+    let even = yard::volume(of(&area), &depth);
+    let (rule, term) = if deeper.is_empty() {
+        ("sq ft × in ÷ 324 = cu yd, in place", even)
+    } else {
+        let rule = "sq ft × in ÷ 324 = cu yd, and what lies deeper, in place";
+        (rule, even + sum(&deeper))
+    };
+    let solid = tally.by(rule, "in place", Unit::CubicYard, term);
     let saw_cut = removal.saw_cut.as_ref().map(|cut| {
         let written = Quantity::feet(tally.name("saw cut, as written"), cut);
         let length = tally.by("as the takeoff says", "saw cut", Unit::Foot, of(&written));
@@ -71,16 +87,12 @@ pub(super) fn measure(removal: &Removal, sets: Sets<'_>) -> RemovalQuantities {
 }
 
 /// The area as measured, and the depth.
-fn area(removal: &Removal) -> (Quantity, Quantity) {
-    let name = format!("{} area", removal.name.value);
-    let place = removal.size.place;
+fn area(removal: &str, size: &At<SizePhrase>, beside: Option<Quantity>) -> (Quantity, Quantity) {
+    let name = format!("{removal} area");
+    let place = size.place;
     let feet = |what: &'static str, value: Length| Quantity::feet(what, &At { value, place });
     let inches = |value: Length| Quantity::inches("depth", &At { value, place });
-    // Reading has seen to it that the depth stands in the size or beside it.
-    let beside = removal.depth.as_ref().map_or_else(
-        || inches(Length::ZERO),
-        |depth| Quantity::inches("depth", depth),
-    );
+    let beside = beside.unwrap_or_else(|| inches(Length::ZERO));
     let rectangle = |name: String, length: Length, width: Length| {
         Quantity::by(
             "length times width",
@@ -89,7 +101,7 @@ fn area(removal: &Removal) -> (Quantity, Quantity) {
             of(&feet("length", length)) * &feet("width", width),
         )
     };
-    match removal.size.value {
+    match size.value {
         SizePhrase::Block {
             length,
             width,
@@ -114,10 +126,7 @@ fn area(removal: &Removal) -> (Quantity, Quantity) {
             let outline = shape
                 .outline()
                 .expect("a shape that encloses nothing is refused on reading");
-            (
-                super::area::less_holes(name, &removal.size, &outline),
-                beside,
-            )
+            (super::area::less_holes(name, size, &outline), beside)
         }
     }
 }

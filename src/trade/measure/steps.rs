@@ -1,7 +1,10 @@
 //! A flight of steps: an exact prism of concrete, its risers, its faces.
 
+use super::bars::{BarQuantities, along};
+use super::{BaseQuantities, Measuring};
 use crate::input::job::{Slab, Steps};
 use crate::reading::At;
+use crate::tables::yard;
 use crate::trade::tally::Tally;
 use crate::trade::term::{number, of};
 use crate::trade::working::Quantity;
@@ -17,11 +20,23 @@ pub struct StepQuantities {
     pub riser_form: Quantity,
     /// Feet of form at both sides of the flight.
     pub side_form: Option<Quantity>,
+    /// Square feet that the boards of risers hold.
+    pub riser_face: Quantity,
+    /// Square feet at both sides of the flight.
+    pub side_face: Option<Quantity>,
     /// Risers and treads.
     pub face: Quantity,
+    /// Under the steps below the slab.
+    pub base: Option<BaseQuantities>,
+    /// Along each of them.
+    pub bars: Option<BarQuantities>,
 }
 
-pub(super) fn measure(slab: &Slab, tally: &mut Tally<'_>) -> Option<StepQuantities> {
+pub(super) fn measure(
+    slab: &Slab,
+    with: Measuring<'_>,
+    tally: &mut Tally<'_>,
+) -> Option<StepQuantities> {
     let steps = slab.sections.steps.as_ref()?;
     let risers = Quantity::given(
         tally.name("risers"),
@@ -41,6 +56,21 @@ pub(super) fn measure(slab: &Slab, tally: &mut Tally<'_>) -> Option<StepQuantiti
     );
     let tread = tread.map(|tread| Quantity::feet("tread", tread));
     let treads = || of(&risers) - number(1);
+    let base = steps.base.as_ref().zip(tread.as_ref());
+    let base = base.map(|(base, tread)| {
+        let area = treads() * tread * &width;
+        let area = tally.by(
+            "treads × tread × width",
+            "under steps",
+            Unit::SquareFoot,
+            area,
+        );
+        let depth = Quantity::inches("base depth of steps", &base.depth);
+        let volume = yard::volume(of(&area), &depth);
+        let compacted = tally.by(yard::VOLUME, "base of steps", Unit::CubicYard, volume);
+        BaseQuantities { area, compacted }
+    });
+    let bars = bars(slab, steps, &width, with, tally);
     let side_form = tread.as_ref().map(|tread| {
         tally.by(
             "both sides × treads × tread",
@@ -50,6 +80,20 @@ pub(super) fn measure(slab: &Slab, tally: &mut Tally<'_>) -> Option<StepQuantiti
         )
     });
     let faces = of(&riser_form) * &rise;
+    let riser_face = tally.between(
+        "risers × width × rise",
+        "face of risers",
+        Unit::SquareFoot,
+        faces.clone(),
+    );
+    let side_face = tread.as_ref().map(|tread| {
+        tally.between(
+            "both sides × tread × rise × (1 + 2 + … to the risers less one)",
+            "face of step sides",
+            Unit::SquareFoot,
+            of(tread) * &rise * &risers * treads(),
+        )
+    });
     let face = tally.by(
         "risers, and the treads below the slab",
         "step face",
@@ -64,8 +108,42 @@ pub(super) fn measure(slab: &Slab, tally: &mut Tally<'_>) -> Option<StepQuantiti
         concrete,
         riser_form,
         side_form,
+        riser_face,
+        side_face,
         face,
+        base,
+        bars,
     })
+}
+
+impl StepQuantities {
+    /// What is dug out for their base.
+    pub(super) fn dug(&self) -> Option<&Quantity> {
+        self.base.as_ref().map(|base| &base.compacted)
+    }
+}
+
+/// As long as the flight is wide, less cover at both ends.
+fn bars(
+    slab: &Slab,
+    steps: &Steps,
+    width: &Quantity,
+    with: Measuring<'_>,
+    tally: &mut Tally<'_>,
+) -> Option<BarQuantities> {
+    let wanted = steps.bars.as_ref()?;
+    let run = steps.width.value - with.policy.cover.value * 2;
+    let found = along(slab, wanted, &[(run, steps.treads())], with)?;
+    let each = Quantity::given(
+        "bars in each step",
+        Amount::new(wanted.value.count.into(), Unit::Plain),
+        wanted.place,
+    );
+    let cover = Quantity::feet("cover", &with.policy.cover);
+    let long = of(width) - number(2) * &cover;
+    let placed = of(&each) * number(steps.treads()) * long;
+    let rule = "bars × steps × (width less cover at both ends), and a lap for each splice";
+    Some(found.placed(rule, "step", placed, tally))
 }
 
 /// Each step is a block down to the ground: one rise high, then two, and so on up to the slab.

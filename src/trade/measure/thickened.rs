@@ -2,20 +2,20 @@
 
 use rust_decimal::Decimal;
 
-use super::bars::{BarQuantities, Run, stock_and_lap, weigh};
-use super::{Measuring, edges, lap};
+use super::bars::{self, BarQuantities};
+use super::strips::Turns;
+use super::{Measuring, edges};
 use crate::geometry::Compass;
-use crate::geometry::rim::{self, Corners, Strip};
+use crate::geometry::rim::{self, Strip};
 use crate::input::job::Slab;
 use crate::reading::At;
 use crate::tables::yard;
 use crate::trade::tally::Tally;
-use crate::trade::term::{Term, number, of, sum};
-use crate::trade::working::{Quantity, Working};
+use crate::trade::term::{number, of, sum};
+use crate::trade::working::Quantity;
 use crate::values::{Amount, Length, Unit};
 
-/// Shorter stretches carry no bars of their own.
-const SHORTEST: Length = Length::inches_whole(6);
+const TAPER: &str = "half of length × taper; each corner takes off taper × (width + taper ÷ 3), an inside corner adds it";
 
 #[derive(Clone, Debug)]
 pub struct ThickenedQuantities {
@@ -23,6 +23,8 @@ pub struct ThickenedQuantities {
     sides: Vec<(Strip, Quantity)>,
     /// Below the slab.
     pub concrete: Quantity,
+    /// Of it what goes deeper than the base, where there is one and anything does.
+    pub below_base: Option<Quantity>,
     /// Room inside the walls of a stoop, for fill.
     pub core: Option<Quantity>,
 }
@@ -45,7 +47,7 @@ pub(super) fn measure(
         Unit::Foot,
         sum(&lengths),
     );
-    let corners = Turns::of(slab, &rim::corners(&slab.outline, &strips));
+    let corners = Turns::of(slab, "edge corners", &rim::corners(&slab.outline, &strips));
     let width = Quantity::feet("edge width", &thickened.width);
     // Bottom of the edge, corners counted once.
     let strip = tally.by(
@@ -57,21 +59,20 @@ pub(super) fn measure(
         }),
     );
     // What a taper adds, as if it were as deep as the edge.
-    let taper = thickened.taper.as_ref().map(|run| {
-        let run = Quantity::feet("taper", run);
-        tally.by(
-            "half of length × taper; each corner takes off taper × (width + taper ÷ 3), an inside corner adds it",
-            "taper",
-            Unit::SquareFoot,
-            corners.off(of(&length) * &run / number(2), |corners| {
-                of(corners) * &run * (of(&width) + of(&run) / number(3))
-            }),
-        )
-    });
+    let run = thickened.taper.as_ref();
+    let run = run.map(|run| Quantity::feet("taper", run));
+    let tapered = |run: &Quantity| {
+        corners.off(of(&length) * run / number(2), |corners| {
+            of(corners) * run * (of(&width) + of(run) / number(3))
+        })
+    };
+    let taper = run
+        .as_ref()
+        .map(|run| tally.by(TAPER, "taper", Unit::SquareFoot, tapered(run)));
     let thickness = &thickness_there(slab, &strips, thickness);
     let depth = Quantity::inches("edge depth", &thickened.depth);
     let below = of(&depth) - thickness;
-    let bottom = match &taper {
+    let bottom = |taper: Option<&Quantity>| match taper {
         Some(taper) => of(&strip) + taper,
         None => of(&strip),
     };
@@ -79,8 +80,37 @@ pub(super) fn measure(
         "strip × (whole depth − thickness) ÷ 324 = cu yd",
         "thickened concrete",
         Unit::CubicYard,
-        yard::volume(bottom, below.clone()),
+        yard::volume(bottom(taper.as_ref()), below.clone()),
     );
+    let below_base = slab.base.as_ref().and_then(|base| {
+        let base = Quantity::inches("base depth", &base.depth);
+        let deeper = below.clone() - &base;
+        if deeper.value() <= Decimal::ZERO {
+            return None;
+        }
+        // A taper comes up evenly: below the base it runs as far in as it is still deep there.
+        let taper = run.as_ref().map(|run| {
+            let run = of(run) * deeper.clone() / below.clone();
+            let run = tally.between(
+                "taper × what is below the base ÷ all below the slab",
+                "taper below the base",
+                Unit::Foot,
+                run,
+            );
+            tally.between(
+                TAPER,
+                "tapered area below the base",
+                Unit::SquareFoot,
+                tapered(&run),
+            )
+        });
+        Some(tally.between(
+            "strip × (whole depth − thickness − base) ÷ 324 = cu yd",
+            "thickened concrete below the base",
+            Unit::CubicYard,
+            yard::volume(bottom(taper.as_ref()), deeper),
+        ))
+    });
     let filled = slab.sections.is_filled();
     let core = filled.then(|| {
         tally.by(
@@ -93,6 +123,7 @@ pub(super) fn measure(
     Some(ThickenedQuantities {
         sides: strips.into_iter().zip(lengths).collect(),
         concrete,
+        below_base,
         core,
     })
 }
@@ -118,57 +149,6 @@ fn thickness_there(slab: &Slab, strips: &[Strip], mean: &Quantity) -> Quantity {
     }
 }
 
-/// How many squares of the width the corners take off, or add where more of them turn inward.
-enum Turns {
-    None,
-    Off(Quantity),
-    On(Quantity),
-}
-
-impl Turns {
-    fn of(slab: &Slab, found: &Corners) -> Self {
-        if found.squares.is_zero() {
-            return Self::None;
-        }
-        let count = |number: usize, what: &str| {
-            let s = if number == 1 { "" } else { "s" };
-            (number != 0).then(|| format!("{number} {what} corner{s}"))
-        };
-        let mut how: Vec<String> = [
-            count(found.outside, "outside"),
-            count(found.inside, "inside"),
-        ]
-        .into_iter()
-        .flatten()
-        .collect();
-        if found.uneven {
-            how.push("slants and curves by how far they turn".into());
-        }
-        let squares = Quantity::new(
-            format!("{} edge corners", slab.key),
-            Amount::new(found.squares.abs(), Unit::Plain),
-            Working::Shape {
-                how: how.join(", "),
-                place: slab.place,
-            },
-        );
-        if found.squares < Decimal::ZERO {
-            Self::On(squares)
-        } else {
-            Self::Off(squares)
-        }
-    }
-
-    /// `flat` without what the corners take off.
-    fn off(&self, flat: Term, each: impl FnOnce(&Quantity) -> Term) -> Term {
-        match self {
-            Self::None => flat,
-            Self::Off(squares) => flat - each(squares),
-            Self::On(squares) => flat + each(squares),
-        }
-    }
-}
-
 /// Bars along each side, less cover at both ends, lapped where a stick is too short.
 pub(super) fn bars(
     slab: &Slab,
@@ -177,50 +157,25 @@ pub(super) fn bars(
     tally: &Tally<'_>,
 ) -> Option<BarQuantities> {
     let wanted = slab.sections.thickened.as_ref()?.bars.as_ref()?;
-    let (bar, count) = (wanted.value.bar, wanted.value.count);
-    let (stock, lap) = stock_and_lap(slab, bar, with)?;
-    let splice = lap::as_length(&lap.length);
     let covered = with.policy.cover.value * 2;
-    let mut runs: Vec<Run> = Vec::new();
-    let mut long: Vec<&Quantity> = Vec::new();
-    for (strip, length) in &edge.sides {
-        let run = strip
+    let run = |(strip, length): &(Strip, Quantity)| {
+        let whole = strip
             .stretch
-            .map_or_else(|| Length::of_feet(length.value()), |(from, to)| to - from)
-            - covered;
-        if run < SHORTEST {
-            continue;
-        }
-        long.push(length);
-        match runs.iter_mut().find(|known| known.length == run) {
-            Some(known) => known.count += count,
-            None => runs.push(Run::of(run, count, stock.stock.value, splice)),
-        }
-    }
-    runs.sort_by_key(|run| std::cmp::Reverse(run.length));
-    let splices: u32 = runs.iter().map(|run| run.count * (run.pieces - 1)).sum();
+            .map_or_else(|| Length::of_feet(length.value()), |(from, to)| to - from);
+        whole - covered
+    };
+    let runs: Vec<(Length, u32)> = edge.sides.iter().map(|side| (run(side), 1)).collect();
+    let found = bars::along(slab, wanted, &runs, with)?;
+    let long = edge.sides.iter().filter(|side| bars::SHORTEST <= run(side));
+    let long: Vec<&Quantity> = long.map(|(_, length)| length).collect();
     let each = Quantity::given(
         "bars along the edge",
-        Amount::new(count.into(), Unit::Plain),
+        Amount::new(wanted.value.count.into(), Unit::Plain),
         wanted.place,
     );
     let cover = Quantity::feet("cover", &with.policy.cover);
     let ends = number(Decimal::from(2 * long.len()));
-    let mut placed = of(&each) * (sum(long) - ends * &cover);
-    if splices != 0 {
-        placed = placed + number(splices) * &lap.length / number(12);
-    }
-    let placed = tally.between(
-        "bars × (sides less cover at both ends), and a lap for each splice",
-        "edge bars",
-        Unit::Foot,
-        placed,
-    );
-    Some(BarQuantities {
-        weight: weigh(bar, &placed, tally.name("edge bar weight")),
-        bar,
-        runs,
-        lap: (splices != 0).then_some(lap),
-        placed,
-    })
+    let placed = of(&each) * (sum(long) - ends * &cover);
+    let rule = "bars × (sides less cover at both ends), and a lap for each splice";
+    Some(found.placed(rule, "edge", placed, tally))
 }

@@ -16,6 +16,8 @@ mod purposes;
 mod sticks;
 mod together;
 
+pub(super) use goods::delivered;
+
 use also::Replaced;
 pub use concrete::{AS_NEEDED, BY_CREW, ConcreteOrder, Ordering, Placing};
 pub(super) use extras::is_labor;
@@ -248,6 +250,12 @@ impl<'a> List<'a> {
         Some(At { value, place })
     }
 
+    /// The unit of the item that stands for `role`, where there is one.
+    fn sold_by(&self, role: Role) -> Option<Unit> {
+        let item = self.by.rules.roles.get(&role)?.value.as_ref()?;
+        Some(self.by.rules.selling.get(item)?.unit)
+    }
+
     /// Buys what stands for `role`, if there is anything to buy that no rule of the owner's is for.
     pub fn buy_for_purpose(
         &mut self,
@@ -256,8 +264,21 @@ impl<'a> List<'a> {
         rule: &'static str,
         parts: Parts,
     ) -> Option<&mut Need> {
+        self.buy_for_slabs(role, name, rule, parts, &[])
+    }
+
+    /// The same, where an item may be sold by another measure of these slabs.
+    fn buy_for_slabs(
+        &mut self,
+        role: Role,
+        name: impl Into<Name>,
+        rule: &'static str,
+        parts: Parts,
+        slabs: &[SlabQuantities],
+    ) -> Option<&mut Need> {
         self.purposes.push((role.name(), parts.clone()));
         let parts = also::left_to_buy(role.name(), parts, &self.replaced);
+        let parts = purposes::by_face(role, parts, slabs, self);
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
             return None;
         }

@@ -3,7 +3,7 @@
 //! `src/input/book/roles.rs` holds the rules; here is how much there is of what they go by. Rules
 //! of the owner's may replace them, or go by the same.
 
-use super::{List, Policies, Section, whole};
+use super::{List, Parts, Policies, Section, whole};
 use crate::input::book::{Among, Curing, Purpose, Role};
 use crate::input::job::{Slab, Takeoff};
 use crate::trade::measure::{RemovalQuantities, SlabQuantities, works};
@@ -19,7 +19,7 @@ pub(super) fn of_slabs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut L
         let parts = list.memo.each(role.name(), takeoff, slabs, |slab, found| {
             of_slab(role, slab, found, by)
         });
-        list.buy_for_purpose(role, purpose.called, purpose.by, parts);
+        list.buy_for_slabs(role, purpose.called, purpose.by, parts, slabs);
     }
 }
 
@@ -60,6 +60,44 @@ pub(super) fn of_answers(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut
         };
         list.buy(item, name, "what the answer brings", &whole(quantity));
     }
+}
+
+/// Where its item is sold by the square foot of face: what is left of a form, as high as all of it is on the mean.
+pub(super) fn by_face(
+    role: Role,
+    parts: Parts,
+    slabs: &[SlabQuantities],
+    list: &List<'_>,
+) -> Parts {
+    let is_form = matches!(role, Role::Forms | Role::DeepForms);
+    if !is_form || list.sold_by(role) != Some(Unit::SquareFoot) {
+        return parts;
+    }
+    let apart = list.by.rules.roles.contains_key(&Role::DeepForms);
+    let high = |section: &Section, part: &Quantity| {
+        let Section::Slab(i) = section else {
+            return None;
+        };
+        let found = &slabs[*i];
+        let (feet, face) = if role == Role::DeepForms {
+            (deep(found)?, deep_face(found)?)
+        } else {
+            (of(&formed(found, apart)), formed_face(found, apart))
+        };
+        let whole = Quantity::by("boards of it", "form", Unit::Foot, feet);
+        if whole.value() == part.value() {
+            return Some((*section, face));
+        }
+        let rule = "square feet of all of it × what is left of its feet ÷ all of them";
+        let much = of(&face) * part / &whole;
+        Some((
+            *section,
+            Quantity::by(rule, "face of form", Unit::SquareFoot, much),
+        ))
+    };
+    let some = parts.iter().filter(|(_, part)| !part.value().is_zero());
+    some.filter_map(|(section, part)| high(section, part))
+        .collect()
 }
 
 /// The rules for parts of this sort that this book follows.
@@ -170,6 +208,38 @@ fn deep(slab: &SlabQuantities) -> Option<Term> {
     let sides = sides.and_then(|steps| steps.side_form.as_ref());
     let both = edges.into_iter().chain(sides).map(of);
     both.reduce(|edges, sides| edges + sides)
+}
+
+/// Square feet of the boards in `formed`.
+fn formed_face(slab: &SlabQuantities, deep_apart: bool) -> Quantity {
+    let edges = &slab.edges;
+    let deep = deep_face(slab).filter(|_| !deep_apart);
+    let risers = slab.steps.as_ref().map(|steps| &steps.riser_face);
+    let all = [&edges.straight_face, &edges.curved_face].into_iter();
+    let term = sum(all.chain(&deep).chain(risers));
+    Quantity::by(
+        "each form by its depth",
+        "face of boards",
+        Unit::SquareFoot,
+        term,
+    )
+}
+
+/// Square feet of the boards in `deep`.
+fn deep_face(slab: &SlabQuantities) -> Option<Quantity> {
+    deep(slab)?;
+    let sides = slab
+        .steps
+        .as_ref()
+        .and_then(|steps| steps.side_face.as_ref());
+    let term = sum([&slab.edges.deep_face].into_iter().chain(sides));
+    let rule = "each form by its depth";
+    Some(Quantity::by(
+        rule,
+        "face of deep boards",
+        Unit::SquareFoot,
+        term,
+    ))
 }
 
 /// One at each end of a form and between, no farther apart than the owner says.

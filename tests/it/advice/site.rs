@@ -183,6 +183,23 @@ fn a_job_that_digs_nothing_is_asked_about_it() {
 }
 
 #[test]
+fn a_job_that_digs_less_than_half_of_its_ground_is_asked_about_it() {
+    // The patio covers 384 sq ft.
+    let lawn = "{size: 384 sq ft x 8 in, of: soil}";
+    let files = Files::new().job(lawn, "{size: 191 sq ft x 8 in, of: soil}");
+    files.says(
+        "little-dug",
+        "slabs with a base cover `384 sq ft`",
+        "under: [patio]",
+    );
+    let files = Files::new().job(lawn, "{size: 192 sq ft x 8 in, of: soil}");
+    files.silent("little-dug");
+    let files = Files::new().job(lawn, "{under: [patio], depth: 8 in, of: soil}");
+    files.silent("little-dug");
+    files.silent("nothing-dug");
+}
+
+#[test]
 fn a_pour_before_its_quote_is_a_slip_of_the_year() {
     Files::new()
         .job("pour: 2026-05-01", "pour: 2026-03-31")

@@ -44,7 +44,7 @@ pub fn measured(offer: &Offer) -> Vec<(String, Decimal)> {
             Some(&slab.edges.straight),
             Some(&slab.edges.curved),
             Some(&slab.edges.strip),
-            slab.base.as_ref(),
+            slab.base.as_ref().map(|base| &base.compacted),
             slab.mesh.as_ref(),
             slab.bars.first().map(|bars| &bars.placed),
             listed(slab, " joints").next(),

@@ -5,7 +5,7 @@
 //! or computed here. Where a source slipped, the slip is named and must not
 //! come out.
 
-mod concrete;
+pub mod concrete;
 mod dowels;
 mod earth;
 mod money;

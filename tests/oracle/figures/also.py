@@ -49,7 +49,7 @@ class Also:
         return {
             "area": slab.area,
             "concrete": slab.concrete,
-            "base": slab.base()[0],
+            "base": slab.base(self.order)[0],
             "straight form": straight,
             "deep form": deep,
             "curved form": curved,

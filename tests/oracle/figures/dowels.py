@@ -40,7 +40,11 @@ class Dowels:
                     here = self.set(f"{slab.name} {pin} along", here)
                     many += here
                     holes += here if piece.kind.endswith("existing concrete") else 0
-                yield pin, kind, rule, self.set(f"{slab.name} {pin}", many), holes
+                many = self.set(f"{slab.name} {pin}", many)
+                # Where every edge is drilled, a count the owner sets is a count of holes too.
+                if all(piece.kind.endswith("existing concrete") for piece in pieces):
+                    holes = many
+                yield pin, kind, rule, many, holes
 
     def pins(self):
         by_kind, glue = {}, {}

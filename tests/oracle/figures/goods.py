@@ -24,7 +24,7 @@ class Goods:
     def base_and_fill(self):
         parts = {}
         for slab in self.slabs:
-            for yards, material in (slab.base(), (slab.fill, slab.fill_of)):
+            for yards, material in (slab.base(self.order), slab.step_base, (slab.fill, slab.fill_of)):
                 if material:
                     parts.setdefault(material, []).append(yards)
         for material, yards in sorted(parts.items()):
@@ -51,11 +51,15 @@ class Goods:
                 laid.append((size, f"{slab.name} bars", steel.bars))
             if slab.along and slab.along["bars"]:
                 laid.append((slab.along["bars"].split(" ", 1)[1], f"{slab.name} edge bars", None))
+            if slab.flight and slab.flight["bars"] and slab.flight["risers"] > 1:
+                laid.append((slab.flight["bars"].split(" ", 1)[1], f"{slab.name} step bars", "steps"))
             for size, name, lay in laid:
                 rule = self.book["bars"][size]
                 known(f"bars {size}", rule, ("item", "stock", "lap"))
                 stock, lap = inches(rule.get("stock", "20 ft")), steel.lap_of(size, rule)
-                if lay:
+                if lay == "steps":
+                    runs = steel.step_bars(slab, cover, stock, lap)
+                elif lay:
                     runs = lay(slab, cover, stock, lap)
                 else:
                     runs = steel.edge_bars(slab, cover, stock, lap)[1]
@@ -83,6 +87,10 @@ class Goods:
     def is_roll(self, rule):
         return singular(self.item(rule["item"])["unit"]) == "roll"
 
+    def by_face(self, role):
+        key = self.role_of(role)
+        return key is not None and singular(self.item(key)["unit"]) == "sq ft"
+
     @property
     def deep_limit(self):
         """Deep forms are counted apart only where the book has a rate for them."""
@@ -92,11 +100,17 @@ class Goods:
         """Sides of steps are deep; risers take an ordinary board; without an item all are boards."""
         deep = [s.form(self.deep_limit)[1] + s.step_sides for s in self.slabs]
         boards = [sum(s.form(self.deep_limit)[::2]) + s.riser_form for s in self.slabs]
+        high = [s.faces(self.deep_limit)[1] + s.side_face for s in self.slabs]
+        faces = [sum(s.faces(self.deep_limit)[::2]) + s.riser_face for s in self.slabs]
         if "deep forms" in self.book["use"]:
-            self.role("deep forms", "deep form boards", deep)
+            self.role("deep forms", "deep form boards", high if self.by_face("deep forms") else deep)
         else:
             boards = [board + more for board, more in zip(boards, deep)]
-        boards = [self.left("forms", slab, board) for slab, board in zip(self.slabs, boards)]
+            faces = [face + more for face, more in zip(faces, high)]
+        left = [self.left("forms", slab, board) for slab, board in zip(self.slabs, boards)]
+        if self.by_face("forms"):  # what is left is as high as all of it on the mean
+            left = [f * much / all_of_it if all_of_it else f for f, much, all_of_it in zip(faces, left, boards)]
+        boards = left
         self.role("forms", "form boards", boards)
         # Common practice: each piece of form has its length over the spacing, up, and one more
         # at its other end; a form that closes on itself has no ends.

@@ -39,6 +39,7 @@ ORDER |= {"buy": "as needed"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
 ORDER |= {"compound coverage": "200 sq ft", "deep form over": "8 in"}
 ORDER |= {"retarder width": "10 ft", "retarder lap": "6 in", "smallest opening": "2 sq ft"}
+ORDER |= {"base past forms": "0 in", "base under edges": "no", "dig past forms": "0 in"}
 
 
 class Line(NamedTuple):

@@ -32,7 +32,7 @@ class Labor:
         slabs = self.slabs
         flat = [s for s in slabs if not s.is_step]  # a step has one rate for forming and finish
         work = dict(self.removing)
-        work["base"] = sum(s.base()[0] + (s.fill if s.fill_of else 0) for s in slabs)
+        work["base"] = sum(s.base(self.order)[0] + s.step_base[0] + (s.fill if s.fill_of else 0) for s in slabs)
         for n, task in enumerate(("form straight", "form deep", "form curved")):
             work[task] = sum(self.left(task, s, s.form(self.deep_limit)[n]) for s in flat)
         work["vapor retarder"] = sum(s.area for s in slabs if s.value.get("vapor retarder") == "yes")
@@ -90,13 +90,28 @@ class Labor:
     def by_rate(self, task, much):
         """The same work in the unit that the rate of the book is given by, where it is another."""
         unit = amount(self.book["rates"][task].split(" per ")[1])[1]
-        has_steel = lambda s: s.value.get("bars", "none") != "none" or bool(s.along and s.along["bars"])
+        has_steel = lambda s: s.value.get("bars", "none") != "none" or bool(s.along and s.along["bars"]) or bool(s.flight and s.flight["bars"] and s.flight["risers"] > 1)
         if unit == "sq ft" and task == "base":
-            return sum((s.area for s in self.slabs if s.base()[0]), D(0))
+            laid = [s.base_area(self.order) for s in self.slabs if s.base(self.order)[1]]
+            return sum(laid + [s.step_base_area for s in self.slabs if s.step_base[1]], D(0))
+        if unit == "ton" and task == "base":
+            tons = D(0)
+            for slab in self.slabs:
+                for yards, material in (slab.base(self.order), slab.step_base, (slab.fill, slab.fill_of)):
+                    tons += yards * rate(self.book["bases"][material]["delivered"])[0] if material else D(0)
+            return tons
+        if unit == "sq ft" and task.startswith("form "):
+            n = ("form straight", "form deep", "form curved").index(task)
+            total = D(0)
+            for slab in self.slabs:
+                feet = slab.form(self.deep_limit)[n]
+                if feet and not slab.is_step:
+                    total += slab.faces(self.deep_limit)[n] * self.left(task, slab, feet) / feet
+            return total
         if unit == "sq ft" and task == "bars":
             return sum((s.area for s in self.slabs if has_steel(s)), D(0))
         if task in self.removed and task != "saw cut":
-            return self.removed[task]["cu yd" if unit == "cu yd" else "sq ft"]
+            return self.removed[task][unit]
         return much
 
     def returns(self):

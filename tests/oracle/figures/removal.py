@@ -5,7 +5,7 @@ from decimal import Decimal as D
 from . import named
 from .reading import YARD, amount, inches, known, rate, singular, up
 
-KEYS = ("size", "depth", "of", "break", "reinforced", "saw cut", "stays")
+KEYS = ("size", "under", "depth", "of", "break", "reinforced", "saw cut", "stays")
 
 
 def area_and_depth(own):
@@ -46,16 +46,22 @@ class Removal:
             own = {"size": written} if isinstance(written, str) else written
             known(f"remove {name}", own, KEYS)
             of = own.get("of", "concrete")
-            area, depth = area_and_depth(own)
-            yards = area * depth / YARD
+            if "under" in own:
+                dug = [slab.dug(self.order) for slab in self.slabs if slab.name in own["under"]]
+                area, depth = sum((a for a, _ in dug), D(0)), inches(own["depth"])
+                yards = area * depth / YARD + sum((more for _, more in dug), D(0))
+            else:
+                area, depth = area_and_depth(own)
+                yards = area * depth / YARD
             sum_area, volume = sum_area + area, volume + yards
             machine = own.get("break", "by hand") == "machine"
             task = task_of(of, machine, own.get("reinforced", "no") == "yes")
             work = yards if of == "soil" else area
             self.removing[task] = self.removing.get(task, D(0)) + work
-            both = self.removed.setdefault(task, {"sq ft": D(0), "cu yd": D(0)})
+            both = self.removed.setdefault(task, {"sq ft": D(0), "cu yd": D(0), "ton": D(0)})
             both["sq ft"] += area
             both["cu yd"] += yards
+            both["ton"] += yards * rate(self.book["disposal"].get(of, {}).get("weight", "4050 lb per cu yd"))[0] / 2000
             if machine:
                 self.by_machine.add(task)
             if own.get("stays", "no") != "yes":

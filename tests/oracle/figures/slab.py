@@ -10,9 +10,9 @@ from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 STRIP = {"house", "existing concrete", "doweled existing concrete", "curb", "isolated"}  # a strip, no form
 FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
-USUAL |= {"allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties"}
+USUAL |= {"allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
-SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall"}
+SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall", "lower"}
 COMPASS = ("north", "east", "south", "west")
 OPPOSITE = {"north": "south", "south": "north", "east": "west", "west": "east"}
 
@@ -28,6 +28,7 @@ class Piece:
 
     def __init__(self, side, start, end, kind, strip=False):
         self.side, self.start, self.end, self.kind, self.strip = side, start, end, kind, strip
+        self.face = None  # inches of it over a slab that lies lower
         self.beyond = None  # where another slab touches: that slab and its pieces here
 
     @property
@@ -64,6 +65,8 @@ class Slab:
         self.pieces = [Piece(s, D(0), s.length(), s.kind) for s in self.shape.sides]
         self.inner = [Piece(s, D(0), s.length(), kind) for h, kind in self.holes for s in h.sides]
         self.thin, self.thick, self.toward = self.thicknesses(self.value["thickness"])
+        if self.value.get("level base") == "yes":
+            self.on_level()
         self.boxes = [Box(entry, book) for entry in own.get("boxes", [])]
         self.flight = self.steps(own["steps"]) if "steps" in own else None
         self.stoop_of(own.get("stoop"))
@@ -130,6 +133,13 @@ class Slab:
         thin, _, thick = " ".join(words).partition(" to ")
         return inches(thin), inches(thick or thin), toward
 
+    def on_level(self):
+        """Its bottom is level: up along its fall it is thicker, by the fall times the run."""
+        steep, _, side = self.value["fall"].rpartition(" ")
+        low, high = self.shape.bounds(0 if side in ("east", "west") else 1)
+        self.thick = self.thin + inches(steep.removesuffix(" per ft")) * (high - low) / FT
+        self.toward = OPPOSITE[side]
+
     def steps(self, written):
         """A flight leads down from an edge, which is joined there and has no form."""
         if isinstance(written, str):
@@ -143,6 +153,10 @@ class Slab:
                     own["tread"] = part.rsplit(" ", 1)[0]
                 elif part.endswith(" wide"):
                     own["width"] = part[:-5]
+                elif part.startswith("base "):
+                    own["base"] = part[5:]
+                elif " no. " in part:
+                    own["bars"] = part
                 elif part.endswith(" edge") or part.startswith("from side "):
                     own["from"] = part.removeprefix("from ")
                 elif " from " in part:
@@ -153,7 +167,7 @@ class Slab:
                     raise NotCovered(f"steps `{part}`")
         else:
             own = written
-        known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all"))
+        known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all", "base", "bars"))
         side = self.leads_down(own["from"].removesuffix(" edge"), own.get("width"))
         length = side.length()
         width = inches(own["width"]) if "width" in own else length
@@ -170,6 +184,8 @@ class Slab:
             "rise": inches(own["rise"]),
             "tread": inches(own.get("tread", "0 in")),
             "width": width,
+            "base": own.get("base", "none"),
+            "bars": own.get("bars"),
         }
 
     def leads_down(self, name, width):
@@ -278,7 +294,11 @@ class Slab:
 
     @functools.cached_property
     def strip(self):
-        """Square feet of the bottom that is at full depth, and of the slope beside it.
+        """Square feet of the bottom that is at full depth, and of the slope beside it."""
+        return self.strip_of(self.along["taper"])
+
+    def strip_of(self, taper):
+        """The same with a slope that runs this far in.
 
         Each corner between two strips takes off tan(turn / 2) of a square, an inside corner adds
         it; where a strip ends at a bare side, half of the cotangent of the inside angle; an arc
@@ -297,22 +317,30 @@ class Slab:
             if piece.side.bulge:
                 bend = piece.side.angle() * (piece.end - piece.start) / piece.side.length()
                 k += bend / 2 if piece.side.bulge > 0 else -bend / 2
-        width, taper = self.along["width"], self.along["taper"]
+        width = self.along["width"]
         flat = length * width - k * width**2
         slope = length * taper / 2 - k * taper * (width + taper / 3)
         return flat / 144, slope / 144
 
     @functools.cached_property
     def thickened(self):
-        if self.along is None:
+        return D(0) if self.along is None else self.edge_below(D(0))
+
+    def edge_below(self, level):
+        """Cubic yards of thick edges more than so many inches below the slab."""
+        below = self.goes_below() - level
+        if below <= 0:
             return D(0)
+        return sum(self.strip_of(self.along["taper"] * below / (below + level))) * below / YARD
+
+    def goes_below(self):
         ends = {self.shape.looks(p.side) for p in self.along["pieces"]}
         thickness = (self.thin + self.thick) / 2
         if self.toward and ends == {self.toward}:
             thickness = self.thick
         elif self.toward and ends == {OPPOSITE[self.toward]}:
             thickness = self.thin
-        return sum(self.strip) * (self.along["depth"] - thickness) / YARD
+        return self.along["depth"] - thickness
 
     @functools.cached_property
     def concrete(self):
@@ -351,10 +379,12 @@ class Slab:
 
     def depth(self, piece):
         """How deep the form of an edge is: between two slabs as deep as the deeper."""
+        if piece.face is not None and piece.kind not in FORMED:
+            return piece.face
         if piece.beyond is None:
             return self.own_depth(piece)
         other, theirs = piece.beyond
-        return max([self.own_depth(piece), *(other.own_depth(p) for p in theirs)])
+        return max([piece.face or D(0), self.own_depth(piece), *(other.own_depth(p) for p in theirs)])
 
     def own_depth(self, piece):
         deep = [self.thick]
@@ -365,7 +395,7 @@ class Slab:
         return max(deep)
 
     def formed(self):
-        return [p for p in self.pieces + self.inner if p.kind in FORMED]
+        return [p for p in self.pieces + self.inner if p.kind in FORMED or p.face is not None]
 
     def spans(self, axis, at):
         """Stretches of the slab on a line, without what is left open in it; a line that only touches
@@ -403,13 +433,87 @@ class Slab:
                 straight += piece.feet
         return straight, deep, curved
 
-    def base(self):
-        """Square feet times depth: compacted yards, of what; (0, None) without a base."""
+    def past(self, chosen, out):
+        """Square feet outside of these pieces, so far out: corners stand out square, an arc swells."""
+        length, k = sum(p.end - p.start for p in chosen), D(0)
+        for side, after, here, there in self.corners(chosen):
+            cross, dot = self.shape.turn(side, after)
+            if here and there:
+                k += cross / (1 + dot)
+            elif (here or there) and cross < 0:  # in an inside corner it ends at the bare side
+                k += dot / -cross / 2
+        for piece in chosen:
+            if piece.side.bulge:
+                bend = piece.side.angle() * (piece.end - piece.start) / piece.side.length()
+                k += bend / 2 if piece.side.bulge > 0 else -bend / 2
+        return (length * out + k * out**2) / 144
+
+    def runs_under(self, order):
+        """Whether the base lies below thick edges too; the walls of a stoop stand on it."""
+        return self.walls is not None or order["base under edges"] == "yes"
+
+    def faces(self, limit):
+        """Square feet of straight, deep and curved form, each as high as its edge is deep."""
+        straight = deep = curved = D(0)
+        for piece in self.formed():
+            face = piece.feet * (self.depth(piece) if piece in self.pieces else self.thick) / FT
+            if piece.side.bulge:
+                curved += face
+            elif limit is not None and limit < self.depth(piece):
+                deep += face
+            else:
+                straight += face
+        return straight, deep, curved
+
+    @property
+    def riser_face(self):
+        return self.riser_form * self.flight["rise"] / FT if self.flight else D(0)
+
+    @property
+    def side_face(self):
+        if not self.flight:
+            return D(0)
+        f, n = self.flight, self.flight["risers"]
+        return f["tread"] * f["rise"] * n * (n - 1) / 144
+
+    def base_area(self, order):
+        deep = self.along["pieces"] if self.along and not self.runs_under(order) else []
+        open_ones = [p for p in self.pieces if p.kind == "open" and p not in deep]
+        return self.area + self.past(open_ones, inches(order["base past forms"]))
+
+    def base(self, order):
+        """Compacted yards where it lies, of what; (0, None) without a base."""
         text = self.value.get("base", "none")
         if text == "none":
             return D(0), None
         depth, material = text.split(" of ")
-        return self.area * inches(depth) / YARD, material
+        yards = self.base_area(order) * inches(depth) / YARD
+        if self.along and not self.runs_under(order):
+            yards -= self.thickened - self.edge_below(inches(depth))
+        return yards, material
+
+    @property
+    def step_base_area(self):
+        return (self.flight["risers"] - 1) * self.flight["tread"] * self.flight["width"] / 144
+
+    @property
+    def step_base(self):
+        """Compacted yards under the steps below the slab."""
+        if not self.flight or self.flight["base"] == "none":
+            return D(0), None
+        depth, material = self.flight["base"].split(" of ")
+        return self.step_base_area * inches(depth) / YARD, material
+
+    def dug(self, order):
+        """(square feet, yards beside their depth) where soil is dug out under it."""
+        open_ones = [p for p in self.pieces if p.kind == "open"]
+        area = self.area + self.past(open_ones, inches(order["dig past forms"]))
+        deeper = self.step_base[0]
+        if self.along and self.walls is None:
+            text = self.value.get("base", "none")
+            level = D(0) if text == "none" or self.runs_under(order) else inches(text.split(" of ")[0])
+            deeper += self.edge_below(level)
+        return area, deeper
 
     def border(self):
         """(square feet, finish) of the band along the open edges."""

@@ -62,6 +62,13 @@ def edge_bars(slab, cover, stock, lap):
     return size, [spliced(length, stock, lap) for length in lengths] * int(count)
 
 
+def step_bars(slab, cover, stock, lap):
+    """So many along each step below the slab, less the cover at both ends."""
+    count = int(slab.flight["bars"].split(" ", 1)[0]) * (int(slab.flight["risers"]) - 1)
+    length = slab.flight["width"] - 2 * cover
+    return [spliced(length, stock, lap)] * (count if length >= 6 else 0)
+
+
 def sticks(runs, stock, lap):
     """Longest piece first, each into the fullest stick that still holds it."""
     whole, rests = 0, []

@@ -35,6 +35,9 @@ def share_edges(slabs):
         kinds = met(slab, base, mine.kind, theirs.kind)
         parts = slab.touch(OPPOSITE[edge], start - move, stop - move, kinds[0])
         others = base.touch(edge, start, stop, kinds[1])
+        if "lower" in slab.own:
+            for piece in others:
+                piece.face = inches(slab.own["lower"])
         for part, other in ((parts, (base, others)), (others, (slab, parts))):
             for piece in part:
                 piece.beyond = other

@@ -15,6 +15,9 @@ def made(c, shop):
     # Each way of every order is priced in full, so not too often.
     if c.often(0.1, "bought the cheapest way"):
         order["buy"] = "cheapest"
+    for key, values in (("base past forms", ("6 in", "4 in", "1 ft")), ("dig past forms", ("12 in", "2 ft")), ("base under edges", ("yes",))):
+        if c.often(0.3, key):
+            order[key] = c.one(*values)
     business["order"] = order | {key: one for key, one in some.items() if c.often(0.5)}
     business["quote"] = {"good for": "30 days", "lead time": f"{c.whole(5, 45)} days", "deposit cap": "90%"}
     business["payments"] = payments(c)

@@ -12,7 +12,18 @@ def rates(c, shop):
     """Rates by another unit of the same work, now and then."""
     for task, per in OTHERWISE.items():
         if c.often(0.15, "rate by another unit"):
+            if per == "per cu yd" and c.often(0.5, "rate by weight"):
+                per = "per ton"
             shop["rates"][task] = f"{c.decimal(50, 400)} {c.one('hours', 'crew hours')} {per}"
+    for task in ("form straight", "form curved", "form deep"):
+        if task in shop["rates"] and c.often(0.15, "forms rated by their face"):
+            shop["rates"][task] = f"{c.decimal(500, 4000)} hours per 100 sq ft"
+    for key in ("board", "deep board"):
+        if c.often(0.15, "form boards by their face"):
+            board = shop["items"][key]
+            board["unit"] = "sq ft"
+            if "at least" in board:
+                board["at least"] = board["at least"].replace(" ft", " sq ft")
 
 
 def discounts(c, job):

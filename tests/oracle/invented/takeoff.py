@@ -111,6 +111,8 @@ class Site:
         shift = c.whole(0, max(0, room // 48 - 1)) * 48
         corner = c.one(*ACROSS[edge])
         own["beside"] = f"{base}, {edge} edge, {said(shift)} from {corner} end"
+        if c.often(0.25, "a step-down"):
+            own["lower"] = c.one("3 in", "2 1/2 in", "4 in")
         c.features.add("beside")
         if mine is None:  # a strip there, said on the slab that is placed
             c.features.add("strip between two slabs")
@@ -148,6 +150,10 @@ class Site:
             flight["width"] = said(width)
             if c.often(0.4, "steps at a place along the edge"):
                 flight["at"] = f"{said(c.whole(0, (room - width) // 48) * 48)} from {c.one(*ACROSS[edge])} end"
+        if risers > 1 and c.often(0.3, "base under steps"):
+            flight["base"] = c.one("4 in of stone", "3 in of sand")
+        if risers > 1 and c.often(0.3, "bars in steps"):
+            flight["bars"] = c.one("2 no. 4", "1 no. 3")
         own = {"size": f"{said(wide)} x {said(deep)}", "thickened": "none"}
         if c.often(0.5):
             own["edges"] = {OPPOSITE[edge]: "house"}
@@ -155,6 +161,8 @@ class Site:
             words = [f"{risers} riser{'s' if risers > 1 else ''} of {flight['rise']}"]
             words += [f"{flight['tread']} treads"] if risers > 1 else []
             words += [f"{flight['width']} wide"] if "width" in flight else []
+            words += [f"base {flight['base']}"] if "base" in flight else []
+            words += [flight["bars"]] if "bars" in flight else []
             own["steps"] = ", ".join([*words, f"from {edge} edge", *([flight["at"]] if "at" in flight else [])])
         else:
             own["steps"] = flight | {"from": edge}
@@ -179,6 +187,11 @@ class Site:
             own["thickness"] = c.one("4 in", "4 1/2 in", "5 in", "6 in")
         elif c.often(0.2, "one end thicker"):
             own["thickness"] = f"{c.one('4 in', '5 in')} to {c.one('6 in', '7 1/2 in')}{c.one('', ' north', ' east', ' south')}"
+        if c.often(0.12, "level base below a fall"):
+            own |= {"fall": f"{c.one('1/4 in', '1/8 in')} per ft {c.one(*OPPOSITE)}", "level base": "yes"}
+            own["thickness"] = c.one("4 in", "5 in")
+        elif c.often(0.1, "falls of parts"):
+            own["fall"] = {"by the house": "1/4 in per ft south", "by the gate": "1/8 in per ft east"}
         if c.often(0.1, "own allowance"):
             own["allowance"] = f"{c.whole(2, 12)}%"
         if least < 48 * 5:
@@ -239,8 +252,11 @@ class Site:
             own["curing"] = c.one("compound", "cover", "wet", "none")
 
 
-def removals(c):
+def removals(c, names):
     found = []
+    if c.often(0.25, "dug under slabs"):
+        under = [name for name in names if c.often(0.7)] or names[:1]
+        found.append({"ground": {"under": under, "depth": f"{c.whole(4, 14)} in", "of": "soil"}})
     for n in range(c.one(0, 0, 1, 1, 2, 3)):
         of = c.one("concrete", "concrete", "asphalt", "pavers", "soil")
         own = {"of": of} if of != "concrete" else {}
@@ -272,7 +288,7 @@ def extra(c):
         ("topsoil", "cu yd", 1, 6), ("edging", "ft", 10, 90), ("compactor", "days", 1, 3), ("sealer job", "sq ft", 50, 400)
     )
     if c.often(0.25, "extra of what a rule buys"):
-        key, unit, low, high = c.one(("sand", "ton", 1, 6), ("board", "ft", 5, 60), ("strip", "ft", 5, 60), ("chair", "pieces", 2, 40))
+        key, unit, low, high = c.one(("sand", "ton", 1, 6), ("stake", "pieces", 5, 60), ("strip", "ft", 5, 60), ("chair", "pieces", 2, 40))
     if c.often(0.1, "extra hours"):
         key, unit, low, high = "labor", c.one("hours", "hours", "crew hours"), 2, 12
     if c.often(0.25, "lump"):
@@ -342,7 +358,7 @@ def made(c, shop, firm):
         else:
             site.rectangle(name, kind)
     bases = [base for base, sides in site.free.items() if sides]
-    if bases and c.often(0.2):
+    if bases and c.often(0.4):
         site.on("step", c.one(*bases))
     if c.often(0.25):
         site.stoop("stoop")
@@ -360,7 +376,7 @@ def made(c, shop, firm):
     if c.often(0.2, "difficulty of the job"):
         job["difficulty"] = f"{c.whole(95, 140)}%"
     job["slabs"] = {name: own["size"] if set(own) == {"size"} else own for name, own in site.slabs.items()}
-    for key, found in (("remove", removals(c)), ("extra", [extra(c) for _ in range(c.one(0, 0, 1, 2))]), ("options", options(c))):
+    for key, found in (("remove", removals(c, list(site.slabs))), ("extra", [extra(c) for _ in range(c.one(0, 0, 1, 2))]), ("options", options(c))):
         if found:
             job[key] = found
     if c.often(0.08, "fixed price"):

@@ -36,6 +36,7 @@ const OF_THE_JOB: &[Known] = &[
     of(Among::Slabs, "straight form", Unit::Foot),
     of(Among::Slabs, "curved form", Unit::Foot),
     of(Among::Slabs, "deep form", Unit::Foot),
+    of(Among::Slabs, "step-down", Unit::Foot),
     of(Among::Slabs, "joints", Unit::Foot),
     of(Among::Slabs, "sawn joints", Unit::Foot),
     of(Among::Slabs, "sawn joint face", Unit::SquareFoot),

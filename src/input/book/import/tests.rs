@@ -271,13 +271,13 @@ fn a_comma_or_a_quote_too_many_moves_no_price() {
 #[test]
 fn a_mapping_is_read_with_all_its_slips() {
     refused(
-        "colums: {article: No., price: Net, unit: UOM}\nseparator: dot\nunits: {C: 100, TN: tonne}\nitems: {S: stone, S2: stone, B: {item: bar, per: 0}, D: {item: bar, per: 2 ft, unit: x}}\n",
+        "colums: {article: No., price: Net, unit: UOM}\nseparator: dot\nunits: {C: 100, TN: barrel}\nitems: {S: stone, S2: stone, B: {item: bar, per: 0}, D: {item: bar, per: 2 ft, unit: x}}\n",
         LIST,
         &[
             ("unknown-key", "colums"),
             ("unknown-word", "dot"),
             ("bad-quantity", "100"),
-            ("unknown-unit", "tonne"),
+            ("unknown-unit", "barrel"),
             ("item-mapped-twice", "stone"),
             ("not-above-zero", "0"),
             ("wrong-unit", "2 ft"),

@@ -34,6 +34,12 @@ keys! {
             "deeper forms go by the rate `form deep`, if the book has it", "8 in";
         retarder_width: At<Length> = "retarder width", usual "10 ft", "of a sheet of vapor retarder", "10 ft";
         retarder_lap: At<Length> = "retarder lap", usual "6 in", "where two sheets meet", "6 in";
+        base_past_forms: At<Length> = "base past forms", usual "0 in",
+            "how far the base runs out past open edges", "6 in";
+        base_under_edges: bool = "base under edges", usual "no",
+            "whether the base lies below thickened edges too, or they stand in it on the ground", "yes";
+        dig_past_forms: At<Length> = "dig past forms", usual "0 in",
+            "room for forms and people at open edges, where `remove` digs under slabs", "12 in";
         /// How deep the owner's tool cuts, where it is known.
         groove: Option<At<Length>> = "groove depth", none,
             "how deep your groover or saw cuts; you are told where a slab asks for more", "1 in",

@@ -2,11 +2,12 @@
 
 use super::shape::{ambiguous, any_of};
 use crate::geometry::{Compass, Point, Side};
+use crate::input::job::Base;
 use crate::input::job::sections::Steps;
 use crate::input::job::sides::{NamedSide, Sides};
 use crate::input::job::takeoff::Slab;
 use crate::input::job::{EdgeKind, Meets, positions};
-use crate::input::phrases::EdgeName;
+use crate::input::phrases::{BasePhrase, EdgeName};
 use crate::input::sections::StepsWritten;
 use crate::reading::{At, Problem, Problems, Read};
 use crate::values::Length;
@@ -77,6 +78,14 @@ pub(super) fn flight(
         tread: written.tread.clone(),
         width,
         edge,
+        base: written.base.as_ref().and_then(|at| match &at.value {
+            BasePhrase::None => None,
+            BasePhrase::Of { depth, material } => Some(Base {
+                depth: At::new(*depth, at.place),
+                material: At::new(material.clone(), at.place),
+            }),
+        }),
+        bars: written.bars.clone(),
         top: (on(first), on(last)),
         total: written.total.clone(),
     })

@@ -4,6 +4,8 @@ mod asked;
 mod boxes;
 mod chosen;
 mod dowels;
+mod dug;
+mod falls;
 mod flight;
 mod names;
 mod openings;
@@ -77,6 +79,7 @@ pub fn looked_up(
         extras: &head.extras,
         unsure: &unsure,
     };
+    dug::check(&head.removals, &named, problems);
     asked::check(&head.options, &named, problems);
     boxes::resolve(&mut slabs, book, problems);
     super::arranged::check(&head, book, problems);

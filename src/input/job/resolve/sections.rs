@@ -9,7 +9,7 @@ use crate::input::job::sections::Sections;
 use crate::input::job::sides::Sides;
 use crate::input::job::takeoff::Slab;
 use crate::input::job::written::SlabWritten;
-use crate::input::phrases::{EdgeName, EdgesPhrase, StoopPhrase, Thickness};
+use crate::input::phrases::{BasePhrase, EdgeName, EdgesPhrase, StoopPhrase, Thickness};
 use crate::input::sections::{EdgeSort, Thickened};
 use crate::reading::{At, Problem, Problems, Read};
 use crate::values::Length;
@@ -36,6 +36,17 @@ pub(super) fn sections(
     let mut thickened = thickened.and_then(|at| at.value);
     if let Some(edge) = &thickened {
         named_sides(written, edge, outline, problems);
+    }
+    let along = thickened.as_ref().and_then(|edge| edge.bars.as_ref());
+    let along_steps = written.steps.as_ref().and_then(|steps| steps.bars.as_ref());
+    for bars in along.into_iter().chain(along_steps) {
+        let bar = At::new(bars.value.bar.to_string(), bars.place);
+        let _ = known(&bar, &rules.bars, "bar", problems);
+    }
+    let base = written.steps.as_ref().and_then(|steps| steps.base.as_ref());
+    if let Some((base, BasePhrase::Of { material, .. })) = base.map(|at| (at, &at.value)) {
+        let material = At::new(material.clone(), base.place);
+        let _ = known(&material, &rules.bases, "base", problems);
     }
     if let Some(stoop) = &written.stoop {
         known_fill(stoop, rules, problems);

@@ -1,18 +1,19 @@
 //! One slab with every name known: its kind, mix, base, steel and finish.
 
-use super::dowels;
 use super::names::{kind, known, meant};
 use super::openings::openings;
 use super::sections::sections;
 use super::shape::{Edges, edges, outline, shape_place};
 use super::steel;
 use super::surface::{Said, fits, surface};
+use super::{dowels, falls};
 use crate::input::book::PriceBook;
 use crate::input::business::Business;
-use crate::input::job::takeoff::{Base, Fall, Slab};
+use crate::input::job::Base;
+use crate::input::job::takeoff::Slab;
 use crate::input::job::written::{ShapeWritten, SlabWritten};
 use crate::input::job::{Pin, sanity};
-use crate::input::phrases::{BasePhrase, FallPhrase};
+use crate::input::phrases::BasePhrase;
 use crate::reading::{At, Problem, Problems, Read};
 
 #[expect(
@@ -106,6 +107,10 @@ pub(super) fn slab(
         problems,
     );
     let outline = outline?;
+    let level = values.level_base;
+    let falls = falls::falls(written, values.fall, problems);
+    let thickness = thickness
+        .map(|thickness| falls::on_level(thickness, level.as_ref(), &falls, &outline, problems));
     let sections = thickness.map(|thickness| {
         let (thickened, retarder) = (values.thickened, values.retarder);
         let rules = &book.rules;
@@ -169,16 +174,9 @@ pub(super) fn slab(
             })
         }),
         sawn: values.sawn,
-        fall: values.fall.and_then(|fall| match fall.value {
-            FallPhrase::Level => None,
-            FallPhrase::PerFoot { rise, toward } => Some(Fall {
-                rise: At {
-                    value: rise,
-                    place: fall.place,
-                },
-                toward,
-            }),
-        }),
+        falls,
+        is_level_below: level.is_some_and(|level| level.value),
+        lower: falls::lower(written, problems),
         sections,
         stands_alone: written.on.is_none() && written.beside.is_none(),
         on: written.on.as_ref().map(|on| on.value.slab.clone()),

@@ -2,6 +2,7 @@
 
 use super::openings::OpeningWritten;
 use super::shape::{Shaped, flat};
+use crate::input::checks::length_of_some;
 use crate::input::job::boxes::{self, BoxWritten};
 use crate::input::job::{Around, EdgeKind};
 use crate::input::phrases::{BesidePhrase, StoopPhrase};
@@ -10,6 +11,7 @@ use crate::input::sections::StepsWritten;
 use crate::input::slab_values::SlabValues;
 use crate::reading::keys::keys;
 use crate::reading::{At, Entry, Fields, FromKey, Problems, Read};
+use crate::values::Length;
 
 keys! {
     pub struct SlabWritten in "a slab" {
@@ -23,6 +25,9 @@ keys! {
             "{north: house}";
         beside: Option<At<BesidePhrase>> = "beside", none,
             "which slab it touches, where", "patio, west edge, 2 ft from north end";
+        lower: Option<At<Length>> = "lower", none,
+            "its top than that of the slab it lies beside; the face between them is formed", "6 in",
+            by length_of_some;
         on: Option<At<BesidePhrase>> = "on", none,
             "which slab it stands on, for a step", "patio, north edge, 10 ft from west end";
         steps: Option<StepsWritten> = "steps" as "flight of steps", else "none",
@@ -74,6 +79,7 @@ pub(super) fn slab(entry: &Entry, problems: &mut Problems) -> Read<SlabWritten> 
         kind: None,
         edges: None,
         beside: None,
+        lower: None,
         on: None,
         steps: None,
         stoop: None,

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::input::book::FiberBy;
+use crate::input::book::{FiberBy, Rules};
 use crate::input::job::Takeoff;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::order::{ConcreteOrder, List, Parts, Section, whole};
@@ -42,16 +42,23 @@ pub(super) fn fiber(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List
     }
 }
 
-/// Compacted yards become what is delivered, by the one factor of the book.
-pub(super) fn base(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
+/// What is delivered of each material for each slab: compacted yards by the one factor of the book.
+pub(in crate::trade) fn delivered<'a>(
+    takeoff: &'a Takeoff,
+    slabs: &[SlabQuantities],
+    rules: &Rules,
+) -> BTreeMap<&'a String, Parts> {
     let mut by_material: BTreeMap<&String, Parts> = BTreeMap::new();
     for (i, (slab, measured)) in takeoff.slabs.iter().zip(slabs).enumerate() {
+        let steps = slab.sections.steps.as_ref().zip(measured.steps.as_ref());
+        let steps = steps.and_then(|(steps, found)| steps.base.as_ref().zip(found.base.as_ref()));
         let base = slab.base.as_ref().zip(measured.base.as_ref());
-        let base = base.map(|(base, compacted)| (&base.material.value, compacted));
+        let base = base.into_iter().chain(steps);
+        let base = base.map(|(base, found)| (&base.material.value, &found.compacted));
         // The fill of a stoop is bought like a base.
         let fill = slab.sections.fill().zip(measured.fill());
-        for (material, compacted) in base.into_iter().chain(fill) {
-            let Some(stock) = list.by.rules.bases.get(material) else {
+        for (material, compacted) in base.chain(fill) {
+            let Some(stock) = rules.bases.get(material) else {
                 continue;
             };
             let unit = stock.delivered.value.much.unit;
@@ -67,7 +74,11 @@ pub(super) fn base(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<
             parts.push((Section::Slab(i), delivered));
         }
     }
-    for (material, parts) in by_material {
+    by_material
+}
+
+pub(super) fn base(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
+    for (material, parts) in delivered(takeoff, slabs, list.by.rules) {
         if let Some(stock) = list.by.rules.bases.get(material) {
             let rule = "compacted yards × what is delivered for each";
             list.buy(&stock.item, format!("base, {material}"), rule, &parts);

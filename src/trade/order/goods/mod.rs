@@ -4,6 +4,8 @@ mod dowels;
 mod loose;
 mod steel;
 
+pub(in crate::trade) use loose::delivered;
+
 use super::{ConcreteOrder, List};
 use crate::input::job::Takeoff;
 use crate::trade::measure::SlabQuantities;

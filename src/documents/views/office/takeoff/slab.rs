@@ -120,7 +120,7 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "fiber" => slab.fiber.as_ref()?.value.clone(),
                 "joints" => slab.joints.as_ref()?.value.to_string(),
                 "sawn" if slab.is_sawn() => slab.groove().to_string(),
-                "fall" => format!("{} per ft", slab.fall.as_ref()?.rise.value),
+                "fall" => format!("{} per ft", slab.falls.first()?.rise.value),
                 _ => return None,
             };
             Some(format!("{key} {value}"))
