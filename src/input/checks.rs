@@ -86,7 +86,7 @@ pub(super) fn in_unit(
     problems: &mut Problems,
 ) -> Read<At<Amount>> {
     if let Some(value) = at.value.to(unit) {
-        return Ok(At { value, ..at });
+        return Ok(at.map(|_| value));
     }
     let (found, wanted) = (at.value.unit.symbol(), unit.symbol());
     let (message, help) = match (at.value.unit, unit) {

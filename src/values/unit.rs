@@ -106,9 +106,7 @@ impl Unit {
         let text = text.trim();
         let small = text.to_lowercase();
         let is = |name: &&str| *name == text || (1 < name.len() || text == "L") && **name == small;
-        let found = METRIC
-            .iter()
-            .find(|(names, ..)| names.iter().any(|name| is(name)));
+        let found = METRIC.iter().find(|(names, ..)| names.iter().any(&is));
         found.map(|(_, many, unit)| (*unit, *many))
     }
 

@@ -88,10 +88,10 @@ fn counted(outline: &Outline, strips: &[Strip], seen: &dyn Fn(Turn) -> Turn) -> 
             && strips.iter().any(|strip| strip.side == i)
         {
             let half = side.length() / radius / Decimal::TWO;
-            found.squares += if (side.bulge < Length::ZERO) != is_outside {
-                -half
-            } else {
+            found.squares += if (side.bulge < Length::ZERO) == is_outside {
                 half
+            } else {
+                -half
             };
             found.uneven = true;
         }

@@ -45,12 +45,11 @@ phrase!(
         if said.is("level") {
             return Ok(FallPhrase::Level);
         }
-        let (steep, to) = match said.split(" to ") {
-            Some((steep, drain)) => (steep, FallTo::Drain(drain.text().to_owned())),
-            None => {
-                let (steep, side) = said.toward("which way it falls")?;
-                (steep, side.map_or(FallTo::Unsaid, FallTo::Side))
-            }
+        let (steep, to) = if let Some((steep, drain)) = said.split(" to ") {
+            (steep, FallTo::Drain(drain.text().to_owned()))
+        } else {
+            let (steep, side) = said.toward("which way it falls")?;
+            (steep, side.map_or(FallTo::Unsaid, FallTo::Side))
         };
         let rise = match steep.before(" per ft") {
             Some(rise) => rise.read()?,

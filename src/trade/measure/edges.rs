@@ -34,12 +34,20 @@ pub struct EdgeQuantities {
     pub open: Option<Quantity>,
 }
 
+/// How a stretch of edge runs.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Course {
+    Straight,
+    Curved,
+    /// It closes on itself.
+    Ring,
+}
+
 /// A stretch of edge of one kind.
 struct Stretch {
     kind: EdgeKind,
     has_form: bool,
-    is_straight: bool,
-    is_ring: bool,
+    course: Course,
     is_own: bool,
     meets: Meets,
     depth: Length,
@@ -81,7 +89,7 @@ pub(super) fn measure(
     let formed = |is_ring: bool| -> Vec<Quantity> {
         parts
             .iter()
-            .filter(|part| part.has_form && part.is_ring == is_ring)
+            .filter(|part| part.has_form && (part.course == Course::Ring) == is_ring)
             .map(|part| part.length.clone())
             .collect()
     };
@@ -103,7 +111,7 @@ pub(super) fn measure(
         outer = some.then(|| edge_of(tally, "outer open edge", &is_outer));
         open = None;
     }
-    let straight = |part: &Stretch| part.has_form && part.is_straight;
+    let straight = |part: &Stretch| part.has_form && part.course == Course::Straight;
     let faces_tally = &Tally::of(&slab.key, tally.sets);
     let mut listed = |title: &str, fits: &dyn Fn(&Stretch) -> bool| {
         let edge = edge_of(tally, title, fits);
@@ -116,7 +124,7 @@ pub(super) fn measure(
     {
         listed("step-down", &|part| matches!(part.meets, Meets::Face(_)));
     }
-    let curved = |part: &Stretch| part.has_form && !part.is_straight;
+    let curved = |part: &Stretch| part.has_form && part.course != Course::Straight;
     let face_of = |title: &str, fits: &dyn Fn(&Stretch) -> bool| {
         let fitting = parts.iter().filter(|part| fits(part));
         let faces = fitting.map(|part| {
@@ -197,8 +205,7 @@ impl<'a> Ring<'a> {
             return vec![Stretch {
                 kind: first.kind,
                 has_form: first.has_form(),
-                is_straight: false,
-                is_ring: true,
+                course: Course::Ring,
                 is_own: self.is_own,
                 meets: first.meets,
                 depth: self.depth(first),
@@ -210,8 +217,11 @@ impl<'a> Ring<'a> {
             .map(|part| Stretch {
                 kind: part.kind,
                 has_form: part.has_form(),
-                is_straight: self.outline.sides()[part.side].is_straight(),
-                is_ring: false,
+                course: if self.outline.sides()[part.side].is_straight() {
+                    Course::Straight
+                } else {
+                    Course::Curved
+                },
                 is_own: self.is_own,
                 meets: part.meets,
                 depth: self.depth(part),

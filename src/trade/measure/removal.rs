@@ -42,16 +42,13 @@ pub(super) fn measure(removal: &Removal, ground: Ground<'_>, sets: Sets<'_>) -> 
     let beside = removal.depth.as_ref();
     // Reading has seen to it that the depth stands in the size or beside it.
     let beside = beside.map(|depth| Quantity::inches("depth", depth));
-    let (area, depth, deeper) = match &removal.size {
-        Some(size) => {
-            let (area, depth) = area(&removal.name.value, size, beside);
-            (area, depth, Vec::new())
-        }
-        None => {
-            let (area, deeper) = dig::under(removal, ground, tally);
-            let depth = beside.expect("without a size the depth is asked for on reading");
-            (area, depth, deeper)
-        }
+    let (area, depth, deeper) = if let Some(size) = &removal.size {
+        let (area, depth) = area(&removal.name.value, size, beside);
+        (area, depth, Vec::new())
+    } else {
+        let (area, deeper) = dig::under(removal, ground, tally);
+        let depth = beside.expect("without a size the depth is asked for on reading");
+        (area, depth, deeper)
     };
     let area = tally.settle(area);
     let even = yard::volume(of(&area), &depth);
