@@ -264,26 +264,24 @@ impl<'a> List<'a> {
         rule: &'static str,
         parts: Parts,
     ) -> Option<&mut Need> {
-        self.buy_for_slabs(role, name, rule, parts, &[])
+        self.purposes.push((role.name(), parts.clone()));
+        let parts = also::left_to_buy(role.name(), parts, &self.replaced);
+        self.buy_role(role, name, rule, &parts)
     }
 
-    /// The same, where an item may be sold by another measure of these slabs.
-    fn buy_for_slabs(
+    /// Buys what stands for `role`, if there is anything to buy.
+    fn buy_role(
         &mut self,
         role: Role,
         name: impl Into<Name>,
         rule: &'static str,
-        parts: Parts,
-        slabs: &[SlabQuantities],
+        parts: &[(Section, Quantity)],
     ) -> Option<&mut Need> {
-        self.purposes.push((role.name(), parts.clone()));
-        let parts = also::left_to_buy(role.name(), parts, &self.replaced);
-        let parts = purposes::by_face(role, parts, slabs, self);
         if parts.iter().all(|(_, part)| part.value().is_zero()) {
             return None;
         }
         let item = self.role(role)?;
-        self.buy(&item, name, rule, &parts)
+        self.buy(&item, name, rule, parts)
     }
 
     pub fn rate(&mut self, task: &str) -> Option<At<Ratio>> {

@@ -3,6 +3,7 @@
 //! `src/input/book/roles.rs` holds the rules; here is how much there is of what they go by. Rules
 //! of the owner's may replace them, or go by the same.
 
+use super::also::left_to_buy;
 use super::{List, Parts, Policies, Section, whole};
 use crate::input::book::{Among, Curing, Purpose, Role};
 use crate::input::job::{Slab, Takeoff};
@@ -19,7 +20,20 @@ pub(super) fn of_slabs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut L
         let parts = list.memo.each(role.name(), takeoff, slabs, |slab, found| {
             of_slab(role, slab, found, by)
         });
-        list.buy_for_slabs(role, purpose.called, purpose.by, parts, slabs);
+        let is_form = matches!(role, Role::Forms | Role::DeepForms);
+        let by_face = list.sold_by(role) == Some(Unit::SquareFoot);
+        if is_form && (by_face || list.by.rules.also.keys().next().is_some()) {
+            list.purposes
+                .push((role.name(), faces(role, &parts, slabs, list)));
+        }
+        if is_form && by_face {
+            list.purposes.push((role.name(), parts.clone()));
+            let left = left_to_buy(role.name(), parts, &list.replaced);
+            let left = faces(role, &left, slabs, list);
+            list.buy_role(role, purpose.called, purpose.by, &left);
+        } else {
+            list.buy_for_purpose(role, purpose.called, purpose.by, parts);
+        }
     }
 }
 
@@ -62,17 +76,13 @@ pub(super) fn of_answers(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut
     }
 }
 
-/// Where its item is sold by the square foot of face: what is left of a form, as high as all of it is on the mean.
-pub(super) fn by_face(
+/// These feet of form by the square foot of face: what is left of a form is as high as all of it is on the mean.
+fn faces(
     role: Role,
-    parts: Parts,
+    parts: &[(Section, Quantity)],
     slabs: &[SlabQuantities],
     list: &List<'_>,
 ) -> Parts {
-    let is_form = matches!(role, Role::Forms | Role::DeepForms);
-    if !is_form || list.sold_by(role) != Some(Unit::SquareFoot) {
-        return parts;
-    }
     let apart = list.by.rules.roles.contains_key(&Role::DeepForms);
     let high = |section: &Section, part: &Quantity| {
         let Section::Slab(i) = section else {

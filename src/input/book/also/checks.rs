@@ -144,7 +144,7 @@ fn buys(rule: &Also, unit: Option<Unit>, rules: &Rules, problems: &mut Problems)
         return;
     }
     let counts = match (&rule.each, unit) {
-        (None, Some(unit)) => sold == unit,
+        (None, Some(unit)) => sold == unit || measures(rule, sold),
         (Some(each), Some(unit)) => {
             if each.value.much.unit != unit {
                 let help = format!("12 {unit}");
@@ -201,6 +201,15 @@ fn bought_for(much: &At<Much>, unit: Option<Unit>, sold: Unit, problems: &mut Pr
         }
         (_, None) => wrong_unit(much.place, &format!("2 {sold}"), "each time", problems),
     }
+}
+
+/// Whether the purpose that a rule goes by is measured in this unit too.
+fn measures(rule: &Also, sold: Unit) -> bool {
+    let by = rule.by.as_ref().map(|by| by.value.as_str());
+    let mut purposes = Role::ALL.into_iter().map(Role::purpose);
+    purposes.any(|one| {
+        by == Some(one.role.name()) && one.of == Among::Slabs && one.units.contains(&sold)
+    })
 }
 
 /// Whether the rule goes by what is dumped, and this is its loose measure.

@@ -23,6 +23,8 @@ pub(in crate::trade) struct Job<'a> {
 pub(super) struct Made<'a> {
     pub needs: &'a [Need],
     pub purposes: &'a [(&'static str, Parts)],
+    /// The unit of what the rule buys.
+    pub sold: Option<Unit>,
 }
 
 /// Of what is built in, what a rule of the owner's is for.
@@ -65,7 +67,7 @@ impl Job<'_> {
         let mut groups = match (&rule.by, &rule.once) {
             (Some(by), _) => match known(&by.value) {
                 Some(known) if known.among == Among::Purposes => {
-                    let parts = self.purpose(known, rule.only.as_ref(), made.purposes);
+                    let parts = self.purpose(known, rule.only.as_ref(), made);
                     vec![Group::of(None, parts)]
                 }
                 Some(known) => self.quantity(known, rule.only.as_ref()),
@@ -125,16 +127,21 @@ impl Job<'_> {
         })
     }
 
-    /// What a purpose goes by, in the slabs a rule is for; without `where` all of it.
-    fn purpose(self, known: Known, only: Option<&Only>, purposes: &[(&str, Parts)]) -> Parts {
+    /// What a purpose goes by, in the slabs a rule is for; without `where` all of it. In the unit of what
+    /// is bought where it is measured by that too, such as forms by their face.
+    fn purpose(self, known: Known, only: Option<&Only>, made: Made<'_>) -> Parts {
         let slabs: Vec<usize> = self.serving(only).map(|(i, _)| i).collect();
-        let parts = purposes.iter().filter(|(name, _)| *name == known.name);
-        let parts = parts
-            .flat_map(|(_, parts)| parts)
-            .filter(|(section, _)| match section {
-                Section::Slab(i) => slabs.contains(i),
-                Section::Removal | Section::Extras | Section::Whole => only.is_none(),
-            });
+        let of_it = made.purposes.iter().filter(|(name, _)| *name == known.name);
+        let of_it: Vec<&(Section, Quantity)> = of_it.flat_map(|(_, parts)| parts).collect();
+        let is_by = |unit: Unit| of_it.iter().any(|(_, part)| part.amount().unit == unit);
+        let unit = made.sold.filter(|unit| is_by(*unit)).unwrap_or(known.unit);
+        let parts = of_it
+            .into_iter()
+            .filter(|(_, part)| part.amount().unit == unit);
+        let parts = parts.filter(|(section, _)| match section {
+            Section::Slab(i) => slabs.contains(i),
+            Section::Removal | Section::Extras | Section::Whole => only.is_none(),
+        });
         parts.cloned().collect()
     }
 
@@ -146,7 +153,11 @@ impl Job<'_> {
     ) -> Vec<Quantity> {
         let groups = self.quantity(known, None).into_iter();
         let parts = groups.flat_map(|group| group.parts);
-        let parts = parts.chain(self.purpose(known, None, purposes));
+        let made = Made {
+            purposes,
+            ..Made::default()
+        };
+        let parts = parts.chain(self.purpose(known, None, made));
         parts.map(|(_, part)| part).collect()
     }
 

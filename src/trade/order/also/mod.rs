@@ -109,7 +109,7 @@ pub(in crate::trade) fn list(job: Job<'_>, list: &mut List<'_>) -> Vec<String> {
         if is_late(rule, rules) {
             continue;
         }
-        let groups = job.groups(name, rule, made(list));
+        let groups = job.groups(name, rule, made(rule, list));
         if !groups.is_empty() {
             says.extend(rule.says.clone());
         }
@@ -134,7 +134,7 @@ pub(in crate::trade) fn done<'a>(job: Job<'_>, list: &List<'a>) -> Vec<AlsoDone<
                     Ratio { much, per }
                 }
             });
-            let groups = job.groups(name, rule, made(list)).into_iter();
+            let groups = job.groups(name, rule, made(rule, list)).into_iter();
             let parts = groups.flat_map(|group| group.parts).collect();
             let stage = rule.stage;
             Some(AlsoDone {
@@ -147,10 +147,11 @@ pub(in crate::trade) fn done<'a>(job: Job<'_>, list: &List<'a>) -> Vec<AlsoDone<
         .collect()
 }
 
-fn made<'l>(list: &'l List<'_>) -> Made<'l> {
+fn made<'l>(rule: &Also, list: &'l List<'_>) -> Made<'l> {
     Made {
         needs: &list.needs,
         purposes: &list.purposes,
+        sold: rule.buy.as_ref().and_then(|item| list.unit(item)),
     }
 }
 
@@ -185,7 +186,7 @@ pub(in crate::trade) fn after_crew<'q>(
         }
         let groups = match of_crew(rule) {
             Some(quantity) => vec![Group::of(None, vec![(Section::Whole, quantity.clone())])],
-            None => job.groups(name, rule, made(list)),
+            None => job.groups(name, rule, made(rule, list)),
         };
         buy(name, rule, groups, job, list);
     }
