@@ -33,7 +33,7 @@ fn answer(case: Case<'_>, supply: &Supply, order: &ConcreteOrder) -> Option<Prob
     }
     let yards = Amount::new(beyond, Unit::CubicYard);
     let message = format!(
-        "truck {trucks} of `{}` comes for the last `{yards}`",
+        "truck {trucks} of `{}` comes for `{yards}` that the others could not take",
         order.order.name()
     );
     let would = match truck_less(case.takeoff, case.offer.quoted(), order, case.pricing()) {

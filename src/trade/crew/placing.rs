@@ -57,7 +57,11 @@ fn placed_by(
     list: &mut List<'_>,
 ) -> Option<TaskHours> {
     let name = format!("place by {}", method.name());
-    let is_some = |order: &ConcreteOrder| order.by == method && !order.order.value().is_zero();
+    // What is mixed beside the slab comes down no chute: its hours are those of mixing.
+    let comes = |order: &ConcreteOrder| order.bags.is_none() || method != Method::Chute;
+    let is_some = |order: &ConcreteOrder| {
+        order.by == method && comes(order) && !order.order.value().is_zero()
+    };
     if !orders.iter().any(is_some) {
         return None;
     }

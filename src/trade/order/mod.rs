@@ -6,17 +6,19 @@
 pub(super) mod also;
 pub(super) mod boxes;
 mod concrete;
+mod dowels;
 mod extras;
 mod finishes;
-mod goods;
 mod haul;
+mod loose;
 mod memo;
 mod pump;
 mod purposes;
+mod steel;
 mod sticks;
 mod together;
 
-pub(super) use goods::delivered;
+pub(super) use loose::delivered;
 
 use also::Replaced;
 pub use concrete::{AS_NEEDED, BY_CREW, ConcreteOrder, Ordering, Placing};
@@ -112,7 +114,11 @@ pub(super) fn for_slabs<T: Default>(
     place: impl FnOnce(&mut [ConcreteOrder], &mut List<'_>) -> T,
 ) -> (Vec<ConcreteOrder>, T) {
     let (orders, placed) = concrete::orders(takeoff, slabs, list, place);
-    goods::list(takeoff, slabs, &orders, list);
+    loose::fiber(takeoff, &orders, list);
+    loose::base(takeoff, slabs, list);
+    steel::bars(slabs, list);
+    steel::mesh(takeoff, slabs, list);
+    dowels::list(slabs, list);
     purposes::of_slabs(takeoff, slabs, list);
     pump::list(takeoff, &orders, list);
     boxes::list(takeoff, list);

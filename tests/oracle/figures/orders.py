@@ -77,7 +77,7 @@ class Orders:
         area = sum((slab.area for slab in order.slabs if slab.on_ground), D(0))
         deep = area * inches(policy["thickness allowance"]) / YARD
         least = amount(policy["smallest allowance"])[0]
-        more = max(net * order.over(policy["allowance"], said), deep, least)
+        more = max(net * order.over(policy["allowance"], said), deep, D(0) if order.makes else least)
         more = self.set(f"{order.name} allowance", more)
         method = self.pours[order.pour]["by"]
         # The prime of the pump is lost once a pour; it belongs to the largest order.

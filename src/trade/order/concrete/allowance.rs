@@ -17,6 +17,7 @@ pub(super) fn allowance(
     takeoff: &Takeoff,
     slabs: &[SlabQuantities],
     policy: &OrderPolicy,
+    is_bagged: bool,
     tally: &mut Tally<'_>,
 ) -> Quantity {
     let dug = batch
@@ -31,17 +32,19 @@ pub(super) fn allowance(
     );
     let deep = Quantity::inches("thickness allowance", &policy.thickness_allowance);
     let least = Quantity::said("smallest allowance", &policy.smallest_allowance);
-    let extra = largest(vec![
+    let mut over = vec![
         share(net, batch, takeoff, slabs, policy),
         yard::volume(of(&area), &deep),
-        of(&least),
-    ]);
-    tally.between(
-        "the largest of percent, thickness allowance × area ÷ 324, and the least",
-        "allowance",
-        Unit::CubicYard,
-        extra,
-    )
+    ];
+    // The least is for what nobody can fetch once the truck is gone; another bag is opened.
+    let rule = if is_bagged {
+        "the larger of percent and thickness allowance × area ÷ 324"
+    } else {
+        over.push(of(&least));
+        "the largest of percent, thickness allowance × area ÷ 324, and the least"
+    };
+    let extra = largest(over);
+    tally.between(rule, "allowance", Unit::CubicYard, extra)
 }
 
 /// One part of all of it, or where slabs have different ones, the part of each.

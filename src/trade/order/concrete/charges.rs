@@ -1,7 +1,8 @@
-//! Zone, Saturday, winter, fuel: what the plant adds to an order, by the unit of the item.
+//! What the plant charges beside the concrete: delivery, short loads and standing by their purposes; zone,
+//! Saturday, winter, fuel by the unit of the item.
 
 use super::ConcreteOrder;
-use crate::input::book::{ItemKey, Supply};
+use crate::input::book::{ItemKey, Role, Supply};
 use crate::input::job::Takeoff;
 use crate::reading::At;
 use crate::trade::order::List;
@@ -10,19 +11,64 @@ use crate::trade::working::Quantity;
 use crate::values::Unit;
 
 /// What an order is charged by: its loads, its yards, or once a pour.
-pub(super) struct Counted<'a> {
-    pub order: &'a ConcreteOrder,
-    pub loads: &'a Quantity,
+struct Counted<'a> {
+    order: &'a ConcreteOrder,
+    loads: &'a Quantity,
     /// The order that carries what is charged once a pour.
-    pub first: bool,
+    first: bool,
 }
 
-pub(super) fn charges(
-    counted: &Counted<'_>,
+/// What the plant charges beside the concrete.
+pub(super) fn fees(
+    orders: &[ConcreteOrder],
     takeoff: &Takeoff,
     supply: &Supply,
     list: &mut List<'_>,
 ) {
+    let by_truck: Vec<&ConcreteOrder> = (orders.iter())
+        .filter(|order| order.bags.is_none())
+        .collect();
+    for (i, order) in by_truck.iter().copied().enumerate() {
+        let truck = Quantity::said("truck", &supply.truck);
+        let whole = |yards: &Quantity| (of(yards) / &truck).whole();
+        let (rule, loads) = match &order.held {
+            Some(held) if order.has_own_truck => (
+                "firm yards and those on call, each ÷ a truckful, up to a whole one",
+                whole(&held.firm) + whole(&held.on_call),
+            ),
+            Some(_) | None => (
+                "ordered yards ÷ a truckful, up to a whole one",
+                whole(&order.order),
+            ),
+        };
+        let name = format!("{} loads", order.order.name());
+        let loads = list
+            .sets
+            .settle(Quantity::by(rule, name, Unit::Load, loads));
+        for (role, quantity) in [
+            (Role::Delivery, &loads),
+            (Role::ShortLoad, &order.short),
+            (Role::Standing, &order.standing),
+        ] {
+            if !quantity.value().is_zero()
+                && let Some(item) = list.role(role)
+            {
+                let (placement, shares) = (Some(order.placement), order.shares.clone());
+                list.take(&item, quantity.clone(), placement, shares);
+            }
+        }
+        let counted = Counted {
+            order,
+            loads: &loads,
+            first: by_truck[..i]
+                .iter()
+                .all(|before| before.placement != order.placement),
+        };
+        charges(&counted, takeoff, supply, list);
+    }
+}
+
+fn charges(counted: &Counted<'_>, takeoff: &Takeoff, supply: &Supply, list: &mut List<'_>) {
     let order = counted.order;
     let fees = supply.charges.fees.iter();
     for item in fees {

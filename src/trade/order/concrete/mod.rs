@@ -2,7 +2,6 @@
 
 mod allowance;
 mod charges;
-mod fees;
 mod loads;
 mod ordering;
 mod standing;
@@ -13,7 +12,7 @@ use std::sync::Arc;
 use rust_decimal::Decimal;
 
 use allowance::allowance;
-use fees::fees;
+use charges::fees;
 use loads::{comes_alone, loads, short};
 pub use ordering::{AS_NEEDED, Ordering, Placing};
 pub use standing::BY_CREW;
@@ -235,7 +234,8 @@ fn size(
     tally: &mut Tally<'_>,
     list: &List<'_>,
 ) -> Yards {
-    const RULE: &str = "net + the largest of percent, too deep a base, and the least; up to how the plant sells, once";
+    const BY_TRUCK: &str = "net + the largest of percent, too deep a base, and the least; up to how the plant sells, once";
+    const BY_BAG: &str = "net + the larger of percent and too deep a base";
     let members = || batch.members.iter().map(|&i| &slabs[i]);
     let net = Quantity::by(
         match batch.color {
@@ -250,19 +250,21 @@ fn size(
     );
     let net = tally.sets.settle(net);
     tally.show([&net]);
-    let allowance = allowance(&net, batch, takeoff, slabs, list.by.order, tally);
+    let mix = list.by.rules.mixes.get(&batch.mix.value);
+    let makes = mix.and_then(|mix| mix.makes.as_ref());
+    let (policy, is_bagged) = (list.by.order, makes.is_some());
+    let allowance = allowance(&net, batch, takeoff, slabs, policy, is_bagged, tally);
+    let rule = if is_bagged { BY_BAG } else { BY_TRUCK };
     let step = Quantity::said("sold in", &supply.sold_in);
     let mut gross = of(&net) + &allowance;
     if let Some(prime) = &prime {
         gross = gross + prime;
     }
-    let mix = list.by.rules.mixes.get(&batch.mix.value);
-    let makes = mix.and_then(|mix| mix.makes.as_ref());
     let mut ordered = match makes {
         Some(_) => gross,
         None => gross.up_to(&step),
     };
-    let is_smallest = makes.is_none() && ordered.value() < supply.smallest.value.value;
+    let is_smallest = !is_bagged && ordered.value() < supply.smallest.value.value;
     if is_smallest {
         ordered = of(&Quantity::said("smallest order", &supply.smallest));
     } else {
@@ -276,7 +278,7 @@ fn size(
     };
     let placed = tally
         .sets
-        .settle(Quantity::by(RULE, name, Unit::CubicYard, ordered));
+        .settle(Quantity::by(rule, name, Unit::CubicYard, ordered));
     let order = match &more {
         Some(more) => {
             tally.show([&placed, more]);
@@ -292,10 +294,12 @@ fn size(
         let rule = "cu yd × 27 ÷ cu ft of a bag, up to a whole one";
         tally.by(rule, "bags", Unit::Bag, yards.whole())
     });
+    // Of less than is needed, all is placed.
+    let is_less = order.value() < placed.value();
     Yards {
         net,
         prime,
-        placed,
+        placed: if is_less { order.clone() } else { placed },
         more,
         order,
         bags,
