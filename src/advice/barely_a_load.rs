@@ -25,6 +25,10 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 }
 
 fn answer(case: Case<'_>, supply: &Supply, order: &ConcreteOrder) -> Option<Problem> {
+    // What is called for comes by itself, whatever the others carry.
+    if order.has_own_truck {
+        return None;
+    }
     let trucks = order.loads.len();
     let fewer = Decimal::from(trucks.checked_sub(1).filter(|fewer| 0 < *fewer)?);
     let beyond = order.order.value() - fewer * supply.truck.value.value;
@@ -36,12 +40,8 @@ fn answer(case: Case<'_>, supply: &Supply, order: &ConcreteOrder) -> Option<Prob
         "truck {trucks} of `{}` comes for `{yards}` that the others could not take",
         order.order.name()
     );
-    let would = match truck_less(case.takeoff, case.offer.quoted(), order, case.pricing()) {
-        Some(saves) => {
-            format!("{yards} less still covers the drawing, and saves a truck and {saves}")
-        }
-        None => format!("{yards} less would save a truck"),
-    };
+    let saves = truck_less(case.takeoff, case.offer.quoted(), order, case.pricing())?;
+    let would = format!("{yards} less still covers the drawing, and saves a truck and {saves}");
     Some(
         Problem::new("barely-a-load", message)
             .at(order.mix.place)

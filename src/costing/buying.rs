@@ -99,7 +99,7 @@ fn charged(priced: &Priced, name: &str) -> Option<BuyingRule> {
 /// An order is the drawing, the allowance, the pump's prime, and the rest that makes it up.
 fn of_order(order: &ConcreteOrder, line: &LineItem) -> Vec<Effect> {
     let named = |name: &str| {
-        let parts = order.placed.parts();
+        let parts = order.needed.parts();
         let part = parts.iter().find(|part| part.name() == name);
         part.map_or(Decimal::ZERO, Quantity::value)
     };
@@ -114,7 +114,7 @@ fn of_order(order: &ConcreteOrder, line: &LineItem) -> Vec<Effect> {
         BuyingRule::SmallestOrder
     };
     let net = order.net.value();
-    let needed = order.placed.value();
+    let needed = order.needed.value();
     split(
         line,
         net,

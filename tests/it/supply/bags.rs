@@ -29,11 +29,11 @@ const PAD: &str = "  patio: {size: 4 ft x 4 ft, edges: {north: house}, mix: bags
 
 #[test]
 fn a_pad_is_whole_bags_and_hours_of_mixing() {
-    // 0.1975 cu yd and a quarter more: 12.08 cu ft at 0.6 to a bag.
+    // 0.1975 cu yd and its percent, and no least: another bag is opened.
     let pad = offer(PAD, "");
-    assert_eq!(bought(&pad, "bags order bags"), Some(dec!(21)));
+    assert_eq!(bought(&pad, "bags order bags"), Some(dec!(10)));
     assert_eq!(bought(&pad, "bags order"), None);
-    assert_eq!(value(&pad, "mix bags hours"), dec!(1.26));
+    assert_eq!(value(&pad, "mix bags hours"), dec!(0.6));
     let order = &pad.quoted().needs.orders[0];
     assert!(order.loads.is_empty());
     // It is a Saturday, and the plant is not asked.
@@ -55,7 +55,7 @@ fn bags_beside_a_truck_leave_it_as_it_is() {
         value(&one, "exterior order on call"),
         value(&both, "exterior order on call")
     );
-    assert_eq!(bought(&both, "bags order bags"), Some(dec!(21)));
+    assert_eq!(bought(&both, "bags order bags"), Some(dec!(10)));
 }
 
 #[test]

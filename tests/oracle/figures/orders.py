@@ -1,6 +1,7 @@
 """Concrete: one order for each mix and color of a pour, its loads, and what the plant charges."""
 
 import datetime
+from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 
 from .reading import YARD, NotCovered, amount, inches, known, percent, rate, singular, up
@@ -28,15 +29,20 @@ class Order:
 
 
 def filled(total, truck, evened, step):
-    """Trucks are filled in turn, the last takes the rest; or with about the same, in steps."""
-    if evened:
-        count = max(up(total / truck, D(1)), D(1))
-        truck = min(truck, up(total / count, step))
-    loads = []
-    while total > 0:
-        loads.append(min(total, truck))
-        total -= loads[-1]
-    return loads
+    """Trucks are filled in turn, the last takes the rest; or evened, as many first ones as need be with a step more."""
+    if not evened:
+        loads = []
+        while total > 0:
+            loads.append(min(total, truck))
+            total -= loads[-1]
+        return loads
+    count = int(up(total / truck, D(1)))
+    each = (total / count / step).to_integral_value(ROUND_FLOOR) * step if count else D(0)
+    loads = [each] * count
+    for n in range(count):
+        loads[n] += min(step, total - sum(loads), truck - each)
+    left = total - sum(loads)
+    return filled(total, truck, False, step) if left else loads
 
 
 def alone(supply, order):
@@ -89,10 +95,10 @@ class Orders:
         if order.makes:
             return self.by_the_bag(order, self.set(order.name, net + more), method)
         step = amount(supply.get("sold in", "1/4 cu yd"))[0]
-        total = up(net + more + prime, step)
-        total = self.set(order.name, max(total, amount(supply.get("smallest order", "0 cu yd"))[0]))
+        poured = up(net + more + prime, step)
+        total = self.set(order.name, max(poured, amount(supply.get("smallest order", "0 cu yd"))[0]))
         # What is left over is paid, and not placed.
-        order.placed = total
+        order.needed, order.placed = total, total if order.name in self.job.get("set", {}) else poured
         more, filling = self.ordering.get(order.name, (D(0), supply.get("loads", "in turn")))
         total += more
         self.buy_exactly(self.book["mixes"][order.mix]["item"], total, order.name, order.pour)
@@ -141,7 +147,7 @@ class Orders:
         for name in [order.name for order in self.orders if order.name not in mine and not order.makes]:
             before, best = dict(self.ordering), None
             order = next(order for order in self.orders if order.name == name)
-            ways = ("in turn", "evened") if order.placed else ()
+            ways = ("in turn", "evened") if order.needed else ()
             tried = [(more, way != usual, way) for way in ways for more in self.more_yards(order, way == "evened", truck)]
             for more, _, filling in sorted(tried):
                 self.ordering = before | {name: (more, filling)}
@@ -153,7 +159,7 @@ class Orders:
 
     def more_yards(self, order, evened, truck):
         """Nothing more; each step that leaves fewer loads short than any before it; full trucks."""
-        supply, needed = self.book["supply"], order.placed
+        supply, needed = self.book["supply"], order.needed
         step = amount(supply.get("sold in", "1/4 cu yd"))[0]
         full = up(needed / truck, D(1)) * truck
         found, rule = {D(0), full - needed}, supply.get("short load")

@@ -194,7 +194,7 @@ fn bought_for(much: &At<Much>, unit: Option<Unit>, sold: Unit, problems: &mut Pr
     let is_of_it = |much: Amount| much.unit == sold || much.unit == Unit::Plain;
     match (much.value, unit) {
         (Much::For(ratio), Some(unit)) if is_of_it(ratio.much) && ratio.per.unit == unit => {}
-        (Much::Each(many), None) if is_of_it(many) => {}
+        (Much::Each(many), _) if is_of_it(many) => {}
         (_, Some(unit)) => {
             let write = format!("2 {sold} per 100 {unit}");
             wrong_unit(much.place, &write, unit.plural(), problems);

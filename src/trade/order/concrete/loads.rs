@@ -23,17 +23,28 @@ pub(super) fn comes_alone(order: Decimal, waits: Decimal, supply: &Supply) -> bo
     supply.called == Called::OwnTruck || last().is_some_and(|last| last < waits)
 }
 
-/// Full trucks in turn, and the rest on the last; or all about the same, in steps the plant sells.
+/// Full trucks in turn, and the rest on the last; or evened, no two more than a step of the plant apart.
 fn together(order: Decimal, supply: &Supply) -> Vec<Decimal> {
-    let full = supply.truck.value.value;
-    let truck = match supply.filling {
-        Filling::InTurn => full,
-        Filling::Evened => {
-            let trucks = rounding::round_up_to(order / full, Decimal::ONE).max(Decimal::ONE);
-            rounding::round_up_to(order / trucks, supply.sold_in.value.value).min(full)
-        }
-    };
-    filled(order, truck)
+    let (full, step) = (supply.truck.value.value, supply.sold_in.value.value);
+    if supply.filling == Filling::InTurn || step.is_zero() {
+        return filled(order, full);
+    }
+    let trucks = rounding::round_up_to(order / full, Decimal::ONE);
+    let each = rounding::whole_below(order.checked_div(trucks).unwrap_or_default() / step) * step;
+    let mut rest = order;
+    let mut loads = Vec::new();
+    while Decimal::ZERO < rest {
+        let others = (trucks - Decimal::from(loads.len()) - Decimal::ONE).max(Decimal::ZERO);
+        let even = rest - each * others;
+        let load = even.min(each + step).min(full);
+        loads.push(load);
+        rest -= load;
+    }
+    // A truck that is no whole number of steps may have no room for one more.
+    if trucks < Decimal::from(loads.len()) {
+        return filled(order, full);
+    }
+    loads
 }
 
 fn filled(order: Decimal, truck: Decimal) -> Vec<Decimal> {

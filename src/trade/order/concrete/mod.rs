@@ -41,7 +41,9 @@ pub struct ConcreteOrder {
     pub net: Quantity,
     /// Lost in the line of the pump.
     pub prime: Option<Quantity>,
-    /// What is needed, and placed.
+    /// As it is needed, before it is ordered another way.
+    pub needed: Quantity,
+    /// What goes into the slabs; the rest is paid for and left over.
     pub placed: Quantity,
     /// What is asked for beyond it, or short of it, where that costs less.
     pub more: Option<Quantity>,
@@ -98,6 +100,7 @@ fn named(color: Option<&At<String>>) -> Option<&str> {
 struct Yards {
     net: Quantity,
     prime: Option<Quantity>,
+    needed: Quantity,
     placed: Quantity,
     more: Option<Quantity>,
     order: Quantity,
@@ -264,8 +267,11 @@ fn size(
         Some(_) => gross,
         None => gross.up_to(&step),
     };
-    let is_smallest = !is_bagged && ordered.value() < supply.smallest.value.value;
-    if is_smallest {
+    let mut poured = None;
+    if !is_bagged && ordered.value() < supply.smallest.value.value {
+        let rule = "what the slabs take; the plant brings no less than its smallest order";
+        let name = tally.name("placed");
+        poured = Some(Quantity::by(rule, name, Unit::CubicYard, ordered));
         ordered = of(&Quantity::said("smallest order", &supply.smallest));
     } else {
         tally.show([&allowance]);
@@ -276,17 +282,17 @@ fn size(
         Some(_) => tally.name("needed"),
         None => tally.part().to_owned(),
     };
-    let placed = tally
+    let needed = tally
         .sets
         .settle(Quantity::by(rule, name, Unit::CubicYard, ordered));
     let order = match &more {
         Some(more) => {
-            tally.show([&placed, more]);
+            tally.show([&needed, more]);
             let rule = "what is needed, and what more makes it cost less in all";
-            let ordered = of(&placed) + more;
+            let ordered = of(&needed) + more;
             Quantity::by(rule, tally.part().to_owned(), Unit::CubicYard, ordered)
         }
-        None => placed.clone(),
+        None => needed.clone(),
     };
     let bags = makes.map(|makes| {
         let makes = Quantity::said("a bag makes", makes);
@@ -294,12 +300,19 @@ fn size(
         let rule = "cu yd × 27 ÷ cu ft of a bag, up to a whole one";
         tally.by(rule, "bags", Unit::Bag, yards.whole())
     });
-    // Of less than is needed, all is placed.
-    let is_less = order.value() < placed.value();
+    // What the owner set is what is placed; so is all of what is less than is needed.
+    let is_set = matches!(needed.working(), Working::Set { .. });
+    let is_less = order.value() < needed.value();
+    let placed = match poured.filter(|_| !is_set) {
+        _ if is_less => order.clone(),
+        Some(poured) => poured,
+        None => needed.clone(),
+    };
     Yards {
         net,
         prime,
-        placed: if is_less { order.clone() } else { placed },
+        needed,
+        placed,
         more,
         order,
         bags,
@@ -320,6 +333,7 @@ fn on_trucks_of(
     let Yards {
         net,
         prime,
+        needed,
         placed,
         more,
         order,
@@ -356,6 +370,7 @@ fn on_trucks_of(
         back,
         net,
         prime,
+        needed,
         placed,
         more,
         otherwise: placing.map(|placing| placing.because.clone()),

@@ -75,10 +75,10 @@ impl ConcreteOrder {
     /// More yards are worth asking about where fewer loads are short, and up to full trucks.
     /// An order that the owner set stays what it is.
     pub fn other_ways(&self, supply: &Supply) -> Vec<Placing> {
-        let needed = self.placed.value();
+        let needed = self.needed.value();
         if self.bags.is_some()
             || needed.is_zero()
-            || matches!(self.placed.working(), Working::Set { .. })
+            || matches!(self.needed.working(), Working::Set { .. })
         {
             return Vec::new();
         }
@@ -112,7 +112,7 @@ impl ConcreteOrder {
 
     /// One truck less, filled up, where that still covers the drawing and the pump's prime.
     pub fn one_truck_less(&self, supply: &Supply) -> Option<Placing> {
-        let needed = self.placed.value();
+        let needed = self.needed.value();
         let truck = supply.truck.value.value;
         let total = full_trucks(needed, supply) - truck;
         let drawn = self.net.value() + self.prime.as_ref().map_or(Decimal::ZERO, Quantity::value);
