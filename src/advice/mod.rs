@@ -24,6 +24,7 @@ mod dowel_grip;
 mod dowel_size;
 mod dowels_unused;
 mod even_risers;
+mod free_option;
 mod from_house;
 mod groove;
 mod handrail;
@@ -176,6 +177,7 @@ const QUESTIONS: &[Ask] = &[
     visits::ask,
     unrated::ask,
     set_with_option::ask,
+    free_option::ask,
     stale::ask,
     promised::ask,
     holds::ask,

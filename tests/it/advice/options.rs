@@ -19,3 +19,19 @@ fn a_set_figure_that_an_option_would_change() {
     );
     assert_eq!(said, "14");
 }
+
+#[test]
+fn an_option_that_costs_and_brings_nothing() {
+    let job = |price: &str| {
+        let more = format!(
+            "exposure: frost\n{price}options:\n  - Bench: {{add: [clear sealer: 10 sq ft]}}"
+        );
+        Files::new().job(EXPOSURE, &more)
+    };
+    job("").silent("free-option");
+    job("price: 9000.00\n").says(
+        "free-option",
+        "stays $9,000.00 with or without it",
+        "fixes the price",
+    );
+}
