@@ -23,8 +23,16 @@ fn of_slab(slab: &Slab) -> Vec<Problem> {
         let problem = Problem::new("flat-at-house", message).at(slab.place);
         return vec![problem.help(help())];
     }
-    let falls = slab.falls.iter();
-    falls.filter_map(|fall| of_fall(slab, fall)).collect()
+    let to_house: Vec<Problem> = slab
+        .falls
+        .iter()
+        .filter_map(|fall| runs_to_house(slab, fall))
+        .collect();
+    if to_house.is_empty() {
+        too_flat(slab).into_iter().collect()
+    } else {
+        to_house
+    }
 }
 
 fn help() -> String {
@@ -34,27 +42,33 @@ fn help() -> String {
     )
 }
 
-fn of_fall(slab: &Slab, fall: &Fall) -> Option<Problem> {
-    if let Some(toward) = fall.to.side()
-        && meets_house(slab, Some(toward))
-    {
-        let message = format!("`{}` falls {} to a house", slab.key, toward.name());
-        return Some(
-            Problem::new("falls-to-house", message)
-                .at(fall.rise.place)
-                .help(help()),
-        );
-    }
-    let least = Slope::percent(slopes::AWAY_FROM_HOUSE);
-    least
-        .is_steeper_than(Slope::per_foot(fall.rise.value))
+fn runs_to_house(slab: &Slab, fall: &Fall) -> Option<Problem> {
+    let toward = fall.to.side()?;
+    let message = format!("`{}` falls {} to a house", slab.key, toward.name());
+    meets_house(slab, Some(toward)).then(|| {
+        Problem::new("falls-to-house", message)
+            .at(fall.rise.place)
+            .help(help())
+    })
+}
+
+/// Nobody says which part lies at the house, so one that is steep enough will do.
+fn too_flat(slab: &Slab) -> Option<Problem> {
+    let steepest = slab.falls.iter().max_by_key(|fall| fall.rise.value)?;
+    let rise = steepest.rise.value;
+    let (only, place) = match slab.falls[..] {
+        [_] => ("only", steepest.rise.place),
+        _ => ("nowhere more than", slab.place),
+    };
+    let message = format!(
+        "`{}` meets a house and falls {only} `{rise} per ft`",
+        slab.key
+    );
+    Slope::percent(slopes::AWAY_FROM_HOUSE)
+        .is_steeper_than(Slope::per_foot(rise))
         .then(|| {
-            let message = format!(
-                "`{}` meets a house and falls only `{} per ft`",
-                slab.key, fall.rise.value
-            );
             Problem::new("flat-at-house", message)
-                .at(fall.rise.place)
+                .at(place)
                 .help(help())
         })
 }

@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 use super::Case;
 use crate::input::job::{RemovalMaterial, Slab};
 use crate::reading::Problem;
-use crate::values::{Amount, Unit, rounding};
+use crate::values::{Amount, Length, Unit, rounding};
 
 /// Less than half of what is covered is more often a slip than ground that is ready (common practice, no source).
 fn little(dug: Decimal, covered: Decimal, first: &Slab) -> Vec<Problem> {
@@ -48,8 +48,41 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         "no soil is dug out, and concrete and base take `{}`",
         Amount::new(rounding::to_places(yards, 1), Unit::CubicYard)
     );
-    let problem = Problem::new("nothing-dug", message).at(first.place).help(
-        "write what is dug, `remove: [soil: {size: 432 sq ft x 8 in, of: soil}]`; if the ground is ready or lies lower, leave it: the quote says that digging is not included",
+    let help = format!(
+        "write what is dug, `remove: [{}]`; if the ground is ready or lies lower, leave it: the quote says that digging is not included",
+        proposed(all.iter().map(|(slab, ..)| *slab))
     );
-    vec![problem]
+    vec![
+        Problem::new("nothing-dug", message)
+            .at(first.place)
+            .help(help),
+    ]
+}
+
+/// Under slabs that take as much room, concrete and base up to the inch; one entry for each depth.
+fn proposed<'a>(slabs: impl Iterator<Item = &'a Slab>) -> String {
+    let mut depths: Vec<(Length, Vec<&str>)> = Vec::new();
+    for slab in slabs {
+        let base = slab
+            .base
+            .as_ref()
+            .map_or(Length::ZERO, |base| base.depth.value);
+        let inches = rounding::round_up_to((slab.thickest() + base).inches(), Decimal::ONE);
+        let depth = Length::of_feet(inches / Decimal::from(12));
+        match depths.iter_mut().find(|(other, _)| *other == depth) {
+            Some((_, keys)) => keys.push(&slab.key),
+            None => depths.push((depth, vec![&slab.key])),
+        }
+    }
+    let is_one = depths.len() == 1;
+    let entries = depths.iter().map(|(depth, keys)| {
+        let under = keys.join(", ");
+        let name = if is_one {
+            "soil".to_owned()
+        } else {
+            format!("soil under {}", keys[0])
+        };
+        format!("{name}: {{under: [{under}], depth: {depth}, of: soil}}")
+    });
+    entries.collect::<Vec<_>>().join(", ")
 }

@@ -96,6 +96,27 @@ fn an_item_without_a_price_is_an_error_whatever_else_is_wrong() {
     );
 }
 
+/// The owner's own number in the right unit; what is hired by the day goes by pours.
+#[test]
+fn a_rule_in_another_unit_shows_what_the_owner_meant() {
+    #[track_caller]
+    fn case(rule: &str, says: &str) {
+        let items = "items:\n  stone: {unit: ton, class: material, prices: {2026-01-01: 30.00}}\n  truck: {unit: load, class: equipment, prices: {2026-01-01: 90.00}}";
+        let also = format!("also:\n  trucks: {{buy: truck, {rule}}}\nmixes:");
+        let changes = [("items:", items), ("mixes:", also.as_str())];
+        let said = with("check-own-unit", &small(), &changes).refused(LINE, "wrong-unit");
+        assert!(said.contains(says), "no `{says}` in\n{said}");
+    }
+    case("for: stone, each: 24000 lb", "write, for example, `12 ton`");
+    case("for: stone, each: 5 ft", "write, for example, `12 ton`");
+    case("for: stone, each: 1 ton, over: 5000 lb", "`2.5 ton`");
+    case(
+        "for: joints, each: 1 day",
+        "write `once a: pour` in place of `for`",
+    );
+    case("for: joints, each: 600 in", "`50 ft`");
+}
+
 /// Whatever unit an item has by which its purpose cannot be counted, the book says so itself;
 /// what was bought would else be labelled with the item's unit and paid by it.
 #[test]

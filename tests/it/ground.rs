@@ -1,7 +1,10 @@
 //! Base and digging where they lie: past the forms, under thick edges and steps.
 
+use std::fs;
+
 use rust_decimal_macros::dec;
 
+use crate::records::firm;
 use crate::reference::concrete::places;
 use crate::support::{BOOK, BUSINESS, desk, value, with};
 use flatwork::inside::costing::Offer;
@@ -149,6 +152,50 @@ fn a_step_down_has_a_form_of_its_own() {
     let thick = ", thickened: \"west, 12 in wide, 12 in deep\"";
     assert_eq!(forms(thick, ", lower: 8 in"), [dec!(64), dec!(16)]);
     assert_eq!(forms(thick, ", lower: 8 1/8 in"), [dec!(60), dec!(20)]);
+}
+
+/// The walk, 14 × 4 ft, has two joints of 4 ft; its edge at the patio is a joint only where both are level.
+#[test]
+fn no_control_joint_runs_along_the_face_of_a_step() {
+    let feet = |patio: &str, drop: &str, name: &str| {
+        let job = format!(
+            "customer: Ira Sample\nslabs:\n  patio: {{size: 20 ft x 20 ft{patio}}}\n  walk: {{size: 4 ft x 14 ft, joints: 5 ft, sawn: yes, beside: \"patio, east edge, 2 ft from north end\"{drop}}}\n"
+        );
+        value(&desk(&job, BUSINESS, BOOK).offer(), name)
+    };
+    for name in ["walk joints", "walk sawn joints"] {
+        assert_eq!(feet("", "", name), dec!(22));
+        assert_eq!(feet("", ", lower: 4 in", name), dec!(8));
+    }
+    let face = |drop| feet("", drop, "walk sawn joint face");
+    assert_eq!(places(face("") / face(", lower: 4 in"), 6), dec!(2.75));
+    // The older slab's joints do not run there either: one across each way.
+    let patio = ", joints: 10 ft";
+    assert_eq!(feet(patio, ", lower: 4 in", "patio joints"), dec!(40));
+    assert_eq!(feet(patio, ", lower: 4 in", "walk joints"), dec!(8));
+}
+
+/// The upper slab's edge is to be thickened, where the lower one lies.
+#[test]
+fn a_step_down_deeper_than_the_edge_names_that_edge() {
+    #[track_caller]
+    fn case(beside: &str, edge: &str) {
+        let slabs = format!(
+            "slabs:\n  patio: {{kind: slab, size: 20 ft x 20 ft}}\n  walk: {{kind: slab, size: 6 ft x 6 ft, beside: \"patio, {beside}\", lower: 6 in}}\n"
+        );
+        let firm = firm("step-down");
+        fs::write(
+            firm.path("down.yaml"),
+            format!("customer: Ira Sample\n{slabs}"),
+        )
+        .unwrap();
+        let said = firm.refused("check down.yaml", "bad-position");
+        let write =
+            format!("under `patio` write, for example, `thickened: {edge}, 12 in wide, 6 in deep`");
+        assert!(said.contains(&write), "{said}");
+    }
+    case("east edge, 2 ft from north end", "east");
+    case("north edge, 2 ft from west end", "north");
 }
 
 /// 20 × 10 ft, 4 in thick: 60 ft of form hold 20 sq ft.

@@ -29,8 +29,9 @@ pub(super) fn edges(slabs: &[Option<&Slab>], contacts: &[Contact]) -> Vec<Vec<Ed
         };
         let (mut mine, mut theirs) = between(placed, base);
         if let Some((drop, _)) = &placed.slab.lower {
-            if theirs.1 == Meets::ControlJoint {
-                mine.1 = theirs.1;
+            // Their edge is the face of a step: no joint of panels runs there.
+            if mine.1 == Meets::ControlJoint {
+                mine.1 = Meets::Nothing;
             }
             theirs.1 = faced(theirs, drop.value);
         }
@@ -159,9 +160,13 @@ pub(super) fn check_face(upper: &Slab, side: usize, lower: &Slab, problems: &mut
         "`{lower_key}` lies {} lower, and the edge of `{upper_key}` there is only {depth} deep",
         drop.value
     );
+    let along = match upper.outline.sides()[side].facing() {
+        Some(way) => way.name().to_owned(),
+        None => format!("side {}", upper.outline.sides()[side].leg + 1),
+    };
     let problem = Problem::new("bad-position", message).at(drop.place);
     problems.push(problem.help(format!(
-        "thicken that edge of `{upper_key}` to the face or deeper, for example `thickened: west, 12 in wide, {} deep`",
+        "thicken the edge of `{upper_key}` where `{lower_key}` lies: under `{upper_key}` write, for example, `thickened: {along}, 12 in wide, {} deep`",
         drop.value
     )));
 }

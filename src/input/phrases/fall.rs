@@ -3,7 +3,7 @@
 use super::Slope;
 use super::reader::phrase;
 use crate::geometry::Compass;
-use crate::reading::{At, Fields, Problems, Read};
+use crate::reading::{At, Fields, Problem, Problems, Read};
 use crate::values::Length;
 
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -35,29 +35,27 @@ impl FallTo {
     }
 }
 
-phrase!(
-    FallPhrase,
-    "slope",
-    "bad-fall",
-    "a fall",
-    "write `1/4 in per ft`, `1/4 in per ft south`, `1:48`, `2% east`, `1/4 in per ft to floor drain` or `level`",
-    |said| {
-        if said.is("level") {
-            return Ok(FallPhrase::Level);
-        }
-        let (steep, to) = if let Some((steep, drain)) = said.split(" to ") {
-            (steep, FallTo::Drain(drain.text().to_owned()))
-        } else {
-            let (steep, side) = said.toward("which way it falls")?;
-            (steep, side.map_or(FallTo::Unsaid, FallTo::Side))
-        };
-        let rise = match steep.before(" per ft") {
-            Some(rise) => rise.read()?,
-            None => said.need(steep.read::<Slope>().ok())?.in_a_foot(),
-        };
-        Ok(FallPhrase::PerFoot { rise, to })
+const HELP: &str = "write `1/4 in per ft`, `1/4 in per ft south`, `1:48`, `2% east`, `1/4 in per ft to floor drain` or `level`; one for each part is `{by the house: 1/4 in per ft south, by the gate: 1/8 in per ft east}`";
+
+phrase!(FallPhrase, "slope", "bad-fall", "a fall", HELP, |said| {
+    if said.is("level") {
+        return Ok(FallPhrase::Level);
     }
-);
+    let (steep, to) = if let Some((steep, drain)) = said.split(" to ") {
+        (steep, FallTo::Drain(drain.text().to_owned()))
+    } else {
+        let (steep, side) = said.toward("which way it falls")?;
+        (steep, side.map_or(FallTo::Unsaid, FallTo::Side))
+    };
+    let rise = match steep.before(" per ft") {
+        // A second fall in the same words is no length.
+        Some(rise) => said
+            .need((!rise.text().contains(" per ft")).then_some(rise))?
+            .read()?,
+        None => said.need(steep.read::<Slope>().ok())?.in_a_foot(),
+    };
+    Ok(FallPhrase::PerFoot { rise, to })
+});
 
 /// Every fall of a slab, with the owner's words for the part that has it.
 #[derive(Clone, Debug)]
@@ -72,6 +70,11 @@ pub fn falls(
     let Some(node) = slab.node(key) else {
         return Ok(None);
     };
+    if node.is_list() {
+        let message = "`fall` is a list, which does not say whose fall each is";
+        let problem = Problem::new("bad-fall", message).at(node.place);
+        return Err(problems.push(problem.help(HELP)));
+    }
     if !node.is_map() {
         let fall: At<FallPhrase> = node.read_at(problems)?;
         let place = fall.place;
@@ -108,7 +111,15 @@ mod tests {
         let drain = "1/4 in per ft to floor drain".parse::<FallPhrase>();
         assert_eq!(drain.unwrap(), FallPhrase::PerFoot { rise, to });
         assert_eq!("level".parse::<FallPhrase>().unwrap(), FallPhrase::Level);
-        let others = ["1/4 in", "1/4 in per ft up", "48", "1:0 south", "south"];
+        let two = "1/4 in per ft south and 1/8 in per ft east";
+        let others = [
+            "1/4 in",
+            "1/4 in per ft up",
+            "48",
+            "1:0 south",
+            "south",
+            two,
+        ];
         refused::<FallPhrase>("bad-fall", &others);
         refused::<FallPhrase>("said-twice", &["2% east south"]);
     }

@@ -9,7 +9,7 @@ use crate::tables::yard;
 use crate::trade::tally::Tally;
 use crate::trade::term::of;
 use crate::trade::working::Quantity;
-use crate::values::Unit;
+use crate::values::{Length, Unit};
 
 #[derive(Clone, Debug)]
 pub struct BaseQuantities {
@@ -53,7 +53,11 @@ pub(super) fn measure(
                 None => left,
                 Some(below) => left + below,
             };
-            let rule = "less the concrete of thickened edges that stands in it";
+            let rule = if policy.base_past_forms.value == Length::ZERO {
+                "less the concrete of thickened edges that stands in it"
+            } else {
+                "less the concrete of thickened edges that stands in it; there it stops, and lies past no form"
+            };
             tally.by(rule, "base", Unit::CubicYard, left)
         }
     };

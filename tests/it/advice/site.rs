@@ -93,6 +93,15 @@ fn water_runs_away_from_the_house() {
     // 2% of a foot is 0.24 in.
     fall("0.24 in per ft").silent("flat-at-house");
     fall("0.239 in per ft").says("flat-at-house", "only", "2% or more");
+    // Nobody says which part is at the house: one that is steep enough will do.
+    let parts = |one, other| {
+        fall(&format!(
+            "{{by the gate: {one} per ft south, the rest: {other} per ft east}}"
+        ))
+    };
+    parts("1/8 in", "1/4 in").silent("flat-at-house");
+    let flat = "`patio` meets a house and falls nowhere more than `3/16 in per ft`";
+    parts("1/8 in", "3/16 in").says("flat-at-house", flat, "2% or more");
     fall("level").says("flat-at-house", "is level", "2% or more");
     fall("level")
         .job(EDGES, "edges: {north: curb}")
@@ -165,8 +174,18 @@ fn a_job_that_digs_nothing_is_asked_about_it() {
     Files::new().job(lawn, slab).says(
         "nothing-dug",
         "concrete and base take `9.5 cu yd`",
-        "digging is not included",
+        "`remove: [soil: {under: [patio], depth: 8 in, of: soil}]`; if the ground is ready",
     );
+    // One entry for each depth, up to the inch: 4 in of concrete on 4 in, and on 2 1/2 in.
+    let three = "edges: {north: house}}\n  walk: {size: 4 ft x 4 ft, base: 2 1/2 in of crushed stone}\n  slab: {size: 4 ft x 4 ft, base: 3 1/2 in of crushed stone";
+    Files::new()
+        .job(lawn, slab)
+        .job("edges: {north: house}", three)
+        .says(
+            "nothing-dug",
+            "concrete and base take",
+            "`remove: [soil under patio: {under: [patio, slab], depth: 8 in, of: soil}, soil under walk: {under: [walk], depth: 7 in, of: soil}]`",
+        );
     // A slab without a base may lie on what is there.
     Files::new()
         .job(lawn, slab)

@@ -96,7 +96,8 @@ fn goes_by(rule: &Also, rules: &Rules, problems: &mut Problems) {
     if let (Some(over), Some(unit)) = (&rule.over, unit)
         && over.value.unit != unit
     {
-        wrong_unit(over.place, &format!("20 {unit}"), unit.plural(), problems);
+        let write = converted(over.value, unit, 20).to_string();
+        wrong_unit(over.place, &write, unit.plural(), problems);
     }
     hours(rule, unit, rules, problems);
     buys(rule, unit, rules, problems);
@@ -147,8 +148,16 @@ fn buys(rule: &Also, unit: Option<Unit>, rules: &Rules, problems: &mut Problems)
         (None, Some(unit)) => sold == unit || measures(rule, sold),
         (Some(each), Some(unit)) => {
             if each.value.much.unit != unit {
-                let help = format!("12 {unit}");
-                wrong_unit(each.place, &help, unit.plural(), problems);
+                let much = each.value.much;
+                let is_time = much.unit == Unit::Day || much.unit.is_time();
+                if is_time && much.to(unit).is_none() {
+                    let what = format!("this rule goes by {}", unit.plural());
+                    let help = "for what is hired by the day write `once a: pour` in place of `for`, without `each`";
+                    told("wrong-unit", each.place, &what, help, problems);
+                } else {
+                    let write = converted(much, unit, 12).to_string();
+                    wrong_unit(each.place, &write, unit.plural(), problems);
+                }
                 return;
             }
             if each
@@ -317,6 +326,12 @@ fn unknown<'a>(name: &At<String>, names: impl Iterator<Item = &'a str>, problems
                 None => "`flatwork takeoff FILE --names` lists what a rule can go by".to_owned(),
             }),
     );
+}
+
+/// What the owner wrote, in the unit that a rule goes by; so many of it where nothing makes it one.
+fn converted(written: Amount, unit: Unit, usual: u32) -> Amount {
+    let usual = Amount::new(usual.into(), unit);
+    written.to(unit).unwrap_or(usual)
 }
 
 fn wrong_unit(place: Place, write: &str, by: &str, problems: &mut Problems) {

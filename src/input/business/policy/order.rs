@@ -31,7 +31,7 @@ keys! {
             "weight and length of a roll", "3.5 lb per 336 ft", then pounds_a_foot;
         /// A form deeper than this has a rate and an item of its own.
         deep_form_over: At<Length> = "deep form over", usual "8 in",
-            "deeper forms go by the rate `form deep`, if the book has it", "8 in";
+            "deeper straight forms go by the rate `form deep`, if the book has it", "8 in";
         retarder_width: At<Length> = "retarder width", usual "10 ft", "of a sheet of vapor retarder", "10 ft";
         retarder_lap: At<Length> = "retarder lap", usual "6 in", "where two sheets meet", "6 in";
         base_past_forms: At<Length> = "base past forms", usual "0 in",
