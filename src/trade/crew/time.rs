@@ -171,6 +171,8 @@ pub(super) fn time(
         stages.push(stages::without_hours(Stage::Return));
     }
     let before = before_coming_back(&worked, &stages);
+    let asked = returns.clone();
+    tally.list(&asked);
     let trips = match policy.day_count.value {
         DayCount::ByTheJob => {
             let back = stages.iter().find(|one| one.stage == Stage::Return);
@@ -181,7 +183,8 @@ pub(super) fn time(
         }
         DayCount::ByStage => by_stage(&day, &mut stages, &mut returns, list),
     };
-    tally.list(&returns);
+    let is_asked = |now: &&Quantity| asked.as_ref().is_some_and(|asked| asked.is(now));
+    tally.list(returns.iter().filter(|now| !is_asked(now)));
     let trips = tally.settle(trips);
     let travel = tally.by(
         "trips × people × travel",
