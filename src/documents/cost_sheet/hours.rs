@@ -17,7 +17,7 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
     let trips = crew.trips.amount().to_string();
     let people = rules.people.value.number();
     let a_trip = |hours: &Quantity, each: String| {
-        let rate = set_or(hours, || format!("{each} h × {people} people"));
+        let rate = set_or(hours, || format!("{each} h × {people}"));
         (trips.clone(), rate, number(hours))
     };
     let mut rows: Vec<HourRow> = crew.tasks.iter().map(task).collect();
@@ -29,7 +29,15 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
         let set_up = a_trip(set_up, rules.set_up.value.number());
         rows.push(row("plain", "set up and clean up", set_up));
     }
-    let worked = (String::new(), String::new(), number(&crew.hours));
+    // Once for all tasks, in place of on each.
+    let parts = || crew.tasks.iter().flat_map(|task| task.hours.parts());
+    let difficulty = parts().find(|part| part.name() == "difficulty");
+    let difficulty = difficulty.map(|of| format!("tasks{}", factor(&of)));
+    let worked = (
+        String::new(),
+        difficulty.unwrap_or_default(),
+        number(&crew.hours),
+    );
     rows.push(row("sum", "Hours worked out", worked));
     let days = match crew.charged.overruled() {
         Some(_) => String::new(),
@@ -71,7 +79,7 @@ fn set_or(hours: &Quantity, rate: impl FnOnce() -> String) -> String {
     })
 }
 
-/// `7 h per 100 × 1.26 for the way`, from the figures of the rate and what multiplies it; the unit stands
+/// `7 h per 100 × 1.26 way`, from the figures of the rate and what multiplies it; the unit stands
 /// beside it, with the work.
 fn rate(hours: &Quantity) -> String {
     let parts = hours.parts();
@@ -93,9 +101,8 @@ fn rate(hours: &Quantity) -> String {
     // A way by its pour, or of several pours together.
     let is_way = |name: &str| name.starts_with("way by ") || name.ends_with(" way");
     let times = [
-        named(&|name| name == "people").map(|people| format!("{} people", factor(people))),
-        named(&is_way).map(|way| format!("{} for the way", factor(way))),
-        named(&|name| name == "difficulty").map(factor),
+        named(&|name| name == "people").map(factor),
+        named(&is_way).map(|way| format!("{} way", factor(way))),
     ];
     let times: String = times.into_iter().flatten().collect();
     format!("{} {hours}{each}{times}", much.amount().number())
