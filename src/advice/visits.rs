@@ -28,13 +28,13 @@ fn too_few(case: Case<'_>) -> Option<Problem> {
     let day = policy.hours_in_a_day.value.value - away;
     let room = planned.value.value * policy.people.value.value * day;
     let room = Amount::new(room, Unit::Hour);
-    if crew.worked.value() <= room.value {
+    if crew.before.value() <= room.value {
         return None;
     }
     let message = format!(
         "`{}` have room for `{room}` of work, and there are `{}`",
         planned.value,
-        crew.worked.amount()
+        crew.before.amount()
     );
     let help = "plan more trips, or longer days; hours and days are charged as they are computed";
     Some(

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use rust_decimal::Decimal;
 
+use crate::input::book::Role;
 use crate::input::business::CrewPolicy;
 use crate::input::job::SetTo;
 use crate::reading::{Problem, Problems, suggest};
@@ -57,6 +58,9 @@ impl<'a> Sets<'a> {
                     to.value * self.people,
                     Some(format!("{to} of {people} people")),
                 )
+            }
+            (Unit::Hour, Unit::Hour) if quantity.name() == Role::Labor.purpose().called => {
+                (to.value, Some("person hours".to_owned()))
             }
             (Unit::Minute, Unit::Hour) => (to.value / sixty, Some(to.to_string())),
             (Unit::Hour, Unit::Minute) => (to.value * sixty, Some(to.to_string())),

@@ -257,6 +257,17 @@ impl Quantity {
         }
     }
 
+    /// What was computed where the owner set another.
+    pub fn overruled(&self) -> Option<&Self> {
+        match &self.0.working {
+            Working::Set { computed, .. } => Some(computed),
+            Working::Given(_)
+            | Working::Shape { .. }
+            | Working::Plan { .. }
+            | Working::Rule { .. } => None,
+        }
+    }
+
     /// The rule it follows, with its source; empty where there is none.
     pub fn rule(&self) -> &'static str {
         match &self.0.working {

@@ -16,6 +16,9 @@ pub struct Amount {
 }
 
 impl Amount {
+    /// How any of them is written.
+    pub const HOW: &str = "write a number and its unit, for example `120 sq ft` or `2 1/2 cu yd`";
+
     pub const fn new(value: Decimal, unit: Unit) -> Self {
         Self { value, unit }
     }
@@ -107,7 +110,7 @@ impl FromStr for Amount {
             Unreadable::new(
                 "bad-quantity",
                 format!("cannot read `{text}` as a quantity"),
-                "write a number and its unit, for example `120 sq ft` or `2 1/2 cu yd`",
+                Self::HOW,
             )
         };
         let end = text.find(|c: char| c.is_alphabetic() || c == '%');

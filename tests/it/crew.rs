@@ -16,6 +16,7 @@ fn offer(slab: &str, more: &str, book: &[(&str, &str)]) -> Offer {
     desk(&text(slab, more), BUSINESS, &with(RIVER_ROAD, book)).offer()
 }
 
+const ALSO: &str = "# rules of our own: what is bought with what";
 const SEALED: &str = "seal: satin";
 const PLAIN: &str = "seal: none";
 
@@ -32,6 +33,25 @@ fn planned_trips_are_for_the_work_and_visits_come_beside_them() {
         value(&offer(SEALED, "trips: 5", &[]), "travel hours"),
         dec!(13.5)
     );
+}
+
+#[test]
+fn hours_of_visits_after_the_pour_fill_no_day_before() {
+    let trips = |hours: u32, more: &str| {
+        let rule =
+            format!("{ALSO}\n  grind edges: {{once a: job, hours: {hours} hours, stage: return}}");
+        let offer = offer(PLAIN, more, &[(ALSO, &rule)]);
+        let now = |name: &str| value(&offer, name);
+        let is_charged = now("hours worked") + now("travel hours") == now("hours");
+        assert!(is_charged, "{hours} hours are charged with the job's");
+        now("trips")
+    };
+    let before = value(&offer(PLAIN, "", &[]), "trips");
+    let one_visit = [1, 12, 18].map(|hours| trips(hours, ""));
+    assert_eq!(one_visit, [before + Decimal::ONE; 3]);
+    // What one visit has no room for takes a second.
+    assert_eq!(trips(22, ""), before + dec!(2));
+    assert_eq!(trips(12, "trips: 4"), dec!(5));
 }
 
 #[test]
@@ -131,6 +151,10 @@ fn set_hours_are_in_the_unit_of_their_rate_and_said_back() {
         set.shown()
             .starts_with("set by you as 8 crew hours of 3 people, because a curve; computed ")
     );
+    // Of labor it is said whose hours they are.
+    let labor = offer(PLAIN, "set: {labor: {to: 20, because: agreed}}", &[]);
+    let labor = labor.quoted().needs.crew.charged.shown();
+    assert!(labor.starts_with("set by you as person hours, because agreed; computed "));
     // Any quantity in hours is set so, one in minutes too.
     let all = offer(
         PLAIN,

@@ -110,6 +110,7 @@ RULES = {
     "no pour is sealed with another": instead(labor, "is_served", lambda _: lambda due, poured: False),
     "hours added by hand take no time": instead(labor.Labor, "written_hours", lambda _: lambda _: reading.D(0)),
     "sealing needs no trip": instead(labor.Labor, "returns", lambda _: lambda *_: D(0)),
+    "visits fill days before": instead(labor, "before_visits", lambda _: lambda worked, back: worked),
     "everything is done while forming": instead(labor, "stage_of", lambda _: lambda *_: "form"),
     "soil is hauled at half its volume": instead(removal, "area_and_depth", lambda was: lambda o: (was(o)[0], was(o)[1] / 2)),
     "a pump costs nothing": instead(machines.Machines, "pumps", nothing),

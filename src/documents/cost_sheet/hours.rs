@@ -3,8 +3,8 @@
 use crate::documents::views::cost::HourRow;
 use crate::documents::views::office::{Sheet, two_places};
 use crate::input::business::Charge;
+use crate::trade::Quantity;
 use crate::trade::crew::TaskHours;
-use crate::trade::{Quantity, Working};
 use crate::values::Unit;
 use crate::values::money::grouped;
 use crate::values::rounding::with_places;
@@ -15,8 +15,9 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
     let crew = &sheet.offer.quoted().needs.crew;
     let rules = &sheet.business.crew;
     let trips = crew.trips.amount().to_string();
+    let people = rules.people.value.number();
     let a_trip = |hours: &Quantity, each: String| {
-        let rate = set_or(hours, || format!("{each} h each"));
+        let rate = set_or(hours, || format!("{each} h × {people}"));
         (trips.clone(), rate, number(hours))
     };
     let mut rows: Vec<HourRow> = crew.tasks.iter().map(task).collect();
@@ -28,9 +29,20 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
         let set_up = a_trip(set_up, rules.set_up.value.number());
         rows.push(row("plain", "set up and clean up", set_up));
     }
-    let worked = (String::new(), String::new(), number(&crew.hours));
+    // Once for all tasks, in place of on each.
+    let parts = || crew.tasks.iter().flat_map(|task| task.hours.parts());
+    let difficulty = parts().find(|part| part.name() == "difficulty");
+    let difficulty = difficulty.map(|of| format!("tasks{}", factor(&of)));
+    let worked = (
+        String::new(),
+        difficulty.unwrap_or_default(),
+        number(&crew.hours),
+    );
     rows.push(row("sum", "Hours worked out", worked));
-    let days = format!("{} × {}", crew.days.amount(), rules.people.value.number());
+    let days = match crew.charged.overruled() {
+        Some(_) => String::new(),
+        None => format!("{} × {people}", crew.days.amount()),
+    };
     let rate = set_or(&crew.charged, || match rules.charge.value {
         Charge::Hours => "as worked out".to_owned(),
         Charge::CrewDays => format!("{} h a day", rules.hours_in_a_day.value.number()),
@@ -62,17 +74,13 @@ fn number(quantity: &Quantity) -> String {
 
 /// What stands in place of a rate where the owner set the hours.
 fn set_or(hours: &Quantity, rate: impl FnOnce() -> String) -> String {
-    match hours.working() {
-        Working::Set { computed, .. } => {
-            format!("set, not {}", two_places(computed.amount()).number())
-        }
-        Working::Given(_) | Working::Shape { .. } | Working::Plan { .. } | Working::Rule { .. } => {
-            rate()
-        }
-    }
+    hours.overruled().map_or_else(rate, |computed| {
+        format!("set, not {}", two_places(computed.amount()).number())
+    })
 }
 
-/// `7 h per 100`, from the two figures of the rate; the unit stands beside it, with the work.
+/// `7 h per 100 × 1.26 way`, from the figures of the rate and what multiplies it; the unit stands
+/// beside it, with the work.
 fn rate(hours: &Quantity) -> String {
     let parts = hours.parts();
     let named = |wanted: &dyn Fn(&str) -> bool| parts.iter().find(|part| wanted(part.name()));
@@ -90,5 +98,16 @@ fn rate(hours: &Quantity) -> String {
     } else {
         format!(" per {}", per.amount().number())
     };
-    format!("{} {hours}{each}", much.amount().number())
+    // A way by its pour, or of several pours together.
+    let is_way = |name: &str| name.starts_with("way by ") || name.ends_with(" way");
+    let times = [
+        named(&|name| name == "people").map(factor),
+        named(&is_way).map(|way| format!("{} way", factor(way))),
+    ];
+    let times: String = times.into_iter().flatten().collect();
+    format!("{} {hours}{each}{times}", much.amount().number())
+}
+
+fn factor(of: &Quantity) -> String {
+    format!(" × {}", of.amount())
 }

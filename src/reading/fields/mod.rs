@@ -8,6 +8,7 @@ use super::problem::{Problem, Problems, Read, Reported};
 use super::suggest;
 use super::tree::{Entry, Node, Value};
 use super::written::Written;
+use crate::values::Amount;
 
 /// One key of a map.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -240,13 +241,13 @@ impl<'a> Fields<'a> {
     /// the rest of its group is looked at.
     pub fn read<T: Written>(&self, key: &str, problems: &mut Problems) -> Option<At<T>> {
         let node = self.node(key)?;
-        Self::value(node, key, problems).ok()
+        self.value(node, key, problems).ok()
     }
 
     /// The value of a key that has to be there, or the usual one at the group's place.
     pub fn need<T: Written>(&self, key: &str, problems: &mut Problems) -> Read<At<T>> {
         match (self.node(key), self.if_left_out(key)) {
-            (Some(node), _) => Self::value(node, key, problems),
+            (Some(node), _) => self.value(node, key, problems),
             (None, IfLeftOut::Usual(text)) => {
                 let value = T::written(text);
                 value
@@ -255,7 +256,7 @@ impl<'a> Fields<'a> {
             }
             (None, IfLeftOut::Required | IfLeftOut::Nothing | IfLeftOut::Else(_)) => self
                 .required(key, problems)
-                .and_then(|node| Self::value(node, key, problems)),
+                .and_then(|node| self.value(node, key, problems)),
         }
     }
 
@@ -263,8 +264,7 @@ impl<'a> Fields<'a> {
     /// of half of it.
     pub fn if_said<T: Written>(&self, key: &str, problems: &mut Problems) -> Read<Option<At<T>>> {
         let node = self.node(key);
-        node.map(|node| Self::value(node, key, problems))
-            .transpose()
+        node.map(|node| self.value(node, key, problems)).transpose()
     }
 
     /// What a key says, written or usual, for what another key asks of it; nothing is reported.
@@ -272,10 +272,15 @@ impl<'a> Fields<'a> {
         self.need(key, &mut Problems::new()).ok()
     }
 
-    fn value<T: Written>(node: &Node, key: &str, problems: &mut Problems) -> Read<At<T>> {
+    /// A help that would do for any quantity gives way to the example of this key.
+    fn value<T: Written>(&self, node: &Node, key: &str, problems: &mut Problems) -> Read<At<T>> {
         let text = node.text(&format!("`{key}`"), problems)?;
-        let value =
-            T::written(text).map_err(|unreadable| problems.unreadable(unreadable, node.place));
+        let value = T::written(text).map_err(|unreadable| {
+            let field = self.table.field(key);
+            let field = field.filter(|_| unreadable.help == Amount::HOW);
+            let own = field.map(|field| format!("write, for example, `{key}: {}`", field.example));
+            problems.unreadable(unreadable.or_help(own), node.place)
+        });
         Ok(At::new(value?, node.place))
     }
 

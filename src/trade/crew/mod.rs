@@ -56,6 +56,8 @@ pub struct Crew {
     pub stages: Vec<StageHours>,
     /// All tasks together.
     pub worked: Quantity,
+    /// Those that fill the days before visits after the pour.
+    pub before: Quantity,
     /// Every day on site, visits after the pour included.
     pub trips: Quantity,
     /// Visits after the pour, for finishes and sealers; none where none is asked for.

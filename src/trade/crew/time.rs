@@ -61,8 +61,8 @@ impl CrewDay {
         Quantity::by(rule, name, Unit::Trip, self.visits(worked))
     }
 
-    /// The trips of the job, and every visit after the pour.
-    fn all_trips(&self, worked: &Quantity, returns: Option<&Quantity>) -> Quantity {
+    /// The trips of the job, and every visit after the pour; hours of those fill no day before.
+    fn all_trips(&self, before: &Quantity, returns: Option<&Quantity>) -> Quantity {
         let (visits, rule, with_returns) = match &self.planned {
             Some(planned) => (
                 of(planned),
@@ -70,7 +70,7 @@ impl CrewDay {
                 "as you plan them, and every visit after the pour",
             ),
             None => (
-                self.visits(worked),
+                self.visits(before),
                 "hours ÷ (people × a day without travel and set-up), up to a whole one",
                 "hours ÷ (people × a day without travel and set-up), up to a whole one, and every visit after the pour",
             ),
@@ -79,6 +79,17 @@ impl CrewDay {
             Some(returns) => Quantity::by(with_returns, "trips", Unit::Trip, visits + returns),
             None => Quantity::by(rule, "trips", Unit::Trip, visits),
         }
+    }
+
+    /// Visits after the pour: as often as they are asked for, and as their hours take.
+    fn coming_back(&self, asked: &Quantity, worked: &Quantity) -> Quantity {
+        let by_hours = self.trips(worked, "trips by the hours to return");
+        Quantity::by(
+            "the larger of what its hours take and what finishes, sealers and rules ask for",
+            format!("trips to {}", Stage::Return.name()),
+            Unit::Trip,
+            largest(vec![of(&by_hours), of(asked)]),
+        )
     }
 
     /// The trips of a stage: of those that are planned, its part by its hours.
@@ -159,11 +170,21 @@ pub(super) fn time(
     if by_the_stage && returns.is_some() && stages.iter().all(|one| one.stage != Stage::Return) {
         stages.push(stages::without_hours(Stage::Return));
     }
+    let before = before_coming_back(&worked, &stages);
+    let asked = returns.clone();
+    tally.list(&asked);
     let trips = match policy.day_count.value {
-        DayCount::ByTheJob => day.all_trips(&worked, returns.as_ref()),
+        DayCount::ByTheJob => {
+            let back = stages.iter().find(|one| one.stage == Stage::Return);
+            if let (Some(asked), Some(back)) = (&returns, back) {
+                returns = Some(list.sets.settle(day.coming_back(asked, &back.worked)));
+            }
+            day.all_trips(&before, returns.as_ref())
+        }
         DayCount::ByStage => by_stage(&day, &mut stages, &mut returns, list),
     };
-    tally.list(&returns);
+    let is_asked = |now: &&Quantity| asked.as_ref().is_some_and(|asked| asked.is(now));
+    tally.list(returns.iter().filter(|now| !is_asked(now)));
     let trips = tally.settle(trips);
     let travel = tally.by(
         "trips × people × travel",
@@ -213,6 +234,7 @@ pub(super) fn time(
         at_house,
         stages,
         worked,
+        before,
         trips,
         returns,
         travel,
@@ -222,6 +244,21 @@ pub(super) fn time(
         charged,
         work_listed: work.done(),
         time_listed: tally.done(),
+    }
+}
+
+/// What fills the days before the crew comes back.
+fn before_coming_back(worked: &Quantity, stages: &[StageHours]) -> Quantity {
+    let back = stages.iter().find(|one| one.stage == Stage::Return);
+    // Hours that the owner set may be fewer than those of the visits.
+    match back.filter(|back| back.worked.value() <= worked.value()) {
+        Some(back) => Quantity::by(
+            "hours worked − those of visits after the pour",
+            "hours before coming back",
+            Unit::Hour,
+            of(worked) - &back.worked,
+        ),
+        None => worked.clone(),
     }
 }
 
@@ -245,15 +282,7 @@ fn by_stage(
     for one in &mut *stages {
         let name = one.stage.name();
         let visits = match &returns {
-            Some(returns) if one.stage == Stage::Return => {
-                let by_hours = day.trips(&one.worked, "trips by the hours to return");
-                Quantity::by(
-                    "the larger of what its hours take and what finishes and sealers ask for",
-                    format!("trips to {name}"),
-                    Unit::Trip,
-                    largest(vec![of(&by_hours), of(returns)]),
-                )
-            }
+            Some(returns) if one.stage == Stage::Return => day.coming_back(returns, &one.worked),
             Some(_) | None => day.to_stage(one, &before),
         };
         let visits = list.sets.settle(visits);

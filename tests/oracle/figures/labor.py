@@ -21,6 +21,11 @@ def stage_of(task, of_item):
     return next((stage for start, stage in STAGES.items() if task.startswith(start)), "form")
 
 
+def before_visits(worked, back):
+    """Work of visits after the pour is done on them, and fills no day before."""
+    return worked - back if back <= worked else worked
+
+
 def is_served(due, poured):
     """Whether the visit that is due on a day seals what is poured on another too."""
     return due is not None and poured <= due
@@ -183,7 +188,10 @@ class Labor:
                 trips += here
             trips = self.set("trips", trips)
         else:
-            trips = self.set("trips", (planned or visits(worked)) + returns)
+            back = stages.get("return", D(0))
+            if returns and "return" in stages:
+                returns = self.set("trips to return", max(returns, visits(back)))
+            trips = self.set("trips", (planned or visits(before_visits(worked, back))) + returns)
         whole = worked + self.set("travel hours", trips * people * travel)
         if set_up:
             whole += self.set("set-up hours", trips * people * set_up)

@@ -71,10 +71,11 @@ pub fn summary(
         line("steel", format!("{} of bars", weight.join(" + ")));
     }
     let crew = &needs.crew;
+    let set = crew.charged.overruled().map_or("", |_| " as you set them");
     line(
         "hours",
         format!(
-            "{} worked out, {} charged: {}, {}",
+            "{} worked out, {} charged{set}: {}, {}",
             two_places(crew.hours.amount()),
             two_places(crew.charged.amount()),
             crew.days.amount(),

@@ -23,17 +23,22 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<String> {
     let mut out = vec![
         "CREW".to_owned(),
         format!(
-            "{} of work + {} of travel{set_up} = {}; {} planned for",
+            "{} of work + {} of travel{set_up} = {}; {}",
             short(&crew.worked),
             short(&crew.travel),
             short(&crew.hours),
             short(&crew.trips),
         ),
-        match sheet.business.crew.charge.value {
-            Charge::Hours => {
+        match (crew.charged.overruled(), sheet.business.crew.charge.value) {
+            (Some(computed), _) => format!(
+                "{} person hours charged, as you set them; computed {}",
+                two_places(crew.charged.amount()).number(),
+                two_places(computed.amount()).number()
+            ),
+            (None, Charge::Hours) => {
                 format!("{charged} charged, as computed; as days: {days} of {people} people")
             }
-            Charge::CrewDays => format!("{charged} charged: {days} of {people} people"),
+            (None, Charge::CrewDays) => format!("{charged} charged: {days} of {people} people"),
         },
     ];
     if crew.stages.iter().any(|one| one.days.is_some()) {
