@@ -164,8 +164,12 @@ fn steps(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Dec
 fn least(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<At<Amount>> {
     let node = fields.node(key)?;
     let text = node.text("an amount", problems).ok()?.trim();
-    if let Some(dollars) = text.strip_prefix('$') {
-        return match dollars.parse::<Money>() {
+    let dollars = text.strip_prefix('$').or_else(|| {
+        let words = ["dollars", "dollar"];
+        words.iter().find_map(|word| text.strip_suffix(word))
+    });
+    if let Some(dollars) = dollars {
+        return match dollars.trim().parse::<Money>() {
             Ok(money) => Some(At::new(money.into(), node.place)),
             Err(unreadable) => {
                 problems.unreadable(unreadable, node.place);

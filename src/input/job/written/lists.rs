@@ -103,7 +103,7 @@ impl FromLine for Extra {
         };
         let says = match written.says {
             None => Says::Name,
-            Some(words) if words == "nothing" => Says::Nothing,
+            Some(words) if words == "nothing" || words == "none" => Says::Nothing,
             Some(words) => Says::Words(words),
         };
         Ok(Self { name, what, says })
