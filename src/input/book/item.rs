@@ -2,6 +2,7 @@
 
 use rust_decimal::Decimal;
 
+use super::CostGroup;
 use crate::input::phrases::Ratio;
 use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read, words};
@@ -28,8 +29,8 @@ keys! {
         waste: Option<At<Percent>> = "waste", none,
             "bought over what is needed, before it goes up to how it is sold", "5%", by waste;
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
-        group: Option<String> = "group", else "its class",
-            "where it stands on your cost sheet, with a sum of its own", "Ground work";
+        group: Option<CostGroup> = "group" as "text", else "its class",
+            "where it stands on your cost sheet, with a sum of its own", "Ground work", by group;
         taxed: Option<At<bool>> = "taxed", none,
             "whether you pay sales tax on it; materials are", "yes";
         .. place: Place;
@@ -191,6 +192,11 @@ fn least(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Opt
         "write `at least: {many}` for the smallest sale, or `at least: {charge}` for the smallest charge"
     )));
     None
+}
+
+fn group(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<CostGroup> {
+    let said = fields.read::<String>(key, problems)?;
+    Some(CostGroup::said(&said.value))
 }
 
 /// Only what is used up is wasted.
