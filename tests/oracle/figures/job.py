@@ -222,7 +222,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
                 known("extra", written, ("much", "says"))
                 written = written["much"]
             if isinstance(written, dict):
-                known("lump", written, ("cost", "class", "says"))
+                known("lump", written, ("cost", "class", "group", "says"))
                 kind = written.get("class", "subcontract")
                 self.lines.append(Line(key, D(1), D(written["cost"]), kind, kind == "material", key))
                 continue
