@@ -185,7 +185,7 @@ fn groups_stand_in_the_order_of_the_book() {
             ("labor: {", "labor: {group: the plant, "),
         ],
     );
-    let job = "customer: Ira Sample, Quillhaven\nslabs: {pad: 6 ft x 6 ft}\nextra:\n  \
+    let job = "customer: Ira Sample, Quillhaven\nslabs: {slab: 6 ft x 6 ft}\nextra:\n  \
                - Curb: {cost: 10.00, group: yard}\n  - Gate: {cost: 10.00, group: LATE}\n  \
                - Post: {cost: 10.00, group: Yard, says: none}\n  - Tree: {cost: 10.00}\n  \
                - mesh sheet: 1 sheet\n";
@@ -212,7 +212,7 @@ fn groups_stand_in_the_order_of_the_book() {
 fn what_is_added_by_hand_is_told_apart_from_what_a_rule_buys_of_it() {
     let job = format!(
         "{}\nextra: [curing compound: 1 gal]\n",
-        "customer: Ira Sample, Quillhaven\nslabs: {pad: 6 ft x 6 ft}"
+        "customer: Ira Sample, Quillhaven\nslabs: {walk: 6 ft x 6 ft}"
     );
     let here = desk(&job, BUSINESS, RIVER_BOOK);
     let offer = here.offer();
