@@ -1,6 +1,6 @@
 //! Where lines of direct cost stand together: by class, or under a heading of the owner's own.
 
-use super::Class;
+use super::class::Class;
 
 /// Lines of direct cost that stand together, with a sum below them.
 #[derive(Clone, Debug)]

@@ -2,10 +2,11 @@
 
 use rust_decimal::Decimal;
 
-use super::CostGroup;
+use super::class::Class;
+use super::group::CostGroup;
 use crate::input::phrases::Ratio;
-use crate::reading::keys::{keys, placeless};
-use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read, words};
+use crate::reading::keys::keys;
+use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read};
 use crate::values::{Amount, Day, Money, Percent, Unit, UnitPrice, rounding};
 
 /// The name of an item in the book.
@@ -36,20 +37,6 @@ keys! {
         .. place: Place;
     }
 }
-
-words! {
-    /// What sort of cost it is.
-    pub enum Class("unknown-class", "`{}` is not a class of item", one_of) {
-        Material "material";
-        Labor "labor";
-        Equipment "equipment";
-        Disposal "disposal";
-        Subcontract "subcontract";
-        Fee "fee";
-    }
-}
-
-placeless! { Class }
 
 /// A price and the day it begins.
 #[derive(Clone, Debug, PartialEq, Eq)]

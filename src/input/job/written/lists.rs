@@ -95,6 +95,15 @@ impl FromLine for Extra {
         let written: ExtraWritten = node.group(problems)?;
         let (class, group) = (written.class.value, written.group);
         let what = match (written.much, written.cost) {
+            (Some(_), None) if group.is_some() => {
+                let message = format!(
+                    "`{}` is an item, and stands where the price book says",
+                    name.value
+                );
+                let problem = Problem::new("much-or-cost", message).at(name.place);
+                let help = "take `group` out here, and write it at the item in the price book";
+                return Err(problems.push(problem.help(help)));
+            }
             (Some(much), None) => ExtraWhat::Item(much),
             (None, Some(cost)) => ExtraWhat::Lump { cost, class, group },
             (None, None) | (Some(_), Some(_)) => {
