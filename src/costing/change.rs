@@ -20,6 +20,16 @@ pub enum Way {
     Deducted,
 }
 
+impl Way {
+    /// An amount, below zero where it is left out.
+    pub fn signed(self, amount: Money) -> Money {
+        match self {
+            Self::Added => amount,
+            Self::Deducted => -amount,
+        }
+    }
+}
+
 /// A change order's price before tax, and each tax.
 #[derive(Clone, Debug)]
 pub struct ChangePrice {

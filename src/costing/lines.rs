@@ -4,7 +4,7 @@ use rust_decimal::Decimal;
 
 use super::prices::Prices;
 use super::pricing::Pricing;
-use crate::input::book::{Class, Dated, Item, ItemKey, PriceBook, rates_help};
+use crate::input::book::{Class, CostGroup, Dated, Item, ItemKey, PriceBook, rates_help};
 use crate::reading::{At, Problem, Problems, Read};
 use crate::trade::needs::JobNeeds;
 use crate::trade::order::{Missing, Need, NeedItem, Section};
@@ -80,7 +80,7 @@ pub struct LineItem {
     /// For direct cost.
     pub class: Option<Class>,
     /// Of the owner's own, in place of the class, where the cost is told.
-    pub group: Option<String>,
+    pub group: Option<CostGroup>,
     /// Dollars, with the working behind them.
     pub amount: Quantity,
     pub quantity: Option<Quantity>,
@@ -181,10 +181,11 @@ pub(super) fn line(
 ) -> Read<LineItem> {
     let name = need.quantity.name();
     let (class, group, title, taxed, price, each) = match &need.item {
-        NeedItem::Lump { cost, class } => {
+        NeedItem::Lump { cost, class, group } => {
             let each = Quantity::given("cost", cost.value.into(), cost.place);
             let taxed = *class == Class::Material;
-            (*class, None, name.to_owned(), taxed, None, each)
+            let group = group.as_deref().map(|name| book.group(name));
+            (*class, group, name.to_owned(), taxed, None, each)
         }
         NeedItem::Item(key) => {
             let (item, dated) = sold(key, need, book, prices, problems)?;

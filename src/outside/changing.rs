@@ -7,19 +7,23 @@ use super::files::{self, Files};
 use super::from_record::no_files;
 use super::quote_record;
 use crate::costing::{
-    self, Offer, Prices, Pricing, Way, book_for_changes, book_without_trucks, business_for_changes,
-    change_price, prices,
+    self, Cause, LineItem, Offer, Prices, Pricing, Way, book_for_changes, book_without_trucks,
+    business_for_changes, change_price, prices,
 };
 use crate::documents::offering::{self, Offering};
 use crate::input::book::{self, PriceBook};
 use crate::input::business::{self, Business};
 use crate::input::change;
-use crate::input::job::{self, Customer, JobWritten, Takeoff};
+use crate::input::job::{self, Customer, Discount, JobWritten, Takeoff};
+use crate::input::phrases::Off;
 use crate::office::job::Job;
-use crate::office::record::{Change, ChangeLine, ChangeWork, Figures, Input, InputKind, WorkLine};
+use crate::office::record::{
+    Change, ChangeLine, ChangeWork, Figures, Input, InputKind, Quote, WorkLine,
+};
 use crate::office::text::{Cents, Day as Written};
-use crate::reading::{FileId, Problems, Read};
-use crate::values::Day;
+use crate::office::words;
+use crate::reading::{At, FileId, Problems, Read};
+use crate::values::{Day, Money, Percent};
 
 /// A change order as it is put on record, its PDF left out, and the business it was priced by.
 #[derive(Debug)]
@@ -43,6 +47,8 @@ struct With<'a> {
     book: &'a PriceBook,
     /// The day whose prices count where the work names no pour.
     priced: Day,
+    /// What the customer bought at so many percent less.
+    discounts: &'a [Discount],
 }
 
 /// Reads a change order with the business and its usual book, or another one.
@@ -95,6 +101,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let less = book_without_trucks(&book);
     let begun = book_for_changes(&book);
     let priced = change.priced.unwrap_or(job.day);
+    let discounts = percents_off(quote, &book);
     let comes_again = business_for_changes(&business, 0 < change.days.0);
     let stays = business_for_changes(&business, false);
     let added = With {
@@ -102,6 +109,7 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
         business: &comes_again,
         book: if change.same_truck { &less } else { &begun },
         priced,
+        discounts: &discounts,
     };
     let deducted = With {
         business: &stays,
@@ -126,6 +134,8 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     let taxes = price.taxes.iter();
     let taxes = taxes.map(|(name, amount)| (name.clone(), amount.as_money()));
     let mut lines: Vec<ChangeLine> = parts.iter().map(ChangedWork::line).collect();
+    let off = |discount: &Discount| taken_off(discount, &parts);
+    lines.extend(discounts.iter().filter_map(off));
     lines.extend(change.lines.iter().map(|line| ChangeLine {
         says: line.says.clone(),
         price: Cents(line.price.value.0),
@@ -149,10 +159,47 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
     Ok(Changed { change, business })
 }
 
+/// The percents that the quote took off; a sum was taken off the job once, and stays as it is.
+fn percents_off(quote: &Quote, book: &PriceBook) -> Vec<Discount> {
+    let lines = quote.quoted().map_or(&[][..], |quoted| &quoted.lines);
+    let off = lines.iter().filter_map(|line| {
+        let Some((Cause::Discount(says), _)) = words::added(&line.cause, &line.side) else {
+            return None;
+        };
+        let percent = Percent::new(line.quantity?.0);
+        Some(Discount {
+            says,
+            off: At::new(Off::Percent(percent), book.place),
+        })
+    });
+    off.collect()
+}
+
+/// What a percent of the quote takes off all parts together, as the customer reads it.
+fn taken_off(discount: &Discount, parts: &[ChangedWork]) -> Option<ChangeLine> {
+    let Off::Percent(percent) = discount.off.value else {
+        return None;
+    };
+    let is_it = |line: &&LineItem| line.cause == Cause::Discount(discount.says.clone());
+    let off: Money = parts
+        .iter()
+        .map(|part| {
+            let lines = part.offer.quoted().lines.iter().filter(is_it);
+            part.way.signed(lines.map(LineItem::money).sum())
+        })
+        .sum();
+    (!parts.is_empty()).then(|| ChangeLine {
+        says: format!("{}, {percent} as in the quote", discount.says),
+        price: Cents(off),
+        work: Vec::new(),
+    })
+}
+
 impl With<'_> {
     fn part(&self, way: Way, written: JobWritten, problems: &mut Problems) -> Read<ChangedWork> {
         let (book, business) = (self.book, self.business);
-        let takeoff = job::resolve(written, self.job, book, business, problems)?;
+        let mut takeoff = job::resolve(written, self.job, book, business, problems)?;
+        takeoff.head.discounts = self.discounts.to_vec();
         let pours = takeoff.placements.iter();
         let pours = pours.map(|one| one.day.as_ref().map_or(self.priced, |day| day.value));
         let days: Vec<Prices> = pours.map(|day| prices(book, day, &takeoff.name)).collect();
@@ -196,13 +243,18 @@ impl ChangedWork {
             let names: Vec<String> = slabs.map(|slab| slab.called.clone()).collect();
             offering::named(&names)
         };
-        let price = self.offer.quoted().totals().price;
+        let quoted = self.offer.quoted();
+        let is_off = |line: &&LineItem| matches!(line.cause, Cause::Discount(_));
+        let off: Money = quoted
+            .lines
+            .iter()
+            .filter(is_off)
+            .map(LineItem::money)
+            .sum();
         ChangeLine {
             says: self.takeoff.head.title.clone().unwrap_or_else(named),
-            price: Cents(match self.way {
-                Way::Added => price,
-                Way::Deducted => -price,
-            }),
+            // What is taken off is a line of its own.
+            price: Cents(self.way.signed(quoted.totals().price - off)),
             work: self.work.clone(),
         }
     }

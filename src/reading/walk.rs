@@ -22,15 +22,18 @@ impl Node {
 
     /// The entries of a map whose keys the owner chose; `what` stands in messages as given.
     pub fn entries<'a>(&'a self, what: &str, problems: &mut Problems) -> Vec<&'a Entry> {
+        let help = "write each name on its own line below it, then a colon and a space";
+        self.entries_or(what, help, problems)
+    }
+
+    fn entries_or<'a>(&'a self, what: &str, help: &str, problems: &mut Problems) -> Vec<&'a Entry> {
         match &self.value {
             _ if self.reported => Vec::new(),
             Value::Map(entries) => entries.iter().collect(),
             other => {
                 let found = other.described();
                 let message = format!("{what} is a group of names, but this is {found}");
-                let help = self.space_after_colon().unwrap_or_else(|| {
-                    "write each name on its own line below it, then a colon and a space".to_owned()
-                });
+                let help = self.space_after_colon().unwrap_or_else(|| help.to_owned());
                 problems.push(
                     Problem::new("not-keys", message)
                         .at(self.shown())
@@ -60,11 +63,17 @@ impl Node {
         }
     }
 
-    /// The items of a list that have one name each: `- sod repair: 120 sq ft`.
-    pub fn named<'a>(&'a self, what: &str, problems: &mut Problems) -> Vec<(At<String>, &'a Node)> {
+    /// The items of a list that have one name each: `- sod repair: 120 sq ft`; `help` is for a line
+    /// that has none.
+    pub(super) fn named<'a>(
+        &'a self,
+        what: &str,
+        help: &str,
+        problems: &mut Problems,
+    ) -> Vec<(At<String>, &'a Node)> {
         let mut found = Vec::new();
         for item in self.items(what, problems) {
-            match item.entries(&format!("each line of {what}"), problems)[..] {
+            match item.entries_or(&format!("each line of {what}"), help, problems)[..] {
                 [] => {}
                 [entry] => found.push((entry.name(), &entry.node)),
                 [_, second, ..] => {

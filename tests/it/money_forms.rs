@@ -8,6 +8,8 @@ use flatwork::inside::costing::{
     BuyingRule, Cause, Estimated, LineItem, PriceSaid, Priced, book_without_trucks, books, effects,
     offer, sensitivity,
 };
+use flatwork::inside::documents::views::office::{cost_groups, line_told_apart};
+use flatwork::inside::input::book::CostGroup;
 use flatwork::inside::reading::Problems;
 use flatwork::inside::values::{Money, Percent};
 
@@ -168,4 +170,73 @@ fn the_customer_reads_what_is_taken_off_and_every_choice_has_it() {
         told.ends_with(", 10%: Two patios at once; less $150.00: Your own gravel"),
         "{told}"
     );
+}
+
+/// Groups stand as the book first has them, whatever their capitals; a class's own word is that class,
+/// and a lump may stand with them or after them.
+#[test]
+fn groups_stand_in_the_order_of_the_book() {
+    let book = include_str!("../golden/cost/own-groups/input/book.yaml");
+    let book = with(
+        book,
+        &[
+            ("mesh sheet: {", "mesh sheet: {group: MATERIALS, "),
+            ("fiber bag: {", "fiber bag: {group: Late, "),
+            ("labor: {", "labor: {group: the plant, "),
+        ],
+    );
+    let job = "customer: Ira Sample, Quillhaven\nslabs: {slab: 6 ft x 6 ft}\nextra:\n  \
+               - Curb: {cost: 10.00, group: yard}\n  - Gate: {cost: 10.00, group: LATE}\n  \
+               - Post: {cost: 10.00, group: Yard, says: none}\n  - Tree: {cost: 10.00}\n  \
+               - mesh sheet: 1 sheet\n";
+    let here = desk(job, FIRM, &book);
+    let offer = here.offer();
+    let groups = cost_groups(&offer.quoted().lines);
+    let names: Vec<&str> = groups.iter().map(CostGroup::name).collect();
+    assert_eq!(
+        names,
+        [
+            "material",
+            "subcontract",
+            "The plant",
+            "Late",
+            "Ground work",
+            "yard"
+        ]
+    );
+    let said = format!("{:?}", here.view());
+    assert!(said.contains("Gate") && !said.contains("none"), "{said}");
+}
+
+#[test]
+fn what_is_added_by_hand_is_told_apart_from_what_a_rule_buys_of_it() {
+    let job = format!(
+        "{}\nextra: [curing compound: 1 gal]\n",
+        "customer: Ira Sample, Quillhaven\nslabs: {walk: 6 ft x 6 ft}"
+    );
+    let here = desk(&job, BUSINESS, RIVER_BOOK);
+    let offer = here.offer();
+    let lines = &offer.quoted().lines;
+    let titles = || lines.iter().map(|line| line.title.as_str());
+    let told: Vec<_> = lines
+        .iter()
+        .filter_map(|line| line_told_apart(line, titles()))
+        .collect();
+    assert_eq!(
+        told,
+        [
+            "Curing compound (curing compound)",
+            "Curing compound (as added)"
+        ]
+    );
+}
+
+#[test]
+fn the_smallest_charge_may_be_written_in_dollars() {
+    for written in ["$60.00", "60 dollars", "60.00 dollars", "60 dollar"] {
+        let book = with(BOOK, &[("$100.00", written)]);
+        let here = desk(JOB, FIRM, &book);
+        let least = here.book.items.get("form board").unwrap().least_charge();
+        assert_eq!(least.unwrap().value, Money::cents(6000), "{written}");
+    }
 }

@@ -70,7 +70,7 @@ def compare(name, theirs, job):
             said_of = {(one["part"], one["unit"]): D(one["price"]) for one in theirs["of_one"]}
             for part, unit, price in job.of_one(price_of):
                 check(f"a {unit} of {part}", price, said_of.get((part, unit)))
-            grouped = [(line.title, job.item(line.key).get("group")) for line in job.lines if line.key]
+            grouped = [(line.title, job.group_of(line.key)) for line in job.lines if line.key]
             missing = Counter(grouped) - Counter((x["title"], x["group"]) for x in theirs["lines"])
             check("groups", Counter(), missing)
         for key, value in totals.items():

@@ -4,9 +4,9 @@ use crate::costing::LineItem;
 use crate::documents::views::cost::OrderRow;
 use crate::documents::views::office::takeoff::substance;
 use crate::documents::views::office::{
-    CostGroup, Sheet, cause, numbered, told_apart, two_places, unit,
+    Sheet, cause, group_of, line_told_apart, numbered, two_places, unit,
 };
-use crate::input::book::Class;
+use crate::input::book::{Class, CostGroup};
 use crate::trade::{Quantity, Working};
 
 /// A working longer than this says its rule instead; `explain` has it whole.
@@ -23,16 +23,20 @@ pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<OrderRow> {
     let mut rows = Vec::new();
     let mut before = None;
     for line in &direct {
-        let group = CostGroup::of(line);
+        let group = group_of(line);
         let first = before != group;
-        let told = told_apart(&line.title, &line.cause, titles());
+        let told = line_told_apart(line, titles());
         rows.push(OrderRow {
             kind: if first && before.is_some() {
                 "group"
             } else {
                 "plain"
             },
-            class: group.filter(|_| first).map(heading).unwrap_or_default(),
+            class: group
+                .as_ref()
+                .filter(|_| first)
+                .map(heading)
+                .unwrap_or_default(),
             item: match (told, line.class) {
                 // One wage, many tasks: the task says it.
                 (Some(_), Some(Class::Labor)) => cause(&line.cause),
@@ -83,10 +87,10 @@ fn working(quantity: &Quantity) -> String {
 }
 
 /// A group as the head of its lines.
-pub(super) fn heading(group: CostGroup<'_>) -> String {
+pub(super) fn heading(group: &CostGroup) -> String {
     let class = match group {
-        CostGroup::Class(class) => class,
-        CostGroup::Own(name) => return name.to_owned(),
+        CostGroup::Class(class) => *class,
+        CostGroup::Own { name, .. } => return name.clone(),
     };
     match class {
         Class::Material => "Materials",

@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 use super::lines::heading;
 use crate::costing::{Cause, LineItem, Tier};
 use crate::documents::views::cost::PriceRow;
-use crate::documents::views::office::{CostGroup, Sheet, cost_groups};
+use crate::documents::views::office::{Sheet, cost_groups, group_of};
 use crate::input::phrases::{ContingencyBase, Profit};
 use crate::values::{Money, rounding};
 
@@ -28,9 +28,9 @@ pub(super) fn price(sheet: &Sheet<'_>) -> Vec<PriceRow> {
     let of_side = |side: Tier| quoted.lines.iter().filter(move |line| line.side == side);
     let mut rows = Vec::new();
     for group in cost_groups(&quoted.lines) {
-        let of_group = of_side(Tier::Direct).filter(|line| CostGroup::of(line) == Some(group));
+        let of_group = of_side(Tier::Direct).filter(|line| group_of(line).as_ref() == Some(&group));
         let sum = of_group.map(LineItem::money).sum();
-        rows.push(row("plain", &heading(group), sum, true));
+        rows.push(row("plain", &heading(&group), sum, true));
     }
     for (side, sum) in [
         (Tier::Direct, "Direct cost"),

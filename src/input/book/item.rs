@@ -2,9 +2,11 @@
 
 use rust_decimal::Decimal;
 
+use super::class::Class;
+use super::group::CostGroup;
 use crate::input::phrases::Ratio;
-use crate::reading::keys::{keys, placeless};
-use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read, words};
+use crate::reading::keys::keys;
+use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read};
 use crate::values::{Amount, Day, Money, Percent, Unit, UnitPrice, rounding};
 
 /// The name of an item in the book.
@@ -28,27 +30,13 @@ keys! {
         waste: Option<At<Percent>> = "waste", none,
             "bought over what is needed, before it goes up to how it is sold", "5%", by waste;
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
-        group: Option<String> = "group", else "its class",
-            "where it stands on your cost sheet, with a sum of its own", "Ground work";
+        group: Option<CostGroup> = "group" as "text", else "its class",
+            "where it stands on your cost sheet, with a sum of its own", "Ground work", by group;
         taxed: Option<At<bool>> = "taxed", none,
             "whether you pay sales tax on it; materials are", "yes";
         .. place: Place;
     }
 }
-
-words! {
-    /// What sort of cost it is.
-    pub enum Class("unknown-class", "`{}` is not a class of item", one_of) {
-        Material "material";
-        Labor "labor";
-        Equipment "equipment";
-        Disposal "disposal";
-        Subcontract "subcontract";
-        Fee "fee";
-    }
-}
-
-placeless! { Class }
 
 /// A price and the day it begins.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -164,8 +152,12 @@ fn steps(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Dec
 fn least(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<At<Amount>> {
     let node = fields.node(key)?;
     let text = node.text("an amount", problems).ok()?.trim();
-    if let Some(dollars) = text.strip_prefix('$') {
-        return match dollars.parse::<Money>() {
+    let dollars = text.strip_prefix('$').or_else(|| {
+        let words = ["dollars", "dollar"];
+        words.iter().find_map(|word| text.strip_suffix(word))
+    });
+    if let Some(dollars) = dollars {
+        return match dollars.trim().parse::<Money>() {
             Ok(money) => Some(At::new(money.into(), node.place)),
             Err(unreadable) => {
                 problems.unreadable(unreadable, node.place);
@@ -187,6 +179,11 @@ fn least(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Opt
         "write `at least: {many}` for the smallest sale, or `at least: {charge}` for the smallest charge"
     )));
     None
+}
+
+fn group(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<CostGroup> {
+    let said = fields.read::<String>(key, problems)?;
+    Some(CostGroup::said(&said.value))
 }
 
 /// Only what is used up is wasted.

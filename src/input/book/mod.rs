@@ -4,10 +4,12 @@ mod also;
 mod boxes;
 mod charges;
 mod checks;
+mod class;
 pub mod diff;
 mod dowels;
 pub mod edit;
 pub mod faults;
+mod group;
 mod hire;
 pub mod import;
 mod item;
@@ -24,9 +26,11 @@ mod ways;
 
 pub use also::{Also, Known, OnceA, Only, Stage, all_known, in_order, is_late, known};
 pub use boxes::{BoxStock, StandsFor};
+pub use class::Class;
 pub use dowels::DowelStock;
+pub use group::CostGroup;
 pub use hire::PumpHire;
-pub use item::{Basis, Class, Dated, Item, ItemKey, Selling};
+pub use item::{Basis, Dated, Item, ItemKey, Selling};
 pub use rates::{FIXED as TASKS, rates_help, units as task_units};
 pub use roles::{Among, Purpose, Role};
 pub use rules::Rules;
@@ -110,6 +114,9 @@ fn consistent(mut book: PriceBook, _: &Fields<'_>, problems: &mut Problems) -> P
     book.rules.selling.0 = items
         .map(|(key, item)| (key.clone(), item.selling()))
         .collect();
+    let mut in_order: Vec<&mut Item> = book.items.values_mut().collect();
+    in_order.sort_by_key(|item| item.place);
+    group::numbered(in_order.into_iter().filter_map(|item| item.group.as_mut()));
     checks::check(&book.rules, problems);
     for (key, place) in book.items_named() {
         let _ = book.item(key, place, problems);
@@ -120,6 +127,13 @@ fn consistent(mut book: PriceBook, _: &Fields<'_>, problems: &mut Problems) -> P
 }
 
 impl PriceBook {
+    /// A group by its name, as the book writes it if it has it.
+    pub fn group(&self, name: &str) -> CostGroup {
+        let said = CostGroup::said(name);
+        let mut of_items = self.items.values().filter_map(|item| item.group.as_ref());
+        of_items.find(|one| **one == said).cloned().unwrap_or(said)
+    }
+
     /// The item of a name that stands at `place`.
     pub fn item(&self, key: &str, place: Place, problems: &mut Problems) -> Read<&Item> {
         self.items

@@ -45,7 +45,7 @@ fn lines<'a>() -> Columns<'a, (usize, &'a LineItem)> {
         Of::left("cause", |(_, line)| cause(&line.cause)),
         Of::left("title", |(_, line)| line.title.as_str()),
         Of::left("class", |(_, line)| line.class.map(Class::name)),
-        Of::left("group", |(_, line)| line.group.as_deref()),
+        Of::left("group", |(_, line)| Some(line.group.as_ref()?.name())),
         Of::left("side", |(_, line)| side(line.side)),
         Of::right("quantity", |(_, line)| {
             let quantity = line.quantity.as_ref();

@@ -154,6 +154,7 @@ fn read(
                 place: book.place,
             },
             class: class?,
+            group: None,
         }
     };
     let need = Need {

@@ -286,8 +286,13 @@ impl<'a> Fields<'a> {
 
     /// The items of a list that have one name each; none where the key is left out.
     pub fn named(&self, key: &str, problems: &mut Problems) -> Vec<(At<String>, &'a Node)> {
-        let node = self.node(key);
-        node.map_or_else(Vec::new, |node| node.named(&format!("`{key}`"), problems))
+        let Some(node) = self.node(key) else {
+            return Vec::new();
+        };
+        let example = self.table.field(key).map_or("", |field| field.example);
+        let help =
+            format!("write a name, a colon, a space and a value, such as `{key}: {example}`");
+        node.named(&format!("`{key}`"), &help, problems)
     }
 
     /// `yes` or `no`, likewise; YAML's own `true` and `false` will do.

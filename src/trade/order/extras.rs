@@ -32,7 +32,7 @@ pub(super) fn list(extras: &[&Extra], list: &mut List<'_>) {
                 let (name, parts) = (extra.name.value.clone(), [(Section::Extras, given)]);
                 list.buy(&extra.name, name, "as the takeoff says", &parts);
             }
-            ExtraWhat::Lump { cost, class } => {
+            ExtraWhat::Lump { cost, class, group } => {
                 let once = Quantity::given(
                     extra.name.value.clone(),
                     Amount::new(Decimal::ONE, Unit::Lump),
@@ -42,6 +42,7 @@ pub(super) fn list(extras: &[&Extra], list: &mut List<'_>) {
                     item: NeedItem::Lump {
                         cost: cost.clone(),
                         class: *class,
+                        group: group.clone(),
                     },
                     quantity: once,
                     placement: None,

@@ -54,7 +54,12 @@ pub struct Need {
 #[derive(Clone, Debug)]
 pub enum NeedItem {
     Item(At<ItemKey>),
-    Lump { cost: At<Money>, class: Class },
+    Lump {
+        cost: At<Money>,
+        class: Class,
+        /// As the takeoff writes it.
+        group: Option<String>,
+    },
 }
 
 /// A part of the job that can carry a price of its own.

@@ -70,6 +70,44 @@ fn a_change_is_priced_by_the_book_of_its_day() {
     case("change-half", half, "-0.25", "-0.02", "-0.27");
 }
 
+/// The customer bought at 5% less; what is priced by its own line stays as it is written, and so does
+/// a sum that was taken off the job once.
+#[test]
+fn a_percent_off_the_quote_is_off_its_changes_too() {
+    #[track_caller]
+    fn case(name: &str, change: &str, figures: [&str; 3], off: &str) {
+        let firm = firm(name);
+        let job = std::fs::read_to_string(firm.path("one.yaml")).unwrap();
+        let off_job = "discounts: [Two at once: 5%, Your gravel: 150.00]\n";
+        std::fs::write(firm.path("one.yaml"), job + off_job).unwrap();
+        firm.done("quote one.yaml --issue --on 2026-05-04");
+        firm.done("accept 2026-0041 --on 2026-05-12");
+        write(&firm, change);
+        firm.done("change 2026-0041 change.yaml --on 2026-06-12");
+        let record = record(&firm, "2026-0041.03.change");
+        let what = &record["what"]["figures"];
+        let told = [&what["price"], &what["taxes"][0]["amount"], &what["total"]];
+        assert_eq!(told, figures, "{change}");
+        let page = spoken(&firm, "2026-0041.03.change");
+        assert!(page.contains("Two at once, 5% as in the quote"), "{page}");
+        assert!(page.contains(off) && !page.contains("gravel"), "{page}");
+        assert!(firm.done("verify").contains("all sound"));
+    }
+    // 1,498.20 less 74.91.
+    let added = format!("change: A landing\nadd: {SLAB}\n");
+    let figures = ["1423.29", "85.40", "1508.69"];
+    case("change-off-added", &added, figures, "74.91");
+    // 1,415.70 less 70.79, back to the customer.
+    let less = format!("change: No landing\ndeduct: {SLAB}\n");
+    let figures = ["-1344.91", "-80.69", "-1425.60"];
+    case("change-off-less", &less, figures, "70.79");
+    // 74.91 off what is added, 70.79 off what is left out.
+    let both =
+        format!("change: Another\nadd: {SLAB}\ndeduct: {SLAB}\nlines: [Swept twice: 10.00]\n");
+    let figures = ["88.38", "5.30", "93.68"];
+    case("change-off-both", &both, figures, "4.12");
+}
+
 #[test]
 fn what_is_once_a_job_is_in_no_change_and_what_is_left_out_saves_no_pour() {
     #[track_caller]

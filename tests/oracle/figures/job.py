@@ -125,6 +125,16 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
 
     # ---- buying
 
+    def group_of(self, key):
+        """As the book first writes it, whatever the capitals; a class by its own word or its heading."""
+        said = self.item(key).get("group")
+        if said is None:
+            return None
+        classes = ("material", "labor", "equipment", "disposal", "subcontract", "fee")
+        meant = [one for one in classes if said.lower() in (one, one + "s")]
+        groups = [item["group"] for item in self.book["items"].values() if "group" in item]
+        return (meant + [one for one in groups if one.lower() == said.lower()])[0]
+
     def item(self, key):
         found = self.book["items"][key]
         known(f"item {key}", found, ITEM)
@@ -222,7 +232,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
                 known("extra", written, ("much", "says"))
                 written = written["much"]
             if isinstance(written, dict):
-                known("lump", written, ("cost", "class", "says"))
+                known("lump", written, ("cost", "class", "group", "says"))
                 kind = written.get("class", "subcontract")
                 self.lines.append(Line(key, D(1), D(written["cost"]), kind, kind == "material", key))
                 continue

@@ -17,7 +17,7 @@ def item(c, unit, kind, low, high, step=0.3, steps=("1", "1/2", "5"), least=0.15
     if kind in ("equipment", "fee", "disposal") and c.often(0.15, "taxed though no material"):
         made["taxed"] = "yes"
     if c.often(0.05, "group of the owner's own"):
-        made["group"] = c.one("Ground work", "The plant")
+        made["group"] = c.one("Ground work", "The plant", "the plant", "Fees")
     return made
 
 

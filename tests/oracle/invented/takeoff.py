@@ -295,6 +295,8 @@ def extra(c):
         lump = {"cost": c.decimal(5000, 90000)}
         if c.often(0.5):
             lump["class"] = c.one("material", "equipment", "subcontract", "fee")
+        if c.often(0.2, "group of a lump"):
+            lump["group"] = c.one("Ground work", "fee", "Yard")
         return {f"{c.one('Move', 'Mend', 'Guard')} the {c.one('fence', 'gate', 'tree')}": lump}
     c.features.add("extra")
     much = c.whole(low, high)

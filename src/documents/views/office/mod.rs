@@ -29,7 +29,7 @@ pub use summary::summary;
 use rust_decimal::Decimal;
 
 use crate::costing::{Cause, LineItem, OfOne, Offer, Priced, Prices, Pricing, Tier};
-use crate::input::book::{Class, PriceBook};
+use crate::input::book::{CostGroup, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Choice, Takeoff};
 use crate::reading::{Place, Sources};
@@ -79,44 +79,21 @@ impl<'a> Sheet<'a> {
     }
 }
 
-/// Where lines of direct cost stand together, with a sum below them.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum CostGroup<'a> {
-    Class(Class),
-    /// The owner's own.
-    Own(&'a str),
+/// Where a line of direct cost stands.
+pub fn group_of(line: &LineItem) -> Option<CostGroup> {
+    let class = CostGroup::Class(line.class?);
+    Some(line.group.clone().unwrap_or(class))
 }
 
-impl<'a> CostGroup<'a> {
-    pub fn of(line: &'a LineItem) -> Option<Self> {
-        let class = line.class?;
-        let own = line.group.as_deref();
-        Some(own.map_or(Self::Class(class), Self::Own))
-    }
-
-    pub const fn name(self) -> &'a str {
-        match self {
-            Self::Class(class) => class.name(),
-            Self::Own(name) => name,
-        }
-    }
-}
-
-/// The groups of direct cost: class by class, then the owner's own as they come.
-pub fn cost_groups(lines: &[LineItem]) -> Vec<CostGroup<'_>> {
-    let classes = Class::ALL.into_iter().map(CostGroup::Class);
-    let mut found: Vec<CostGroup<'_>> = classes.collect();
-    let by_class = |class| lines.iter().filter(move |line| line.class == Some(class));
-    for group in Class::ALL
-        .into_iter()
-        .flat_map(by_class)
-        .filter_map(CostGroup::of)
-    {
+/// The groups of direct cost: class by class, then the owner's own as the book has them.
+pub fn cost_groups(lines: &[LineItem]) -> Vec<CostGroup> {
+    let mut found: Vec<CostGroup> = Vec::new();
+    for group in lines.iter().filter_map(group_of) {
         if !found.contains(&group) {
             found.push(group);
         }
     }
-    found.retain(|group| lines.iter().any(|line| CostGroup::of(line) == Some(*group)));
+    found.sort_by_key(CostGroup::place);
     found
 }
 
@@ -125,7 +102,7 @@ pub fn numbered(lines: &[LineItem]) -> Vec<(usize, &LineItem)> {
     let of_group = |group| {
         lines
             .iter()
-            .filter(move |line| CostGroup::of(line) == Some(group))
+            .filter(move |line| group_of(line).as_ref() == Some(&group))
     };
     let groups = cost_groups(lines).into_iter().flat_map(of_group);
     let added = lines.iter().filter(|line| line.class.is_none());
@@ -243,6 +220,21 @@ pub fn told_apart<'a>(
     let mut alike = || titles.any(|other| other == title);
     // The first of them is the line itself.
     (alike() && alike()).then(|| format!("{title} ({})", cause(of)))
+}
+
+/// The same of a line; of two of one item, one may be added by hand.
+pub fn line_told_apart<'a>(
+    line: &LineItem,
+    titles: impl Iterator<Item = &'a str>,
+) -> Option<String> {
+    let told = told_apart(&line.title, &line.cause, titles)?;
+    let mut parts = line.shares.iter();
+    let is_added = parts.all(|(part, _)| *part == Section::Extras);
+    Some(if is_added && line.price.is_some() {
+        format!("{} (as added)", line.title)
+    } else {
+        told
+    })
 }
 
 /// The unit that goes with a number.

@@ -28,7 +28,8 @@ pub enum ExtraWhat {
     Item(At<Amount>),
     Lump {
         cost: At<Money>,
-        class: crate::input::book::Class,
+        class: Class,
+        group: Option<String>,
     },
 }
 
@@ -75,6 +76,8 @@ keys! {
             by Fields::if_said;
         class: At<Class> = "class", usual "subcontract",
             "of a lump: material, labor, equipment, disposal, subcontract or fee", "subcontract";
+        group: Option<String> = "group", else "its class",
+            "of a lump: where it stands on your cost sheet, with a sum of its own", "Ground work";
         says: Option<String> = "says", else "its name, of material and the work of others",
             "what the customer reads of it, or `nothing`", "curb cut by the town";
     }
@@ -90,10 +93,19 @@ impl FromLine for Extra {
             return Ok(Self { name, what, says });
         }
         let written: ExtraWritten = node.group(problems)?;
-        let class = written.class.value;
+        let (class, group) = (written.class.value, written.group);
         let what = match (written.much, written.cost) {
+            (Some(_), None) if group.is_some() => {
+                let message = format!(
+                    "`{}` is an item, and stands where the price book says",
+                    name.value
+                );
+                let problem = Problem::new("much-or-cost", message).at(name.place);
+                let help = "take `group` out here, and write it at the item in the price book";
+                return Err(problems.push(problem.help(help)));
+            }
             (Some(much), None) => ExtraWhat::Item(much),
-            (None, Some(cost)) => ExtraWhat::Lump { cost, class },
+            (None, Some(cost)) => ExtraWhat::Lump { cost, class, group },
             (None, None) | (Some(_), Some(_)) => {
                 let message = format!("`{}` has to have either `much` or `cost`", name.value);
                 let problem = Problem::new("much-or-cost", message).at(name.place);
@@ -103,7 +115,7 @@ impl FromLine for Extra {
         };
         let says = match written.says {
             None => Says::Name,
-            Some(words) if words == "nothing" => Says::Nothing,
+            Some(words) if words == "nothing" || words == "none" => Says::Nothing,
             Some(words) => Says::Words(words),
         };
         Ok(Self { name, what, says })

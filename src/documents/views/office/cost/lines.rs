@@ -4,7 +4,7 @@ use crate::costing::{Cause, LineItem, Tier};
 use crate::documents::table::Align::{self, Left, Point, Right};
 use crate::documents::table::table;
 use crate::documents::views::office::{
-    CostGroup, SUMS, Sheet, cost_groups, numbered, told_apart, unit,
+    SUMS, Sheet, cost_groups, group_of, line_told_apart, numbered, unit,
 };
 use crate::input::book::Basis;
 use crate::input::phrases::Profit;
@@ -33,12 +33,12 @@ pub(super) fn lines(sheet: &Sheet<'_>) -> Vec<String> {
     for group in cost_groups(&quoted.lines) {
         let of_group = || {
             let lines = all.iter();
-            lines.filter(|(_, line)| CostGroup::of(line) == Some(group))
+            lines.filter(|(_, line)| group_of(line).as_ref() == Some(&group))
         };
         rows.push(total(&group.name().to_uppercase(), None));
         rows.extend(of_group().map(|(number, line)| {
             let mut cells = priced(*number, line);
-            cells[1] = told_apart(&line.title, &line.cause, titles()).unwrap_or(line.title.clone());
+            cells[1] = line_told_apart(line, titles()).unwrap_or(line.title.clone());
             cells
         }));
         let sum = of_group().map(|(_, line)| line.money()).sum();
