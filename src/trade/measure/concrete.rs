@@ -55,7 +55,7 @@ pub(super) fn thickness(
             },
         );
         (
-            "thin end + so much of what the thick one has more; exact, since it rises evenly",
+            "at the middle of its area, so much of the way from the thin end to the thick one",
             of(&thin) + (of(&thick) - &thin) * &share,
         )
     };
