@@ -22,6 +22,15 @@ pub fn segment_area(chord: Decimal, rise: Decimal) -> Decimal {
     chord * rise / dec!(4) * (dec!(2) + tail(y(chord, rise)))
 }
 
+/// Moment of that area about the chord, in the cube of the unit of both.
+///
+/// About the centre it is ∫ x · 2√(R² − x²) dx from the chord to the arc, chord³ / 12; the centre
+/// lies R − rise behind the chord.
+pub(super) fn segment_moment(chord: Decimal, rise: Decimal) -> Decimal {
+    let behind = radius(chord, rise) - rise;
+    chord * chord * chord / dec!(12) - segment_area(chord, rise) * behind
+}
+
 /// Radius of the arc: (chord²/4 + rise²) / (2 rise).
 pub fn radius(chord: Decimal, rise: Decimal) -> Decimal {
     (chord * chord / dec!(4) + rise * rise) / (dec!(2) * rise)

@@ -2,6 +2,7 @@
 
 use std::fs;
 
+use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use crate::records::firm;
@@ -122,6 +123,72 @@ fn a_slab_that_falls_upon_a_level_base_is_thicker_where_it_is_high() {
     assert_eq!(places(level - follows, 6), places(more, 6));
     let said = value(&slab(", level base: yes"), "patio more on a level base");
     assert_eq!(places(said, 6), places(more, 6));
+}
+
+/// Worked out by hand from rectangles and thirds: thin end + what it rises to the middle of the area.
+#[test]
+fn an_uneven_slab_of_any_shape_is_as_thick_as_at_the_middle_of_its_area() {
+    #[track_caller]
+    fn case(slab: &str, yards: Decimal) {
+        let job = format!("customer: Ira Sample\nslabs:\n  patio: {{{slab}}}\n");
+        let offer = desk(&job, BUSINESS, BOOK).offer();
+        let found = places(value(&offer, "patio concrete"), 6);
+        assert_eq!(found, places(yards / dec!(324), 6), "{slab}");
+    }
+    // 30 × 10 ft at 25 ft from the south and 10 × 20 ft at 10 ft.
+    let ell =
+        "outline: [east 30 ft, south 10 ft, west 20 ft, south 20 ft, west 10 ft, north 30 ft]";
+    let level = "thickness: 4 in, level base: yes, fall: 1/4 in per ft";
+    case(
+        &format!("{ell}, {level} south"),
+        dec!(300) * dec!(10.25) + dec!(200) * dec!(6.5),
+    );
+    let taper = dec!(500) * dec!(4) + dec!(2) / dec!(30) * (dec!(7500) + dec!(2000));
+    case(&format!("{ell}, thickness: 4 in to 6 in north"), taper);
+    // The middle of a triangle lies a third of the way from its square corner.
+    let triangle = "size: \"triangle 30 ft x 20 ft, square at southwest\"";
+    let third = dec!(300) * (dec!(4) + dec!(5) / dec!(3));
+    case(&format!("{triangle}, {level} south"), third);
+    let third = dec!(300) * (dec!(4) + dec!(10) / dec!(3));
+    case(&format!("{triangle}, {level} north"), third);
+    // 24 sq ft at 3 ft from the south are taken off of 200 at 5 ft; 4 sq ft are not.
+    let hole = |size: &str| {
+        format!(
+            "size: 20 ft x 10 ft, {level} south, cut out: [bed: {{size: {size}, at: 2 ft from west and 1 ft from south}}]"
+        )
+    };
+    let left = dec!(4) * dec!(176) + dec!(0.25) * (dec!(1000) - dec!(72));
+    case(&hole("6 ft x 4 ft"), left);
+    // A half circle: 4 ÷ 3π of its radius off the flat side.
+    let half = Decimal::PI * dec!(50);
+    let middle = dec!(40) / dec!(3) / Decimal::PI;
+    case(
+        &format!("size: \"half circle 20 ft, flat at south\", {level} south"),
+        half * (dec!(4) + middle / dec!(4)),
+    );
+}
+
+/// 30 × 20 ft: 9 in in the north, 4 in in the south, and from one to the other along both ends.
+#[test]
+fn each_side_is_formed_as_deep_as_it_is() {
+    let forms = |slab: &str| {
+        let job = format!(
+            "customer: Ira Sample\nslabs:\n  patio: {{size: 30 ft x 20 ft, thickness: 4 in{slab}}}\n"
+        );
+        let rates = "rates:\n  form deep: 11 hours per 100 ft";
+        let offer = desk(&job, BUSINESS, &with(BOOK, &[("rates:", rates)])).offer();
+        ["straight form", "deep form"].map(|form| value(&offer, &format!("patio {form}")))
+    };
+    let level = ", level base: yes, fall: 1/4 in per ft south";
+    assert_eq!(forms(level), [dec!(30), dec!(70)]);
+    // 8 in is not over 8 in: 16 ft from the south, the far side of an opening, or past it.
+    let hole = |at: u8| {
+        format!(
+            "{level}, cut out: [bed: {{size: 6 ft x 4 ft, at: 2 ft from west and {at} ft from south}}]"
+        )
+    };
+    assert_eq!(forms(&hole(12)), [dec!(50), dec!(70)]);
+    assert_eq!(forms(&hole(13)), [dec!(36), dec!(84)]);
 }
 
 #[test]

@@ -78,6 +78,10 @@ RULES = {
     ),
     "nothing is dug under slabs": instead(slab.Slab, "dug", lambda _: lambda self, _: (self.area, D(0))),
     "a level base makes nothing thicker": instead(slab.Slab, "on_level", lambda _: lambda _: None),
+    "an uneven slab is as thick as halfway": instead(
+        slab.Slab, "mean", lambda _: property(lambda self: (self.thin + self.thick) / 2)
+    ),
+    "every side is as deep as the thickest end": instead(slab.Slab, "deepest", lambda _: lambda self, _: self.thick),
     "the face of a step-down needs no form": instead(
         slab.Slab, "formed", lambda _: lambda self: [p for p in self.pieces + self.inner if p.kind in slab.FORMED]
     ),

@@ -3,6 +3,7 @@
 use super::sides::Sides;
 use super::takeoff::Slab;
 use super::{EdgePart, Meets};
+use crate::geometry::Outline;
 use crate::geometry::rim::Strip;
 use crate::input::phrases::{EdgesPhrase, Sawn};
 use crate::tables::joints::groove_depth;
@@ -63,8 +64,21 @@ impl Slab {
     pub(super) fn own_edge_depth(&self, part: &EdgePart) -> Length {
         match &self.sections.thickened {
             Some(edge) if self.is_thickened(part) => edge.depth.value,
-            _ => self.thickest(),
+            _ => self.deepest_along(&self.outline, part.side),
         }
+    }
+
+    /// The greatest thickness along a side of the slab or of an opening in it. Thickness rises evenly,
+    /// so that is where the side reaches farthest toward the thick end. A side is not parted where it
+    /// passes a depth: its form is one board, as high as it is needed somewhere.
+    pub fn deepest_along(&self, of: &Outline, side: usize) -> Length {
+        let Some((thick, Some(toward))) = self.thickness.value.thick else {
+            return self.thickest();
+        };
+        let thin = self.thickness.value.thin;
+        let far = self.outline.farthest(toward, of, of.sides()[side].leg);
+        let more = (thick - thin).feet() * far.feet() / self.outline.run(toward).feet();
+        thin + Length::of_feet(more)
     }
 
     /// Stretches of edge that are thickened.

@@ -136,12 +136,13 @@ impl<'a> End<'a> {
 
     /// Where it touches another the edge is not open, so not thickened with those that are.
     fn depth(self) -> Length {
+        let plain = || self.slab.deepest_along(&self.slab.outline, self.side);
         match &self.slab.sections.thickened {
             Some(edge) if edge.edges.value != EdgesPhrase::AllOpen => {
                 let part = self.part();
-                part.map_or(self.slab.thickest(), |part| self.slab.own_edge_depth(part))
+                part.map_or_else(plain, |part| self.slab.own_edge_depth(part))
             }
-            _ => self.slab.thickest(),
+            _ => plain(),
         }
     }
 }

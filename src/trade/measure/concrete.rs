@@ -1,38 +1,65 @@
 //! Concrete of a slab: volumes before any allowance.
 
-use super::{BoxQuantities, StepQuantities, ThickenedQuantities};
+use rust_decimal::Decimal;
+use rust_decimal_macros::dec;
+
+use super::{BoxQuantities, OpeningQuantities, StepQuantities, ThickenedQuantities};
 use crate::geometry::Compass;
 use crate::input::job::Slab;
 use crate::reading::At;
 use crate::tables::yard;
 use crate::trade::tally::Tally;
 use crate::trade::term::{Term, number, of, sum};
-use crate::trade::working::Quantity;
-use crate::values::Unit;
+use crate::trade::working::{Quantity, Working};
+use crate::values::{Amount, Unit};
 
-/// Of an even slab as written, else the mean of its two ends: exact for rectangles.
-pub(super) fn thickness(slab: &Slab, tally: &mut Tally<'_>) -> Quantity {
+const HALF: Decimal = dec!(0.5);
+
+/// Of an even slab as written, else that at the middle of its area, since it rises evenly.
+pub(super) fn thickness(
+    slab: &Slab,
+    openings: &[OpeningQuantities],
+    tally: &mut Tally<'_>,
+) -> Quantity {
     let place = slab.thickness.place;
     let inches = |name: &'static str, value| Quantity::inches(name, &At { value, place });
     let thin = inches("thickness", slab.thickness.value.thin);
-    match slab.thickness.value.thick {
-        None => thin,
-        Some((thick, toward)) => {
-            let thick = match risen(slab, toward, &thin) {
-                Some(risen) => {
-                    let rule = "thickness of the low end + fall × run";
-                    tally.between(rule, "thick end on a level base", Unit::Inch, risen)
-                }
-                None => inches("thick end", thick),
-            };
-            tally.by(
-                "the mean of thin and thick end; exact for rectangles",
-                "mean thickness",
-                Unit::Inch,
-                (of(&thin) + &thick) / number(2),
-            )
+    let Some((thick, toward)) = slab.thickness.value.thick else {
+        return thin;
+    };
+    let thick = match risen(slab, toward, &thin) {
+        Some(risen) => {
+            let rule = "thickness of the low end + fall × run";
+            tally.between(rule, "thick end on a level base", Unit::Inch, risen)
         }
-    }
+        None => inches("thick end", thick),
+    };
+    // Nobody knows toward which side it rises: as a rectangle.
+    let share = toward.map_or(HALF, |toward| {
+        let holes = openings.iter().zip(slab.outline.holes());
+        let taken_off = holes.filter(|(opening, _)| opening.is_taken_off);
+        slab.outline.middle(toward, taken_off.map(|(_, hole)| hole))
+    });
+    let (rule, mean) = if share == HALF {
+        (
+            "the mean of thin and thick end; exact for rectangles",
+            (of(&thin) + &thick) / number(2),
+        )
+    } else {
+        let share = Quantity::new(
+            tally.name("middle of the area"),
+            Amount::new(share, Unit::Plain),
+            Working::Shape {
+                how: "how much of the way from the thin end to the thick one".to_owned(),
+                place: slab.outline_place,
+            },
+        );
+        (
+            "at the middle of its area, so much of the way from the thin end to the thick one",
+            of(&thin) + (of(&thick) - &thin) * &share,
+        )
+    };
+    tally.by(rule, "mean thickness", Unit::Inch, mean)
 }
 
 /// The high end of a slab that falls upon a level base.

@@ -184,7 +184,7 @@ impl<'a> Ring<'a> {
         if self.is_own {
             self.slab.edge_depth(part)
         } else {
-            self.slab.thickest()
+            self.slab.deepest_along(self.outline, part.side)
         }
     }
 

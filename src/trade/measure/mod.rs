@@ -179,7 +179,7 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     let deep_over = with.rules.rates.get("form deep");
     let deep_over = deep_over.map(|_| with.policy.deep_form_over.value);
     let edges = edges::measure(slab, deep_over, tally);
-    let thickness = concrete::thickness(slab, tally);
+    let thickness = concrete::thickness(slab, &openings, tally);
     concrete::over_level_base(slab, &area, &thickness, tally);
     let boxes = boxes::measure(slab, &thickness, with, tally);
     let flat = concrete::flat(slab, &area, &thickness, &boxes, tally);

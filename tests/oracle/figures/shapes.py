@@ -81,23 +81,52 @@ class Outline:
     @functools.cached_property
     def polygon(self):
         """Corners, with every bow made chords: halved until none stands off by over 1/32 in."""
-        corners = []
-        for side in self.sides:
-            corners.append(side.start)
-            if side.bulge == 0:
-                continue
-            angle, radius, chords = side.angle(), side.radius(), 1
-            while radius * (1 - cosine(angle / chords / 2)) > D(1) / 32:
-                chords *= 2
-            out = self.outward(side)
-            along = [(side.end[i] - side.start[i]) / side.chord for i in (0, 1)]
-            sign = 1 if side.bulge > 0 else -1
-            deep = radius - abs(side.bulge)  # from the chord back to the centre
-            for n in range(1, chords):
-                turn = angle * n / chords - angle / 2
-                x, y = side.chord / 2 + radius * sine(turn), radius * cosine(turn) - deep
-                corners.append(tuple(side.start[i] + along[i] * x + out[i] * sign * y for i in (0, 1)))
+        return [corner for side in self.sides for corner in self.corners_of(side)]
+
+    def corners_of(self, side):
+        corners = [side.start]
+        if side.bulge == 0:
+            return corners
+        angle, radius, chords = side.angle(), side.radius(), 1
+        while radius * (1 - cosine(angle / chords / 2)) > D(1) / 32:
+            chords *= 2
+        out = self.outward(side)
+        along = [(side.end[i] - side.start[i]) / side.chord for i in (0, 1)]
+        sign = 1 if side.bulge > 0 else -1
+        deep = radius - abs(side.bulge)  # from the chord back to the centre
+        for n in range(1, chords):
+            turn = angle * n / chords - angle / 2
+            x, y = side.chord / 2 + radius * sine(turn), radius * cosine(turn) - deep
+            corners.append(tuple(side.start[i] + along[i] * x + out[i] * sign * y for i in (0, 1)))
         return corners
+
+    def moment(self, axis):
+        """The area integral of coordinate `axis`, by Green: half its square along the edge, times
+        what the other coordinate grows there. Cubic inches; straight sides and arcs exactly."""
+        round_it = (-1 if self.clockwise else 1) * (1 if axis == 0 else -1)
+        total = D(0)
+        for side in self.sides:
+            (a, c), (b, d) = ((place[axis], place[1 - axis]) for place in (side.start, side.end))
+            if side.bulge == 0:
+                total += (d - c) * (a * a + a * b + b * b) / 6
+                continue
+            radius, sign, out = side.radius(), 1 if side.bulge > 0 else -1, self.outward(side)
+            back = sign * (abs(side.bulge) - radius)
+            centre = [(side.start[i] + side.end[i]) / 2 + out[i] * back for i in (axis, 1 - axis)]
+
+            def grown(here, other, turned):
+                cos, sin = (here - centre[0]) / radius, (other - centre[1]) / radius
+                square = centre[0] ** 2 * sin + centre[0] * radius * (turned + sin * cos)
+                return radius / 2 * (square + radius**2 * (sin - sin**3 / 3))
+
+            total += grown(b, d, round_it * sign * side.angle()) - grown(a, c, D(0))
+        return round_it * total
+
+    def reach(self, side, axis):
+        """How far a side comes both ways along an axis; a circle is one side."""
+        sides = self.sides if self.is_round else [side]
+        places = [corner[axis] for one in sides for corner in (*self.corners_of(one), one.end)]
+        return min(places), max(places)
 
     def bounds(self, axis):
         places = [corner[axis] for corner in self.polygon]

@@ -60,8 +60,8 @@ class Slab:
         self.holes += [self.hole(entry) for entry in own.get("cut out", [])]
         self.smallest = amount(order["smallest opening"])[0]
         # The middle of a ring is taken off however small it is.
-        taken = [h.area / 144 for h, _ in self.holes if h is middle or h.area / 144 >= self.smallest]
-        self.area = self.shape.area / 144 - sum(taken)
+        self.taken = [h for h, _ in self.holes if h is middle or h.area / 144 >= self.smallest]
+        self.area = (self.shape.area - sum(h.area for h in self.taken)) / 144
         self.pieces = [Piece(s, D(0), s.length(), s.kind) for s in self.shape.sides]
         self.inner = [Piece(s, D(0), s.length(), kind) for h, kind in self.holes for s in h.sides]
         self.thin, self.thick, self.toward = self.thicknesses(self.value["thickness"])
@@ -139,6 +139,30 @@ class Slab:
         low, high = self.shape.bounds(0 if side in ("east", "west") else 1)
         self.thick = self.thin + inches(steep.removesuffix(" per ft")) * (high - low) / FT
         self.toward = OPPOSITE[side]
+
+    def thickness_at(self, place):
+        """At a place along the way to the thick end: it rises evenly."""
+        low, high = self.shape.bounds(0 if self.toward in ("east", "west") else 1)
+        far = place - low if self.toward in ("east", "north") else high - place
+        return self.thin + ((self.thick - self.thin) * far / (high - low)).quantize(D("1e-25"))
+
+    @functools.cached_property
+    def mean(self):
+        """As thick as in the middle of what is poured; halfway, if nobody said where the thick end is."""
+        if not self.toward:
+            return (self.thin + self.thick) / 2
+        axis = 0 if self.toward in ("east", "west") else 1
+        moment = self.shape.moment(axis) - sum(h.moment(axis) for h in self.taken)
+        return self.thickness_at(moment / (self.shape.area - sum(h.area for h in self.taken)))
+
+    def deepest(self, piece):
+        """The greatest thickness along the side of a piece."""
+        if not self.toward:
+            return self.thick
+        shapes = [self.shape, *(hole for hole, _ in self.holes)]
+        shape = next(shape for shape in shapes if piece.side in shape.sides)
+        ends = shape.reach(piece.side, 0 if self.toward in ("east", "west") else 1)
+        return max(self.thickness_at(end) for end in ends)
 
     def steps(self, written):
         """A flight leads down from an edge, which is joined there and has no form."""
@@ -335,7 +359,7 @@ class Slab:
 
     def goes_below(self):
         ends = {self.shape.looks(p.side) for p in self.along["pieces"]}
-        thickness = (self.thin + self.thick) / 2
+        thickness = self.mean
         if self.toward and ends == {self.toward}:
             thickness = self.thick
         elif self.toward and ends == {OPPOSITE[self.toward]}:
@@ -344,8 +368,8 @@ class Slab:
 
     @functools.cached_property
     def concrete(self):
-        flat = self.area * (self.thin + self.thick) / 2 / YARD
-        flat -= sum(b.displaced((self.thin + self.thick) / 2) for b in self.boxes if b.area >= self.smallest)
+        flat = self.area * self.mean / YARD
+        flat -= sum(b.displaced(self.mean) for b in self.boxes if b.area >= self.smallest)
         return flat + self.thickened + self.step_concrete
 
     @property
@@ -387,7 +411,7 @@ class Slab:
         return max([piece.face or D(0), self.own_depth(piece), *(other.own_depth(p) for p in theirs)])
 
     def own_depth(self, piece):
-        deep = [self.thick]
+        deep = [self.deepest(piece)]
         if self.height is not None:
             deep.append(self.height)
         if self.along and piece in self.along["pieces"]:
@@ -456,7 +480,7 @@ class Slab:
         """Square feet of straight, deep and curved form, each as high as its edge is deep."""
         straight = deep = curved = D(0)
         for piece in self.formed():
-            face = piece.feet * (self.depth(piece) if piece in self.pieces else self.thick) / FT
+            face = piece.feet * (self.depth(piece) if piece in self.pieces else self.deepest(piece)) / FT
             if piece.side.bulge:
                 curved += face
             elif limit is not None and limit < self.depth(piece):

@@ -120,6 +120,11 @@ def shaped(c):
     shape = "ring sector" if "ring sector" in size else size.split(" ")[0]
     c.features.add(f"shape {shape}")
     own = {"size": size, "kind": "patio", "thickened": "none", "bars": c.one("no. 3 at 18 in", "none")}
+    if c.often(0.3, "one end of another shape thicker"):
+        own |= {"thickness": f"{c.one('4 in', '5 in')} to {c.one('7 1/2 in', '9 in')} {c.one(*OPPOSITE)}"}
+    elif c.often(0.3, "level base below another shape"):
+        own |= {"fall": f"{c.one('1/4 in', '3/8 in')} per ft {c.one(*OPPOSITE)}", "level base": "yes"}
+        own["thickness"] = c.one("4 in", "5 in")
     tapes = [*tapes, "side 1", "side 2"] if " x " in size and "square" not in size else []
     names = {
         "triangle": tapes or ["base", "height", "long side", opposite(corner)],

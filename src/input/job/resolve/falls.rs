@@ -37,7 +37,7 @@ pub(super) fn falls(
 }
 
 /// On a level base the high end is thicker by the fall times the run, in the usual words of a
-/// thickness: `4 in to 6 in north`. Concrete goes by the mean of both ends, as for any such slab.
+/// thickness: `4 in to 6 in north`. Concrete goes by the middle of its area, as for any such slab.
 pub(super) fn on_level(
     thickness: At<Thickness>,
     level: Option<&At<bool>>,
