@@ -147,3 +147,51 @@ fn a_dearer_item_never_lowers_the_cost() {
         "only {dearer_somewhere} rises were felt"
     );
 }
+
+/// Every item of the book with its unit.
+fn items() -> Vec<(&'static str, &'static str)> {
+    let (_, items) = BOOK.split_once("\nitems:\n").expect("a book has items");
+    let mut name = "";
+    let mut found = Vec::new();
+    for line in items
+        .lines()
+        .take_while(|line| line.is_empty() || line.starts_with([' ', '#']))
+    {
+        if let Some(unit) = line.strip_prefix("    unit: ") {
+            found.push((name, unit.trim()));
+        } else if let Some(key) = line
+            .strip_prefix("  ")
+            .filter(|line| !line.starts_with([' ', '#']))
+        {
+            name = key.trim_end_matches(':');
+        }
+    }
+    found
+}
+
+/// Also one that a rule buys too: what was rounded up may be enough for both, and never less.
+#[test]
+fn an_item_added_by_hand_never_lowers_the_cost() {
+    let shop = Shop::new(BUSINESS, BOOK);
+    let items = items();
+    assert!(10 < items.len());
+    let mut dearer = 0;
+    for seed in 0..6 {
+        let text = jobs::job(seed).text();
+        if text.contains("options:") {
+            continue;
+        }
+        for (name, unit) in &items {
+            let offer = shop.offer(&format!(
+                "{text}\noptions:\n  - More: {{add: [{name}: 3 {unit}]}}\n"
+            ));
+            let before = offer.quoted().totals();
+            for priced in offer.by_choice.values() {
+                let after = priced.totals();
+                assert!(before.direct <= after.direct, "{name}\n{text}");
+                dearer += usize::from(before.direct < after.direct);
+            }
+        }
+    }
+    assert!(items.len() < dearer, "only {dearer} cost anything");
+}
