@@ -37,7 +37,7 @@ fn answer(case: Case<'_>, supply: &Supply, order: &ConcreteOrder) -> Option<Prob
     }
     let yards = Amount::new(beyond, Unit::CubicYard);
     let message = format!(
-        "truck {trucks} of `{}` comes for `{yards}` that the others could not take",
+        "`{}` takes truck {trucks} for `{yards}` more than the others can carry",
         order.order.name()
     );
     let saves = truck_less(case.takeoff, case.offer.quoted(), order, case.pricing())?;

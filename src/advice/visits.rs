@@ -32,7 +32,7 @@ fn too_few(case: Case<'_>) -> Option<Problem> {
         return None;
     }
     let message = format!(
-        "`{}` have room for `{room}` of work, and there are `{}`",
+        "there is room for `{room}` of work in `{}`, and there are `{}`",
         planned.value,
         crew.before.amount()
     );

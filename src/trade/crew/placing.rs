@@ -57,10 +57,9 @@ fn placed_by(
     list: &mut List<'_>,
 ) -> Option<TaskHours> {
     let name = format!("place by {}", method.name());
-    // What is mixed beside the slab comes down no chute: its hours are those of mixing.
-    let comes = |order: &ConcreteOrder| order.bags.is_none() || method != Method::Chute;
+    // What is mixed beside the slab is placed by the hours of mixing.
     let is_some = |order: &ConcreteOrder| {
-        order.by == method && comes(order) && !order.order.value().is_zero()
+        order.by == method && order.bags.is_none() && !order.order.value().is_zero()
     };
     if !orders.iter().any(is_some) {
         return None;

@@ -113,7 +113,7 @@ fn a_truck_for_very_little() {
     };
     set("9.5").says(
         "barely-a-load",
-        "truck 2 of `exterior order` comes for `0.5 cu yd` that the others could not take",
+        "`exterior order` takes truck 2 for `0.5 cu yd` more than the others can carry",
         "0.5 cu yd less",
     );
     // 9.25 cu yd and the allowance make 10; less than 9 would not cover the drawing.

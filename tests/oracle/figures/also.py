@@ -60,7 +60,7 @@ class Also:
         """What each order with a slab of the rule has, by its pour."""
         found = []
         for order in self.orders:
-            if any(self.serves(rule, slab) for slab in order.slabs):
+            if not order.makes and any(self.serves(rule, slab) for slab in order.slabs):
                 found.append((order.pour, many(order)))
         return found
 

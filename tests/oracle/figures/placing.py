@@ -23,8 +23,8 @@ class Placing:
         """What of the task an order is, as much over the usual way."""
         by_area = amount(self.book["rates"][f"place by {order.by}"].split(" per ")[1])[1] == "sq ft"
         much = sum(slab.area for slab in order.slabs) if by_area else order.placed
-        if order.makes and order.by == "chute":
-            return D(0)  # mixed beside the slab
+        if order.makes:
+            return D(0)  # mixed and placed by one rate
         return much * self.way(self.pours[order.pour])
 
     def person_hours(self, task, much, written):

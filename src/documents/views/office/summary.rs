@@ -6,6 +6,7 @@ use super::{Margin, counted, two_places};
 use crate::costing::Offer;
 use crate::input::business::Business;
 use crate::input::job::Takeoff;
+use crate::trade::crew::Crew;
 use crate::trade::measure::SlabQuantities;
 use crate::values::Day;
 
@@ -71,14 +72,13 @@ pub fn summary(
         line("steel", format!("{} of bars", weight.join(" + ")));
     }
     let crew = &needs.crew;
-    let set = crew.charged.overruled().map_or("", |_| " as you set them");
     line(
         "hours",
         format!(
-            "{} worked out, {} charged{set}: {}, {}",
+            "{} worked out, {} charged{}, {}",
             two_places(crew.hours.amount()),
             two_places(crew.charged.amount()),
-            crew.days.amount(),
+            days(crew),
             crew.trips.amount()
         ),
     );
@@ -117,4 +117,12 @@ pub fn summary(
         );
     }
     out
+}
+
+/// Days follow from hours unless the owner set those.
+fn days(crew: &Crew) -> String {
+    match crew.charged.overruled() {
+        Some(_) => " as you set them".to_owned(),
+        None => format!(": {}", crew.days.amount()),
+    }
 }

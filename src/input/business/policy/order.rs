@@ -12,7 +12,7 @@ keys! {
         thickness_allowance: At<Length> = "thickness allowance", usual "0 in",
             "how much too deep the ground may be, times the area", "1/4 in";
         smallest_allowance: At<Amount> = "smallest allowance" as "cubic yards", usual "0 cu yd",
-            "never less than this", "1/4 cu yd", then cubic_yards;
+            "never less than this, of what comes by the truck", "1/4 cu yd", then cubic_yards;
         buy: Buying = "buy" as "words", usual "as needed",
             "how orders are placed: as needed, or cheapest, with more yards or evened trucks where that costs less",
             "cheapest";

@@ -246,8 +246,9 @@ impl Job<'_> {
         only: Option<&Only>,
         what: impl Fn(&ConcreteOrder) -> Quantity,
     ) -> Vec<Group> {
-        let orders = self.orders.iter();
-        let serving = orders.filter(|order| self.serving(only).any(|(_, slab)| order.takes(slab)));
+        let by_truck = self.orders.iter().filter(|order| order.bags.is_none());
+        let serving =
+            by_truck.filter(|order| self.serving(only).any(|(_, slab)| order.takes(slab)));
         serving
             .map(|order| Group {
                 placement: Some(order.placement),

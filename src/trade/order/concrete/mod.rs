@@ -28,7 +28,7 @@ use crate::trade::measure::SlabQuantities;
 use crate::trade::tally::{Listed, Tally};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
-use crate::values::{Amount, Unit};
+use crate::values::Unit;
 
 /// What is ordered of one mix in one color for one pour.
 #[derive(Clone, Debug)]
@@ -277,7 +277,7 @@ fn size(
         tally.show([&allowance]);
     }
     let placing = list.by.ordering.of(tally.part());
-    let more = placing.and_then(|placing| more(placing, tally));
+    let more = placing.and_then(|placing| placing.beyond(tally));
     let name = match more {
         Some(_) => tally.name("needed"),
         None => tally.part().to_owned(),
@@ -391,14 +391,4 @@ fn shares(batch: &Batch<'_>, slabs: &[SlabQuantities]) -> Shares {
     members
         .map(|&i| (Section::Slab(i), slabs[i].concrete.value()))
         .collect()
-}
-
-/// What an order has more or less than is needed, and why.
-fn more(placing: &Placing, tally: &Tally<'_>) -> Option<Quantity> {
-    if placing.more.is_zero() {
-        return None;
-    }
-    let working = Working::plan(placing.because.clone(), Vec::new(), "");
-    let amount = Amount::new(placing.more, Unit::CubicYard);
-    Some(Quantity::new(tally.name("beyond need"), amount, working))
 }

@@ -7,6 +7,7 @@ use rust_decimal::Decimal;
 use super::ConcreteOrder;
 use super::loads::{loads, short_loads};
 use crate::input::book::{Filling, Supply};
+use crate::trade::tally::Tally;
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Unit, rounding};
 
@@ -42,6 +43,16 @@ impl Ordering {
 }
 
 impl Placing {
+    /// What is asked for beyond need, or short of it; none where it is as needed.
+    pub(super) fn beyond(&self, tally: &Tally<'_>) -> Option<Quantity> {
+        if self.more.is_zero() {
+            return None;
+        }
+        let working = Working::plan(self.because.clone(), Vec::new(), "");
+        let amount = Amount::new(self.more, Unit::CubicYard);
+        Some(Quantity::new(tally.name("beyond need"), amount, working))
+    }
+
     /// What is otherwise about it.
     pub fn in_words(&self) -> String {
         let more = Amount::new(self.more.abs(), Unit::CubicYard);
