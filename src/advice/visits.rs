@@ -3,7 +3,7 @@
 use super::Case;
 use crate::reading::Problem;
 use crate::trade::working::Working;
-use crate::values::{Amount, Unit};
+use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let answers = [swallowed(case), too_few(case)];
@@ -34,7 +34,7 @@ fn too_few(case: Case<'_>) -> Option<Problem> {
     let message = format!(
         "there is room for `{room}` of work in `{}`, and there are `{}`",
         planned.value,
-        crew.before.amount()
+        Amount::new(rounding::to_places(crew.before.value(), 2), Unit::Hour)
     );
     let help = "plan more trips, or longer days; hours and days are charged as they are computed";
     Some(

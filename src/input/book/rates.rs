@@ -145,8 +145,7 @@ fn by_depth(rate: Ratio, fit: &[Unit]) -> Option<String> {
     );
     let per = if solid { "100 sq ft" } else { "cu yd" };
     Some(format!(
-        "where it is 4 in deep, `{} per {}` is `{much} per {per}`",
-        rate.much, rate.per
+        "where it is 4 in deep, `{rate}` is `{much} per {per}`"
     ))
 }
 

@@ -14,7 +14,7 @@ use super::site::work_unit;
 use super::stock::FiberBy;
 use super::supply::ShortCharge;
 use crate::reading::{At, Place, Problem, Problems};
-use crate::values::Unit;
+use crate::values::{Amount, Unit};
 
 /// An item with what it is for.
 pub(super) struct Use<'a> {
@@ -47,13 +47,17 @@ pub(super) fn check(rules: &Rules, items: &BTreeMap<ItemKey, Item>, problems: &m
             continue;
         }
         let wanted: Vec<String> = one.units.iter().map(|one| format!("`{one}`")).collect();
-        let purpose = one.purpose;
+        let (purpose, units) = (one.purpose, one.units);
         let message = format!("`{key}` is priced by the {unit}, which cannot count {purpose}");
         let problem = Problem::new("wrong-unit", message).at(one.place);
-        problems.push(problem.also(item.place, "the item").help(format!(
-            "give the item the unit {}, or name another item",
-            wanted.join(" or ")
-        )));
+        let (wanted, one) = (wanted.join(" or "), Amount::new(1.into(), unit));
+        let is_same_kind = units.iter().any(|other| one.to(*other).is_some());
+        let help = if is_same_kind {
+            format!("write it in {unit} here, or give the item the unit {wanted}")
+        } else {
+            format!("give the item the unit {wanted}, or name another item")
+        };
+        problems.push(problem.also(item.place, "the item").help(help));
     }
 }
 
