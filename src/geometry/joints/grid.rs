@@ -301,7 +301,7 @@ fn by_trying(
 ) -> Option<(Vec<Piece>, Vec<Stretch>)> {
     let ring = &piece.loops[0];
     let mut best: Option<(Score, Vec<Piece>, Vec<Stretch>)> = None;
-    for way in directions(ring).into_iter().take(2) {
+    for way in directions(ring) {
         let (low, high) = extent(ring, way);
         let (wide, tall) = (high.x - low.x, high.y - low.y);
         let lines = |cuts: &[i64], across: bool| -> Vec<Seam> {

@@ -104,7 +104,7 @@ impl<'a> Ground<'a> {
             if !ring.iter().all(|edge| apart(edge.at)) {
                 continue;
             }
-            let (low, high) = Piece::new(vec![ring.clone()]).bounds();
+            let (low, high) = super::measure::extent(&ring, Way::EAST);
             let (wide, tall) = (high.x - low.x, high.y - low.y);
             let corners = corners(&ring, Some(number), short);
             things.push(Thing {
