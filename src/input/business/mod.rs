@@ -14,8 +14,8 @@ pub use firm::Firm;
 pub use numbers::{Invoices, Numbers};
 pub use payments::Installment;
 pub use policy::{
-    Buying, Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy,
-    PricePolicy, QuotePolicy, TaxBase, TaxRule,
+    Buying, Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, NightBefore,
+    OrderPolicy, PricePolicy, QuotePolicy, SetLids, TaxBase, TaxRule,
 };
 pub use unforeseen::{Unforeseen, UnforeseenPrice};
 

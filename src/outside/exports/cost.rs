@@ -87,10 +87,11 @@ pub(super) fn totals(totals: &Totals) -> Value {
 
 fn crew(crew: &Crew) -> Value {
     let value = |one: &Quantity| quantity(one.value());
-    let stages = crew.stages.iter().map(|one| {
+    let stages = crew.stretches.iter().map(|one| {
         json!({
-            "stage": one.stage.name(),
+            "stage": one.name,
             "hours_worked": value(&one.worked),
+            "trips": one.trips.as_ref().map(value),
             "crew_days": one.days.as_ref().map(value),
         })
     });
