@@ -139,6 +139,12 @@ impl<'a> Calendar<'a> {
         }
     }
 
+    /// Days on which the crew works at the house before it comes back.
+    pub fn days(&self) -> i64 {
+        let work = self.stretches.iter().filter(|(one, _)| !one.is_later());
+        work.map(|(one, _)| days(one)).sum()
+    }
+
     /// From the first day of the work to its last, before the crew comes back.
     pub fn span(&self) -> Option<Dated> {
         let work = self.stretches.iter().filter(|(one, _)| !one.is_later());

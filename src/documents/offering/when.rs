@@ -9,7 +9,7 @@ use crate::documents::views::quote::Sentence;
 use crate::input::job::RemovalMaterial;
 use crate::input::site::Question;
 use crate::trade::calendar::{Calendar, Window};
-use crate::trade::crew::{Crew, Step, Stretch};
+use crate::trade::crew::{Block, Crew, Step, Stretch};
 use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
@@ -79,6 +79,11 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
         0 => String::new(),
         more => format!(" within {} weeks", more + 1),
     };
+    // Half days are days on which we come.
+    let on = match calendar.days() {
+        on if parts.is_some() && days < Decimal::from(on) => format!(", on {on} days"),
+        _ => String::new(),
+    };
     let what = match parts.as_deref() {
         None => String::new(),
         Some([(_, what)]) => format!(", to {what}"),
@@ -89,10 +94,10 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
                     "½" => format!("half a day to {what}"),
                     count => format!("{count} to {what}"),
                 });
-            format!(": {}", list(&parts.collect::<Vec<_>>()))
+            format!(": {}", parts.collect::<Vec<_>>().join(", then "))
         }
     };
-    sentence("", strong, format!(" at your house{weeks}{what}."))
+    sentence("", strong, format!(" at your house{on}{weeks}{what}."))
 }
 
 /// As charged; what is charged by the hour in half days.
@@ -130,10 +135,30 @@ fn number(days: Decimal) -> String {
 /// `dig, form and pour`.
 fn done(of: Offering<'_>, stretch: &Stretch) -> String {
     let mut words: Vec<String> = Vec::new();
-    for step in stretch.steps() {
-        words.extend(said(of, step).into_iter().map(str::to_owned));
+    for block in &stretch.blocks {
+        let mut said = said(of, block.step).into_iter().map(str::to_owned);
+        let which = which(of, block);
+        words.extend(said.next().map(|first| format!("{first}{which}")));
+        words.extend(said);
     }
-    list(&words)
+    let long = if stretch.is_long {
+        ", in one long day"
+    } else {
+        ""
+    };
+    format!("{}{long}", list(&words))
+}
+
+/// The slabs of a pour, where there are pours on several days.
+fn which(of: Offering<'_>, block: &Block) -> String {
+    let pours = of.takeoff.pours().count();
+    if block.step != Step::Place || block.pours.len() == pours {
+        return String::new();
+    }
+    let slabs = of.takeoff.slabs.iter();
+    let poured = slabs.filter(|slab| block.pours.contains(&slab.placement));
+    let names: Vec<String> = poured.map(|slab| slab.called.clone()).collect();
+    format!(" the {}", list(&names))
 }
 
 /// The customer's words for what is done.

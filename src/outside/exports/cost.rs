@@ -145,7 +145,7 @@ fn combinations(sheet: &Sheet<'_>) -> Value {
 }
 
 fn payments(sheet: &Sheet<'_>) -> Value {
-    let payments = &sheet.business.payments;
+    let payments = costing::payments(sheet.business, &sheet.offer.quoted().needs.crew);
     let parts = schedule(sheet.offer.quoted().totals().total, payments);
     let both = payments.iter().zip(parts);
     both.map(|(payment, part)| json!({"when": payment.when, "amount": money(part)}))

@@ -12,7 +12,7 @@ mod task;
 mod tasks;
 mod time;
 
-pub use blocks::Step;
+pub use blocks::{Block, Step};
 pub use pack::Stretch;
 pub(super) use placing::placing;
 
@@ -79,6 +79,17 @@ pub struct Crew {
     pub work_listed: Arc<[Listed]>,
     /// From work to what is charged, as it is shown.
     pub time_listed: Arc<[Listed]>,
+}
+
+impl Crew {
+    /// Whether it is formed and poured on one day, before which there is nothing to do.
+    pub fn is_short(&self) -> bool {
+        let pours = self.stretches.iter().filter(|one| one.has(Step::Place));
+        let first = self.stretches.first();
+        first.is_some_and(|first| {
+            first.has(Step::Place) && first.on_site.value() <= Decimal::ONE && pours.count() == 1
+        })
+    }
 }
 
 /// What there is to do on the slabs.

@@ -21,6 +21,8 @@ pub struct Stretch {
     /// Why there is a night before it; nothing before the first.
     pub night: &'static str,
     pub worked: Quantity,
+    /// It has a pour that takes the crew longer than a day.
+    pub is_long: bool,
     /// Days on site by its hours alone, as the calendar counts them.
     pub on_site: Quantity,
     /// How often the crew comes, as it is charged; none where the job is counted in one sum.

@@ -95,7 +95,10 @@ impl CrewDay {
                 sum(several.iter().map(|block| &block.worked)),
             ),
         };
+        let in_a_day = (of(&self.people) * self.for_work()).value();
+        let is_long = |one: &Block| one.step == Step::Place && in_a_day < one.worked.value();
         Stretch {
+            is_long: blocks.iter().any(is_long),
             on_site: self.on_site(&name, &blocks, &worked),
             name,
             blocks,
