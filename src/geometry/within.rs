@@ -27,7 +27,7 @@ impl Outline {
     }
 
     /// Whether a place lies on the outline or its edge.
-    fn has(&self, place: Point) -> bool {
+    pub fn has(&self, place: Point) -> bool {
         inside(self, place) || on_edge(&self.chords(), place)
     }
 }

@@ -23,7 +23,10 @@ pub fn longest_spacing(thickness: Length, stone: Option<Length>) -> Length {
     (thickness * if large { 30 } else { 24 }).min(CAP)
 }
 
-/// Depth of a tooled or sawn groove: a quarter of the slab, at least 1 in.
+/// How deep an early-entry saw cuts, at least; common practice, no source.
+pub const EARLY_DEPTH: Length = Length::inches_whole(1);
+
+/// Depth of a tooled or conventionally sawn groove: a quarter of the slab, at least 1 in.
 pub fn groove_depth(thickness: Length) -> Length {
     thickness.half().half().max(Length::inches_whole(1))
 }

@@ -201,8 +201,9 @@ fn kind(kind: EdgeKind) -> plan::EdgeMark {
         EdgeKind::Curb => plan::EdgeMark::Curb,
         EdgeKind::Isolated => plan::EdgeMark::Isolated,
         EdgeKind::Joined => plan::EdgeMark::Joined,
-        EdgeKind::Bulkhead | EdgeKind::DoweledBulkhead | EdgeKind::TiedBulkhead => {
-            plan::EdgeMark::Bulkhead
-        }
+        EdgeKind::Bulkhead
+        | EdgeKind::DoweledBulkhead
+        | EdgeKind::TiedBulkhead
+        | EdgeKind::KeyedBulkhead => plan::EdgeMark::Bulkhead,
     }
 }

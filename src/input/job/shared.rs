@@ -112,10 +112,14 @@ fn two_pours(first: End<'_>, second: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, 
     } else {
         EdgeKind::Joined
     };
-    (
-        (EdgeKind::bulkhead(one.pin()), second.held()),
-        (left, Meets::Nothing),
-    )
+    // A key is nailed to the form of the first pour, whoever names it.
+    let is_keyed = [one, other].contains(&EdgeKind::KeyedBulkhead) && !is_crossed;
+    let form = if is_keyed {
+        EdgeKind::KeyedBulkhead
+    } else {
+        EdgeKind::bulkhead(one.pin())
+    };
+    ((form, second.held()), (left, Meets::Nothing))
 }
 
 impl<'a> End<'a> {

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use crate::geometry::{Panels, panels};
 use crate::input::job::Slab;
-use crate::input::phrases::Sawn;
+use crate::input::phrases::JointMethod;
 use crate::trade::tally::Tally;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
@@ -65,12 +65,19 @@ fn sawn(slab: &Slab, joints: &Quantity, tally: &mut Tally<'_>) -> (Quantity, Qua
     let length = tally.by(rule, "sawn joints", Unit::Foot, of(joints));
     let depth = slab.groove().in_inches();
     let depth = match slab.sawn.as_ref() {
-        Some(said) if matches!(said.value, Sawn::Yes(Some(_))) => {
-            Quantity::given("depth", depth, said.place)
-        }
+        Some(said) if said.value.depth.is_some() => Quantity::given("depth", depth, said.place),
         Some(_) | None => {
-            let how = "a quarter of the slab, 1 in at least";
-            let rule = "UFGS 03300N, sections 3.8.3 to 3.8.5";
+            let (how, rule) = if slab.joint_method() == JointMethod::SawnEarly {
+                (
+                    "by an early-entry saw",
+                    "1 in at least; common practice, no source",
+                )
+            } else {
+                (
+                    "a quarter of the slab, 1 in at least",
+                    "UFGS 03300N, sections 3.8.3 to 3.8.5",
+                )
+            };
             Quantity::new("depth", depth, Working::plan(how, Vec::new(), rule))
         }
     };

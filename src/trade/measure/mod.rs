@@ -106,6 +106,12 @@ impl Measured {
 }
 
 impl SlabQuantities {
+    /// Whether joints are cut in it; a single panel has none.
+    pub fn is_jointed(&self) -> bool {
+        let joints = self.joints.as_ref();
+        joints.is_some_and(|joints| !joints.panels.lines.is_empty())
+    }
+
     /// Holes drilled for dowels and ties.
     pub fn holes(&self) -> Option<Quantity> {
         match &self.dowels[..] {

@@ -119,7 +119,9 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "ties" => pinned(slab.ties.as_ref()?),
                 "fiber" => slab.fiber.as_ref()?.value.clone(),
                 "joints" => slab.joints.as_ref()?.value.to_string(),
-                "sawn" if slab.is_sawn() => slab.groove().to_string(),
+                "sawn" if slab.is_sawn() => {
+                    format!("{} deep", slab.groove())
+                }
                 "fall" => format!("{} per ft", slab.falls.first()?.rise.value),
                 _ => return None,
             };
