@@ -5,6 +5,7 @@ use rust_decimal::Decimal;
 use super::arc;
 use super::chords;
 use super::compass::{Compass, Direction};
+use super::joints::Line;
 use super::point::Point;
 use crate::values::Length;
 
@@ -20,6 +21,18 @@ pub struct Side {
     pub bulge: Length,
     /// Which of the legs given this side came from, counted from 0.
     pub leg: usize,
+}
+
+/// A joint, as a side is drawn and measured.
+impl From<Line> for Side {
+    fn from(line: Line) -> Self {
+        Self {
+            from: line.from,
+            to: line.to,
+            bulge: line.bulge,
+            leg: 0,
+        }
+    }
 }
 
 impl Side {
@@ -50,12 +63,17 @@ impl Side {
         }
     }
 
+    /// Places along it, both ends too; of a curve close enough to draw it.
+    pub fn places(&self) -> Vec<Point> {
+        let mut places = chords::along(self);
+        places.push(self.to);
+        places
+    }
+
     /// The place so far along it from its first corner; none beyond its end. Of a curve, on its chords.
     pub fn at(&self, far: Length) -> Option<Point> {
         let mut left = i128::from(far.as_nanometres());
-        let mut corners = chords::along(self);
-        corners.push(self.to);
-        for pair in corners.windows(2) {
+        for pair in self.places().windows(2) {
             let long = pair[0].distance_squared(pair[1]).isqrt();
             // What was measured on a slant may be a hair longer than it is.
             if left <= long + i128::from(GRAIN) {

@@ -31,6 +31,13 @@ impl Slab {
         self.thickness.value.thickest()
     }
 
+    /// Whether joints are asked for. A solid block has none because its kind does.
+    pub fn wants_joints(&self) -> bool {
+        let of_kind = self.usual.contains(&"joints");
+        let said = self.joints.is_some() && !(of_kind && self.sections.is_solid());
+        said || !self.drawn.is_empty()
+    }
+
     /// How deep its joints are made: as its owner says, or as it asks for by how they are made. A tool is
     /// set once for a slab, so one that is uneven is cut all over as deep as its thick end asks for.
     pub fn groove(&self) -> Length {

@@ -87,9 +87,9 @@ fn one_pour(placed: End<'_>, base: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, Me
     } else {
         // Panels of both end here, so the layout of either asks for a joint.
         let jointed = (EdgeKind::Joined, Meets::ControlJoint);
-        if placed.slab.joints.is_some() {
+        if placed.slab.wants_joints() {
             (jointed, joined)
-        } else if base.slab.joints.is_some() {
+        } else if base.slab.wants_joints() {
             (joined, jointed)
         } else {
             (joined, joined)

@@ -127,10 +127,7 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
 
 /// Work that takes hours of its own only where the book has a rate for it.
 fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
-    let by_hand = work.of_each(|slab, found| {
-        let joints = found.joints.as_ref().filter(|_| !slab.is_sawn());
-        joints.map(|joints| joints.length.clone())
-    });
+    let by_hand = work.of_each(|_, found| found.joints.as_ref()?.tooled.clone());
     let sawn = |what: fn(&(Quantity, Quantity)) -> &Quantity| {
         work.of_each(|_, found| Some(what(found.joints.as_ref()?.sawn.as_ref()?).clone()))
     };

@@ -17,22 +17,18 @@ pub(super) fn notes(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> V
     let sizes = slab.bars.iter();
     let bars = sizes.flat_map(|bars| found.bars.iter().flat_map(|found| runs(found, bars)));
     let mut notes: Vec<String> = bars.collect();
-    notes.extend(found.joints.as_ref().map(panels));
+    notes.extend(found.joints.as_ref().and_then(panels));
     notes.extend(too_small(sheet, slab, found));
     notes.extend(usual(sheet, slab));
     notes
 }
 
-fn panels(joints: &JointQuantities) -> String {
-    let count =
-        |number: usize, one: &str| format!("{number} {one}{}", if number == 1 { "" } else { "s" });
-    let panels = &joints.panels;
-    let (long, wide) = panels.widest;
-    format!(
-        "panels: {} x {}, largest {long} x {wide}",
-        count(panels.columns.len(), "column"),
-        count(panels.rows.len(), "row"),
-    )
+fn panels(joints: &JointQuantities) -> Option<String> {
+    let (long, short) = joints.largest()?;
+    Some(match joints.layout.panels.len() {
+        1 => format!("one panel of {long} x {short}"),
+        many => format!("{many} panels, the largest {long} x {short}"),
+    })
 }
 
 /// Openings that are formed, but taken off nothing.
