@@ -98,3 +98,21 @@ pub enum Fault {
     /// A joint ends at another one instead of running through.
     Ends,
 }
+
+impl Fault {
+    /// The gravest has the least.
+    pub(super) fn weight(self) -> u8 {
+        match self {
+            Self::TooMany { .. } => 0,
+            Self::TooLong { .. } => 1,
+            Self::Unmet => 2,
+            Self::InSolid => 3,
+            Self::Stretched { .. } => 4,
+            Self::Corner => 5,
+            Self::Near { .. } => 6,
+            Self::Sliver { .. } => 7,
+            Self::Sharp { .. } => 8,
+            Self::Ends => 9,
+        }
+    }
+}

@@ -1,42 +1,84 @@
 //! Contraction joints: where a finisher would cut a slab.
 
+mod curve;
+mod cuts;
+mod grid;
+mod ground;
 mod layout;
+mod measure;
+mod plan;
+mod relief;
+mod score;
+mod sheet;
+mod way;
 
 pub use layout::{Asked, Break, Fault, Layout, Line, Meet, Panel};
 
-use super::panels::panels;
-use crate::values::Length;
+use ground::Ground;
+use plan::Plan;
+use rust_decimal::Decimal;
+use sheet::{Edge, Seam};
+
+use crate::values::{Area, Length};
 
 /// The best joint layout found, and what it does not keep.
 pub fn lay_out(asked: &Asked<'_>) -> Layout {
-    let grid = panels(asked.outline, asked.longest);
-    let line = |(from, to)| Line {
-        from,
-        to,
-        bulge: Length::ZERO,
-    };
-    let panel = |panel: &super::panels::Panel| {
-        let corner = |x, y| super::Point::new(x, y);
-        let (low, high) = (panel.low, panel.high);
-        let corners = [low, corner(high.x, low.y), high, corner(low.x, high.y)];
-        let (long, short) = (
-            panel.size.0.max(panel.size.1),
-            panel.size.0.min(panel.size.1),
-        );
+    let ground = Ground::of(asked);
+    let plan = best(&ground);
+    laid_out(&ground, plan)
+}
+
+fn best(ground: &Ground<'_>) -> Plan {
+    relief::best(ground)
+}
+
+fn laid_out(ground: &Ground<'_>, mut plan: Plan) -> Layout {
+    plan.pieces
+        .sort_by_cached_key(|piece| std::cmp::Reverse(piece.doubled_area()));
+    let mut lines: Vec<Line> = plan
+        .lines
+        .iter()
+        .map(|line| Line::from(&line.seam))
+        .collect();
+    lines.sort_unstable();
+    let long: i64 = plan.lines.iter().map(|line| line.seam.length()).sum();
+    let panel = |piece: &sheet::Piece| {
+        let measured = ground.measured(piece);
+        let [long, short] = measured.size.map(Length::nanometres);
+        let sides = |ring: &Vec<Edge>| -> Vec<Line> {
+            let seams = sheet::edges(ring).map(|(edge, to)| Seam {
+                from: edge.at,
+                to,
+                curve: edge.curve,
+            });
+            seams.map(|seam| Line::from(&seam)).collect()
+        };
+        let mut loops = piece.loops.iter().map(sides);
         Panel {
-            sides: (0..4)
-                .map(|i| line((corners[i], corners[(i + 1) % 4])))
-                .collect(),
-            holes: Vec::new(),
+            sides: loops.next().unwrap_or_default(),
+            holes: loops.collect(),
             size: (long, short),
-            area: panel.area,
-            ratio: long.feet() / short.feet(),
+            area: Area::square_nanometres(measured.doubled).square_feet() / Decimal::TWO,
+            ratio: score::ratio_of(&measured),
         }
     };
     Layout {
-        lines: grid.lines.iter().copied().map(line).collect(),
-        length: grid.length,
-        panels: grid.panels.iter().map(panel).collect(),
-        breaks: Vec::new(),
+        length: Length::nanometres(long).feet(),
+        panels: plan.pieces.iter().map(panel).collect(),
+        breaks: ground.faults(&plan.pieces, &plan.lines),
+        lines,
     }
 }
+
+impl From<&Seam> for Line {
+    fn from(seam: &Seam) -> Self {
+        Self {
+            from: seam.from,
+            to: seam.to,
+            bulge: seam.bulge(),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;
