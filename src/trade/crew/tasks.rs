@@ -8,6 +8,7 @@ use super::task::Task;
 use super::{Work, people};
 use crate::input::book::{Curing, Rules};
 use crate::input::job::{Extra, ExtraWhat, Slab};
+use crate::input::phrases::JointMethod;
 use crate::reading::At;
 use crate::trade::measure::{BaseQuantities, SlabQuantities};
 use crate::trade::order::{List, Parts, Section, delivered, is_labor};
@@ -127,12 +128,22 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
 
 /// Work that takes hours of its own only where the book has a rate for it.
 fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
-    let by_hand = work.of_each(|slab, found| {
-        let joints = found.joints.as_ref().filter(|_| !slab.is_sawn());
-        joints.map(|joints| joints.length.clone())
-    });
-    let sawn = |what: fn(&(Quantity, Quantity)) -> &Quantity| {
-        work.of_each(|_, found| Some(what(found.joints.as_ref()?.sawn.as_ref()?).clone()))
+    let by_hand = work.of_each(|_, found| found.joints.as_ref()?.tooled.clone());
+    // A saw for the same day works while the crew is there; the other waits for the concrete.
+    let sawn = |method: JointMethod, name: &str, step: Step| {
+        let cut = |what: fn(&(Quantity, Quantity)) -> &Quantity| {
+            work.of_each(|slab, found| {
+                let sawn = found.joints.as_ref()?.sawn.as_ref()?;
+                (slab.joint_method() == method).then(|| what(sawn).clone())
+            })
+        };
+        let task = Task::rated(name, step, cut(|(length, _)| length));
+        let task = task.or(Unit::SquareFoot, cut(|(_, face)| face));
+        let rate = rules.rates.get(name);
+        match rate.or_else(|| rules.rates.get("joints by saw")) {
+            Some(rate) => task.at(rate.clone()),
+            None => task,
+        }
     };
     let cured =
         |way| work.of_each(|slab, found| (slab.curing.value == way).then(|| found.surface()));
@@ -140,8 +151,8 @@ fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     let is_visited = by_the_visit(rules);
     let tasks = [
         Task::rated("joints by hand", Step::Place, by_hand),
-        Task::rated("joints by saw", Step::Strip, sawn(|(length, _)| length))
-            .or(Unit::SquareFoot, sawn(|(_, face)| face)),
+        sawn(JointMethod::SawnEarly, "joints by early saw", Step::Place),
+        sawn(JointMethod::SawnLate, "joints by saw", Step::Strip),
         Task::rated("cover slabs", Step::Place, cured(Curing::Cover)),
         if is_visited {
             let visits = wetting(work).map(|(_, section, visits)| (section, visits));
@@ -150,7 +161,7 @@ fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
             wet
         },
     ];
-    let is_rated = |task: &Task| rules.rates.get(&task.name).is_some();
+    let is_rated = |task: &Task| task.rate.is_some() || rules.rates.get(&task.name).is_some();
     tasks.into_iter().filter(is_rated).collect()
 }
 
