@@ -18,6 +18,7 @@ mod closing_error;
 mod coat;
 mod cold_pour;
 mod colors;
+mod days_kept;
 mod deep_forms;
 mod deposit;
 mod dowel_grip;
@@ -58,6 +59,7 @@ mod steel_room;
 mod strength;
 mod tax_tells;
 mod thin_slab;
+mod together;
 mod treads;
 mod two_mixes;
 mod unrated;
@@ -171,6 +173,7 @@ const QUESTIONS: &[Ask] = &[
     narrow_gate::ask,
     closed_day::ask,
     past_pour::ask,
+    days_kept::ask,
     cold_pour::ask,
     two_mixes::ask,
     one_day::ask,
@@ -190,6 +193,7 @@ const QUESTIONS: &[Ask] = &[
     minimum::ask,
     margin::ask,
     deposit::ask,
+    together::ask,
     tax_tells::ask,
     index_tells::ask,
 ];

@@ -42,6 +42,7 @@ mod spot;
 mod steel;
 mod stoop;
 mod thickness;
+mod week;
 
 pub use adjust::Adjust;
 pub use base::BasePhrase;
@@ -84,3 +85,4 @@ pub use spot::SpotPhrase;
 pub use steel::BarsPhrase;
 pub use stoop::StoopPhrase;
 pub use thickness::Thickness;
+pub use week::{DaysOff, Week};
