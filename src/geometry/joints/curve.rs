@@ -115,12 +115,12 @@ impl Curve {
         ])
     }
 
-    /// The place so far along the arc from a place on it, and farther out or in by `out`.
-    pub fn place(&self, from: Point, far: i64, out: i64) -> Option<Point> {
+    /// The place so far along the arc from a place on it, up to half a circle.
+    pub fn place(&self, from: Point, far: i64) -> Option<Point> {
         let start = Way::between(self.center, from)?;
         let (cosine, sine) = turned((i128::from(far) << PLACES) / i128::from(self.radius));
         let sine = if self.right { sine } else { -sine };
-        let radius = i128::from(self.radius + out);
+        let radius = i128::from(self.radius);
         let part = |v: i128| narrow(rounded(v * radius, i128::from(way::ONE) << 20));
         let (x, y) = (i128::from(start.x), i128::from(start.y));
         // Both factors have forty places or sixty; twenty of the product are dropped first.

@@ -33,10 +33,10 @@ fn between(long: i64, kept: &[i64], parts: i64) -> Vec<i64> {
     cuts
 }
 
-/// Which of the places are cut through: any of up to four, else none, all, or one.
+/// Which of the places are cut through: any of up to three, else none, all, or one.
 fn kept(places: &[i64]) -> Vec<Vec<i64>> {
     let many = places.len();
-    if many <= 4 {
+    if many <= 3 {
         let chosen = |set: usize| (0..many).filter(move |n| set >> n & 1 == 1);
         return (0..1_usize << many)
             .map(|set| chosen(set).map(|n| places[n]).collect())

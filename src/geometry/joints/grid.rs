@@ -5,17 +5,17 @@ use super::ground::{CLEAR, Ground, REACH};
 use super::measure::{Measured, directions, extent};
 use super::score::{Score, Sides};
 use super::sheet::{Beyond, Piece, Seam, Stretch, edges};
-use super::way::{Way, distance};
+use super::way::{Way, distance, is_near};
 use crate::geometry::point::Point;
 
 /// A place on the way around a panel that its joints should know of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct Mark {
     pub at: Point,
     pub kind: Kind,
 }
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) enum Kind {
     /// An inside corner or a corner of an opening.
     Corner,
@@ -49,17 +49,12 @@ pub(super) fn divided(
     let measured = ground.measured(piece);
     let score = ground.of_panel(&measured);
     let is_fine = score.long == 0 && score.cracks == 0;
-    let on_rim: Vec<Mark> = marks
-        .iter()
-        .copied()
-        .filter(|mark| is_on(piece, mark.at))
-        .collect();
-    if is_fine && on_rim.iter().all(|mark| mark.kind == Kind::Corner) {
+    if is_fine && marks.iter().all(|mark| mark.kind == Kind::Corner) {
         return None;
     }
     let seams = match measured.rectangle {
-        Some(corners) => by_sides(ground, piece, &measured, corners, &on_rim),
-        None => return by_trying(ground, piece, &on_rim),
+        Some(corners) => by_sides(ground, piece, &measured, corners, marks),
+        None => return by_trying(ground, piece, marks),
     };
     let (pieces, made) = cut(piece, &seams);
     (!made.is_empty()).then_some((pieces, made))
@@ -73,6 +68,15 @@ fn cut(piece: &Piece, seams: &[Seam]) -> (Vec<Piece>, Vec<Stretch>) {
     (pieces, made)
 }
 
+/// Those of the marks that lie on the way around it.
+pub(super) fn on(piece: &Piece, marks: &[Mark]) -> Vec<Mark> {
+    marks
+        .iter()
+        .copied()
+        .filter(|mark| is_on(piece, mark.at))
+        .collect()
+}
+
 fn is_on(piece: &Piece, place: Point) -> bool {
     let (low, high) = piece.bounds();
     low.x - REACH <= place.x
@@ -83,14 +87,7 @@ fn is_on(piece: &Piece, place: Point) -> bool {
             .loops
             .iter()
             .flat_map(|ring| edges(ring))
-            .any(|(edge, to)| {
-                let side = Seam {
-                    from: edge.at,
-                    to,
-                    curve: edge.curve,
-                };
-                side.distance_to(place) <= REACH
-            })
+            .any(|(edge, to)| edge.seam(to).is_near(place, REACH))
 }
 
 /// So many parts at least, and the most that are worth trying.
@@ -304,7 +301,7 @@ fn by_trying(
 ) -> Option<(Vec<Piece>, Vec<Stretch>)> {
     let ring = &piece.loops[0];
     let mut best: Option<(Score, Vec<Piece>, Vec<Stretch>)> = None;
-    for way in directions(ring) {
+    for way in directions(ring).into_iter().take(2) {
         let (low, high) = extent(ring, way);
         let (wide, tall) = (high.x - low.x, high.y - low.y);
         let lines = |cuts: &[i64], across: bool| -> Vec<Seam> {
@@ -359,7 +356,7 @@ fn by_trying(
             options(tall, wide, &rows_at),
         );
         let mut chosen = [0, 0];
-        for turn in 0..4 {
+        for turn in 0..3 {
             let options = if turn % 2 == 0 { &columns } else { &rows };
             for (number, _) in options.iter().enumerate() {
                 let mut tried = chosen;
@@ -395,7 +392,7 @@ fn judged(ground: &Ground<'_>, pieces: &[Piece], made: &[Stretch], marks: &[Mark
         })
     };
     for mark in marks {
-        let met = ends().any(|(end, _)| distance(end, mark.at) <= REACH);
+        let met = ends().any(|(end, _)| is_near(end, mark.at, REACH));
         match mark.kind {
             _ if met => {}
             Kind::Corner => {}
@@ -406,7 +403,7 @@ fn judged(ground: &Ground<'_>, pieces: &[Piece], made: &[Stretch], marks: &[Mark
     }
     score.cracks += ground.passed(&lines);
     let loose = ends().filter(|(end, on_joint)| {
-        *on_joint && !marks.iter().any(|mark| distance(mark.at, *end) <= REACH)
+        *on_joint && !marks.iter().any(|mark| is_near(mark.at, *end, REACH))
     });
     cost += i64::try_from(loose.count()).unwrap_or(0) * ground.spacing / 2;
     score.cost += cost / 1_000_000;

@@ -26,7 +26,7 @@ pub(super) struct Need {
     /// The sides on from here and back from here: what lies between them is slab.
     pub bounds: [Way; 2],
     /// Short sides beside it: a joint to one of them will do.
-    pub beside: Vec<(Point, Point)>,
+    pub beside: Vec<Seam>,
 }
 
 /// An opening, a box or something solid, wholly within the slab.
@@ -99,14 +99,7 @@ impl<'a> Ground<'a> {
                         .loops
                         .iter()
                         .flat_map(|ring| edges(ring))
-                        .all(|(edge, to)| {
-                            let side = Seam {
-                                from: edge.at,
-                                to,
-                                curve: edge.curve,
-                            };
-                            REACH < side.distance_to(at)
-                        })
+                        .all(|(edge, to)| !edge.seam(to).is_near(at, REACH))
             };
             if !ring.iter().all(|edge| apart(edge.at)) {
                 continue;
@@ -146,6 +139,7 @@ fn ring_of(outline: &Outline, beyond: Beyond) -> Vec<Edge> {
         at: side.from,
         curve: Curve::of(side.from, side.to, side.bulge),
         beyond,
+        way: Way::between(side.from, side.to).unwrap_or(Way::EAST),
     };
     outline.sides().iter().map(edge).collect()
 }
@@ -156,6 +150,7 @@ fn reverse(ring: &mut Vec<Edge>) {
         .map(|(edge, to)| Edge {
             at: to,
             curve: edge.curve.map(Curve::reversed),
+            way: edge.way.back(),
             ..*edge
         })
         .collect();
@@ -169,7 +164,7 @@ fn corners(ring: &[Edge], thing: Option<usize>, short: i64) -> Vec<Need> {
     let corner = |index: usize| {
         let before = (index + many - 1) % many;
         let (at, to, from) = (ring[index].at, ring[(index + 1) % many].at, ring[before].at);
-        let out = heading(&ring[index], to)?;
+        let out = heading(&ring[index])?;
         let into = heading_at_end(ring, before)?;
         if -TURN <= into.sine(out) && 0 <= into.cosine(out) || 0 <= into.sine(out) {
             return None;
@@ -180,15 +175,22 @@ fn corners(ring: &[Edge], thing: Option<usize>, short: i64) -> Vec<Need> {
             Point::new(into.left().x + out.left().x, into.left().y + out.left().y),
         )?;
         let mut ways: Vec<Way> = Vec::new();
+        // From a square corner the sides go on; halfway between would only make sharp corners.
+        let is_square = into.cosine(out).abs() < way::ONE / 100;
         for way in [into, out.back(), into.left(), out.left(), half] {
             let within = |side: Way| side.cosine(way) < way::ONE / 2 + way::ONE / 500;
             let apart = |known: &Way| known.cosine(way) < way::ONE - way::ONE / 1000;
-            if within(out) && within(into.back()) && ways.iter().all(apart) {
+            if within(out)
+                && within(into.back())
+                && ways.iter().all(apart)
+                && !(is_square && way == half)
+            {
                 ways.push(way);
             }
         }
-        let side =
-            |a: Point, b: Point| (thing.is_some() && distance(a, b) <= short).then_some((a, b));
+        let side = |a: Point, b: Point| {
+            (thing.is_some() && distance(a, b) <= short).then(|| Seam::straight(a, b))
+        };
         Some(Need {
             at,
             thing,
@@ -205,10 +207,10 @@ fn corners(ring: &[Edge], thing: Option<usize>, short: i64) -> Vec<Need> {
 
 impl From<&Line> for Seam {
     fn from(line: &Line) -> Self {
-        Self {
-            from: line.from,
-            to: line.to,
-            curve: Curve::of(line.from, line.to, line.bulge),
-        }
+        Self::new(
+            line.from,
+            line.to,
+            Curve::of(line.from, line.to, line.bulge),
+        )
     }
 }

@@ -112,9 +112,9 @@ impl Measured {
 /// Up to three directions of the straight sides, the longest first; of a round shape, of its arcs.
 pub(super) fn directions(ring: &[Edge]) -> Vec<Way> {
     let mut sides: Vec<(bool, i64, Way)> = edges(ring)
-        .filter_map(|(edge, to)| {
-            let way = Way::between(edge.at, to)?;
-            Some((edge.curve.is_none(), distance(edge.at, to), way))
+        .map(|(edge, to)| {
+            let seam = edge.seam(to);
+            (edge.curve.is_none(), seam.way.along(to - edge.at), seam.way)
         })
         .collect();
     sides.sort_by_key(|side| std::cmp::Reverse((side.0, side.1 / 1_000_000)));
@@ -188,8 +188,7 @@ fn chains(ring: &[Edge]) -> Option<[Chain; 4]> {
     let many = ring.len();
     let mut corners = Vec::with_capacity(4);
     for index in 0..many {
-        let to = ring[(index + 1) % many].at;
-        let out = heading(&ring[index], to)?;
+        let out = heading(&ring[index])?;
         let into = heading_at_end(ring, (index + many - 1) % many)?;
         if ON <= into.cosine(out) {
             continue;
@@ -220,7 +219,7 @@ fn chains(ring: &[Edge]) -> Option<[Chain; 4]> {
             chain.length += edge
                 .curve
                 .as_ref()
-                .map_or_else(|| distance(edge.at, to), long);
+                .map_or_else(|| edge.way.along(to - edge.at), long);
             chain.is_straight &= edge.curve.is_none();
             chain.has_joint |= edge.beyond == Beyond::Joint;
         }
@@ -240,7 +239,7 @@ fn sharp(ring: &[Edge]) -> Vec<(Point, i64)> {
         if ring[index].beyond != Beyond::Joint && ring[before].beyond != Beyond::Joint {
             return None;
         }
-        let out = heading(&ring[index], ring[(index + 1) % many].at)?;
+        let out = heading(&ring[index])?;
         let into = heading_at_end(ring, before)?;
         let cosine = into.back().cosine(out);
         let is_sharp = 0 < into.sine(out) && way::ONE / 2 + way::ONE / 1000 < cosine;

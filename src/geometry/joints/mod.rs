@@ -8,8 +8,10 @@ mod layout;
 mod measure;
 mod plan;
 mod relief;
+mod ribbon;
 mod score;
 mod sheet;
+mod strip;
 mod way;
 
 pub use layout::{Asked, Break, Fault, Layout, Line, Meet, Panel};
@@ -29,7 +31,19 @@ pub fn lay_out(asked: &Asked<'_>) -> Layout {
 }
 
 fn best(ground: &Ground<'_>) -> Plan {
-    relief::best(ground)
+    let ribbon = ribbon::best(ground);
+    match ribbon {
+        Some(plan) if plan.score.is_sound() => plan,
+        Some(plan) => {
+            let other = relief::best(ground);
+            if other.score < plan.score {
+                other
+            } else {
+                plan
+            }
+        }
+        None => relief::best(ground),
+    }
 }
 
 fn laid_out(ground: &Ground<'_>, mut plan: Plan) -> Layout {
@@ -46,11 +60,7 @@ fn laid_out(ground: &Ground<'_>, mut plan: Plan) -> Layout {
         let measured = ground.measured(piece);
         let [long, short] = measured.size.map(Length::nanometres);
         let sides = |ring: &Vec<Edge>| -> Vec<Line> {
-            let seams = sheet::edges(ring).map(|(edge, to)| Seam {
-                from: edge.at,
-                to,
-                curve: edge.curve,
-            });
+            let seams = sheet::edges(ring).map(|(edge, to)| edge.seam(to));
             seams.map(|seam| Line::from(&seam)).collect()
         };
         let mut loops = piece.loops.iter().map(sides);

@@ -80,7 +80,7 @@ fn shorter(seams: &[Seam]) -> impl Iterator<Item = Vec<Seam>> + '_ {
             .filter_map(move |other| crossing(&seams[number], &seams[other]))
             .flat_map(move |at| {
                 let seam = seams[number];
-                [Seam { to: at, ..seam }, Seam { from: at, ..seam }].map(|part| {
+                [seam.part(seam.from, at), seam.part(at, seam.to)].map(|part| {
                     let mut kept = seams.to_vec();
                     // Last, when what it ends at is there.
                     kept.remove(number);
@@ -97,7 +97,7 @@ fn crossing(one: &Seam, other: &Seam) -> Option<crate::geometry::point::Point> {
     if one.curve.is_some() || other.curve.is_some() {
         return None;
     }
-    let way = way::Way::between(one.from, one.to)?;
+    let way = one.way;
     let off = |place| way.aside(place - one.from);
     let (a, b) = (off(other.from), off(other.to));
     let near = super::ground::REACH;
@@ -172,11 +172,7 @@ fn joined(one: &Stretch, other: &Stretch) -> Option<Stretch> {
         }
     }
     Some(Stretch {
-        seam: Seam {
-            from: one.seam.from,
-            to: other.seam.to,
-            curve: one.seam.curve,
-        },
+        seam: Seam::new(one.seam.from, other.seam.to, one.seam.curve),
         on_joint: [one.on_joint[0], other.on_joint[1]],
     })
 }

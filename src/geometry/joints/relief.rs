@@ -1,11 +1,14 @@
 //! Which joints run to inside corners, openings and boxes; what is left between them is divided.
 
+use std::collections::BTreeMap;
+
 use super::grid::{self, Kind, Mark};
 use super::ground::{Ground, REACH};
 use super::measure::directions;
 use super::plan::{self, Plan};
-use super::sheet::{Seam, Stretch, edges};
-use super::way::{Way, distance};
+use super::score::Score;
+use super::sheet::{Piece, Seam, Stretch, edges};
+use super::way::{Way, distance, is_near};
 use crate::geometry::point::Point;
 
 /// So many layouts are tried of one slab.
@@ -25,13 +28,15 @@ pub(super) fn best(ground: &Ground<'_>) -> Plan {
         rays: &rays,
         tries: TRIES,
         best: None,
+        known: Known::new(),
+        open: ground.unrelieved(&stretches(&rays, u64::MAX)),
     };
     if rays.len() <= ALL {
         for set in 0..1_u64 << rays.len() {
             search.tried(set);
         }
     } else {
-        let mut starts: Vec<(super::score::Score, u64)> = starts(ground, &rays)
+        let mut starts: Vec<(Score, u64)> = starts(ground, &rays)
             .into_iter()
             .map(|set| (search.tried(set), set))
             .collect();
@@ -50,16 +55,22 @@ struct Search<'a> {
     rays: &'a [Seam],
     tries: usize,
     best: Option<(u64, Plan)>,
+    known: Known,
+    /// How many places are without a joint when all are cut.
+    open: i64,
 }
 
+/// Parts that were divided before, since one joint more or less leaves most of them alone.
+type Known = BTreeMap<(Vec<Point>, Vec<Mark>), (Vec<Piece>, Vec<Stretch>, Score)>;
+
 impl Search<'_> {
-    fn tried(&mut self, set: u64) -> super::score::Score {
+    fn tried(&mut self, set: u64) -> Score {
+        let chosen = stretches(self.rays, set);
+        if self.open < self.ground.unrelieved(&chosen) {
+            return Score::WORST;
+        }
         self.tries = self.tries.saturating_sub(1);
-        let chosen: Vec<Seam> = (0..self.rays.len())
-            .filter(|ray| set >> ray & 1 == 1)
-            .map(|ray| self.rays[ray])
-            .collect();
-        let plan = divided(self.ground, &chosen);
+        let plan = self.divided(&chosen);
         let score = plan.score;
         if self.best.as_ref().is_none_or(|best| score < best.1.score) {
             self.best = Some((set, plan));
@@ -68,7 +79,7 @@ impl Search<'_> {
     }
 
     /// One joint more, one less, or one for another, as long as that is better.
-    fn climb(&mut self, mut score: super::score::Score, mut set: u64) {
+    fn climb(&mut self, mut score: Score, mut set: u64) {
         let rays = self.rays;
         let many = rays.len();
         loop {
@@ -99,36 +110,67 @@ impl Search<'_> {
             }
         }
     }
+
+    /// The slab cut by these joints, and each part divided by itself, the largest first.
+    fn divided(&mut self, chosen: &[Stretch]) -> Plan {
+        let ground = self.ground;
+        let mut pieces = vec![ground.whole.clone()];
+        let mut made: Vec<Stretch> = Vec::new();
+        for line in chosen {
+            plan::cut_all(&mut pieces, &line.seam, &mut made);
+        }
+        pieces.sort_by_cached_key(|piece| {
+            std::cmp::Reverse(piece.doubled_area() / 1_000_000_000_000)
+        });
+        let mut done = Vec::with_capacity(pieces.len());
+        let mut score = Score::default();
+        for piece in pieces {
+            let marks = grid::on(&piece, &marks(ground, &made));
+            let corners = piece.loops.iter().flatten().map(|edge| edge.at).collect();
+            let key = (corners, marks);
+            let (parts, more, sum) = match self.known.get(&key) {
+                Some(known) => known.clone(),
+                None => {
+                    let (parts, more) = grid::divided(ground, &piece, &key.1)
+                        .unwrap_or_else(|| (vec![piece], Vec::new()));
+                    let mut sum = Score::default();
+                    for part in &parts {
+                        sum += ground.of_panel(&ground.measured(part));
+                    }
+                    self.known.insert(key, (parts.clone(), more.clone(), sum));
+                    (parts, more, sum)
+                }
+            };
+            done.extend(parts);
+            made.extend(more);
+            score += sum;
+        }
+        let lines = plan::merged(made);
+        score += ground.of_lines(&lines);
+        Plan {
+            pieces: done,
+            lines,
+            score,
+        }
+    }
+}
+
+fn stretches(rays: &[Seam], set: u64) -> Vec<Stretch> {
+    let chosen = (0..rays.len()).filter(|ray| set >> ray & 1 == 1);
+    let stretch = |ray: usize| Stretch {
+        seam: rays[ray],
+        on_joint: [false; 2],
+    };
+    chosen.map(stretch).collect()
 }
 
 /// Whether two joints run to one place, so that one can stand for the other.
 fn share_a_place(one: &Seam, other: &Seam) -> bool {
-    let near = |a: Point, b: Point| distance(a, b) <= REACH;
+    let near = |a: Point, b: Point| is_near(a, b, REACH);
     near(one.from, other.from)
         || near(one.from, other.to)
         || near(one.to, other.from)
         || near(one.to, other.to)
-}
-
-/// The slab cut by these joints, and each part divided by itself, the largest first.
-pub(super) fn divided(ground: &Ground<'_>, chosen: &[Seam]) -> Plan {
-    let mut pieces = vec![ground.whole.clone()];
-    let mut made: Vec<Stretch> = Vec::new();
-    for seam in chosen {
-        plan::cut_all(&mut pieces, seam, &mut made);
-    }
-    pieces.sort_by_cached_key(|piece| std::cmp::Reverse(piece.doubled_area() / 1_000_000_000_000));
-    let mut done = Vec::with_capacity(pieces.len());
-    for piece in pieces {
-        match grid::divided(ground, &piece, &marks(ground, &made)) {
-            None => done.push(piece),
-            Some((parts, more)) => {
-                done.extend(parts);
-                made.extend(more);
-            }
-        }
-    }
-    Plan::of(ground, done, made)
 }
 
 fn marks(ground: &Ground<'_>, made: &[Stretch]) -> Vec<Mark> {
@@ -160,7 +202,7 @@ fn rays(ground: &Ground<'_>) -> Vec<Seam> {
             return;
         };
         let seam = found.seam;
-        let same = |a: Point, b: Point| distance(a, b) <= REACH;
+        let same = |a: Point, b: Point| is_near(a, b, REACH);
         let is_known = |known: &Seam| {
             same(known.from, seam.from) && same(known.to, seam.to)
                 || same(known.from, seam.to) && same(known.to, seam.from)
@@ -171,12 +213,8 @@ fn rays(ground: &Ground<'_>) -> Vec<Seam> {
     };
     for meet in ground.asked.meet.iter().filter(|meet| meet.must) {
         for (edge, to) in ground.whole.loops.iter().flat_map(|ring| edges(ring)) {
-            let side = Seam {
-                from: edge.at,
-                to,
-                curve: edge.curve,
-            };
-            if side.distance_to(meet.at) <= REACH
+            let side = edge.seam(to);
+            if side.is_near(meet.at, REACH)
                 && let Some(way) = side.heading(meet.at)
             {
                 take(meet.at, way.left());
@@ -197,11 +235,10 @@ fn rays(ground: &Ground<'_>) -> Vec<Seam> {
     }
     for need in &ground.needs {
         // From the middles of short sides, and from corners where a side is long.
-        for &(from, to) in &need.beside {
-            if let Some(way) = Way::between(from, to) {
-                let middle = Point::new(i64::midpoint(from.x, to.x), i64::midpoint(from.y, to.y));
-                take(middle, way.left());
-            }
+        for side in &need.beside {
+            let (from, to) = (side.from, side.to);
+            let middle = Point::new(i64::midpoint(from.x, to.x), i64::midpoint(from.y, to.y));
+            take(middle, side.way.left());
         }
         if need.beside.len() < 2 {
             for way in &need.ways {
@@ -231,42 +268,28 @@ fn rays(ground: &Ground<'_>) -> Vec<Seam> {
 /// All along one direction, all square to it, all of both, and the fewest.
 fn starts(ground: &Ground<'_>, rays: &[Seam]) -> Vec<u64> {
     let frames = directions(&ground.whole.loops[0]);
-    let heading = |seam: &Seam| Way::between(seam.from, seam.to);
     let of = |keep: &dyn Fn(&Seam) -> bool| -> u64 {
         let kept = rays.iter().enumerate().filter(|(_, ray)| keep(ray));
         kept.fold(0, |set, (number, _)| set | 1 << number)
     };
     let mut sets = Vec::new();
     for frame in frames {
-        let along = |seam: &Seam| {
-            heading(seam).is_some_and(|way| way.sine(frame).abs() < super::way::ONE / 50)
-        };
-        let square = |seam: &Seam| {
-            heading(seam).is_some_and(|way| way.cosine(frame).abs() < super::way::ONE / 50)
-        };
+        let along = |seam: &Seam| seam.way.sine(frame).abs() < super::way::ONE / 50;
+        let square = |seam: &Seam| seam.way.cosine(frame).abs() < super::way::ONE / 50;
         sets.push(of(&along));
         sets.push(of(&square));
         sets.push(of(&|seam| along(seam) || square(seam)));
     }
     let must = ground.asked.meet.iter().filter(|meet| meet.must);
     let must: Vec<Point> = must.map(|meet| meet.at).collect();
-    let named = of(&|seam| must.iter().any(|at| seam.distance_to(*at) <= REACH));
+    let named = of(&|seam| must.iter().any(|at| seam.is_near(*at, REACH)));
     let mut fewest = named;
     loop {
-        let chosen = |set: u64| -> Vec<Stretch> {
-            let chosen = (0..rays.len()).filter(|ray| set >> ray & 1 == 1);
-            chosen
-                .map(|ray| Stretch {
-                    seam: rays[ray],
-                    on_joint: [false; 2],
-                })
-                .collect()
-        };
-        let open = ground.unrelieved(&chosen(fewest));
+        let open = ground.unrelieved(&stretches(rays, fewest));
         let next = (0..rays.len())
             .filter(|ray| fewest >> ray & 1 == 0)
             .map(|ray| {
-                let left = ground.unrelieved(&chosen(fewest | 1 << ray));
+                let left = ground.unrelieved(&stretches(rays, fewest | 1 << ray));
                 (left, rays[ray].length() / 1_000_000, ray)
             });
         match next.min() {

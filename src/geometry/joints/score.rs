@@ -4,7 +4,7 @@ use super::ground::{CLEAR, Ground, Need, REACH};
 use super::layout::{Break, Fault};
 use super::measure::Measured;
 use super::sheet::{Piece, Seam, Stretch};
-use super::way::{self, distance, narrow};
+use super::way::{self, is_near, narrow};
 use crate::geometry::point::Point;
 use crate::values::{Length, rounding};
 use rust_decimal::Decimal;
@@ -32,6 +32,21 @@ impl std::ops::AddAssign for Score {
         self.cost += other.cost;
         self.uneven += other.uneven;
     }
+}
+
+impl Score {
+    /// Whether it breaks nothing but the wish for less joint.
+    pub fn is_sound(&self) -> bool {
+        self.long == 0 && self.hard == 0 && self.cracks == 0
+    }
+
+    pub const WORST: Self = Self {
+        long: i64::MAX,
+        hard: i64::MAX,
+        cracks: i64::MAX,
+        cost: i64::MAX,
+        uneven: i64::MAX,
+    };
 }
 
 /// Thousandths of a ratio: 1.5, which no panel passes.
@@ -110,7 +125,7 @@ impl Ground<'_> {
         score.cracks += self.passed(lines);
         score.cracks += CORNER * self.unrelieved(lines);
         for meet in self.asked.meet {
-            if !ends(lines).any(|(end, _)| distance(end, meet.at) <= REACH) {
+            if !ends(lines).any(|(end, _)| is_near(end, meet.at, REACH)) {
                 if meet.must {
                     score.hard += 1;
                 } else {
@@ -179,21 +194,15 @@ impl Ground<'_> {
             && place.x <= thing.high.x + REACH
             && thing.low.y - REACH <= place.y
             && place.y <= thing.high.y + REACH
-            && super::sheet::edges(&thing.ring).any(|(edge, to)| {
-                let side = Seam {
-                    from: edge.at,
-                    to,
-                    curve: edge.curve,
-                };
-                side.distance_to(place) <= REACH
-            })
+            && super::sheet::edges(&thing.ring)
+                .any(|(edge, to)| edge.seam(to).is_near(place, REACH))
     }
 
     /// How near a line passes a corner that it does not run to.
     fn passes(&self, need: &Need, line: &Stretch) -> Option<i64> {
         let seam = &line.seam;
-        let off = seam.distance_to(need.at);
-        if CLEAR - REACH <= off || off <= REACH {
+        let off = seam.near(need.at, CLEAR - REACH)?;
+        if off <= REACH {
             return None;
         }
         let [from, to] = [seam.from, seam.to];
@@ -205,8 +214,8 @@ impl Ground<'_> {
                 .iter()
                 .filter(|other| other.thing == need.thing)
                 .any(|other| {
-                    distance(other.at, from) <= REACH
-                        || distance(other.at, to) <= REACH
+                    is_near(other.at, from, REACH)
+                        || is_near(other.at, to, REACH)
                         || is_beside(other, from)
                         || is_beside(other, to)
                 }),
@@ -225,8 +234,8 @@ impl Ground<'_> {
             i64::midpoint(thing.low.y, thing.high.y),
         );
         let half = (thing.high.x - thing.low.x).max(thing.high.y - thing.low.y) / 2;
-        let off = line.seam.distance_to(middle) - half;
-        (off < CLEAR - REACH).then_some(off.max(0))
+        let off = line.seam.near(middle, half + CLEAR - REACH)? - half;
+        Some(off.max(0))
     }
 
     /// Ends of lines on other lines, where nothing goes on.
@@ -252,7 +261,7 @@ impl Ground<'_> {
                         .filter(|(other, _)| *other != number)
                         .any(|(_, other)| {
                             [other.seam.from, other.seam.to].into_iter().any(|start| {
-                                2 * REACH >= distance(start, end)
+                                is_near(start, end, 2 * REACH)
                                     && other.seam.heading(start).is_some_and(|heading| {
                                         let away = if start == other.seam.from {
                                             heading
@@ -318,7 +327,7 @@ impl Ground<'_> {
             }
         }
         for meet in self.asked.meet {
-            if meet.must && !ends(lines).any(|(end, _)| distance(end, meet.at) <= REACH) {
+            if meet.must && !ends(lines).any(|(end, _)| is_near(end, meet.at, REACH)) {
                 take(meet.at, Fault::Unmet);
             }
         }
@@ -343,12 +352,12 @@ pub(super) fn ratio_of(measured: &Measured) -> Decimal {
 fn is_relieved(need: &Need, lines: &[Stretch]) -> bool {
     lines.iter().any(|line| {
         let seam = &line.seam;
-        seam.distance_to(need.at) <= REACH || is_beside(need, seam.from) || is_beside(need, seam.to)
+        seam.is_near(need.at, REACH) || is_beside(need, seam.from) || is_beside(need, seam.to)
     })
 }
 
 fn is_beside(need: &Need, end: Point) -> bool {
-    let short = |side: &(Point, Point)| Seam::straight(side.0, side.1).distance_to(end) <= REACH;
+    let short = |side: &Seam| side.is_near(end, REACH);
     need.beside.iter().any(short)
 }
 

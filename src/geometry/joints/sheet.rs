@@ -29,6 +29,8 @@ pub(super) struct Edge {
     pub at: Point,
     pub curve: Option<Curve>,
     pub beyond: Beyond,
+    /// Of a straight one, kept since it is asked for often.
+    pub way: Way,
 }
 
 /// A joint or a stretch of one.
@@ -37,6 +39,8 @@ pub(super) struct Seam {
     pub from: Point,
     pub to: Point,
     pub curve: Option<Curve>,
+    /// Straight from end to end.
+    pub way: Way,
 }
 
 /// A part of the slab: the loop around it, counter-clockwise, then those of what is left out of it.
@@ -68,17 +72,30 @@ pub(super) struct Stretch {
 }
 
 impl Seam {
-    pub fn straight(from: Point, to: Point) -> Self {
+    pub fn new(from: Point, to: Point, curve: Option<Curve>) -> Self {
         Self {
             from,
             to,
-            curve: None,
+            curve,
+            way: Way::between(from, to).unwrap_or(Way::EAST),
+        }
+    }
+
+    pub fn straight(from: Point, to: Point) -> Self {
+        Self::new(from, to, None)
+    }
+
+    /// The part between two of its places.
+    pub fn part(&self, from: Point, to: Point) -> Self {
+        match self.curve {
+            None => Self { from, to, ..*self },
+            Some(_) => Self::new(from, to, self.curve),
         }
     }
 
     pub fn length(&self) -> i64 {
         match &self.curve {
-            None => distance(self.from, self.to),
+            None => self.way.along(self.to - self.from),
             Some(curve) => curve.length(self.from, self.to),
         }
     }
@@ -93,7 +110,7 @@ impl Seam {
     /// Its direction where it begins and where it ends.
     pub fn heading(&self, at: Point) -> Option<Way> {
         match &self.curve {
-            None => Way::between(self.from, self.to),
+            None => Some(self.way),
             Some(curve) => curve.heading(at),
         }
     }
@@ -103,35 +120,60 @@ impl Seam {
             from: self.to,
             to: self.from,
             curve: self.curve.map(Curve::reversed),
+            way: self.way.back(),
         }
     }
 
-    /// The nearest it comes to a place.
-    pub fn distance_to(&self, place: Point) -> i64 {
-        let ends = distance(self.from, place).min(distance(self.to, place));
-        let Some(way) = Way::between(self.from, self.to) else {
-            return ends;
-        };
-        match &self.curve {
+    /// The nearest it comes to a place, when that is no farther than `reach`.
+    pub fn near(&self, place: Point, reach: i64) -> Option<i64> {
+        let rise = self.curve.map_or(0, |_| self.bulge().as_nanometres().abs());
+        let (a, b, out) = (self.from, self.to, reach + rise);
+        if place.x < a.x.min(b.x) - out
+            || a.x.max(b.x) + out < place.x
+            || place.y < a.y.min(b.y) - out
+            || a.y.max(b.y) + out < place.y
+        {
+            return None;
+        }
+        let off = match &self.curve {
             None => {
-                let far = way.along(place - self.from);
-                if 0 < far && far < distance(self.from, self.to) {
-                    way.aside(place - self.from).abs()
+                let far = self.way.along(place - a);
+                if far < 0 {
+                    distance(a, place)
+                } else if self.way.along(b - a) < far {
+                    distance(b, place)
                 } else {
-                    ends
+                    self.way.aside(place - a).abs()
                 }
             }
             Some(curve) => {
-                let out = distance(curve.center, place);
-                let on = Way::between(curve.center, place)
-                    .map(|way| way.from(curve.center, curve.radius));
-                match on {
-                    Some(on) if curve.holds(self.from, self.to, on) => {
-                        (out - curve.radius).abs().min(ends)
-                    }
-                    Some(_) | None => ends,
+                let out = Way::between(curve.center, place);
+                let on = out.map(|way| way.from(curve.center, curve.radius));
+                if on.is_some_and(|on| curve.holds(a, b, on)) {
+                    (distance(curve.center, place) - curve.radius).abs()
+                } else {
+                    distance(a, place).min(distance(b, place))
                 }
             }
+        };
+        (off <= reach).then_some(off)
+    }
+
+    pub fn is_near(&self, place: Point, reach: i64) -> bool {
+        self.near(place, reach).is_some()
+    }
+}
+
+impl Edge {
+    pub fn seam(&self, to: Point) -> Seam {
+        match self.curve {
+            None => Seam {
+                from: self.at,
+                to,
+                curve: None,
+                way: self.way,
+            },
+            Some(_) => Seam::new(self.at, to, self.curve),
         }
     }
 }
@@ -199,14 +241,10 @@ impl Piece {
                             && (!event.is_corner || before.beyond == Beyond::Joint)
                     };
                     made.push(Stretch {
-                        seam: Seam {
-                            from: start.at,
-                            to: end.at,
-                            curve: seam.curve,
-                        },
+                        seam: seam.part(start.at, end.at),
                         on_joint: [on(&start), on(&end)],
                     });
-                    piece.split(start, end, seam.curve, &mut open);
+                    piece.split(start, end, seam, &mut open);
                 }
             }
         }
@@ -215,11 +253,7 @@ impl Piece {
     /// Where a line from a place on the rim, or from beyond, first enters this piece, and where it leaves.
     pub fn first_crossing(&self, seam: &Seam) -> Option<Stretch> {
         self.first_stretch(seam).map(|(start, end)| Stretch {
-            seam: Seam {
-                from: start.at,
-                to: end.at,
-                curve: seam.curve,
-            },
+            seam: seam.part(start.at, end.at),
             on_joint: [false; 2],
         })
     }
@@ -248,10 +282,8 @@ impl Piece {
 
     /// All meetings with the sides, along the joint.
     fn events(&self, seam: &Seam) -> Vec<Event> {
-        let Some(way) = Way::between(seam.from, seam.to) else {
-            return Vec::new();
-        };
-        let long = distance(seam.from, seam.to);
+        let way = seam.way;
+        let long = way.along(seam.to - seam.from);
         // Positive to the left of a straight joint, within the circle of a curved one.
         let off = |place: Point| match &seam.curve {
             None => way.aside(place - seam.from),
@@ -293,7 +325,7 @@ impl Piece {
                 if on {
                     let before = (index + ring.len() - 1) % ring.len();
                     let into = heading_at_end(ring, before);
-                    if let (Some(out), Some(into)) = (heading(edge, to), into) {
+                    if let (Some(out), Some(into)) = (heading(edge), into) {
                         take(number, index, edge.at, out, Some(into));
                     }
                 }
@@ -305,16 +337,14 @@ impl Piece {
                             from + narrow(way::rounded(run * (a - b).signum(), (a - b).abs()))
                         };
                         let at = Point::new(part(edge.at.x, to.x), part(edge.at.y, to.y));
-                        if let Some(out) = heading(edge, to) {
+                        if let Some(out) = heading(edge) {
                             take(number, index, at, out, None);
                         }
                     }
                 } else {
                     for at in meetings(edge, to, seam, way) {
                         let clear = NEAR < distance(at, edge.at) && NEAR < distance(at, to);
-                        let out = edge
-                            .curve
-                            .map_or_else(|| heading(edge, to), |c| c.heading(at));
+                        let out = edge.curve.map_or_else(|| heading(edge), |c| c.heading(at));
                         if let (true, Some(out)) = (clear, out) {
                             take(number, index, at, out, None);
                         }
@@ -328,15 +358,16 @@ impl Piece {
     }
 
     /// Joins two places of the rim; the parts go to `open`.
-    fn split(mut self, start: Event, end: Event, curve: Option<Curve>, open: &mut Vec<Self>) {
+    fn split(mut self, start: Event, end: Event, seam: &Seam, open: &mut Vec<Self>) {
         let (from, to) = self.corners_at(start, end);
-        let joint = |at, curve| Edge {
+        let joint = |at, curve, way| Edge {
             at,
             curve,
             beyond: Beyond::Joint,
+            way,
         };
-        let there = joint(start.at, curve);
-        let back = joint(end.at, curve.map(Curve::reversed));
+        let there = joint(start.at, seam.curve, seam.way);
+        let back = joint(end.at, seam.curve.map(Curve::reversed), seam.way.back());
         if start.ring != end.ring {
             let (first, second) = (start.ring.min(end.ring), start.ring.max(end.ring));
             let one = self.loops[start.ring].clone();
@@ -440,9 +471,9 @@ pub(super) fn edges(ring: &[Edge]) -> impl Iterator<Item = (&Edge, Point)> {
 }
 
 /// The direction in which an edge begins.
-pub(super) fn heading(edge: &Edge, to: Point) -> Option<Way> {
+pub(super) fn heading(edge: &Edge) -> Option<Way> {
     match &edge.curve {
-        None => Way::between(edge.at, to),
+        None => Some(edge.way),
         Some(curve) => curve.heading(edge.at),
     }
 }
@@ -451,7 +482,7 @@ pub(super) fn heading(edge: &Edge, to: Point) -> Option<Way> {
 pub(super) fn heading_at_end(ring: &[Edge], edge: usize) -> Option<Way> {
     let to = ring[(edge + 1) % ring.len()].at;
     match &ring[edge].curve {
-        None => Way::between(ring[edge].at, to),
+        None => Some(ring[edge].way),
         Some(curve) => curve.heading(to),
     }
 }
@@ -466,20 +497,18 @@ fn between(first: Way, last: Way, way: Way) -> bool {
 }
 
 fn meetings(edge: &Edge, to: Point, seam: &Seam, way: Way) -> Vec<Point> {
-    let straight = Way::between(edge.at, to);
     let met = match (&edge.curve, &seam.curve) {
         (Some(curve), None) => curve.met_by(seam.from, way),
-        (None, Some(curve)) => straight.and_then(|along| curve.met_by(edge.at, along)),
+        (None, Some(curve)) => curve.met_by(edge.at, edge.way),
         (Some(one), Some(other)) => one.met_by_circle(other),
         (None, None) => None,
     };
-    let on_edge = |at: &Point| match (&edge.curve, straight) {
-        (Some(curve), _) => curve.holds(edge.at, to, *at),
-        (None, Some(along)) => {
-            let far = along.along(*at - edge.at);
-            0 <= far && far <= distance(edge.at, to)
+    let on_edge = |at: &Point| match &edge.curve {
+        Some(curve) => curve.holds(edge.at, to, *at),
+        None => {
+            let far = edge.way.along(*at - edge.at);
+            0 <= far && far <= edge.way.along(to - edge.at)
         }
-        (None, None) => false,
     };
     met.into_iter().flatten().filter(on_edge).collect()
 }
@@ -509,7 +538,12 @@ fn ring_holds(ring: &[Edge], place: Point) -> bool {
         }
         if let Some(curve) = &edge.curve {
             let radius = i128::from(curve.radius);
-            let turn = edge.at.turn(to, place);
+            // On the chord it lies where the test above puts it: a hair to the right, and less up.
+            let turn = match edge.at.turn(to, place) {
+                0 if edge.at.y == to.y => i128::from(to.x - edge.at.x),
+                0 => i128::from(edge.at.y - to.y),
+                turn => turn,
+            };
             let beyond = if curve.right { turn < 0 } else { 0 < turn };
             if beyond && curve.center.distance_squared(place) < radius * radius {
                 inside = !inside;

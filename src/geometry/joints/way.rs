@@ -13,6 +13,8 @@ pub(super) struct Way {
 }
 
 impl Way {
+    pub const EAST: Self = Self { x: ONE, y: 0 };
+
     /// `None` between places that are one.
     pub fn between(from: Point, to: Point) -> Option<Self> {
         let (x, y) = (i128::from(to.x - from.x), i128::from(to.y - from.y));
@@ -88,4 +90,10 @@ pub(super) fn narrow(number: i128) -> i64 {
 /// The distance between two places to the nearest nanometre.
 pub(super) fn distance(one: Point, other: Point) -> i64 {
     narrow(((4 * one.distance_squared(other)).isqrt() + 1) / 2)
+}
+
+pub(super) fn is_near(one: Point, other: Point, reach: i64) -> bool {
+    (one.x - other.x).abs() <= reach
+        && (one.y - other.y).abs() <= reach
+        && one.distance_squared(other) <= i128::from(reach) * i128::from(reach)
 }
