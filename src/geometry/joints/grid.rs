@@ -1,10 +1,12 @@
 //! One panel divided both ways, by the lines that the score likes best.
 
+use super::cut::Stretch;
 use super::cuts;
 use super::ground::{CLEAR, Ground, REACH};
 use super::measure::{Measured, directions, extent};
 use super::score::{Score, Sides};
-use super::sheet::{Beyond, Piece, Seam, Stretch, edges};
+use super::seam::{Beyond, Seam, edges};
+use super::sheet::Piece;
 use super::way::{Way, distance, is_near};
 use crate::geometry::point::Point;
 
