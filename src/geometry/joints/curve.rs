@@ -48,8 +48,16 @@ impl Curve {
     /// The rise over the chord between two of its places, positive to the right.
     pub fn bulge(&self, from: Point, to: Point) -> i64 {
         let radius = i128::from(self.radius);
-        let left = (4 * radius * radius - from.distance_squared(to)).max(0);
-        let rise = narrow((2 * radius - left.isqrt() + 1) / 2);
+        let chord = i128::from(distance(from, to)).max(1);
+        let side = if self.right { 1 } else { -1 };
+        let off = side * rounded(from.turn(to, self.center), chord);
+        // Near half a circle the chord tells little of the rise, near none the centre does.
+        let rise = if 2 * off < radius {
+            narrow(radius - off)
+        } else {
+            let left = (4 * radius * radius - from.distance_squared(to)).max(0);
+            narrow((2 * radius - left.isqrt() + 1) / 2)
+        };
         if self.right { rise } else { -rise }
     }
 

@@ -180,10 +180,12 @@ fn asked(slab: &Slab) -> Asked<'_> {
     }
 }
 
-#[track_caller]
-fn holds(slab: &Slab, layout: &Layout, number: usize) {
+/// What this layout does not keep.
+fn fault(slab: &Slab, layout: &Layout) -> Option<String> {
     let off = areas(layout) - whole(slab);
-    assert!(off.abs() < dec!(0.000001), "{number}: areas off by {off}");
+    if dec!(0.000001) <= off.abs() {
+        return Some(format!("areas off by {off}"));
+    }
     let is_told = |found: fn(&Fault) -> bool| layout.breaks.iter().any(|one| found(&one.what));
     let hair = Length::nanometres(30_000);
     let too_long = layout
@@ -191,14 +193,18 @@ fn holds(slab: &Slab, layout: &Layout, number: usize) {
         .iter()
         .any(|panel| slab.longest + hair < panel.size.0);
     let told = is_told(|fault| matches!(fault, Fault::TooLong { .. } | Fault::TooMany { .. }));
-    assert!(!too_long || told, "{number}: too long and not told");
+    if too_long && !told {
+        return Some("too long and not told".to_owned());
+    }
     // A strip under two feet is jointed by the limit alone.
     let stretched = layout
         .panels
         .iter()
-        .any(|panel| dec!(1.502) < panel.ratio && Length::feet_whole(2) < panel.size.1);
+        .any(|panel| dec!(1.502) < panel.ratio && dec!(2) < panel.area / panel.size.0.feet());
     let told = is_told(|fault| matches!(fault, Fault::Stretched { .. } | Fault::TooMany { .. }));
-    assert!(!stretched || told, "{number}: stretched and not told");
+    if stretched && !told {
+        return Some("stretched and not told".to_owned());
+    }
     let asked = asked(slab);
     let ground = Ground::of(&asked);
     for line in &layout.lines {
@@ -210,15 +216,17 @@ fn holds(slab: &Slab, layout: &Layout, number: usize) {
             ),
             Some(curve) => curve.place(line.from, seam.length() / 2).unwrap(),
         };
-        assert!(ground.whole.holds(middle), "{number}: a line runs outside");
+        if !ground.whole.holds(middle) {
+            return Some(format!("{line:?} runs outside"));
+        }
         for end in [line.from, line.to] {
             let on = |piece: &super::super::sheet::Piece| super::super::grid::is_on(piece, end);
-            assert!(
-                on(&ground.whole) || ground.whole.holds(end),
-                "{number}: a line ends outside"
-            );
+            if !on(&ground.whole) && !ground.whole.holds(end) {
+                return Some(format!("{line:?} ends outside"));
+            }
         }
     }
+    None
 }
 
 /// Turned or mirrored by a map of places that keeps lengths.
@@ -278,12 +286,13 @@ fn slabs(many: usize) -> Vec<Slab> {
 #[test]
 fn any_slab_is_tiled_within_the_limits_or_told() {
     let many = std::env::var("SLABS").map_or(150, |many| many.parse().unwrap());
-    for (number, slab) in slabs(many).iter().enumerate() {
-        holds(slab, &slab.laid_out(), number);
-    }
-    for (number, slab) in gallery().iter().enumerate() {
-        holds(slab, &slab.laid_out(), 10_000 + number);
-    }
+    let all = slabs(many).into_iter().chain(gallery());
+    let faults = all.enumerate().filter_map(|(number, slab)| {
+        let found = fault(&slab, &slab.laid_out())?;
+        Some((number, slab.outline.is_path(), found))
+    });
+    let faults: Vec<_> = faults.collect();
+    assert!(faults.is_empty(), "{}: {faults:#?}", faults.len());
 }
 
 #[test]
@@ -324,4 +333,16 @@ fn what_is_solid_at_the_rim_is_no_part_of_any_panel() {
         .unwrap();
     let off = areas(&slab.laid_out()) - dec!(312);
     assert!(off.abs() < dec!(0.000001), "{off}");
+}
+
+#[test]
+#[ignore = "to look at one"]
+fn one_is_shown() {
+    for pick in [1211_usize, 1858] {
+        let slab = slabs(2000).remove(pick);
+        let layout = slab.laid_out();
+        println!("{} {:?} holes {:?} boxes {:?} breaks {:?}", slab.longest, slab.outline.sides(), slab.outline.holes().len(), slab.boxes, layout.breaks);
+        for panel in &layout.panels { println!("  {} {:?} {} {}", panel.area, panel.size, panel.ratio, panel.sides.len()); }
+        for line in &layout.lines { println!("  {line:?}"); }
+    }
 }
