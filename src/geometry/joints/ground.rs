@@ -54,6 +54,13 @@ impl Need {
 }
 
 impl Thing {
+    pub fn middle(&self) -> Point {
+        Point::new(
+            i64::midpoint(self.low.x, self.high.x),
+            i64::midpoint(self.low.y, self.high.y),
+        )
+    }
+
     /// What reaches over the edge of the slab: its corners within are those of the rim.
     fn over(ring: Vec<Edge>) -> Self {
         let (low, high) = super::measure::extent(&ring, Way::EAST);
@@ -148,6 +155,18 @@ impl<'a> Ground<'a> {
         }
     }
 
+    /// How far places lie from the middle of the rim's corners, in millimetres: the same of a turned slab.
+    pub fn off_middle(&self, places: &[Point]) -> i64 {
+        let middle = middle(
+            &self.whole.loops[0]
+                .iter()
+                .map(|edge| edge.at)
+                .collect::<Vec<_>>(),
+        );
+        let off = places.iter().map(|place| distance(*place, middle));
+        off.sum::<i64>() / 1_000_000
+    }
+
     /// About how many panels the limit alone asks for.
     pub fn panels(&self) -> i64 {
         let longest = i128::from(self.longest);
@@ -171,6 +190,13 @@ fn ring_of(outline: &Outline, beyond: Beyond) -> Vec<Edge> {
         way: Way::between(side.from, side.to).unwrap_or(Way::EAST),
     };
     outline.sides().iter().map(edge).collect()
+}
+
+/// The middle of some places.
+pub(super) fn middle(places: &[Point]) -> Point {
+    let many = i64::try_from(places.len()).unwrap_or(1).max(1);
+    let sum = |of: fn(&Point) -> i64| places.iter().map(of).sum::<i64>() / many;
+    Point::new(sum(|at| at.x), sum(|at| at.y))
 }
 
 /// A piece of what lies within an outline.

@@ -3,7 +3,7 @@
 use super::curve::Curve;
 use super::seam::{Beyond, Edge, edges, heading, heading_at_end};
 use super::sheet::Piece;
-use super::way::{self, Way, distance, narrow};
+use super::way::{self, Way, distance, is_near, narrow};
 use crate::geometry::point::Point;
 
 /// A side turns by less than this where it goes on: the cosine of 20 degrees.
@@ -108,6 +108,66 @@ impl Measured {
             .any(|edge| edge.beyond == Beyond::Joint)
             .then_some(wide.min(size[1]));
     }
+}
+
+/// The directions to cut a piece in: of the straight sides around it and within it; of a round one
+/// with something round in it, toward that.
+pub(super) fn frames(piece: &Piece) -> Vec<Way> {
+    let mut all = piece.loops.iter().flatten();
+    if all.all(|edge| edge.curve.is_some()) {
+        let middle = |ring: &[Edge]| {
+            let (low, high) = extent(ring, Way::EAST);
+            Point::new(i64::midpoint(low.x, high.x), i64::midpoint(low.y, high.y))
+        };
+        let own = middle(&piece.loops[0]);
+        let others = piece.loops[1..].iter().map(|ring| middle(ring));
+        let farthest = others.max_by_key(|other| own.distance_squared(*other));
+        let toward = farthest.filter(|other| 1_000_000 < distance(own, *other));
+        let toward = toward.and_then(|other| Way::between(own, other));
+        let circles = piece.loops[0].iter().filter_map(|edge| edge.curve);
+        let centers: Vec<Point> = circles.map(|curve| curve.center).collect();
+        let is_circle = centers
+            .iter()
+            .all(|center| is_near(*center, centers[0], 1_000_000));
+        return match toward {
+            // Where a circle is said to begin tells nothing of how to cut it.
+            Some(way) if is_circle => vec![way],
+            _ => directions(&piece.loops[0])
+                .into_iter()
+                .chain(toward)
+                .collect(),
+        };
+    }
+    let mut ways = directions(&piece.loops[0]);
+    if piece.loops[0].iter().all(|edge| edge.curve.is_some()) {
+        ways.clear();
+    }
+    for ring in &piece.loops[1..] {
+        for way in directions(ring) {
+            let is_known =
+                |known: &Way| known.sine(way).abs().min(known.cosine(way).abs()) < 2 * SQUARE;
+            let is_straight = ring.iter().any(|edge| edge.curve.is_none());
+            if is_straight && ways.len() < 3 && !ways.iter().any(is_known) {
+                ways.push(way);
+            }
+        }
+    }
+    ways
+}
+
+/// The corners of a piece, without the places where a side goes on as another.
+pub(super) fn turns(piece: &Piece) -> Vec<Point> {
+    let mut found = Vec::new();
+    for ring in &piece.loops {
+        for index in 0..ring.len() {
+            let before = (index + ring.len() - 1) % ring.len();
+            let ways = heading_at_end(ring, before).zip(heading(&ring[index]));
+            if ways.is_some_and(|(into, out)| into.cosine(out) < ON) {
+                found.push(ring[index].at);
+            }
+        }
+    }
+    found
 }
 
 /// Up to three directions of the straight sides, the longest first; of a round shape, of its arcs.

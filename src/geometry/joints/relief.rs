@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::cut::Stretch;
 use super::grid::{self, Kind, Mark};
 use super::ground::{Ground, REACH};
-use super::measure::directions;
+use super::measure;
 use super::plan::{self, Plan};
 use super::score::Score;
 use super::seam::{Seam, edges};
@@ -136,8 +136,10 @@ impl Search<'_> {
         for line in chosen {
             plan::cut_all(&mut pieces, &line.seam, &mut made);
         }
+        // By what is the same however the slab is turned.
         pieces.sort_by_cached_key(|piece| {
-            std::cmp::Reverse(piece.doubled_area() / 1_000_000_000_000)
+            let area = piece.doubled_area() / 1_000_000_000_000_000;
+            (std::cmp::Reverse(area), ground.off_middle(&piece.corners()))
         });
         let mut parts: Vec<Part> = Vec::with_capacity(pieces.len());
         let length = |lines: &[Stretch]| {
@@ -189,7 +191,7 @@ impl Search<'_> {
             .filter(|(number, _)| *number != own);
         let lines = made.iter().chain(near.flat_map(|(_, part)| &part.lines));
         let marks = grid::on(&piece, &marks(ground, lines));
-        let corners: Vec<Point> = piece.loops.iter().flatten().map(|edge| edge.at).collect();
+        let corners = piece.corners();
         let key = (corners, marks);
         if let Some(known) = self.known.get(&key) {
             return known.clone();
@@ -306,12 +308,9 @@ fn rays(ground: &Ground<'_>) -> Vec<Seam> {
             }
         }
     }
-    let frames = directions(&ground.whole.loops[0]);
+    let frames = measure::frames(&ground.whole);
     for thing in ground.things.iter().filter(|thing| thing.is_round) {
-        let middle = Point::new(
-            i64::midpoint(thing.low.x, thing.high.x),
-            i64::midpoint(thing.low.y, thing.high.y),
-        );
+        let middle = thing.middle();
         for way in frames.iter().take(2) {
             for way in [*way, way.left(), way.back(), way.left().back()] {
                 take(middle, way);
@@ -347,12 +346,18 @@ fn rays(ground: &Ground<'_>) -> Vec<Seam> {
             }
         }
     }
+    rays.sort_by_cached_key(|ray| {
+        (
+            ray.length() / 1_000_000,
+            ground.off_middle(&[ray.from, ray.to]),
+        )
+    });
     rays
 }
 
 /// All along one direction, all square to it, all of both, and the fewest.
 fn starts(ground: &Ground<'_>, rays: &[Seam]) -> Vec<u64> {
-    let frames = directions(&ground.whole.loops[0]);
+    let frames = measure::frames(&ground.whole);
     let of = |keep: &dyn Fn(&Seam) -> bool| -> u64 {
         let kept = rays.iter().enumerate().filter(|(_, ray)| keep(ray));
         kept.fold(0, |set, (number, _)| set | 1 << number)

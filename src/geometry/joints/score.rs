@@ -236,10 +236,7 @@ impl Ground<'_> {
         {
             return None;
         }
-        let middle = Point::new(
-            i64::midpoint(thing.low.x, thing.high.x),
-            i64::midpoint(thing.low.y, thing.high.y),
-        );
+        let middle = thing.middle();
         let half = (thing.high.x - thing.low.x).max(thing.high.y - thing.low.y) / 2;
         let off = line.seam.near(middle, half + CLEAR - REACH)? - half;
         Some(off.max(0))
@@ -379,8 +376,6 @@ fn ends(lines: &[Stretch]) -> impl Iterator<Item = (Point, bool)> + '_ {
 
 /// About the middle of a panel: of the corners around it.
 fn inner(piece: &Piece) -> Point {
-    let ring = &piece.loops[0];
-    let many = i64::try_from(ring.len()).unwrap_or(1);
-    let sum = |of: fn(Point) -> i64| ring.iter().map(|edge| of(edge.at)).sum::<i64>() / many;
-    Point::new(sum(|at| at.x), sum(|at| at.y))
+    let corners: Vec<Point> = piece.loops[0].iter().map(|edge| edge.at).collect();
+    super::ground::middle(&corners)
 }

@@ -3,8 +3,8 @@
 use super::cut::Stretch;
 use super::cuts;
 use super::grid::{self, Kind, Mark};
-use super::ground::{CLEAR, Ground, REACH};
-use super::measure::{directions, extent};
+use super::ground::{CLEAR, Ground, REACH, Thing};
+use super::measure::{extent, frames, turns};
 use super::score::Score;
 use super::seam::Seam;
 use super::sheet::Piece;
@@ -44,7 +44,7 @@ pub(super) fn divided(
         best: None,
     };
     let mut first: Option<(Score, Frame, [usize; 2])> = None;
-    for way in directions(ring) {
+    for way in frames(piece) {
         let (low, high) = extent(ring, way);
         let frame = Frame { way, low, high };
         let [columns, rows] = trial.evens(frame);
@@ -176,10 +176,10 @@ impl Trial<'_> {
 
     /// Through corners and marks, one way after the other.
     fn through(&mut self, frame: Frame, chosen: [usize; 2]) {
-        let corners = self.piece.loops[0].iter().map(|edge| edge.at);
-        let all: Vec<Point> = corners
-            .chain(self.marks.iter().map(|mark| mark.at))
-            .collect();
+        let mut all = turns(self.piece);
+        all.extend(self.marks.iter().map(|mark| mark.at));
+        let round = self.ground.things.iter().filter(|thing| thing.is_round);
+        all.extend(round.map(Thing::middle));
         let places = |of: &dyn Fn(Point) -> i64, long: i64| {
             let far = all.iter().map(|at| of(*at));
             let mut places: Vec<i64> = far

@@ -40,6 +40,10 @@ impl Piece {
         (self.low, self.high)
     }
 
+    pub fn corners(&self) -> Vec<Point> {
+        self.loops.iter().flatten().map(|edge| edge.at).collect()
+    }
+
     /// Twice its area, curves by their formula.
     pub fn doubled_area(&self) -> i128 {
         self.loops.iter().map(|ring| doubled_area(ring)).sum()

@@ -32,10 +32,7 @@ pub(super) fn cuts(
     // What lies in it is cut through its middle when it is small, else along both its ends.
     let mut things: Vec<(i64, i64)> = Vec::new();
     for thing in &ground.things {
-        let middle = Point::new(
-            i64::midpoint(thing.low.x, thing.high.x),
-            i64::midpoint(thing.low.y, thing.high.y),
-        );
+        let middle = thing.middle();
         let Some(middle) = place(middle) else {
             continue;
         };
