@@ -1,4 +1,27 @@
 //! Contraction joints: where a finisher would cut a slab.
+//!
+//! The objective, each only where those before it are equal (`score.rs`):
+//!
+//! 1. No panel is longer than the limit: by how much all are.
+//! 2. Places that the takeoff names are met: how many are not.
+//! 3. Nothing invites a crack: a panel over 1.5 times as long as wide by what is over; 0.6 for each
+//!    inside corner and each corner of an opening or a box that no joint runs to (a short side of it
+//!    will do, of a round one two joints), 0.4 for each joint that passes within a foot of one.
+//! 4. The least of: feet of joint; twice what each panel is longer than wide, and twice again what it is
+//!    beyond 1.25; one spacing for each joint that ends at another where nothing goes on, two for a
+//!    corner under 60 degrees, four for a panel narrower than a third of the spacing, half a spacing for
+//!    each joint of a neighbour not met. The spacing is the limit, or the width of a narrower slab.
+//! 5. The most even panels.
+//!
+//! A strip under 2 ft and under a third of the limit is jointed by the limit alone. Sources: 1.25
+//! preferred, never over 1.5 (Basham at forconstructionpros.com, seen in search excerpts only); not over
+//! 1.25 (TM 5-809-12 / UFC 3-320-06A, paragraph 5-2). The weights and the foot are common practice, no
+//! source.
+//!
+//! Slabs of even width are cut across (`ribbon.rs`). Of others, joints run from the places that need one
+//! (`relief.rs`: every choice of few, of many the best that can be climbed to), and the parts between are
+//! divided (`grid.rs`, `shape.rs`). Whatever is cut, panels tile the slab (`cut.rs`). What is found is not
+//! proved to be the best but on small slabs (`tests/every.rs`); what it does not keep is told.
 
 mod carve;
 mod curve;
