@@ -26,6 +26,8 @@ mod dowels_unused;
 mod even_risers;
 mod free_option;
 mod from_house;
+mod frost_depth;
+mod gather;
 mod groove;
 mod handrail;
 mod hard_trowel;
@@ -44,13 +46,17 @@ mod one_day;
 mod panel_shape;
 mod past_pour;
 mod pinned_both_ways;
+mod pool;
+mod promise;
 mod promised;
 mod public_walk;
+mod ramp;
 mod risers;
 mod set_with_option;
 mod sets;
 mod siding;
 mod site;
+mod solid_steps;
 mod spacing;
 mod stale;
 mod standing;
@@ -122,10 +128,17 @@ pub fn advice(takeoff: &Takeoff, at: Pricing<'_>, offer: &Offer, quoted: Day) ->
         days,
         quoted,
     };
-    QUESTIONS
-        .iter()
-        .flat_map(|question| question(case))
-        .collect()
+    let asked = QUESTIONS.iter().flat_map(|question| question(case));
+    gather::gather(takeoff, asked.collect())
+}
+
+/// `` `walk`, `drive` and `pad` ``.
+fn listed<'a>(names: impl Iterator<Item = &'a str>) -> String {
+    let names: Vec<String> = names.map(|name| format!("`{name}`")).collect();
+    match &names[..] {
+        [most @ .., last] if !most.is_empty() => format!("{} and {last}", most.join(", ")),
+        few => few.concat(),
+    }
 }
 
 /// A question looks at the finished job and says what it would ask the owner to look at.
@@ -143,6 +156,7 @@ const QUESTIONS: &[Ask] = &[
     hard_trowel::ask,
     border::ask,
     coat::ask,
+    promise::ask,
     colors::ask,
     aggregate::ask,
     steel_room::ask,
@@ -153,6 +167,7 @@ const QUESTIONS: &[Ask] = &[
     from_house::ask,
     siding::ask,
     public_walk::ask,
+    ramp::ask,
     box_load::ask,
     box_place::ask,
     dowel_grip::ask,
@@ -163,6 +178,9 @@ const QUESTIONS: &[Ask] = &[
     treads::ask,
     even_risers::ask,
     handrail::ask,
+    solid_steps::ask,
+    frost_depth::ask,
+    pool::ask,
     deep_forms::ask,
     nothing_dug::ask,
     access::ask,

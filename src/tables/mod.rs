@@ -19,6 +19,7 @@ pub mod slopes;
 pub mod source;
 pub mod steps;
 pub mod strength;
+pub mod thickness;
 pub mod ways;
 pub mod yard;
 

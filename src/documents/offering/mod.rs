@@ -110,7 +110,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             .business
             .promises
             .iter()
-            .map(|promise| phrases::printed(promise))
+            .map(|promise| phrases::printed(&promise.value))
             .collect(),
         kind_word: Headed {
             heading: english::KIND_HEADING.to_owned(),

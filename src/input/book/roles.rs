@@ -71,7 +71,7 @@ purposes! {
     IsolationStrip "isolation strip": "isolation strip" by [Foot] of Slabs,
         "edges at walls, old concrete and curbs";
     CuringCompound "curing compound": "curing compound" by [Gallon] of Slabs,
-        "area ÷ coverage; 200 sq ft to the gallon is the usual test rate (ASTM C309, from memory)";
+        "area ÷ coverage; 200 sq ft to the gallon is common practice, no source";
     VaporRetarder "vapor retarder": "vapor retarder" by [SquareFoot] of Slabs,
         "slabs added up, laps included";
     CuringCover "curing cover": "curing cover" by [SquareFoot] of Slabs,

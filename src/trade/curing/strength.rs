@@ -8,7 +8,7 @@
 //!
 //! Between curves and temperatures stands the equivalent age, exp(-Q (1/T - 1/Ts)) in
 //! kelvin: a method of ASTM C1074, whose body was not opened; Q of 5,000 K and Ts of
-//! 23 °C are from memory. This file may use floats.
+//! 23 °C are those it is known for. This file may use floats.
 
 use rust_decimal::Decimal;
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};

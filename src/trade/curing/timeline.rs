@@ -14,7 +14,7 @@ use crate::values::Percent;
 /// The coldest concrete a curve is drawn for: below it water freezes and hardening stops.
 pub const COLDEST: i32 = 33;
 /// Heat beyond this is given no credit: it hurries the first days and costs
-/// strength later (from memory).
+/// strength later; common practice, no source.
 pub const WARMEST: i32 = 90;
 
 /// Temperatures of the concrete in Fahrenheit, and its cement.

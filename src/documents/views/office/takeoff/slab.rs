@@ -120,6 +120,8 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "fiber" => slab.fiber.as_ref()?.value.clone(),
                 "joints" => slab.joints.as_ref()?.value.to_string(),
                 "sawn" if slab.is_sawn() => slab.groove().to_string(),
+                "carries" => slab.carries().name().to_owned(),
+                "inside" => if slab.is_inside() { "yes" } else { "no" }.to_owned(),
                 "fall" => format!("{} per ft", slab.falls.first()?.rise.value),
                 _ => return None,
             };
