@@ -16,7 +16,6 @@ mod cheaper_order;
 mod closed_day;
 mod closing_error;
 mod coat;
-mod cold_pour;
 mod colors;
 mod deep_forms;
 mod deposit;
@@ -69,6 +68,7 @@ mod two_mixes;
 mod unrated;
 mod vehicle;
 mod visits;
+mod weather;
 
 use std::sync::Arc;
 
@@ -188,7 +188,7 @@ const QUESTIONS: &[Ask] = &[
     narrow_gate::ask,
     closed_day::ask,
     past_pour::ask,
-    cold_pour::ask,
+    weather::ask,
     two_mixes::ask,
     one_day::ask,
     sets::ask,

@@ -21,6 +21,7 @@ pub mod steps;
 pub mod strength;
 pub mod thickness;
 pub mod ways;
+pub mod weather;
 pub mod yard;
 
 pub use source::{Read, Source};

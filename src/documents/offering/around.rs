@@ -3,7 +3,7 @@
 use rust_decimal::Decimal;
 
 use super::phrases::{list, printed};
-use super::{Offering, english, sections};
+use super::{Offering, sections};
 use crate::documents::views::quote::Sentence;
 use crate::input::job::{RemovalMaterial, Takeoff};
 use crate::trade::measure::SlabQuantities;
@@ -39,7 +39,7 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
     vec![
         sentence("Start between ", between, "."),
         sentence("", working, &at_your_house(later)),
-        sentence(english::RAIN, String::new(), ""),
+        sentence(super::season::moves(of), String::new(), ""),
     ]
 }
 
@@ -75,6 +75,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
         lines.push("Steel in the concrete".to_owned());
     }
     lines.extend(sections::not_included(takeoff));
+    lines.extend(super::excluded::questions(of));
     lines.push("Grass seed and plants".to_owned());
     lines.extend(super::set::not_included(of));
     lines.extend(super::site::not_included(of));

@@ -42,6 +42,7 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("joints by hand", Unit::Foot),
     ("joints by saw", Unit::Foot),
     ("cover slabs", Unit::SquareFoot),
+    ("lift covers", Unit::SquareFoot),
     ("keep wet", Unit::SquareFoot),
     ("mix bags", Unit::Bag),
     ("step", Unit::Piece),
@@ -67,6 +68,7 @@ const OTHERWISE: &[(&str, &[Unit])] = &[
     ("place by", &[Unit::SquareFoot]),
     ("joints by saw", &[Unit::SquareFoot]),
     ("keep wet", &[Unit::Trip]),
+    ("lift covers", &[Unit::Trip]),
 ];
 
 /// Every unit that fits the work of a task, the usual one first.

@@ -76,6 +76,8 @@ purposes! {
         "slabs added up, laps included";
     CuringCover "curing cover": "curing cover" by [SquareFoot] of Slabs,
         "area of the slabs that cure under a cover";
+    Blankets "blankets": "insulated blankets" by [SquareFoot] of Slabs,
+        "area of the slabs outdoors that are poured when nights are cold", else "told as not included";
     SawCutting "saw cutting": "saw cutting" by [Foot SquareFoot] of Removals,
         "as it is charged: by the foot, or by the square foot of cut face",
         else "the crew saws, by its rate";

@@ -3,7 +3,7 @@
 use rust_decimal::Decimal;
 
 use super::Work;
-use super::covers::wetting_visits;
+use super::covers::cover_visits;
 use super::stages::Stage;
 use super::task::Task;
 use crate::input::book::Rules;
@@ -83,7 +83,7 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
             visits.push(Quantity::by(rule, name, Unit::Trip, number(1)));
         }
     }
-    visits.extend(wetting_visits(work, rules));
+    visits.extend(cover_visits(work, list.by));
     visits.extend(sealing_visits(work, list));
     if visits.is_empty() {
         return None;

@@ -1,6 +1,6 @@
 //! What the crew has to do: every task that may occur, with its work in each part of the job.
 
-use super::covers::{by_the_visit, wetting};
+use super::covers::{by_the_visit, covered, lifting, wetting};
 use super::placing::shared;
 use super::stages::Stage;
 use super::surfaces::{finishing, sealing};
@@ -10,7 +10,7 @@ use crate::input::book::{Curing, Rules};
 use crate::input::job::{Extra, ExtraWhat, Slab};
 use crate::reading::At;
 use crate::trade::measure::{BaseQuantities, SlabQuantities};
-use crate::trade::order::{List, Parts, Section, delivered, is_labor};
+use crate::trade::order::{List, Parts, Policies, Section, delivered, is_labor};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
@@ -98,7 +98,8 @@ pub(super) fn before_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
 }
 
 /// Every task on the slabs once they are placed.
-pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+pub(super) fn after_placing(work: &Work<'_>, by: Policies<'_>) -> Vec<Task> {
+    let rules = by.rules;
     let mut tasks: Vec<Task> = Vec::new();
     let bagged = work.orders.iter().filter_map(|order| {
         let bags = order.bags.as_ref()?;
@@ -116,7 +117,7 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         None => slab.is_step().then(|| one.clone()),
     });
     let cured = work.of_each(|_, found| Some(found.surface()));
-    tasks.extend(joints_and_covers(work, rules));
+    tasks.extend(joints_and_covers(work, by));
     tasks.extend([
         Task::rated("step", Stage::Place, steps),
         Task::rated("cure, strip and clean", Stage::Strip, cured),
@@ -126,7 +127,8 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
 }
 
 /// Work that takes hours of its own only where the book has a rate for it.
-fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+fn joints_and_covers(work: &Work<'_>, by: Policies<'_>) -> Vec<Task> {
+    let rules = by.rules;
     let by_hand = work.of_each(|slab, found| {
         let joints = found.joints.as_ref().filter(|_| !slab.is_sawn());
         joints.map(|joints| joints.length.clone())
@@ -134,18 +136,19 @@ fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     let sawn = |what: fn(&(Quantity, Quantity)) -> &Quantity| {
         work.of_each(|_, found| Some(what(found.joints.as_ref()?.sawn.as_ref()?).clone()))
     };
-    let cured =
-        |way| work.of_each(|slab, found| (slab.curing.value == way).then(|| found.surface()));
-    let wet = Task::rated("keep wet", Stage::Strip, cured(Curing::Wet));
+    let wet =
+        work.of_each(|slab, found| (slab.curing.value == Curing::Wet).then(|| found.surface()));
+    let wet = Task::rated("keep wet", Stage::Strip, wet);
     let is_visited = by_the_visit(rules);
     let tasks = [
         Task::rated("joints by hand", Stage::Place, by_hand),
         Task::rated("joints by saw", Stage::Strip, sawn(|(length, _)| length))
             .or(Unit::SquareFoot, sawn(|(_, face)| face)),
-        Task::rated("cover slabs", Stage::Place, cured(Curing::Cover)),
+        Task::rated("cover slabs", Stage::Place, covered(work, by)),
+        Task::rated("lift covers", Stage::Return, covered(work, by))
+            .or(Unit::Trip, lifting(work, by)),
         if is_visited {
-            let visits = wetting(work).collect();
-            Task::rated("keep wet", Stage::Return, visits)
+            Task::rated("keep wet", Stage::Return, wetting(work))
         } else {
             wet
         },

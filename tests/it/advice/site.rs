@@ -278,7 +278,7 @@ fn a_pour_before_its_quote_is_a_slip_of_the_year() {
 }
 
 #[test]
-fn a_pour_in_the_plants_winter_counts_its_days_for_warmer_weather() {
+fn a_pour_in_the_cold_wants_blankets() {
     let winter = |pour: &str| {
         Files::new()
             .book(
@@ -287,11 +287,48 @@ fn a_pour_in_the_plants_winter_counts_its_days_for_warmer_weather() {
             )
             .job("pour: 2026-05-01", pour)
     };
+    let december = winter("pour: 2026-12-01");
     assert_eq!(
-        winter("pour: 2026-12-01").says("cold-pour", "`60 °F` and more", "lower `cool`"),
+        december.says(
+            "cold-pour",
+            "nights are `35 °F` on `2026-12-01`",
+            "`blankets` under `use`"
+        ),
         "2026-12-01"
     );
     winter("pour: 2026-11-30").silent("cold-pour");
+    let blankets = |files: Files| files.book("\n  trip:", "\n  blankets: none\n  trip:");
+    blankets(december.clone()).silent("cold-pour");
+    december
+        .job(SIZE, "inside: yes, size: 24 ft x 16 ft")
+        .silent("cold-pour");
+    // A month's own normals go before the plant's winter.
+    let normal = |nights: &str| {
+        let normals = format!("cure:\n  normals: {{december: {nights} to 60 F}}\n");
+        winter("pour: 2026-12-01").business("cure:\n", &normals)
+    };
+    normal("40").silent("cold-pour");
+    normal("39").says("cold-pour", "`39 °F`", "ACI 306R-16");
+    normal("39")
+        .business("cure:\n", "cure:\n  cold below: 39\n")
+        .silent("cold-pour");
+    normal("39")
+        .job(SIZE, "curing: wet, size: 24 ft x 16 ft")
+        .says("wet-in-the-cold", "`patio` is kept wet", "water freezes");
+    normal("40")
+        .job(SIZE, "curing: wet, size: 24 ft x 16 ft")
+        .silent("wet-in-the-cold");
+}
+
+#[test]
+fn a_pour_in_the_heat_wants_care() {
+    let may = |days: &str| {
+        let normals = format!("cure:\n  normals: {{may: 60 to {days} F}}\n");
+        Files::new().business("cure:\n", &normals)
+    };
+    may("85").silent("hot-pour");
+    may("86").says("hot-pour", "days are `86 °F` on `2026-05-01`", "over 95 °F");
+    Files::new().silent("hot-pour");
 }
 
 #[test]
