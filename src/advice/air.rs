@@ -38,5 +38,5 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 
 /// Whether frost reaches the slab.
 pub(super) fn freezes(case: Case<'_>, slab: &Slab) -> bool {
-    case.takeoff.head.exposure.value != Exposure::Mild && !slab.is_inside()
+    case.exposure() != Exposure::Mild && !slab.is_inside()
 }

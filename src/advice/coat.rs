@@ -105,11 +105,12 @@ fn bought_sealers(job: &Takeoff, rules: &Rules) -> Vec<Problem> {
     let answers = sealers.filter_map(|(item, only)| {
         let is_meant =
             |slab: &&Arc<Slab>| only.is_none_or(|only: &At<String>| only.value == slab.key);
-        let sprayed = job.slabs.iter().filter(|slab| is_sprayed(slab));
-        let keys: Vec<&str> = sprayed
-            .filter(is_meant)
-            .map(|slab| slab.key.as_str())
-            .collect();
+        let meant: Vec<_> = job.slabs.iter().filter(is_meant).collect();
+        // One that is cured otherwise may be the one that is sealed.
+        if meant.iter().any(|slab| !is_sprayed(slab)) {
+            return None;
+        }
+        let keys: Vec<&str> = meant.iter().map(|slab| slab.key.as_str()).collect();
         let message = format!(
             "`{}` goes over the curing compound on {}; a sealer does not hold on most compounds",
             item.value,

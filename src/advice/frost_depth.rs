@@ -19,7 +19,7 @@ fn of_slab(case: Case<'_>, slab: &Slab) -> Option<Problem> {
         (None, false) => return None,
     };
     let Some(frost) = &case.business.frost_depth else {
-        if case.takeoff.head.exposure.value == Exposure::Mild {
+        if case.exposure() == Exposure::Mild {
             return None;
         }
         let message = format!(

@@ -75,8 +75,9 @@ use std::sync::Arc;
 use crate::costing::{Offer, Prices, Pricing, in_mix};
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
-use crate::input::job::{Slab, Takeoff};
+use crate::input::job::{Exposure, Slab, Takeoff};
 use crate::reading::{At, Place, Problem};
+use crate::trade::curing::season;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::order::ConcreteOrder;
 use crate::values::{Day, Money};
@@ -106,6 +107,11 @@ impl<'a> Case<'a> {
             business: self.business,
             days: self.days,
         }
+    }
+
+    /// As it is said, or as the normals of the months have it.
+    fn exposure(self) -> Exposure {
+        season::exposure(self.takeoff, &self.business.cure)
     }
 
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {

@@ -26,7 +26,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 
 /// Salt peels off what is weaker.
 fn scaling(case: Case<'_>, promise: &At<String>) -> Vec<Problem> {
-    if case.takeoff.head.exposure.value != Exposure::Salt {
+    if case.exposure() != Exposure::Salt {
         return Vec::new();
     }
     let outdoors = case.takeoff.slabs.iter().filter(|slab| !slab.is_inside());

@@ -9,7 +9,7 @@ use crate::tables::strength::{
 use crate::values::{Amount, Unit};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    let exposure = case.takeoff.head.exposure.value;
+    let exposure = case.exposure();
     let answers = case.takeoff.slabs.iter().filter_map(|slab| {
         let mix = case.mix(slab)?;
         let least = least(slab, exposure);

@@ -38,18 +38,28 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
     };
     vec![
         sentence("Start between ", between, "."),
-        sentence("", working, &at_your_house(later)),
+        sentence(
+            "",
+            working,
+            &at_your_house(later, super::set::late_lids(of)),
+        ),
         sentence(super::season::moves(of), String::new(), ""),
     ]
 }
 
-/// Visits after the pour are no working days before it.
-fn at_your_house(later: Decimal) -> String {
-    match Amount::new(later, Unit::Plain).number().as_str() {
-        "0" => " at your house.".to_owned(),
-        "1" => " at your house, and one visit after the pour.".to_owned(),
-        several => format!(" at your house, and {several} visits after the pour."),
-    }
+/// Visits after the pour are no working days before it, and neither is the one for lids on order.
+fn at_your_house(later: Decimal, late_lids: usize) -> String {
+    let after = match Amount::new(later, Unit::Plain).number().as_str() {
+        "0" => String::new(),
+        "1" => ", and one visit after the pour".to_owned(),
+        several => format!(", and {several} visits after the pour"),
+    };
+    let lids = match late_lids {
+        0 => "",
+        1 => ", and one to set the lid that is on order",
+        _ => ", and one to set the lids that are on order",
+    };
+    format!(" at your house{after}{lids}.")
 }
 
 pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {

@@ -1,7 +1,7 @@
 //! What a job makes a question of, and this price has no answer to: told as not included.
 
 use super::{Offering, season};
-use crate::input::job::{EdgeKind, Exposure, Slab};
+use crate::input::job::{EdgeKind, Slab};
 use crate::tables::steps::RAIL_FROM;
 
 /// Each with the slabs that raise it; the owner's own words about the same take its place.
@@ -67,7 +67,7 @@ fn meets_street(slab: &Slab) -> bool {
 /// Something of a building or beside a house rests less deep than the ground freezes, or nobody knows.
 fn goes_above_frost(of: Offering<'_>) -> bool {
     let frost = of.business.frost_depth.as_ref();
-    let freezes = frost.is_some() || of.takeoff.head.exposure.value != Exposure::Mild;
+    let freezes = frost.is_some() || season::freezes(of);
     let is_above = |slab: &Slab| {
         let edge = slab.sections.thickened.as_ref();
         let below = edge

@@ -1,6 +1,7 @@
 //! What the time of the year means to the customer: blankets, and the weather that days are counted by.
 
 use super::{Offering, english};
+use crate::input::job::Exposure;
 use crate::input::phrases::Air;
 use crate::trade::curing::season;
 use crate::values::Day;
@@ -32,6 +33,11 @@ pub(super) fn frost(of: Offering<'_>) -> Frost {
     Frost::Protected {
         days: days.max().unwrap_or_default(),
     }
+}
+
+/// Whether it freezes where the job lies.
+pub(super) fn freezes(of: Offering<'_>) -> bool {
+    season::exposure(of.takeoff, &of.business.cure) != Exposure::Mild
 }
 
 /// Of every pour; the first where a pour has no day.
@@ -86,7 +92,7 @@ pub(super) fn lead(of: Offering<'_>) -> String {
     if air == of.business.cure.usual() {
         return english::CURE_LEAD.to_owned();
     }
-    let frozen = if air.night <= 32 {
+    let frozen = if air.night <= season::FREEZING {
         " Frozen days count nothing."
     } else {
         ""

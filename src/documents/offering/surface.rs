@@ -6,7 +6,7 @@ use super::phrases::{list, printed};
 use super::{Offering, english, season};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Curing, Sealer};
-use crate::input::job::{Border, EdgeKind, Exposure, Slab};
+use crate::input::job::{Border, EdgeKind, Slab};
 use crate::input::phrases::Dose;
 use crate::values::Unit;
 
@@ -104,7 +104,7 @@ pub(super) fn may_be_sealed(of: Offering<'_>) -> bool {
 
 /// Whether frost and salt are a question where any of it lies.
 pub(super) fn meets_winter(of: Offering<'_>) -> bool {
-    let frost = of.takeoff.head.exposure.value != Exposure::Mild;
+    let frost = season::freezes(of);
     frost && slabs_of_all(of).any(|slab| !slab.is_inside())
 }
 

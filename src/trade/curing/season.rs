@@ -6,12 +6,15 @@
 
 use crate::input::book::{Cement, Role, Rules};
 use crate::input::business::CurePolicy;
-use crate::input::job::{Slab, Takeoff};
+use crate::input::job::{Exposure, Slab, Takeoff};
 use crate::input::phrases::Air;
 use crate::values::Day;
 
 /// What blankets keep a slab under a foot thick at, in Fahrenheit.
 pub const UNDER_BLANKETS: i32 = 55;
+
+/// Water freezes at this, in Fahrenheit.
+pub const FREEZING: i32 = 32;
 
 /// Nights and days of a day of the year: the month's normals, else the plant's winter, else the owner's
 /// cool and warm spells.
@@ -28,6 +31,16 @@ pub fn air(day: Day, cure: &CurePolicy, rules: &Rules) -> Air {
         return cure.winter.value;
     }
     cure.usual()
+}
+
+/// As the takeoff says; else frost where the nights of some month freeze.
+pub fn exposure(takeoff: &Takeoff, cure: &CurePolicy) -> Exposure {
+    let mut months = (1..=12).filter_map(|month| cure.normals.of(month));
+    match &takeoff.head.exposure {
+        Some(said) => said.value,
+        None if months.any(|normal| normal.value.night <= FREEZING) => Exposure::Frost,
+        None => Exposure::Mild,
+    }
 }
 
 /// Whether a slab poured on a day must be kept from freezing.

@@ -16,6 +16,7 @@ use rust_decimal::Decimal;
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
 use rust_decimal_macros::dec;
 
+use super::season::FREEZING;
 use crate::input::book::Cement;
 use crate::values::{Percent, rounding};
 
@@ -23,8 +24,6 @@ use crate::values::{Percent, rounding};
 const ACTIVATION: f64 = 5000.0;
 /// Where the curves were measured: 23 °C in kelvin.
 const STANDARD: f64 = 23.0 + 273.15;
-/// At this and below no age is credited.
-const FREEZING: i32 = 32;
 
 impl Cement {
     /// a in days, and b.

@@ -73,8 +73,12 @@ class Labor:
         """What takes time only where the book rates it: laying covers, keeping wet by area or by the visit."""
         rates, found = self.book["rates"], []
         surface = lambda way: sum((s.area + s.face for s in self.slabs if s.curing == way), D(0))
+        covered = sum((s.area + s.face for s in self.slabs if self.lies_under(s)), D(0))
         if "cover slabs" in rates:
-            found.append(("cover slabs", surface("cover"), rates["cover slabs"], "place"))
+            found.append(("cover slabs", covered, rates["cover slabs"], "place"))
+        if "lift covers" in rates:
+            much = D(self.lifting()) if rates["lift covers"].endswith("per trip") else covered
+            found.append(("lift covers", much, rates["lift covers"], "return"))
         if self.wetting():
             found.append(("keep wet", self.wetting(), rates["keep wet"], "return"))
         elif "keep wet" in rates:
@@ -128,7 +132,7 @@ class Labor:
             entries = [self.book.get("finishes", {}).get(finish, {}) for finish in used]
             total += max((number(entry.get("trips", "0")) for entry in entries), default=D(0))
             total += self.also_returns(pour)
-        total += self.wetting()
+        total += self.wetting() + self.lifting()
         waits = {}
         for slab in self.slabs:
             if slab.seal:
