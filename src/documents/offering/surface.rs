@@ -79,10 +79,6 @@ pub(super) fn cured(of: Offering<'_>) -> String {
     said.collect()
 }
 
-fn any(of: Offering<'_>, way: Curing) -> bool {
-    slabs_of_all(of).any(|slab| slab.curing.value == way)
-}
-
 /// As quoted and with every choice.
 pub(super) fn slabs_of_all<'a>(of: Offering<'a>) -> impl Iterator<Item = &'a Slab> {
     let jobs = std::iter::once(of.takeoff).chain(of.takeoff.otherwise.values());
@@ -111,42 +107,51 @@ pub(super) fn meets_winter(of: Offering<'_>) -> bool {
 /// What to do and to leave, as far as this job has it.
 pub(super) fn care(of: Offering<'_>) -> Vec<Term> {
     let slabs = &of.takeoff.slabs;
-    let mut pairs = Vec::new();
-    let mut blankets = None;
-    if any(of, Curing::Compound) {
-        pairs.push(english::CURING_COAT);
-    }
-    if any(of, Curing::Cover) {
-        pairs.push(english::COVER);
-    }
-    if any(of, Curing::Wet) {
-        let visits = of.rules.rates.get("keep wet");
-        let visits = visits.is_some_and(|rate| rate.value.per.unit == Unit::Trip);
-        pairs.push(if visits {
-            english::WET_BY_US
-        } else {
-            english::WET
-        });
-    }
+    let mut terms = Vec::new();
+    let mut add = |(word, text): (&str, &str)| terms.push(Term::new(word, text));
     if let season::Frost::Protected { days } = season::frost(of) {
-        blankets = Some(Term::new(
-            english::BLANKETS.0,
-            english::BLANKETS.1.replace("{days}", &days.to_string()),
-        ));
+        let text = english::BLANKETS.1.replace("{days}", &days.to_string());
+        add((english::BLANKETS.0, &text));
+    }
+    let visits = of.rules.rates.get("keep wet");
+    let by_us = visits.is_some_and(|rate| rate.value.per.unit == Unit::Trip);
+    let ways = [
+        (Curing::Compound, english::CURING_COAT),
+        (Curing::Cover, english::COVER),
+        (
+            Curing::Wet,
+            if by_us {
+                english::WET_BY_US
+            } else {
+                english::WET
+            },
+        ),
+    ];
+    for (way, (word, text)) in ways {
+        if slabs.iter().any(|slab| slab.curing.value == way) {
+            add((word, text));
+        } else if slabs_of_all(of).any(|slab| slab.curing.value == way) {
+            add((&format!("If you choose so: {}", lower(word)), text));
+        }
     }
     if slabs.iter().any(|slab| slab.color.is_some()) {
-        pairs.push(english::COLOR);
+        add(english::COLOR);
     }
     if slabs.iter().any(|slab| slab.seal.is_some()) {
-        pairs.push(english::SEALED);
+        add(english::SEALED);
     }
     if meets_winter(of) {
-        pairs.push(english::FIRST_WINTER);
+        add(english::FIRST_WINTER);
     }
-    pairs.push(english::WATER);
-    let mut terms: Vec<Term> = blankets.into_iter().collect();
-    terms.extend(english::terms(&pairs));
+    add(english::WATER);
     terms
+}
+
+/// `keep it wet.`
+fn lower(word: &str) -> String {
+    let mut letters = word.chars();
+    let first = letters.next().into_iter().flat_map(char::to_lowercase);
+    first.chain(letters).collect()
 }
 
 /// One kind sentence on cracks, and one on color where there is any.
