@@ -16,7 +16,6 @@ mod cheaper_order;
 mod closed_day;
 mod closing_error;
 mod coat;
-mod cold_pour;
 mod colors;
 mod days_kept;
 mod deep_forms;
@@ -27,6 +26,8 @@ mod dowels_unused;
 mod even_risers;
 mod free_option;
 mod from_house;
+mod frost_depth;
+mod gather;
 mod groove;
 mod handrail;
 mod hard_trowel;
@@ -45,13 +46,17 @@ mod nothing_dug;
 mod one_day;
 mod past_pour;
 mod pinned_both_ways;
+mod pool;
+mod promise;
 mod promised;
 mod public_walk;
+mod ramp;
 mod risers;
 mod set_with_option;
 mod sets;
 mod siding;
 mod site;
+mod solid_steps;
 mod spacing;
 mod stale;
 mod standing;
@@ -65,6 +70,7 @@ mod two_mixes;
 mod unrated;
 mod vehicle;
 mod visits;
+mod weather;
 
 use std::sync::Arc;
 
@@ -72,8 +78,9 @@ use crate::costing::{Offer, Prices, Pricing, in_mix};
 use crate::geometry::Point;
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
-use crate::input::job::{Slab, Takeoff};
+use crate::input::job::{Exposure, Slab, Takeoff};
 use crate::reading::{At, Place, Problem};
+use crate::trade::curing::season;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::order::ConcreteOrder;
 use crate::values::{Day, Length, Money};
@@ -105,6 +112,11 @@ impl<'a> Case<'a> {
         }
     }
 
+    /// As it is said, or as the normals of the months have it.
+    fn exposure(self) -> Exposure {
+        season::exposure(self.takeoff, &self.business.cure)
+    }
+
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {
         self.book.rules.mixes.get(&slab.mix.value)
     }
@@ -125,10 +137,17 @@ pub fn advice(takeoff: &Takeoff, at: Pricing<'_>, offer: &Offer, quoted: Day) ->
         days,
         quoted,
     };
-    QUESTIONS
-        .iter()
-        .flat_map(|question| question(case))
-        .collect()
+    let asked = QUESTIONS.iter().flat_map(|question| question(case));
+    gather::gather(takeoff, asked.collect())
+}
+
+/// `` `walk`, `drive` and `pad` ``.
+fn listed<'a>(names: impl Iterator<Item = &'a str>) -> String {
+    let names: Vec<String> = names.map(|name| format!("`{name}`")).collect();
+    match &names[..] {
+        [most @ .., last] if !most.is_empty() => format!("{} and {last}", most.join(", ")),
+        few => few.concat(),
+    }
 }
 
 /// A question looks at the finished job and says what it would ask the owner to look at.
@@ -146,6 +165,7 @@ const QUESTIONS: &[Ask] = &[
     hard_trowel::ask,
     border::ask,
     coat::ask,
+    promise::ask,
     colors::ask,
     aggregate::ask,
     steel_room::ask,
@@ -156,6 +176,7 @@ const QUESTIONS: &[Ask] = &[
     from_house::ask,
     siding::ask,
     public_walk::ask,
+    ramp::ask,
     box_load::ask,
     box_place::ask,
     dowel_grip::ask,
@@ -166,6 +187,9 @@ const QUESTIONS: &[Ask] = &[
     treads::ask,
     even_risers::ask,
     handrail::ask,
+    solid_steps::ask,
+    frost_depth::ask,
+    pool::ask,
     deep_forms::ask,
     nothing_dug::ask,
     access::ask,
@@ -174,7 +198,7 @@ const QUESTIONS: &[Ask] = &[
     closed_day::ask,
     past_pour::ask,
     days_kept::ask,
-    cold_pour::ask,
+    weather::ask,
     two_mixes::ask,
     one_day::ask,
     sets::ask,

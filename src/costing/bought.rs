@@ -49,6 +49,7 @@ pub(super) fn policies<'a>(
         rules: &book.rules,
         order: &business.order,
         crew: &business.crew,
+        cure: &business.cure,
         pours,
     }
 }

@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import also, boxes, days, dowels, goods, job, labor, machines, named, orders, path, placing, reading, removal, sell, sides, site, slab, steel, touching
+from figures import also, boxes, days, dowels, goods, job, labor, machines, named, orders, path, placing, reading, removal, season, sell, sides, site, slab, steel, touching
 
 
 def down(value, step):
@@ -141,6 +141,8 @@ RULES = {
         job.Job, "written_in", lambda was: lambda self, chosen: was(self, [{**one, "trips": "1"} for one in chosen])
     ),
     "concrete is kept wet by nobody": instead(labor.Labor, "covers", lambda _: lambda _: []),
+    "no night is cold": instead(season.Season, "freezes", lambda _: lambda *_: False),
+    "what covers it is left on": instead(season.Season, "lifting", lambda _: lambda _: 0),
     "nobody comes to wet it": instead(labor.Labor, "wetting", lambda _: lambda _: D(0)),
     "no truck waits for the crew": instead(placing.Placing, "placing_of", lambda _: lambda *_: D(0)),
     "an order has no smallest charge": instead(job.Job, "least_charges", lambda _: lambda _: []),

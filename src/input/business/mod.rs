@@ -25,6 +25,7 @@ use crate::reading::keys::keys;
 use crate::reading::{
     At, Fields, FormatOne, FromKey, Group as _, Node, Place, Problem, Problems, Read,
 };
+use crate::values::Length;
 
 keys! {
     /// Everything `business.yaml` says.
@@ -52,7 +53,7 @@ keys! {
         kinds: BTreeMap<String, Kind> = "kinds" as "keys by kind", required,
             "what is usual for each kind of slab", "{patio: {thickness: 4 in, mix: exterior}}";
         cure: CurePolicy = "cure", none, "temperatures and waiting times", "{cool: 60, warm: 80}";
-        promises: Vec<String> = "promises", none,
+        promises: Vec<At<String>> = "promises" as "list of sentences", none,
             "what the workmanship promise covers", "[We come back within a year.]";
         assumptions: Vec<String> = "assumptions", none,
             "what every quote counts on", "[Water and power at the house]";
@@ -61,6 +62,8 @@ keys! {
             "unit prices for what nobody could see, in dollars or made of items",
             "[Soft soil out: 150.00 per cu yd]", by unforeseen::read, of unforeseen::MadeOf;
         terms: Vec<String> = "terms", none, "your terms", "[Invoices are due in 10 days.]";
+        frost_depth: Option<At<Length>> = "frost depth", else "nobody is told of it",
+            "how deep the ground freezes where you work; what carries a building goes below it", "36 in";
         site: SitePolicy = "site" as "keys by question", none,
             "usual answers about a site, and which questions are asked",
             "{washout: on site, ask: [overhead wires]}";

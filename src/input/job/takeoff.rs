@@ -131,6 +131,9 @@ pub struct Slab {
     pub openings: Vec<Opening>,
     pub boxes: Vec<super::SetBox>,
     pub around: super::Around,
+    /// Where it is said; `Slab::carries` and `Slab::is_inside` answer in any case.
+    pub carries: Option<At<super::Carries>>,
+    pub inside: Option<At<bool>>,
     /// Nobody said where it lies.
     pub stands_alone: bool,
     /// The slab it stands on.

@@ -124,7 +124,7 @@ pub(super) fn of_slabs(
         memo,
     );
     making.extend(placing);
-    let after = built_in(tasks::after_placing(work, list.by.rules), list);
+    let after = built_in(tasks::after_placing(work, list.by), list);
     making.extend(timed(after, work, list, memo));
     SlabTasks {
         making,

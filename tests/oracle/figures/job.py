@@ -17,6 +17,7 @@ from .orders import Orders
 from .placing import Placing
 from .reading import amount, cents, inches, known, load, number, percent, singular, up
 from .removal import Removal
+from .season import Season
 from .sell import Sell
 from .site import Site
 from .slab import Slab
@@ -26,13 +27,13 @@ JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "expo
 JOB |= {"allowance", "hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
 JOB |= {"not included", "notes", "price", "discounts", "difficulty", "left alone", "site", "trips"}
 BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
-BUSINESS |= {"payments of a short job", "promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
+BUSINESS |= {"payments of a short job", "promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers", "frost depth"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
 BOOK |= {"finishes", "colors", "sealers", "disposal", "supply", "pump", "buggy", "use", "rates"}
 BOOK |= {"dowels", "boxes", "site", "also", "way"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
-USE |= {"vapor retarder", "curing cover"}
+USE |= {"vapor retarder", "curing cover", "blankets"}
 ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work", "stage", "taxed", "group"}
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
 ORDER |= {"buy": "as needed"}
@@ -57,7 +58,7 @@ class Line(NamedTuple):
     each: D | None = None
 
 
-class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Placing, Sell):
+class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Placing, Season, Sell):
     ordering: dict = {}
 
     def __init__(self, takeoff, business, book, today):

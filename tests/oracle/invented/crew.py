@@ -14,6 +14,8 @@ def units(c, shop):
     """Work rated by the minute, and work that is rated by some only, now and then."""
     if c.often(0.3, "covers are laid"):
         shop["rates"]["cover slabs"] = f"{c.decimal(30, 120)} hours per 100 sq ft"
+    if c.often(0.4, "covers are lifted"):
+        shop["rates"]["lift covers"] = c.one("{} hours per 100 sq ft", "{} hours per trip").format(c.decimal(30, 120))
     if c.often(0.4, "kept wet"):
         shop["rates"]["keep wet"] = c.one("{} hours per 100 sq ft", "{} crew hours per trip").format(c.decimal(30, 120))
     for task in ("place by chute", "bars", "finish broom", "drill holes"):

@@ -35,7 +35,7 @@ pub(super) fn bars(
     Ok(Some(bars))
 }
 
-/// Class B is a rule for structural concrete: 2,500 psi or more (ACI 318-19 19.2.1.1, from memory).
+/// Class B is a rule for structural concrete: 2,500 psi or more (ACI 318-19 19.2.1.1, not read).
 fn strong_enough(
     bar: &str,
     stock: &BarStock,

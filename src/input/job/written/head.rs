@@ -32,7 +32,8 @@ keys! {
         quoted: Option<Day> = "quoted", else "today, or `--on`", "the day of the quote", "2026-05-04";
         pours: Vec<PourWritten> = "pour" as "date or list", else "quote day and lead time",
             "the day of the pour; prices are those of this day", "2026-06-15", by pours, of PourWritten;
-        exposure: At<Exposure> = "exposure", usual "mild", "mild, frost or salt (de-icer is expected)", "frost";
+        exposure: Option<At<Exposure>> = "exposure", else "frost where a normal night of business.yaml freezes, else mild",
+            "mild, frost or salt (de-icer is expected)", "frost";
         access: Access = "access" as "word or keys", else "chute", "how concrete reaches the slab",
             "{by: wheelbarrow, distance: 85 ft, gate: 42 in}", by access, of Access;
         /// A zone of the price book.
