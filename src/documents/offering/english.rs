@@ -30,7 +30,7 @@ pub const CURING_COAT: (&str, &str) = (
 pub const COVER: (&str, &str) = ("Cover.", "Leave it in place until we take it off.");
 pub const WET: (&str, &str) = (
     "Keep it wet.",
-    "For seven days, all over and all day: a lawn sprinkler or wet cloth will do. A day that it dries out is lost.",
+    "For seven days, all over: a sprinkler or wet cloth will do.",
 );
 pub const WET_BY_US: (&str, &str) = (
     "Kept wet.",

@@ -131,7 +131,7 @@ pub(super) fn care(of: Offering<'_>) -> Vec<Term> {
         if slabs.iter().any(|slab| slab.curing.value == way) {
             add((word, text));
         } else if slabs_of_all(of).any(|slab| slab.curing.value == way) {
-            add((&format!("If you choose so: {}", lower(word)), text));
+            add((&format!("If chosen: {}", lower(word)), text));
         }
     }
     if slabs.iter().any(|slab| slab.color.is_some()) {
