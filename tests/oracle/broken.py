@@ -164,7 +164,7 @@ RULES = {
     "own rules take no time": instead(also.Also, "also_tasks", lambda _: lambda *_: []),
     "own rules replace nothing": instead(also.Also, "left", lambda _: lambda self, built_in, slab, much: much),
     "own rules serve every slab": instead(also.Also, "serves", lambda _: lambda *_: True),
-    "own rules bring nobody back": instead(also.Also, "also_returns", lambda _: lambda *_: D(0)),
+    "own rules bring the crew back three times": instead(also.Also, "also_returns", more(3)),
     "own rules are never over so much": instead(
         also.Also, "goes_by", lambda was: lambda self, name, rule: was(self, name, {k: v for k, v in rule.items() if k != "over"})
     ),
