@@ -1,7 +1,7 @@
 //! Would two pours cost less on one day?
 
 use super::Case;
-use crate::costing::in_pour;
+use crate::costing::{in_pour, saving};
 use crate::reading::Problem;
 use crate::tables::Source;
 
@@ -18,7 +18,8 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         }
         let (to, from) = (*first, *second);
         let quoted = case.offer.quoted();
-        let (_, saves) = in_pour(case.takeoff, quoted, from, to, case.pricing())?;
+        let together = in_pour(case.takeoff, from, to);
+        let saves = saving(&together, quoted, case.pricing())?;
         let (earlier, later) = (one.day.as_ref()?, other.day.as_ref()?);
         let message = format!(
             "pours {} and {} cost {saves} less on one day",

@@ -49,6 +49,7 @@ pub(super) fn policies<'a>(
         rules: &book.rules,
         order: &business.order,
         crew: &business.crew,
+        pour_day: &business.pour_day,
         pours,
     }
 }

@@ -149,36 +149,27 @@ fn changed(
     other
 }
 
-/// The job with all of this order of another mix, and what that saves.
-pub fn in_mix(
-    taken: &Takeoff,
-    plain: &Priced,
-    order: &ConcreteOrder,
-    mix: &At<String>,
-    at: Pricing<'_>,
-) -> Option<(Takeoff, Money)> {
+/// The job with all of this order of another mix.
+pub fn in_mix(taken: &Takeoff, order: &ConcreteOrder, mix: &At<String>) -> Takeoff {
     let to_it = |slab: &mut Slab| slab.mix = mix.clone();
-    let other = changed(taken, |slab| order.takes(slab), to_it);
-    saving(other, plain, at)
+    changed(taken, |slab| order.takes(slab), to_it)
 }
 
-/// The job with all slabs of one pour in another, and what that saves.
-pub fn in_pour(
-    taken: &Takeoff,
-    plain: &Priced,
-    from: usize,
-    to: usize,
-    at: Pricing<'_>,
-) -> Option<(Takeoff, Money)> {
+/// The job with all slabs of one pour in another.
+pub fn in_pour(taken: &Takeoff, from: usize, to: usize) -> Takeoff {
     let to_it = |slab: &mut Slab| slab.placement = to;
-    let other = changed(taken, |slab| slab.placement == from, to_it);
-    saving(other, plain, at)
+    changed(taken, |slab| slab.placement == from, to_it)
 }
 
-fn saving(other: Takeoff, plain: &Priced, at: Pricing<'_>) -> Option<(Takeoff, Money)> {
-    let direct = plain.totals().direct;
+/// The job another way, by its own orders; none where it cannot be had or has no price.
+pub fn otherwise(other: &Takeoff, at: Pricing<'_>) -> Option<Priced> {
     let mut problems = Problems::default();
-    let priced = ordered(&other, at, &mut Memo::default(), &mut problems);
-    let saves = direct - priced.totals().direct;
-    (problems.is_empty() && Money::ZERO < saves).then_some((other, saves))
+    let priced = ordered(other, at, &mut Memo::default(), &mut problems);
+    problems.is_empty().then_some(priced)
+}
+
+/// What the job another way saves of direct cost, where it does.
+pub fn saving(other: &Takeoff, plain: &Priced, at: Pricing<'_>) -> Option<Money> {
+    let saves = plain.totals().direct - otherwise(other, at)?.totals().direct;
+    (Money::ZERO < saves).then_some(saves)
 }

@@ -3,6 +3,7 @@
 mod covers;
 mod machines;
 mod placing;
+mod pour_day;
 mod removal;
 mod set;
 mod stages;
@@ -12,6 +13,7 @@ mod tasks;
 mod time;
 
 pub(super) use placing::placing;
+pub use pour_day::PourDay;
 pub use stages::StageHours;
 
 use std::sync::Arc;
@@ -52,6 +54,10 @@ pub struct TaskHours {
 /// Everything about the crew's time.
 #[derive(Clone, Debug)]
 pub struct Crew {
+    /// In the crew on this job.
+    pub people: Quantity,
+    /// The day of each pour.
+    pub pours: Vec<PourDay>,
     pub tasks: Vec<TaskHours>,
     pub stages: Vec<StageHours>,
     /// All tasks together.
@@ -154,7 +160,11 @@ pub(super) fn crew(
     let shares = tasks.iter().flat_map(|task| task.shares.iter().copied());
     let shares: Shares = shares.collect();
     let planned = work.takeoff.head.trips.as_ref();
-    let crew = time::time(tasks, of_slabs.returns.clone(), planned, list);
+    let pours = pour_day::pour_days(work, &tasks, list);
+    let crew = Crew {
+        pours,
+        ..time::time(tasks, of_slabs.returns.clone(), planned, list)
+    };
     charge(&crew, shares, list);
     machines::buggies(work, list);
     machines::breaker(removals, &crew, list);
