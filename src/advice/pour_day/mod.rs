@@ -3,12 +3,13 @@
 mod faults;
 mod ways;
 
+use std::cmp::Ordering;
+
 use faults::{Fault, faults};
-use ways::{Way, ways};
+use ways::{MOST_POURS, Way, ways};
 
 use super::Case;
-use crate::input::job::Method;
-use crate::reading::Problem;
+use crate::reading::{Place, Problem};
 use crate::tables::Source;
 use crate::trade::Quantity;
 use crate::trade::crew::PourDay;
@@ -44,7 +45,7 @@ fn about(case: Case<'_>, day: &PourDay) -> Option<Problem> {
 }
 
 /// Where its slabs stand.
-fn placed(case: Case<'_>, day: &PourDay) -> crate::reading::Place {
+fn placed(case: Case<'_>, day: &PourDay) -> Place {
     let mut slabs = case.takeoff.slabs.iter();
     let largest = slabs.find(|slab| slab.placement == day.pour);
     largest.map_or(case.takeoff.place, |slab| slab.place)
@@ -90,44 +91,33 @@ fn said(case: Case<'_>, day: &PourDay, fault: Fault) -> String {
 /// At most so many ways are told.
 const TOLD: usize = 4;
 
+/// A line each, in the words of the takeoff where it has any.
 fn told(case: Case<'_>, ways: &[Way]) -> String {
-    let ending = format!(
+    let rules = format!(
         "the rules of thumb stand under `pour day` of the business ({})",
         Source::PRACTICE
     );
+    let most = case.business.pour_day.most_people.value.number();
     if ways.is_empty() {
-        let most = case.business.pour_day.most_people.value.number();
         return format!(
-            "no single change does it, nor {most} people with any of them: think it over by hand; {ending}"
+            "no other way to place it, no smaller trucks and no {most} people do it, in one pour or in {MOST_POURS}; think it over by hand; {rules}"
         );
     }
-    let priced = ways.iter().take(TOLD).map(|way| {
-        let price = if way.more < Money::ZERO {
-            format!("{} less", Money::ZERO - way.more)
-        } else {
-            format!("{} more", way.more)
-        };
+    let heading = format!("what does it, with the whole job priced each way, before tax; {rules}");
+    let ways = ways.iter().take(TOLD).map(|way| {
         let about = if way.is_about { "about " } else { "" };
+        let price = match way.more.cmp(&Money::ZERO) {
+            Ordering::Less => format!("{} less", Money::ZERO - way.more),
+            Ordering::Equal => "for the same price".to_owned(),
+            Ordering::Greater => format!("{} more", way.more),
+        };
         format!("{}: {about}{price}", way.words)
     });
-    let priced: Vec<String> = priced.collect();
-    format!(
-        "what does it, the whole job priced each way, before tax: {}; {ending}",
-        priced.join("; ")
-    )
+    let lines: Vec<String> = std::iter::once(heading).chain(ways).collect();
+    lines.join("\n")
 }
 
 /// At most two places.
 fn short(quantity: &Quantity) -> String {
     rounding::to_places(quantity.value(), 2).normalize().to_string()
-}
-
-/// What the owner calls it.
-const fn called(method: Method) -> &'static str {
-    match method {
-        Method::Chute => "by the chute",
-        Method::Wheelbarrow => "by wheelbarrow",
-        Method::Buggy => "by buggy",
-        Method::Pump => "by pump",
-    }
 }

@@ -3,7 +3,6 @@
 use rust_decimal::Decimal;
 
 use super::faults::{Fault, faults};
-use super::called;
 use crate::advice::{Case, access, narrow_gate, suits};
 use crate::costing::{Priced, Prices, Pricing, otherwise};
 use crate::input::job::{Method, Takeoff};
@@ -36,7 +35,7 @@ struct Other<'a> {
 }
 
 /// Into at most so many pours is one parted.
-const MOST_POURS: usize = 6;
+pub(super) const MOST_POURS: usize = 6;
 
 /// Every way found, the cheapest first.
 pub(super) fn ways(case: Case<'_>, day: &PourDay) -> Vec<Way> {
@@ -55,7 +54,7 @@ pub(super) fn ways(case: Case<'_>, day: &PourDay) -> Vec<Way> {
     found.extend(as_it_is.with_people());
     for method in Method::ALL {
         if let Some(takeoff) = placed_by(case, day, method) {
-            found.extend(plain(takeoff, vec![called(method).to_owned()]).fewest());
+            found.extend(plain(takeoff, vec![format!("`by: {}`", method.name())]).fewest());
         }
     }
     for (takeoff, words) in in_mixes(case, day) {
@@ -110,7 +109,7 @@ fn in_mixes<'a>(
         slower.filter_map(move |name| {
             let mix = At::new(name.clone(), order.mix.place);
             let takeoff = suits(case, order, &mix)?;
-            Some((takeoff, format!("`{name}`, which sets more slowly")))
+            Some((takeoff, format!("`mix: {name}`")))
         })
     })
 }
@@ -126,10 +125,10 @@ fn in_pours(case: Case<'_>, day: &PourDay, into: usize) -> Option<(bool, Way)> {
                 continue;
             };
             let words = match (found.has_cuts, found.is_about) {
-                (false, _) => format!("in {into} pours, whole slabs each"),
+                (false, _) => format!("in {into} pours of whole slabs"),
                 (true, false) => format!("in {into} pours with bulkheads between"),
                 (true, true) => {
-                    format!("in {into} pours with bulkheads between, reckoned on rectangles as large")
+                    format!("in {into} pours with bulkheads between (reckoned on rectangles as large)")
                 }
             };
             let mut days = case.days.to_vec();
@@ -176,7 +175,7 @@ impl Other<'_> {
             let mut takeoff = self.takeoff.clone();
             let said = Amount::new(people, Unit::Plain);
             takeoff.head.people = Some(At::new(said, takeoff.place));
-            self.changed(takeoff, format!("{people} people")).with_trucks()
+            self.changed(takeoff, format!("`people: {people}`")).with_trucks()
         };
         // Nothing is gained by asking for fewer where the most cannot.
         if most < people || with(most).is_none() {
@@ -221,7 +220,7 @@ impl Other<'_> {
         let mut takeoff = self.takeoff.clone();
         let said = Amount::new(yards, Unit::CubicYard);
         takeoff.head.truck = Some(At::new(said, takeoff.place));
-        let other = self.changed(takeoff, format!("no more than {said} on a truck"));
+        let other = self.changed(takeoff, format!("`truck: {said}`"));
         let priced = other.priced()?;
         let is_left = other.faults(&priced).is_empty();
         is_left.then(|| other.way(&priced))
@@ -261,7 +260,7 @@ impl Other<'_> {
 
     fn way(&self, priced: &Priced) -> Way {
         Way {
-            words: self.words.join(", "),
+            words: self.words.join(" and "),
             more: priced.totals().price - self.before,
             is_about: self.is_about,
         }
