@@ -9,6 +9,7 @@ use rust_decimal::Decimal;
 
 use super::crew::Crew;
 use super::measure::SlabQuantities;
+use super::working::Quantity;
 use crate::geometry::{Compass, Outline, Point};
 use crate::input::job::{EdgeKind, EdgePart, Meets, Slab, Takeoff};
 use crate::input::phrases::SizePhrase;
@@ -47,7 +48,9 @@ pub fn parted(
         let slabs = takeoff.slabs.iter().zip(found).enumerate();
         slabs.filter(|(_, (slab, _))| slab.placement == pour)
     };
-    let yards: Decimal = members().map(|(_, (_, found))| found.concrete.value()).sum();
+    let yards: Decimal = members()
+        .map(|(_, (_, found))| found.concrete.value())
+        .sum();
     let even = yards / Decimal::from(into);
     let (mut pieces, mut before, mut is_about) = (Vec::new(), takeoff.clone(), false);
     for (i, (slab, found)) in members() {
@@ -58,7 +61,11 @@ pub fn parted(
             many if cutting && 1 < many && slab.sections.steps.is_none() => many,
             _ => {
                 let slab = Slab::clone(slab);
-                pieces.push(Piece { of: i, slab, yards: own });
+                pieces.push(Piece {
+                    of: i,
+                    slab,
+                    yards: own,
+                });
                 continue;
             }
         };
@@ -91,7 +98,7 @@ pub fn parted(
             other.slabs.push(Arc::new(slab));
         }
     }
-    let came = crew.trips.value() - crew.returns.as_ref().map_or(Decimal::ZERO, |back| back.value());
+    let came = crew.trips.value() - crew.returns.as_ref().map_or(Decimal::ZERO, Quantity::value);
     let trips = Amount::new(came + Decimal::from(into - 1), Unit::Trip);
     other.head.trips = Some(At::new(trips, takeoff.place));
     Some(Parted {
@@ -110,9 +117,16 @@ fn is_plain(slab: &Slab) -> bool {
 /// A rectangle of its area, as long as it is the longer way.
 fn as_rectangle(slab: &Slab, area: Decimal) -> Slab {
     let (low, high) = slab.outline.bounds();
-    let (x, y) = (Length::nanometres(high.x - low.x), Length::nanometres(high.y - low.y));
+    let (x, y) = (
+        Length::nanometres(high.x - low.x),
+        Length::nanometres(high.y - low.y),
+    );
     let across = |long: Length| Length::of_feet(area / long.feet());
-    let (x, y) = if y <= x { (x, across(x)) } else { (across(y), y) };
+    let (x, y) = if y <= x {
+        (x, across(x))
+    } else {
+        (across(y), y)
+    };
     let open = |side| EdgePart {
         side,
         kind: EdgeKind::Open,
@@ -150,15 +164,24 @@ fn piece(slab: &Slab, n: usize, many: usize) -> Slab {
     let is_east_west = y <= x;
     let long = if is_east_west { x } else { y };
     let at = |n: usize| {
-        let (n, many) = (i128::try_from(n).unwrap_or(0), i128::try_from(many).unwrap_or(1));
+        let (n, many) = (
+            i128::try_from(n).unwrap_or(0),
+            i128::try_from(many).unwrap_or(1),
+        );
         i64::try_from(i128::from(long) * n / many).unwrap_or(long)
     };
     let (from, to) = (at(n), at(n + 1));
     let own = Length::nanometres(to - from);
     let (corner, size) = if is_east_west {
-        (Point::new(low.x + from, low.y), (own, Length::nanometres(y)))
+        (
+            Point::new(low.x + from, low.y),
+            (own, Length::nanometres(y)),
+        )
     } else {
-        (Point::new(low.x, low.y + from), (Length::nanometres(x), own))
+        (
+            Point::new(low.x, low.y + from),
+            (Length::nanometres(x), own),
+        )
     };
     let mut edges = Vec::new();
     for part in &slab.edges {
@@ -173,8 +196,14 @@ fn piece(slab: &Slab, n: usize, many: usize) -> Slab {
         };
         let side = side_of(facing);
         if is_along {
-            let (start, end) = if is_back { (long - to, long - from) } else { (from, to) };
-            let (first, last) = part.stretch.unwrap_or((Length::ZERO, Length::nanometres(long)));
+            let (start, end) = if is_back {
+                (long - to, long - from)
+            } else {
+                (from, to)
+            };
+            let (first, last) = part
+                .stretch
+                .unwrap_or((Length::ZERO, Length::nanometres(long)));
             let (first, last) = (
                 first.as_nanometres().max(start) - start,
                 last.as_nanometres().min(end) - start,
@@ -182,7 +211,11 @@ fn piece(slab: &Slab, n: usize, many: usize) -> Slab {
             if first < last {
                 let stretch = Some((Length::nanometres(first), Length::nanometres(last)));
                 let stretch = stretch.filter(|_| last - first < to - from);
-                edges.push(EdgePart { side, stretch, ..*part });
+                edges.push(EdgePart {
+                    side,
+                    stretch,
+                    ..*part
+                });
             }
         } else {
             // Sides that look west and south are those of the first piece, the others of the last.
@@ -218,7 +251,11 @@ fn share_out(pieces: &mut [Piece], placements: usize, pour: usize, into: usize) 
     for i in order {
         let least = (0..into).min_by_key(|day| days[*day]).unwrap_or(0);
         days[least] += pieces[i].yards;
-        pieces[i].slab.placement = if least == 0 { pour } else { placements + least - 1 };
+        pieces[i].slab.placement = if least == 0 {
+            pour
+        } else {
+            placements + least - 1
+        };
     }
 }
 
@@ -235,7 +272,11 @@ fn bulkheads(pieces: &mut [Piece]) {
         let (a, b) = (&mut one.slab, &mut other.slab);
         let is_east_west = a.outline.bounds().0.y == b.outline.bounds().0.y;
         let (end, start) = if is_east_west { (1, 3) } else { (2, 0) };
-        let depth = a.thickness.value.thick.map_or(a.thickness.value.thin, |(thick, _)| thick);
+        let depth = a
+            .thickness
+            .value
+            .thick
+            .map_or(a.thickness.value.thin, |(thick, _)| thick);
         let form = (EdgeKind::Bulkhead, Meets::Depth(depth));
         let none = (EdgeKind::Joined, Meets::Nothing);
         let (mine, theirs) = match a.placement.cmp(&b.placement) {

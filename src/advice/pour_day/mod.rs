@@ -36,7 +36,10 @@ fn about(case: Case<'_>, day: &PourDay) -> Option<Problem> {
         Fault::Truck => ("truck-too-slow", by),
         Fault::Reach => {
             let distance = access.distance.as_ref();
-            ("chute-too-short", distance.map_or(by, |distance| distance.place))
+            (
+                "chute-too-short",
+                distance.map_or(by, |distance| distance.place),
+            )
         }
     };
     let help = told(case, &ways(case, day));
@@ -119,5 +122,7 @@ fn told(case: Case<'_>, ways: &[Way]) -> String {
 
 /// At most two places.
 fn short(quantity: &Quantity) -> String {
-    rounding::to_places(quantity.value(), 2).normalize().to_string()
+    rounding::to_places(quantity.value(), 2)
+        .normalize()
+        .to_string()
 }

@@ -128,7 +128,9 @@ fn in_pours(case: Case<'_>, day: &PourDay, into: usize) -> Option<(bool, Way)> {
                 (false, _) => format!("in {into} pours of whole slabs"),
                 (true, false) => format!("in {into} pours with bulkheads between"),
                 (true, true) => {
-                    format!("in {into} pours with bulkheads between (reckoned on rectangles as large)")
+                    format!(
+                        "in {into} pours with bulkheads between (reckoned on rectangles as large)"
+                    )
                 }
             };
             let mut days = case.days.to_vec();
@@ -175,7 +177,8 @@ impl Other<'_> {
             let mut takeoff = self.takeoff.clone();
             let said = Amount::new(people, Unit::Plain);
             takeoff.head.people = Some(At::new(said, takeoff.place));
-            self.changed(takeoff, format!("`people: {people}`")).with_trucks()
+            self.changed(takeoff, format!("`people: {people}`"))
+                .with_trucks()
         };
         // Nothing is gained by asking for fewer where the most cannot.
         if most < people || with(most).is_none() {
@@ -209,9 +212,10 @@ impl Other<'_> {
         }
         let supply = self.case.book.rules.supply.as_ref()?;
         let step = supply.sold_in.value.value;
-        let yards = match step.is_zero() {
-            true => least?,
-            false => rounding::whole_below(least? / step) * step,
+        let yards = if step.is_zero() {
+            least?
+        } else {
+            rounding::whole_below(least? / step) * step
         };
         // No plant sends out a truck with less than a yard.
         if yards < Decimal::ONE || yards < supply.smallest.value.value {

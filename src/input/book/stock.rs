@@ -50,8 +50,15 @@ fn some_setting(at: At<Percent>, _: &str, problems: &mut Problems) -> Read<At<Pe
     if !at.value.number().is_zero() {
         return Ok(at);
     }
-    let problem = Problem::new("not-above-zero", "concrete that sets at once cannot be placed");
-    Err(problems.push(problem.at(at.place).help("write `150%` for a mix that sets in half as long again")))
+    let problem = Problem::new(
+        "not-above-zero",
+        "concrete that sets at once cannot be placed",
+    );
+    Err(problems.push(
+        problem
+            .at(at.place)
+            .help("write `150%` for a mix that sets in half as long again"),
+    ))
 }
 
 fn pounds_of_cement(at: At<Ratio>, key: &str, problems: &mut Problems) -> Read<At<Ratio>> {

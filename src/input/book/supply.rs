@@ -41,7 +41,11 @@ keys! {
 
 impl Supply {
     /// The same, with no more on a truck than this, and trucks filled this way, where either is said.
-    pub fn with_trucks(&self, most: Option<&At<Amount>>, filling: Option<Filling>) -> Cow<'_, Self> {
+    pub fn with_trucks(
+        &self,
+        most: Option<&At<Amount>>,
+        filling: Option<Filling>,
+    ) -> Cow<'_, Self> {
         let less = most.filter(|most| most.value.value < self.truck.value.value);
         if less.is_none() && filling.is_none() {
             return Cow::Borrowed(self);

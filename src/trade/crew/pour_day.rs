@@ -84,18 +84,31 @@ fn pour_day(
     let mixed = hours_of(&|name| name == "mix bags");
     let finish = hours_of(&|name| !is_placing(name) && name != AFTERWARDS);
     let cover = hours_of(&|name| name == AFTERWARDS);
-    let placed: Vec<&Quantity> = orders().filter_map(|(_, order)| order.placing.as_ref()).collect();
+    let placed: Vec<&Quantity> = orders()
+        .filter_map(|(_, order)| order.placing.as_ref())
+        .collect();
     let people = people(list.by.crew);
     let truck = orders()
         .filter_map(|(i, order)| Some((i, longest_truck(order, &tally)?)))
-        .reduce(|one, other| if one.1.value() < other.1.value() { other } else { one });
+        .reduce(|one, other| {
+            if one.1.value() < other.1.value() {
+                other
+            } else {
+                one
+            }
+        });
     let yards = orders().map(|(_, order)| &order.placed);
     let rule = "orders of the pour added up, as placed";
     let yards = tally.between(rule, "concrete", Unit::CubicYard, sum(yards));
     let rule = "the plant's minutes to discharge − those on the road";
     let discharge = Quantity::said("discharge within", &supply.discharge);
     let road = Quantity::said("on the road", &supply.on_the_road);
-    let truck_may = tally.between(rule, "truck may stand", Unit::Minute, of(&discharge) - &road);
+    let truck_may = tally.between(
+        rule,
+        "truck may stand",
+        Unit::Minute,
+        of(&discharge) - &road,
+    );
     if let Some((_, minutes)) = &truck {
         tally.show([minutes, &truck_may]);
     }
@@ -193,7 +206,9 @@ fn trucks(orders: &[&ConcreteOrder], between: &Quantity) -> Term {
         rest.push((minutes.clone(), order.order.value()));
     }
     let minutes = |rest: &[(Quantity, Decimal)]| -> Decimal {
-        rest.iter().map(|(minutes, yards)| minutes.value() * yards).sum()
+        rest.iter()
+            .map(|(minutes, yards)| minutes.value() * yards)
+            .sum()
     };
     let (mut waited, mut left) = (0, rest.clone());
     let mut longest = minutes(&rest);
@@ -205,7 +220,11 @@ fn trucks(orders: &[&ConcreteOrder], between: &Quantity) -> Term {
         }
     }
     let unloaded = left.iter().filter(|(_, yards)| !yards.is_zero());
-    let unloaded = unloaded.map(|(minutes, yards)| number(*yards) * minutes);
+    let unloaded = unloaded.map(|(minutes, yards)| {
+        let yards = Amount::new(*yards, Unit::CubicYard);
+        let working = Working::plan("on the trucks from then on", Vec::new(), "");
+        of(&Quantity::new("unloaded", yards, working)) * minutes
+    });
     let unloaded = unloaded.reduce(|a, b| a + b).unwrap_or_else(|| number(0));
     match waited {
         0 => unloaded,
@@ -234,7 +253,9 @@ fn setting(
             "setting time halves for 20 °F more and doubles for 20 less; a rule of thumb",
         ),
     );
-    let mixes = orders.iter().filter_map(|order| list.by.rules.mixes.get(&order.mix.value));
+    let mixes = orders
+        .iter()
+        .filter_map(|order| list.by.rules.mixes.get(&order.mix.value));
     let first = mixes.min_by_key(|mix| mix.setting.value.number());
     let mut term = of(&Quantity::said("setting at 70 °F", &policy.setting)) * &factor;
     if let Some(mix) = first

@@ -22,11 +22,7 @@ pub(super) fn not_standing(rule: &'static str, tally: &Tally<'_>) -> Quantity {
 }
 
 /// Minutes each truck stands past its free ones, whole minutes a truck.
-pub(super) fn standing(
-    order: &ConcreteOrder,
-    supply: &Supply,
-    tally: &Tally<'_>,
-) -> Quantity {
+pub(super) fn standing(order: &ConcreteOrder, supply: &Supply, tally: &Tally<'_>) -> Quantity {
     let Some(per_yard) = &order.unloading else {
         return not_standing("", tally);
     };

@@ -14,11 +14,23 @@ pub(super) fn days(sheet: &Sheet<'_>) -> Vec<String> {
         return Vec::new();
     }
     let head = [
-        "pour", "cu yd", "trucks", "truck, min", "may", "place, h", "finish, h", "sets in, h", "day, h", "may",
+        "pour",
+        "cu yd",
+        "trucks",
+        "truck, min",
+        "may",
+        "place, h",
+        "finish, h",
+        "sets in, h",
+        "day, h",
+        "may",
     ];
     let mut rows = vec![head.map(str::to_owned).to_vec()];
     rows.extend(placed().map(|day| row(sheet, day)));
-    let mut out = vec![format!("POUR DAYS, with {} people", crew.people.amount().number())];
+    let mut out = vec![format!(
+        "POUR DAYS, with {} people",
+        crew.people.amount().number()
+    )];
     out.extend(table(&[&[Left][..], &[Right; 9]].concat(), &rows));
     out
 }
