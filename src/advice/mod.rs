@@ -18,6 +18,7 @@ mod closing_error;
 mod coat;
 mod cold_pour;
 mod colors;
+mod days_kept;
 mod deep_forms;
 mod deposit;
 mod dowel_grip;
@@ -32,6 +33,7 @@ mod hard_trowel;
 mod holds;
 mod index_tells;
 mod isolation;
+mod layout;
 mod margin;
 mod mesh_roll;
 mod minimum;
@@ -41,7 +43,6 @@ mod no_joints;
 mod no_zone;
 mod nothing_dug;
 mod one_day;
-mod panel_shape;
 mod past_pour;
 mod pinned_both_ways;
 mod pour_day;
@@ -59,6 +60,7 @@ mod steel_room;
 mod strength;
 mod tax_tells;
 mod thin_slab;
+mod together;
 mod treads;
 mod two_mixes;
 mod unrated;
@@ -68,13 +70,14 @@ mod visits;
 use std::sync::Arc;
 
 use crate::costing::{Offer, Prices, Pricing, in_mix, saving};
+use crate::geometry::Point;
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Slab, Takeoff};
 use crate::reading::{At, Place, Problem};
 use crate::trade::measure::SlabQuantities;
 use crate::trade::order::ConcreteOrder;
-use crate::values::{Day, Money};
+use crate::values::{Day, Length, Money};
 
 /// Everything a question may look at.
 #[derive(Clone, Copy)]
@@ -137,7 +140,7 @@ const QUESTIONS: &[Ask] = &[
     narrow_slab::ask,
     spacing::ask,
     no_joints::ask,
-    panel_shape::ask,
+    layout::ask,
     groove::ask,
     strength::ask,
     air::ask,
@@ -172,6 +175,7 @@ const QUESTIONS: &[Ask] = &[
     pour_day::ask,
     closed_day::ask,
     past_pour::ask,
+    days_kept::ask,
     cold_pour::ask,
     two_mixes::ask,
     one_day::ask,
@@ -191,6 +195,7 @@ const QUESTIONS: &[Ask] = &[
     minimum::ask,
     margin::ask,
     deposit::ask,
+    together::ask,
     tax_tells::ask,
     index_tells::ask,
 ];
@@ -215,7 +220,8 @@ fn suits(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Takeo
 /// What it saves to order this mix instead, where it suits.
 fn serves(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Money> {
     let takeoff = suits(case, from, mix)?;
-    saving(&takeoff, case.offer.quoted(), case.pricing())
+    let (_, saves) = saving(&takeoff, case.offer.quoted(), case.pricing())?;
+    Some(saves)
 }
 
 fn does_for(mix: &Mix, other: &Mix) -> bool {
@@ -229,6 +235,14 @@ fn limit(what: &str, place: Place) -> String {
     } else {
         what.to_owned()
     }
+}
+
+/// `8 ft from west and 4 ft from south`: a place in a slab, from its outermost points.
+fn at_spot(slab: &Slab, at: Point) -> String {
+    let (low, _) = slab.outline.bounds();
+    let far = |from: i64, to: i64| Length::nanometres(to - from).to_the_eighth();
+    let (east, north) = (far(low.x, at.x), far(low.y, at.y));
+    format!("{east} from west and {north} from south")
 }
 
 /// Ends every help that touches safety or structure.

@@ -168,8 +168,9 @@ pub fn otherwise(other: &Takeoff, at: Pricing<'_>) -> Option<Priced> {
     problems.is_empty().then_some(priced)
 }
 
-/// What the job another way saves of direct cost, where it does.
-pub fn saving(other: &Takeoff, plain: &Priced, at: Pricing<'_>) -> Option<Money> {
-    let saves = plain.totals().direct - otherwise(other, at)?.totals().direct;
-    (Money::ZERO < saves).then_some(saves)
+/// The job another way, and what that saves of direct cost, where it does.
+pub fn saving(other: &Takeoff, plain: &Priced, at: Pricing<'_>) -> Option<(Priced, Money)> {
+    let priced = otherwise(other, at)?;
+    let saves = plain.totals().direct - priced.totals().direct;
+    (Money::ZERO < saves).then_some((priced, saves))
 }

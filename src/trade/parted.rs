@@ -11,10 +11,11 @@ use super::crew::Crew;
 use super::measure::SlabQuantities;
 use super::working::Quantity;
 use crate::geometry::{Compass, Outline, Point};
-use crate::input::job::{EdgeKind, EdgePart, Meets, Slab, Takeoff};
+use crate::input::business::DayCount;
+use crate::input::job::{EdgeKind, EdgePart, Meets, Placement, Slab, Takeoff};
 use crate::input::phrases::SizePhrase;
 use crate::reading::At;
-use crate::values::{Amount, Length, Unit};
+use crate::values::{Amount, Day, Length, Unit};
 
 /// A job with one pour in several.
 #[derive(Clone, Debug)]
@@ -36,14 +37,16 @@ struct Piece {
 
 /// The slabs of a pour on `into` days; where `cutting`, each of them in as many pieces as they need to be even.
 ///
-/// For every day more the crew comes once more.
+/// `days` are those of the pours after the first. Where days are counted in one sum the crew comes once
+/// more for each; by stage each pour is a day by itself.
 pub fn parted(
     takeoff: &Takeoff,
     found: &[SlabQuantities],
     crew: &Crew,
-    (pour, into): (usize, usize),
-    cutting: bool,
+    (pour, days): (usize, &[Day]),
+    (cutting, count): (bool, DayCount),
 ) -> Option<Parted> {
+    let into = days.len() + 1;
     let members = || {
         let slabs = takeoff.slabs.iter().zip(found).enumerate();
         slabs.filter(|(_, (slab, _))| slab.placement == pour)
@@ -88,8 +91,11 @@ pub fn parted(
     other.otherwise.clear();
     share_out(&mut pieces, takeoff.placements.len(), pour, into);
     bulkheads(&mut pieces);
-    let day = takeoff.placements[pour].clone();
-    other.placements.extend((1..into).map(|_| day.clone()));
+    let own = &takeoff.placements[pour];
+    other.placements.extend(days.iter().map(|day| Placement {
+        day: own.day.as_ref().map(|own| At::new(*day, own.place)),
+        ..own.clone()
+    }));
     for Piece { of, slab, .. } in pieces {
         // The first of its pieces keeps its place, so that names of parts stay those they were.
         if slab.key == takeoff.slabs[of].key {
@@ -98,9 +104,12 @@ pub fn parted(
             other.slabs.push(Arc::new(slab));
         }
     }
-    let came = crew.trips.value() - crew.returns.as_ref().map_or(Decimal::ZERO, Quantity::value);
-    let trips = Amount::new(came + Decimal::from(into - 1), Unit::Trip);
-    other.head.trips = Some(At::new(trips, takeoff.place));
+    if count == DayCount::ByTheJob || other.head.trips.is_some() {
+        let back = crew.returns.as_ref().map_or(Decimal::ZERO, Quantity::value);
+        let trips = crew.trips.value() - back + Decimal::from(days.len());
+        let trips = Amount::new(trips, Unit::Trip);
+        other.head.trips = Some(At::new(trips, takeoff.place));
+    }
     Some(Parted {
         before,
         takeoff: other,
@@ -111,7 +120,10 @@ pub fn parted(
 
 /// Whether it can be cut as it is.
 fn is_plain(slab: &Slab) -> bool {
-    slab.outline.is_rectangle().is_some() && slab.openings.is_empty() && slab.boxes.is_empty()
+    slab.outline.is_rectangle().is_some()
+        && slab.openings.is_empty()
+        && slab.boxes.is_empty()
+        && slab.drawn.is_empty()
 }
 
 /// A rectangle of its area, as long as it is the longer way.
@@ -137,6 +149,8 @@ fn as_rectangle(slab: &Slab, area: Decimal) -> Slab {
         edges: (0..4).map(open).collect(),
         openings: Vec::new(),
         boxes: Vec::new(),
+        drawn: Vec::new(),
+        matched: Vec::new(),
         width: None,
         ..rectangle(slab, low, (x, y))
     }
@@ -227,6 +241,7 @@ fn piece(slab: &Slab, n: usize, many: usize) -> Slab {
     }
     let mut own = rectangle(slab, corner, size);
     own.edges = edges;
+    own.matched.clear();
     if 0 < n {
         own.key = format!("{} {}", slab.key, n + 1);
     }

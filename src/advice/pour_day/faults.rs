@@ -6,7 +6,7 @@ use crate::trade::crew::PourDay;
 
 /// Why a pour cannot be placed or finished, the worst first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) enum Fault {
+pub(in crate::advice) enum Fault {
     /// It sets before it is placed or finished, or takes longer than a day may.
     Long,
     /// A truck is not empty within its limit.
@@ -15,7 +15,11 @@ pub(super) enum Fault {
     Reach,
 }
 
-pub(super) fn faults(takeoff: &Takeoff, business: &Business, day: &PourDay) -> Vec<Fault> {
+pub(in crate::advice) fn faults(
+    takeoff: &Takeoff,
+    business: &Business,
+    day: &PourDay,
+) -> Vec<Fault> {
     let setting = day.setting.value();
     let is_long = setting < day.placing.value()
         || setting < day.finishing.value()

@@ -9,7 +9,7 @@ use crate::input::job::{Method, Takeoff};
 use crate::reading::At;
 use crate::trade::crew::PourDay;
 use crate::trade::parted::parted;
-use crate::values::{Amount, Money, Unit, rounding};
+use crate::values::{Amount, Day, Money, Unit, rounding};
 
 /// One way that does it.
 pub(super) struct Way {
@@ -118,9 +118,21 @@ fn in_mixes<'a>(
 fn in_pours(case: Case<'_>, day: &PourDay, into: usize) -> Option<(bool, Way)> {
     let quoted = case.offer.quoted();
     let (slabs, crew) = (&quoted.needs.slabs, &quoted.needs.crew);
+    let policy = &case.business.crew;
+    let mut more: Vec<Day> = Vec::new();
+    while more.len() + 1 < into {
+        let last = more.last().copied().unwrap_or(case.days[day.pour].day);
+        more.push(policy.on_or_after(last.plus(1)));
+    }
     for is_own_crew in [true, false] {
         for cutting in [false, true] {
-            let found = parted(case.takeoff, slabs, crew, (day.pour, into), cutting);
+            let found = parted(
+                case.takeoff,
+                slabs,
+                crew,
+                (day.pour, &more),
+                (cutting, policy.day_count.value),
+            );
             let Some(found) = found.filter(|found| !cutting || found.has_cuts) else {
                 continue;
             };
@@ -134,7 +146,7 @@ fn in_pours(case: Case<'_>, day: &PourDay, into: usize) -> Option<(bool, Way)> {
                 }
             };
             let mut days = case.days.to_vec();
-            days.extend((1..into).map(|_| case.days[day.pour].clone()));
+            days.extend(more.iter().map(|more| case.days[day.pour].on(*more)));
             let before = if found.is_about {
                 otherwise(&found.before, case.pricing())?.totals().price
             } else {

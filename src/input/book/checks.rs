@@ -185,6 +185,7 @@ mod tests {
     use rust_decimal_macros::dec;
 
     use super::*;
+    use crate::input::book::Stage;
     use crate::reading::{FileId, Place};
 
     fn codes(unit: Unit) -> Vec<&'static str> {
@@ -204,6 +205,7 @@ mod tests {
                 smallest: dec!(0),
                 waste: None,
                 work: None,
+                stage: Stage::Form,
                 place,
             },
         );

@@ -2,6 +2,7 @@
 
 use rust_decimal::Decimal;
 
+use super::also::Stage;
 use super::class::Class;
 use super::group::CostGroup;
 use crate::input::phrases::Ratio;
@@ -30,6 +31,8 @@ keys! {
         waste: Option<At<Percent>> = "waste", none,
             "bought over what is needed, before it goes up to how it is sold", "5%", by waste;
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
+        stage: Stage = "stage" as "word", usual "form",
+            "when that work is done: remove, form, place, strip or return", "return";
         group: Option<CostGroup> = "group" as "text", else "its class",
             "where it stands on your cost sheet, with a sum of its own", "Ground work", by group;
         taxed: Option<At<bool>> = "taxed", none,
@@ -86,6 +89,8 @@ pub struct Selling {
     pub waste: Option<At<Percent>>,
     /// Hours that come with each.
     pub work: Option<At<Ratio>>,
+    /// When that work is done.
+    pub stage: Stage,
     pub place: Place,
 }
 
@@ -122,6 +127,7 @@ impl Item {
             smallest: smallest.map_or(Decimal::ZERO, |least| least.value.value),
             waste: self.waste.clone(),
             work: self.work.clone(),
+            stage: self.stage,
             place: self.place,
         }
     }

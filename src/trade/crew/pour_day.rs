@@ -8,7 +8,7 @@ use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
-use super::stages::Stage;
+use super::blocks::Step;
 use super::{TaskHours, Work, people};
 use crate::input::book::Supply;
 use crate::trade::order::{ConcreteOrder, List, Section};
@@ -42,8 +42,8 @@ pub struct PourDay {
     pub listed: Arc<[Listed]>,
 }
 
-/// Laid when the concrete has set.
-const AFTERWARDS: &str = "cover slabs";
+/// Done when the concrete has set.
+const AFTERWARDS: [&str; 2] = ["joints by early saw", "cover slabs"];
 
 pub(super) fn pour_days(work: &Work<'_>, tasks: &[TaskHours], list: &List<'_>) -> Vec<PourDay> {
     let Some(supply) = &list.by.rules.supply else {
@@ -77,13 +77,13 @@ fn pour_day(
         Section::Removal | Section::Extras | Section::Whole => false,
     };
     let hours_of = |fits: &dyn Fn(&str) -> bool| -> Vec<Quantity> {
-        let tasks = tasks.iter().filter(|task| task.stage == Stage::Place);
+        let tasks = tasks.iter().filter(|task| task.step == Step::Place);
         let tasks = tasks.filter(|task| fits(&task.name));
         tasks.filter_map(|task| share(task, here)).collect()
     };
     let mixed = hours_of(&|name| name == "mix bags");
-    let finish = hours_of(&|name| !is_placing(name) && name != AFTERWARDS);
-    let cover = hours_of(&|name| name == AFTERWARDS);
+    let finish = hours_of(&|name| !is_placing(name) && !AFTERWARDS.contains(&name));
+    let cover = hours_of(&|name| AFTERWARDS.contains(&name));
     let placed: Vec<&Quantity> = orders()
         .filter_map(|(_, order)| order.placing.as_ref())
         .collect();
@@ -120,7 +120,7 @@ fn pour_day(
         placing = placing + sum(&mixed) / &people;
     }
     let placing = tally.by(rule, "placing", Unit::Hour, placing);
-    let rule = "placing, finishing and covering, of everybody";
+    let rule = "placing, finishing, sawing and covering, of everybody";
     let all = mixed.iter().chain(placed).chain(&finish).chain(&cover);
     let worked = tally.by(rule, "work", Unit::Hour, sum(all));
     let rule = "finishing and joints added up, of everybody";
@@ -135,7 +135,8 @@ fn pour_day(
     let setting = setting(pour, work, &by_truck, &mut tally, list);
     let stiff = Quantity::said("stiff after", &policy.stiff_after);
     let last_pass = largest(vec![of(&finishing), of(&setting) * &stiff]);
-    let rule = "placing, then finishing or the wait until it is stiff enough, then covering";
+    let rule =
+        "placing, then finishing or the wait until it is stiff enough, then sawing and covering";
     let mut day = of(&placing) + last_pass;
     if !cover.is_empty() {
         day = day + sum(&cover) / &people;

@@ -7,7 +7,7 @@ mod pour_day;
 mod price;
 mod quote;
 
-pub use crew::{Charge, CrewPolicy, DayCount, DayRule, LaborLines};
+pub use crew::{Charge, CrewPolicy, DayCount, DayRule, LaborLines, NightBefore, SetLids};
 pub use cure::CurePolicy;
 pub use order::{Buying, OrderPolicy};
 pub use pour_day::PourDayPolicy;

@@ -173,6 +173,8 @@ pub(super) fn slab(
                 place: joints.place,
             })
         }),
+        drawn: Vec::new(),
+        matched: Vec::new(),
         sawn: values.sawn,
         falls,
         is_level_below: level.is_some_and(|level| level.value),

@@ -3,6 +3,8 @@
 use super::sections;
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Dowels, Slab};
+use crate::input::phrases::JointMethod;
+use crate::tables::joints::{EARLY_WINDOW, LATE_WINDOW};
 use crate::trade::measure::{BarQuantities, JointQuantities, SlabQuantities};
 
 pub(super) fn title(sheet: &Sheet<'_>, slab: &Slab) -> String {
@@ -17,22 +19,34 @@ pub(super) fn notes(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> V
     let sizes = slab.bars.iter();
     let bars = sizes.flat_map(|bars| found.bars.iter().flat_map(|found| runs(found, bars)));
     let mut notes: Vec<String> = bars.collect();
-    notes.extend(found.joints.as_ref().map(panels));
+    notes.extend(found.joints.as_ref().and_then(panels));
+    notes.extend(found.joints.as_ref().and_then(|joints| made(slab, joints)));
     notes.extend(too_small(sheet, slab, found));
     notes.extend(usual(sheet, slab));
     notes
 }
 
-fn panels(joints: &JointQuantities) -> String {
-    let count =
-        |number: usize, one: &str| format!("{number} {one}{}", if number == 1 { "" } else { "s" });
-    let panels = &joints.panels;
-    let (long, wide) = panels.widest;
-    format!(
-        "panels: {} x {}, largest {long} x {wide}",
-        count(panels.columns.len(), "column"),
-        count(panels.rows.len(), "row"),
-    )
+fn panels(joints: &JointQuantities) -> Option<String> {
+    let (long, short) = joints.largest()?;
+    Some(match joints.layout.panels.len() {
+        1 => format!("one panel of {long} x {short}"),
+        many => format!("{many} panels, the largest {long} x {short}"),
+    })
+}
+
+/// How deep its joints are made, and when they are sawn.
+fn made(slab: &Slab, joints: &JointQuantities) -> Option<String> {
+    if joints.layout.lines.is_empty() {
+        return None;
+    }
+    let deep = format!("{} deep", slab.groove());
+    Some(match slab.joint_method() {
+        JointMethod::Tooled => format!("joints tooled {deep}"),
+        JointMethod::SawnLate => format!("joints sawn {deep}, {LATE_WINDOW}"),
+        JointMethod::SawnEarly => {
+            format!("joints sawn {deep} by an early-entry saw, {EARLY_WINDOW}")
+        }
+    })
 }
 
 /// Openings that are formed, but taken off nothing.
@@ -119,7 +133,9 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "ties" => pinned(slab.ties.as_ref()?),
                 "fiber" => slab.fiber.as_ref()?.value.clone(),
                 "joints" => slab.joints.as_ref()?.value.to_string(),
-                "sawn" if slab.is_sawn() => slab.groove().to_string(),
+                "sawn" if slab.is_sawn() => {
+                    format!("{} deep", slab.groove())
+                }
                 "fall" => format!("{} per ft", slab.falls.first()?.rise.value),
                 _ => return None,
             };
