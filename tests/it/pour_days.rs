@@ -6,7 +6,7 @@ use flatwork::inside::trade::crew::PourDay;
 use flatwork::inside::values::Money;
 use rust_decimal_macros::dec;
 
-use crate::support::{BUSINESS, RIVER_ROAD, desk, with};
+use crate::support::{BUSINESS, RIVER_ROAD, desk, value, with};
 
 const BROOM: &str = "\
 customer: Ira Sample
@@ -169,6 +169,11 @@ fn a_truck_is_empty_within_its_limit() {
     silent(&two, BUSINESS, RIVER_ROAD);
     let day = &pours(&two, BUSINESS, RIVER_ROAD)[0];
     assert_eq!(day.trucks, 2);
+    let loads = value(
+        &desk(&two, BUSINESS, RIVER_ROAD).offer(),
+        "exterior order loads",
+    );
+    assert_eq!(loads, dec!(2), "each is delivered");
     // Nobody fills more into a truck than it carries.
     let full = format!("{BARROWS}truck: 12 cu yd\n");
     assert_eq!(pours(&full, BUSINESS, RIVER_ROAD)[0].trucks, 1);

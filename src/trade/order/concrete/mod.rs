@@ -53,7 +53,7 @@ pub struct ConcreteOrder {
     /// Whole bags, where it is mixed by hand and no truck comes.
     pub bags: Option<Quantity>,
     /// The most on one truck, where the takeoff says less than a full load.
-    truck: Option<At<Amount>>,
+    pub truck: Option<At<Amount>>,
     /// Yards on each truck, in turn; the last takes the rest.
     pub loads: Vec<Decimal>,
     /// Yards that make trucks short, or the number of short loads where the charge is flat.
@@ -141,6 +141,7 @@ pub(super) fn orders<T: Default>(
         list.missing.push(Missing::Supply);
         return Default::default();
     };
+    let supply = &*supply.with_trucks(takeoff.head.truck.as_ref(), None);
     let batches = batches(takeoff);
     let rules = list.by.rules;
     let makes = |batch: &Batch<'_>| rules.mixes.get(&batch.mix.value)?.makes.as_ref();
@@ -347,7 +348,7 @@ fn on_trucks_of(
     } = yards;
     let placing = list.by.ordering.of(tally.part());
     let refilled = placing.and_then(|placing| placing.refilled);
-    let supply = &*supply.with_trucks(takeoff.head.truck.as_ref(), refilled);
+    let supply = &*supply.with_trucks(None, refilled);
     let waits = held.as_ref().map(|held| held.on_call.value());
     let by = takeoff.access_of(batch.placement).by.value;
     let is_bagged = bags.is_some();
@@ -380,8 +381,7 @@ fn on_trucks_of(
         truck: takeoff.head.truck.clone(),
         otherwise: placing.map(|placing| placing.because.clone()),
         short,
-        // These are known when every order is.
-        placing: None,
+        placing: None, // this and what follows are known when every order is
         unloading: None,
         standing: not_standing(if is_bagged { "no truck comes" } else { "" }, tally),
         loads,
