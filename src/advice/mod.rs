@@ -47,6 +47,7 @@ mod one_day;
 mod past_pour;
 mod pinned_both_ways;
 mod pool;
+mod pour_day;
 mod promise;
 mod promised;
 mod public_walk;
@@ -74,7 +75,7 @@ mod weather;
 
 use std::sync::Arc;
 
-use crate::costing::{Offer, Prices, Pricing, in_mix};
+use crate::costing::{Offer, Prices, Pricing, in_mix, saving};
 use crate::geometry::Point;
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
@@ -195,6 +196,7 @@ const QUESTIONS: &[Ask] = &[
     access::ask,
     site::ask,
     narrow_gate::ask,
+    pour_day::ask,
     closed_day::ask,
     past_pour::ask,
     days_kept::ask,
@@ -225,19 +227,25 @@ const QUESTIONS: &[Ask] = &[
 /// What is asked of a mix; one that serves for another raises none of it anew.
 const OF_MIXES: [Ask; 4] = [strength::ask, air::ask, hard_trowel::ask, aggregate::ask];
 
-/// What it saves to order this mix instead, where it is as strong, has as much air and raises no question anew.
-fn serves(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Money> {
+/// The job with this mix instead, where it is as strong, has as much air and raises no question anew.
+fn suits(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Takeoff> {
     let known = |mix: &At<String>| case.book.rules.mixes.get(&mix.value);
     if !does_for(known(mix)?, known(&from.mix)?) {
         return None;
     }
-    let quoted = case.offer.quoted();
-    let (takeoff, saves) = in_mix(case.takeoff, quoted, from, mix, case.pricing())?;
+    let takeoff = in_mix(case.takeoff, from, mix);
     let raised = |takeoff: &Takeoff| -> usize {
         let case = Case { takeoff, ..case };
         OF_MIXES.iter().map(|ask| ask(case).len()).sum()
     };
-    (raised(&takeoff) <= raised(case.takeoff)).then_some(saves)
+    (raised(&takeoff) <= raised(case.takeoff)).then_some(takeoff)
+}
+
+/// What it saves to order this mix instead, where it suits.
+fn serves(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Money> {
+    let takeoff = suits(case, from, mix)?;
+    let (_, saves) = saving(&takeoff, case.offer.quoted(), case.pricing())?;
+    Some(saves)
 }
 
 fn does_for(mix: &Mix, other: &Mix) -> bool {

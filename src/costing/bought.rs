@@ -50,6 +50,7 @@ pub(super) fn policies<'a>(
         order: &business.order,
         crew: &business.crew,
         cure: &business.cure,
+        pour_day: &business.pour_day,
         pours,
     }
 }

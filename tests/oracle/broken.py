@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import also, boxes, days, dowels, goods, job, labor, machines, named, orders, path, placing, reading, removal, season, sell, sides, site, slab, steel, touching
+from figures import also, boxes, days, dowels, finish, goods, job, labor, machines, named, orders, path, placing, reading, removal, season, sell, sides, site, slab, steel, touching
 
 
 def down(value, step):
@@ -136,6 +136,11 @@ RULES = {
         job.Job, "buy", lambda was: lambda self, *args, added=False, **names: was(self, *args, **names)
     ),
     "a long way takes no longer": instead(placing.Placing, "way", lambda _: lambda *_: D(1)),
+    "concrete sets alike at every temperature": instead(finish, "by_temperature", lambda _: lambda _: D(1)),
+    "trucks come whenever the crew is ready": instead(finish, "longest_wait", lambda _: lambda trucks, _: sum(trucks, D(0))),
+    "a truck of the job is a full one": instead(
+        finish.Finish, "full_truck", lambda _: lambda self: reading.amount(self.book["supply"].get("truck", "10 cu yd"))[0]
+    ),
     "a crew's hour is one of one person": instead(job.Job, "in_hours", lambda _: lambda self, much, unit, usual: much),
     "trips an option plans are not made": instead(
         job.Job, "written_in", lambda was: lambda self, chosen: was(self, [{**one, "trips": "1"} for one in chosen])

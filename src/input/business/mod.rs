@@ -15,7 +15,7 @@ pub use numbers::{Invoices, Numbers};
 pub use payments::Installment;
 pub use policy::{
     Buying, Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, NightBefore,
-    OrderPolicy, PricePolicy, QuotePolicy, SetLids, TaxBase, TaxRule,
+    OrderPolicy, PourDayPolicy, PricePolicy, QuotePolicy, SetLids, TaxBase, TaxRule,
 };
 pub use unforeseen::{Unforeseen, UnforeseenPrice};
 
@@ -38,6 +38,8 @@ keys! {
         price: PricePolicy = "price", required, "from cost to price", "{overhead: 14%, profit: markup 25%}";
         order: OrderPolicy = "order", none, "what is ordered beyond the drawing", "{allowance: 7%}";
         crew: CrewPolicy = "crew", none, "people and hours", "{people: 3}";
+        pour_day: PourDayPolicy = "pour day", none, "what a crew can place and finish before it sets",
+            "{longest day: 11 hours}";
         quote: QuotePolicy = "quote", none, "days and limits of a quote", "{good for: 30 days}";
         numbers: Numbers = "numbers", none, "how quotes are numbered", "{pattern: YYYY-0000, start: 41}";
         invoices: Invoices = "invoices", none, "how bills are made", "{due: 10 days}";

@@ -140,6 +140,7 @@ mod tests {
             air: at("0%".parse::<Percent>().unwrap()),
             aggregate: at(Length::inches_whole(1)),
             cement: at(crate::input::book::Cement::Blended),
+            setting: at("100%".parse::<Percent>().unwrap()),
             cement_content: None,
             makes: None,
         }

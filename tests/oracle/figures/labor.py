@@ -127,6 +127,7 @@ class Labor(Days):
         if self.added_hours:
             took = self.written_hours()
             entries.append(("added labor", took, took, True, "form"))
+        self.finishing = self.finish(entries)
         by_task = [took for _, _, took, *_ in entries]
         worked = self.set("hours worked", sum(by_task))
         if sum(by_task):
