@@ -64,6 +64,15 @@ impl Day {
         self.0.format("%B %-d, %Y").to_string()
     }
 
+    /// `May 4`, beside a day of the same year; with its year beside another.
+    pub fn beside(self, other: Self) -> String {
+        if self.0.year() == other.0.year() {
+            self.0.format("%B %-d").to_string()
+        } else {
+            self.long()
+        }
+    }
+
     /// `Mon 2026-05-04`, for the office.
     pub fn with_weekday(self) -> String {
         self.0.format("%a %Y-%m-%d").to_string()

@@ -31,23 +31,21 @@ fn sentence(before: &str, strong: String, after: impl Into<String>) -> Sentence 
     }
 }
 
-/// `Start between June 4, 2026 and June 10, 2026; the pour is on June 15, 2026.`
+/// `Start between June 4 and June 10, 2026; the pour is on June 15.`
 fn start(window: Window) -> Sentence {
     let Window { from, to, pour } = window;
-    let one = from == to || pour == Some(to);
-    let pours = pour.map_or_else(String::new, |day| {
-        if day == to {
-            ", the day of the pour".to_owned()
-        } else {
-            format!("; the pour is on {}", day.long())
+    let pours = match pour {
+        Some(pour) if pour == to => {
+            return sentence("Start on ", to.long(), ", the day of the pour.");
         }
-    });
-    if one {
-        sentence("Start on ", to.long(), format!("{pours}."))
-    } else {
-        let between = format!("{} and {}", from.long(), to.long());
-        sentence("Start between ", between, format!("{pours}."))
+        Some(pour) => format!("; the pour is on {}", pour.beside(to)),
+        None => String::new(),
+    };
+    if from == to {
+        return sentence("Start on ", to.long(), format!("{pours}."));
     }
+    let between = format!("{} and {}", from.beside(to), to.long());
+    sentence("Start between ", between, format!("{pours}."))
 }
 
 /// Days as they are charged, and what each is for.
@@ -81,35 +79,42 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
     };
     // Half days are days on which we come.
     let on = match calendar.days() {
-        on if parts.is_some() && days < Decimal::from(on) => format!(", on {on} days"),
+        on if parts.is_some() && days < Decimal::from(on) => format!(" on {on} days"),
         _ => String::new(),
     };
     let what = match parts.as_deref() {
-        None => String::new(),
+        None | Some([]) => String::new(),
         Some([(_, what)]) => format!(", to {what}"),
-        Some(parts) => {
-            let parts = parts
-                .iter()
-                .map(|(days, what)| match number(*days).as_str() {
-                    "½" => format!("half a day to {what}"),
-                    count => format!("{count} to {what}"),
-                });
-            format!(": {}", parts.collect::<Vec<_>>().join(", then "))
+        Some([before @ .., (days, what)]) => {
+            let before = before.iter().map(|(days, what)| part(*days, what));
+            let before: Vec<String> = before.collect();
+            format!(": {}, then {}", before.join(", "), part(*days, what))
         }
     };
-    sentence("", strong, format!(" at your house{on}{weeks}{what}."))
+    let place = if what.is_empty() {
+        " at your house"
+    } else {
+        ""
+    };
+    sentence("", strong, format!("{on}{weeks}{place}{what}."))
+}
+
+/// `1 to pour`.
+fn part(days: Decimal, what: &str) -> String {
+    match number(days).as_str() {
+        "½" => format!("half a day to {what}"),
+        count => format!("{count} to {what}"),
+    }
 }
 
 /// As charged; what is charged by the hour in half days.
 fn shown(days: Decimal) -> Decimal {
-    rounding::round_up_to(
-        days,
-        if is_quarter(days) {
-            dec!(0.25)
-        } else {
-            dec!(0.5)
-        },
-    )
+    let step = if is_quarter(days) {
+        dec!(0.25)
+    } else {
+        dec!(0.5)
+    };
+    rounding::round_up_to(days, step)
 }
 
 fn is_quarter(days: Decimal) -> bool {
