@@ -1,10 +1,12 @@
 //! One panel divided both ways, by the lines that the score likes best.
 
+use super::cut::Stretch;
 use super::cuts;
 use super::ground::{CLEAR, Ground, REACH};
 use super::measure::{Measured, directions, extent};
 use super::score::{Score, Sides};
-use super::sheet::{Beyond, Piece, Seam, Stretch, edges};
+use super::seam::{Beyond, Seam, edges};
+use super::sheet::Piece;
 use super::way::{Way, distance, is_near};
 use crate::geometry::point::Point;
 
@@ -301,7 +303,7 @@ fn by_trying(
 ) -> Option<(Vec<Piece>, Vec<Stretch>)> {
     let ring = &piece.loops[0];
     let mut best: Option<(Score, Vec<Piece>, Vec<Stretch>)> = None;
-    for way in directions(ring).into_iter().take(2) {
+    for way in directions(ring) {
         let (low, high) = extent(ring, way);
         let (wide, tall) = (high.x - low.x, high.y - low.y);
         let lines = |cuts: &[i64], across: bool| -> Vec<Seam> {

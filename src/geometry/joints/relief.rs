@@ -2,12 +2,14 @@
 
 use std::collections::BTreeMap;
 
+use super::cut::Stretch;
 use super::grid::{self, Kind, Mark};
 use super::ground::{Ground, REACH};
 use super::measure::directions;
 use super::plan::{self, Plan};
 use super::score::Score;
-use super::sheet::{Piece, Seam, Stretch, edges};
+use super::seam::{Seam, edges};
+use super::sheet::Piece;
 use super::way::{Way, distance, is_near};
 use crate::geometry::point::Point;
 

@@ -1,9 +1,11 @@
 //! How good a layout is, by the objective that stands at the top of the module.
 
+use super::cut::Stretch;
 use super::ground::{CLEAR, Ground, Need, REACH};
 use super::layout::{Break, Fault};
 use super::measure::Measured;
-use super::sheet::{Piece, Seam, Stretch};
+use super::seam::Seam;
+use super::sheet::Piece;
 use super::way::{self, is_near, narrow};
 use crate::geometry::point::Point;
 use crate::values::{Length, rounding};
@@ -194,8 +196,7 @@ impl Ground<'_> {
             && place.x <= thing.high.x + REACH
             && thing.low.y - REACH <= place.y
             && place.y <= thing.high.y + REACH
-            && super::sheet::edges(&thing.ring)
-                .any(|(edge, to)| edge.seam(to).is_near(place, REACH))
+            && super::seam::edges(&thing.ring).any(|(edge, to)| edge.seam(to).is_near(place, REACH))
     }
 
     /// How near a line passes a corner that it does not run to.
