@@ -1,7 +1,7 @@
 //! What is solid and reaches over the edge of the slab: the slab ends where it begins.
 
 use super::cut::{Event, around};
-use super::seam::{Beyond, Edge, edges};
+use super::seam::{Beyond, Edge, NEAR, edges};
 use super::sheet::{Piece, doubled_area, ring_holds};
 use crate::geometry::point::Point;
 
@@ -29,8 +29,15 @@ impl Piece {
     fn way_through(&self, ring: &[Edge]) -> Option<(Event, Event, Vec<Edge>)> {
         let mut met: Vec<(usize, Event)> = Vec::new();
         for (side, (edge, to)) in edges(ring).enumerate() {
-            let events = self.events(&edge.seam(to));
-            met.extend(events.into_iter().map(|event| (side, event)));
+            let seam = edge.seam(to);
+            let long = seam.way.along(seam.to - seam.from);
+            let events = self.events(&seam).into_iter().map(|event| Event {
+                // Nothing of this side lies ahead of its end, nor behind where it begins.
+                ahead: event.ahead && event.far < long - NEAR,
+                behind: event.behind && NEAR < event.far,
+                ..event
+            });
+            met.extend(events.map(|event| (side, event)));
         }
         let enters = |event: &Event| event.ahead && !event.behind;
         let leaves = |event: &Event| event.behind && !event.ahead;

@@ -18,9 +18,9 @@ const ALONG: i64 = way::ONE / 10_000;
 pub(super) struct Event {
     pub far: i64,
     pub ring: usize,
-    edge: usize,
+    pub edge: usize,
     pub at: Point,
-    is_corner: bool,
+    pub is_corner: bool,
     /// Whether the piece lies ahead of here along the joint, and behind.
     pub ahead: bool,
     pub behind: bool,
@@ -158,6 +158,9 @@ impl Piece {
                     if !on && !next_on && (here < 0) != (there < 0) {
                         let (a, b) = (i128::from(here), i128::from(there));
                         let part = |from: i64, to: i64| {
+                            if to == from {
+                                return from;
+                            }
                             let run = i128::from(to - from) * a;
                             from + narrow(way::rounded(run * (a - b).signum(), (a - b).abs()))
                         };

@@ -14,6 +14,7 @@ mod relief;
 mod ribbon;
 mod score;
 mod seam;
+mod shape;
 mod sheet;
 mod strip;
 mod way;

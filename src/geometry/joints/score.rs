@@ -148,6 +148,11 @@ impl Ground<'_> {
         score
     }
 
+    /// How many lines end on others where nothing goes on.
+    pub fn loose_ends(&self, lines: &[Stretch]) -> usize {
+        self.ends_in_panels(lines).count()
+    }
+
     /// How many places have no joint that needs one.
     pub fn unrelieved(&self, lines: &[Stretch]) -> i64 {
         let corners = self
@@ -240,7 +245,7 @@ impl Ground<'_> {
     }
 
     /// Ends of lines on other lines, where nothing goes on.
-    fn ends_in_panels<'s>(&self, lines: &'s [Stretch]) -> impl Iterator<Item = Point> + 's {
+    pub fn ends_in_panels<'s>(&self, lines: &'s [Stretch]) -> impl Iterator<Item = Point> + 's {
         let _ = self;
         lines.iter().enumerate().flat_map(move |(number, line)| {
             let both = [
