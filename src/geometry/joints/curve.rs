@@ -102,6 +102,10 @@ impl Curve {
         let apart = i128::from(distance(self.center, other.center));
         let (one, two) = (i128::from(self.radius), i128::from(other.radius));
         let far = rounded(one * one - two * two + apart * apart, 2 * apart);
+        // About one centre, or nearly, one circle lies within the other.
+        if one < far.abs() {
+            return None;
+        }
         let squared = one * one - far * far;
         let near = i128::from(super::seam::NEAR);
         if squared <= near * near {

@@ -14,7 +14,7 @@ use super::way::{Way, distance, is_near};
 use crate::geometry::point::Point;
 
 /// So many layouts are tried of one slab.
-const TRIES: usize = 160;
+const TRIES: usize = 240;
 /// A part that is no rectangle counts as so many.
 const ODD: usize = 8;
 /// Of so many joints every choice is tried.
@@ -40,7 +40,11 @@ pub(super) fn best(ground: &Ground<'_>) -> Plan {
         let mut sets: Vec<u64> = (0..1 << rays.len()).collect();
         sets.sort_by_key(|set| set.count_ones());
         for set in sets {
-            search.tried(set);
+            let beat = search
+                .best
+                .as_ref()
+                .map_or(Score::WORST, |best| best.1.score);
+            search.tried(set, beat);
             if search.tries == 0 {
                 break;
             }
@@ -48,7 +52,7 @@ pub(super) fn best(ground: &Ground<'_>) -> Plan {
     } else {
         let mut starts: Vec<(Score, u64)> = starts(ground, &rays)
             .into_iter()
-            .map(|set| (search.tried(set), set))
+            .map(|set| (search.tried(set, Score::WORST), set))
             .collect();
         starts.sort_unstable();
         starts.dedup();
@@ -57,7 +61,7 @@ pub(super) fn best(ground: &Ground<'_>) -> Plan {
         }
     }
     let plan = search.best.expect("at least one layout was tried").1;
-    plan.trimmed(ground, TRIES / 4)
+    plan.trimmed(ground, 40)
 }
 
 struct Search<'a> {
@@ -74,13 +78,16 @@ struct Search<'a> {
 type Known = BTreeMap<(Vec<Point>, Vec<Mark>), Part>;
 
 impl Search<'_> {
-    fn tried(&mut self, set: u64) -> Score {
+    /// What is sure to be no better than `beat` is left as soon as that shows.
+    fn tried(&mut self, set: u64, beat: Score) -> Score {
         let chosen = stretches(self.rays, set);
         if self.open < self.ground.unrelieved(&chosen) {
             return Score::WORST;
         }
         self.tries = self.tries.saturating_sub(1);
-        let plan = self.divided(&chosen);
+        let Some(plan) = self.divided(&chosen, beat) else {
+            return Score::WORST;
+        };
         let score = plan.score;
         if self.best.as_ref().is_none_or(|best| score < best.1.score) {
             self.best = Some((set, plan));
@@ -108,7 +115,7 @@ impl Search<'_> {
                 if self.tries == 0 {
                     return;
                 }
-                let found = self.tried(next);
+                let found = self.tried(next, score);
                 if found < score {
                     score = found;
                     better = Some(next);
@@ -122,7 +129,7 @@ impl Search<'_> {
     }
 
     /// The slab cut by these joints, and each part divided by itself, the largest first.
-    fn divided(&mut self, chosen: &[Stretch]) -> Plan {
+    fn divided(&mut self, chosen: &[Stretch], beat: Score) -> Option<Plan> {
         let ground = self.ground;
         let mut pieces = vec![ground.whole.clone()];
         let mut made: Vec<Stretch> = Vec::new();
@@ -133,8 +140,22 @@ impl Search<'_> {
             std::cmp::Reverse(piece.doubled_area() / 1_000_000_000_000)
         });
         let mut parts: Vec<Part> = Vec::with_capacity(pieces.len());
+        let length = |lines: &[Stretch]| {
+            let long: i64 = lines.iter().map(|line| line.seam.length()).sum();
+            long / 1_000_000
+        };
+        let mut least = Score {
+            cracks: ground.passed(&plan::merged(made.clone())),
+            cost: length(&made),
+            ..Score::default()
+        };
         for piece in pieces {
+            if beat < least {
+                return None;
+            }
             let part = self.part(piece, &made, &parts, usize::MAX);
+            least += part.score;
+            least.cost += length(&part.lines);
             parts.push(part);
         }
         let mut plan = whole(ground, &made, &parts);
@@ -156,7 +177,7 @@ impl Search<'_> {
                 parts[number] = before;
             }
         }
-        plan
+        Some(plan)
     }
 
     /// One part of the slab divided, by what is known of all others.

@@ -61,6 +61,7 @@ const MILLIMETRE: i64 = 1_000_000;
 /// What is only ugly, in spacings of joint that one would cut to avoid it.
 const SLIVER: i64 = 4;
 const SHARP: i64 = 2;
+const ENDS: i64 = 1;
 
 /// The ways of a panel as the score needs them.
 #[derive(Clone, Copy, Debug)]
@@ -135,7 +136,7 @@ impl Ground<'_> {
                 }
             }
         }
-        cost += self.spacing * self.ends_in_panels(lines).count() as i64;
+        cost += ENDS * self.spacing * self.ends_in_panels(lines).count() as i64;
         score.cost = cost / MILLIMETRE;
         score
     }

@@ -47,26 +47,24 @@ pub(super) fn divided(
     for way in directions(ring) {
         let (low, high) = extent(ring, way);
         let frame = Frame { way, low, high };
-        let (columns, rows) = (
-            trial.even(frame.wide(), frame.tall()),
-            trial.even(frame.tall(), frame.wide()),
-        );
+        let [columns, rows] = trial.evens(frame);
         for (a, column) in columns.iter().enumerate() {
             for (b, row) in rows.iter().enumerate() {
-                let score = trial.tried(frame.lines(column, row));
+                let score = trial.tried(&frame.lines(column, row));
                 if first.as_ref().is_none_or(|first| score < first.0) {
                     first = Some((score, frame, [a, b]));
                 }
             }
         }
-        for column in &columns {
-            trial.strips(&frame.lines(column, &[]), way);
-        }
-        for row in &rows {
-            trial.strips(&frame.lines(&[], row), way);
-        }
     }
     if let Some((_, frame, chosen)) = first {
+        let [columns, rows] = trial.evens(frame);
+        for column in &columns {
+            trial.strips(&frame.lines(column, &[]), frame.way);
+        }
+        for row in &rows {
+            trial.strips(&frame.lines(&[], row), frame.way);
+        }
         trial.through(frame, chosen);
     }
     let (_, pieces, made) = trial.best?;
@@ -115,8 +113,15 @@ impl Trial<'_> {
         counts.map(|parts| cuts::even(long, parts)).collect()
     }
 
-    fn tried(&mut self, seams: Vec<Seam>) -> Score {
-        let (pieces, made) = grid::cut(self.piece, &seams);
+    fn evens(&self, frame: Frame) -> [Vec<Vec<i64>>; 2] {
+        [
+            self.even(frame.wide(), frame.tall()),
+            self.even(frame.tall(), frame.wide()),
+        ]
+    }
+
+    fn tried(&mut self, seams: &[Seam]) -> Score {
+        let (pieces, made) = grid::cut(self.piece, seams);
         self.judged(pieces, made)
     }
 
@@ -188,12 +193,9 @@ impl Trial<'_> {
             places(&|at| frame.way.along(at) - frame.low.x, frame.wide()),
             places(&|at| frame.way.aside(at) - frame.low.y, frame.tall()),
         ];
-        let even = [
-            self.even(frame.wide(), frame.tall()),
-            self.even(frame.tall(), frame.wide()),
-        ];
+        let even = self.evens(frame);
         let mut kept = [even[0][chosen[0]].clone(), even[1][chosen[1]].clone()];
-        let mut least = self.tried(frame.lines(&kept[0], &kept[1]));
+        let mut least = self.tried(&frame.lines(&kept[0], &kept[1]));
         for turn in 0..2 {
             if at[turn].is_empty() {
                 continue;
@@ -208,7 +210,7 @@ impl Trial<'_> {
             ) {
                 let mut tried = kept.clone();
                 tried[turn] = set;
-                let score = self.tried(frame.lines(&tried[0], &tried[1]));
+                let score = self.tried(&frame.lines(&tried[0], &tried[1]));
                 if score < least {
                     (least, kept) = (score, tried);
                 }

@@ -216,7 +216,7 @@ pub fn gallery() -> Vec<Slab> {
         slab(
             "wedge",
             "8 ft",
-            Outline::trapezoid(long("16 ft"), long("6 ft"), long("24 ft"), None).unwrap(),
+            Outline::trapezoid(long("14 ft"), long("7 ft"), long("24 ft"), None).unwrap(),
         ),
         slab(
             "driveway with a flare",
