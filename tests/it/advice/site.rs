@@ -69,10 +69,12 @@ fn a_box_leaves_concrete_around_it_and_meets_the_joints() {
     // Four inches of radius and six of concrete.
     at("10 in from west and 4 ft from north").silent("box-near-edge");
     at("9 3/4 in from west and 4 ft from north").says("box-near-edge", "`6 in`", "practice");
-    // The patio's first joint runs 8 ft from the west.
-    at("6 ft 8 in from west and 4 ft from north").silent("box-off-joint");
-    at("6 ft 9 in from west and 4 ft from north").says("box-off-joint", "`1 ft`", "practice");
-    at("7 ft 10 in from west and 4 ft from north").silent("box-off-joint");
+    // Where the program lays joints out they run to the box; here their owner draws one.
+    at("6 ft 9 in from west and 4 ft from north").silent("box-off-joint");
+    let drawn = |place: &str| at(place).job(EDGES, "joints at: 8 ft from west");
+    drawn("6 ft 6 in from west and 4 ft from north").silent("box-off-joint");
+    drawn("7 ft from west and 4 ft from north").says("box-off-joint", "`8 in`", "practice");
+    drawn("7 ft 10 in from west and 4 ft from north").silent("box-off-joint");
     with_box("patio", "depth: 4 in", CLEAR).silent("box-shallow");
     let shallow = with_box("patio", "depth: 3 in", CLEAR);
     shallow.says("box-shallow", "`3 in` deep", "practice");
