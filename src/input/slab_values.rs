@@ -2,7 +2,7 @@
 
 use crate::input::book::Curing;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, Falls, Sawn, Thickness,
+    BarsPhrase, BasePhrase, BorderPhrase, CornerBarsPhrase, DowelsPhrase, Falls, Sawn, Thickness,
 };
 use crate::input::sections::Thickened;
 use crate::reading::At;
@@ -21,6 +21,8 @@ keys! {
         bars: Option<At<BarsPhrase>> = "bars", else "none",
             "both ways; or each by itself, `no. 4 at 12 in east-west and no. 3 at 18 in north-south`",
             "no. 3 at 18 in";
+        corner_bars: Option<At<CornerBarsPhrase>> = "corner bars", else "the business's, where it has bars",
+            "across every corner that turns into it", "2 no. 4, 4 ft long";
         mesh: Option<At<String>> = "mesh" as "style", else "none", "welded wire", "6x6 W1.4/W1.4";
         dowels: Option<At<DowelsPhrase>> = "dowels", else "the book's only smooth kind",
             "across its doweled edges", "smooth at 24 in";

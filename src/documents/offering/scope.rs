@@ -50,7 +50,11 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
         each(takeoff, |slab| of.rules.mixes.get(&slab.mix.value).map(mix)),
     );
     add("Color", each(takeoff, |slab| surface::color(of, slab)));
-    add("Steel", each(takeoff, steel));
+    let found = |slab: &Slab| {
+        let mut all = takeoff.slabs.iter().zip(slabs.iter());
+        all.find(|(one, _)| std::ptr::eq(one.as_ref(), slab))
+    };
+    add("Steel", each(takeoff, |slab| steel(slab, found(slab)?.1)));
     add(
         "Dowels",
         each(takeoff, |slab| super::dowels::across(of, slab)),
@@ -163,10 +167,19 @@ fn mix(mix: &Mix) -> String {
     }
 }
 
-fn steel(slab: &Slab) -> Option<String> {
+fn steel(slab: &Slab, measured: &SlabQuantities) -> Option<String> {
     let bars = slab.bars.as_ref().map(super::dowels::bars);
     let mesh = slab.mesh.as_ref().map(|_| "welded wire mesh".to_owned());
-    let both: Vec<String> = [bars, mesh].into_iter().flatten().collect();
+    let across = measured.corner_bars.as_ref().and(slab.corner_bars.as_ref());
+    let across = across.map(|across| {
+        let (count, bar) = (across.bars.value.count, across.bars.value.bar);
+        let s = if count == 1 { "" } else { "s" };
+        format!(
+            "{count} {} bar{s} across each inside corner",
+            length(bar.diameter())
+        )
+    });
+    let both: Vec<String> = [bars, mesh, across].into_iter().flatten().collect();
     (!both.is_empty()).then(|| both.join(" and "))
 }
 

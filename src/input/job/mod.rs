@@ -24,7 +24,7 @@ mod written;
 pub use access::{Access, Method};
 pub use around::Around;
 pub use ask::choose;
-pub use bars::{Bars, Layer};
+pub use bars::{Bars, CornerBars, Layer};
 pub use boxes::{BoxWritten, Lid, SetBox};
 pub use dowels::Dowels;
 pub use edge::{EdgePart, Meets};

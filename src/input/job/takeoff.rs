@@ -98,6 +98,8 @@ pub struct Slab {
     pub mix: At<String>,
     pub base: Option<super::Base>,
     pub bars: Option<Bars>,
+    /// Across every corner that turns into it.
+    pub corner_bars: Option<super::CornerBars>,
     pub mesh: Option<At<String>>,
     /// Across its doweled edges.
     pub dowels: Option<Dowels>,

@@ -56,6 +56,24 @@ impl Run {
     }
 }
 
+impl BarQuantities {
+    /// Bars that are bent around corners, with legs as long as their lap.
+    pub(super) fn bent(
+        (bar, run): (Bar, Run),
+        lap: Lap,
+        placed: Quantity,
+        tally: &Tally<'_>,
+    ) -> Self {
+        Self {
+            bar,
+            runs: vec![run],
+            weight: weigh(bar, &placed, tally.name("bent corner bar weight")),
+            lap: Some(lap),
+            placed,
+        }
+    }
+}
+
 /// Pounds follow from feet in place.
 pub(in crate::trade) fn weigh(bar: Bar, placed: &Quantity, name: String) -> Quantity {
     let per_foot = Quantity::new(

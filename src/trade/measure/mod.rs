@@ -9,6 +9,7 @@ mod bars;
 mod base;
 mod boxes;
 mod concrete;
+mod corners;
 mod crossings;
 mod dig;
 mod dowels;
@@ -65,6 +66,10 @@ pub struct SlabQuantities {
     pub bars: Vec<BarQuantities>,
     /// Along its thickened edges.
     edge_bars: Option<BarQuantities>,
+    /// Around the corners of those.
+    pub bent_bars: Option<BarQuantities>,
+    /// Across the corners that turn into it.
+    pub corner_bars: Option<BarQuantities>,
     /// Where bars of both ways cross, and may be tied.
     pub crossings: Option<Quantity>,
     pub mesh: Option<Quantity>,
@@ -120,10 +125,13 @@ impl SlabQuantities {
         }
     }
 
-    /// All bars to cut: those of the slab, along its thickened edges and in its steps.
+    /// All bars to cut: those of the slab, across its corners, along its thickened edges and in its steps.
     pub fn steel(&self) -> impl Iterator<Item = &BarQuantities> {
         let steps = self.steps.as_ref().and_then(|steps| steps.bars.as_ref());
-        self.bars.iter().chain(&self.edge_bars).chain(steps)
+        let slab = self.bars.iter().chain(&self.corner_bars);
+        slab.chain(&self.edge_bars)
+            .chain(&self.bent_bars)
+            .chain(steps)
     }
 
     /// Under the slab, and under its steps.
@@ -192,8 +200,11 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     let bars = bars::measure(slab, &laid, with, tally);
     let edge = thickened.as_ref();
     let edge_bars = edge.and_then(|edge| thickened::bars(slab, edge, with, tally));
+    let bent_bars = edge.and_then(|edge| thickened::bent(slab, edge, with, tally));
+    let corner_bars = corners::bars(slab, with, &openings, tally);
     let step_bars = steps.as_ref().and_then(|steps| steps.bars.as_ref());
-    bars::list(bars.iter().chain(&edge_bars).chain(step_bars), tally);
+    let all = bars.iter().chain(&corner_bars).chain(&edge_bars);
+    bars::list(all.chain(&bent_bars).chain(step_bars), tally);
     let mesh = mesh::measure(slab, with, &area, tally);
     let dowels = dowels::measure(slab, &edges, with.rules, tally);
     boxes::list(&boxes, tally);
@@ -210,6 +221,8 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
         base,
         bars,
         edge_bars,
+        bent_bars,
+        corner_bars,
         mesh,
         dowels,
         boxes,

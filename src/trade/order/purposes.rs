@@ -254,17 +254,26 @@ fn deep_face(slab: &SlabQuantities) -> Option<Quantity> {
 
 /// One at each end of a form and between, no farther apart than the owner says.
 fn stakes(slab: &SlabQuantities, by: Policies<'_>) -> Quantity {
-    let spacing = Quantity::feet("stake spacing", &by.order.stake_spacing);
-    let gaps = |length: &Quantity| (of(length) / &spacing).whole();
+    let straight = &by.order.stake_spacing;
+    let on_curves = &by.order.stake_spacing_on_curves;
+    let spacing = Quantity::feet("stake spacing", straight);
+    let closer = if straight.value < on_curves.value {
+        spacing.clone()
+    } else {
+        Quantity::feet("stake spacing on curves", on_curves)
+    };
+    let gaps = |length: &Quantity, spacing: &Quantity| (of(length) / spacing).whole();
     let of_form = |rule, stakes| Quantity::by(rule, "stakes", Unit::Piece, stakes);
-    let ends = slab.edges.formed.iter().map(|length| {
+    let straight = slab.edges.formed.iter().map(|length| (length, &spacing));
+    let curved = slab.edges.bent.iter().map(|length| (length, &closer));
+    let ends = straight.chain(curved).map(|(length, spacing)| {
         let rule = "length ÷ spacing up to a whole one, + 1";
-        of_form(rule, gaps(length) + number(1))
+        of_form(rule, gaps(length, spacing) + number(1))
     });
     // A form that closes on itself has no end: its last stake is its first.
     let rings = slab.edges.rings.iter().map(|length| {
         let rule = "length ÷ spacing up to a whole one, all round";
-        of_form(rule, gaps(length))
+        of_form(rule, gaps(length, &closer))
     });
     let pieces: Vec<Quantity> = ends.chain(rings).collect();
     of_form("pieces of form added up", sum(&pieces))

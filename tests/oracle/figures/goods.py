@@ -49,8 +49,13 @@ class Goods:
             if slab.value.get("bars", "none") != "none":
                 size = slab.value["bars"].split(" at ")[0]
                 laid.append((size, f"{slab.name} bars", steel.bars))
+            across = steel.across(slab, self.order["corner bars"])
+            if across:
+                laid.append((across[0], f"{slab.name} corner bars", "across"))
             if slab.along and slab.along["bars"]:
                 laid.append((slab.along["bars"].split(" ", 1)[1], f"{slab.name} edge bars", None))
+                if self.order["bent corner bars"] == "yes":
+                    laid.append((slab.along["bars"].split(" ", 1)[1], f"{slab.name} bent corner bars", "bent"))
             if slab.flight and slab.flight["bars"] and slab.flight["risers"] > 1:
                 laid.append((slab.flight["bars"].split(" ", 1)[1], f"{slab.name} step bars", "steps"))
             for size, name, lay in laid:
@@ -59,6 +64,11 @@ class Goods:
                 stock, lap = inches(rule.get("stock", "20 ft")), steel.lap_of(size, rule)
                 if lay == "steps":
                     runs = steel.step_bars(slab, cover, stock, lap)
+                elif lay == "across":
+                    runs = [steel.spliced(across[1], stock, lap)] * across[2] if across[1] >= 6 else []
+                elif lay == "bent":
+                    count = int(slab.along["bars"].split(" ", 1)[0]) * slab.sharp_corners()
+                    runs = [steel.spliced(2 * lap, stock, lap)] * count
                 elif lay:
                     runs = lay(slab, cover, stock, lap)
                 else:
@@ -113,10 +123,11 @@ class Goods:
         boards = left
         self.role("forms", "form boards", boards)
         # Common practice: each piece of form has its length over the spacing, up, and one more
-        # at its other end; a form that closes on itself has no ends.
+        # at its other end; a form that closes on itself has no ends. On curves they stand closer.
         gap = inches(self.order["stake spacing"]) / FT
-        pieces = [(feet, ends) for s in self.slabs for feet, ends in s.forms_apart()]
-        self.role("stakes", "stakes", [up(feet / gap, D(1)) + ends for feet, ends in pieces])
+        closer = min(gap, inches(self.order["stake spacing on curves"]) / FT)
+        pieces = [piece for s in self.slabs for piece in s.forms_apart()]
+        self.role("stakes", "stakes", [up(feet / (closer if bent else gap), D(1)) + ends for feet, ends, bent in pieces])
         strip = [p.feet for s in self.slabs for p in s.pieces + s.inner if p.kind in STRIP]
         strip += [box.around for box in self.all_boxes() if box.isolated]
         self.role("isolation strip", "isolation strip", strip)

@@ -37,6 +37,7 @@ ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work",
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
 ORDER |= {"buy": "as needed"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
+ORDER |= {"stake spacing on curves": "2 ft", "corner bars": "2 bars, 4 ft long", "bent corner bars": "yes"}
 ORDER |= {"compound coverage": "200 sq ft", "deep form over": "8 in"}
 ORDER |= {"retarder width": "10 ft", "retarder lap": "6 in", "smallest opening": "2 sq ft"}
 ORDER |= {"base past forms": "0 in", "base under edges": "no", "dig past forms": "0 in"}

@@ -10,11 +10,16 @@ from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 STRIP = {"house", "existing concrete", "doweled existing concrete", "curb", "isolated"}  # a strip, no form
 FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
-USUAL |= {"allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
+USUAL |= {"corner bars", "allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
 SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall", "lower"}
 COMPASS = ("north", "east", "south", "west")
 OPPOSITE = {"north": "south", "south": "north", "east": "west", "west": "east"}
+
+
+def is_sharp(_, dot):
+    """More than 30 degrees: its cosine is under half the root of three."""
+    return dot < 0 or 4 * dot * dot < 3
 
 
 def edge_kind(text):
@@ -316,6 +321,23 @@ class Slab:
             first = min((p for p in self.pieces if p.side is after), key=lambda p: p.start)
             yield side, after, last in chosen, first in chosen
 
+    def sharp_corners(self):
+        """Corners by more than 30 degrees where bars of two thick edges meet."""
+        return sum(1 for s, n, here, there in self.corners(self.along["pieces"]) if here and there and is_sharp(*self.shape.turn(s, n)))
+
+    def inside_corners(self):
+        """Corners that turn into the slab by more than 30 degrees: of its edge, but where slabs of the same
+        pour fill them; of openings and of square boxes that are taken off."""
+        joined = [p for p in self.pieces if p.kind == "joined"]
+        found = 0
+        for side, after, here, there in self.corners(joined):
+            cross, dot = self.shape.turn(side, after)
+            found += cross < 0 and is_sharp(cross, dot) and not (here and there)
+        for hole in self.taken:
+            turns = [hole.turn(s, hole.sides[(n + 1) % len(hole.sides)]) for n, s in enumerate(hole.sides)]
+            found += sum(1 for cross, dot in turns if cross > 0 and is_sharp(cross, dot))
+        return found + 4 * sum(1 for box in self.boxes if box.is_square and box.area >= self.smallest)
+
     @functools.cached_property
     def strip(self):
         """Square feet of the bottom that is at full depth, and of the slope beside it."""
@@ -436,14 +458,14 @@ class Slab:
         return spans
 
     def forms_apart(self):
-        """(feet, 1) of each piece of form, or (feet, 0) of one that closes on itself."""
+        """(feet, ends, curved) of each piece of form; one that closes on itself has no end."""
         pieces = self.formed()
         for shape in (self.shape, *(hole for hole, _ in self.holes)):
             here = [p for p in pieces if p.side in shape.sides]
             if shape.is_round and here:
-                yield sum(p.feet for p in here), 0
+                yield sum(p.feet for p in here), 0, True
             else:
-                yield from ((p.feet, 1) for p in here)
+                yield from ((p.feet, 1, p.side.bulge != 0) for p in here)
 
     def form(self, limit):
         """Feet of straight, deep and curved form; a limit of None makes nothing deep."""

@@ -69,6 +69,18 @@ def step_bars(slab, cover, stock, lap):
     return [spliced(length, stock, lap)] * (count if length >= 6 else 0)
 
 
+def across(slab, usual):
+    """(size, inches, how many) of the bars across its inside corners; what is usual is for slabs with bars."""
+    bars = slab.value.get("bars", "none")
+    said = slab.value.get("corner bars", usual if bars != "none" else "none")
+    if said == "none":
+        return None
+    each, length = said.split(", ")
+    count, size = each.split(" ", 1)
+    size = bars.split(" at ")[0] if size in ("bar", "bars") else size
+    return None if size == "none" else (size, inches(length.removesuffix(" long")), int(count) * slab.inside_corners())
+
+
 def sticks(runs, stock, lap):
     """Longest piece first, each into the fullest stick that still holds it."""
     whole, rests = 0, []

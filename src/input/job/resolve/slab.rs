@@ -84,6 +84,15 @@ pub(super) fn slab(
     // What goes by the mix is not asked where nobody knows it.
     let mixed = mix.as_ref().ok();
     let bars = steel::bars(values.bars.as_ref(), mixed, book, problems);
+    let across = steel::Across {
+        said: values.corner_bars.as_ref(),
+        is_own: written.values.corner_bars.is_some(),
+        usual: &business.order.corner_bars,
+    };
+    let corner_bars = match &bars {
+        Ok(bars) => steel::corner_bars(across, bars.as_ref(), book, problems),
+        Err(reported) => Err(*reported),
+    };
     let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
     let mesh = optional(values.mesh);
     let mesh = mesh.map(|name| known(&name, &book.rules.mesh, "mesh", problems).map(|_| name));
@@ -158,6 +167,7 @@ pub(super) fn slab(
         mix: mix?,
         base: base?,
         bars: bars?,
+        corner_bars: corner_bars?,
         mesh,
         dowels: doweled?,
         ties: tied?,

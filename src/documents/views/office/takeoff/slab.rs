@@ -17,6 +17,8 @@ pub(super) fn notes(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> V
     let sizes = slab.bars.iter();
     let bars = sizes.flat_map(|bars| found.bars.iter().flat_map(|found| runs(found, bars)));
     let mut notes: Vec<String> = bars.collect();
+    notes.extend(found.corner_bars.as_ref().map(across));
+    notes.extend(found.bent_bars.as_ref().map(bent));
     notes.extend(found.joints.as_ref().map(panels));
     notes.extend(too_small(sheet, slab, found));
     notes.extend(usual(sheet, slab));
@@ -81,6 +83,27 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
             format!("{} at {spacing}{spliced}: {}", found.bar, runs.join(", "))
         })
         .collect()
+}
+
+/// The bars across its inside corners.
+fn across(found: &BarQuantities) -> String {
+    let runs = found.runs.iter();
+    let runs: Vec<String> = runs
+        .map(|run| format!("{} of {}", run.count, run.length))
+        .collect();
+    format!("{} across inside corners: {}", found.bar, runs.join(", "))
+}
+
+/// The bars around the corners of its thick edges.
+fn bent(found: &BarQuantities) -> String {
+    let runs = found.runs.iter();
+    let runs = runs.map(|run| format!("{} of {}, two legs of {}", run.count, run.length, run.lap));
+    let runs: Vec<String> = runs.collect();
+    format!(
+        "{} bent around the corners of thick edges: {}",
+        found.bar,
+        runs.join(", ")
+    )
 }
 
 fn pinned(dowels: &Dowels) -> String {
