@@ -12,6 +12,7 @@ mod border;
 mod box_load;
 mod box_place;
 mod by_the_bag;
+mod chair_height;
 mod cheaper_order;
 mod closed_day;
 mod closing_error;
@@ -146,6 +147,7 @@ const QUESTIONS: &[Ask] = &[
     colors::ask,
     aggregate::ask,
     steel_room::ask,
+    chair_height::ask,
     thin_slab::ask,
     vehicle::ask,
     mesh_roll::ask,

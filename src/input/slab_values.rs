@@ -2,7 +2,8 @@
 
 use crate::input::book::Curing;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, CornerBarsPhrase, DowelsPhrase, Falls, Sawn, Thickness,
+    BarsPhrase, BasePhrase, BorderPhrase, CornerBarsPhrase, DowelsPhrase, Falls, Sawn,
+    SteelAtJoints, Thickness,
 };
 use crate::input::sections::Thickened;
 use crate::reading::At;
@@ -28,6 +29,8 @@ keys! {
             "across its doweled edges", "smooth at 24 in";
         ties: Option<At<DowelsPhrase>> = "ties", else "the book's only deformed kind",
             "across its tied edges", "no. 4 ties";
+        steel_at_joints: Option<At<SteelAtJoints>> = "steel at joints" as "word", else "the business's",
+            "whether its bars and mesh run through its joints: through, every other or cut", "cut";
         fiber: Option<At<String>> = "fiber" as "name", else "none", "a fiber of the price book", "micro";
         finish: Option<At<String>> = "finish" as "name", else "broom", "of the surface", "broom";
         border: Option<At<BorderPhrase>> = "border", else "none",

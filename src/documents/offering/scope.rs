@@ -5,6 +5,7 @@ use super::{Offering, falls, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
 use crate::input::job::{Extra, ExtraWhat, Says, Slab, Takeoff};
+use crate::input::phrases::SteelAtJoints;
 use crate::trade::Quantity;
 use crate::trade::measure::SlabQuantities;
 use crate::values::{Amount, Length, Unit};
@@ -180,7 +181,14 @@ fn steel(slab: &Slab, measured: &SlabQuantities) -> Option<String> {
         )
     });
     let both: Vec<String> = [bars, mesh, across].into_iter().flatten().collect();
-    (!both.is_empty()).then(|| both.join(" and "))
+    let joints = measured.joints.as_ref();
+    let is_jointed = joints.is_some_and(|joints| !joints.panels.lines.is_empty());
+    let cut = match slab.steel_at_joints {
+        SteelAtJoints::Cut if is_jointed => ", cut at the joints",
+        SteelAtJoints::EveryOther if is_jointed => ", every other one cut at the joints",
+        SteelAtJoints::Cut | SteelAtJoints::EveryOther | SteelAtJoints::Through => "",
+    };
+    (!both.is_empty()).then(|| format!("{}{cut}", both.join(" and ")))
 }
 
 fn finish(of: Offering<'_>, slabs: &[SlabQuantities]) -> String {

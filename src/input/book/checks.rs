@@ -204,6 +204,7 @@ mod tests {
                 smallest: dec!(0),
                 waste: None,
                 work: None,
+                height: None,
                 place,
             },
         );

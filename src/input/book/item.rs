@@ -4,10 +4,11 @@ use rust_decimal::Decimal;
 
 use super::class::Class;
 use super::group::CostGroup;
+use crate::input::checks::{length_above_zero, written};
 use crate::input::phrases::Ratio;
 use crate::reading::keys::keys;
 use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read};
-use crate::values::{Amount, Day, Money, Percent, Unit, UnitPrice, rounding};
+use crate::values::{Amount, Day, Length, Money, Percent, Unit, UnitPrice, rounding};
 
 /// The name of an item in the book.
 pub type ItemKey = String;
@@ -30,6 +31,9 @@ keys! {
         waste: Option<At<Percent>> = "waste", none,
             "bought over what is needed, before it goes up to how it is sold", "5%", by waste;
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
+        height: Option<At<Length>> = "height", none,
+            "of a chair: how high it holds steel; of several the nearest to where it belongs is bought", "2 in",
+            then written(length_above_zero);
         group: Option<CostGroup> = "group" as "text", else "its class",
             "where it stands on your cost sheet, with a sum of its own", "Ground work", by group;
         taxed: Option<At<bool>> = "taxed", none,
@@ -86,6 +90,8 @@ pub struct Selling {
     pub waste: Option<At<Percent>>,
     /// Hours that come with each.
     pub work: Option<At<Ratio>>,
+    /// Of a chair.
+    pub height: Option<At<Length>>,
     pub place: Place,
 }
 
@@ -122,6 +128,7 @@ impl Item {
             smallest: smallest.map_or(Decimal::ZERO, |least| least.value.value),
             waste: self.waste.clone(),
             work: self.work.clone(),
+            height: self.height.clone(),
             place: self.place,
         }
     }

@@ -7,7 +7,7 @@ use std::sync::Arc;
 use super::written::{Customer, Extra, JobHead};
 use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
 use crate::geometry::outline::Outline;
-use crate::input::phrases::{FallTo, Sawn, SizePhrase, Thickness};
+use crate::input::phrases::{FallTo, Sawn, SizePhrase, SteelAtJoints, Thickness};
 use crate::reading::{At, Place};
 use crate::values::{Day, Length, Percent};
 
@@ -101,6 +101,8 @@ pub struct Slab {
     /// Across every corner that turns into it.
     pub corner_bars: Option<super::CornerBars>,
     pub mesh: Option<At<String>>,
+    /// Of its bars and its mesh.
+    pub steel_at_joints: SteelAtJoints,
     /// Across its doweled edges.
     pub dowels: Option<Dowels>,
     /// Across its tied edges.

@@ -1,6 +1,7 @@
 //! Short phrases that mean a value: `7 hours per 100 ft`, `4 in of crushed stone`, `markup 25%`.
 
 mod adjust;
+mod at_joints;
 mod base;
 mod begun;
 mod beside;
@@ -44,6 +45,7 @@ mod stoop;
 mod thickness;
 
 pub use adjust::Adjust;
+pub use at_joints::SteelAtJoints;
 pub use base::BasePhrase;
 pub use begun::Begun;
 pub use beside::BesidePhrase;

@@ -6,9 +6,11 @@ use rust_decimal::Decimal;
 
 use super::Measuring;
 use super::lap::{self, Lap};
+use crate::geometry::Point;
 use crate::input::book::BarStock;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Layer, Slab};
+use crate::input::phrases::SteelAtJoints;
 use crate::input::sections::EdgeBars;
 use crate::reading::At;
 use crate::tables::bars::Bar;
@@ -263,10 +265,20 @@ pub(super) fn lines(low: i64, high: i64, spacing: Length, cover: Length) -> Vec<
 pub(super) type Lines = Vec<(i64, Vec<(i64, i64)>)>;
 
 /// The bars of both ways, east-west first.
-pub(super) fn both_ways(slab: &Slab, policy: &OrderPolicy) -> [Option<Lines>; 2] {
+pub(super) fn both_ways(
+    slab: &Slab,
+    joints: &[(Point, Point)],
+    policy: &OrderPolicy,
+) -> [Option<Lines>; 2] {
     let lines = |layer: &Option<Layer>, level| {
         let layer = layer.as_ref()?;
-        Some(laid(slab, layer, level, policy.cover.value))
+        let cover = policy.cover.value;
+        let lines = laid(slab, layer, level, cover);
+        Some(match slab.steel_at_joints {
+            SteelAtJoints::Through => lines,
+            SteelAtJoints::EveryOther => cut(lines, level, joints, cover, 2),
+            SteelAtJoints::Cut => cut(lines, level, joints, cover, 1),
+        })
     };
     slab.bars.as_ref().map_or([None, None], |bars| {
         [
@@ -303,6 +315,53 @@ fn laid(slab: &Slab, layer: &Layer, level: bool, cover: Length) -> Lines {
         .collect()
 }
 
+/// Bars that cross a joint end beside it, as short of it as of an edge; of `every` so many one.
+fn cut(
+    mut lines: Lines,
+    level: bool,
+    joints: &[(Point, Point)],
+    cover: Length,
+    every: usize,
+) -> Lines {
+    let inward = cover.as_nanometres();
+    for (at, spans) in lines.iter_mut().skip(every - 1).step_by(every) {
+        let crossed = joints
+            .iter()
+            .filter_map(|joint| crossing(*joint, level, *at));
+        let mut crossed: Vec<i64> = crossed.collect();
+        crossed.sort_unstable();
+        crossed.dedup();
+        let parts = spans.iter().flat_map(|&(from, to)| {
+            let within = crossed
+                .iter()
+                .copied()
+                .filter(move |x| (from + 1..to).contains(x));
+            let ends = within.clone().map(|x| x - inward).chain([to]);
+            let starts = std::iter::once(from).chain(within.map(|x| x + inward));
+            starts.zip(ends)
+        });
+        let long = parts.filter(|(from, to)| SHORTEST.as_nanometres() <= to - from);
+        *spans = long.collect();
+    }
+    lines
+}
+
+/// Where a joint meets the line of a bar; one that runs along it never does.
+fn crossing((a, b): (Point, Point), level: bool, at: i64) -> Option<i64> {
+    let ((across, along), (across_end, along_end)) = if level {
+        ((a.y, a.x), (b.y, b.x))
+    } else {
+        ((a.x, a.y), (b.x, b.y))
+    };
+    let meets =
+        across != across_end && across.min(across_end) <= at && at <= across.max(across_end);
+    meets.then(|| {
+        let run = i128::from(along_end - along) * i128::from(at - across);
+        let part = run / i128::from(across_end - across);
+        along + i64::try_from(part).expect("a part of a joint")
+    })
+}
+
 fn counted(lines: &Lines, stock: &BarStock, lap: &Quantity) -> Vec<Run> {
     let mut counted: BTreeMap<i64, u32> = BTreeMap::new();
     for (from, to) in lines.iter().flat_map(|(_, bars)| bars) {
@@ -325,7 +384,12 @@ fn in_place(slab: &Slab, way: &str, runs: &[Run], lap: &Quantity, layer: &Layer)
     let name = format!("{} bars {way}", slab.key);
     let spacing = Quantity::inches("bar spacing", &layer.spacing);
     let laps = |splices: u32| number(splices) * lap / number(12);
-    let (cut, less) = if slab.outline.holes().is_empty() {
+    let (cut, less) = if slab.steel_at_joints != SteelAtJoints::Through {
+        (
+            "cut to the outline, at openings and at joints",
+            "slab or its part beside a joint or an opening, less cover at both ends",
+        )
+    } else if slab.outline.holes().is_empty() {
         ("cut to the outline", "slab less cover at both ends")
     } else {
         (

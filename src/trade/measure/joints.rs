@@ -19,14 +19,21 @@ pub struct JointQuantities {
     pub sawn: Option<(Quantity, Quantity)>,
 }
 
+/// The panels of a slab that is cut into some.
+pub(super) fn laid_out(slab: &Slab) -> Option<Arc<Panels>> {
+    let longest = slab.joints.as_ref()?;
+    Some(Arc::new(panels(&slab.outline, longest.value)))
+}
+
 /// Panels end where the slab does, so along a slab of the same pour a joint runs too.
 pub(super) fn measure(
     slab: &Slab,
+    panels: Option<Arc<Panels>>,
     jointed: &[Quantity],
     tally: &mut Tally<'_>,
 ) -> Option<JointQuantities> {
     let longest = slab.joints.as_ref()?;
-    let panels = panels(&slab.outline, longest.value);
+    let panels = panels?;
     let (columns, rows) = (panels.columns.len(), panels.rows.len());
     let limit = Quantity::feet("longest panel", longest);
     let working = Working::plan(
@@ -55,7 +62,7 @@ pub(super) fn measure(
     Some(JointQuantities {
         sawn: is_sawn.then(|| sawn(slab, &length, tally)),
         length,
-        panels: Arc::new(panels),
+        panels,
     })
 }
 

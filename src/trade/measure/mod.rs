@@ -134,6 +134,11 @@ impl SlabQuantities {
             .chain(steps)
     }
 
+    /// Whether it has more bars than those across its corners.
+    pub fn is_barred(&self) -> bool {
+        self.steel().count() != self.corner_bars.iter().count()
+    }
+
     /// Under the slab, and under its steps.
     pub fn bases(&self) -> impl Iterator<Item = &BaseQuantities> {
         let steps = self.steps.as_ref().and_then(|steps| steps.base.as_ref());
@@ -196,7 +201,9 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     let retarder = retarder::measure(slab, with.policy, &area, tally);
     let concrete = concrete::whole(&flat, thickened.as_ref(), steps.as_ref(), tally);
     let base = base::measure(slab, &area, thickened.as_ref(), with.policy, tally);
-    let laid = bars::both_ways(slab, with.policy);
+    let panels = joints::laid_out(slab);
+    let lines = panels.as_ref().map_or(&[][..], |panels| &panels.lines);
+    let laid = bars::both_ways(slab, lines, with.policy);
     let bars = bars::measure(slab, &laid, with, tally);
     let edge = thickened.as_ref();
     let edge_bars = edge.and_then(|edge| thickened::bars(slab, edge, with, tally));
@@ -208,10 +215,14 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     let mesh = mesh::measure(slab, with, &area, tally);
     let dowels = dowels::measure(slab, &edges, with.rules, tally);
     boxes::list(&boxes, tally);
+    let crossings = crossings::measure(&laid, tally);
+    let border = faces::border(slab, edges.open.as_ref(), &area, tally);
+    let joints = joints::measure(slab, panels, &edges.jointed, tally);
+    mesh::cut(slab, joints.as_ref(), tally);
     SlabQuantities {
-        crossings: crossings::measure(&laid, tally),
-        border: faces::border(slab, edges.open.as_ref(), &area, tally),
-        joints: joints::measure(slab, &edges.jointed, tally),
+        crossings,
+        border,
+        joints,
         listed: tally.done(),
         length: area::length(slab),
         area,

@@ -3,14 +3,18 @@
 //! `src/input/book/roles.rs` holds the rules; here is how much there is of what they go by. Rules
 //! of the owner's may replace them, or go by the same.
 
+use std::collections::BTreeMap;
+
 use super::also::left_to_buy;
+use super::chairs::chair;
 use super::{List, Parts, Policies, Section, whole};
-use crate::input::book::{Among, Curing, Purpose, Role};
+use crate::input::book::{Among, Curing, ItemKey, Purpose, Role};
 use crate::input::job::{Slab, Takeoff};
+use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities, works};
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::Quantity;
-use crate::values::{Amount, Unit};
+use crate::values::{Amount, Length, Unit};
 
 /// What purposes take that slabs have something of.
 pub(super) fn of_slabs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
@@ -31,9 +35,40 @@ pub(super) fn of_slabs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut L
             let left = left_to_buy(role.name(), parts, &list.replaced);
             let left = faces(role, &left, slabs, list);
             list.buy_role(role, purpose.called, purpose.by, &left);
+        } else if role == Role::Chairs {
+            of_chairs(purpose, parts, takeoff, list);
         } else {
             list.buy_for_purpose(role, purpose.called, purpose.by, parts);
         }
+    }
+}
+
+/// Chairs of each height by themselves; those that `use` names keep the name of their purpose.
+fn of_chairs(purpose: Purpose, parts: Parts, takeoff: &Takeoff, list: &mut List<'_>) {
+    list.purposes.push((purpose.role.name(), parts.clone()));
+    let rules = list.by.rules;
+    let usual = rules.roles.get(&purpose.role);
+    let usual = usual.and_then(|item| item.value.as_ref());
+    let mut others: BTreeMap<Length, (At<ItemKey>, Parts)> = BTreeMap::new();
+    let mut of_usual = Parts::new();
+    for (section, part) in left_to_buy(purpose.role.name(), parts, &list.replaced) {
+        let chair = match section {
+            Section::Slab(i) => chair(&takeoff.slabs[i], rules),
+            Section::Removal | Section::Extras | Section::Whole => None,
+        };
+        let chair = chair.filter(|chair| Some(&chair.item.value) != usual);
+        match chair.and_then(|chair| chair.height.map(|height| (height.value, chair.item))) {
+            None => of_usual.push((section, part)),
+            Some((height, item)) => {
+                let (_, parts) = others.entry(height).or_insert_with(|| (item, Parts::new()));
+                parts.push((section, part));
+            }
+        }
+    }
+    list.buy_role(purpose.role, purpose.called, purpose.by, &of_usual);
+    for (height, (item, parts)) in others {
+        let name = format!("{} of {height}", purpose.called);
+        list.buy(&item, name, purpose.by, &parts);
     }
 }
 

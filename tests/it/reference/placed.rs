@@ -115,3 +115,77 @@ fn stakes_stand_closer_on_curves() {
     // Straight ones stay where they were: four sides of 9 ft with 4 each.
     assert_eq!(stakes("", "9 ft x 9 ft"), dec!(16));
 }
+
+/// Chairs of 2 and 3 in: under 4 in with no. 3 (1 5/8 to 1 3/4 in wanted) and 5 in with no. 4 (2 to
+/// 2 1/2 in) stand those of 2 in, under 6 in (2 1/2 to 3 1/2 in) those of 3 in.
+#[test]
+fn chairs_are_as_high_as_the_slab_asks() {
+    let chair = "  chair:\n    is: Chairs 2 in\n";
+    let tall = "  tall: {unit: piece, class: material, height: 3 in, prices: {2026-03-01: 0.60}}\n";
+    let book = with(
+        BOOK,
+        &[(chair, &format!("{tall}{chair}    height: 2 in\n"))],
+    );
+    let bought = |thickness: &str, bars: &str, book: &str| -> Vec<String> {
+        let job = format!(
+            "customer: Ira Sample\nslabs:\n  patio: {{size: 9 ft x 10 ft, thickness: {thickness}, bars: {bars}}}"
+        );
+        let offer = desk(&job, BUSINESS, book).offer();
+        let needs = &offer.by_choice[&Choice(Vec::new())].needs.needs;
+        let names = needs.iter().map(|need| need.quantity.name().to_string());
+        names.filter(|name| name.starts_with("chairs")).collect()
+    };
+    #[track_caller]
+    fn case(found: Vec<String>, wanted: &str) {
+        assert_eq!(found, [wanted]);
+    }
+    case(bought("4 in", "no. 3 at 18 in", &book), "chairs");
+    case(bought("5 in", "no. 4 at 18 in", &book), "chairs");
+    case(bought("6 in", "no. 4 at 18 in", &book), "chairs of 3 in");
+    case(
+        bought("5 in", "none, mesh: 6x6 W1.4/W1.4", &book),
+        "chairs of 3 in",
+    );
+    // Who does not say how high they are has the one kind under everything.
+    case(bought("6 in", "no. 4 at 18 in", BOOK), "chairs");
+    let other = with(&book, &[("    height: 2 in\n", "")]);
+    case(bought("6 in", "no. 4 at 18 in", &other), "chairs");
+}
+
+/// 20 ft × 30 ft with joints each 10 ft, no. 4 at 2 ft, 2 in of cover: 16 bars of 19 ft 8 in and 11
+/// of 29 ft 8 in; cut they are 32 and 33 of 9 ft 8 in, and of every other one half.
+#[test]
+fn bars_end_beside_the_joints_where_the_owner_cuts_them() {
+    let runs = |said: &str, order: &str| -> Vec<(Decimal, u32)> {
+        let business = with(BUSINESS, &[("order:\n", &format!("order:\n{order}"))]);
+        let job = format!(
+            "customer: Ira Sample\nslabs:\n  driveway: {{size: 20 ft x 30 ft, bars: no. 4 at 2 ft{said}}}"
+        );
+        let offer = desk(&job, &business, BOOK).offer();
+        let slab = &offer.by_choice[&Choice(Vec::new())].needs.slabs[0];
+        let runs = slab.bars[0].runs.iter();
+        runs.map(|run| (run.length.inches(), run.count)).collect()
+    };
+    let through = [(dec!(356), 11), (dec!(236), 16)];
+    assert_eq!(runs("", ""), through);
+    assert_eq!(runs(", steel at joints: cut", ""), [(dec!(116), 65)]);
+    let half = [(dec!(356), 6), (dec!(236), 8), (dec!(116), 31)];
+    assert_eq!(runs(", steel at joints: every other", ""), half);
+    assert_eq!(runs("", "  steel at joints: every other\n"), half);
+    assert_eq!(
+        runs(", steel at joints: through", "  steel at joints: cut\n"),
+        through
+    );
+    // Without joints there is nothing to end at.
+    assert_eq!(runs(", joints: none, steel at joints: cut", ""), through);
+}
+
+/// 20 ft × 20 ft with joints each 8 ft: two across, two along.
+#[test]
+fn mesh_is_laid_whole_and_cut_in_the_joints() {
+    let job = "customer: Ira Sample\nslabs:\n  slab: {size: 20 ft x 20 ft, steel at joints: WORD}";
+    let cut = desk(&job.replace("WORD", "cut"), BUSINESS, BOOK).offer();
+    let through = desk(&job.replace("WORD", "through"), BUSINESS, BOOK).offer();
+    assert_eq!(value(&cut, "slab mesh cut at joints"), dec!(80));
+    assert_eq!(value(&cut, "slab mesh"), value(&through, "slab mesh"));
+}

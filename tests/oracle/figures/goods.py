@@ -70,7 +70,7 @@ class Goods:
                     count = int(slab.along["bars"].split(" ", 1)[0]) * slab.sharp_corners()
                     runs = [steel.spliced(2 * lap, stock, lap)] * count
                 elif lay:
-                    runs = lay(slab, cover, stock, lap)
+                    runs = lay(slab, cover, stock, lap, self.order["steel at joints"])
                 else:
                     runs = steel.edge_bars(slab, cover, stock, lap)[1]
                 self.placed += self.set(name, steel.feet(runs, lap))
@@ -92,7 +92,13 @@ class Goods:
             self.buy(rule["item"], f"mesh {style}", parts)
         each = amount(self.order["chair area"])[0]
         held = [s for s in self.slabs if "none" != s.value.get("bars", "none") or "none" != s.value.get("mesh", "none")]
-        self.role("chairs", "chairs", [up(s.area / each, D(1)) for s in held])
+        # Chairs of each height by themselves; the ones that `use` names are called just so.
+        usual, by_height = self.role_of("chairs"), {}
+        for slab in held if usual else ():
+            key = steel.chair(slab, usual, self.book["items"])
+            by_height.setdefault(key, []).append(up(slab.area / each, D(1)))
+        for key, parts in sorted(by_height.items(), key=lambda one: one[0] != usual):
+            self.buy(key, "chairs" if key == usual else f"chairs of {self.item(key)['height']}", parts)
 
     def is_roll(self, rule):
         return singular(self.item(rule["item"])["unit"]) == "roll"

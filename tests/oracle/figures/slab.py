@@ -10,7 +10,7 @@ from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 STRIP = {"house", "existing concrete", "doweled existing concrete", "curb", "isolated"}  # a strip, no form
 FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
-USUAL |= {"corner bars", "allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
+USUAL |= {"corner bars", "steel at joints", "allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
 SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall", "lower"}
 COMPASS = ("north", "east", "south", "west")
@@ -320,6 +320,16 @@ class Slab:
             last = max((p for p in self.pieces if p.side is side), key=lambda p: p.end)
             first = min((p for p in self.pieces if p.side is after), key=lambda p: p.start)
             yield side, after, last in chosen, first in chosen
+
+    def joints_across(self, axis):
+        """Where joints cross the bars that lie at places of this axis: even panels of a plain rectangle."""
+        if not self.shape.is_rectangle() or self.holes or self.boxes:
+            raise NotCovered("joints of a slab that is no plain rectangle")
+        low, high = self.shape.bounds(1 - axis)
+        if self.value.get("joints", "none") == "none":
+            return []
+        many = int(up((high - low) / inches(self.value["joints"]), D(1)))
+        return [low + (high - low) * n / many for n in range(1, many)]
 
     def sharp_corners(self):
         """Corners by more than 30 degrees where bars of two thick edges meet."""

@@ -11,8 +11,6 @@ def made(c, shop):
     some |= {"cover": c.one("2 in", "3 in", "2 in", "3 in", "0 in"), "stake spacing": c.one("3 ft", "4 ft", "2 ft 6 in")}
     some |= {"chair area": f"{c.whole(6, 20)} sq ft", "compound coverage": f"{c.whole(150, 250)} sq ft"}
     some |= {"deep form over": c.one("6 in", "10 in", "5 1/2 in"), "retarder width": c.one("12 ft", "20 ft")}
-    some |= {"stake spacing on curves": c.one("18 in", "1 ft", "3 ft"), "bent corner bars": c.one("no", "yes")}
-    some |= {"corner bars": c.one("none", "1 bar, 3 ft long", "2 no. 4, 4 ft long", "3 bars, 5 ft long")}
     some |= {"retarder lap": c.one("8 in", "1 ft")}
     # Each way of every order is priced in full, so not too often.
     if c.often(0.1, "bought the cheapest way"):

@@ -203,8 +203,6 @@ class Site:
             own["mesh"] = "none"
         elif c.often(0.15, "mesh"):
             own |= {"mesh": "6x6 W1.4/W1.4", "bars": "none"}
-        if c.often(0.1, "own corner bars"):
-            own["corner bars"] = c.one("none", "2 no. 3, 3 ft long", "1 no. 4, 6 ft long")
         if c.often(0.12, "vapor retarder"):
             own["vapor retarder"] = c.one("yes", "yes", "no")
         if c.often(0.12):

@@ -1,7 +1,7 @@
 //! What is ordered beyond the drawing, and how goods are laid.
 
 use crate::input::checks::{area_above_zero, cubic_yards, length_above_zero, square_feet, written};
-use crate::input::phrases::{CornerBarsPhrase, Ratio};
+use crate::input::phrases::{CornerBarsPhrase, Ratio, SteelAtJoints};
 use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, Fields, Problem, Problems, Read, words};
 use crate::values::{Amount, Length, Percent, Unit};
@@ -25,6 +25,9 @@ keys! {
             "2 no. 4, 4 ft long";
         bent_corner_bars: bool = "bent corner bars", usual "yes",
             "whether the bars along thickened edges are lapped by an L where two edges meet", "no";
+        steel_at_joints: At<SteelAtJoints> = "steel at joints" as "word", usual "through",
+            "whether bars and mesh run through joints: through, every other or cut; cut bars end as short of a joint as of an edge",
+            "every other";
         chair_area: At<Amount> = "chair area" as "square feet", usual "9 sq ft",
             "slab held by one chair", "9 sq ft", then area_above_zero;
         compound_coverage: At<Amount> = "compound coverage" as "square feet", usual "200 sq ft",

@@ -169,6 +169,10 @@ pub(super) fn slab(
         bars: bars?,
         corner_bars: corner_bars?,
         mesh,
+        steel_at_joints: values
+            .steel_at_joints
+            .as_ref()
+            .map_or(business.order.steel_at_joints.value, |said| said.value),
         dowels: doweled?,
         ties: tied?,
         fiber,

@@ -3,6 +3,7 @@
 use super::sections;
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Dowels, Slab};
+use crate::input::phrases::SteelAtJoints;
 use crate::trade::measure::{BarQuantities, JointQuantities, SlabQuantities};
 
 pub(super) fn title(sheet: &Sheet<'_>, slab: &Slab) -> String {
@@ -20,6 +21,7 @@ pub(super) fn notes(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> V
     notes.extend(found.corner_bars.as_ref().map(across));
     notes.extend(found.bent_bars.as_ref().map(bent));
     notes.extend(found.joints.as_ref().map(panels));
+    notes.extend(at_joints(sheet, slab, found));
     notes.extend(too_small(sheet, slab, found));
     notes.extend(usual(sheet, slab));
     notes
@@ -83,6 +85,23 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
             format!("{} at {spacing}{spliced}: {}", found.bar, runs.join(", "))
         })
         .collect()
+}
+
+/// What becomes of its steel at its joints, where that is not to run through.
+fn at_joints(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Option<String> {
+    found
+        .joints
+        .as_ref()
+        .filter(|joints| !joints.panels.lines.is_empty())?;
+    let which = match slab.steel_at_joints {
+        SteelAtJoints::Through => return None,
+        SteelAtJoints::EveryOther => "every other",
+        SteelAtJoints::Cut => "every",
+    };
+    let short = sheet.business.order.cover.value;
+    slab.bars
+        .as_ref()
+        .map(|_| format!("{which} bar that meets a joint ends {short} short of it"))
 }
 
 /// The bars across its inside corners.
