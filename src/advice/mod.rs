@@ -34,6 +34,7 @@ mod holds;
 mod index_tells;
 mod isolation;
 mod margin;
+mod meets;
 mod mesh_roll;
 mod minimum;
 mod narrow_gate;
@@ -52,6 +53,7 @@ mod set_with_option;
 mod sets;
 mod siding;
 mod site;
+mod solid_steps;
 mod spacing;
 mod stale;
 mod standing;
@@ -64,6 +66,7 @@ mod two_mixes;
 mod unrated;
 mod vehicle;
 mod visits;
+mod warped;
 
 use std::sync::Arc;
 
@@ -153,7 +156,9 @@ const QUESTIONS: &[Ask] = &[
     mesh_roll::ask,
     isolation::ask,
     from_house::ask,
+    warped::ask,
     siding::ask,
+    meets::ask,
     public_walk::ask,
     box_load::ask,
     box_place::ask,
@@ -164,6 +169,7 @@ const QUESTIONS: &[Ask] = &[
     risers::ask,
     treads::ask,
     even_risers::ask,
+    solid_steps::ask,
     handrail::ask,
     deep_forms::ask,
     nothing_dug::ask,

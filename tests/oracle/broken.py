@@ -103,6 +103,11 @@ RULES = {
     "bars along an edge are dropped": instead(steel, "HAIR", lambda _: reading.D(0)),
     "every slab has the same chairs": instead(steel, "chair", lambda _: lambda slab, usual, items: usual),
     "bars run through every joint": instead(slab.Slab, "joints_across", lambda _: lambda *_: []),
+    "steps go down to the lowest level": instead(
+        slab.Slab,
+        "below_treads",
+        lambda _: property(lambda self: self.flight["rise"] * self.flight["risers"] * (self.flight["risers"] - 1) / 2),
+    ),
     "no bars lie across corners": instead(steel, "across", nothing),
     "edge bars meet without an L": instead(slab.Slab, "sharp_corners", lambda _: lambda _: 0),
     "stakes of curves stand as far apart as others": instead(

@@ -42,6 +42,8 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     let levels: Vec<String> = levels
         .filter_map(|slab| falls::lower(takeoff, slab))
         .collect();
+    let met = takeoff.slabs.iter().filter_map(|slab| falls::met(slab));
+    let levels: Vec<String> = levels.into_iter().chain(met).collect();
     add("Levels", levels.join("; "));
     if falls::are_to_be_told(&takeoff.slabs) {
         add("Falls", each(takeoff, falls::said));
@@ -176,7 +178,7 @@ fn steel(slab: &Slab, measured: &SlabQuantities) -> Option<String> {
         let (count, bar) = (across.bars.value.count, across.bars.value.bar);
         let s = if count == 1 { "" } else { "s" };
         format!(
-            "{count} {} bar{s} across each inside corner",
+            "{count} bar{s} of {} across each inside corner",
             length(bar.diameter())
         )
     });

@@ -121,6 +121,8 @@ pub struct Slab {
     pub sawn: Option<At<Sawn>>,
     /// Each with its part of the slab; none where it is level.
     pub falls: Vec<Fall>,
+    /// Shot at its corners; its falls follow from them.
+    pub levels: Option<super::Levels>,
     /// Its bottom is level below its fall.
     pub is_level_below: bool,
     /// How much lower than the slab it lies beside, and that slab.

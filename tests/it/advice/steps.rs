@@ -87,3 +87,34 @@ fn deep_forms_have_a_rate() {
     .silent("deep-form-rate");
     deep("8 in").silent("deep-form-rate");
 }
+
+#[test]
+fn steps_on_a_slope_are_not_solid_without_a_word() {
+    let steps = |more: &str| {
+        flight(&format!(
+            "risers: 3, rise: 7 in, tread: 12 in, from: south{more}"
+        ))
+    };
+    steps("").says(
+        "solid-steps",
+        "solid down to the lowest level",
+        "12 in thick",
+    );
+    steps(", bottom: level").silent("solid-steps");
+    steps(", bottom: 12 in thick").silent("solid-steps");
+}
+
+#[test]
+fn doors_stay_above_and_one_step_is_enough() {
+    let meets = |what: &str| Files::new().job(SIZE, &format!("{SIZE}, meets: {{{what}}}"));
+    meets("door sill: 1 15/16 in above").says(
+        "low-sill",
+        "not `2 in` above `patio`",
+        "lay a drain",
+    );
+    meets("door sill: 2 in above").silent("low-sill");
+    meets("old walk: flush").silent("low-sill");
+    meets("porch: 7 13/16 in above").says("tall-step", "more than one step", "IRC");
+    meets("porch: 7 3/4 in above").silent("tall-step");
+    meets("drive: \"9 in below, ramp\"").silent("tall-step");
+}

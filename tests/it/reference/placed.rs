@@ -189,3 +189,45 @@ fn mesh_is_laid_whole_and_cut_in_the_joints() {
     assert_eq!(value(&cut, "slab mesh cut at joints"), dec!(80));
     assert_eq!(value(&cut, "slab mesh"), value(&through, "slab mesh"));
 }
+
+/// 3 risers of 7 in, treads of 12 in, 5 ft wide: 7 + 14 in below two treads, 8.75 cu ft, or 12 in
+/// below each, 10 cu ft, and 4 sq ft at both sides.
+#[test]
+fn a_stepped_bottom_is_as_thick_below_every_tread() {
+    let steps = |more: &str| {
+        let job = format!(
+            "customer: Ira Sample\nslabs:\n  patio: {{size: 12 ft x 10 ft, steps: \"3 risers of 7 in, 12 in treads, 5 ft wide, from south edge{more}\"}}"
+        );
+        let offer = desk(&job, BUSINESS, BOOK).offer();
+        let slab = &offer.by_choice[&Choice(Vec::new())].needs.slabs[0];
+        let steps = slab.steps.as_ref().unwrap();
+        let concrete = steps.concrete.as_ref().unwrap().value() * dec!(27);
+        (
+            concrete.round_dp(6),
+            steps.side_face.as_ref().unwrap().value(),
+        )
+    };
+    assert_eq!(steps(""), (dec!(8.75), dec!(3.5)));
+    assert_eq!(steps(", level bottom"), steps(""));
+    assert_eq!(steps(", 12 in thick"), (dec!(10), dec!(4)));
+}
+
+/// A patio 4 in thick over a walk 5 in thick and 3 in lower, on two days: whichever is first, its form
+/// is as deep as it is itself; poured second, the patio has a face of 3 in.
+#[test]
+fn a_step_down_between_two_pours_is_formed_by_each_slab_alone() {
+    let faces = |first: &str, second: &str| {
+        let pour = format!(
+            "[{{day: 2026-06-15, slabs: [{first}]}}, {{day: 2026-06-17, slabs: [{second}]}}]"
+        );
+        let job = format!(
+            "customer: Ira Sample\npour: {pour}\nslabs:\n  patio: {{size: 10 ft x 10 ft, thickness: 4 in}}\n  walk: {{size: 10 ft x 4 ft, thickness: 5 in, lower: 3 in, beside: \"patio, south edge, 0 ft from west end\"}}"
+        );
+        let offer = desk(&job, BUSINESS, BOOK).offer();
+        let slabs = &offer.by_choice[&Choice(Vec::new())].needs.slabs;
+        [0, 1].map(|i: usize| (slabs[i].edges.straight_face.value() * dec!(12)).round_dp(3))
+    };
+    // Three sides of 30 ft by 4 in, and 10 ft of 4 in or of 3 in; the walk 18 ft by 5 in, and 10 ft.
+    assert_eq!(faces("patio", "walk"), [dec!(160), dec!(90)]);
+    assert_eq!(faces("walk", "patio"), [dec!(150), dec!(140)]);
+}

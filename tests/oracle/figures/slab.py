@@ -12,7 +12,7 @@ FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
 USUAL |= {"corner bars", "steel at joints", "allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
-SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall", "lower"}
+SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall", "lower", "levels", "meets"}
 COMPASS = ("north", "east", "south", "west")
 OPPOSITE = {"north": "south", "south": "north", "east": "west", "west": "east"}
 
@@ -139,10 +139,16 @@ class Slab:
         return inches(thin), inches(thick or thin), toward
 
     def on_level(self):
-        """Its bottom is level: up along its fall it is thicker, by the fall times the run."""
-        steep, _, side = self.value["fall"].rpartition(" ")
-        low, high = self.shape.bounds(0 if side in ("east", "west") else 1)
-        self.thick = self.thin + inches(steep.removesuffix(" per ft")) * (high - low) / FT
+        """Its bottom is level: up along its fall it is thicker, by the fall times the run; by what was shot
+        at corners of a rectangle that falls one way, by the difference of its two ends."""
+        if "levels" in self.own:
+            down = {name: inches(level.removesuffix(" down")) if level != "0" else D(0) for name, level in self.own["levels"].items()}
+            side = next(s for s in COMPASS if all((s in name) == (level > 0) for name, level in down.items()))
+            self.thick = self.thin + max(down.values())
+        else:
+            steep, _, side = self.value["fall"].rpartition(" ")
+            low, high = self.shape.bounds(0 if side in ("east", "west") else 1)
+            self.thick = self.thin + inches(steep.removesuffix(" per ft")) * (high - low) / FT
         self.toward = OPPOSITE[side]
 
     def thickness_at(self, place):
@@ -182,6 +188,8 @@ class Slab:
                     own["tread"] = part.rsplit(" ", 1)[0]
                 elif part.endswith(" wide"):
                     own["width"] = part[:-5]
+                elif part.endswith((" thick", " bottom")):
+                    own["bottom"] = part.removesuffix(" bottom")
                 elif part.startswith("base "):
                     own["base"] = part[5:]
                 elif " no. " in part:
@@ -196,7 +204,7 @@ class Slab:
                     raise NotCovered(f"steps `{part}`")
         else:
             own = written
-        known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all", "base", "bars"))
+        known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all", "base", "bars", "bottom"))
         side = self.leads_down(own["from"].removesuffix(" edge"), own.get("width"))
         length = side.length()
         width = inches(own["width"]) if "width" in own else length
@@ -215,6 +223,7 @@ class Slab:
             "width": width,
             "base": own.get("base", "none"),
             "bars": own.get("bars"),
+            "thick": inches(own["bottom"].removesuffix(" thick")) if own.get("bottom", "level") != "level" else None,
         }
 
     def leads_down(self, name, width):
@@ -408,8 +417,14 @@ class Slab:
     def step_concrete(self):
         if not self.flight:
             return D(0)
+        f = self.flight
+        return f["width"] / FT * f["tread"] * self.below_treads / 3888
+
+    @property
+    def below_treads(self):
+        """Inches below all treads together: one rise, two, and so on; or all alike where they go up with the ground."""
         f, n = self.flight, self.flight["risers"]
-        return f["width"] / FT * f["tread"] * f["rise"] * n * (n - 1) / 2 / 3888
+        return f["thick"] * (n - 1) if f["thick"] else f["rise"] * n * (n - 1) / 2
 
     @property
     def riser_form(self):
@@ -438,7 +453,7 @@ class Slab:
         if piece.face is not None and piece.kind not in FORMED:
             return piece.face
         if piece.beyond is None:
-            return self.own_depth(piece)
+            return max(piece.face or D(0), self.own_depth(piece))
         other, theirs = piece.beyond
         return max([piece.face or D(0), self.own_depth(piece), *(other.own_depth(p) for p in theirs)])
 
@@ -529,8 +544,7 @@ class Slab:
     def side_face(self):
         if not self.flight:
             return D(0)
-        f, n = self.flight, self.flight["risers"]
-        return f["tread"] * f["rise"] * n * (n - 1) / 144
+        return 2 * self.flight["tread"] * self.below_treads / 144
 
     def base_area(self, order):
         deep = self.along["pieces"] if self.along and not self.runs_under(order) else []

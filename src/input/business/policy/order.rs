@@ -28,6 +28,8 @@ keys! {
         steel_at_joints: At<SteelAtJoints> = "steel at joints" as "word", usual "through",
             "whether bars and mesh run through joints: through, every other or cut; cut bars end as short of a joint as of an edge",
             "every other";
+        sill_above: At<Length> = "sill above slab", usual "2 in",
+            "how far a door sill stays above a slab; you are told where it does not", "4 in";
         chair_area: At<Amount> = "chair area" as "square feet", usual "9 sq ft",
             "slab held by one chair", "9 sq ft", then area_above_zero;
         compound_coverage: At<Amount> = "compound coverage" as "square feet", usual "200 sq ft",

@@ -117,7 +117,11 @@ pub(super) fn slab(
     );
     let outline = outline?;
     let level = values.level_base;
-    let falls = falls::falls(written, values.fall, problems);
+    let levels = falls::levels(written, &outline, problems)?;
+    let falls = match &levels {
+        Some(levels) => falls::shot(written, levels),
+        None => falls::falls(written, values.fall, problems),
+    };
     let thickness = thickness
         .map(|thickness| falls::on_level(thickness, level.as_ref(), &falls, &outline, problems));
     let sections = thickness.map(|thickness| {
@@ -189,6 +193,7 @@ pub(super) fn slab(
         }),
         sawn: values.sawn,
         falls,
+        levels,
         is_level_below: level.is_some_and(|level| level.value),
         lower: falls::lower(written, problems),
         sections,

@@ -278,6 +278,7 @@ fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
         joints: layout.lines,
         edges: Vec::new(),
         fall: Some(South),
+        levels: Vec::new(),
         panels: layout
             .panels
             .iter()

@@ -3,8 +3,9 @@
 use super::sections;
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Dowels, Slab};
-use crate::input::phrases::SteelAtJoints;
+use crate::input::phrases::{Done, SteelAtJoints};
 use crate::trade::measure::{BarQuantities, JointQuantities, SlabQuantities};
+use crate::values::Length;
 
 pub(super) fn title(sheet: &Sheet<'_>, slab: &Slab) -> String {
     match sheet.takeoff.placements.len() {
@@ -22,6 +23,8 @@ pub(super) fn notes(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> V
     notes.extend(found.bent_bars.as_ref().map(bent));
     notes.extend(found.joints.as_ref().map(panels));
     notes.extend(at_joints(sheet, slab, found));
+    notes.extend(shot(slab));
+    notes.extend(met(slab));
     notes.extend(too_small(sheet, slab, found));
     notes.extend(usual(sheet, slab));
     notes
@@ -85,6 +88,57 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
             format!("{} at {spacing}{spliced}: {}", found.bar, runs.join(", "))
         })
         .collect()
+}
+
+/// What its levels come to: the fall each way, the low corner, and what lies off their plane.
+fn shot(slab: &Slab) -> Option<String> {
+    let levels = slab.levels.as_ref()?;
+    let falls = slab.falls.iter().filter_map(|fall| {
+        let side = fall.to.side()?;
+        Some(format!("{} per ft {}", fall.rise.value, side.name()))
+    });
+    let falls: Vec<String> = falls.collect();
+    let fall = if falls.is_empty() {
+        "level".to_owned()
+    } else {
+        format!("falls {}", falls.join(" and "))
+    };
+    let off = levels
+        .farthest_off()
+        .map_or_else(String::new, |(name, off)| {
+            let way = if off < Length::ZERO { "below" } else { "above" };
+            format!(", {name} {} {way} its plane", off.abs())
+        });
+    let s = if levels.lowest().len() == 1 { "" } else { "s" };
+    Some(format!(
+        "by its levels: {fall}; low corner{s} {}{off}",
+        levels.lowest().join(" and ")
+    ))
+}
+
+/// What lies higher or lower where it meets the slab; a ramp with its length at 1 in 12.
+fn met(slab: &Slab) -> Option<String> {
+    let met = slab.around.meets.iter().map(|(name, height)| {
+        let above = height.value.above;
+        let long = above.abs() * 12;
+        let done = match height.value.done() {
+            Done::Flush => "flush".to_owned(),
+            Done::Trim => "the edge trimmed".to_owned(),
+            Done::Step => "a step".to_owned(),
+            Done::Ramp => format!("a ramp, {long} long at 1:12"),
+        };
+        let way = if above < Length::ZERO {
+            "below"
+        } else {
+            "above"
+        };
+        match above {
+            Length::ZERO => format!("{} {done}", name.value),
+            _ => format!("{} {} {way}, {done}", name.value, above.abs()),
+        }
+    });
+    let met: Vec<String> = met.collect();
+    (!met.is_empty()).then(|| format!("meets {}", met.join("; ")))
 }
 
 /// What becomes of its steel at its joints, where that is not to run through.
