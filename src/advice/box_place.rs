@@ -1,4 +1,4 @@
-//! Does a box leave enough concrete around it, and do the joints meet it?
+//! Does a box leave enough concrete around it?
 
 use super::{Case, DECIDES};
 use crate::geometry::Point;
@@ -6,17 +6,14 @@ use crate::input::book::BoxStock;
 use crate::input::job::{SetBox, Slab};
 use crate::reading::{At, Problem};
 use crate::tables::Source;
-use crate::trade::measure::SlabQuantities;
 use crate::values::Length;
 
 /// A narrower strip of concrete breaks off.
 const EDGE: Length = Length::inches_whole(6);
-/// A crack runs from a corner to a joint as near as this.
-const JOINT: Length = Length::inches_whole(12);
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let mut answers = Vec::new();
-    for (slab, measured) in case.slabs() {
+    for (slab, _) in case.slabs() {
         for set in &slab.boxes {
             let Some(stock) = case.book.rules.boxes.get(&set.stock.value) else {
                 continue;
@@ -24,7 +21,6 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             answers.extend(shallow(slab, set, stock));
             if let Some(middle) = &set.middle {
                 answers.extend(near_edge(slab, set, stock, middle));
-                answers.extend(off_joint(set, stock, middle, measured));
             }
         }
     }
@@ -59,32 +55,6 @@ fn near_edge(slab: &Slab, set: &SetBox, stock: &BoxStock, middle: &At<Point>) ->
             .at(middle.place)
             .help(format!(
                 "move it in, or thicken or reinforce that strip ({}); {DECIDES}",
-                Source::PRACTICE
-            ))
-    })
-}
-
-fn off_joint(
-    set: &SetBox,
-    stock: &BoxStock,
-    middle: &At<Point>,
-    measured: &SlabQuantities,
-) -> Option<Problem> {
-    let joints = measured.joints.as_ref()?;
-    let own = stock.opening.value.around(middle.value, Length::ZERO);
-    let near = stock.opening.value.around(middle.value, JOINT);
-    let lines = &joints.panels.lines;
-    let meets = lines.iter().any(|(a, b)| own.is_crossed_by(*a, *b));
-    let passes = lines.iter().any(|(a, b)| near.is_crossed_by(*a, *b));
-    (passes && !meets).then(|| {
-        let message = format!(
-            "a joint passes `{}` by less than `{JOINT}` and does not meet it",
-            set.name.value
-        );
-        Problem::new("box-off-joint", message)
-            .at(middle.place)
-            .help(format!(
-                "let the joint run to the box, or move either: the slab cracks between them ({}); {DECIDES}",
                 Source::PRACTICE
             ))
     })

@@ -1,8 +1,9 @@
-//! Is the plant open on the day of the pour?
+//! Are plant and crew at work on the day of the pour?
 
 use super::Case;
-use crate::reading::Problem;
+use crate::reading::{At, Problem};
 use crate::tables::holidays::{SOURCE, holiday};
+use crate::values::Day;
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let days = case.takeoff.placements.iter();
@@ -13,7 +14,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         } else if day.value.is_sunday() {
             ("a Sunday", String::new())
         } else {
-            return None;
+            return day_off(case, day);
         };
         let message = format!("`{}` is {what}, and the plant may be closed", day.value);
         Some(
@@ -25,4 +26,12 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         )
     });
     answers.collect()
+}
+
+/// A day on which the plant is open and the crew is not.
+fn day_off(case: Case<'_>, day: &At<Day>) -> Option<Problem> {
+    let why = case.business.crew.off(day.value)?;
+    let message = format!("`{}` is {why}", day.value);
+    let help = "take another day, or say under `crew` of business.yaml when you work: `works: Monday to Saturday`, `days off`";
+    Some(Problem::new("day-off", message).at(day.place).help(help))
 }

@@ -1,19 +1,20 @@
 //! Is the first payment within the owner's cap?
 
 use super::{Case, limit};
-use crate::costing::schedule;
+use crate::costing::{payments, schedule};
 use crate::reading::Problem;
 use crate::values::rounding;
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let policy = &case.business.quote;
-    let Some(first) = case.business.payments.first() else {
+    let payments = payments(case.business, &case.offer.quoted().needs.crew);
+    let Some(first) = payments.first() else {
         return Vec::new();
     };
     // Options raise the total, and a share of it with them.
     let over = case.offer.by_choice.values().find_map(|priced| {
         let total = priced.totals().total;
-        let paid = schedule(total, &case.business.payments).first().copied()?;
+        let paid = schedule(total, payments).first().copied()?;
         let cap = rounding::to_cents(total.dollars() * policy.deposit_cap.value.fraction());
         // Parts of a whole may differ by a cent from what the cap rounds to.
         let over_cap = cap.as_cents() + 1 < paid.as_cents();

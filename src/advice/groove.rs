@@ -2,7 +2,6 @@
 
 use super::{Case, DECIDES};
 use crate::reading::Problem;
-use crate::tables::joints::groove_depth;
 use crate::tables::{Read, Source};
 
 const SOURCE: Source = Source::new("UFGS 03300N", "sections 3.8.3 to 3.8.5", Read::Primary);
@@ -14,20 +13,17 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     // A layout of a single panel has nothing to cut.
     let jointed = case
         .slabs()
-        .filter(|(_, measured)| {
-            let joints = measured.joints.as_ref();
-            joints.is_some_and(|joints| !joints.panels.lines.is_empty())
-        })
+        .filter(|(_, measured)| measured.is_jointed())
         .map(|(slab, _)| slab)
         .filter(|slab| !slab.is_sawn());
-    let shallow = jointed.filter(|slab| tool.value < groove_depth(slab.thickest()));
+    let shallow = jointed.filter(|slab| tool.value < slab.groove());
     // The deepest cut of the job decides which tool is brought along.
     let deepest = shallow.max_by(|a, b| {
-        let by_depth = groove_depth(a.thickest()).cmp(&groove_depth(b.thickest()));
+        let by_depth = a.groove().cmp(&b.groove());
         by_depth.then(b.place.cmp(&a.place))
     });
     let answer = deepest.map(|slab| {
-        let (thickness, cut) = (slab.thickest(), groove_depth(slab.thickest()));
+        let (thickness, cut) = (slab.thickest(), slab.groove());
         let message = format!(
             "joints of `{}` are to be cut `{cut}` deep in `{thickness}`, and your tool cuts `{}`",
             slab.key, tool.value

@@ -19,6 +19,7 @@ mod closing_error;
 mod coat;
 mod cold_pour;
 mod colors;
+mod days_kept;
 mod deep_forms;
 mod deposit;
 mod dowel_grip;
@@ -33,6 +34,7 @@ mod hard_trowel;
 mod holds;
 mod index_tells;
 mod isolation;
+mod layout;
 mod margin;
 mod meets;
 mod mesh_roll;
@@ -43,7 +45,6 @@ mod no_joints;
 mod no_zone;
 mod nothing_dug;
 mod one_day;
-mod panel_shape;
 mod past_pour;
 mod pinned_both_ways;
 mod promised;
@@ -61,6 +62,7 @@ mod steel_room;
 mod strength;
 mod tax_tells;
 mod thin_slab;
+mod together;
 mod treads;
 mod two_mixes;
 mod unrated;
@@ -71,13 +73,14 @@ mod warped;
 use std::sync::Arc;
 
 use crate::costing::{Offer, Prices, Pricing, in_mix};
+use crate::geometry::Point;
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
 use crate::input::job::{Slab, Takeoff};
 use crate::reading::{At, Place, Problem};
 use crate::trade::measure::SlabQuantities;
 use crate::trade::order::ConcreteOrder;
-use crate::values::{Day, Money};
+use crate::values::{Day, Length, Money};
 
 /// Everything a question may look at.
 #[derive(Clone, Copy)]
@@ -140,7 +143,7 @@ const QUESTIONS: &[Ask] = &[
     narrow_slab::ask,
     spacing::ask,
     no_joints::ask,
-    panel_shape::ask,
+    layout::ask,
     groove::ask,
     strength::ask,
     air::ask,
@@ -178,6 +181,7 @@ const QUESTIONS: &[Ask] = &[
     narrow_gate::ask,
     closed_day::ask,
     past_pour::ask,
+    days_kept::ask,
     cold_pour::ask,
     two_mixes::ask,
     one_day::ask,
@@ -197,6 +201,7 @@ const QUESTIONS: &[Ask] = &[
     minimum::ask,
     margin::ask,
     deposit::ask,
+    together::ask,
     tax_tells::ask,
     index_tells::ask,
 ];
@@ -230,6 +235,14 @@ fn limit(what: &str, place: Place) -> String {
     } else {
         what.to_owned()
     }
+}
+
+/// `8 ft from west and 4 ft from south`: a place in a slab, from its outermost points.
+fn at_spot(slab: &Slab, at: Point) -> String {
+    let (low, _) = slab.outline.bounds();
+    let far = |from: i64, to: i64| Length::nanometres(to - from).to_the_eighth();
+    let (east, north) = (far(low.x, at.x), far(low.y, at.y));
+    format!("{east} from west and {north} from south")
 }
 
 /// Ends every help that touches safety or structure.

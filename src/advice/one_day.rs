@@ -18,7 +18,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         }
         let (to, from) = (*first, *second);
         let quoted = case.offer.quoted();
-        let (_, saves) = in_pour(case.takeoff, quoted, from, to, case.pricing())?;
+        let saves = in_pour(case.takeoff, quoted, from, to, case.pricing())?;
         let (earlier, later) = (one.day.as_ref()?, other.day.as_ref()?);
         let message = format!(
             "pours {} and {} cost {saves} less on one day",

@@ -4,8 +4,9 @@ use super::{Case, DECIDES};
 use crate::input::book::Mix;
 use crate::input::job::Slab;
 use crate::reading::Problem;
-use crate::tables::joints::{WALK_SPACING, longest_spacing};
+use crate::tables::joints::WALK_SPACING;
 use crate::tables::{Read, Source};
+use crate::trade::measure::{panel_size, spacing_by_thickness};
 use crate::values::Length;
 
 const BY_THICKNESS: Source = Source::new(
@@ -17,10 +18,10 @@ const WALKS: Source = Source::new("UFGS 03300N", "sections 3.8.3 to 3.8.5", Read
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let answers = case.slabs().filter_map(|(slab, measured)| {
-        let panels = &measured.joints.as_ref()?.panels;
-        let longest = panels.columns.iter().chain(&panels.rows).max()?;
+        let panels = &measured.joints.as_ref()?.layout.panels;
+        let longest = panels.iter().map(|panel| panel_size(panel).0).max()?;
         let (limit, source) = limit(slab, case.mix(slab));
-        (limit < *longest).then(|| {
+        (limit < longest).then(|| {
             let message = format!(
                 "panels of `{}` are up to `{longest}` long; `{limit}` is the most for a slab `{}` thick",
                 slab.key, slab.thickness.value.thin
@@ -36,8 +37,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 
 /// The longest panel, and who says so; walks have a rule of their own.
 pub(super) fn limit(slab: &Slab, mix: Option<&Mix>) -> (Length, Source) {
-    let stone = mix.map(|mix| mix.aggregate.value);
-    let limit = longest_spacing(slab.thickness.value.thin, stone);
+    let limit = spacing_by_thickness(slab, mix);
     if slab.kind == "walk" && WALK_SPACING < limit {
         (WALK_SPACING, WALKS)
     } else {

@@ -23,7 +23,13 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     };
     let is_rated = |task: &str| case.book.rules.rates.get(task).is_some();
     let sawn = sawn.filter(|_| {
-        !is_rated("joints by saw") && !own(&["joints", "sawn joints", "sawn joint face"])
+        let own_rule = own(&[
+            "joints",
+            "sawn joints",
+            "joints sawn early",
+            "sawn joint face",
+        ]);
+        !is_rated("joints by saw") && !is_rated("joints by early saw") && !own_rule
     });
     let wet = wet.filter(|_| !is_rated("keep wet"));
     let told = |place: Option<Place>, what: &str, help: &str| {

@@ -30,7 +30,7 @@ pub use compare::{Books, CauseChange, Joined, Sold, books, join};
 pub use estimate::{PriceSaid, estimate};
 pub use lines::{Cause, LeastCharge, LineItem, Tier, priced};
 pub use offer::{Offer, check_sets, offer, with_choice};
-pub use payments::{parts, schedule};
+pub use payments::{parts, payments, schedule};
 pub use prices::{Prices, prices};
 pub use pricing::Pricing;
 pub use sections::{OfOne, of_one, sections};

@@ -2,9 +2,19 @@
 
 use rust_decimal::Decimal;
 
-use crate::input::business::Installment;
+use crate::input::business::{Business, Installment};
 use crate::input::phrases::Share;
+use crate::trade::crew::Crew;
 use crate::values::{Money, rounding};
+
+/// When the customer of this job pays: on a short one, as the owner says for those.
+pub fn payments<'a>(business: &'a Business, crew: &Crew) -> &'a [Installment] {
+    if crew.is_short() && !business.short_payments.is_empty() {
+        &business.short_payments
+    } else {
+        &business.payments
+    }
+}
 
 /// The payments of a total; they always add up to it.
 pub fn schedule(total: Money, payments: &[Installment]) -> Vec<Money> {

@@ -159,26 +159,29 @@ pub fn in_mix(
 ) -> Option<(Takeoff, Money)> {
     let to_it = |slab: &mut Slab| slab.mix = mix.clone();
     let other = changed(taken, |slab| order.takes(slab), to_it);
-    saving(other, plain, at)
+    let (other, _, saves) = saving(other, plain, at)?;
+    Some((other, saves))
 }
 
-/// The job with all slabs of one pour in another, and what that saves.
+/// What it saves to pour all slabs of one pour with another, where the crew can finish both on one day.
 pub fn in_pour(
     taken: &Takeoff,
     plain: &Priced,
     from: usize,
     to: usize,
     at: Pricing<'_>,
-) -> Option<(Takeoff, Money)> {
+) -> Option<Money> {
     let to_it = |slab: &mut Slab| slab.placement = to;
     let other = changed(taken, |slab| slab.placement == from, to_it);
-    saving(other, plain, at)
+    let (_, priced, saves) = saving(other, plain, at)?;
+    let mut stretches = priced.needs.crew.stretches.iter();
+    (!stretches.any(|one| one.is_long)).then_some(saves)
 }
 
-fn saving(other: Takeoff, plain: &Priced, at: Pricing<'_>) -> Option<(Takeoff, Money)> {
+fn saving(other: Takeoff, plain: &Priced, at: Pricing<'_>) -> Option<(Takeoff, Priced, Money)> {
     let direct = plain.totals().direct;
     let mut problems = Problems::default();
     let priced = ordered(&other, at, &mut Memo::default(), &mut problems);
     let saves = direct - priced.totals().direct;
-    (problems.is_empty() && Money::ZERO < saves).then_some((other, saves))
+    (problems.is_empty() && Money::ZERO < saves).then_some((other, priced, saves))
 }

@@ -76,7 +76,6 @@ impl Demo {
             rules: &self.book.rules,
             offer: &self.offer,
             quoted: self.quoted,
-            pour: self.quoted,
             number: None,
             replaces: None,
             photos: &[],

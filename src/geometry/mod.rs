@@ -12,6 +12,7 @@ mod compass;
 mod cross;
 mod grid;
 pub mod holes;
+pub mod joints;
 mod moment;
 pub mod outline;
 mod overlap;

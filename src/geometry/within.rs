@@ -26,8 +26,13 @@ impl Outline {
         spans.iter().any(|span| reach(from.y, to.y, span))
     }
 
+    /// Whether a place lies on its edge, not that of a hole.
+    pub fn has_at_edge(&self, place: Point) -> bool {
+        on_edge(&self.chords(), place)
+    }
+
     /// Whether a place lies on the outline or its edge.
-    fn has(&self, place: Point) -> bool {
+    pub fn has(&self, place: Point) -> bool {
         inside(self, place) || on_edge(&self.chords(), place)
     }
 }

@@ -5,7 +5,7 @@
 use rust_decimal::Decimal;
 
 use super::phrases::{Ratio, positive};
-use crate::reading::{At, Fields, Problem, Problems, Read};
+use crate::reading::{At, Fields, Problem, Problems, Read, Value, Written};
 use crate::values::{Amount, Length, Unit};
 
 macro_rules! units_asked {
@@ -23,6 +23,23 @@ units_asked! {
     pounds Pound;
     psi Psi;
     square_feet SquareFoot;
+}
+
+/// What can be read of a list; one that says a single thing may say it alone.
+pub(super) fn list_of<T: Written>(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Vec<At<T>> {
+    let Some(node) = fields.node(key) else {
+        return Vec::new();
+    };
+    let items = match &node.value {
+        Value::Text(_) => vec![node],
+        _ => node.items(&format!("`{key}`"), problems),
+    };
+    let read = items.into_iter().map(|item| item.read_at(problems));
+    read.filter_map(Read::ok).collect()
 }
 
 /// Hours of people, also where they are written in minutes.

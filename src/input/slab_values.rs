@@ -43,8 +43,8 @@ keys! {
             "compound (sprayed on), cover (laid over it), wet or none", "wet";
         /// `Some(None)` is an explicit `none`.
         joints: Option<At<Option<Length>>> = "joints", else "none", "longest side of a panel", "8 ft";
-        sawn: Option<At<Sawn>> = "sawn" as "yes, no or depth", usual "no",
-            "whether its joints are sawn, and how deep if not a quarter of the slab", "1 1/4 in";
+        sawn: Option<At<Sawn>> = "sawn" as "yes, early, no or depth", usual "no",
+            "whether its joints are sawn, `early` by a saw for the same day, and how deep if not a quarter of the slab", "1 1/4 in";
         fall: Option<At<Falls>> = "fall" as "slope", else "level",
             "so that water runs off: to a side, to a box of the slab, or one for each part by your words for it",
             "1/4 in per ft", by super::phrases::falls;

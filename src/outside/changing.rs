@@ -215,7 +215,6 @@ impl With<'_> {
             rules: &book.rules,
             offer: &offer,
             quoted: self.priced,
-            pour: days[takeoff.first_pour()].day,
             number: None,
             replaces: None,
             photos: &[],

@@ -62,7 +62,6 @@ impl Desk {
             rules: &self.book.rules,
             offer,
             quoted: self.quoted,
-            pour: self.days[self.takeoff.first_pour()].day,
             number: None,
             replaces: None,
             photos: &[],

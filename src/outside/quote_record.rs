@@ -2,7 +2,7 @@
 
 use super::desk::Desk;
 use super::files::Files;
-use crate::costing::{LineItem, Offer, Priced, Tier};
+use crate::costing::{self, LineItem, Offer, Priced, Tier};
 use crate::documents::views::quote::QuoteView;
 use crate::input::book::{Basis, Class};
 use crate::input::job::Choice;
@@ -45,7 +45,7 @@ pub fn quote_record(
         choices: groups.collect(),
         as_quoted: offer.as_quoted.0.clone(),
         combinations: combinations(desk, offer),
-        payments: payments(desk),
+        payments: payments(desk, offer),
         margin_floor: Number(business.price.margin_floor.value.number()),
         deposit_cap: Number(business.quote.deposit_cap.value.number()),
         deposit_limit: Some(Cents(business.quote.deposit_limit.value)),
@@ -133,8 +133,8 @@ fn line(line: &LineItem, need: Option<&Need>, pour: Option<usize>) -> Line {
     }
 }
 
-fn payments(desk: &Desk) -> Vec<Stage> {
-    let payments = desk.business.payments.iter();
+fn payments(desk: &Desk, offer: &Offer) -> Vec<Stage> {
+    let payments = costing::payments(&desk.business, &offer.quoted().needs.crew).iter();
     payments
         .map(|payment| Stage {
             when: payment.when.clone(),

@@ -23,7 +23,14 @@ pub fn longest_spacing(thickness: Length, stone: Option<Length>) -> Length {
     (thickness * if large { 30 } else { 24 }).min(CAP)
 }
 
-/// Depth of a tooled or sawn groove: a quarter of the slab, at least 1 in.
+/// When a conventional saw cuts: an editor's answer in a trade magazine.
+pub const LATE_WINDOW: &str = "about 4 hours after finishing in the heat, up to 3 days in the cold: as soon as a trial cut does not ravel";
+/// When an early-entry saw does: NRMCA CIP 6 as restated by another page.
+pub const EARLY_WINDOW: &str = "1 to 4 hours after finishing, the same day";
+/// How deep an early-entry saw cuts, at least; common practice, no source.
+pub const EARLY_DEPTH: Length = Length::inches_whole(1);
+
+/// Depth of a tooled or conventionally sawn groove: a quarter of the slab, at least 1 in.
 pub fn groove_depth(thickness: Length) -> Length {
     thickness.half().half().max(Length::inches_whole(1))
 }

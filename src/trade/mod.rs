@@ -4,6 +4,7 @@
 //! price, and nothing here can fail.
 
 mod also;
+pub mod calendar;
 pub mod crew;
 pub mod curing;
 pub mod measure;

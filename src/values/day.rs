@@ -49,6 +49,11 @@ impl Day {
         self.0.weekday() == Weekday::Thu
     }
 
+    /// From 0 on Monday to 6 on Sunday.
+    pub fn in_week(self) -> usize {
+        self.0.weekday().num_days_from_monday() as usize
+    }
+
     /// Month and day of the month, as they are written: November 3 is (11, 3).
     pub fn in_year(self) -> (u32, u32) {
         (self.0.month(), self.0.day())
@@ -57,6 +62,20 @@ impl Day {
     /// `May 4, 2026`.
     pub fn long(self) -> String {
         self.0.format("%B %-d, %Y").to_string()
+    }
+
+    /// `May 4`, beside a day of the same year; with its year beside another.
+    pub fn beside(self, other: Self) -> String {
+        if self.0.year() == other.0.year() {
+            self.0.format("%B %-d").to_string()
+        } else {
+            self.long()
+        }
+    }
+
+    /// `Mon 2026-05-04`, for the office.
+    pub fn with_weekday(self) -> String {
+        self.0.format("%a %Y-%m-%d").to_string()
     }
 
     /// Seconds from 1970 to noon of this day, for file dates.

@@ -13,6 +13,7 @@ mod docs;
 mod errors;
 mod golden;
 mod ground;
+mod joints;
 mod money_forms;
 mod named_sides;
 mod own_rules;

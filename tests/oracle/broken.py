@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import also, boxes, dowels, goods, job, labor, machines, named, orders, path, placing, reading, removal, sell, sides, site, slab, steel, touching
+from figures import also, boxes, days, dowels, goods, job, labor, machines, named, orders, path, placing, reading, removal, sell, sides, site, slab, steel, touching
 
 
 def down(value, step):
@@ -123,10 +123,23 @@ RULES = {
     "color is bagged for the whole order": instead(
         goods.Goods, "colored", lambda _: lambda self, order, each, key: order.total * each
     ),
-    "no pour is sealed with another": instead(labor, "is_served", lambda _: lambda due, poured: False),
+    "no pour is sealed with another": instead(days, "is_served", lambda _: lambda due, poured: False),
     "hours added by hand take no time": instead(labor.Labor, "written_hours", lambda _: lambda _: reading.D(0)),
     "sealing needs no trip": instead(labor.Labor, "returns", lambda _: lambda *_: D(0)),
-    "visits fill days before": instead(labor, "before_visits", lambda _: lambda worked, back: worked),
+    "visits fill days before": instead(labor, "is_later", lambda _: lambda group: False),
+    "a pour begins on any day": instead(days, "pour_fits", lambda _: lambda *_: True),
+    "no pour shares the day of its forms": instead(days, "pour_fits", lambda _: lambda *_: False),
+    "concrete hardens in an hour": instead(days, "hardens", lambda _: lambda _: False),
+    "no inspector looks at forms": instead(days.Days, "is_inspected", lambda _: lambda _: False),
+    "a long pour is two visits": instead(
+        labor, "days_on_site", lambda was: lambda group, day: was([*group, {**group[0], "hours": D(0), "often": D(0)}], day)
+    ),
+    "pours of several days are one": instead(
+        days.Days, "pour_days", lambda was: lambda self: [[pour for pours in was(self) for pour in pours]]
+    ),
+    "lids are always set by themselves": instead(
+        days.Days, "said", lambda was: lambda self, key: "on a visit of their own" if key == "set lids" else was(self, key)
+    ),
     "everything is done while forming": instead(labor, "stage_of", lambda _: lambda *_: "form"),
     "soil is hauled at half its volume": instead(removal, "area_and_depth", lambda was: lambda o: (was(o)[0], was(o)[1] / 2)),
     "a pump costs nothing": instead(machines.Machines, "pumps", nothing),

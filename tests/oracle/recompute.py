@@ -62,6 +62,12 @@ def compare(name, theirs, job):
                 # A file holds four places; a third of a yard leaves a digit at the far end.
                 same = abs(said_much - much) <= D("0.00005") + D("1e-20")
                 check(f"{title}, quantity {much:f} and {said_much:f}", True, same)
+        stages = [one for one in theirs["crew"]["stages"] if one["trips"] is not None]
+        check("stages", [name for name, *_ in job.stages], [one["stage"] for one in stages])
+        for (name, *ours_of), one in zip(job.stages, stages):
+            for what, value in zip(("hours_worked", "trips", "crew_days"), ours_of):
+                same = abs(value - D(one[what])) <= D("0.00005") + D("1e-20")
+                check(f"{what} to {name}, {value:f} and {one[what]}", True, same)
         parts = [D(part["price"]) for part in theirs["sections"]]
         check("parts of the job add up to the price", totals["price"], sum(parts))
         changed = any("change" in one or "drop" in one for one in adds)

@@ -1,55 +1,13 @@
-//! What stands around the scope: title, days, assumptions, what is not included.
-
-use rust_decimal::Decimal;
+//! What stands around the scope: title, assumptions, what is not included.
 
 use super::phrases::{list, printed};
-use super::{Offering, english, sections};
-use crate::documents::views::quote::Sentence;
+use super::{Offering, sections};
 use crate::input::job::{RemovalMaterial, Takeoff};
 use crate::trade::measure::SlabQuantities;
-use crate::values::{Amount, Unit, rounding};
 
 pub(super) fn title(takeoff: &Takeoff) -> String {
     let names = takeoff.slabs.iter().map(|slab| slab.called.clone());
     format!("A new {}", list(&names.collect::<Vec<_>>()))
-}
-
-pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
-    let crew = &of.offer.quoted().needs.crew;
-    let later = crew
-        .returns
-        .as_ref()
-        .map_or(Decimal::ZERO, crate::trade::Quantity::value);
-    // No work is done in no time.
-    let days = crew.at_house.value().max(Decimal::ONE);
-    let before = i64::try_from(rounding::round_up_to(days, Decimal::ONE)).unwrap_or(1);
-    let start = of.pour.plus(-before).date().max(of.quoted.date());
-    let start = crate::values::Day::new(start);
-    let end = start.plus(i64::from(of.business.quote.start_window.0));
-    let sentence = |before: &str, strong: String, after: &str| Sentence {
-        before: before.to_owned(),
-        strong,
-        after: after.to_owned(),
-    };
-    let between = format!("{} and {}", start.long(), end.long());
-    let working = match Amount::new(days, Unit::Plain).number().as_str() {
-        "1" => "1 working day".to_owned(),
-        count => format!("{count} working days"),
-    };
-    vec![
-        sentence("Start between ", between, "."),
-        sentence("", working, &at_your_house(later)),
-        sentence(english::RAIN, String::new(), ""),
-    ]
-}
-
-/// Visits after the pour are no working days before it.
-fn at_your_house(later: Decimal) -> String {
-    match Amount::new(later, Unit::Plain).number().as_str() {
-        "0" => " at your house.".to_owned(),
-        "1" => " at your house, and one visit after the pour.".to_owned(),
-        several => format!(" at your house, and {several} visits after the pour."),
-    }
 }
 
 pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {

@@ -22,6 +22,7 @@ mod sections;
 mod set;
 mod site;
 mod surface;
+mod when;
 
 use std::collections::BTreeMap;
 
@@ -44,8 +45,6 @@ pub struct Offering<'a> {
     pub rules: &'a crate::input::book::Rules,
     pub offer: &'a Offer,
     pub quoted: Day,
-    /// The first pour.
-    pub pour: Day,
     /// The number it is issued under, with its revision.
     pub number: Option<&'a str>,
     /// The quote whose place it takes, where the customer is told.
@@ -99,7 +98,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         total: total(of, &totals),
         replaces: of.replaces.map(|before| replaces(before, &totals)),
         scope: scope::scope(of),
-        when_we_come: around::when(of),
+        when_we_come: when::when(of),
         not_included: around::not_included(of),
         payments: money::payments(of, &totals),
         choices: has_choices.then(|| choices::choices(of)),

@@ -4,7 +4,7 @@ use super::Offering;
 use super::phrases::printed;
 use rust_decimal::Decimal;
 
-use crate::costing::{Cause, Tier, Totals, schedule};
+use crate::costing::{self, Cause, Tier, Totals, schedule};
 use crate::documents::views::quote::{PaymentRow, Payments, UnitPriceRow};
 use crate::input::business::TaxBase;
 use crate::input::phrases::Share;
@@ -69,10 +69,9 @@ pub(super) fn discounts(of: Offering<'_>) -> String {
 }
 
 pub(super) fn payments(of: Offering<'_>, totals: &Totals) -> Payments {
-    let parts = schedule(totals.total, &of.business.payments);
-    let rows = of
-        .business
-        .payments
+    let payments = costing::payments(of.business, &of.offer.quoted().needs.crew);
+    let parts = schedule(totals.total, payments);
+    let rows = payments
         .iter()
         .zip(parts)
         .enumerate()

@@ -5,10 +5,11 @@ use super::{Offering, falls, openings, sections};
 use crate::documents::figures::plan::{
     self, BoxView, Crossed, EdgeView, OpeningView, PanelView, PlanView, SlabView,
 };
-use crate::geometry::{Direction, Outline};
+use crate::geometry::joints::Panel;
+use crate::geometry::{Direction, Outline, Side};
 use crate::input::job::{EdgeKind, Fall, Pin, Slab};
 use crate::press::drawing::{Drawing, Rgb};
-use crate::trade::measure::SlabQuantities;
+use crate::trade::measure::{SlabQuantities, panel_size};
 use crate::values::{Length, rounding};
 
 pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
@@ -51,7 +52,7 @@ fn one_for_all<T: PartialEq>(mut values: impl Iterator<Item = T>) -> Option<T> {
 }
 
 fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
-    let panels = measured.joints.as_ref().map(|joints| &joints.panels);
+    let layout = measured.joints.as_ref().map(|joints| &joints.layout);
     SlabView {
         name: capital(&slab.called),
         note: if slab.is_upon() {
@@ -63,9 +64,11 @@ fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
         is_step: slab.is_upon(),
         boxes: boxes(of, slab),
         treads: Vec::new(),
-        joints: panels
-            .map(|panels| panels.lines.clone())
-            .unwrap_or_default(),
+        joints: layout.map_or_else(Vec::new, |layout| {
+            let lines = layout.lines.iter();
+            lines.map(|line| Side::from(*line).places()).collect()
+        }),
+        is_sawn: slab.is_sawn(),
         edges: slab
             .edges
             .iter()
@@ -79,22 +82,7 @@ fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
             _ => None,
         },
         levels: falls::levels(slab),
-        panels: panels
-            .map(|panels| {
-                panels
-                    .panels
-                    .iter()
-                    .map(|panel| PanelView {
-                        low: panel.low,
-                        high: panel.high,
-                        size: sides(
-                            between(panel.low.x, panel.high.x),
-                            between(panel.low.y, panel.high.y),
-                        ),
-                    })
-                    .collect()
-            })
-            .unwrap_or_default(),
+        panels: layout.map_or_else(Vec::new, |layout| layout.panels.iter().map(panel).collect()),
         openings: openings(slab),
     }
 }
@@ -111,6 +99,20 @@ fn both_ways(one: &Fall, other: &Fall) -> Option<Direction> {
         return Some(north.into());
     }
     format!("{}{}", north.name(), east.name()).parse().ok()
+}
+
+fn panel(panel: &Panel) -> PanelView {
+    let (long, short) = panel_size(panel);
+    // The end of each side is the beginning of the next.
+    let around = panel.sides.iter().flat_map(|line| {
+        let mut places = Side::from(*line).places();
+        places.pop();
+        places
+    });
+    PanelView {
+        corners: around.collect(),
+        size: sides(long, short),
+    }
 }
 
 /// What is left open, with the kind of its rim where it is all of one.
@@ -173,6 +175,7 @@ fn flight(slab: &Slab) -> Option<SlabView> {
         boxes: Vec::new(),
         treads: found.treads,
         joints: Vec::new(),
+        is_sawn: false,
         edges: Vec::new(),
         fall: None,
         levels: Vec::new(),
@@ -218,8 +221,9 @@ fn kind(kind: EdgeKind) -> plan::EdgeMark {
         EdgeKind::Curb => plan::EdgeMark::Curb,
         EdgeKind::Isolated => plan::EdgeMark::Isolated,
         EdgeKind::Joined => plan::EdgeMark::Joined,
-        EdgeKind::Bulkhead | EdgeKind::DoweledBulkhead | EdgeKind::TiedBulkhead => {
-            plan::EdgeMark::Bulkhead
-        }
+        EdgeKind::Bulkhead
+        | EdgeKind::DoweledBulkhead
+        | EdgeKind::TiedBulkhead
+        | EdgeKind::KeyedBulkhead => plan::EdgeMark::Bulkhead,
     }
 }

@@ -5,7 +5,7 @@ use super::{Offering, falls, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
 use crate::input::job::{Extra, ExtraWhat, Says, Slab, Takeoff};
-use crate::input::phrases::SteelAtJoints;
+use crate::input::phrases::{JointMethod, SteelAtJoints};
 use crate::trade::Quantity;
 use crate::trade::measure::SlabQuantities;
 use crate::values::{Amount, Length, Unit};
@@ -86,18 +86,22 @@ fn is_plain_step(slab: &Slab) -> bool {
 
 /// One sentence for all slabs that agree, naming the slabs where they do not.
 fn each(takeoff: &Takeoff, says: impl Fn(&Slab) -> Option<String>) -> String {
+    let mut silent = takeoff.slabs.iter().filter(|slab| !is_plain_step(slab));
+    let silent = silent.any(|slab| says(slab).is_none());
+    let slabs = takeoff.slabs.iter().map(AsRef::as_ref);
+    told(slabs.filter_map(|slab| Some((says(slab)?, slab))), !silent)
+}
+
+/// What is said of slabs, once for those of which the same is; `alone` where it goes without their names.
+fn told<'a>(said: impl Iterator<Item = (String, &'a Slab)>, alone: bool) -> String {
     let mut groups: Vec<(String, Vec<String>)> = Vec::new();
-    let mut silent = false;
-    for slab in &takeoff.slabs {
-        match says(slab) {
-            None => silent = silent || !is_plain_step(slab),
-            Some(text) => match groups.iter_mut().find(|(known, _)| *known == text) {
-                Some((_, names)) => names.push(slab.called.clone()),
-                None => groups.push((text, vec![slab.called.clone()])),
-            },
+    for (text, slab) in said {
+        match groups.iter_mut().find(|(known, _)| *known == text) {
+            Some((_, names)) => names.push(slab.called.clone()),
+            None => groups.push((text, vec![slab.called.clone()])),
         }
     }
-    let alone = groups.len() == 1 && !silent;
+    let alone = alone && groups.len() == 1;
     let texts: Vec<String> = groups
         .into_iter()
         .map(|(text, names)| {
@@ -184,7 +188,7 @@ fn steel(slab: &Slab, measured: &SlabQuantities) -> Option<String> {
     });
     let both: Vec<String> = [bars, mesh, across].into_iter().flatten().collect();
     let joints = measured.joints.as_ref();
-    let is_jointed = joints.is_some_and(|joints| !joints.panels.lines.is_empty());
+    let is_jointed = joints.is_some_and(|joints| !joints.layout.lines.is_empty());
     let cut = match slab.steel_at_joints {
         SteelAtJoints::Cut if is_jointed => ", cut at the joints",
         SteelAtJoints::EveryOther if is_jointed => ", every other one cut at the joints",
@@ -198,24 +202,32 @@ fn finish(of: Offering<'_>, slabs: &[SlabQuantities]) -> String {
     let finishes = each(takeoff, |slab| {
         (!is_plain_step(slab)).then(|| surface::finish(of, slab))
     });
-    let jointed = takeoff.slabs.iter().zip(slabs).filter(|(_, measured)| {
-        measured
-            .joints
-            .as_ref()
-            .is_some_and(|joints| !joints.panels.lines.is_empty())
-    });
-    let mut jointed = jointed.map(|(slab, _)| slab).peekable();
-    let sawn = jointed.peek().is_some_and(|slab| slab.is_sawn());
-    let (mut all, mut deepest) = (true, None);
-    for slab in jointed {
-        all &= slab.is_sawn() == sawn;
-        deepest = deepest.max(Some(slab.groove()));
+    let jointed: Vec<&Slab> = takeoff
+        .slabs
+        .iter()
+        .zip(slabs)
+        .filter(|(_, measured)| measured.is_jointed())
+        .map(|(slab, _)| slab.as_ref())
+        .collect();
+    // Who saws joints leaves their edges square.
+    let rounded = if !jointed.is_empty() && jointed.iter().all(|slab| slab.is_sawn()) {
+        ""
+    } else {
+        ", rounded edges"
+    };
+    let made = |slab: &Slab| {
+        let deep = format!("{} deep", length(slab.groove()));
+        match slab.joint_method() {
+            JointMethod::Tooled => deep,
+            JointMethod::SawnLate => format!("sawn {deep}"),
+            JointMethod::SawnEarly => format!("sawn {deep} the same day"),
+        }
+    };
+    let joints = told(jointed.iter().map(|slab| (made(slab), *slab)), true);
+    if joints.is_empty() {
+        return format!("{finishes}{rounded}");
     }
-    let how = if all && sawn { " sawn" } else { "" };
-    let joints = deepest.map_or_else(String::new, |depth| {
-        format!("; joints{how} {} deep, as drawn", length(depth))
-    });
-    format!("{finishes}, rounded edges{joints}")
+    format!("{finishes}{rounded}; joints {joints}, as drawn")
 }
 
 /// What the first answer of a question adds, where one has to be taken; in the words of its title.

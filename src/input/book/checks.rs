@@ -185,6 +185,7 @@ mod tests {
     use rust_decimal_macros::dec;
 
     use super::*;
+    use crate::input::book::Stage;
     use crate::reading::{FileId, Place};
 
     fn codes(unit: Unit) -> Vec<&'static str> {
@@ -205,6 +206,7 @@ mod tests {
                 waste: None,
                 work: None,
                 height: None,
+                stage: Stage::Form,
                 place,
             },
         );

@@ -2,6 +2,7 @@
 
 use rust_decimal::Decimal;
 
+use super::also::Stage;
 use super::class::Class;
 use super::group::CostGroup;
 use crate::input::checks::{length_above_zero, written};
@@ -31,6 +32,8 @@ keys! {
         waste: Option<At<Percent>> = "waste", none,
             "bought over what is needed, before it goes up to how it is sold", "5%", by waste;
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
+        stage: Stage = "stage" as "word", usual "form",
+            "when that work is done: remove, form, place, strip or return", "return";
         height: Option<At<Length>> = "height", none,
             "of a chair: how high it holds steel; of several the nearest to where it belongs is bought", "2 in",
             then written(length_above_zero);
@@ -90,6 +93,8 @@ pub struct Selling {
     pub waste: Option<At<Percent>>,
     /// Hours that come with each.
     pub work: Option<At<Ratio>>,
+    /// When that work is done.
+    pub stage: Stage,
     /// Of a chair.
     pub height: Option<At<Length>>,
     pub place: Place,
@@ -128,6 +133,7 @@ impl Item {
             smallest: smallest.map_or(Decimal::ZERO, |least| least.value.value),
             waste: self.waste.clone(),
             work: self.work.clone(),
+            stage: self.stage,
             height: self.height.clone(),
             place: self.place,
         }

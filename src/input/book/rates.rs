@@ -41,6 +41,7 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("place by pump", Unit::CubicYard),
     ("joints by hand", Unit::Foot),
     ("joints by saw", Unit::Foot),
+    ("joints by early saw", Unit::Foot),
     ("cover slabs", Unit::SquareFoot),
     ("keep wet", Unit::SquareFoot),
     ("mix bags", Unit::Bag),
@@ -66,6 +67,7 @@ const OTHERWISE: &[(&str, &[Unit])] = &[
     ("bars", &[Unit::Pound, Unit::SquareFoot]),
     ("place by", &[Unit::SquareFoot]),
     ("joints by saw", &[Unit::SquareFoot]),
+    ("joints by early saw", &[Unit::SquareFoot]),
     ("keep wet", &[Unit::Trip]),
 ];
 

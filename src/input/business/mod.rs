@@ -14,8 +14,8 @@ pub use firm::Firm;
 pub use numbers::{Invoices, Numbers};
 pub use payments::Installment;
 pub use policy::{
-    Buying, Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, OrderPolicy,
-    PricePolicy, QuotePolicy, TaxBase, TaxRule,
+    Buying, Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, NightBefore,
+    OrderPolicy, PricePolicy, QuotePolicy, SetLids, TaxBase, TaxRule,
 };
 pub use unforeseen::{Unforeseen, UnforeseenPrice};
 
@@ -46,6 +46,9 @@ keys! {
         payments: Vec<Installment> = "payments" as "list", required,
             "when the customer pays, and which share",
             "[When you sign: 10%, When it is done: rest]", by payments::read;
+        short_payments: Vec<Installment> = "payments of a short job" as "list", else "those of any job",
+            "when forms and pour share a day and payments by stage would fall together",
+            "[When you sign: 1/3, When it is done: rest]", by payments::read;
         kinds: BTreeMap<String, Kind> = "kinds" as "keys by kind", required,
             "what is usual for each kind of slab", "{patio: {thickness: 4 in, mix: exterior}}";
         cure: CurePolicy = "cure", none, "temperatures and waiting times", "{cool: 60, warm: 80}";

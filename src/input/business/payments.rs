@@ -19,7 +19,9 @@ pub(super) fn read(
     key: &'static str,
     problems: &mut Problems,
 ) -> Read<Vec<Installment>> {
-    let node = fields.required(key, problems)?;
+    let Some(node) = fields.unless_left_out(key, problems)? else {
+        return Ok(Vec::new());
+    };
     let mut payments = Vec::new();
     for (when, share) in fields.named(key, problems) {
         if let Ok(value) = share.read::<Share>(problems) {

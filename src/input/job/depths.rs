@@ -5,8 +5,8 @@ use super::takeoff::Slab;
 use super::{EdgePart, Meets};
 use crate::geometry::Outline;
 use crate::geometry::rim::Strip;
-use crate::input::phrases::{EdgesPhrase, Sawn};
-use crate::tables::joints::groove_depth;
+use crate::input::phrases::{EdgesPhrase, JointMethod};
+use crate::tables::joints::{EARLY_DEPTH, groove_depth};
 use crate::values::Length;
 
 impl Slab {
@@ -31,17 +31,31 @@ impl Slab {
         self.thickness.value.thickest()
     }
 
-    /// How deep its joints are cut where it is thickest: as its owner says, or as the slab asks for.
+    /// Whether joints are asked for. A solid block has none because its kind does.
+    pub fn wants_joints(&self) -> bool {
+        let of_kind = self.usual.contains(&"joints");
+        let said = self.joints.is_some() && !(of_kind && self.sections.is_solid());
+        said || !self.drawn.is_empty()
+    }
+
+    /// How deep its joints are made: as its owner says, or as it asks for by how they are made. A tool is
+    /// set once for a slab, so one that is uneven is cut all over as deep as its thick end asks for.
     pub fn groove(&self) -> Length {
-        match self.sawn.as_ref().map(|sawn| sawn.value) {
-            Some(Sawn::Yes(Some(depth))) => depth,
-            Some(Sawn::Yes(None) | Sawn::No) | None => groove_depth(self.thickest()),
-        }
+        let said = self.sawn.as_ref().and_then(|sawn| sawn.value.depth);
+        said.unwrap_or_else(|| match self.joint_method() {
+            JointMethod::Tooled | JointMethod::SawnLate => groove_depth(self.thickest()),
+            JointMethod::SawnEarly => EARLY_DEPTH,
+        })
+    }
+
+    /// How its joints are made; tooled where nobody says.
+    pub fn joint_method(&self) -> JointMethod {
+        let said = self.sawn.as_ref();
+        said.map_or(JointMethod::Tooled, |sawn| sawn.value.method)
     }
 
     pub fn is_sawn(&self) -> bool {
-        let sawn = self.sawn.as_ref();
-        sawn.is_some_and(|sawn| matches!(sawn.value, Sawn::Yes(_)))
+        self.joint_method().is_sawn()
     }
 
     /// From the top to the bottom of this edge, or of the one beyond it that its form holds too.

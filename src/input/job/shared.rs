@@ -86,9 +86,9 @@ fn one_pour(placed: End<'_>, base: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, Me
     } else {
         // Panels of both end here, so the layout of either asks for a joint.
         let jointed = (EdgeKind::Joined, Meets::ControlJoint);
-        if placed.slab.joints.is_some() {
+        if placed.slab.wants_joints() {
             (jointed, joined)
-        } else if base.slab.joints.is_some() {
+        } else if base.slab.wants_joints() {
             (joined, jointed)
         } else {
             (joined, joined)
@@ -111,10 +111,14 @@ fn two_pours(first: End<'_>, second: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, 
     } else {
         EdgeKind::Joined
     };
-    (
-        (EdgeKind::bulkhead(one.pin()), second.held()),
-        (left, Meets::Nothing),
-    )
+    // A key is nailed to the form of the first pour, whoever names it.
+    let is_keyed = [one, other].contains(&EdgeKind::KeyedBulkhead) && !is_crossed;
+    let form = if is_keyed {
+        EdgeKind::KeyedBulkhead
+    } else {
+        EdgeKind::bulkhead(one.pin())
+    };
+    ((form, second.held()), (left, Meets::Nothing))
 }
 
 impl<'a> End<'a> {

@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use super::written::{Customer, Extra, JobHead};
 use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
-use crate::geometry::outline::Outline;
+use crate::geometry::{Outline, Point};
 use crate::input::phrases::{FallTo, Sawn, SizePhrase, SteelAtJoints, Thickness};
 use crate::reading::{At, Place};
 use crate::values::{Day, Length, Percent};
@@ -117,6 +117,10 @@ pub struct Slab {
     pub curing: At<crate::input::book::Curing>,
     /// Longest side of a panel; none where no joints are cut.
     pub joints: Option<At<Length>>,
+    /// Joints as their owner draws them; there is no layout then.
+    pub drawn: Vec<At<(Point, Point)>>,
+    /// Where joints of what stays end at its edge.
+    pub matched: Vec<At<Point>>,
     /// How its joints are cut, where that is said.
     pub sawn: Option<At<Sawn>>,
     /// Each with its part of the slab; none where it is level.

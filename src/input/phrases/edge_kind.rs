@@ -31,6 +31,8 @@ words! {
         DoweledBulkhead "doweled bulkhead";
         /// A bulkhead crossed by deformed bars.
         TiedBulkhead "tied bulkhead";
+        /// A bulkhead with a key: a groove along the first pour that the second fills.
+        KeyedBulkhead "keyed bulkhead";
     }
 }
 
@@ -56,7 +58,19 @@ impl EdgeKind {
     pub const fn has_form(self) -> bool {
         matches!(
             self,
-            Self::Open | Self::Bulkhead | Self::DoweledBulkhead | Self::TiedBulkhead
+            Self::Open
+                | Self::Bulkhead
+                | Self::DoweledBulkhead
+                | Self::TiedBulkhead
+                | Self::KeyedBulkhead
+        )
+    }
+
+    /// Whether one pour ends here and another begins: a construction joint.
+    pub const fn is_bulkhead(self) -> bool {
+        matches!(
+            self,
+            Self::Bulkhead | Self::DoweledBulkhead | Self::TiedBulkhead | Self::KeyedBulkhead
         )
     }
 
@@ -78,7 +92,8 @@ impl EdgeKind {
             | Self::Curb
             | Self::Isolated
             | Self::Joined
-            | Self::Bulkhead => None,
+            | Self::Bulkhead
+            | Self::KeyedBulkhead => None,
         }
     }
 
@@ -123,7 +138,7 @@ impl FromStr for EdgeKind {
 /// `existing concrete, doweled` said as `doweled existing concrete`.
 fn crossed_first(text: &str) -> String {
     let text = text.replace("dowelled", "doweled");
-    for how in ["doweled", "tied"] {
+    for how in ["doweled", "tied", "keyed"] {
         if let Some(edge) = text.strip_suffix(how)
             && !edge.trim().is_empty()
         {
@@ -152,6 +167,7 @@ mod tests {
         case("existing concrete, dowelled", EdgeKind::DoweledExisting);
         case("the existing concrete tied", EdgeKind::TiedExisting);
         case("bulkhead, tied", EdgeKind::TiedBulkhead);
+        case("bulkhead, keyed", EdgeKind::KeyedBulkhead);
         for kind in EdgeKind::ALL {
             case(kind.name(), kind);
         }

@@ -20,7 +20,7 @@ impl FromEnd {
             let (offset, end) = end.halves(" from ")?;
             (offset.read()?, end)
         };
-        let end = end.read()?;
+        let end = end.without("the ").read()?;
         Ok(Self { offset, end })
     }
 

@@ -1,8 +1,8 @@
 //! `6 ft from west and 4 ft from north`: where an opening or a box lies in its slab.
 
-use super::reader::phrase;
+use super::reader::{Said, phrase};
 use crate::geometry::{Compass, Point};
-use crate::values::Length;
+use crate::values::{Length, Unreadable};
 
 /// From the outermost sides of the slab to the nearest sides of an opening, or to the middle of a box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -35,11 +35,19 @@ phrase!(
     "bad-spot",
     "a place in the slab",
     "write how far it is from two sides of the slab, for example `6 ft from west and 4 ft from north`",
-    |said| {
+    |said| SpotPhrase::said(said, Said::positive)
+);
+
+impl SpotPhrase {
+    /// A place so far from two sides; `far` says which distances will do.
+    pub(super) fn said<'a>(
+        said: Said<'a>,
+        far: fn(Said<'a>) -> Result<Length, Unreadable>,
+    ) -> Result<Self, Unreadable> {
         let mut sides = Vec::new();
         for part in said.parts(&[" and ", ","]) {
-            let (far, side) = part.halves(" from ")?;
-            sides.push((far.positive()?, side.without("the ").read::<Compass>()?));
+            let (distance, side) = part.halves(" from ")?;
+            sides.push((far(distance)?, side.without("the ").read::<Compass>()?));
         }
         let is_east_west = |side: Compass| matches!(side, Compass::East | Compass::West);
         sides.sort_by_key(|(_, side)| !is_east_west(*side));
@@ -55,7 +63,7 @@ phrase!(
             _ => Err(said.refuse()),
         }
     }
-);
+}
 
 #[cfg(test)]
 mod tests {

@@ -87,10 +87,11 @@ pub(super) fn totals(totals: &Totals) -> Value {
 
 fn crew(crew: &Crew) -> Value {
     let value = |one: &Quantity| quantity(one.value());
-    let stages = crew.stages.iter().map(|one| {
+    let stages = crew.stretches.iter().map(|one| {
         json!({
-            "stage": one.stage.name(),
+            "stage": one.name,
             "hours_worked": value(&one.worked),
+            "trips": one.trips.as_ref().map(value),
             "crew_days": one.days.as_ref().map(value),
         })
     });
@@ -144,7 +145,7 @@ fn combinations(sheet: &Sheet<'_>) -> Value {
 }
 
 fn payments(sheet: &Sheet<'_>) -> Value {
-    let payments = &sheet.business.payments;
+    let payments = costing::payments(sheet.business, &sheet.offer.quoted().needs.crew);
     let parts = schedule(sheet.offer.quoted().totals().total, payments);
     let both = payments.iter().zip(parts);
     both.map(|(payment, part)| json!({"when": payment.when, "amount": money(part)}))

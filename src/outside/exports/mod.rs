@@ -2,6 +2,7 @@
 
 pub mod books;
 pub mod cost;
+mod layout;
 pub mod reprice;
 pub mod takeoff;
 

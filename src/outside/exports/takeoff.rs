@@ -1,4 +1,5 @@
-//! `flatwork takeoff` for other programs: every quantity with its working and its places.
+//! `flatwork takeoff` for other programs: every quantity with its working and its places,
+//! and every slab as it is laid out.
 
 use serde_json::{Value, json};
 
@@ -14,6 +15,7 @@ pub fn json(sheet: &Sheet<'_>) -> String {
         "job": sheet.takeoff.name,
         "customer": sheet.takeoff.customer.name,
         "groups": groups,
+        "slabs": super::layout::slabs(sheet),
     });
     column::json(&value)
 }

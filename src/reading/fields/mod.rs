@@ -226,11 +226,7 @@ impl<'a> Fields<'a> {
     }
 
     /// What stands after a key, if it may be left out and is.
-    pub(super) fn unless_left_out(
-        &self,
-        key: &str,
-        problems: &mut Problems,
-    ) -> Read<Option<&'a Node>> {
+    pub fn unless_left_out(&self, key: &str, problems: &mut Problems) -> Read<Option<&'a Node>> {
         match self.if_left_out(key) {
             IfLeftOut::Required => self.required(key, problems).map(Some),
             IfLeftOut::Nothing | IfLeftOut::Usual(_) | IfLeftOut::Else(_) => Ok(self.node(key)),

@@ -1,6 +1,8 @@
 //! Visits that keep concrete wet, where the book rates them.
 
 use super::Work;
+use super::blocks::Step;
+use super::surfaces::Visit;
 use crate::input::book::{Curing, Rules};
 use crate::trade::order::Section;
 use crate::trade::term::number;
@@ -17,7 +19,9 @@ pub(super) fn by_the_visit(rules: &Rules) -> bool {
 }
 
 /// A visit a day to each pour with a slab that is kept wet.
-pub(super) fn wetting<'a>(work: &'a Work<'_>) -> impl Iterator<Item = (Section, Quantity)> + 'a {
+pub(super) fn wetting<'a>(
+    work: &'a Work<'_>,
+) -> impl Iterator<Item = (usize, Section, Quantity)> + 'a {
     let is_wet = |pour: usize| {
         let slabs = work.takeoff.slabs.iter();
         slabs
@@ -29,14 +33,21 @@ pub(super) fn wetting<'a>(work: &'a Work<'_>) -> impl Iterator<Item = (Section, 
         let rule = "a visit a day for a week: common practice, no source";
         let name = format!("wetting visits, pour {}", pour + 1);
         let visits = Quantity::by(rule, name, Unit::Trip, number(WET_DAYS));
-        Some((Section::Slab(first), visits))
+        Some((pour, Section::Slab(first), visits))
     })
 }
 
 /// The visits of a job that is kept wet by them.
-pub(super) fn wetting_visits(work: &Work<'_>, rules: &Rules) -> Vec<Quantity> {
+pub(super) fn wetting_visits(work: &Work<'_>, rules: &Rules) -> Vec<Visit> {
     if !by_the_visit(rules) {
         return Vec::new();
     }
-    wetting(work).map(|(_, visits)| visits).collect()
+    let pours = wetting(work).map(|(pour, _, visits)| Visit {
+        step: Step::Wet,
+        pours: vec![pour],
+        slabs: None,
+        wait: None,
+        asked: Some(visits),
+    });
+    pours.collect()
 }

@@ -5,7 +5,7 @@
 
 use rust_decimal::Decimal;
 
-use super::stages::Stage;
+use super::blocks::Step;
 use super::{Crew, Work, hours_in_a_day, people};
 use crate::input::book::{ItemKey, Role};
 use crate::input::job::{Breaking, Method};
@@ -48,7 +48,7 @@ pub(super) fn breaker(removals: &[RemovalQuantities], crew: &Crew, list: &mut Li
     let Some(item) = list.role(Role::BreakingMachine) else {
         return;
     };
-    let removing = crew.tasks.iter().filter(|task| task.stage == Stage::Remove);
+    let removing = crew.tasks.iter().filter(|task| task.step == Step::Remove);
     let its = removing.filter(|task| tasks.contains(&task.name.as_str()));
     let hours = sum(its.map(|task| &task.hours));
     let shares = vec![(Section::Removal, Decimal::ONE)];

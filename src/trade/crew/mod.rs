@@ -1,24 +1,26 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
+mod blocks;
 mod covers;
 mod machines;
+mod pack;
 mod placing;
 mod removal;
 mod set;
-mod stages;
 mod surfaces;
 mod task;
 mod tasks;
 mod time;
 
+pub use blocks::{Block, Step};
+pub use pack::Stretch;
 pub(super) use placing::placing;
-pub use stages::StageHours;
 
 use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
-use stages::Stage;
+use surfaces::Visit;
 use task::Task;
 
 use crate::input::book::Role;
@@ -40,7 +42,7 @@ use crate::values::{Amount, Unit};
 #[derive(Clone, Debug)]
 pub struct TaskHours {
     pub name: String,
-    stage: Stage,
+    step: Step,
     /// How much work there is.
     pub work: Quantity,
     /// Person hours, difficulty included unless the owner set them.
@@ -53,7 +55,8 @@ pub struct TaskHours {
 #[derive(Clone, Debug)]
 pub struct Crew {
     pub tasks: Vec<TaskHours>,
-    pub stages: Vec<StageHours>,
+    /// The work in its order, by the nights in it.
+    pub stretches: Vec<Stretch>,
     /// All tasks together.
     pub worked: Quantity,
     /// Those that fill the days before visits after the pour.
@@ -78,6 +81,17 @@ pub struct Crew {
     pub time_listed: Arc<[Listed]>,
 }
 
+impl Crew {
+    /// Whether it is formed and poured on one day, before which there is nothing to do.
+    pub fn is_short(&self) -> bool {
+        let pours = self.stretches.iter().filter(|one| one.has(Step::Place));
+        let first = self.stretches.first();
+        first.is_some_and(|first| {
+            first.has(Step::Place) && first.on_site.value() <= Decimal::ONE && pours.count() == 1
+        })
+    }
+}
+
 /// What there is to do on the slabs.
 pub(super) struct Work<'a> {
     pub takeoff: &'a Takeoff,
@@ -90,7 +104,7 @@ pub(super) struct Work<'a> {
 pub(super) struct SlabTasks {
     making: Vec<TaskHours>,
     around: Vec<TaskHours>,
-    returns: Option<Quantity>,
+    visits: Vec<Visit>,
 }
 
 /// Tasks of the very same work, in any choice.
@@ -115,7 +129,7 @@ pub(super) fn of_slabs(
     SlabTasks {
         making,
         around: timed(built_in(set::listed(work, list.by), list), work, list, memo),
-        returns: surfaces::returns(work, list),
+        visits: surfaces::visits(work, list),
     }
 }
 
@@ -153,8 +167,7 @@ pub(super) fn crew(
     tasks.extend(of_slabs.around.iter().cloned());
     let shares = tasks.iter().flat_map(|task| task.shares.iter().copied());
     let shares: Shares = shares.collect();
-    let planned = work.takeoff.head.trips.as_ref();
-    let crew = time::time(tasks, of_slabs.returns.clone(), planned, list);
+    let crew = time::time(work, tasks, &of_slabs.visits, list);
     charge(&crew, shares, list);
     machines::buggies(work, list);
     machines::breaker(removals, &crew, list);
@@ -240,7 +253,7 @@ fn as_written(task: &Task, list: &List<'_>) -> TaskHours {
     TaskHours {
         shares: shares(&task.parts),
         name: name.clone(),
-        stage: task.stage,
+        step: task.step,
         work,
         hours: list.sets.settle(hours),
     }
@@ -254,7 +267,7 @@ fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> Task
     TaskHours {
         shares: divided(&hours, shares(&task.parts)),
         name: name.clone(),
-        stage: task.stage,
+        step: task.step,
         work: total,
         hours,
     }

@@ -4,7 +4,7 @@
 
 use rust_decimal::Decimal;
 
-use super::stages::Stage;
+use super::blocks::Step;
 use super::{TaskHours, divided, hours};
 use crate::input::book::Ways;
 use crate::input::job::{Access, Method, Takeoff};
@@ -112,7 +112,7 @@ fn placed_by(
     Some(TaskHours {
         shares: divided(&hours, parts.collect::<Shares>()),
         name,
-        stage: Stage::Place,
+        step: Step::Place,
         work,
         hours,
     })

@@ -1,6 +1,6 @@
 //! Breaking out, taking up, sawing and digging.
 
-use super::stages::Stage;
+use super::blocks::Step;
 use super::task::Task;
 use crate::input::book::{Role, Rules};
 use crate::input::job::RemovalMaterial;
@@ -28,7 +28,7 @@ pub(super) fn tasks(removals: &[RemovalQuantities], rules: &Rules) -> Vec<Task> 
     if we_saw(rules) {
         let faces = removals.iter().filter_map(|one| one.saw_cut.as_ref());
         let parts = faces.map(|cut| (Section::Removal, cut.face.clone()));
-        tasks.push(Task::rated("saw cut", Stage::Remove, parts.collect()));
+        tasks.push(Task::rated("saw cut", Step::Remove, parts.collect()));
     }
     for name in TASKS {
         let of_it = || removals.iter().filter(|one| one.task == name);
@@ -40,9 +40,9 @@ pub(super) fn tasks(removals: &[RemovalQuantities], rules: &Rules) -> Vec<Task> 
         // Soil is rated by what is dug, all else by its face, unless the book says otherwise.
         let is_dug = of_it().any(|one| one.material == RemovalMaterial::Soil);
         let task = if is_dug {
-            Task::rated(name, Stage::Remove, volume).or(Unit::SquareFoot, area)
+            Task::rated(name, Step::Remove, volume).or(Unit::SquareFoot, area)
         } else {
-            Task::rated(name, Stage::Remove, area).or(Unit::CubicYard, volume)
+            Task::rated(name, Step::Remove, area).or(Unit::CubicYard, volume)
         };
         let weights = of_it().filter_map(|one| {
             let dump = rules.disposal.get(one.material.name())?;

@@ -1,7 +1,7 @@
 //! Work around the slabs: boxes set, covers adjusted, lids that come later, what the site asks for.
 
 use super::Work;
-use super::stages::Stage;
+use super::blocks::Step;
 use super::task::Task;
 use crate::input::book::BoxStock;
 use crate::input::job::SetBox;
@@ -19,8 +19,8 @@ pub(super) fn listed(work: &Work<'_>, by: Policies<'_>) -> Vec<Task> {
     let rules = by.rules;
     let works = works(work.takeoff, work.slabs, rules).into_iter();
     let works = works.filter_map(|(question, rule, quantity)| {
-        let (name, stage) = (format!("site {}", question.name()), done_in(question));
-        Some(Task::rated(name, stage, whole(quantity)).at(rule.hours?))
+        let (name, step) = (format!("site {}", question.name()), done_in(question));
+        Some(Task::rated(name, step, whole(quantity)).at(rule.hours?))
     });
     let mut tasks: Vec<Task> = works.collect();
     let known = || boxes::known(work.takeoff, rules);
@@ -42,27 +42,27 @@ pub(super) fn listed(work: &Work<'_>, by: Policies<'_>) -> Vec<Task> {
             Ratio { much, per }
         });
         let parts = pieces(&|set, _| set.adjust.is_none() && set.stock.value == name);
-        tasks.push(Task::rated(format!("set {name}"), Stage::Form, parts).at(rate));
+        tasks.push(Task::rated(format!("set {name}"), Step::Form, parts).at(rate));
     }
     let by_the_rate = pieces(&|set, stock| set.adjust.is_none() && stock.hours.is_none());
     let adjusted = pieces(&|set, _| set.adjust.is_some());
     let later = pieces(&|set, _| set.waits_for_lid());
     tasks.extend([
-        Task::rated("set box", Stage::Form, by_the_rate),
-        Task::rated("adjust box", Stage::Form, adjusted),
-        Task::rated("set lid", Stage::Return, later),
+        Task::rated("set box", Step::Form, by_the_rate),
+        Task::rated("adjust box", Step::Form, adjusted),
+        Task::rated("set lid", Step::Lid, later),
     ]);
     if boxes::is_extra_trip(work.takeoff, by) {
         let once = Quantity::by("once, for all lids", "come back", Unit::Trip, number(1));
-        tasks.push(Task::rated("come back", Stage::Return, whole(once)));
+        tasks.push(Task::rated("come back", Step::Lid, whole(once)));
     }
     tasks
 }
 
-fn done_in(question: Question) -> Stage {
+fn done_in(question: Question) -> Step {
     match question {
-        Question::Washout => Stage::Place,
-        Question::Backfill => Stage::Strip,
+        Question::Washout => Step::Place,
+        Question::Backfill => Step::Strip,
         Question::TruckOver
         | Question::OverheadWires
         | Question::Sprinklers
@@ -70,6 +70,6 @@ fn done_in(question: Question) -> Stage {
         | Question::OtherHeights
         | Question::CarsNear
         | Question::WallsToCover
-        | Question::LinesMarked => Stage::Form,
+        | Question::LinesMarked => Step::Form,
     }
 }

@@ -3,10 +3,12 @@
 use rust_decimal::Decimal;
 
 use super::Work;
+use super::blocks::Step;
 use super::covers::wetting_visits;
-use super::stages::Stage;
 use super::task::Task;
 use crate::input::book::Rules;
+use crate::input::business::{DayCount, SetLids};
+use crate::input::job::SetBox;
 use crate::reading::At;
 use crate::trade::measure::{Face, faces};
 use crate::trade::order::also::{Job, comes_back};
@@ -29,7 +31,7 @@ pub(super) fn finishing<'a>(work: &Work<'a>, rules: &'a Rules) -> impl Iterator<
         let parts: Parts = parts
             .map(|face| (Section::Slab(face.slab), face.area.clone()))
             .collect();
-        let task = Task::rated(format!("finish {finish}"), Stage::Place, parts);
+        let task = Task::rated(format!("finish {finish}"), Step::Place, parts);
         let known = rules.finishes.get(finish);
         match known.and_then(|known| known.hours.clone()) {
             Some(hours) => task.at(hours),
@@ -47,15 +49,40 @@ pub(super) fn sealing<'a>(work: &'a Work<'_>, rules: &'a Rules) -> impl Iterator
             is_sealed.then(|| measured.area.clone())
         });
         let hours = sealer.hours.clone()?;
-        Some(Task::rated(format!("seal {name}"), Stage::Return, parts).at(hours))
+        Some(Task::rated(format!("seal {name}"), Step::Seal, parts).at(hours))
     })
 }
 
-/// Visits after the pours; none where no finish and no sealer asks for any.
+/// Coming back after the pours for one thing.
+#[derive(Clone, Debug)]
+pub struct Visit {
+    pub step: Step,
+    pub pours: Vec<usize>,
+    /// Of a sealing, whose hours are those of its slabs; none where they are those of its pours.
+    pub slabs: Option<Vec<usize>>,
+    /// Days from the pour.
+    pub wait: Option<u32>,
+    /// How often, however few hours it takes; none where its hours alone say it.
+    pub asked: Option<Quantity>,
+}
+
+impl Visit {
+    fn after(pour: usize, step: Step, asked: Option<Quantity>) -> Self {
+        Self {
+            step,
+            pours: vec![pour],
+            slabs: None,
+            wait: None,
+            asked,
+        }
+    }
+}
+
+/// Everything the crew may come back for.
 ///
 /// After each pour one visit serves all finishes. One visit puts on all sealers that go on so many days
 /// after their pour, also those of later pours that are placed before it was due.
-pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
+pub(super) fn visits(work: &Work<'_>, list: &List<'_>) -> Vec<Visit> {
     let rules = list.by.rules;
     let faces = faces(work.takeoff, work.slabs);
     let job = Job {
@@ -64,7 +91,7 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
         removals: &[],
         orders: work.orders,
     };
-    let mut visits: Vec<Quantity> = Vec::new();
+    let mut visits: Vec<Visit> = Vec::new();
     for pour in 0..work.takeoff.placements.len() {
         let is_here = |slab: usize| work.takeoff.slabs[slab].placement == pour;
         let of_pour = faces.iter().filter(|face| is_here(face.slab));
@@ -72,38 +99,64 @@ pub(super) fn returns(work: &Work<'_>, list: &List<'_>) -> Option<Quantity> {
             let finish = rules.finishes.get(face.finish)?;
             Some(trips(face.finish, &finish.trips))
         });
-        visits.extend(visit(
+        let finishing = most(
             "the most any finish of the pour asks for",
             format!("finishing visits, pour {}", pour + 1),
             finishes.collect(),
-        ));
-        if comes_back(job, rules, pour) {
+        );
+        visits.extend(finishing.map(|asked| Visit::after(pour, Step::Finish, Some(asked))));
+        let by_rules = comes_back(job, rules, pour).then(|| {
             let rule = "one for all work of your own rules that is done on return";
             let name = format!("visits by your rules, pour {}", pour + 1);
-            visits.push(Quantity::by(rule, name, Unit::Trip, number(1)));
-        }
+            Quantity::by(rule, name, Unit::Trip, number(1))
+        });
+        visits.push(Visit::after(pour, Step::Return, by_rules));
     }
     visits.extend(wetting_visits(work, rules));
     visits.extend(sealing_visits(work, list));
-    if visits.is_empty() {
+    let mut boxes = work.takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
+    if boxes.any(SetBox::waits_for_lid) {
+        let asked = (list.by.crew.lids == SetLids::ByThemselves).then(|| {
+            let rule = "one for all lids on order";
+            Quantity::by(rule, "visits for lids", Unit::Trip, number(1))
+        });
+        let pours = work.takeoff.pours().map(|(pour, _)| pour).collect();
+        visits.push(Visit {
+            pours,
+            ..Visit::after(0, Step::Lid, asked)
+        });
+    }
+    visits
+}
+
+/// All visits that are asked for; none where none is.
+pub(super) fn asked(visits: &[Visit], list: &List<'_>) -> Option<Quantity> {
+    // In one sum lids have a trip of their own.
+    let is_apart = list.by.crew.day_count.value == DayCount::ByTheJob;
+    let visits = visits
+        .iter()
+        .filter(|one| !(is_apart && one.step == Step::Lid));
+    let asked: Vec<&Quantity> = visits.filter_map(|one| one.asked.as_ref()).collect();
+    if asked.is_empty() {
         return None;
     }
     Some(list.sets.settle(Quantity::by(
         "visits after the pours",
         "return trips",
         Unit::Trip,
-        sum(&visits),
+        sum(asked),
     )))
 }
 
 /// Sealers that wait equally long, by the pours that one visit serves.
-fn sealing_visits(work: &Work<'_>, list: &List<'_>) -> Vec<Quantity> {
+fn sealing_visits(work: &Work<'_>, list: &List<'_>) -> Vec<Visit> {
     let (sealers, days) = (&list.by.rules.sealers, list.by.pours);
-    let sealed = work.takeoff.slabs.iter().filter_map(|slab| {
+    let slabs = work.takeoff.slabs.iter().enumerate();
+    let sealed = slabs.filter_map(|(i, slab)| {
         let name = &slab.seal.as_ref()?.value;
         let sealer = sealers.get(name)?;
         let poured = *days.get(slab.placement)?;
-        Some((sealer.after.value, poured, slab.placement, name, sealer))
+        Some((sealer.after.value, poured, slab.placement, i, name, sealer))
     });
     let mut sealed: Vec<_> = sealed.collect();
     sealed.sort_by_key(|(after, poured, pour, ..)| (*after, *poured, *pour));
@@ -114,14 +167,28 @@ fn sealing_visits(work: &Work<'_>, list: &List<'_>) -> Vec<Quantity> {
         let with = rest.partition_point(|(wait, day, ..)| wait == after && *day <= due);
         let (here, later) = rest.split_at(with);
         rest = later;
-        let mut pours: Vec<String> = here.iter().map(|one| (one.2 + 1).to_string()).collect();
+        let mut pours: Vec<usize> = here.iter().map(|one| one.2).collect();
         pours.dedup();
+        let numbers: Vec<String> = pours.iter().map(|pour| (pour + 1).to_string()).collect();
         let several = if pours.len() == 1 { "pour" } else { "pours" };
-        visits.extend(visit(
+        let asked = most(
             "the most any sealer asks for that goes on so many days after a pour, of pours before the first is due",
-            format!("sealing visits, {several} {}, day {}", pours.join(" and "), after.0),
-            here.iter().map(|(.., name, sealer)| trips(name, &sealer.trips)).collect(),
-        ));
+            format!(
+                "sealing visits, {several} {}, day {}",
+                numbers.join(" and "),
+                after.0
+            ),
+            here.iter()
+                .map(|(.., name, sealer)| trips(name, &sealer.trips))
+                .collect(),
+        );
+        visits.push(Visit {
+            step: Step::Seal,
+            pours,
+            slabs: Some(here.iter().map(|one| one.3).collect()),
+            wait: Some(after.0),
+            asked,
+        });
     }
     visits
 }
@@ -131,7 +198,7 @@ fn trips(name: &str, trips: &At<Amount>) -> Quantity {
     Quantity::given(format!("trips for {name}"), much, trips.place)
 }
 
-fn visit(rule: &'static str, name: String, mut trips: Vec<Quantity>) -> Option<Quantity> {
+fn most(rule: &'static str, name: String, mut trips: Vec<Quantity>) -> Option<Quantity> {
     trips.sort_by(|a, b| a.name().cmp(b.name()));
     trips.dedup_by(|a, b| a.name() == b.name());
     trips.retain(|one| one.value() != Decimal::ZERO);

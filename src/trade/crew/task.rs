@@ -1,6 +1,6 @@
 //! Work of one kind, wherever the job has it.
 
-use super::stages::Stage;
+use super::blocks::Step;
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::order::Parts;
@@ -10,7 +10,7 @@ use crate::values::Unit;
 pub(super) struct Task {
     /// The rate of the price book it goes by, unless it has its own.
     pub name: String,
-    pub stage: Stage,
+    pub step: Step,
     /// Hours that come with an item, a finish or a sealer of the book.
     pub rate: Option<At<Ratio>>,
     pub parts: Parts,
@@ -21,10 +21,10 @@ pub(super) struct Task {
 }
 
 impl Task {
-    pub(super) fn rated(name: impl Into<String>, stage: Stage, parts: Parts) -> Self {
+    pub(super) fn rated(name: impl Into<String>, step: impl Into<Step>, parts: Parts) -> Self {
         Self {
             name: name.into(),
-            stage,
+            step: step.into(),
             rate: None,
             parts,
             otherwise: Vec::new(),

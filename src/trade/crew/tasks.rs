@@ -1,13 +1,14 @@
 //! What the crew has to do: every task that may occur, with its work in each part of the job.
 
+use super::blocks::Step;
 use super::covers::{by_the_visit, wetting};
 use super::placing::shared;
-use super::stages::Stage;
 use super::surfaces::{finishing, sealing};
 use super::task::Task;
 use super::{Work, people};
 use crate::input::book::{Curing, Rules};
 use crate::input::job::{Extra, ExtraWhat, Slab};
+use crate::input::phrases::JointMethod;
 use crate::reading::At;
 use crate::trade::measure::{BaseQuantities, SlabQuantities};
 use crate::trade::order::{List, Parts, Section, delivered, is_labor};
@@ -70,12 +71,12 @@ pub(super) fn before_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         found.fill().cloned()
     }));
     let on_base = work.each_base(|base| &base.area);
-    let base = Task::rated("base", Stage::Form, base).or(Unit::SquareFoot, on_base);
+    let base = Task::rated("base", Step::Form, base).or(Unit::SquareFoot, on_base);
     let tons = delivered(work.takeoff, work.slabs, rules).into_values();
     let base = base.or(Unit::Ton, tons.flatten().collect());
     let mut tasks = vec![base];
     for (name, what) in &FORMING {
-        let mut task = Task::rated(*name, Stage::Form, work.of_each(what));
+        let mut task = Task::rated(*name, Step::Form, work.of_each(what));
         if *name == "bars" {
             let laid =
                 |_: &Slab, found: &SlabQuantities| found.is_barred().then(|| found.area.clone());
@@ -106,7 +107,7 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     });
     tasks.push(Task::rated(
         "mix bags",
-        Stage::Place,
+        Step::Place,
         bagged.flatten().collect(),
     ));
     tasks.extend(finishing(work, rules));
@@ -118,8 +119,8 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
     let cured = work.of_each(|_, found| Some(found.surface()));
     tasks.extend(joints_and_covers(work, rules));
     tasks.extend([
-        Task::rated("step", Stage::Place, steps),
-        Task::rated("cure, strip and clean", Stage::Strip, cured),
+        Task::rated("step", Step::Place, steps),
+        Task::rated("cure, strip and clean", Step::Strip, cured),
     ]);
     tasks.extend(sealing(work, rules));
     tasks
@@ -127,34 +128,45 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
 
 /// Work that takes hours of its own only where the book has a rate for it.
 fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
-    let by_hand = work.of_each(|slab, found| {
-        let joints = found.joints.as_ref().filter(|_| !slab.is_sawn());
-        joints.map(|joints| joints.length.clone())
-    });
-    let sawn = |what: fn(&(Quantity, Quantity)) -> &Quantity| {
-        work.of_each(|_, found| Some(what(found.joints.as_ref()?.sawn.as_ref()?).clone()))
+    let by_hand = work.of_each(|_, found| found.joints.as_ref()?.tooled.clone());
+    // A saw for the same day works while the crew is there; the other waits for the concrete.
+    let sawn = |method: JointMethod, name: &str, step: Step| {
+        let cut = |what: fn(&(Quantity, Quantity)) -> &Quantity| {
+            work.of_each(|slab, found| {
+                let sawn = found.joints.as_ref()?.sawn.as_ref()?;
+                (slab.joint_method() == method).then(|| what(sawn).clone())
+            })
+        };
+        let task = Task::rated(name, step, cut(|(length, _)| length));
+        let task = task.or(Unit::SquareFoot, cut(|(_, face)| face));
+        let rate = rules.rates.get(name);
+        match rate.or_else(|| rules.rates.get("joints by saw")) {
+            Some(rate) => task.at(rate.clone()),
+            None => task,
+        }
     };
     let cured =
         |way| work.of_each(|slab, found| (slab.curing.value == way).then(|| found.surface()));
-    let wet = Task::rated("keep wet", Stage::Strip, cured(Curing::Wet));
+    let wet = Task::rated("keep wet", Step::Strip, cured(Curing::Wet));
     let is_visited = by_the_visit(rules);
     let tasks = [
-        Task::rated("joints by hand", Stage::Place, by_hand),
-        Task::rated("joints by saw", Stage::Strip, sawn(|(length, _)| length))
-            .or(Unit::SquareFoot, sawn(|(_, face)| face)),
-        Task::rated("cover slabs", Stage::Place, cured(Curing::Cover)),
+        Task::rated("joints by hand", Step::Place, by_hand),
+        sawn(JointMethod::SawnEarly, "joints by early saw", Step::Place),
+        sawn(JointMethod::SawnLate, "joints by saw", Step::Strip),
+        Task::rated("cover slabs", Step::Place, cured(Curing::Cover)),
         if is_visited {
-            let visits = wetting(work).collect();
-            Task::rated("keep wet", Stage::Return, visits)
+            let visits = wetting(work).map(|(_, section, visits)| (section, visits));
+            Task::rated("keep wet", Step::Wet, visits.collect())
         } else {
             wet
         },
     ];
-    let is_rated = |task: &Task| rules.rates.get(&task.name).is_some();
+    let is_rated = |task: &Task| task.rate.is_some() || rules.rates.get(&task.name).is_some();
     tasks.into_iter().filter(is_rated).collect()
 }
 
-/// Hours that come with items of the book that the takeoff adds; done while forming.
+/// Hours that come with items of the book that the takeoff adds, done when the book says; those it adds
+/// as such, while forming.
 pub(super) fn of_extras(extras: &[&Extra], list: &List<'_>) -> Vec<Task> {
     let rules = list.by.rules;
     let of_item = |extra: &&Extra| {
@@ -168,7 +180,7 @@ pub(super) fn of_extras(extras: &[&Extra], list: &List<'_>) -> Vec<Task> {
         let selling = rules.selling.get(name)?;
         let rate = selling.work.clone()?;
         let parts = vec![(Section::Extras, as_written(extra, amount, selling.unit))];
-        Some(Task::rated(name.clone(), Stage::Form, parts).at(rate))
+        Some(Task::rated(name.clone(), selling.stage, parts).at(rate))
     };
     let of_items = extras.iter().filter_map(of_item);
     let hours = extras.iter().filter(|extra| is_labor(extra, rules));
@@ -178,7 +190,7 @@ pub(super) fn of_extras(extras: &[&Extra], list: &List<'_>) -> Vec<Task> {
     });
     let added = Task {
         is_hours: true,
-        ..Task::rated("added labor", Stage::Form, hours.collect())
+        ..Task::rated("added labor", Step::Form, hours.collect())
     };
     of_items.chain([added]).collect()
 }

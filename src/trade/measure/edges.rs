@@ -106,6 +106,14 @@ pub(super) fn measure(
             }
         }
     }
+    let mut joint = |title: &str, fits: fn(EdgeKind) -> bool| {
+        if parts.iter().any(|part| fits(part.kind)) {
+            let joint = edge_of(tally, title, &|part| fits(part.kind));
+            tally.show([&joint]);
+        }
+    };
+    joint("construction joints", EdgeKind::is_bulkhead);
+    joint("keyed joints", |kind| kind == EdgeKind::KeyedBulkhead);
     if parts.iter().any(|part| is_open(part) && !part.is_own) {
         let is_outer = |part: &Stretch| is_open(part) && part.is_own;
         let some = parts.iter().any(is_outer);

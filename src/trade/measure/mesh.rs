@@ -12,7 +12,7 @@ use crate::reading::At;
 use crate::trade::tally::Tally;
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
-use crate::values::{Length, Unit};
+use crate::values::{Amount, Length, Unit};
 
 /// Whole sheets, or so much of a roll: rolls become whole when the job's are added up.
 pub(super) fn measure(
@@ -61,8 +61,12 @@ pub(super) fn cut(slab: &Slab, joints: Option<&JointQuantities>, tally: &mut Tal
     let (Some(_), Some(joints)) = (&slab.mesh, joints) else {
         return;
     };
+    // Of one pour with its neighbour the mesh of both ends where they meet.
+    let feet = Amount::new(joints.layout.length, Unit::Foot);
     let name = "mesh cut at joints";
-    tally.by(rule, name, Unit::Foot, of(&joints.length));
+    let working = Working::plan(rule, Vec::new(), "");
+    let cut = Quantity::new(tally.name(name), feet, working);
+    tally.settle(cut);
 }
 
 /// Mesh in strips, and the counts it is made of.

@@ -20,6 +20,7 @@ mod lap;
 mod mesh;
 mod removal;
 mod retarder;
+mod rows;
 mod site;
 mod steps;
 mod strips;
@@ -33,7 +34,7 @@ pub use boxes::BoxQuantities;
 pub use dowels::DowelQuantities;
 pub use edges::EdgeQuantities;
 pub use faces::{BorderQuantities, Face, faces};
-pub use joints::JointQuantities;
+pub use joints::{JointQuantities, size as panel_size, spacing_by_thickness};
 pub use removal::RemovalQuantities;
 pub use site::works;
 pub use steps::StepQuantities;
@@ -42,6 +43,9 @@ pub use thickened::ThickenedQuantities;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use joints::{Laid, Layouts};
+
+use crate::geometry::joints::Layout;
 use crate::input::book::Rules;
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Slab, Takeoff};
@@ -95,22 +99,45 @@ pub struct Measuring<'a> {
 
 /// What was measured so far: a slab that several choices share is measured once.
 #[derive(Debug, Default)]
-pub struct Measured(BTreeMap<*const Slab, (Arc<Slab>, SlabQuantities)>);
+pub struct Measured {
+    layouts: Layouts,
+    /// By the slab and by its joints, which go by what lies around it too.
+    known: BTreeMap<(*const Slab, *const Layout), Known>,
+}
+
+#[derive(Debug)]
+struct Known {
+    /// What the key points at stays where it is.
+    _kept: (Arc<Slab>, Option<Arc<Layout>>),
+    found: SlabQuantities,
+}
 
 impl Measured {
     /// Measures every slab, in the order of the takeoff.
     pub fn slabs(&mut self, takeoff: &Takeoff, with: Measuring<'_>) -> Arc<[SlabQuantities]> {
         let sets = Sets::measured(&takeoff.head.sets);
-        let slabs = takeoff.slabs.iter().map(|one| {
-            let known = self.0.entry(Arc::as_ptr(one));
-            let (_, found) = known.or_insert_with(|| (Arc::clone(one), slab(one, with, sets)));
-            found.clone()
+        let laid = self.layouts.of_all(takeoff, with.rules);
+        let slabs = takeoff.slabs.iter().zip(&laid).map(|(one, laid)| {
+            let layout = laid.as_ref().map(|laid| &laid.layout);
+            let layout_at = layout.map_or(std::ptr::null(), Arc::as_ptr);
+            let known = self.known.entry((Arc::as_ptr(one), layout_at));
+            let known = known.or_insert_with(|| Known {
+                _kept: (Arc::clone(one), layout.cloned()),
+                found: slab(one, laid.as_ref(), with, sets),
+            });
+            known.found.clone()
         });
         slabs.collect()
     }
 }
 
 impl SlabQuantities {
+    /// Whether joints are cut in it; a single panel has none.
+    pub fn is_jointed(&self) -> bool {
+        let joints = self.joints.as_ref();
+        joints.is_some_and(|joints| !joints.layout.lines.is_empty())
+    }
+
     /// Holes drilled for dowels and ties.
     pub fn holes(&self) -> Option<Quantity> {
         match &self.dowels[..] {
@@ -185,7 +212,7 @@ pub fn removals(
 }
 
 /// In the order it is shown, as far as one thing can be settled before another.
-fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
+fn slab(slab: &Slab, laid: Option<&Laid>, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     let tally = &mut Tally::of(&slab.key, sets);
     let (area, openings) = area::measure(slab, with.policy, tally);
     // Deep forms are told apart only where the book has a rate for them.
@@ -201,10 +228,9 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     let retarder = retarder::measure(slab, with.policy, &area, tally);
     let concrete = concrete::whole(&flat, thickened.as_ref(), steps.as_ref(), tally);
     let base = base::measure(slab, &area, thickened.as_ref(), with.policy, tally);
-    let panels = joints::laid_out(slab);
-    let lines = panels.as_ref().map_or(&[][..], |panels| &panels.lines);
-    let laid = bars::both_ways(slab, lines, with.policy);
-    let bars = bars::measure(slab, &laid, with, tally);
+    let joints = laid.map_or(&[][..], |laid| &laid.layout.lines);
+    let rows = rows::both_ways(slab, joints, with.policy);
+    let bars = bars::measure(slab, &rows, with, tally);
     let edge = thickened.as_ref();
     let edge_bars = edge.and_then(|edge| thickened::bars(slab, edge, with, tally));
     let bent_bars = edge.and_then(|edge| thickened::bent(slab, edge, with, tally));
@@ -215,9 +241,9 @@ fn slab(slab: &Slab, with: Measuring<'_>, sets: Sets<'_>) -> SlabQuantities {
     let mesh = mesh::measure(slab, with, &area, tally);
     let dowels = dowels::measure(slab, &edges, with.rules, tally);
     boxes::list(&boxes, tally);
-    let crossings = crossings::measure(&laid, tally);
+    let crossings = crossings::measure(&rows, tally);
     let border = faces::border(slab, edges.open.as_ref(), &area, tally);
-    let joints = joints::measure(slab, panels, &edges.jointed, tally);
+    let joints = laid.map(|laid| joints::measure(slab, laid, &edges.jointed, tally));
     mesh::cut(slab, joints.as_ref(), tally);
     SlabQuantities {
         crossings,

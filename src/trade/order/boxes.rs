@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::{List, Parts, Policies, Section, whole};
 use crate::input::book::{BoxStock, ItemKey, Role};
-use crate::input::business::DayCount;
+use crate::input::business::{DayCount, SetLids};
 use crate::input::job::{Lid, SetBox, Takeoff};
 use crate::input::phrases::Adjust;
 use crate::reading::At;
@@ -51,11 +51,13 @@ pub(super) fn list(takeoff: &Takeoff, list: &mut List<'_>) {
     }
 }
 
-/// Whether the crew comes once more only to set lids. Where days are counted by stage, the stage
-/// of coming back has its trips already.
+/// Whether the crew comes once more only to set lids. Where days are counted by stage, that visit
+/// has its trip already.
 pub(in crate::trade) fn is_extra_trip(takeoff: &Takeoff, by: Policies<'_>) -> bool {
     let mut boxes = takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
-    by.crew.day_count.value == DayCount::ByTheJob && boxes.any(SetBox::waits_for_lid)
+    by.crew.day_count.value == DayCount::ByTheJob
+        && by.crew.lids == SetLids::ByThemselves
+        && boxes.any(SetBox::waits_for_lid)
 }
 
 /// What has to be bought for one box.

@@ -231,7 +231,7 @@ fn panels_tile_the_slab_less_its_openings() {
         let offer = SHOP.with(|shop| shop.offer(&slab.job()));
         let found = &offer.quoted().needs.slabs[0];
         let joints = found.joints.as_ref().expect("a patio has joints");
-        let tiled: Decimal = joints.panels.panels.iter().map(|panel| panel.area).sum();
+        let tiled: Decimal = joints.layout.panels.iter().map(|panel| panel.area).sum();
         let openings = found.openings.iter();
         let kept = openings.filter(|opening| !opening.is_taken_off);
         let open: Decimal = kept.map(|opening| opening.area.value()).sum();

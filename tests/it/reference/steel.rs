@@ -4,7 +4,8 @@ use rust_decimal_macros::dec;
 
 use super::concrete::places;
 use crate::support::{BOOK, BUSINESS, desk, value, with};
-use flatwork::inside::geometry::{Outline, panels};
+use flatwork::inside::geometry::Outline;
+use flatwork::inside::geometry::joints::{Asked, lay_out};
 use flatwork::inside::input::job::Choice;
 use flatwork::inside::tables::joints::longest_spacing;
 use flatwork::inside::values::Length;
@@ -53,10 +54,10 @@ fn driveway_from_end_to_end() {
     assert_eq!(places(bars.weight.value(), 1), dec!(673.2));
 
     let joints = slab.joints.as_ref().expect("a driveway has joints");
-    assert_eq!(joints.panels.length, dec!(96));
-    let (columns, rows) = (&joints.panels.columns, &joints.panels.rows);
-    assert_eq!(columns[..], [Length::feet_whole(10); 2]);
-    assert_eq!(rows[..], [Length::feet_whole(9); 4]);
+    assert_eq!(joints.layout.length, dec!(96));
+    let sizes: Vec<_> = joints.layout.panels.iter().map(|one| one.size).collect();
+    let panel = (Length::feet_whole(10), Length::feet_whole(9));
+    assert_eq!(sizes[..], [panel; 8]);
 }
 
 /// Slab 4 in thick: joints 8 to 12 ft apart (ACI 302.1R-96 as a secondary page restates it); a
@@ -75,11 +76,18 @@ fn joints_of_a_four_inch_slab() {
 fn panels_are_square() {
     let cut = |width: i64, length: i64| {
         let outline = Outline::rectangle(Length::feet_whole(width), Length::feet_whole(length));
-        let panels = panels(&outline, Length::feet_whole(width));
-        (panels.columns.len(), panels.rows.len())
+        let laid = lay_out(&Asked {
+            outline: &outline,
+            longest: Length::feet_whole(width),
+            boxes: &[],
+            solid: &[],
+            meet: &[],
+            drawn: None,
+        });
+        laid.panels.len()
     };
-    assert_eq!(cut(3, 30), (1, 10));
-    assert_eq!(cut(10, 40), (1, 4));
+    assert_eq!(cut(3, 30), 10);
+    assert_eq!(cut(10, 40), 4);
 }
 
 /// Counted by hand on squared paper: 10 ft × 8 ft with a corner of 4 ft × 3 ft 11 in missing.

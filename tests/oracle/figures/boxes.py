@@ -54,8 +54,8 @@ class Boxes:
         return [box for slab in self.slabs for box in slab.boxes]
 
     def comes_back_for_lids(self):
-        by_job = self.crew.get("count days", "by the job") == "by the job"
-        return by_job and any(box.is_late for box in self.all_boxes())
+        in_one = self.said("count days") == "by the job" and self.said("set lids") == "on a visit of their own"
+        return in_one and any(box.is_late for box in self.all_boxes())
 
     def set_boxes(self):
         wanted = {}

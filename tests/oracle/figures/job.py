@@ -26,14 +26,14 @@ JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "expo
 JOB |= {"allowance", "hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
 JOB |= {"not included", "notes", "price", "discounts", "difficulty", "left alone", "site", "trips"}
 BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
-BUSINESS |= {"promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
+BUSINESS |= {"payments of a short job", "promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
 BOOK |= {"finishes", "colors", "sealers", "disposal", "supply", "pump", "buggy", "use", "rates"}
 BOOK |= {"dowels", "boxes", "site", "also", "way"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
 USE |= {"vapor retarder", "curing cover"}
-ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work", "taxed", "group", "height"}
+ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work", "stage", "taxed", "group", "height"}
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
 ORDER |= {"buy": "as needed"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
@@ -244,14 +244,17 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
                 continue
             self.buy(key, key, [wanted], added=True)
             if "work" in self.item(key):
-                self.item_work.append((key, wanted, self.item(key)["work"]))
+                self.item_work.append((key, wanted, self.item(key)["work"], self.item(key).get("stage", "form")))
 
     # ---- the whole
 
     def estimate(self, chosen):
         """Every line of one combination, then overhead to tax, as (title, quantity, amount)."""
         if any(key in option for option in chosen for key in ("change", "drop", "trips")):
-            return self.written_in(chosen).estimate([])
+            other = self.written_in(chosen)
+            found = other.estimate([])
+            self.is_short, self.stages = other.is_short, other.stages
+            return found
         return self.priced_as_bought([option.get("add", []) for option in chosen])
 
     def priced_as_bought(self, added):

@@ -1,37 +1,25 @@
 """The crew: person hours by rate, trips, days, and what is charged."""
 
-import datetime
 from decimal import Decimal as D
 
+from .days import LATER, Days, days_on_site, is_later, title
 from .reading import amount, known, number, up
 
 CREW = {"people", "hours in a day", "travel", "set up and clean up", "round days up to", "count days"}
-CREW |= {"charge", "labor lines", "difficulty"}
+CREW |= {"charge", "labor lines", "difficulty", "night before a pour", "set lids", "works", "days off", "holidays"}
 # The stage of a task, by how it begins; all else is done while forming.
 STAGES = {"break out": "remove", "take up": "remove", "saw cut": "remove", "dig": "remove"}
-STAGES |= {"site backfill": "strip", "site washout": "place", "set lid": "return", "come back": "return"}
-STAGES |= {"place by": "place", "mix bags": "place", "finish ": "place", "step": "place", "cure": "strip", "seal ": "return"}
+STAGES |= {"site backfill": "strip", "site washout": "place", "set lid": "set lids", "come back": "set lids"}
+STAGES |= {"place by": "place", "mix bags": "place", "finish ": "place", "step": "place", "cure": "strip", "seal ": "seal"}
 
 
 def stage_of(task, of_item):
-    if isinstance(of_item, str):
-        return of_item
     if of_item:
-        return "form"
+        return of_item
     return next((stage for start, stage in STAGES.items() if task.startswith(start)), "form")
 
 
-def before_visits(worked, back):
-    """Work of visits after the pour is done on them, and fills no day before."""
-    return worked - back if back <= worked else worked
-
-
-def is_served(due, poured):
-    """Whether the visit that is due on a day seals what is poured on another too."""
-    return due is not None and poured <= due
-
-
-class Labor:
+class Labor(Days):
     def tasks(self):
         """(task, work, rate as written, whether it comes with an item)."""
         slabs = self.slabs
@@ -67,7 +55,7 @@ class Labor:
         for seal, area in sealed.items():
             found.append((f"seal {seal}", area, self.book["sealers"][seal]["hours"], False))
         found += self.site_tasks() + self.box_tasks() + self.covers()
-        return found + self.also_tasks() + [(*one, True) for one in self.item_work]
+        return found + self.also_tasks() + self.item_work
 
     def covers(self):
         """What takes time only where the book rates it: laying covers, keeping wet by area or by the visit."""
@@ -76,7 +64,7 @@ class Labor:
         if "cover slabs" in rates:
             found.append(("cover slabs", surface("cover"), rates["cover slabs"], "place"))
         if self.wetting():
-            found.append(("keep wet", self.wetting(), rates["keep wet"], "return"))
+            found.append(("keep wet", self.wetting(), rates["keep wet"], "keep wet"))
         elif "keep wet" in rates:
             found.append(("keep wet", surface("wet"), rates["keep wet"], "strip"))
         return [one for one in found if one[1]]
@@ -119,83 +107,64 @@ class Labor:
             return self.removed[task][unit]
         return much
 
-    def returns(self):
-        """For each pour the most trips of its finishes; and for all sealers that wait equally long the
-        most of them, once for the pours that are placed before the first of them is due."""
-        total = D(0)
-        for pour in range(len(self.pours)):
-            used = [finish for slab, finish, *_ in self.faces() if slab.pour == pour]
-            entries = [self.book.get("finishes", {}).get(finish, {}) for finish in used]
-            total += max((number(entry.get("trips", "0")) for entry in entries), default=D(0))
-            total += self.also_returns(pour)
-        total += self.wetting()
-        waits = {}
-        for slab in self.slabs:
-            if slab.seal:
-                rule = self.book["sealers"][slab.seal]
-                poured = datetime.date.fromisoformat(self.pours[slab.pour]["day"])
-                one = (poured, number(rule.get("trips", "1")))
-                waits.setdefault(amount(rule.get("after", "28 days"))[0], []).append(one)
-        for wait, sealed in waits.items():
-            due = None
-            for poured, trips in sorted(sealed, key=lambda one: one[0]):
-                if not is_served(due, poured):
-                    due, most = poured + datetime.timedelta(days=int(wait)), D(0)
-                total += max(trips - most, D(0))
-                most = max(most, trips)
-        return self.set("return trips", total) if total else total
-
     def labor(self):
-        """Difficulty on every task; travel and set-up a trip; days up to a step."""
+        """Difficulty on every task; travel and set-up a trip; days up to a step, stage by stage."""
         known("crew", self.crew, CREW)
         people, day = D(self.crew["people"]), amount(self.crew["hours in a day"])[0]
         travel = amount(self.crew["travel"])[0]
         set_up = amount(self.crew.get("set up and clean up", "0 hours"))[0]
+        away = people * (travel + set_up)
         step = number(self.crew["round days up to"])
-        hours, stages, by_task = {}, {}, []
-        tasks = self.tasks()
-        for name, much, written, of_item in tasks:
+        hours, entries = {}, []
+        for name, much, written, of_item in self.tasks():
             took = self.person_hours(name, much, written)
-            by_task.append(took)
+            entries.append((name, much, took, of_item, stage_of(name, of_item)))
             hours[name] = hours.get(name, D(0)) + took
-            stage = stage_of(name, of_item)
-            stages[stage] = stages.get(stage, D(0)) + took
         if self.added_hours:
-            tasks = [*tasks, ("added labor",)]
-            by_task.append(self.written_hours())
-            stages["form"] = stages.get("form", D(0)) + by_task[-1]
+            took = self.written_hours()
+            entries.append(("added labor", took, took, True, "form"))
+        by_task = [took for _, _, took, *_ in entries]
         worked = self.set("hours worked", sum(by_task))
-        visits = lambda n: up(n / (people * (day - travel - set_up)), D(1))
+        if sum(by_task):
+            more = worked / sum(by_task)
+            entries = [(name, much, took * more, of, its) for name, much, took, of, its in entries]
+        in_a_day = people * (day - travel - set_up)
         in_days = lambda n: up(n / (people * day), step) if step else n / (people * day)
         returns = self.returns()
-        days = D(0)
-        # The owner's plan is for the work; a stage has its part of it by its hours.
+        groups = self.stretches(entries, returns, in_a_day)
+        hours_of = lambda group: sum(piece["hours"] for piece in group)
+        later = [group for group in groups if is_later(group)]
+        pours = [group for group in groups if any(piece["step"] == "place" for piece in group)]
+        self.is_short = len(pours) == 1 and pours[0] is groups[0] and days_on_site(groups[0], in_a_day) <= 1
         planned = amount(self.job["trips"])[0] if "trips" in self.job else None
-        before = sum(took for stage, took in stages.items() if stage != "return")
-        if self.crew.get("count days", "by the job") == "by stage":
-            if returns:
-                stages.setdefault("return", D(0))
-            trips = D(0)
-            for stage, took in stages.items():
-                here = visits(took)
-                if planned and stage != "return":
-                    here = planned * took / before if before else D(0)
-                if stage == "return":
-                    here = max(here, returns)
-                here = self.set(f"trips to {stage}", here)
-                spent = took + here * people * (travel + set_up)
-                days += self.set(f"days to {stage}", in_days(spent))
-                trips += here
-            trips = self.set("trips", trips)
+        before = worked - sum(hours_of(group) for group in later)
+        by_stage = self.said("count days") == "by stage"
+        self.stages = []
+        if by_stage:
+            came = []
+            for group in groups:
+                here = days_on_site(group, in_a_day)
+                if planned is not None and not is_later(group):
+                    here = planned * hours_of(group) / before if before else D(0)
+                came.append(self.set(f"trips to {title(group)}", here))
+            computed = sum(came)
+            trips = self.set("trips", computed)
+            days = D(0)
+            for group, here in zip(groups, came):
+                here = here * trips / computed if computed and trips != computed else here
+                took = self.set(f"days to {title(group)}", in_days(hours_of(group) + here * away))
+                self.stages.append((title(group), hours_of(group), here, took))
+                days += took
         else:
-            back = stages.get("return", D(0))
-            if returns and "return" in stages:
-                returns = self.set("trips to return", max(returns, visits(back)))
-            trips = self.set("trips", (planned or visits(before_visits(worked, back))) + returns)
+            back = sum(piece["hours"] for group in groups for piece in group if piece["step"] in LATER[:-1])
+            if back:
+                returns = self.set("trips to return", max(returns, up(back / in_a_day, D(1))))
+            in_one = planned if planned is not None else up(before / in_a_day, D(1))
+            trips = self.set("trips", in_one + returns)
         whole = worked + self.set("travel hours", trips * people * travel)
         if set_up:
             whole += self.set("set-up hours", trips * people * set_up)
-        if self.crew.get("count days", "by the job") != "by stage":
+        if not by_stage:
             days = in_days(whole)
         days = self.set("crew days", days)
         by_days = step and self.crew.get("charge", "crew days") == "crew days"
@@ -204,7 +173,7 @@ class Labor:
         key = self.book["use"]["labor"]
         lines = [("labor", charged)]
         if self.crew.get("labor lines", "one") == "by task":
-            lines = [(f"{task[0]} hours", much) for task, much in zip(tasks, by_task)]
+            lines = [(f"{name} hours", much) for (name, *_), much in zip(entries, by_task)]
             lines.append(("other labor", charged - sum(by_task)))
         for name, much in lines:
             self.buy_exactly(key, much, name)

@@ -90,8 +90,10 @@ class Sell:
 
     def payments(self, total):
         """Percents that make 100 or shares: largest remainder. With a `rest`: each of the
-        others to the cent, and the rest takes what is left."""
-        shares = [share for entry in self.business["payments"] for share in entry.values()]
+        others to the cent, and the rest takes what is left. A short job may have its own."""
+        usual = self.business["payments"]
+        asked = self.business.get("payments of a short job", usual) if self.is_short else usual
+        shares = [share for entry in asked for share in entry.values()]
         if "rest" not in shares:
             weight = lambda s: percent(s) if s.endswith("%") else number(s)
             return split(total, [weight(share) for share in shares])

@@ -8,7 +8,7 @@ from .boxes import Box
 from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 
 STRIP = {"house", "existing concrete", "doweled existing concrete", "curb", "isolated"}  # a strip, no form
-FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead"}
+FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead", "keyed bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
 USUAL |= {"corner bars", "steel at joints", "allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}

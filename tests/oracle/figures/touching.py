@@ -45,7 +45,7 @@ def share_edges(slabs):
 
 
 PINS = ("doweled", "tied")
-BULKHEADS = {"bulkhead", *(f"{pin} bulkhead" for pin in PINS)}
+BULKHEADS = {"bulkhead", "keyed bulkhead", *(f"{pin} bulkhead" for pin in PINS)}
 
 
 def met(slab, base, mine, theirs):
@@ -64,11 +64,13 @@ def two_pours(first, second):
     """(what stands at the first pour, what at the second). Bars go through the form of the slab
     that names them; a hole is drilled only where the form is gone."""
     pin = next((pin for pin in PINS if first.startswith(pin)), None)
-    if pin is None and second in BULKHEADS - {"bulkhead"}:
+    if pin is None and second in BULKHEADS and second.startswith(PINS):
         return "joined", second
+    # A key is nailed to the form of the first pour, whoever names it.
+    plain = "keyed bulkhead" if "keyed bulkhead" in (first, second) else "bulkhead"
     strip = "isolated" if {first, second} & STRIP else "joined"
     if pin is None and second.startswith(PINS):
-        return "bulkhead", second
+        return plain, second
     if pin is None and second in STRIP:
-        return "bulkhead", second
-    return f"{pin} bulkhead" if pin else "bulkhead", strip
+        return plain, second
+    return f"{pin} bulkhead" if pin else plain, strip

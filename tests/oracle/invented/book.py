@@ -81,7 +81,7 @@ def made(c):
         "dump pavers": item(c, c.one("ton", "cu yd", "load"), "disposal", 2000, 12000, 0.2, ("1",)),
         "dump soil": item(c, c.one("ton", "cu yd", "load"), "disposal", 1500, 18000, 0.2, ("1",)),
         "permit": item(c, "lump", "fee", 5000, 15000, 0, (), 0),
-        "topsoil": {**item(c, "cu yd", "material", 3000, 5000), "work": f"{c.decimal(50, 150)} hours per cu yd"},
+        "topsoil": {**item(c, "cu yd", "material", 3000, 5000), "work": f"{c.decimal(50, 150)} hours per cu yd", "stage": c.one("strip", "form", "return")},
         "edging": {**item(c, "ft", "material", 200, 500), "work": f"{c.whole(4, 20)} {c.one('', 'crew ')}hours per 100 ft"},
         "compactor": item(c, "day", "equipment", 6000, 12000, 0, (), 0),
         "trip": item(c, "trip", "fee", 2000, 6000, 0, (), 0),

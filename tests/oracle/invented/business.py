@@ -21,6 +21,8 @@ def made(c, shop):
     business["order"] = order | {key: one for key, one in some.items() if c.often(0.5)}
     business["quote"] = {"good for": "30 days", "lead time": f"{c.whole(5, 45)} days", "deposit cap": "90%"}
     business["payments"] = payments(c)
+    if c.often(0.4, "payments of a short job"):
+        business["payments of a short job"] = payments(c)
     business["kinds"] = kinds(c)
     return business
 
@@ -50,8 +52,17 @@ def crew(c):
     if c.often(0.3, "set up and clean up"):
         made["set up and clean up"] = c.one("1/4 hour", "1/2 hour")
     made["round days up to"] = c.one("1/2", "1/4", "1", "0")
-    if c.often(0.35, "days by stage"):
+    if c.often(0.35, "days in one sum"):
+        made["count days"] = "by the job"
+    elif c.often(0.2):
         made["count days"] = "by stage"
+    if c.often(0.4, "nights before pours"):
+        made["night before a pour"] = c.one("always", "never", "with a permit")
+    if c.often(0.3, "lids when we strip"):
+        made["set lids"] = "when we strip"
+    if c.often(0.3, "days off"):
+        made |= {"works": c.one("Monday to Saturday", "Tuesday to Thursday and Saturday"), "holidays": c.one("off", "worked")}
+        made["days off"] = "2026-07-03, 2026-12-24 to 2027-01-01"
     if c.often(0.3, "charged by the hour"):
         made["charge"] = "hours"
     if c.often(0.3, "labor by task"):

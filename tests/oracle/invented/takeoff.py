@@ -33,7 +33,7 @@ class Site:
         own = {"size": f"{said(wide)} x {said(deep)}"}
         edges = {edge: c.one(*KINDS) for edge in OPPOSITE if c.often(0.18)}
         if more and more not in edges and c.often(0.2):  # said on the slab that is placed
-            edges[more] = c.one("bulkhead", "joined", *KINDS)
+            edges[more] = c.one("bulkhead", "keyed bulkhead", "joined", *KINDS)
         if edges:
             own["edges"] = edges
             self.c.features.update(f"edge at {kind}" for kind in edges.values())

@@ -112,18 +112,19 @@ fn size(slab: &SlabView, words: &PlanWords) -> String {
 }
 
 fn panel_sizes(slab: &SlabView, words: &PlanWords) -> String {
-    let mut sizes: Vec<&str> = slab
-        .panels
-        .iter()
-        .map(|panel| panel.size.as_str())
-        .collect();
-    sizes.sort_unstable();
-    sizes.dedup();
-    sizes.retain(|size| !size.is_empty());
-    if sizes.is_empty() {
-        return String::new();
+    let panels = slab.panels.iter();
+    let mut sizes: Vec<&str> = Vec::new();
+    for size in panels.map(|panel| panel.size.as_str()) {
+        if !size.is_empty() && !sizes.contains(&size) {
+            sizes.push(size);
+        }
     }
-    format!(", {} {}", words.panels_of, sizes.join(", "))
+    match sizes[..] {
+        [] => String::new(),
+        [_] | [_, _] | [_, _, _] => format!(", {} {}", words.panels_of, sizes.join(", ")),
+        // The largest comes first; who wants the others looks at the drawing.
+        [largest, ..] => format!(", {} {largest}", words.panels_up_to),
+    }
 }
 
 fn on_side(facing: Option<Compass>, words: &PlanWords) -> &'static str {

@@ -2,7 +2,7 @@
 
 use super::scale::Scale;
 use crate::geometry::{Outline, Point as Site};
-use crate::press::drawing::PagePoint;
+use crate::press::drawing::{PagePoint, point};
 use crate::press::frame::Frame;
 
 pub(super) fn polygon(outline: &Outline, scale: Scale) -> Vec<PagePoint> {
@@ -44,6 +44,34 @@ pub(super) fn bands(outline: &Outline, scale: Scale) -> Vec<Frame> {
         }
     }
     frames
+}
+
+/// A box with room for words in the middle of a polygon; one that is a box itself is all room.
+pub(super) fn room(polygon: &[PagePoint]) -> Frame {
+    let whole = Frame::around_all(polygon.iter().copied());
+    let next = polygon.iter().cycle().skip(1);
+    let (mut doubled, mut x, mut y) = (0.0_f32, 0.0_f32, 0.0_f32);
+    let start = whole.middle();
+    for (a, b) in polygon.iter().zip(next) {
+        let (ax, ay, bx, by) = (a.x - start.x, a.y - start.y, b.x - start.x, b.y - start.y);
+        let turn = ax * by - bx * ay;
+        doubled += turn;
+        x += turn * (ax + bx) / 3.0;
+        y += turn * (ay + by) / 3.0;
+    }
+    let area = libm::fabsf(doubled) / 2.0;
+    if 0.98 * whole.width() * whole.height() < area {
+        return whole;
+    }
+    let middle = point(start.x + x / doubled, start.y + y / doubled);
+    let scaled = |part: u8| {
+        let part = f32::from(part) / 10.0;
+        let (wide, tall) = (whole.width() * part, whole.height() * part);
+        Frame::at(middle.x - wide / 2.0, middle.y - tall / 2.0, wide, tall)
+    };
+    let fits = |frame: &Frame| frame.corners().iter().all(|&p| is_within(p, polygon));
+    let mut smaller = (1..10).rev().map(scaled);
+    smaller.find(fits).unwrap_or_else(|| scaled(0))
 }
 
 /// Whether the polygon has room around all corners of a box.

@@ -3,7 +3,7 @@
 use super::edges::{self, Lean};
 use super::kinds::{Crossed, EdgeMark};
 use super::scale::Scale;
-use super::sheet::{BULKHEAD, JOINT, Layer, STRIP, Sheet};
+use super::sheet::{BULKHEAD, JOINT, Layer, SAWN, STRIP, Sheet};
 use super::view::PlanView;
 use super::widths::width_of;
 use super::{boxes, openings, pins};
@@ -30,6 +30,7 @@ const BESIDE: f32 = 13.0;
 enum Sample {
     Slab,
     Joint,
+    SawnJoint,
     Strip,
     Bulkhead,
     Fall,
@@ -80,16 +81,21 @@ impl Key {
             let mut edges = view.slabs.iter().flat_map(|slab| &slab.edges);
             edges.any(|edge| edge.kind == kind && edge.crossed != Crossed::Ties)
         };
+        let jointed = |is_sawn: bool| {
+            let mut slabs = view.slabs.iter();
+            slabs.any(|slab| !slab.joints.is_empty() && slab.is_sawn == is_sawn)
+        };
         let rows = [
             (
                 true,
                 Sample::Slab,
                 said(words.new_concrete, &view.thickness),
             ),
+            (jointed(false), Sample::Joint, words.joint.to_owned()),
             (
-                view.slabs.iter().any(|slab| !slab.joints.is_empty()),
-                Sample::Joint,
-                words.joint.to_owned(),
+                jointed(true),
+                Sample::SawnJoint,
+                words.sawn_joint.to_owned(),
             ),
             (
                 strips.into_iter().any(|kind| strip(kind) || around(kind)),
@@ -187,6 +193,7 @@ fn swatch(sheet: &mut Sheet, sample: Sample, left: f32, top: f32, view: &PlanVie
     match sample {
         Sample::Slab => sheet.draw(Layer::Key, outlined(&inner.corners(), Some(TINT), 1.3)),
         Sample::Joint => sheet.line(Layer::Key, &line, INK, 0.7, JOINT),
+        Sample::SawnJoint => sheet.line(Layer::Key, &line, INK, 0.7, SAWN),
         Sample::Strip => {
             sheet.line(Layer::Key, &line, WHITE, 3.2, SOLID);
             sheet.line(Layer::Key, &line, view.accent, 3.2, STRIP);

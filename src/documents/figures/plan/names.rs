@@ -161,7 +161,8 @@ fn sizes(sheet: &mut Sheet, slab: &SlabView, panels: &[Frame], taken: &[usize], 
 }
 
 fn panel_frame(panel: &PanelView, scale: Scale) -> Frame {
-    Frame::around(scale.place(panel.low), scale.place(panel.high))
+    let corners: Vec<PagePoint> = panel.corners.iter().map(|at| scale.place(*at)).collect();
+    ground::room(&corners)
 }
 
 fn distance(a: PagePoint, b: PagePoint) -> f32 {

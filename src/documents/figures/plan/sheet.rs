@@ -6,6 +6,7 @@ use crate::press::drawing::{Drawing, PagePoint, Rgb, Shape, Size, Words};
 use crate::press::frame::Frame;
 
 pub(super) const JOINT: &[f32] = &[5.0, 2.6];
+pub(super) const SAWN: &[f32] = &[9.0, 1.8];
 pub(super) const STRIP: &[f32] = &[2.4, 2.0];
 pub(super) const BULKHEAD: &[f32] = &[6.0, 2.0, 1.0, 2.0];
 pub(super) const DOTS: &[f32] = &[1.0, 2.0];

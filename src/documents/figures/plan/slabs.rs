@@ -1,7 +1,7 @@
 //! Slabs as they lie: fills, outlines, joints, steps, and what stands at their edges.
 
 use super::scale::Scale;
-use super::sheet::{DOTS, JOINT, Layer, Sheet};
+use super::sheet::{DOTS, JOINT, Layer, SAWN, Sheet};
 use super::view::{PlanView, SlabView};
 use super::{edges, ground};
 use crate::documents::figures::pen::{INK, PALE, SOFT, SOLID, TINT, filled, outlined};
@@ -23,12 +23,13 @@ pub(super) fn draw(sheet: &mut Sheet, view: &PlanView, scale: Scale) {
         } else {
             sheet.draw(Layer::Fill, filled(&places, TINT));
             sheet.ground.extend(ground::bands(&slab.outline, scale));
-            for (from, to) in &slab.joints {
-                let ends = [scale.place(*from), scale.place(*to)];
-                sheet
-                    .joints
-                    .push(Frame::around(ends[0], ends[1]).grown(0.4));
-                sheet.line(Layer::Joint, &ends, INK, 0.7, JOINT);
+            let dash = if slab.is_sawn { SAWN } else { JOINT };
+            for joint in &slab.joints {
+                let path: Vec<PagePoint> = joint.iter().map(|at| scale.place(*at)).collect();
+                let pieces = path.windows(2);
+                let taken = pieces.map(|ends| Frame::around(ends[0], ends[1]).grown(0.4));
+                sheet.joints.extend(taken);
+                sheet.line(Layer::Joint, &path, INK, 0.7, dash);
             }
         }
         edges::draw(sheet, slab, view.accent, scale);

@@ -35,8 +35,10 @@ pub struct SlabView {
     pub boxes: Vec<BoxView>,
     /// Lines between the treads of a flight.
     pub treads: Vec<(Point, Point)>,
-    /// Contraction joints.
-    pub joints: Vec<(Point, Point)>,
+    /// Contraction joints, each by the places along it.
+    pub joints: Vec<Vec<Point>>,
+    /// They are cut with a saw, not with a groover.
+    pub is_sawn: bool,
     /// Sides, or parts of them, that are not open.
     pub edges: Vec<EdgeView>,
     /// Which way water runs.
@@ -93,10 +95,8 @@ pub struct EdgeView {
 /// One panel between joints.
 #[derive(Clone, Debug)]
 pub struct PanelView {
-    /// South-west corner.
-    pub low: Point,
-    /// North-east corner.
-    pub high: Point,
+    /// Around it; curves by places along them.
+    pub corners: Vec<Point>,
     /// For example `8 × 6 ft`; may be empty.
     pub size: String,
 }

@@ -12,6 +12,7 @@ pub struct PlanWords {
     // The key.
     pub new_concrete: &'static str,
     pub joint: &'static str,
+    pub sawn_joint: &'static str,
     pub strip: &'static str,
     pub between_pours: &'static str,
     pub fall: &'static str,
@@ -36,6 +37,7 @@ pub struct PlanWords {
     pub joints_one: &'static str,
     pub joints_many: &'static str,
     pub panels_of: &'static str,
+    pub panels_up_to: &'static str,
     pub set_in_it: &'static str,
     pub runs: &'static str,
     pub beside: [(EdgeMark, &'static str); 6],
@@ -50,6 +52,7 @@ pub const ENGLISH: PlanWords = PlanWords {
     across: "across",
     new_concrete: "new concrete",
     joint: "joint, a groove that gives cracks a place to go",
+    sawn_joint: "joint, a saw cut that gives cracks a place to go",
     strip: "soft joint strip, lets the slab move",
     between_pours: "joint between two pours",
     fall: "water runs this way",
@@ -73,6 +76,7 @@ pub const ENGLISH: PlanWords = PlanWords {
     joints_one: "joint",
     joints_many: "joints",
     panels_of: "panels of",
+    panels_up_to: "panels up to",
     set_in_it: "set in it",
     runs: "water runs",
     beside: [

@@ -3,9 +3,11 @@
 use rust_decimal::Decimal;
 
 use crate::input::checks::{hours, number_above_zero, plain};
+use crate::input::phrases::{DaysOff, Week};
 use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, Fields, Problem, Problems, Read, words};
-use crate::values::{Amount, Percent};
+use crate::tables::holidays::holiday;
+use crate::values::{Amount, Day, Percent};
 
 keys! {
     pub struct CrewPolicy in "`crew`" {
@@ -20,9 +22,19 @@ keys! {
             "each person, each day, where `travel` does not hold it", "1/4 hour", then hours;
         day_rule: At<DayRule> = "round days up to" as "number", usual "1/2",
             "crew days go up to such steps; 0 charges the hours", "1/2", by day_rule;
-        day_count: At<DayCount> = "count days", usual "by the job",
-            "by the job, or by stage: remove, form, place, strip and return are visits of their own",
-            "by stage";
+        day_count: At<DayCount> = "count days", usual "by stage",
+            "by stage: what has a night before it goes up by itself; or by the job, all of it once",
+            "by the job";
+        /// Common practice, no source: an inspector looks at forms and steel before they are covered.
+        night: NightBefore = "night before a pour", usual "with a permit",
+            "whether forms stand for a night, to be inspected: with a permit, always or never", "always";
+        lids: SetLids = "set lids", usual "on a visit of their own",
+            "when lids on order are set: on a visit of their own, or when we strip", "when we strip";
+        works: Week = "works", usual "Monday to Friday", "days of the week on which the crew works",
+            "Monday to Saturday";
+        days_off: DaysOff = "days off", usual "none", "when you are closed",
+            "2026-07-03, 2026-12-24 to 2027-01-01";
+        holidays: Holidays = "holidays", usual "off", "federal holidays: off or worked", "worked";
         charge: At<Charge> = "charge", usual "crew days", "crew days or hours; you see both", "hours";
         labor_lines: LaborLines = "labor lines", usual "one", "one, or by task", "by task";
         difficulty: At<Percent> = "difficulty", usual "100%", "multiplies every task except travel", "110%";
@@ -50,6 +62,19 @@ fn some_time_left(crew: CrewPolicy, _: &Fields<'_>, problems: &mut Problems) -> 
     Err(problems.push(problem.at(crew.travel.place).help(help)))
 }
 
+impl CrewPolicy {
+    /// Why the crew does not work on a day; none where it does.
+    pub fn off(&self, day: Day) -> Option<&'static str> {
+        if self.days_off.has(day) {
+            return Some("one of your days off");
+        }
+        if !self.works.has(day) {
+            return Some("no working day of yours");
+        }
+        holiday(day).filter(|_| self.holidays == Holidays::Off)
+    }
+}
+
 /// How hours become days that are charged.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum DayRule {
@@ -63,6 +88,31 @@ words! {
     pub enum DayCount("unknown-word", "`count days` is not `{}`", choose) {
         ByTheJob "by the job";
         ByStage "by stage";
+    }
+}
+
+words! {
+    /// When the forms stand for a night before the pour, though the crew had time for both.
+    pub enum NightBefore("unknown-word", "`night before a pour` is not `{}`", choose) {
+        WithPermit "with a permit";
+        Always "always";
+        Never "never";
+    }
+}
+
+words! {
+    /// When the crew sets the lids that come later.
+    pub enum SetLids("unknown-word", "`set lids` is not `{}`", choose) {
+        ByThemselves "on a visit of their own";
+        WithStripping "when we strip";
+    }
+}
+
+words! {
+    /// Whether the crew works on federal holidays.
+    pub enum Holidays("unknown-word", "`holidays` is not `{}`", choose) {
+        Off "off";
+        Worked "worked";
     }
 }
 
@@ -82,4 +132,4 @@ words! {
     }
 }
 
-placeless! { LaborLines }
+placeless! { LaborLines Holidays NightBefore SetLids Week DaysOff }

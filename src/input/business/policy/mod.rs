@@ -6,7 +6,7 @@ mod order;
 mod price;
 mod quote;
 
-pub use crew::{Charge, CrewPolicy, DayCount, DayRule, LaborLines};
+pub use crew::{Charge, CrewPolicy, DayCount, DayRule, LaborLines, NightBefore, SetLids};
 pub use cure::CurePolicy;
 pub use order::{Buying, OrderPolicy};
 pub use price::{PricePolicy, TaxBase, TaxRule};

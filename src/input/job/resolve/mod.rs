@@ -7,6 +7,7 @@ mod dowels;
 mod dug;
 mod falls;
 mod flight;
+mod joints;
 mod names;
 mod openings;
 mod pours;
@@ -82,6 +83,7 @@ pub fn looked_up(
     dug::check(&head.removals, &named, problems);
     asked::check(&head.options, &named, problems);
     boxes::resolve(&mut slabs, book, problems);
+    joints::resolve(&mut slabs, problems);
     super::arranged::check(&head, book, problems);
     let extras = head.extras.iter().chain(
         head.options

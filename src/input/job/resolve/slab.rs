@@ -191,6 +191,8 @@ pub(super) fn slab(
                 place: joints.place,
             })
         }),
+        drawn: Vec::new(),
+        matched: Vec::new(),
         sawn: values.sawn,
         falls,
         levels,

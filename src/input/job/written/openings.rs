@@ -69,7 +69,8 @@ pub(in crate::input::job) fn wrong_edge((kind, place): (EdgeKind, Place)) -> Opt
         EdgeKind::Joined
         | EdgeKind::Bulkhead
         | EdgeKind::DoweledBulkhead
-        | EdgeKind::TiedBulkhead => {
+        | EdgeKind::TiedBulkhead
+        | EdgeKind::KeyedBulkhead => {
             "nothing is poured in an opening that its edge could be joined to"
         }
         EdgeKind::DoweledExisting | EdgeKind::TiedExisting => {

@@ -2,10 +2,10 @@
 
 use super::openings::OpeningWritten;
 use super::shape::{Shaped, flat};
-use crate::input::checks::length_of_some;
+use crate::input::checks::{length_of_some, list_of};
 use crate::input::job::boxes::{self, BoxWritten};
 use crate::input::job::{Around, EdgeKind};
-use crate::input::phrases::{BesidePhrase, Level, StoopPhrase};
+use crate::input::phrases::{BesidePhrase, JointPhrase, Level, MatchPhrase, StoopPhrase};
 use crate::input::sections;
 use crate::input::sections::StepsWritten;
 use crate::input::slab_values::SlabValues;
@@ -41,6 +41,11 @@ keys! {
         called: Option<String> = "called", else "its key", "what the customer reads", "front walk";
         boxes: Vec<BoxWritten> = "boxes", none, "boxes and covers set in it",
             "[cleanout 8 in: 4 ft from west and 3 ft from south]", then boxes::names_of_their_own;
+        joints_at: Vec<At<JointPhrase>> = "joints at" as "list of places", else "by `joints`",
+            "joints where you draw them, in place of a layout", "[8 ft from west, 16 ft from west]", by list_of;
+        matched: Vec<At<MatchPhrase>> = "match" as "list of places along edges", none,
+            "where joints of what stays end at an edge, so that those of the slab begin there",
+            "[3 ft from the west end of the south side]", by list_of;
         .. around: Around;
         .. values: SlabValues;
     }
@@ -104,6 +109,8 @@ pub(super) fn slab(entry: &Entry, problems: &mut Problems) -> Read<SlabWritten> 
         stoop: None,
         called: None,
         boxes: Vec::new(),
+        joints_at: Vec::new(),
+        matched: Vec::new(),
         around: Around::default(),
         values: SlabValues::default(),
     })

@@ -4,7 +4,8 @@ use crate::documents::figures::plan::{
     Crossed, ENGLISH, EdgeMark, EdgeView, OpeningView, PanelView, PlanView, SlabView,
 };
 use crate::geometry::Direction::{East, North, South, West};
-use crate::geometry::{Direction, Leg, Outline, Point, panels};
+use crate::geometry::joints::{Asked, Layout, lay_out};
+use crate::geometry::{Direction, Leg, Outline, Point, Side};
 use crate::press::drawing::Rgb;
 use crate::values::Length;
 
@@ -106,7 +107,7 @@ pub fn odd() -> Vec<(&'static str, PlanView)> {
 fn cut(slab: &mut SlabView, name: &str, size: &str, hole: &Outline) {
     slab.outline = slab.outline.clone().with_hole(hole.clone()).unwrap();
     let longest = feet(10);
-    slab.joints = panels(&slab.outline, longest).lines;
+    slab.joints = lines(&laid_out(&slab.outline, longest));
     slab.openings.push(OpeningView {
         name: name.into(),
         size: size.into(),
@@ -267,7 +268,7 @@ fn walked(legs: &[(Direction, i64, i64)]) -> Outline {
 }
 
 fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
-    let layout = panels(&outline, feet(longest));
+    let layout = laid_out(&outline, feet(longest));
     let feet = |length: Length| crate::values::rounding::to_places(length.feet(), 1).normalize();
     SlabView {
         name: name.into(),
@@ -275,7 +276,8 @@ fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
         is_step: false,
         boxes: Vec::new(),
         treads: Vec::new(),
-        joints: layout.lines,
+        joints: lines(&layout),
+        is_sawn: false,
         edges: Vec::new(),
         fall: Some(South),
         levels: Vec::new(),
@@ -283,14 +285,29 @@ fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
             .panels
             .iter()
             .map(|p| PanelView {
-                low: p.low,
-                high: p.high,
+                corners: p.sides.iter().map(|line| line.from).collect(),
                 size: format!("{} × {} ft", feet(p.size.0), feet(p.size.1)),
             })
             .collect(),
         outline,
         openings: Vec::new(),
     }
+}
+
+fn laid_out(outline: &Outline, longest: Length) -> Layout {
+    lay_out(&Asked {
+        outline,
+        longest,
+        boxes: &[],
+        solid: &[],
+        meet: &[],
+        drawn: None,
+    })
+}
+
+fn lines(layout: &Layout) -> Vec<Vec<Point>> {
+    let lines = layout.lines.iter();
+    lines.map(|line| Side::from(*line).places()).collect()
 }
 
 fn edge(side: usize, from: i64, to: i64, kind: EdgeMark) -> EdgeView {

@@ -41,17 +41,13 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<String> {
             (None, Charge::CrewDays) => format!("{charged} charged: {days} of {people} people"),
         },
     ];
-    if crew.stages.iter().any(|one| one.days.is_some()) {
-        let rows = crew.stages.iter().map(|one| {
-            let days = one.days.as_ref().map(|days| short(days).to_string());
-            vec![
-                one.stage.name().to_owned(),
-                short(&one.worked).to_string(),
-                days.unwrap_or_default(),
-            ]
-        });
-        out.extend(table(&[Left, Right, Right], &rows.collect::<Vec<_>>()));
-    }
+    let staged = crew.stretches.iter().filter_map(|one| {
+        let (trips, days) = (one.trips.as_ref()?, one.days.as_ref()?);
+        let row = [&one.worked, trips, days].map(|much| short(much).to_string());
+        Some([one.name.clone()].into_iter().chain(row).collect())
+    });
+    let staged: Vec<Vec<String>> = staged.collect();
+    out.extend(table(&[Left, Right, Right, Right], &staged));
     out
 }
 

@@ -3,6 +3,7 @@
 use super::slab;
 use crate::documents::views::office::{Sheet, numbered};
 use crate::trade::Quantity;
+use crate::trade::calendar::{Calendar, Dated};
 use crate::trade::order::ConcreteOrder;
 use crate::trade::tally::{Listed, Scope};
 
@@ -55,7 +56,8 @@ fn group(sheet: &Sheet<'_>, listed: &[(Scope, &Listed)]) -> Group {
         }
         Scope::Work => ("work", "Work".into(), Vec::new()),
         Scope::Crew => {
-            let notes = vec!["`labor` is the hours charged.".into()];
+            let mut notes = vec!["`labor` is the hours charged.".into()];
+            notes.extend(calendar(sheet));
             ("crew", "Crew".into(), notes)
         }
     };
@@ -66,6 +68,28 @@ fn group(sheet: &Sheet<'_>, listed: &[(Scope, &Listed)]) -> Group {
         quantities: quantities.collect(),
         notes,
     }
+}
+
+/// When each stage falls, with the night before it; from the lead time where no pour has a day.
+fn calendar(sheet: &Sheet<'_>) -> Vec<String> {
+    let crew = &sheet.offer.quoted().needs.crew;
+    let calendar = Calendar::of(sheet.takeoff, crew, sheet.quoted, sheet.business);
+    let dated = calendar.stretches.iter();
+    let lines = dated.map(|(stretch, dated)| {
+        let days = match dated {
+            Some(Dated { from, to }) if from == to => from.with_weekday(),
+            Some(Dated { from, to }) => {
+                format!("{} to {}", from.with_weekday(), to.with_weekday())
+            }
+            None => "on a day of its own".to_owned(),
+        };
+        let night = match stretch.night {
+            "" => String::new(),
+            why => format!("; a night before, since {why}"),
+        };
+        format!("{days}: {}{night}", stretch.name)
+    });
+    lines.collect()
 }
 
 /// What is on each truck.

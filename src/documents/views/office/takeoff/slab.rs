@@ -3,7 +3,8 @@
 use super::sections;
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Dowels, Slab};
-use crate::input::phrases::{Done, SteelAtJoints};
+use crate::input::phrases::{Done, JointMethod, SteelAtJoints};
+use crate::tables::joints::{EARLY_WINDOW, LATE_WINDOW};
 use crate::trade::measure::{BarQuantities, JointQuantities, SlabQuantities};
 use crate::values::Length;
 
@@ -21,7 +22,8 @@ pub(super) fn notes(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> V
     let mut notes: Vec<String> = bars.collect();
     notes.extend(found.corner_bars.as_ref().map(across));
     notes.extend(found.bent_bars.as_ref().map(bent));
-    notes.extend(found.joints.as_ref().map(panels));
+    notes.extend(found.joints.as_ref().and_then(panels));
+    notes.extend(found.joints.as_ref().and_then(|joints| made(slab, joints)));
     notes.extend(at_joints(sheet, slab, found));
     notes.extend(shot(slab));
     notes.extend(met(slab));
@@ -30,16 +32,27 @@ pub(super) fn notes(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> V
     notes
 }
 
-fn panels(joints: &JointQuantities) -> String {
-    let count =
-        |number: usize, one: &str| format!("{number} {one}{}", if number == 1 { "" } else { "s" });
-    let panels = &joints.panels;
-    let (long, wide) = panels.widest;
-    format!(
-        "panels: {} x {}, largest {long} x {wide}",
-        count(panels.columns.len(), "column"),
-        count(panels.rows.len(), "row"),
-    )
+fn panels(joints: &JointQuantities) -> Option<String> {
+    let (long, short) = joints.largest()?;
+    Some(match joints.layout.panels.len() {
+        1 => format!("one panel of {long} x {short}"),
+        many => format!("{many} panels, the largest {long} x {short}"),
+    })
+}
+
+/// How deep its joints are made, and when they are sawn.
+fn made(slab: &Slab, joints: &JointQuantities) -> Option<String> {
+    if joints.layout.lines.is_empty() {
+        return None;
+    }
+    let deep = format!("{} deep", slab.groove());
+    Some(match slab.joint_method() {
+        JointMethod::Tooled => format!("joints tooled {deep}"),
+        JointMethod::SawnLate => format!("joints sawn {deep}, {LATE_WINDOW}"),
+        JointMethod::SawnEarly => {
+            format!("joints sawn {deep} by an early-entry saw, {EARLY_WINDOW}")
+        }
+    })
 }
 
 /// Openings that are formed, but taken off nothing.
@@ -146,7 +159,7 @@ fn at_joints(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Option<S
     found
         .joints
         .as_ref()
-        .filter(|joints| !joints.panels.lines.is_empty())?;
+        .filter(|joints| !joints.layout.lines.is_empty())?;
     let which = match slab.steel_at_joints {
         SteelAtJoints::Through => return None,
         SteelAtJoints::EveryOther => "every other",
@@ -215,7 +228,9 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "ties" => pinned(slab.ties.as_ref()?),
                 "fiber" => slab.fiber.as_ref()?.value.clone(),
                 "joints" => slab.joints.as_ref()?.value.to_string(),
-                "sawn" if slab.is_sawn() => slab.groove().to_string(),
+                "sawn" if slab.is_sawn() => {
+                    format!("{} deep", slab.groove())
+                }
                 "fall" => format!("{} per ft", slab.falls.first()?.rise.value),
                 _ => return None,
             };

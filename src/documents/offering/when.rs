@@ -1,0 +1,239 @@
+//! When we come: the start, the days that are charged, visits after them.
+
+use rust_decimal::Decimal;
+use rust_decimal_macros::dec;
+
+use super::phrases::list;
+use super::{Offering, english};
+use crate::documents::views::quote::Sentence;
+use crate::input::job::RemovalMaterial;
+use crate::input::site::Question;
+use crate::trade::calendar::{Calendar, Window};
+use crate::trade::crew::{Block, Crew, Step, Stretch};
+use crate::values::{Amount, Unit, rounding};
+
+pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
+    let crew = &of.offer.quoted().needs.crew;
+    let calendar = Calendar::of(of.takeoff, crew, of.quoted, of.business);
+    let wide = of.business.quote.start_window.0;
+    let mut sentences = vec![start(calendar.window(of.takeoff, of.quoted, wide))];
+    sentences.push(working_days(of, crew, &calendar));
+    sentences.extend(visits(of, crew));
+    sentences.push(sentence(english::RAIN, String::new(), ""));
+    sentences
+}
+
+fn sentence(before: &str, strong: String, after: impl Into<String>) -> Sentence {
+    Sentence {
+        before: before.to_owned(),
+        strong,
+        after: after.into(),
+    }
+}
+
+/// `Start between June 4 and June 10, 2026; the pour is on June 15.`
+fn start(window: Window) -> Sentence {
+    let Window { from, to, pour } = window;
+    let pours = match pour {
+        Some(pour) if pour == to => {
+            return sentence("Start on ", to.long(), ", the day of the pour.");
+        }
+        Some(pour) => format!("; the pour is on {}", pour.beside(to)),
+        None => String::new(),
+    };
+    if from == to {
+        return sentence("Start on ", to.long(), format!("{pours}."));
+    }
+    let between = format!("{} and {}", from.beside(to), to.long());
+    sentence("Start between ", between, format!("{pours}."))
+}
+
+/// Days as they are charged, and what each is for.
+fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sentence {
+    let work: Vec<&Stretch> = crew
+        .stretches
+        .iter()
+        .filter(|one| !one.is_later())
+        .collect();
+    let parts: Option<Vec<(Decimal, String)>> = work
+        .iter()
+        .map(|one| Some((shown(one.days.as_ref()?.value()), done(of, one))))
+        .collect();
+    let is_set = crew.charged.overruled().or(crew.days.overruled()).is_some();
+    let parts = parts.filter(|parts| !is_set && !parts.is_empty());
+    // No work is done in no time.
+    let sum = |parts: &Vec<(Decimal, String)>| parts.iter().map(|(days, _)| days).sum();
+    let days: Decimal = parts.as_ref().map_or(crew.at_house.value(), sum);
+    let days = days.max(dec!(0.5));
+    let strong = match number(days).as_str() {
+        "1" => "1 working day".to_owned(),
+        "½" => "Half a working day".to_owned(),
+        count => format!("{count} working days"),
+    };
+    let weeks = calendar
+        .span()
+        .map_or(0, |span| span.to.days_since(span.from) / 7);
+    let weeks = match weeks {
+        0 => String::new(),
+        more => format!(" within {} weeks", more + 1),
+    };
+    // Half days are days on which we come.
+    let on = match calendar.days() {
+        on if parts.is_some() && days < Decimal::from(on) => format!(" on {on} days"),
+        _ => String::new(),
+    };
+    let what = match parts.as_deref() {
+        None | Some([]) => String::new(),
+        Some([(_, what)]) => format!(", to {what}"),
+        Some([before @ .., (days, what)]) => {
+            let before = before.iter().map(|(days, what)| part(*days, what));
+            let before: Vec<String> = before.collect();
+            format!(": {}, then {}", before.join(", "), part(*days, what))
+        }
+    };
+    let place = if what.is_empty() {
+        " at your house"
+    } else {
+        ""
+    };
+    sentence("", strong, format!("{on}{weeks}{place}{what}."))
+}
+
+/// `1 to pour`.
+fn part(days: Decimal, what: &str) -> String {
+    match number(days).as_str() {
+        "½" => format!("half a day to {what}"),
+        count => format!("{count} to {what}"),
+    }
+}
+
+/// As charged; what is charged by the hour in half days.
+fn shown(days: Decimal) -> Decimal {
+    let step = if is_quarter(days) {
+        dec!(0.25)
+    } else {
+        dec!(0.5)
+    };
+    rounding::round_up_to(days, step)
+}
+
+fn is_quarter(days: Decimal) -> bool {
+    (days * dec!(4)).fract().is_zero()
+}
+
+/// `2½`, `¾`; decimals as they are.
+fn number(days: Decimal) -> String {
+    let whole = rounding::whole_below(days);
+    let part = match days - whole {
+        part if part == dec!(0.25) => "¼",
+        part if part == dec!(0.5) => "½",
+        part if part == dec!(0.75) => "¾",
+        _ => return Amount::new(days, Unit::Plain).number(),
+    };
+    if whole.is_zero() {
+        part.to_owned()
+    } else {
+        format!("{}{part}", whole.normalize())
+    }
+}
+
+/// `dig, form and pour`.
+fn done(of: Offering<'_>, stretch: &Stretch) -> String {
+    let mut words: Vec<String> = Vec::new();
+    for block in &stretch.blocks {
+        let mut said = said(of, block.step).into_iter().map(str::to_owned);
+        let which = which(of, block);
+        words.extend(said.next().map(|first| format!("{first}{which}")));
+        words.extend(said);
+    }
+    let long = if stretch.is_long {
+        ", in one long day"
+    } else {
+        ""
+    };
+    format!("{}{long}", list(&words))
+}
+
+/// The slabs of a pour, where there are pours on several days.
+fn which(of: Offering<'_>, block: &Block) -> String {
+    let pours = of.takeoff.pours().count();
+    if block.step != Step::Place || block.pours.len() == pours {
+        return String::new();
+    }
+    let slabs = of.takeoff.slabs.iter();
+    let poured = slabs.filter(|slab| block.pours.contains(&slab.placement));
+    let names: Vec<String> = poured.map(|slab| slab.called.clone()).collect();
+    format!(" the {}", list(&names))
+}
+
+/// The customer's words for what is done.
+fn said(of: Offering<'_>, step: Step) -> Vec<&'static str> {
+    match step {
+        Step::Remove => {
+            let removals = &of.takeoff.head.removals;
+            let is_soil = |one: &crate::input::job::Removal| one.material == RemovalMaterial::Soil;
+            match (removals.iter().any(is_soil), removals.iter().all(is_soil)) {
+                (_, true) => vec!["dig"],
+                (true, false) => vec!["break out", "dig"],
+                (false, _) => vec!["break out"],
+            }
+        }
+        Step::Form => vec!["form"],
+        Step::Place => vec!["pour"],
+        Step::Strip => {
+            let answers = of.takeoff.head.site.iter();
+            let mut backfill = answers.filter(|(question, _)| **question == Question::Backfill);
+            if backfill.any(|(_, answer)| answer.value.has("ours")) {
+                vec!["take off the forms", "fill in along the edges"]
+            } else {
+                vec!["take off the forms"]
+            }
+        }
+        Step::Lid => vec!["set the lids on order"],
+        Step::Finish => vec!["finish the surface"],
+        Step::Return | Step::Wet | Step::Seal => Vec::new(),
+    }
+}
+
+/// What the crew comes back for; one number where the owner set it.
+fn visits(of: Offering<'_>, crew: &Crew) -> Option<Sentence> {
+    let asked = crew.stretches.iter().filter(|one| one.is_later());
+    let mut told: Vec<String> = Vec::new();
+    for stretch in asked {
+        let block = stretch.blocks.first()?;
+        let many = rounding::round_up_to(stretch.on_site.value(), Decimal::ONE);
+        let (one, several) = match block.step {
+            Step::Wet => ("short visit", "short visits"),
+            _ => ("visit", "visits"),
+        };
+        let what = match block.step {
+            Step::Finish => " to finish the surface".to_owned(),
+            Step::Wet => " to keep the concrete wet".to_owned(),
+            Step::Seal => match block.wait {
+                Some(days) => format!(" to seal it, {days} days after the pour"),
+                None => " to seal it".to_owned(),
+            },
+            Step::Lid => format!(" to set the {} on order", lids(of)),
+            Step::Return | Step::Remove | Step::Form | Step::Place | Step::Strip => {
+                " after the pour".to_owned()
+            }
+        };
+        let count = match many {
+            many if many == Decimal::ONE => format!("one {one}"),
+            many => format!("{} {several}", Amount::new(many, Unit::Plain).number()),
+        };
+        told.push(format!("{count}{what}"));
+    }
+    if told.is_empty() {
+        return None;
+    }
+    Some(sentence("Then ", list(&told), "."))
+}
+
+fn lids(of: Offering<'_>) -> &'static str {
+    let boxes = of.takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
+    match boxes.filter(|one| one.waits_for_lid()).count() {
+        1 => "lid",
+        _ => "lids",
+    }
+}

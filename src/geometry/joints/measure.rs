@@ -1,0 +1,257 @@
+//! How long and wide a panel is, and where it is too sharp.
+
+use super::curve::Curve;
+use super::sheet::{Beyond, Edge, Piece, edges, heading, heading_at_end};
+use super::way::{self, Way, distance, narrow};
+use crate::geometry::point::Point;
+
+/// A side turns by less than this where it goes on: the cosine of 20 degrees.
+const ON: i64 = way::ONE / 1000 * 940;
+/// Sines of about half a degree.
+const SQUARE: i64 = way::ONE / 115;
+
+/// The measures of one panel.
+#[derive(Clone, Debug)]
+pub(super) struct Measured {
+    /// Twice its area.
+    pub doubled: i128,
+    /// The longer way, then the shorter, where each is longest.
+    pub size: [i64; 2],
+    /// The same by their middles.
+    pub mean: [i64; 2],
+    /// How wide it is at the least where a joint bounds it; `None` where none does.
+    pub cut_wide: Option<i64>,
+    /// Whether only the rim bounds it along its longer way.
+    pub is_strip: bool,
+    /// The four corners of a rectangle, in order.
+    pub rectangle: Option<[Point; 4]>,
+    /// Corners sharper than 60 degrees beside a joint, and the degrees.
+    pub sharp: Vec<(Point, i64)>,
+}
+
+/// A corner of the panel, and the side on from it to the next corner.
+struct Chain {
+    from: Point,
+    length: i64,
+    is_straight: bool,
+    has_joint: bool,
+    heading: Way,
+}
+
+impl Measured {
+    /// `is_small` tells what is too small to give a panel another shape.
+    pub fn of(piece: &Piece, is_small: &dyn Fn(usize) -> bool) -> Self {
+        let doubled = piece.doubled_area();
+        let ring = plain(&piece.loops[0], is_small);
+        let mut measured = Self {
+            doubled,
+            size: [0; 2],
+            mean: [0; 2],
+            cut_wide: None,
+            is_strip: false,
+            rectangle: None,
+            sharp: piece.loops.iter().flat_map(|ring| sharp(ring)).collect(),
+        };
+        match chains(&ring) {
+            Some(chains) => measured.by_sides(&chains),
+            None => measured.by_box(&ring),
+        }
+        measured
+    }
+
+    /// Four sides: each way by the sides that run along it.
+    fn by_sides(&mut self, chains: &[Chain; 4]) {
+        let way = |one: usize| {
+            let (a, b) = (&chains[one], &chains[one + 2]);
+            let bounds = [&chains[one + 1], &chains[(one + 3) % 4]];
+            (
+                a.length.max(b.length),
+                i64::midpoint(a.length, b.length),
+                bounds.iter().any(|chain| chain.has_joint),
+            )
+        };
+        let (first, second) = (way(0), way(1));
+        let (long, short) = if second.1 <= first.1 {
+            (first, second)
+        } else {
+            (second, first)
+        };
+        self.size = [long.0.max(short.0), long.0.min(short.0)];
+        self.mean = [long.1, short.1];
+        self.cut_wide = [long, short]
+            .iter()
+            .filter(|way| way.2)
+            .map(|way| way.1)
+            .min();
+        self.is_strip = !short.2;
+        let is_square =
+            |n: usize| chains[n].heading.cosine(chains[(n + 1) % 4].heading).abs() < SQUARE;
+        if chains.iter().all(|chain| chain.is_straight) && (0..4).all(is_square) {
+            self.rectangle = Some([0, 1, 2, 3].map(|n| chains[n].from));
+        }
+    }
+
+    /// Any other shape: the box around it that is nearest to square, along one of its sides.
+    fn by_box(&mut self, ring: &[Edge]) {
+        let boxes = directions(ring).into_iter().map(|way| {
+            let (low, high) = extent(ring, way);
+            let sides = [high.x - low.x, high.y - low.y];
+            [sides[0].max(sides[1]), sides[0].min(sides[1])]
+        });
+        let size = boxes.min().unwrap_or_default();
+        (self.size, self.mean) = (size, size);
+        // A wedge is as wide as its middle, twice.
+        let wide = narrow(self.doubled / i128::from(size[0].max(1)));
+        self.cut_wide = ring
+            .iter()
+            .any(|edge| edge.beyond == Beyond::Joint)
+            .then_some(wide.min(size[1]));
+    }
+}
+
+/// Up to three directions of the straight sides, the longest first; of a round shape, of its arcs.
+pub(super) fn directions(ring: &[Edge]) -> Vec<Way> {
+    let mut sides: Vec<(bool, i64, Way)> = edges(ring)
+        .map(|(edge, to)| {
+            let seam = edge.seam(to);
+            (edge.curve.is_none(), seam.way.along(to - edge.at), seam.way)
+        })
+        .collect();
+    sides.sort_by_key(|side| std::cmp::Reverse((side.0, side.1 / 1_000_000)));
+    let straight = sides.iter().any(|side| side.0);
+    let mut ways: Vec<Way> = Vec::new();
+    for (is_straight, _, way) in sides {
+        let is_known = |known: &Way| {
+            let (sine, cosine) = (known.sine(way).abs(), known.cosine(way).abs());
+            sine.min(cosine) < 2 * SQUARE
+        };
+        if is_straight == straight && ways.len() < 3 && !ways.iter().any(is_known) {
+            ways.push(way);
+        }
+    }
+    ways
+}
+
+/// The corners of the box around a loop, along a way and aside of it.
+pub(super) fn extent(ring: &[Edge], way: Way) -> (Point, Point) {
+    let place = |at: Point| Point::new(way.along(at), way.aside(at));
+    let first = place(ring[0].at);
+    let (mut low, mut high) = (first, first);
+    let mut take = |at: Point| {
+        low = Point::new(low.x.min(at.x), low.y.min(at.y));
+        high = Point::new(high.x.max(at.x), high.y.max(at.y));
+    };
+    for (edge, to) in edges(ring) {
+        take(place(edge.at));
+        if let Some(curve) = &edge.curve {
+            for out in [way, way.left(), way.back(), way.left().back()] {
+                let top = out.from(curve.center, curve.radius);
+                if curve.holds(edge.at, to, top) {
+                    take(place(top));
+                }
+            }
+        }
+    }
+    (low, high)
+}
+
+/// The loop without the corners of what is too small to count.
+fn plain(ring: &[Edge], is_small: &dyn Fn(usize) -> bool) -> Vec<Edge> {
+    let small = |edge: &Edge| matches!(edge.beyond, Beyond::Thing(number) if is_small(number));
+    if !ring.iter().any(small) {
+        return ring.to_vec();
+    }
+    let many = ring.len();
+    let mut kept = Vec::with_capacity(many);
+    for (index, edge) in ring.iter().enumerate() {
+        let before = &ring[(index + many - 1) % many];
+        if small(edge) || small(before) {
+            continue;
+        }
+        let next = &ring[(index + 1) % many];
+        // The way past it is a joint that it only interrupts.
+        let edge = if small(next) {
+            Edge {
+                beyond: Beyond::Joint,
+                ..*edge
+            }
+        } else {
+            *edge
+        };
+        kept.push(edge);
+    }
+    if kept.len() < 2 { ring.to_vec() } else { kept }
+}
+
+/// The four sides between four corners, when all turn outward.
+fn chains(ring: &[Edge]) -> Option<[Chain; 4]> {
+    let many = ring.len();
+    let mut corners = Vec::with_capacity(4);
+    for index in 0..many {
+        let out = heading(&ring[index])?;
+        let into = heading_at_end(ring, (index + many - 1) % many)?;
+        if ON <= into.cosine(out) {
+            continue;
+        }
+        if into.sine(out) <= 0 || corners.len() == 4 {
+            return None;
+        }
+        corners.push((index, out));
+    }
+    if corners.len() != 4 {
+        return None;
+    }
+    let chain = |n: usize| {
+        let (first, heading) = corners[n];
+        let last = corners[(n + 1) % 4].0;
+        let count = (last + many - first - 1) % many + 1;
+        let mut chain = Chain {
+            from: ring[first].at,
+            length: 0,
+            is_straight: true,
+            has_joint: false,
+            heading,
+        };
+        for step in 0..count {
+            let edge = &ring[(first + step) % many];
+            let to = ring[(first + step + 1) % many].at;
+            let long = |curve: &Curve| curve.length(edge.at, to);
+            chain.length += edge
+                .curve
+                .as_ref()
+                .map_or_else(|| edge.way.along(to - edge.at), long);
+            chain.is_straight &= edge.curve.is_none();
+            chain.has_joint |= edge.beyond == Beyond::Joint;
+        }
+        // Straight from corner to corner, or a side with a bend that no eye calls a corner.
+        let straight = distance(chain.from, ring[last].at);
+        chain.is_straight &= chain.length - straight < 100_000;
+        chain
+    };
+    Some([chain(0), chain(1), chain(2), chain(3)])
+}
+
+/// Corners under 60 degrees beside a joint, with their degrees.
+fn sharp(ring: &[Edge]) -> Vec<(Point, i64)> {
+    let many = ring.len();
+    let corner = |index: usize| {
+        let before = (index + many - 1) % many;
+        if ring[index].beyond != Beyond::Joint && ring[before].beyond != Beyond::Joint {
+            return None;
+        }
+        let out = heading(&ring[index])?;
+        let into = heading_at_end(ring, before)?;
+        let cosine = into.back().cosine(out);
+        let is_sharp = 0 < into.sine(out) && way::ONE / 2 + way::ONE / 1000 < cosine;
+        is_sharp.then(|| (ring[index].at, degrees(cosine)))
+    };
+    (0..many).filter_map(corner).collect()
+}
+
+/// The whole degrees of an angle under 60 by its cosine.
+fn degrees(cosine: i64) -> i64 {
+    let first = (0..60)
+        .rev()
+        .find(|degree| cosine <= super::curve::cosine(*degree));
+    first.unwrap_or(0)
+}

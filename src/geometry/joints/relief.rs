@@ -1,0 +1,305 @@
+//! Which joints run to inside corners, openings and boxes; what is left between them is divided.
+
+use std::collections::BTreeMap;
+
+use super::grid::{self, Kind, Mark};
+use super::ground::{Ground, REACH};
+use super::measure::directions;
+use super::plan::{self, Plan};
+use super::score::Score;
+use super::sheet::{Piece, Seam, Stretch, edges};
+use super::way::{Way, distance, is_near};
+use crate::geometry::point::Point;
+
+/// So many layouts are tried of one slab.
+const TRIES: usize = 160;
+/// Of so many joints every choice is tried.
+const ALL: usize = 5;
+/// More joints than this to places are not weighed against each other.
+const MOST: usize = 60;
+/// Farther than any slab: 2,000 ft.
+const FAR: i64 = 2_000 * 304_800_000;
+
+/// The best plan by lines through the slab.
+pub(super) fn best(ground: &Ground<'_>) -> Plan {
+    let rays = rays(ground);
+    let mut search = Search {
+        ground,
+        rays: &rays,
+        tries: TRIES,
+        best: None,
+        known: Known::new(),
+        open: ground.unrelieved(&stretches(&rays, u64::MAX)),
+    };
+    if rays.len() <= ALL {
+        for set in 0..1_u64 << rays.len() {
+            search.tried(set);
+        }
+    } else {
+        let mut starts: Vec<(Score, u64)> = starts(ground, &rays)
+            .into_iter()
+            .map(|set| (search.tried(set), set))
+            .collect();
+        starts.sort_unstable();
+        starts.dedup();
+        for (score, set) in starts.into_iter().take(2) {
+            search.climb(score, set);
+        }
+    }
+    let plan = search.best.expect("at least one layout was tried").1;
+    plan.trimmed(ground, TRIES / 2)
+}
+
+struct Search<'a> {
+    ground: &'a Ground<'a>,
+    rays: &'a [Seam],
+    tries: usize,
+    best: Option<(u64, Plan)>,
+    known: Known,
+    /// How many places are without a joint when all are cut.
+    open: i64,
+}
+
+/// Parts that were divided before, since one joint more or less leaves most of them alone.
+type Known = BTreeMap<(Vec<Point>, Vec<Mark>), (Vec<Piece>, Vec<Stretch>, Score)>;
+
+impl Search<'_> {
+    fn tried(&mut self, set: u64) -> Score {
+        let chosen = stretches(self.rays, set);
+        if self.open < self.ground.unrelieved(&chosen) {
+            return Score::WORST;
+        }
+        self.tries = self.tries.saturating_sub(1);
+        let plan = self.divided(&chosen);
+        let score = plan.score;
+        if self.best.as_ref().is_none_or(|best| score < best.1.score) {
+            self.best = Some((set, plan));
+        }
+        score
+    }
+
+    /// One joint more, one less, or one for another, as long as that is better.
+    fn climb(&mut self, mut score: Score, mut set: u64) {
+        let rays = self.rays;
+        let many = rays.len();
+        loop {
+            let one = (0..many).map(|ray| set ^ 1 << ray);
+            let swaps = (0..many).flat_map(|out| {
+                let swapped = (0..many).filter(move |ray| {
+                    set >> out & 1 == 1
+                        && set >> ray & 1 == 0
+                        && share_a_place(&rays[out], &rays[*ray])
+                });
+                swapped.map(move |ray| set ^ 1 << out ^ 1 << ray)
+            });
+            let moves: Vec<u64> = one.chain(swaps).collect();
+            let mut better = None;
+            for next in moves {
+                if self.tries == 0 {
+                    return;
+                }
+                let found = self.tried(next);
+                if found < score {
+                    score = found;
+                    better = Some(next);
+                }
+            }
+            match better {
+                Some(next) => set = next,
+                None => return,
+            }
+        }
+    }
+
+    /// The slab cut by these joints, and each part divided by itself, the largest first.
+    fn divided(&mut self, chosen: &[Stretch]) -> Plan {
+        let ground = self.ground;
+        let mut pieces = vec![ground.whole.clone()];
+        let mut made: Vec<Stretch> = Vec::new();
+        for line in chosen {
+            plan::cut_all(&mut pieces, &line.seam, &mut made);
+        }
+        pieces.sort_by_cached_key(|piece| {
+            std::cmp::Reverse(piece.doubled_area() / 1_000_000_000_000)
+        });
+        let mut done = Vec::with_capacity(pieces.len());
+        let mut score = Score::default();
+        for piece in pieces {
+            let marks = grid::on(&piece, &marks(ground, &made));
+            let corners = piece.loops.iter().flatten().map(|edge| edge.at).collect();
+            let key = (corners, marks);
+            let (parts, more, sum) = match self.known.get(&key) {
+                Some(known) => known.clone(),
+                None => {
+                    let (parts, more) = grid::divided(ground, &piece, &key.1)
+                        .unwrap_or_else(|| (vec![piece], Vec::new()));
+                    let mut sum = Score::default();
+                    for part in &parts {
+                        sum += ground.of_panel(&ground.measured(part));
+                    }
+                    self.known.insert(key, (parts.clone(), more.clone(), sum));
+                    (parts, more, sum)
+                }
+            };
+            done.extend(parts);
+            made.extend(more);
+            score += sum;
+        }
+        let lines = plan::merged(made);
+        score += ground.of_lines(&lines);
+        Plan {
+            pieces: done,
+            lines,
+            score,
+        }
+    }
+}
+
+fn stretches(rays: &[Seam], set: u64) -> Vec<Stretch> {
+    let chosen = (0..rays.len()).filter(|ray| set >> ray & 1 == 1);
+    let stretch = |ray: usize| Stretch {
+        seam: rays[ray],
+        on_joint: [false; 2],
+    };
+    chosen.map(stretch).collect()
+}
+
+/// Whether two joints run to one place, so that one can stand for the other.
+fn share_a_place(one: &Seam, other: &Seam) -> bool {
+    let near = |a: Point, b: Point| is_near(a, b, REACH);
+    near(one.from, other.from)
+        || near(one.from, other.to)
+        || near(one.to, other.from)
+        || near(one.to, other.to)
+}
+
+fn marks(ground: &Ground<'_>, made: &[Stretch]) -> Vec<Mark> {
+    let mark = |at, kind| Mark { at, kind };
+    let corners = ground.needs.iter().map(|need| mark(need.at, Kind::Corner));
+    let meets = ground
+        .asked
+        .meet
+        .iter()
+        .map(|meet| mark(meet.at, if meet.must { Kind::Must } else { Kind::Wish }));
+    let ends = made.iter().flat_map(|line| {
+        let ends = [
+            (line.seam.from, line.on_joint[0]),
+            (line.seam.to, line.on_joint[1]),
+        ];
+        ends.into_iter()
+            .filter(|end| end.1)
+            .map(|end| mark(end.0, Kind::End))
+    });
+    corners.chain(meets).chain(ends).collect()
+}
+
+/// Joints from each place that needs one, through to the rim or to another opening.
+fn rays(ground: &Ground<'_>) -> Vec<Seam> {
+    let mut rays: Vec<Seam> = Vec::new();
+    let mut take = |from: Point, way: Way| {
+        let seam = Seam::straight(from, way.from(from, FAR));
+        let Some(found) = ground.whole.first_crossing(&seam) else {
+            return;
+        };
+        let seam = found.seam;
+        let same = |a: Point, b: Point| is_near(a, b, REACH);
+        let is_known = |known: &Seam| {
+            same(known.from, seam.from) && same(known.to, seam.to)
+                || same(known.from, seam.to) && same(known.to, seam.from)
+        };
+        if rays.len() < MOST && !rays.iter().any(is_known) {
+            rays.push(seam);
+        }
+    };
+    for meet in ground.asked.meet.iter().filter(|meet| meet.must) {
+        for (edge, to) in ground.whole.loops.iter().flat_map(|ring| edges(ring)) {
+            let side = edge.seam(to);
+            if side.is_near(meet.at, REACH)
+                && let Some(way) = side.heading(meet.at)
+            {
+                take(meet.at, way.left());
+            }
+        }
+    }
+    let frames = directions(&ground.whole.loops[0]);
+    for thing in ground.things.iter().filter(|thing| thing.is_round) {
+        let middle = Point::new(
+            i64::midpoint(thing.low.x, thing.high.x),
+            i64::midpoint(thing.low.y, thing.high.y),
+        );
+        for way in frames.iter().take(2) {
+            for way in [*way, way.left(), way.back(), way.left().back()] {
+                take(middle, way);
+            }
+        }
+    }
+    for need in &ground.needs {
+        // From the middles of short sides, and from corners where a side is long.
+        for side in &need.beside {
+            let (from, to) = (side.from, side.to);
+            let middle = Point::new(i64::midpoint(from.x, to.x), i64::midpoint(from.y, to.y));
+            take(middle, side.way.left());
+        }
+        if need.beside.len() < 2 {
+            for way in &need.ways {
+                take(need.at, *way);
+            }
+        }
+    }
+    // From one inside corner across to another.
+    for (number, need) in ground.needs.iter().enumerate() {
+        for other in &ground.needs[number + 1..] {
+            let across = distance(need.at, other.at);
+            if need.thing.is_some() && need.thing == other.thing || 3 * ground.longest < 2 * across
+            {
+                continue;
+            }
+            if let Some(way) = Way::between(need.at, other.at)
+                && need.is_open(way)
+                && other.is_open(way.back())
+            {
+                take(need.at, way);
+            }
+        }
+    }
+    rays
+}
+
+/// All along one direction, all square to it, all of both, and the fewest.
+fn starts(ground: &Ground<'_>, rays: &[Seam]) -> Vec<u64> {
+    let frames = directions(&ground.whole.loops[0]);
+    let of = |keep: &dyn Fn(&Seam) -> bool| -> u64 {
+        let kept = rays.iter().enumerate().filter(|(_, ray)| keep(ray));
+        kept.fold(0, |set, (number, _)| set | 1 << number)
+    };
+    let mut sets = Vec::new();
+    for frame in frames {
+        let along = |seam: &Seam| seam.way.sine(frame).abs() < super::way::ONE / 50;
+        let square = |seam: &Seam| seam.way.cosine(frame).abs() < super::way::ONE / 50;
+        sets.push(of(&along));
+        sets.push(of(&square));
+        sets.push(of(&|seam| along(seam) || square(seam)));
+    }
+    let must = ground.asked.meet.iter().filter(|meet| meet.must);
+    let must: Vec<Point> = must.map(|meet| meet.at).collect();
+    let named = of(&|seam| must.iter().any(|at| seam.is_near(*at, REACH)));
+    let mut fewest = named;
+    loop {
+        let open = ground.unrelieved(&stretches(rays, fewest));
+        let next = (0..rays.len())
+            .filter(|ray| fewest >> ray & 1 == 0)
+            .map(|ray| {
+                let left = ground.unrelieved(&stretches(rays, fewest | 1 << ray));
+                (left, rays[ray].length() / 1_000_000, ray)
+            });
+        match next.min() {
+            Some((left, _, ray)) if left < open => fewest |= 1 << ray,
+            Some(_) | None => break,
+        }
+    }
+    sets.push(fewest);
+    let mut sets: Vec<u64> = sets.into_iter().map(|set| set | named).collect();
+    sets.sort_unstable();
+    sets.dedup();
+    sets
+}

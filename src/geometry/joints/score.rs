@@ -1,0 +1,379 @@
+//! How good a layout is, by the objective that stands at the top of the module.
+
+use super::ground::{CLEAR, Ground, Need, REACH};
+use super::layout::{Break, Fault};
+use super::measure::Measured;
+use super::sheet::{Piece, Seam, Stretch};
+use super::way::{self, is_near, narrow};
+use crate::geometry::point::Point;
+use crate::values::{Length, rounding};
+use rust_decimal::Decimal;
+
+/// The less the better, from the first on.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) struct Score {
+    /// By how much panels are over the limit, in tenths of a millimetre.
+    pub long: i64,
+    /// Places the takeoff names that are not met.
+    pub hard: i64,
+    /// Where it would crack, in thousandths of a panel's shape.
+    pub cracks: i64,
+    /// Joint, and what it is worth to avoid, in millimetres.
+    pub cost: i64,
+    /// How uneven panels are.
+    pub uneven: i64,
+}
+
+impl std::ops::AddAssign for Score {
+    fn add_assign(&mut self, other: Self) {
+        self.long += other.long;
+        self.hard += other.hard;
+        self.cracks += other.cracks;
+        self.cost += other.cost;
+        self.uneven += other.uneven;
+    }
+}
+
+impl Score {
+    /// Whether it breaks nothing but the wish for less joint.
+    pub fn is_sound(&self) -> bool {
+        self.long == 0 && self.hard == 0 && self.cracks == 0
+    }
+
+    pub const WORST: Self = Self {
+        long: i64::MAX,
+        hard: i64::MAX,
+        cracks: i64::MAX,
+        cost: i64::MAX,
+        uneven: i64::MAX,
+    };
+}
+
+/// Thousandths of a ratio: 1.5, which no panel passes.
+const STRETCHED: i64 = 1_500;
+/// An inside corner without a joint is as bad as a panel 2.1 long.
+const CORNER: i64 = 600;
+const PASSED: i64 = 400;
+const MILLIMETRE: i64 = 1_000_000;
+
+/// What is only ugly, in spacings of joint that one would cut to avoid it.
+const SLIVER: i64 = 4;
+const SHARP: i64 = 2;
+
+/// The ways of a panel as the score needs them.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Sides {
+    pub size: [i64; 2],
+    pub mean: [i64; 2],
+    pub cut_wide: Option<i64>,
+    pub is_strip: bool,
+    pub sharp: i64,
+    pub doubled: i128,
+}
+
+impl Ground<'_> {
+    pub fn of_sides(&self, sides: &Sides) -> Score {
+        let [long, short] = sides.mean;
+        let over = sides.size[0] - self.longest;
+        let mut score = Score::default();
+        if 20_000 < over {
+            score.long = over / 100_000 + 1;
+        }
+        let mut ugly = 0;
+        if !self.is_narrow(sides) {
+            let ratio = ratio(long, short);
+            score.cracks = (ratio - STRETCHED - 1).max(0);
+            score.cost = 2 * (long - short) + (2 * long - 5 * (short / 2)).max(0);
+        }
+        if sides
+            .cut_wide
+            .is_some_and(|wide| 3 * wide + REACH < self.spacing)
+        {
+            ugly += SLIVER;
+        }
+        ugly += SHARP * sides.sharp;
+        score.cost = (score.cost + ugly * self.spacing) / MILLIMETRE;
+        let area = narrow(sides.doubled / 1_000_000_000_000_000);
+        score.uneven = area * area / 1000;
+        score
+    }
+
+    pub fn of_panel(&self, measured: &Measured) -> Score {
+        self.of_sides(&Sides {
+            size: measured.size,
+            mean: measured.mean,
+            cut_wide: measured.cut_wide,
+            is_strip: measured.is_strip,
+            sharp: i64::try_from(measured.sharp.len()).unwrap_or(i64::MAX),
+            doubled: measured.doubled,
+        })
+    }
+
+    pub fn measured(&self, piece: &Piece) -> Measured {
+        Measured::of(piece, &|thing| self.is_small(thing))
+    }
+
+    /// A curb or a mow strip is jointed by the limit alone.
+    fn is_narrow(&self, sides: &Sides) -> bool {
+        sides.is_strip && sides.mean[1] < self.narrow
+    }
+
+    /// Of whole lines, and of panels apart from them.
+    pub fn of_lines(&self, lines: &[Stretch]) -> Score {
+        let mut score = Score::default();
+        let mut cost: i64 = lines.iter().map(|line| line.seam.length()).sum();
+        score.cracks += self.passed(lines);
+        score.cracks += CORNER * self.unrelieved(lines);
+        for meet in self.asked.meet {
+            if !ends(lines).any(|(end, _)| is_near(end, meet.at, REACH)) {
+                if meet.must {
+                    score.hard += 1;
+                } else {
+                    cost += self.spacing / 2;
+                }
+            }
+        }
+        cost += self.spacing * self.ends_in_panels(lines).count() as i64;
+        score.cost = cost / MILLIMETRE;
+        score
+    }
+
+    pub fn of_layout(&self, pieces: &[Piece], lines: &[Stretch]) -> Score {
+        let mut score = self.of_lines(lines);
+        for piece in pieces {
+            score += self.of_panel(&self.measured(piece));
+        }
+        score
+    }
+
+    /// How many places have no joint that needs one.
+    pub fn unrelieved(&self, lines: &[Stretch]) -> i64 {
+        let corners = self
+            .needs
+            .iter()
+            .filter(|need| !is_relieved(need, lines))
+            .count();
+        let round: i64 = (0..self.things.len())
+            .map(|thing| self.short_of_ends(thing, lines))
+            .sum();
+        i64::try_from(corners).unwrap_or(i64::MAX) + round
+    }
+
+    /// What lines are charged that pass too near.
+    pub fn passed(&self, lines: &[Stretch]) -> i64 {
+        let mut many = 0;
+        for line in lines {
+            many += self
+                .needs
+                .iter()
+                .filter(|need| self.passes(need, line).is_some())
+                .count();
+            many += (0..self.things.len())
+                .filter(|thing| self.passes_round(*thing, line).is_some())
+                .count();
+        }
+        PASSED * i64::try_from(many).unwrap_or(0)
+    }
+
+    /// How many joints a round thing lacks of two.
+    fn short_of_ends(&self, number: usize, lines: &[Stretch]) -> i64 {
+        let thing = &self.things[number];
+        if !thing.is_round {
+            return 0;
+        }
+        let many = ends(lines)
+            .filter(|(end, _)| self.is_on(number, *end))
+            .take(2)
+            .count();
+        2 - many as i64
+    }
+
+    fn is_on(&self, number: usize, place: Point) -> bool {
+        let thing = &self.things[number];
+        thing.low.x - REACH <= place.x
+            && place.x <= thing.high.x + REACH
+            && thing.low.y - REACH <= place.y
+            && place.y <= thing.high.y + REACH
+            && super::sheet::edges(&thing.ring)
+                .any(|(edge, to)| edge.seam(to).is_near(place, REACH))
+    }
+
+    /// How near a line passes a corner that it does not run to.
+    fn passes(&self, need: &Need, line: &Stretch) -> Option<i64> {
+        let seam = &line.seam;
+        let off = seam.near(need.at, CLEAR - REACH)?;
+        if off <= REACH {
+            return None;
+        }
+        let [from, to] = [seam.from, seam.to];
+        // To another corner of the same thing, or to a short side of it.
+        let runs_to_it = match need.thing {
+            None => false,
+            Some(_) => self
+                .needs
+                .iter()
+                .filter(|other| other.thing == need.thing)
+                .any(|other| {
+                    is_near(other.at, from, REACH)
+                        || is_near(other.at, to, REACH)
+                        || is_beside(other, from)
+                        || is_beside(other, to)
+                }),
+        };
+        (!runs_to_it).then_some(off)
+    }
+
+    fn passes_round(&self, number: usize, line: &Stretch) -> Option<i64> {
+        let thing = &self.things[number];
+        if !thing.is_round || self.is_on(number, line.seam.from) || self.is_on(number, line.seam.to)
+        {
+            return None;
+        }
+        let middle = Point::new(
+            i64::midpoint(thing.low.x, thing.high.x),
+            i64::midpoint(thing.low.y, thing.high.y),
+        );
+        let half = (thing.high.x - thing.low.x).max(thing.high.y - thing.low.y) / 2;
+        let off = line.seam.near(middle, half + CLEAR - REACH)? - half;
+        Some(off.max(0))
+    }
+
+    /// Ends of lines on other lines, where nothing goes on.
+    fn ends_in_panels<'s>(&self, lines: &'s [Stretch]) -> impl Iterator<Item = Point> + 's {
+        let _ = self;
+        lines.iter().enumerate().flat_map(move |(number, line)| {
+            let both = [
+                (line.seam.from, line.on_joint[0]),
+                (line.seam.to, line.on_joint[1]),
+            ];
+            both.into_iter()
+                .filter(|end| end.1)
+                .filter_map(move |(end, _)| {
+                    let heading = line.seam.heading(end)?;
+                    let out = if end == line.seam.to {
+                        heading
+                    } else {
+                        heading.back()
+                    };
+                    let goes_on = lines
+                        .iter()
+                        .enumerate()
+                        .filter(|(other, _)| *other != number)
+                        .any(|(_, other)| {
+                            [other.seam.from, other.seam.to].into_iter().any(|start| {
+                                is_near(start, end, 2 * REACH)
+                                    && other.seam.heading(start).is_some_and(|heading| {
+                                        let away = if start == other.seam.from {
+                                            heading
+                                        } else {
+                                            heading.back()
+                                        };
+                                        way::ONE / 10 * 9 < away.cosine(out)
+                                    })
+                            })
+                        });
+                    (!goes_on).then_some(end)
+                })
+        })
+    }
+
+    /// All that a layout does not keep, the gravest first.
+    pub fn faults(&self, pieces: &[Piece], lines: &[Stretch]) -> Vec<Break> {
+        let mut found = Vec::new();
+        let mut take = |at: Point, what: Fault| found.push(Break { at, what });
+        for piece in pieces {
+            let measured = self.measured(piece);
+            let score = self.of_panel(&measured);
+            let at = inner(piece);
+            if 0 < score.long {
+                let long = Length::nanometres(measured.size[0]);
+                take(at, Fault::TooLong { long });
+            }
+            if 0 < score.cracks {
+                let ratio = ratio_of(&measured);
+                take(at, Fault::Stretched { ratio });
+            }
+            if let Some(wide) = measured
+                .cut_wide
+                .filter(|wide| 3 * wide + REACH < self.spacing)
+            {
+                let wide = Length::nanometres(wide);
+                take(at, Fault::Sliver { wide });
+            }
+            for (corner, degrees) in &measured.sharp {
+                take(*corner, Fault::Sharp { degrees: *degrees });
+            }
+        }
+        for need in &self.needs {
+            if !is_relieved(need, lines) {
+                take(need.at, Fault::Corner);
+            }
+            for off in lines.iter().filter_map(|line| self.passes(need, line)) {
+                let off = Length::nanometres(off);
+                take(need.at, Fault::Near { off });
+            }
+        }
+        for number in 0..self.things.len() {
+            let at = self.things[number].ring[0].at;
+            if 0 < self.short_of_ends(number, lines) {
+                take(at, Fault::Corner);
+            }
+            for off in lines
+                .iter()
+                .filter_map(|line| self.passes_round(number, line))
+            {
+                let off = Length::nanometres(off);
+                take(at, Fault::Near { off });
+            }
+        }
+        for meet in self.asked.meet {
+            if meet.must && !ends(lines).any(|(end, _)| is_near(end, meet.at, REACH)) {
+                take(meet.at, Fault::Unmet);
+            }
+        }
+        for end in self.ends_in_panels(lines) {
+            take(end, Fault::Ends);
+        }
+        found.sort_by_key(|one| (one.what.weight(), one.at));
+        found
+    }
+}
+
+/// Thousandths.
+fn ratio(long: i64, short: i64) -> i64 {
+    narrow(i128::from(long) * 1000 / i128::from(short.max(1)))
+}
+
+pub(super) fn ratio_of(measured: &Measured) -> Decimal {
+    let [long, short] = measured.mean;
+    rounding::to_places(Decimal::from(long) / Decimal::from(short.max(1)), 6)
+}
+
+fn is_relieved(need: &Need, lines: &[Stretch]) -> bool {
+    lines.iter().any(|line| {
+        let seam = &line.seam;
+        seam.is_near(need.at, REACH) || is_beside(need, seam.from) || is_beside(need, seam.to)
+    })
+}
+
+fn is_beside(need: &Need, end: Point) -> bool {
+    let short = |side: &Seam| side.is_near(end, REACH);
+    need.beside.iter().any(short)
+}
+
+fn ends(lines: &[Stretch]) -> impl Iterator<Item = (Point, bool)> + '_ {
+    lines.iter().flat_map(|line| {
+        [
+            (line.seam.from, line.on_joint[0]),
+            (line.seam.to, line.on_joint[1]),
+        ]
+    })
+}
+
+/// About the middle of a panel: of the corners around it.
+fn inner(piece: &Piece) -> Point {
+    let ring = &piece.loops[0];
+    let many = i64::try_from(ring.len()).unwrap_or(1);
+    let sum = |of: fn(Point) -> i64| ring.iter().map(|edge| of(edge.at)).sum::<i64>() / many;
+    Point::new(sum(|at| at.x), sum(|at| at.y))
+}

@@ -1,0 +1,4 @@
+//! Layouts looked at, laws that hold for any slab, and every small case tried.
+
+mod drawn;
+mod gallery;

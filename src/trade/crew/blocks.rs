@@ -1,0 +1,294 @@
+//! The work of a job in blocks: what is done at a stretch for one reason, in the order of the work.
+//!
+//! The forms of all pours are made before the first of them: one inspection sees them all, and pours
+//! may follow each other from one day to the next. Pours of the same day are one block.
+
+use rust_decimal::Decimal;
+
+use super::surfaces::Visit;
+use super::{TaskHours, Work};
+use crate::input::book::Stage;
+use crate::input::business::SetLids;
+use crate::trade::order::{List, Section};
+use crate::trade::term::{number, of, sum};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
+
+/// What is done, in the order of the work.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Step {
+    /// Saw, break out, dig.
+    Remove,
+    /// Base, forms, steel and what is set into the forms.
+    Form,
+    /// Place and finish.
+    Place,
+    /// Strip, clean, saw late, fill in along the edges.
+    Strip,
+    /// Back for a finish: to wash or saw it.
+    Finish,
+    /// Back as a rule or an item of the owner's says.
+    Return,
+    /// Back to keep it wet.
+    Wet,
+    Seal,
+    /// Back for lids on order.
+    Lid,
+}
+
+impl Step {
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Remove => "remove",
+            Self::Form => "form",
+            Self::Place => "place",
+            Self::Strip => "strip",
+            Self::Finish => "finish",
+            Self::Return => "return",
+            Self::Wet => "keep wet",
+            Self::Seal => "seal",
+            Self::Lid => "set lids",
+        }
+    }
+
+    /// Whether the crew comes back for it when the work is done.
+    pub fn is_later(self) -> bool {
+        Self::Finish <= self
+    }
+}
+
+impl From<Stage> for Step {
+    fn from(stage: Stage) -> Self {
+        match stage {
+            Stage::Remove => Self::Remove,
+            Stage::Form => Self::Form,
+            Stage::Place => Self::Place,
+            Stage::Strip => Self::Strip,
+            Stage::Return => Self::Return,
+        }
+    }
+}
+
+/// Work of one kind that is done at a stretch.
+#[derive(Clone, Debug)]
+pub struct Block {
+    pub step: Step,
+    /// `form`, `place pour 2`, `seal on day 28`.
+    pub name: String,
+    /// Pours it is for; of forms and what is removed, all.
+    pub pours: Vec<usize>,
+    /// Person hours of its tasks.
+    pub worked: Quantity,
+    /// Visits that are asked for, however few hours they take.
+    pub asked: Option<Quantity>,
+    /// Days from the pour until it may be done.
+    pub wait: Option<u32>,
+}
+
+/// Tasks of the job, cut up by what is done when.
+struct Cut<'a> {
+    tasks: &'a [TaskHours],
+    /// What the owner made of all hours together, by what they were.
+    scale: Option<(Quantity, Quantity)>,
+}
+
+impl Cut<'_> {
+    /// Hours of a step where its parts of the job are `here`; none where there is no such work.
+    fn hours(&self, step: Step, name: &str, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
+        let tasks = self.tasks.iter().filter(|task| task.step == step);
+        let parts: Vec<Quantity> = tasks.filter_map(|task| part(task, here)).collect();
+        if parts.is_empty() {
+            return None;
+        }
+        let (rule, hours) = match &self.scale {
+            Some((set, before)) => (
+                "tasks added up × hours worked as you set them ÷ as computed",
+                sum(&parts) * set / before,
+            ),
+            None => ("tasks of it added up", sum(&parts)),
+        };
+        Some(Quantity::by(
+            rule,
+            format!("hours to {name}"),
+            Unit::Hour,
+            hours,
+        ))
+    }
+}
+
+/// Hours of a task in the parts of the job that are `here`.
+fn part(task: &TaskHours, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
+    let all: Decimal = task.shares.iter().map(|(_, share)| share).sum();
+    let its = task.shares.iter().filter(|(section, _)| here(*section));
+    let its: Decimal = its.map(|(_, share)| share).sum();
+    if its == all {
+        return Some(task.hours.clone());
+    }
+    if its.is_zero() {
+        return None;
+    }
+    let rule = "its part of the task, by what it has of the work";
+    let hours = of(&task.hours) * number(its) / number(all);
+    Some(Quantity::by(rule, task.hours.named(), Unit::Hour, hours))
+}
+
+/// Every block of the job in its order; visits that the owner set are one block.
+pub(super) fn blocks(
+    work: &Work<'_>,
+    tasks: &[TaskHours],
+    worked: &Quantity,
+    visits: &[Visit],
+    asked: Option<&Quantity>,
+    list: &List<'_>,
+) -> Vec<Block> {
+    let scale = worked.overruled().filter(|all| !all.value().is_zero());
+    let scale = scale.map(|before| (worked.clone(), before.clone()));
+    let cut = Cut { tasks, scale };
+    let days = days_of_pours(work, list);
+    let all: Vec<usize> = days.iter().flatten().copied().collect();
+    let mut blocks = Vec::new();
+    for step in [Step::Remove, Step::Form] {
+        let name = step.name().to_owned();
+        let worked = cut.hours(step, &name, &|_| true);
+        blocks.extend(worked.map(|worked| Block {
+            step,
+            name,
+            pours: all.clone(),
+            worked,
+            asked: None,
+            wait: None,
+        }));
+    }
+    let pour_of = |section: Section| match section {
+        Section::Slab(i) => Some(work.takeoff.slabs[i].placement),
+        Section::Removal | Section::Extras | Section::Whole => None,
+    };
+    let is_set = asked.is_some_and(|asked| asked.overruled().is_some());
+    let (lids, visits): (Vec<&Visit>, Vec<&Visit>) =
+        visits.iter().partition(|visit| visit.step == Step::Lid);
+    for (nth, pours) in days.iter().enumerate() {
+        // What belongs to no slab is done with the first pour, and cleaned up after the last.
+        for (step, whole) in [(Step::Place, 0), (Step::Strip, days.len() - 1)] {
+            let name = called(step, pours, work, None);
+            let here = |section: Section| match pour_of(section) {
+                Some(pour) => pours.contains(&pour),
+                None => nth == whole,
+            };
+            let worked = cut.hours(step, &name, &here);
+            blocks.extend(worked.map(|worked| Block {
+                step,
+                name,
+                pours: pours.clone(),
+                worked,
+                asked: None,
+                wait: None,
+            }));
+        }
+        let washed = visits
+            .iter()
+            .filter(|one| !is_set && one.step == Step::Finish);
+        let washed = washed.filter(|one| pours.contains(&one.pours[0]));
+        blocks.extend(washed.map(|visit| {
+            let name = called(visit.step, &visit.pours, work, None);
+            block_of(visit, name, None)
+        }));
+    }
+    if is_set {
+        blocks.extend(set_together(&cut, asked));
+        return blocks;
+    }
+    let later = visits
+        .into_iter()
+        .filter(|visit| visit.step != Step::Finish)
+        .map(|visit| {
+            let name = called(visit.step, &visit.pours, work, visit.wait);
+            let first = all.first().is_some_and(|pour| visit.pours.contains(pour));
+            let here = |section: Section| match (&visit.slabs, section) {
+                (Some(slabs), Section::Slab(i)) => slabs.contains(&i),
+                (None, Section::Slab(_)) => {
+                    pour_of(section).is_some_and(|one| visit.pours.contains(&one))
+                }
+                (_, Section::Removal | Section::Extras | Section::Whole) => first,
+            };
+            let worked = cut.hours(visit.step, &name, &here);
+            block_of(visit, name, worked)
+        });
+    let lids = lids.into_iter().map(|visit| {
+        let name = visit.step.name().to_owned();
+        let worked = cut.hours(visit.step, &name, &|_| true);
+        block_of(visit, name, worked)
+    });
+    if list.by.crew.lids == SetLids::WithStripping {
+        blocks.extend(lids);
+        blocks.extend(later);
+    } else {
+        blocks.extend(later);
+        blocks.extend(lids);
+    }
+    blocks.retain(|block| !block.worked.value().is_zero() || block.asked.is_some());
+    blocks
+}
+
+fn block_of(visit: &Visit, name: String, worked: Option<Quantity>) -> Block {
+    let none = || {
+        let name = format!("hours to {name}");
+        Quantity::by("no task of its own", name, Unit::Hour, number(0))
+    };
+    Block {
+        step: visit.step,
+        worked: worked.unwrap_or_else(none),
+        name,
+        pours: visit.pours.clone(),
+        asked: visit.asked.clone(),
+        wait: visit.wait,
+    }
+}
+
+/// All visits after the pour, where the owner says how many they are.
+fn set_together(cut: &Cut<'_>, asked: Option<&Quantity>) -> Option<Block> {
+    let steps = [Step::Return, Step::Wet, Step::Seal, Step::Lid];
+    let name = Step::Return.name().to_owned();
+    let hours = steps.map(|step| cut.hours(step, &name, &|_| true));
+    let hours: Vec<Quantity> = hours.into_iter().flatten().collect();
+    Some(Block {
+        step: Step::Return,
+        worked: Quantity::by(
+            "tasks of all visits after the pour added up",
+            format!("hours to {name}"),
+            Unit::Hour,
+            sum(&hours),
+        ),
+        name,
+        pours: Vec::new(),
+        asked: Some(asked?.clone()),
+        wait: None,
+    })
+}
+
+/// The pours of each day, in the order of their days.
+fn days_of_pours(work: &Work<'_>, list: &List<'_>) -> Vec<Vec<usize>> {
+    let pours = work.takeoff.pours().map(|(pour, _)| pour);
+    let day = |pour: usize| list.by.pours.get(pour).copied();
+    let mut pours: Vec<usize> = pours.collect();
+    if pours.is_empty() {
+        // A job without a slab has work that belongs to none.
+        return vec![Vec::new()];
+    }
+    pours.sort_by_key(|pour| (day(*pour), *pour));
+    let days = pours.chunk_by(|one, other| day(*one) == day(*other));
+    days.map(<[usize]>::to_vec).collect()
+}
+
+/// Its name, with its pours where the job has several, and the day it waits for.
+fn called(step: Step, pours: &[usize], work: &Work<'_>, wait: Option<u32>) -> String {
+    let mut name = step.name().to_owned();
+    if 1 < work.takeoff.pours().count() {
+        let numbers: Vec<String> = pours.iter().map(|pour| (pour + 1).to_string()).collect();
+        let several = if numbers.len() == 1 { "pour" } else { "pours" };
+        name = format!("{name} {several} {}", numbers.join(" and "));
+    }
+    match wait {
+        Some(days) => format!("{name} on day {days}"),
+        None => name,
+    }
+}

@@ -1,0 +1,128 @@
+//! Blocks of work packed into the days of a crew.
+//!
+//! Blocks follow each other, from one hour to the next, unless a night lies between them. What lies
+//! between two nights is a stretch: the crew comes for it on so many days, and its days go up to the
+//! owner's step by themselves.
+
+use rust_decimal::Decimal;
+
+use super::blocks::{Block, Step};
+use crate::input::business::{NightBefore, SetLids};
+use crate::input::job::{Permit, Takeoff};
+use crate::trade::working::Quantity;
+use crate::values::rounding;
+
+/// Blocks without a night between them.
+#[derive(Clone, Debug)]
+pub struct Stretch {
+    /// `remove, form and place`.
+    pub name: String,
+    pub blocks: Vec<Block>,
+    /// Why there is a night before it; nothing before the first.
+    pub night: &'static str,
+    pub worked: Quantity,
+    /// It has a pour that takes the crew longer than a day.
+    pub is_long: bool,
+    /// Days on site by its hours alone, as the calendar counts them.
+    pub on_site: Quantity,
+    /// How often the crew comes, as it is charged; none where the job is counted in one sum.
+    pub trips: Option<Quantity>,
+    /// Crew days up to the owner's step; none where the job is counted in one sum.
+    pub days: Option<Quantity>,
+}
+
+impl Stretch {
+    /// Whether it is done after the work, when the crew comes back.
+    pub fn is_later(&self) -> bool {
+        self.blocks.iter().all(|block| block.step.is_later())
+    }
+
+    pub fn steps(&self) -> impl Iterator<Item = Step> {
+        self.blocks.iter().map(|block| block.step)
+    }
+
+    pub fn has(&self, step: Step) -> bool {
+        self.steps().any(|one| one == step)
+    }
+}
+
+/// Whether the forms of this job stand for a night before the pour.
+pub fn is_inspected(takeoff: &Takeoff, night: NightBefore) -> bool {
+    match night {
+        NightBefore::Always => true,
+        NightBefore::Never => false,
+        NightBefore::WithPermit => match takeoff.head.permit {
+            Permit::Customer | Permit::Item(_) => true,
+            Permit::Unsaid | Permit::None => false,
+        },
+    }
+}
+
+/// Blocks that follow each other without a night, and why there is one before them. `day` is what
+/// the whole crew works in a day, without travel.
+pub(super) fn pack(
+    blocks: Vec<Block>,
+    between: Between,
+    day: Decimal,
+) -> Vec<(&'static str, Vec<Block>)> {
+    let mut packed: Vec<(&'static str, Vec<Block>)> = Vec::new();
+    // Hours worked since the last night that was asked for.
+    let mut spent = Decimal::ZERO;
+    for block in blocks {
+        let last = packed.last_mut();
+        let night = last.as_ref().and_then(|(_, before)| {
+            let asked = before.last().and_then(|last| between.night(last, &block));
+            asked.or_else(|| too_little_left(&block, spent, day))
+        });
+        let worked = block.worked.value();
+        match (last, night) {
+            (Some((_, stretch)), None) => {
+                spent += worked;
+                stretch.push(block);
+            }
+            (_, night) => {
+                spent = worked;
+                packed.push((night.unwrap_or_default(), vec![block]));
+            }
+        }
+    }
+    packed
+}
+
+/// What decides on the nights between blocks.
+#[derive(Clone, Copy)]
+pub(super) struct Between {
+    pub is_inspected: bool,
+    /// Trips that the owner plans are for the work alone: then no visit after it shares its days.
+    pub is_planned: bool,
+    pub lids: SetLids,
+}
+
+impl Between {
+    /// Why there is a night between two blocks, however short they are.
+    fn night(self, before: &Block, next: &Block) -> Option<&'static str> {
+        match (before.step, next.step) {
+            (Step::Remove | Step::Form, Step::Place) => {
+                self.is_inspected.then_some("the forms are inspected")
+            }
+            (Step::Place, Step::Place) => Some("the pour is on another day"),
+            (Step::Place, _) => Some("the concrete hardens"),
+            // Washed or sawn on the visit that strips.
+            (Step::Strip | Step::Finish, Step::Finish) if !self.is_planned => None,
+            (Step::Finish, _) if self.is_planned => Some("the crew comes back for it"),
+            (Step::Strip | Step::Finish, Step::Lid) if self.lids == SetLids::WithStripping => None,
+            (_, next) => next.is_later().then_some("the crew comes back for it"),
+        }
+    }
+}
+
+/// A pour is one piece: it begins on a day only where it can be finished on it.
+fn too_little_left(block: &Block, spent: Decimal, day: Decimal) -> Option<&'static str> {
+    if block.step != Step::Place || day.is_zero() {
+        return None;
+    }
+    let left = day - rounding::to_nine_places(spent) % day;
+    let is_begun = left < day || spent.is_zero();
+    let fits = is_begun && rounding::to_nine_places(block.worked.value()) <= left;
+    (!fits).then_some("the pour does not fit into what is left of the day")
+}

@@ -1,0 +1,163 @@
+//! What is asked of the joint layout of each slab: its limit, what stands in it and on it, what it meets.
+
+use std::sync::Arc;
+
+use crate::geometry::joints::{Asked, Layout, Line, Meet, lay_out};
+use crate::geometry::{Outline, Point};
+use crate::input::book::{Mix, Rules};
+use crate::input::job::{Slab, Takeoff};
+use crate::tables::joints::longest_spacing;
+use crate::trade::working::{Quantity, Working};
+use crate::values::Length;
+
+/// The joints of a slab, and the limit they were laid out by.
+#[derive(Clone, Debug)]
+pub(in crate::trade::measure) struct Laid {
+    pub layout: Arc<Layout>,
+    /// What is set in it and what stands on it: no part of any panel.
+    pub left_out: Arc<[Outline]>,
+    pub longest: Length,
+    /// The same, with where it comes from.
+    pub limit: Quantity,
+}
+
+/// Layouts that are known: a slab that several choices share is laid out once, as long as what lies
+/// around it does not change.
+#[derive(Debug, Default)]
+pub(in crate::trade::measure) struct Layouts(Vec<Known>);
+
+#[derive(Debug)]
+struct Known {
+    slab: Arc<Slab>,
+    around: Around,
+    laid: Laid,
+}
+
+/// What other slabs have to do with the joints of one.
+#[derive(Debug, PartialEq)]
+struct Around {
+    /// What stands on it.
+    solid: Vec<Outline>,
+    /// Where joints of those laid out before it end at its edge.
+    meet: Vec<Meet>,
+}
+
+impl Layouts {
+    /// Lays out every slab that is jointed, in the order of the takeoff: each meets those before it.
+    pub fn of_all(&mut self, takeoff: &Takeoff, rules: &Rules) -> Vec<Option<Laid>> {
+        let mut all: Vec<Option<Laid>> = Vec::new();
+        for slab in &takeoff.slabs {
+            let laid = slab.wants_joints().then(|| {
+                let around = Around {
+                    solid: standing_on(takeoff, slab),
+                    meet: met(slab, &all),
+                };
+                self.laid(slab, around, rules)
+            });
+            all.push(laid);
+        }
+        all
+    }
+
+    fn laid(&mut self, slab: &Arc<Slab>, around: Around, rules: &Rules) -> Laid {
+        let mut known = self.0.iter();
+        let same = known.find(|one| Arc::ptr_eq(&one.slab, slab) && one.around == around);
+        if let Some(known) = same {
+            return known.laid.clone();
+        }
+        let laid = laid(slab, &around, rules);
+        self.0.push(Known {
+            slab: Arc::clone(slab),
+            around,
+            laid: laid.clone(),
+        });
+        laid
+    }
+}
+
+/// Stoops and steps upon the slab: no joint runs below them.
+fn standing_on(takeoff: &Takeoff, slab: &Slab) -> Vec<Outline> {
+    let others = takeoff.slabs.iter();
+    let on = others.filter(|other| other.on.as_ref() == Some(&slab.key));
+    on.map(|other| other.outline.without_holes()).collect()
+}
+
+/// Joints of what stays must be met, those of its neighbours where that costs little.
+fn met(slab: &Slab, before: &[Option<Laid>]) -> Vec<Meet> {
+    let named = slab.matched.iter().map(|at| Meet {
+        at: at.value,
+        must: true,
+    });
+    let is_corner = |at| slab.outline.sides().iter().any(|side| side.from == at);
+    let lines = before.iter().flatten().flat_map(|laid| &laid.layout.lines);
+    let ends = lines.flat_map(|line| [line.from, line.to]);
+    let ends = ends.filter(|at| slab.outline.has_at_edge(*at) && !is_corner(*at));
+    let mut all: Vec<Meet> = named.collect();
+    for at in ends {
+        if !all.iter().any(|meet| meet.at == at) {
+            all.push(Meet { at, must: false });
+        }
+    }
+    all
+}
+
+fn laid(slab: &Slab, around: &Around, rules: &Rules) -> Laid {
+    let (longest, limit) = limit(slab, rules);
+    let boxes = slab.boxes.iter().filter_map(|one| {
+        let middle = one.middle.as_ref()?.value;
+        let stock = rules.boxes.get(&one.stock.value)?;
+        Some(stock.opening.value.around(middle, Length::ZERO).bounds())
+    });
+    let boxes: Vec<(Point, Point)> = boxes.collect();
+    let set = boxes.iter().map(|&(low, high)| {
+        let (wide, deep) = (high.x - low.x, high.y - low.y);
+        Outline::rectangle(Length::nanometres(wide), Length::nanometres(deep)).moved(low)
+    });
+    let drawn = slab.drawn.iter().map(|line| Line {
+        from: line.value.0,
+        to: line.value.1,
+        bulge: Length::ZERO,
+    });
+    let drawn: Vec<Line> = drawn.collect();
+    let layout = lay_out(&Asked {
+        outline: &slab.outline,
+        longest,
+        boxes: &boxes,
+        solid: &around.solid,
+        meet: &around.meet,
+        drawn: (!drawn.is_empty()).then_some(&drawn),
+    });
+    Laid {
+        layout: Arc::new(layout),
+        left_out: set.chain(around.solid.iter().cloned()).collect(),
+        longest,
+        limit,
+    }
+}
+
+/// No panel may be longer. What is said of the slab itself is its owner's word; what is usual for its
+/// kind, of whatever thickness, holds as far as this thickness allows.
+fn limit(slab: &Slab, rules: &Rules) -> (Length, Quantity) {
+    let mix = rules.mixes.get(&slab.mix.value);
+    let by_thickness = spacing_by_thickness(slab, mix);
+    let of_kind = slab.usual.contains(&"joints");
+    let said = slab.joints.as_ref();
+    if let Some(said) = said.filter(|said| !of_kind || said.value <= by_thickness) {
+        return (said.value, Quantity::feet("longest panel", said));
+    }
+    let parts = said.map(|said| Quantity::feet("usual longest panel", said));
+    let thin = Quantity::inches("thickness", &slab.thickness.clone().map(|all| all.thin));
+    let working = Working::plan(
+        "by the thickness and the stone, 15 ft at most",
+        [thin].into_iter().chain(parts).collect(),
+        "24 times the thickness, 30 with stone of 3/4 in and over: Portland Cement Association table and NRMCA CIP 6, as restated",
+    );
+    let limit = Quantity::new("longest panel", by_thickness.in_feet(), working);
+    (by_thickness, limit)
+}
+
+/// The longest panel that the thickness of a slab and the stone in its mix allow.
+pub fn spacing_by_thickness(slab: &Slab, mix: Option<&Mix>) -> Length {
+    let stone = mix.map(|mix| mix.aggregate.value);
+    longest_spacing(slab.thickness.value.thin, stone)
+}
