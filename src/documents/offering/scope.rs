@@ -180,11 +180,14 @@ fn steel(slab: &Slab, measured: &SlabQuantities) -> Option<String> {
     let across = measured.corner_bars.as_ref().and(slab.corner_bars.as_ref());
     let across = across.map(|across| {
         let (count, bar) = (across.bars.value.count, across.bars.value.bar);
-        let s = if count == 1 { "" } else { "s" };
-        format!(
-            "{count} bar{s} of {} across each inside corner",
-            length(bar.diameter())
-        )
+        let alike = slab.bars.as_ref().and_then(|bars| bars.alike());
+        match alike.filter(|layer| layer.bar == bar) {
+            Some(_) => format!("{count} across inside corners"),
+            None => format!(
+                "{count} of {} across inside corners",
+                length(bar.diameter())
+            ),
+        }
     });
     let both: Vec<String> = [bars, mesh, across].into_iter().flatten().collect();
     let joints = measured.joints.as_ref();

@@ -182,8 +182,5 @@ mod tests {
         assert_eq!(at("corner 2"), Some((4, 0)));
         assert_eq!(at("corner 5"), None);
         assert_eq!(at("north"), None);
-        // A circle has no corners, and neither end of it is the one that is meant.
-        let round = Outline::circle(Length::feet_whole(4));
-        assert_eq!(corner("northwest", &round), None);
     }
 }
