@@ -1,25 +1,32 @@
-//! Are steps on a slope counted down to their lowest level without a word?
+//! Is a long flight counted solid where the ground may rise with it?
 
 use super::Case;
 use crate::reading::Problem;
 use crate::tables::Source;
+use crate::values::{Amount, Unit, rounding};
 
-/// A slab on the ground with steps down from it has ground that goes down too; a stoop is raised.
+/// Risers from which a flight more often lies on a slope; common practice, no source.
+const LONG: u32 = 4;
+
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    let answers = case.slabs().filter_map(|(slab, found)| {
+    let answers = case.slabs().filter_map(|(slab, measured)| {
         let steps = slab.sections.steps.as_ref()?;
-        let is_told = steps.bottom.is_some() || slab.sections.is_stoop() || steps.treads() < 2;
-        let concrete = found.steps.as_ref()?.concrete.as_ref().filter(|_| !is_told)?;
-        let message = format!(
-            "the steps of `{}` are counted solid down to the lowest level: `{}`",
-            slab.key,
-            concrete.amount()
-        );
-        let least = steps.rise.value;
-        Some(Problem::new("solid-steps", message).at(steps.risers.place).help(format!(
-            "where the ground goes up with them, say how thick they are below each tread, more than the {least} of a riser: `bottom: 12 in thick`; else `bottom: level` ({})",
-            Source::PRACTICE
-        )))
+        let concrete = measured.steps.as_ref()?.concrete.as_ref()?;
+        let risers = steps.risers.value;
+        (LONG <= risers && !slab.sections.is_stoop() && steps.bottom.is_none()).then(|| {
+            let message = format!(
+                "the {risers} steps of `{}` are counted solid down to their foot, `{}`",
+                slab.key,
+                Amount::new(rounding::to_places(concrete.value(), 1), Unit::CubicYard)
+            );
+            Problem::new("solid-steps", message)
+                .at(steps.risers.place)
+                .help(format!(
+                    "where they lie on a slope the ground takes the place of the most of it: say how thick they are below each tread, more than the {} of a riser, `bottom: 12 in thick`; else `bottom: level` ({})",
+                    steps.rise.value,
+                    Source::PRACTICE
+                ))
+        })
     });
     answers.collect()
 }

@@ -1,6 +1,7 @@
 //! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
 
 use crate::input::book::Curing;
+use crate::input::job::Carries;
 use crate::input::phrases::{
     BarsPhrase, BasePhrase, BorderPhrase, CornerBarsPhrase, DowelsPhrase, Falls, Sawn,
     SteelAtJoints, Thickness,
@@ -55,5 +56,9 @@ keys! {
             "edges that go deeper, with the whole depth", "all open, 12 in wide, 12 in deep",
             by super::sections::thickened, of Thickened;
         retarder: Option<At<bool>> = "vapor retarder", usual "no", "a sheet under the slab", "yes";
+        carries: Option<At<Carries>> = "carries" as "word", else "by its kind and name",
+            "the heaviest thing that goes over it: people, cars or trucks", "trucks";
+        inside: Option<At<bool>> = "inside", else "yes over a vapor retarder, and for a garage, basement or workshop",
+            "whether a roof and walls keep weather off it", "yes";
     }
 }

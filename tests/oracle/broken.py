@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import also, boxes, days, dowels, goods, job, labor, machines, named, orders, path, placing, reading, removal, sell, sides, site, slab, steel, touching
+from figures import also, boxes, days, dowels, finish, goods, job, labor, machines, named, orders, path, placing, reading, removal, season, sell, sides, site, slab, steel, touching
 
 
 def down(value, step):
@@ -148,11 +148,18 @@ RULES = {
         job.Job, "buy", lambda was: lambda self, *args, added=False, **names: was(self, *args, **names)
     ),
     "a long way takes no longer": instead(placing.Placing, "way", lambda _: lambda *_: D(1)),
+    "concrete sets alike at every temperature": instead(finish, "by_temperature", lambda _: lambda _: D(1)),
+    "trucks come whenever the crew is ready": instead(finish, "longest_wait", lambda _: lambda trucks, _: sum(trucks, D(0))),
+    "a truck of the job is a full one": instead(
+        finish.Finish, "full_truck", lambda _: lambda self: reading.amount(self.book["supply"].get("truck", "10 cu yd"))[0]
+    ),
     "a crew's hour is one of one person": instead(job.Job, "in_hours", lambda _: lambda self, much, unit, usual: much),
     "trips an option plans are not made": instead(
         job.Job, "written_in", lambda was: lambda self, chosen: was(self, [{**one, "trips": "1"} for one in chosen])
     ),
     "concrete is kept wet by nobody": instead(labor.Labor, "covers", lambda _: lambda _: []),
+    "no night is cold": instead(season.Season, "freezes", lambda _: lambda *_: False),
+    "what covers it is left on": instead(season.Season, "lifting", lambda _: lambda _: 0),
     "nobody comes to wet it": instead(labor.Labor, "wetting", lambda _: lambda _: D(0)),
     "no truck waits for the crew": instead(placing.Placing, "placing_of", lambda _: lambda *_: D(0)),
     "an order has no smallest charge": instead(job.Job, "least_charges", lambda _: lambda _: []),
@@ -174,7 +181,7 @@ RULES = {
     "own rules take no time": instead(also.Also, "also_tasks", lambda _: lambda *_: []),
     "own rules replace nothing": instead(also.Also, "left", lambda _: lambda self, built_in, slab, much: much),
     "own rules serve every slab": instead(also.Also, "serves", lambda _: lambda *_: True),
-    "own rules bring nobody back": instead(also.Also, "also_returns", lambda _: lambda *_: D(0)),
+    "own rules bring the crew back three times": instead(also.Also, "also_returns", more(3)),
     "own rules are never over so much": instead(
         also.Also, "goes_by", lambda was: lambda self, name, rule: was(self, name, {k: v for k, v in rule.items() if k != "over"})
     ),

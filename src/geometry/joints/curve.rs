@@ -88,7 +88,7 @@ impl Curve {
         let to_center = self.center - from;
         let (far, off) = (along.along(to_center), along.aside(to_center));
         // A line that only grazes it does not cross.
-        if self.radius - off.abs() <= super::sheet::NEAR {
+        if self.radius - off.abs() <= super::seam::NEAR {
             return None;
         }
         let (radius, off) = (i128::from(self.radius), i128::from(off));
@@ -103,7 +103,7 @@ impl Curve {
         let (one, two) = (i128::from(self.radius), i128::from(other.radius));
         let far = rounded(one * one - two * two + apart * apart, 2 * apart);
         let squared = one * one - far * far;
-        let near = i128::from(super::sheet::NEAR);
+        let near = i128::from(super::seam::NEAR);
         if squared <= near * near {
             return None;
         }

@@ -1,12 +1,21 @@
 //! Where one way of a panel may be cut: evenly, or through some of the places given.
 
-/// Cuts between 0 and `long`, each set sorted: through any of the places or none, and between them
-/// evenly, for so many parts as these of the whole.
-pub(super) fn candidates(long: i64, places: &[i64], least: i64, most: i64) -> Vec<Vec<i64>> {
+/// Cuts between 0 and `long`, each set sorted: evenly for so many parts as these; and through some of
+/// the places, with what lies between them divided evenly, as seldom as the limit allows or as often.
+pub(super) fn candidates(
+    long: i64,
+    places: &[i64],
+    longest: i64,
+    (least, most): (i64, i64),
+) -> Vec<Vec<i64>> {
     let mut found: Vec<Vec<i64>> = Vec::new();
     for kept in kept(places) {
-        for parts in least..=most {
-            let cuts = between(long, &kept, parts);
+        let loosest = (!kept.is_empty()).then_some(longest);
+        for target in loosest
+            .into_iter()
+            .chain((least..=most).map(|parts| long / parts))
+        {
+            let cuts = between(long, &kept, target);
             if !found.contains(&cuts) {
                 found.push(cuts);
             }
@@ -15,10 +24,17 @@ pub(super) fn candidates(long: i64, places: &[i64], least: i64, most: i64) -> Ve
     found
 }
 
-/// Each gap between the kept places divided evenly, no part longer than one of so many of the whole.
-fn between(long: i64, kept: &[i64], parts: i64) -> Vec<i64> {
+/// So many alike parts.
+pub(super) fn even(long: i64, parts: i64) -> Vec<i64> {
+    (1..parts)
+        .map(|n| (2 * long * n + parts) / (2 * parts))
+        .collect()
+}
+
+/// Each gap between the kept places divided evenly, no part longer than the target.
+fn between(long: i64, kept: &[i64], target: i64) -> Vec<i64> {
     // A hair's breadth is no reason for another part.
-    let target = long / parts + 20_000;
+    let target = target + 20_000;
     let mut cuts = Vec::new();
     let mut from = 0;
     for (number, &to) in kept.iter().chain([&long]).enumerate() {

@@ -1,10 +1,12 @@
 //! One panel divided both ways, by the lines that the score likes best.
 
+use super::cut::Stretch;
 use super::cuts;
 use super::ground::{CLEAR, Ground, REACH};
-use super::measure::{Measured, directions, extent};
+use super::measure::{Measured, extent};
 use super::score::{Score, Sides};
-use super::sheet::{Beyond, Piece, Seam, Stretch, edges};
+use super::seam::{Beyond, Seam, edges};
+use super::sheet::Piece;
 use super::way::{Way, distance, is_near};
 use crate::geometry::point::Point;
 
@@ -54,13 +56,13 @@ pub(super) fn divided(
     }
     let seams = match measured.rectangle {
         Some(corners) => by_sides(ground, piece, &measured, corners, marks),
-        None => return by_trying(ground, piece, marks),
+        None => return super::shape::divided(ground, piece, marks),
     };
     let (pieces, made) = cut(piece, &seams);
     (!made.is_empty()).then_some((pieces, made))
 }
 
-fn cut(piece: &Piece, seams: &[Seam]) -> (Vec<Piece>, Vec<Stretch>) {
+pub(super) fn cut(piece: &Piece, seams: &[Seam]) -> (Vec<Piece>, Vec<Stretch>) {
     let (mut pieces, mut made) = (vec![piece.clone()], Vec::new());
     for seam in seams {
         super::plan::cut_all(&mut pieces, seam, &mut made);
@@ -77,7 +79,7 @@ pub(super) fn on(piece: &Piece, marks: &[Mark]) -> Vec<Mark> {
         .collect()
 }
 
-fn is_on(piece: &Piece, place: Point) -> bool {
+pub(super) fn is_on(piece: &Piece, place: Point) -> bool {
     let (low, high) = piece.bounds();
     low.x - REACH <= place.x
         && place.x <= high.x + REACH
@@ -239,8 +241,8 @@ impl<'a> Side<'a> {
         let mut places: Vec<i64> = self.marks.iter().map(|mark| mark.0).collect();
         places.sort_unstable();
         places.dedup_by(|a, b| *a - *b <= REACH);
-        let (least, most) = counts(self.ground, self.long, self.across);
-        let sets = cuts::candidates(self.long, &places, least, most);
+        let counts = counts(self.ground, self.long, self.across);
+        let sets = cuts::candidates(self.long, &places, self.ground.longest, counts);
         let judged = sets.into_iter().map(|set| {
             let score = self.judge(&set);
             let parts = cuts::parts(self.long, &set);
@@ -291,121 +293,4 @@ impl<'a> Side<'a> {
         score.cost = cost / 1_000_000;
         score
     }
-}
-
-/// Any other shape: along its own sides, one way improved after the other.
-fn by_trying(
-    ground: &Ground<'_>,
-    piece: &Piece,
-    marks: &[Mark],
-) -> Option<(Vec<Piece>, Vec<Stretch>)> {
-    let ring = &piece.loops[0];
-    let mut best: Option<(Score, Vec<Piece>, Vec<Stretch>)> = None;
-    for way in directions(ring).into_iter().take(2) {
-        let (low, high) = extent(ring, way);
-        let (wide, tall) = (high.x - low.x, high.y - low.y);
-        let lines = |cuts: &[i64], across: bool| -> Vec<Seam> {
-            let place = |x: i64, y: i64| way.left().from(way.from(Point::default(), x), y);
-            let (from, to) = if across {
-                (low.y - CLEAR, high.y + CLEAR)
-            } else {
-                (low.x - CLEAR, high.x + CLEAR)
-            };
-            cuts.iter()
-                .map(|cut| {
-                    if across {
-                        Seam::straight(place(low.x + cut, from), place(low.x + cut, to))
-                    } else {
-                        Seam::straight(place(from, low.y + cut), place(to, low.y + cut))
-                    }
-                })
-                .collect()
-        };
-        let places = |of: &dyn Fn(Point) -> i64, long: i64| {
-            let corners = ring
-                .iter()
-                .map(|edge| edge.at)
-                .chain(marks.iter().map(|mark| mark.at));
-            let mut places: Vec<i64> = corners
-                .map(of)
-                .filter(|far| REACH < *far && *far < long - REACH)
-                .collect();
-            places.sort_unstable();
-            places.dedup_by(|a, b| *a - *b <= REACH);
-            places
-        };
-        let columns_at = places(&|at| way.along(at) - low.x, wide);
-        let rows_at = places(&|at| way.aside(at) - low.y, tall);
-        let options = |long: i64, across: i64, places: &[i64]| {
-            let least = (long - 20_000).div_euclid(ground.longest) + 1;
-            let more = if across.min(long) < ground.narrow {
-                0
-            } else {
-                2
-            };
-            let square = (long + across / 2) / across.max(1);
-            cuts::candidates(
-                long,
-                places,
-                least,
-                (least + more).max(square.min(least + FINER)),
-            )
-        };
-        let (columns, rows) = (
-            options(wide, tall, &columns_at),
-            options(tall, wide, &rows_at),
-        );
-        let mut chosen = [0, 0];
-        for turn in 0..3 {
-            let options = if turn % 2 == 0 { &columns } else { &rows };
-            for (number, _) in options.iter().enumerate() {
-                let mut tried = chosen;
-                tried[turn % 2] = number;
-                let mut seams = lines(&columns[tried[0]], true);
-                seams.extend(lines(&rows[tried[1]], false));
-                let (pieces, made) = cut(piece, &seams);
-                let score = judged(ground, &pieces, &made, marks);
-                if best.as_ref().is_none_or(|best| score < best.0) {
-                    best = Some((score, pieces, made));
-                    chosen = tried;
-                }
-            }
-        }
-    }
-    best.filter(|best| !best.2.is_empty())
-        .map(|best| (best.1, best.2))
-}
-
-fn judged(ground: &Ground<'_>, pieces: &[Piece], made: &[Stretch], marks: &[Mark]) -> Score {
-    let mut score = Score::default();
-    for piece in pieces {
-        score += ground.of_panel(&ground.measured(piece));
-    }
-    let lines = super::plan::merged(made.to_vec());
-    let mut cost: i64 = lines.iter().map(|line| line.seam.length()).sum();
-    let ends = || {
-        lines.iter().flat_map(|line| {
-            [
-                (line.seam.from, line.on_joint[0]),
-                (line.seam.to, line.on_joint[1]),
-            ]
-        })
-    };
-    for mark in marks {
-        let met = ends().any(|(end, _)| is_near(end, mark.at, REACH));
-        match mark.kind {
-            _ if met => {}
-            Kind::Corner => {}
-            Kind::End => cost += ground.spacing,
-            Kind::Must => score.hard += 1,
-            Kind::Wish => cost += ground.spacing / 2,
-        }
-    }
-    score.cracks += ground.passed(&lines);
-    let loose = ends().filter(|(end, on_joint)| {
-        *on_joint && !marks.iter().any(|mark| is_near(mark.at, *end, REACH))
-    });
-    cost += i64::try_from(loose.count()).unwrap_or(0) * ground.spacing / 2;
-    score.cost += cost / 1_000_000;
-    score
 }

@@ -2,7 +2,8 @@
 
 use super::curve::Curve;
 use super::layout::{Asked, Line};
-use super::sheet::{Beyond, Edge, Piece, Seam, edges, heading, heading_at_end};
+use super::seam::{Beyond, Edge, Seam, edges, heading, heading_at_end};
+use super::sheet::Piece;
 use super::way::{self, Way, distance, narrow};
 use crate::geometry::outline::Outline;
 use crate::geometry::point::Point;
@@ -49,6 +50,20 @@ impl Need {
             .iter()
             .all(|side| side.cosine(way) < way::ONE / 2 + way::ONE / 500);
         clear && self.ways.iter().any(|known| 0 < known.cosine(way))
+    }
+}
+
+impl Thing {
+    /// What reaches over the edge of the slab: its corners within are those of the rim.
+    fn over(ring: Vec<Edge>) -> Self {
+        let (low, high) = super::measure::extent(&ring, Way::EAST);
+        Self {
+            ring,
+            low,
+            high,
+            is_small: false,
+            is_round: false,
+        }
     }
 }
 
@@ -102,11 +117,16 @@ impl<'a> Ground<'a> {
                         .all(|(edge, to)| !edge.seam(to).is_near(at, REACH))
             };
             if !ring.iter().all(|edge| apart(edge.at)) {
+                let over = ring_of(outline, Beyond::Thing(number));
+                if let Some(carved) = whole.carved(&over, number) {
+                    whole = carved;
+                    things.push(Thing::over(over));
+                }
                 continue;
             }
-            let (low, high) = Piece::new(vec![ring.clone()]).bounds();
+            let (low, high) = super::measure::extent(&ring, Way::EAST);
             let (wide, tall) = (high.x - low.x, high.y - low.y);
-            let corners = corners(&ring, Some(number), short);
+            let corners = corners(&ring, short);
             things.push(Thing {
                 is_small: wide.max(tall) <= short,
                 is_round: corners.is_empty(),
@@ -116,8 +136,7 @@ impl<'a> Ground<'a> {
             });
             whole.loops.push(ring);
         }
-        let needs = whole.loops.iter().enumerate();
-        let needs = needs.flat_map(|(ring, edges)| corners(edges, ring.checked_sub(1), short));
+        let needs = whole.loops.iter().flat_map(|ring| corners(ring, short));
         Self {
             asked,
             needs: needs.collect(),
@@ -127,6 +146,16 @@ impl<'a> Ground<'a> {
             spacing,
             narrow: (2 * CLEAR).min(longest / 3),
         }
+    }
+
+    /// About how many panels the limit alone asks for.
+    pub fn panels(&self) -> i64 {
+        let longest = i128::from(self.longest);
+        let by_area = self.whole.doubled_area() / (2 * longest * longest);
+        let around: i64 = edges(&self.whole.loops[0])
+            .map(|(edge, to)| edge.seam(to).length())
+            .sum();
+        narrow(by_area.max(i128::from(around) / (2 * longest)))
     }
 
     pub fn is_small(&self, thing: usize) -> bool {
@@ -144,6 +173,11 @@ fn ring_of(outline: &Outline, beyond: Beyond) -> Vec<Edge> {
     outline.sides().iter().map(edge).collect()
 }
 
+/// A piece of what lies within an outline.
+pub(super) fn inside_of(outline: &Outline) -> Piece {
+    Piece::new(vec![ring_of(outline, Beyond::Rim)])
+}
+
 /// Walks the other way around.
 fn reverse(ring: &mut Vec<Edge>) {
     let turned: Vec<Edge> = edges(ring)
@@ -159,7 +193,7 @@ fn reverse(ring: &mut Vec<Edge>) {
 }
 
 /// Where a loop turns into the slab.
-fn corners(ring: &[Edge], thing: Option<usize>, short: i64) -> Vec<Need> {
+fn corners(ring: &[Edge], short: i64) -> Vec<Need> {
     let many = ring.len();
     let corner = |index: usize| {
         let before = (index + many - 1) % many;
@@ -188,6 +222,12 @@ fn corners(ring: &[Edge], thing: Option<usize>, short: i64) -> Vec<Need> {
                 ways.push(way);
             }
         }
+        let thing = [before, index]
+            .iter()
+            .find_map(|edge| match ring[*edge].beyond {
+                Beyond::Thing(number) => Some(number),
+                Beyond::Rim | Beyond::Joint => None,
+            });
         let side = |a: Point, b: Point| {
             (thing.is_some() && distance(a, b) <= short).then(|| Seam::straight(a, b))
         };

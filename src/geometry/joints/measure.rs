@@ -1,7 +1,8 @@
 //! How long and wide a panel is, and where it is too sharp.
 
 use super::curve::Curve;
-use super::sheet::{Beyond, Edge, Piece, edges, heading, heading_at_end};
+use super::seam::{Beyond, Edge, edges, heading, heading_at_end};
+use super::sheet::Piece;
 use super::way::{self, Way, distance, narrow};
 use crate::geometry::point::Point;
 

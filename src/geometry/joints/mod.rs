@@ -1,7 +1,10 @@
 //! Contraction joints: where a finisher would cut a slab.
 
+mod carve;
 mod curve;
+mod cut;
 mod cuts;
+mod drawn;
 mod grid;
 mod ground;
 mod layout;
@@ -10,6 +13,8 @@ mod plan;
 mod relief;
 mod ribbon;
 mod score;
+mod seam;
+mod shape;
 mod sheet;
 mod strip;
 mod way;
@@ -19,17 +24,34 @@ pub use layout::{Asked, Break, Fault, Layout, Line, Meet, Panel};
 use ground::Ground;
 use plan::Plan;
 use rust_decimal::Decimal;
-use sheet::{Edge, Seam};
+use seam::{Edge, Seam};
 
 use crate::values::{Area, Length};
+
+/// More panels than this are told and not tried.
+const MOST_PANELS: i64 = 300;
 
 /// The best joint layout found, and what it does not keep.
 pub fn lay_out(asked: &Asked<'_>) -> Layout {
     let ground = Ground::of(asked);
-    let plan = best(&ground);
-    laid_out(&ground, plan)
+    let panels = ground.panels();
+    if let Some(lines) = asked.drawn {
+        let plan = drawn::plan(&ground, lines);
+        let mut layout = laid_out(&ground, plan);
+        layout.breaks.extend(drawn::in_solid(&ground, lines));
+        layout.breaks.sort_by_key(|one| (one.what.weight(), one.at));
+        return layout;
+    }
+    if MOST_PANELS < panels {
+        let mut layout = laid_out(&ground, Plan::cut(&ground, &[]));
+        let (at, what) = (ground.whole.loops[0][0].at, Fault::TooMany { panels });
+        layout.breaks = vec![Break { at, what }];
+        return layout;
+    }
+    laid_out(&ground, best(&ground))
 }
 
+/// A slab of even width is cut across; where that breaks a limit, and of any other, lines run through.
 fn best(ground: &Ground<'_>) -> Plan {
     let ribbon = ribbon::best(ground);
     match ribbon {
@@ -60,7 +82,7 @@ fn laid_out(ground: &Ground<'_>, mut plan: Plan) -> Layout {
         let measured = ground.measured(piece);
         let [long, short] = measured.size.map(Length::nanometres);
         let sides = |ring: &Vec<Edge>| -> Vec<Line> {
-            let seams = sheet::edges(ring).map(|(edge, to)| edge.seam(to));
+            let seams = seam::edges(ring).map(|(edge, to)| edge.seam(to));
             seams.map(|seam| Line::from(&seam)).collect()
         };
         let mut loops = piece.loops.iter().map(sides);

@@ -1,9 +1,11 @@
 //! A layout while it is being made: panels, and the lines between them.
 
 use super::curve::Curve;
+use super::cut::Stretch;
 use super::ground::Ground;
 use super::score::Score;
-use super::sheet::{Piece, Seam, Stretch};
+use super::seam::Seam;
+use super::sheet::Piece;
 use super::way::{self, distance};
 
 #[derive(Clone, Debug)]

@@ -2,17 +2,21 @@
 
 use std::collections::BTreeMap;
 
+use super::cut::Stretch;
 use super::grid::{self, Kind, Mark};
 use super::ground::{Ground, REACH};
 use super::measure::directions;
 use super::plan::{self, Plan};
 use super::score::Score;
-use super::sheet::{Piece, Seam, Stretch, edges};
+use super::seam::{Seam, edges};
+use super::sheet::Piece;
 use super::way::{Way, distance, is_near};
 use crate::geometry::point::Point;
 
 /// So many layouts are tried of one slab.
 const TRIES: usize = 160;
+/// A part that is no rectangle counts as so many.
+const ODD: usize = 8;
 /// Of so many joints every choice is tried.
 const ALL: usize = 5;
 /// More joints than this to places are not weighed against each other.
@@ -32,8 +36,14 @@ pub(super) fn best(ground: &Ground<'_>) -> Plan {
         open: ground.unrelieved(&stretches(&rays, u64::MAX)),
     };
     if rays.len() <= ALL {
-        for set in 0..1_u64 << rays.len() {
+        // The fewest first, since tries may end.
+        let mut sets: Vec<u64> = (0..1 << rays.len()).collect();
+        sets.sort_by_key(|set| set.count_ones());
+        for set in sets {
             search.tried(set);
+            if search.tries == 0 {
+                break;
+            }
         }
     } else {
         let mut starts: Vec<(Score, u64)> = starts(ground, &rays)
@@ -47,7 +57,7 @@ pub(super) fn best(ground: &Ground<'_>) -> Plan {
         }
     }
     let plan = search.best.expect("at least one layout was tried").1;
-    plan.trimmed(ground, TRIES / 2)
+    plan.trimmed(ground, TRIES / 4)
 }
 
 struct Search<'a> {
@@ -61,7 +71,7 @@ struct Search<'a> {
 }
 
 /// Parts that were divided before, since one joint more or less leaves most of them alone.
-type Known = BTreeMap<(Vec<Point>, Vec<Mark>), (Vec<Piece>, Vec<Stretch>, Score)>;
+type Known = BTreeMap<(Vec<Point>, Vec<Mark>), Part>;
 
 impl Search<'_> {
     fn tried(&mut self, set: u64) -> Score {
@@ -122,36 +132,90 @@ impl Search<'_> {
         pieces.sort_by_cached_key(|piece| {
             std::cmp::Reverse(piece.doubled_area() / 1_000_000_000_000)
         });
-        let mut done = Vec::with_capacity(pieces.len());
-        let mut score = Score::default();
+        let mut parts: Vec<Part> = Vec::with_capacity(pieces.len());
         for piece in pieces {
-            let marks = grid::on(&piece, &marks(ground, &made));
-            let corners = piece.loops.iter().flatten().map(|edge| edge.at).collect();
-            let key = (corners, marks);
-            let (parts, more, sum) = match self.known.get(&key) {
-                Some(known) => known.clone(),
-                None => {
-                    let (parts, more) = grid::divided(ground, &piece, &key.1)
-                        .unwrap_or_else(|| (vec![piece], Vec::new()));
-                    let mut sum = Score::default();
-                    for part in &parts {
-                        sum += ground.of_panel(&ground.measured(part));
-                    }
-                    self.known.insert(key, (parts.clone(), more.clone(), sum));
-                    (parts, more, sum)
-                }
-            };
-            done.extend(parts);
-            made.extend(more);
-            score += sum;
+            let part = self.part(piece, &made, &parts, usize::MAX);
+            parts.push(part);
         }
-        let lines = plan::merged(made);
-        score += ground.of_lines(&lines);
-        Plan {
-            pieces: done,
+        let mut plan = whole(ground, &made, &parts);
+        // Once all are divided, each may meet what its neighbours have become.
+        for number in 0..parts.len() {
+            if ground.loose_ends(&plan.lines) == 0 {
+                break;
+            }
+            let again = self.part(parts[number].piece.clone(), &made, &parts, number);
+            if again.lines.len() == parts[number].lines.len() && again.score == parts[number].score
+            {
+                continue;
+            }
+            let before = std::mem::replace(&mut parts[number], again);
+            let other = whole(ground, &made, &parts);
+            if other.score < plan.score {
+                plan = other;
+            } else {
+                parts[number] = before;
+            }
+        }
+        plan
+    }
+
+    /// One part of the slab divided, by what is known of all others.
+    fn part(&mut self, piece: Piece, made: &[Stretch], others: &[Part], own: usize) -> Part {
+        let ground = self.ground;
+        let near = others
+            .iter()
+            .enumerate()
+            .filter(|(number, _)| *number != own);
+        let lines = made.iter().chain(near.flat_map(|(_, part)| &part.lines));
+        let marks = grid::on(&piece, &marks(ground, lines));
+        let corners: Vec<Point> = piece.loops.iter().flatten().map(|edge| edge.at).collect();
+        let key = (corners, marks);
+        if let Some(known) = self.known.get(&key) {
+            return known.clone();
+        }
+        // What is no rectangle has to be cut to be judged.
+        if ground.measured(&piece).rectangle.is_none() {
+            self.tries = self.tries.saturating_sub(ODD);
+        }
+        let (panels, lines) = grid::divided(ground, &piece, &key.1)
+            .unwrap_or_else(|| (vec![piece.clone()], Vec::new()));
+        let mut score = Score::default();
+        for panel in &panels {
+            score += ground.of_panel(&ground.measured(panel));
+        }
+        let part = Part {
+            piece,
+            panels,
             lines,
             score,
-        }
+        };
+        self.known.insert(key, part.clone());
+        part
+    }
+}
+
+/// A part of the slab between the joints that run to places, and how it is divided.
+#[derive(Clone, Debug)]
+struct Part {
+    piece: Piece,
+    panels: Vec<Piece>,
+    lines: Vec<Stretch>,
+    score: Score,
+}
+
+fn whole(ground: &Ground<'_>, made: &[Stretch], parts: &[Part]) -> Plan {
+    let mut score = Score::default();
+    let mut all = made.to_vec();
+    for part in parts {
+        score += part.score;
+        all.extend(&part.lines);
+    }
+    let lines = plan::merged(all);
+    score += ground.of_lines(&lines);
+    Plan {
+        pieces: parts.iter().flat_map(|part| part.panels.clone()).collect(),
+        lines,
+        score,
     }
 }
 
@@ -173,7 +237,7 @@ fn share_a_place(one: &Seam, other: &Seam) -> bool {
         || near(one.to, other.to)
 }
 
-fn marks(ground: &Ground<'_>, made: &[Stretch]) -> Vec<Mark> {
+fn marks<'a>(ground: &Ground<'_>, made: impl Iterator<Item = &'a Stretch>) -> Vec<Mark> {
     let mark = |at, kind| Mark { at, kind };
     let corners = ground.needs.iter().map(|need| mark(need.at, Kind::Corner));
     let meets = ground
@@ -181,7 +245,7 @@ fn marks(ground: &Ground<'_>, made: &[Stretch]) -> Vec<Mark> {
         .meet
         .iter()
         .map(|meet| mark(meet.at, if meet.must { Kind::Must } else { Kind::Wish }));
-    let ends = made.iter().flat_map(|line| {
+    let ends = made.flat_map(|line| {
         let ends = [
             (line.seam.from, line.on_joint[0]),
             (line.seam.to, line.on_joint[1]),

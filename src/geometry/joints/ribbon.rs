@@ -6,7 +6,7 @@
 use super::curve::Curve;
 use super::ground::Ground;
 use super::plan::Plan;
-use super::sheet::Seam;
+use super::seam::Seam;
 use super::way::{self, Way, distance, is_near, narrow, rounded};
 use crate::geometry::outline::Outline;
 use crate::geometry::point::Point;

@@ -1,9 +1,11 @@
 //! How good a layout is, by the objective that stands at the top of the module.
 
+use super::cut::Stretch;
 use super::ground::{CLEAR, Ground, Need, REACH};
 use super::layout::{Break, Fault};
 use super::measure::Measured;
-use super::sheet::{Piece, Seam, Stretch};
+use super::seam::Seam;
+use super::sheet::Piece;
 use super::way::{self, is_near, narrow};
 use crate::geometry::point::Point;
 use crate::values::{Length, rounding};
@@ -146,6 +148,11 @@ impl Ground<'_> {
         score
     }
 
+    /// How many lines end on others where nothing goes on.
+    pub fn loose_ends(&self, lines: &[Stretch]) -> usize {
+        self.ends_in_panels(lines).count()
+    }
+
     /// How many places have no joint that needs one.
     pub fn unrelieved(&self, lines: &[Stretch]) -> i64 {
         let corners = self
@@ -194,8 +201,7 @@ impl Ground<'_> {
             && place.x <= thing.high.x + REACH
             && thing.low.y - REACH <= place.y
             && place.y <= thing.high.y + REACH
-            && super::sheet::edges(&thing.ring)
-                .any(|(edge, to)| edge.seam(to).is_near(place, REACH))
+            && super::seam::edges(&thing.ring).any(|(edge, to)| edge.seam(to).is_near(place, REACH))
     }
 
     /// How near a line passes a corner that it does not run to.
@@ -239,7 +245,7 @@ impl Ground<'_> {
     }
 
     /// Ends of lines on other lines, where nothing goes on.
-    fn ends_in_panels<'s>(&self, lines: &'s [Stretch]) -> impl Iterator<Item = Point> + 's {
+    pub fn ends_in_panels<'s>(&self, lines: &'s [Stretch]) -> impl Iterator<Item = Point> + 's {
         let _ = self;
         lines.iter().enumerate().flat_map(move |(number, line)| {
             let both = [

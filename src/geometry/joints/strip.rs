@@ -84,8 +84,11 @@ pub(super) fn cuts(
     let sets = cuts::candidates(
         strip.long,
         &inner,
-        least.max(if strip.is_closed { 2 } else { 1 }),
-        least + finer,
+        longest,
+        (
+            least.max(if strip.is_closed { 2 } else { 1 }),
+            least + finer,
+        ),
     );
     let judged = sets.into_iter().map(|mut set| {
         if strip.is_closed {

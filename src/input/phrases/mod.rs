@@ -1,6 +1,7 @@
 //! Short phrases that mean a value: `7 hours per 100 ft`, `4 in of crushed stone`, `markup 25%`.
 
 mod adjust;
+mod air;
 mod at_joints;
 mod base;
 mod begun;
@@ -49,6 +50,7 @@ mod thickness;
 mod week;
 
 pub use adjust::Adjust;
+pub use air::Air;
 pub use at_joints::SteelAtJoints;
 pub use base::BasePhrase;
 pub use begun::Begun;

@@ -11,10 +11,11 @@ use super::{List, Parts, Policies, Section, whole};
 use crate::input::book::{Among, Curing, ItemKey, Purpose, Role};
 use crate::input::job::{Slab, Takeoff};
 use crate::reading::At;
+use crate::trade::curing::season;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities, works};
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::Quantity;
-use crate::values::{Amount, Length, Unit};
+use crate::values::{Amount, Day, Length, Unit};
 
 /// What purposes take that slabs have something of.
 pub(super) fn of_slabs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
@@ -157,6 +158,8 @@ fn built_in(of: Among, list: &List<'_>) -> Vec<Purpose> {
 /// How much a slab has of what a purpose goes by.
 fn of_slab(role: Role, slab: &Slab, found: &SlabQuantities, by: Policies<'_>) -> Option<Quantity> {
     let cures = |way| slab.curing.value == way;
+    let day = by.pours.get(slab.placement);
+    let is_cold = |day: &Day| season::is_cold(slab, *day, by.cure, by.rules);
     match role {
         Role::Chairs => chairs(found, by),
         Role::TieWire => Some(tie_wire(&slab.key, found.crossings.as_ref()?, by)),
@@ -173,6 +176,7 @@ fn of_slab(role: Role, slab: &Slab, found: &SlabQuantities, by: Policies<'_>) ->
             Some(Quantity::by(rule, "curing compound", Unit::Gallon, term))
         }
         Role::CuringCover if cures(Curing::Cover) => Some(found.area.clone()),
+        Role::Blankets => day.is_some_and(is_cold).then(|| found.area.clone()),
         Role::VaporRetarder => found.retarder.clone(),
         Role::CuringCompound
         | Role::CuringCover

@@ -40,16 +40,19 @@ fn a_slab_is_held_one_way_only() {
 }
 
 #[test]
-fn dowels_are_held_against_the_table_from_five_inches_up() {
+fn dowels_are_held_against_the_table_from_five_inches_up_where_trucks_cross() {
     let doweled = |kind: &str, thickness: &str| {
         pinned(&format!(
-            "dowels: {kind}, thickness: {thickness}, edges: {{north: doweled existing concrete}}"
+            "carries: trucks, dowels: {kind}, thickness: {thickness}, edges: {{north: doweled existing concrete}}"
         ))
     };
     doweled("smooth", "5 in").silent("light-dowels");
     doweled("smooth at 13 in", "5 in").says("light-dowels", "`13 in` apart", "Table 12-8");
-    doweled("thin", "5 in").says("light-dowels", "are `1/2 in`", "lie outside that table");
+    doweled("thin", "5 in").says("light-dowels", "are `1/2 in`", "airfield");
     doweled("thin", "4 in").silent("light-dowels");
+    doweled("thin", "5 in")
+        .job("carries: trucks", "carries: cars")
+        .silent("light-dowels");
 }
 
 #[test]

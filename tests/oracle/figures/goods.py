@@ -154,6 +154,9 @@ class Goods:
         sprayed = [self.left("curing compound", s, (s.area + s.face) / coverage) for s in way("compound")]
         self.role("curing compound", "curing compound", sprayed)
         self.role("curing cover", "curing cover", [self.left("curing cover", s, s.area) for s in way("cover")])
+        if "blankets" in self.book["use"]:
+            cold = [self.left("blankets", s, s.area) for s in self.slabs if self.freezes(s)]
+            self.role("blankets", "insulated blankets", cold)
 
     def fiber(self):
         for order in self.orders:

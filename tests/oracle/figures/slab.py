@@ -11,6 +11,8 @@ STRIP = {"house", "existing concrete", "doweled existing concrete", "curb", "iso
 FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead", "keyed bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
 USUAL |= {"corner bars", "steel at joints", "allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
+USUAL |= {"carries", "inside"}
+INSIDE = {"garage", "basement", "workshop"}  # kinds with a roof and walls
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
 SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall", "lower", "levels", "meets"}
 COMPASS = ("north", "east", "south", "west")
@@ -80,6 +82,14 @@ class Slab:
     def is_step(self):
         """Formed and finished as one piece of work."""
         return self.kind == "step" and "steps" not in self.own
+
+    @property
+    def inside(self):
+        """As it is said; else over a vapor retarder, or by its kind."""
+        said = self.value.get("inside")
+        if said is None:
+            return self.value.get("vapor retarder") == "yes" or bool(INSIDE & set(self.kind.lower().split()))
+        return said == "yes"
 
     @property
     def on_ground(self):

@@ -58,4 +58,6 @@ def job(seed):
     crew.ways(hands, shop, made)
     crew.plan(hands, made)
     crew.units(hands, shop)
-    return made, firm, shop, chance.features | also.features | steel.features | hands.features
+    setting = Chance(f"{seed} pour days")
+    crew.pours(setting, shop, firm, made)
+    return made, firm, shop, chance.features | also.features | steel.features | hands.features | setting.features

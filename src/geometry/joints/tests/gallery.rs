@@ -247,9 +247,9 @@ pub fn gallery() -> Vec<Slab> {
             "8 ft",
             cornered(&[
                 ("0 ft", "0 ft", "4 ft"),
-                ("20 ft", "0 ft", "5 ft"),
+                ("20 ft", "0 ft", "3 ft"),
                 ("20 ft", "12 ft", "-2 ft"),
-                ("0 ft", "12 ft", "5 ft"),
+                ("0 ft", "12 ft", "3 ft"),
             ]),
         ),
         slab(
@@ -281,6 +281,8 @@ pub fn gallery() -> Vec<Slab> {
             .boxed("8 in", "8 in", "3 ft", "3 ft"),
         slab("column in the middle", "12 ft", rectangle("24 ft", "24 ft"))
             .solid(rectangle("16 in", "16 in").moved(at("11 ft 4 in", "11 ft 4 in"))),
+        slab("patio with a stoop", "10 ft", rectangle("24 ft", "14 ft"))
+            .solid(rectangle("6 ft", "4 ft").moved(at("8 ft", "10 ft"))),
         slab("trench drain", "12 ft", rectangle("36 ft", "24 ft")).boxed(
             "24 ft",
             "6 in",

@@ -2,3 +2,4 @@
 
 mod drawn;
 mod gallery;
+mod laws;

@@ -157,6 +157,8 @@ pub(super) fn slab(
         edges,
         boxes: Vec::new(),
         around: written.around.clone(),
+        carries: values.carries,
+        inside: values.inside,
         outline,
         outline_place: shape_place(&written.shaped.shape),
         width: written.shaped.shape.width(),

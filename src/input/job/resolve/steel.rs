@@ -76,7 +76,7 @@ pub(super) fn corner_bars(
     Ok(Some(CornerBars { bars, length }))
 }
 
-/// Class B is a rule for structural concrete: 2,500 psi or more (ACI 318-19 19.2.1.1, from memory).
+/// Class B is a rule for structural concrete: 2,500 psi or more (ACI 318-19 19.2.1.1, not read).
 fn strong_enough(
     bar: &str,
     stock: &BarStock,

@@ -231,6 +231,8 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "sawn" if slab.is_sawn() => {
                     format!("{} deep", slab.groove())
                 }
+                "carries" => slab.carries().name().to_owned(),
+                "inside" => if slab.is_inside() { "yes" } else { "no" }.to_owned(),
                 "fall" => format!("{} per ft", slab.falls.first()?.rise.value),
                 _ => return None,
             };

@@ -1,0 +1,319 @@
+//! How a joint cuts a piece: the same loop falls in two, two loops become one.
+//!
+//! So panels tile the slab by construction, whatever way joints run.
+
+use super::curve::Curve;
+use super::seam::{Beyond, Edge, NEAR, Seam, edges, heading, heading_at_end};
+use super::sheet::{Piece, doubled_area, ring_holds};
+use super::way::{self, Way, distance, narrow};
+use crate::geometry::point::Point;
+
+/// No joint is shorter: a millimetre.
+const SHORT: i64 = 1_000_000;
+/// The sine under which a joint runs along a side and not into the slab.
+const ALONG: i64 = way::ONE / 10_000;
+
+/// Where a joint meets the side of a piece.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Event {
+    pub far: i64,
+    pub ring: usize,
+    pub edge: usize,
+    pub at: Point,
+    pub is_corner: bool,
+    /// Whether the piece lies ahead of here along the joint, and behind.
+    pub ahead: bool,
+    pub behind: bool,
+}
+
+/// A stretch of joint across one piece, and whether its ends lie on other joints.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Stretch {
+    pub seam: Seam,
+    pub on_joint: [bool; 2],
+}
+
+impl Piece {
+    /// The pieces that a joint leaves of this one; what it cuts is added to `made`.
+    pub fn cut(self, seam: &Seam, made: &mut Vec<Stretch>, left: &mut Vec<Self>) {
+        let mut open = vec![self];
+        while let Some(piece) = open.pop() {
+            match piece.first_stretch(seam) {
+                None => left.push(piece),
+                Some((start, end)) => {
+                    let on = |event: &Event| {
+                        let ring = &piece.loops[event.ring];
+                        let before = ring[(event.edge + ring.len() - 1) % ring.len()];
+                        ring[event.edge].beyond == Beyond::Joint
+                            && (!event.is_corner || before.beyond == Beyond::Joint)
+                    };
+                    made.push(Stretch {
+                        seam: seam.part(start.at, end.at),
+                        on_joint: [on(&start), on(&end)],
+                    });
+                    piece.split(start, end, seam, &mut open);
+                }
+            }
+        }
+    }
+
+    /// Where a line from a place on the rim, or from beyond, first enters this piece, and where it leaves.
+    pub fn first_crossing(&self, seam: &Seam) -> Option<Stretch> {
+        self.first_stretch(seam).map(|(start, end)| Stretch {
+            seam: seam.part(start.at, end.at),
+            on_joint: [false; 2],
+        })
+    }
+
+    fn first_stretch(&self, seam: &Seam) -> Option<(Event, Event)> {
+        self.paired(seam).first().copied()
+    }
+
+    /// Where a joint enters the piece and where it leaves it, each time.
+    fn paired(&self, seam: &Seam) -> Vec<(Event, Event)> {
+        let mut pairs = Vec::new();
+        if !self.may_meet(seam) {
+            return pairs;
+        }
+        let events = self.events(seam);
+        let mut rest = &events[..];
+        let mut before: &[Event] = &[];
+        while let Some(first) = rest.first() {
+            let many = rest
+                .iter()
+                .take_while(|e| e.far <= first.far + 4 * NEAR)
+                .count();
+            let (here, after) = rest.split_at(many);
+            let start = before.iter().find(|event| event.ahead);
+            let end = here.iter().find(|event| event.behind);
+            if let (Some(start), Some(end)) = (start, end)
+                && SHORT < end.far - start.far
+            {
+                pairs.push((*start, *end));
+            }
+            (before, rest) = (here, after);
+        }
+        pairs
+    }
+
+    /// All the stretches a joint would have here, none of them cut.
+    pub fn stretches(&self, seam: &Seam) -> Vec<Seam> {
+        let pairs = self.paired(seam);
+        pairs
+            .iter()
+            .map(|pair| seam.part(pair.0.at, pair.1.at))
+            .collect()
+    }
+
+    /// All meetings with the sides, along the joint.
+    pub(super) fn events(&self, seam: &Seam) -> Vec<Event> {
+        let way = seam.way;
+        let long = way.along(seam.to - seam.from);
+        // Positive to the left of a straight joint, within the circle of a curved one.
+        let off = |place: Point| match &seam.curve {
+            None => way.aside(place - seam.from),
+            Some(curve) => curve.radius - distance(curve.center, place),
+        };
+        let mut found = Vec::new();
+        let mut take = |ring: usize, edge: usize, at: Point, out: Way, into: Option<Way>| {
+            let far = way.along(at - seam.from);
+            let beside = seam.curve.is_some_and(|curve| {
+                NEAR < off(at).abs()
+                    || !curve.holds(seam.from, seam.to, at) && NEAR < far && far < long - NEAR
+            });
+            if far < -NEAR || long + NEAR < far || beside {
+                return;
+            }
+            let heading = match &seam.curve {
+                None => way,
+                Some(curve) => match curve.heading(at) {
+                    Some(heading) => heading,
+                    None => return,
+                },
+            };
+            let back = into.unwrap_or(out).back();
+            found.push(Event {
+                far,
+                ring,
+                edge,
+                at,
+                is_corner: into.is_some(),
+                ahead: between(out, back, heading),
+                behind: between(out, back, heading.back()),
+            });
+        };
+        for (number, ring) in self.loops.iter().enumerate() {
+            let mut here = off(ring[0].at);
+            for (index, (edge, to)) in edges(ring).enumerate() {
+                let there = off(to);
+                let (on, next_on) = (here.abs() <= NEAR, there.abs() <= NEAR);
+                if on {
+                    let before = (index + ring.len() - 1) % ring.len();
+                    let into = heading_at_end(ring, before);
+                    if let (Some(out), Some(into)) = (heading(edge), into) {
+                        take(number, index, edge.at, out, Some(into));
+                    }
+                }
+                if edge.curve.is_none() && seam.curve.is_none() {
+                    if !on && !next_on && (here < 0) != (there < 0) {
+                        let (a, b) = (i128::from(here), i128::from(there));
+                        let part = |from: i64, to: i64| {
+                            if to == from {
+                                return from;
+                            }
+                            let run = i128::from(to - from) * a;
+                            from + narrow(way::rounded(run * (a - b).signum(), (a - b).abs()))
+                        };
+                        let at = Point::new(part(edge.at.x, to.x), part(edge.at.y, to.y));
+                        if let Some(out) = heading(edge) {
+                            take(number, index, at, out, None);
+                        }
+                    }
+                } else {
+                    for at in meetings(edge, to, seam, way) {
+                        let clear = NEAR < distance(at, edge.at) && NEAR < distance(at, to);
+                        let out = edge.curve.map_or_else(|| heading(edge), |c| c.heading(at));
+                        if let (true, Some(out)) = (clear, out) {
+                            take(number, index, at, out, None);
+                        }
+                    }
+                }
+                here = there;
+            }
+        }
+        found.sort_by_key(|event| event.far);
+        found
+    }
+
+    /// Joins two places of the rim; the parts go to `open`.
+    fn split(mut self, start: Event, end: Event, seam: &Seam, open: &mut Vec<Self>) {
+        let (from, to) = self.corners_at(start, end);
+        let joint = |at, curve, way| Edge {
+            at,
+            curve,
+            beyond: Beyond::Joint,
+            way,
+        };
+        let there = joint(start.at, seam.curve, seam.way);
+        let back = joint(end.at, seam.curve.map(Curve::reversed), seam.way.back());
+        if start.ring != end.ring {
+            let (first, second) = (start.ring.min(end.ring), start.ring.max(end.ring));
+            let one = self.loops[start.ring].clone();
+            let other = self.loops[end.ring].clone();
+            let mut merged: Vec<Edge> = around(&one, from, from).collect();
+            merged.push(there);
+            merged.extend(around(&other, to, to));
+            merged.push(back);
+            self.loops.remove(second);
+            self.loops[first] = merged;
+            open.push(Self::new(self.loops));
+            return;
+        }
+        let ring = self.loops.remove(start.ring);
+        let mut one: Vec<Edge> = around(&ring, from, to).collect();
+        one.push(back);
+        let mut other: Vec<Edge> = around(&ring, to, from).collect();
+        other.push(there);
+        if start.ring == 0 {
+            let (mut inner, mut outer) = (vec![one], vec![other]);
+            for hole in self.loops {
+                let in_one = ring_holds(&inner[0], hole[0].at);
+                if in_one { &mut inner } else { &mut outer }.push(hole);
+            }
+            open.extend([Self::new(inner), Self::new(outer)]);
+            return;
+        }
+        // Two ends on one opening: what lies between them and its hollow side falls off.
+        let (solid, hollow) = if 0 < doubled_area(&one) {
+            (one, other)
+        } else {
+            (other, one)
+        };
+        let (within, mut rest): (Vec<_>, Vec<_>) = self
+            .loops
+            .drain(1..)
+            .partition(|hole| ring_holds(&solid, hole[0].at));
+        let mut own = vec![solid];
+        own.extend(within);
+        rest.push(hollow);
+        self.loops.extend(rest);
+        open.extend([Self::new(own), Self::new(self.loops)]);
+    }
+
+    /// The numbers of the corners at both ends, which are made where there are none.
+    pub(super) fn corners_at(&mut self, start: Event, end: Event) -> (usize, usize) {
+        let place = |event: &Event| {
+            let begin = self.loops[event.ring][event.edge].at;
+            (
+                event.edge,
+                !event.is_corner,
+                begin.distance_squared(event.at),
+            )
+        };
+        let start_is_later = place(&end) < place(&start);
+        let (first, later) = if start_is_later {
+            (end, start)
+        } else {
+            (start, end)
+        };
+        // The later one first, so that the number of the earlier stays true.
+        let mut after = self.corner_at(later);
+        let before = self.corner_at(first);
+        if start.ring == end.ring && !first.is_corner {
+            after += 1;
+        }
+        if start_is_later {
+            (after, before)
+        } else {
+            (before, after)
+        }
+    }
+
+    fn corner_at(&mut self, event: Event) -> usize {
+        let ring = &mut self.loops[event.ring];
+        if event.is_corner {
+            return event.edge;
+        }
+        let edge = ring[event.edge];
+        ring.insert(
+            event.edge + 1,
+            Edge {
+                at: event.at,
+                ..edge
+            },
+        );
+        event.edge + 1
+    }
+}
+
+/// Edges from one corner on to another, once around when they are one.
+pub(super) fn around(ring: &[Edge], from: usize, to: usize) -> impl Iterator<Item = Edge> + '_ {
+    let many = (to + ring.len() - from - 1) % ring.len() + 1;
+    ring.iter().cycle().skip(from).take(many).copied()
+}
+
+/// Whether a way lies truly between two others, counted to the left from the first.
+fn between(first: Way, last: Way, way: Way) -> bool {
+    if 0 <= first.sine(last) {
+        ALONG < first.sine(way) && ALONG < way.sine(last)
+    } else {
+        !(-ALONG <= last.sine(way) && -ALONG <= way.sine(first))
+    }
+}
+
+fn meetings(edge: &Edge, to: Point, seam: &Seam, way: Way) -> Vec<Point> {
+    let met = match (&edge.curve, &seam.curve) {
+        (Some(curve), None) => curve.met_by(seam.from, way),
+        (None, Some(curve)) => curve.met_by(edge.at, edge.way),
+        (Some(one), Some(other)) => one.met_by_circle(other),
+        (None, None) => None,
+    };
+    let on_edge = |at: &Point| match &edge.curve {
+        Some(curve) => curve.holds(edge.at, to, *at),
+        None => {
+            let far = edge.way.along(*at - edge.at);
+            0 <= far && far <= edge.way.along(to - edge.at)
+        }
+    };
+    met.into_iter().flatten().filter(on_edge).collect()
+}

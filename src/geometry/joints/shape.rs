@@ -1,0 +1,263 @@
+//! A panel of any shape divided: every way of cutting is cut and judged.
+
+use super::cut::Stretch;
+use super::cuts;
+use super::grid::{self, Kind, Mark};
+use super::ground::{CLEAR, Ground, REACH};
+use super::measure::{directions, extent};
+use super::score::Score;
+use super::seam::Seam;
+use super::sheet::Piece;
+use super::way::{Way, is_near};
+use crate::geometry::point::Point;
+
+/// More parts than needed that are tried, beside those nearest to square.
+const FINER: i64 = 2;
+
+/// One direction of the shape, and how far it reaches along that and aside of it.
+#[derive(Clone, Copy)]
+struct Frame {
+    way: Way,
+    low: Point,
+    high: Point,
+}
+
+struct Trial<'a> {
+    ground: &'a Ground<'a>,
+    piece: &'a Piece,
+    marks: &'a [Mark],
+    best: Option<(Score, Vec<Piece>, Vec<Stretch>)>,
+}
+
+/// Evenly both ways along each of its sides; in strips that are each divided by themselves; and along
+/// the best of its sides through corners and marks.
+pub(super) fn divided(
+    ground: &Ground<'_>,
+    piece: &Piece,
+    marks: &[Mark],
+) -> Option<(Vec<Piece>, Vec<Stretch>)> {
+    let ring = &piece.loops[0];
+    let mut trial = Trial {
+        ground,
+        piece,
+        marks,
+        best: None,
+    };
+    let mut first: Option<(Score, Frame, [usize; 2])> = None;
+    for way in directions(ring) {
+        let (low, high) = extent(ring, way);
+        let frame = Frame { way, low, high };
+        let (columns, rows) = (
+            trial.even(frame.wide(), frame.tall()),
+            trial.even(frame.tall(), frame.wide()),
+        );
+        for (a, column) in columns.iter().enumerate() {
+            for (b, row) in rows.iter().enumerate() {
+                let score = trial.tried(frame.lines(column, row));
+                if first.as_ref().is_none_or(|first| score < first.0) {
+                    first = Some((score, frame, [a, b]));
+                }
+            }
+        }
+        for column in &columns {
+            trial.strips(&frame.lines(column, &[]), way);
+        }
+        for row in &rows {
+            trial.strips(&frame.lines(&[], row), way);
+        }
+    }
+    if let Some((_, frame, chosen)) = first {
+        trial.through(frame, chosen);
+    }
+    let (_, pieces, made) = trial.best?;
+    (!made.is_empty()).then_some((pieces, made))
+}
+
+impl Frame {
+    fn wide(&self) -> i64 {
+        self.high.x - self.low.x
+    }
+
+    fn tall(&self) -> i64 {
+        self.high.y - self.low.y
+    }
+
+    fn lines(&self, columns: &[i64], rows: &[i64]) -> Vec<Seam> {
+        let place = |x: i64, y: i64| self.way.left().from(self.way.from(Point::default(), x), y);
+        let (low, high) = (self.low, self.high);
+        let column = |cut: &i64| {
+            let x = low.x + cut;
+            Seam::straight(place(x, low.y - CLEAR), place(x, high.y + CLEAR))
+        };
+        let row = |cut: &i64| {
+            let y = low.y + cut;
+            Seam::straight(place(low.x - CLEAR, y), place(high.x + CLEAR, y))
+        };
+        columns
+            .iter()
+            .map(column)
+            .chain(rows.iter().map(row))
+            .collect()
+    }
+}
+
+impl Trial<'_> {
+    /// As few parts as the limit allows, some more, and so many as are nearest to square.
+    fn even(&self, long: i64, across: i64) -> Vec<Vec<i64>> {
+        let least = (long - 20_000).div_euclid(self.ground.longest) + 1;
+        let more = if across.min(long) < self.ground.narrow {
+            0
+        } else {
+            FINER
+        };
+        let square = (long + across / 2) / across.max(1);
+        let counts = (least..=least + more).chain((least + more < square).then_some(square));
+        counts.map(|parts| cuts::even(long, parts)).collect()
+    }
+
+    fn tried(&mut self, seams: Vec<Seam>) -> Score {
+        let (pieces, made) = grid::cut(self.piece, &seams);
+        self.judged(pieces, made)
+    }
+
+    fn judged(&mut self, pieces: Vec<Piece>, made: Vec<Stretch>) -> Score {
+        let score = judged(self.ground, self.piece, (&pieces, &made), self.marks);
+        if self.best.as_ref().is_none_or(|best| score < best.0) {
+            self.best = Some((score, pieces, made));
+        }
+        score
+    }
+
+    /// Strips between these lines, each cut across into as many parts as suit it.
+    fn strips(&mut self, lines: &[Seam], way: Way) {
+        let (strips, mut made) = grid::cut(self.piece, lines);
+        let is_row = lines
+            .first()
+            .is_some_and(|line| line.way.sine(way).abs() < line.way.cosine(way).abs());
+        let mut pieces = Vec::new();
+        for strip in strips {
+            let ring = &strip.loops[0];
+            let (low, high) = extent(ring, way);
+            let frame = Frame { way, low, high };
+            let (long, across) = if is_row {
+                (frame.wide(), frame.tall())
+            } else {
+                (frame.tall(), frame.wide())
+            };
+            let mut sets = self.even(long, across);
+            sets.insert(0, Vec::new());
+            let tried = sets.iter().map(|set| {
+                let seams = if is_row {
+                    frame.lines(set, &[])
+                } else {
+                    frame.lines(&[], set)
+                };
+                let (parts, joints) = grid::cut(&strip, &seams);
+                let mut score = Score::default();
+                for part in &parts {
+                    score += self.ground.of_panel(&self.ground.measured(part));
+                }
+                let long: i64 = joints.iter().map(|joint| joint.seam.length()).sum();
+                score.cost += long / 1_000_000;
+                (score, parts, joints)
+            });
+            if let Some((_, parts, joints)) = tried.min_by_key(|tried| tried.0) {
+                pieces.extend(parts);
+                made.extend(joints);
+            }
+        }
+        self.judged(pieces, made);
+    }
+
+    /// Through corners and marks, one way after the other.
+    fn through(&mut self, frame: Frame, chosen: [usize; 2]) {
+        let corners = self.piece.loops[0].iter().map(|edge| edge.at);
+        let all: Vec<Point> = corners
+            .chain(self.marks.iter().map(|mark| mark.at))
+            .collect();
+        let places = |of: &dyn Fn(Point) -> i64, long: i64| {
+            let far = all.iter().map(|at| of(*at));
+            let mut places: Vec<i64> = far
+                .filter(|far| REACH < *far && *far < long - REACH)
+                .collect();
+            places.sort_unstable();
+            places.dedup_by(|a, b| *a - *b <= REACH);
+            places
+        };
+        let at = [
+            places(&|at| frame.way.along(at) - frame.low.x, frame.wide()),
+            places(&|at| frame.way.aside(at) - frame.low.y, frame.tall()),
+        ];
+        let even = [
+            self.even(frame.wide(), frame.tall()),
+            self.even(frame.tall(), frame.wide()),
+        ];
+        let mut kept = [even[0][chosen[0]].clone(), even[1][chosen[1]].clone()];
+        let mut least = self.tried(frame.lines(&kept[0], &kept[1]));
+        for turn in 0..2 {
+            if at[turn].is_empty() {
+                continue;
+            }
+            let long = [frame.wide(), frame.tall()][turn];
+            let parts = i64::try_from(even[turn][chosen[turn]].len()).unwrap_or(0) + 1;
+            for set in cuts::candidates(
+                long,
+                &at[turn],
+                self.ground.longest,
+                ((parts - 1).max(1), parts),
+            ) {
+                let mut tried = kept.clone();
+                tried[turn] = set;
+                let score = self.tried(frame.lines(&tried[0], &tried[1]));
+                if score < least {
+                    (least, kept) = (score, tried);
+                }
+            }
+        }
+    }
+}
+
+fn judged(
+    ground: &Ground<'_>,
+    piece: &Piece,
+    (pieces, made): (&[Piece], &[Stretch]),
+    marks: &[Mark],
+) -> Score {
+    let mut score = Score::default();
+    for panel in pieces {
+        score += ground.of_panel(&ground.measured(panel));
+    }
+    let lines = super::plan::merged(made.to_vec());
+    let mut cost: i64 = lines.iter().map(|line| line.seam.length()).sum();
+    let ends = || {
+        lines.iter().flat_map(|line| {
+            [
+                (line.seam.from, line.on_joint[0]),
+                (line.seam.to, line.on_joint[1]),
+            ]
+        })
+    };
+    for mark in marks {
+        let met = ends().any(|(end, _)| is_near(end, mark.at, REACH));
+        match mark.kind {
+            _ if met => {}
+            Kind::Corner => {}
+            Kind::End => cost += ground.spacing,
+            Kind::Must => score.hard += 1,
+            Kind::Wish => cost += ground.spacing / 2,
+        }
+    }
+    score.cracks += ground.passed(&lines);
+    for end in ground.ends_in_panels(&lines) {
+        let is_met = marks.iter().any(|mark| is_near(mark.at, end, REACH));
+        // Beyond the rim of this part another joint may yet go on.
+        let is_outer = grid::is_on(piece, end);
+        cost += match (is_met, is_outer) {
+            (true, _) => 0,
+            (false, true) => ground.spacing / 2,
+            (false, false) => ground.spacing,
+        };
+    }
+    score.cost += cost / 1_000_000;
+    score
+}
