@@ -12,6 +12,7 @@ mod border;
 mod box_load;
 mod box_place;
 mod by_the_bag;
+mod chair_height;
 mod cheaper_order;
 mod closed_day;
 mod closing_error;
@@ -36,6 +37,7 @@ mod index_tells;
 mod isolation;
 mod layout;
 mod margin;
+mod meets;
 mod mesh_roll;
 mod minimum;
 mod narrow_gate;
@@ -71,6 +73,7 @@ mod two_mixes;
 mod unrated;
 mod vehicle;
 mod visits;
+mod warped;
 mod weather;
 
 use std::sync::Arc;
@@ -170,12 +173,15 @@ const QUESTIONS: &[Ask] = &[
     colors::ask,
     aggregate::ask,
     steel_room::ask,
+    chair_height::ask,
     thin_slab::ask,
     vehicle::ask,
     mesh_roll::ask,
     isolation::ask,
     from_house::ask,
+    warped::ask,
     siding::ask,
+    meets::ask,
     public_walk::ask,
     ramp::ask,
     box_load::ask,

@@ -13,7 +13,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         let steps = slab.sections.steps.as_ref()?;
         let concrete = measured.steps.as_ref()?.concrete.as_ref()?;
         let risers = steps.risers.value;
-        (LONG <= risers && !slab.sections.is_stoop()).then(|| {
+        (LONG <= risers && !slab.sections.is_stoop() && steps.bottom.is_none()).then(|| {
             let message = format!(
                 "the {risers} steps of `{}` are counted solid down to their foot, `{}`",
                 slab.key,
@@ -22,7 +22,8 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             Problem::new("solid-steps", message)
                 .at(steps.risers.place)
                 .help(format!(
-                    "where they lie on a slope the ground takes the place of the most of it: `set` the concrete of the steps, with your reason ({})",
+                    "where they lie on a slope the ground takes the place of the most of it: say how thick they are below each tread, more than the {} of a riser, `bottom: 12 in thick`; else `bottom: level` ({})",
+                    steps.rise.value,
                     Source::PRACTICE
                 ))
         })

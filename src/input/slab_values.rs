@@ -3,7 +3,8 @@
 use crate::input::book::Curing;
 use crate::input::job::Carries;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, Falls, Sawn, Thickness,
+    BarsPhrase, BasePhrase, BorderPhrase, CornerBarsPhrase, DowelsPhrase, Falls, Sawn,
+    SteelAtJoints, Thickness,
 };
 use crate::input::sections::Thickened;
 use crate::reading::At;
@@ -22,11 +23,15 @@ keys! {
         bars: Option<At<BarsPhrase>> = "bars", else "none",
             "both ways; or each by itself, `no. 4 at 12 in east-west and no. 3 at 18 in north-south`",
             "no. 3 at 18 in";
+        corner_bars: Option<At<CornerBarsPhrase>> = "corner bars", else "the business's, where it has bars",
+            "across every corner that turns into it", "2 no. 4, 4 ft long";
         mesh: Option<At<String>> = "mesh" as "style", else "none", "welded wire", "6x6 W1.4/W1.4";
         dowels: Option<At<DowelsPhrase>> = "dowels", else "the book's only smooth kind",
             "across its doweled edges", "smooth at 24 in";
         ties: Option<At<DowelsPhrase>> = "ties", else "the book's only deformed kind",
             "across its tied edges", "no. 4 ties";
+        steel_at_joints: Option<At<SteelAtJoints>> = "steel at joints" as "word", else "the business's",
+            "whether its bars and mesh run through its joints: through, every other or cut", "cut";
         fiber: Option<At<String>> = "fiber" as "name", else "none", "a fiber of the price book", "micro";
         finish: Option<At<String>> = "finish" as "name", else "broom", "of the surface", "broom";
         border: Option<At<BorderPhrase>> = "border", else "none",

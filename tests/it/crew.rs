@@ -19,7 +19,10 @@ fn offer(slab: &str, more: &str, book: &[(&str, &str)]) -> Offer {
 
 /// The business with another line or two about its crew.
 fn crew(says: &str) -> String {
-    with(BUSINESS, &[("  people: 3\n", &format!("  people: 3\n  {says}\n"))])
+    with(
+        BUSINESS,
+        &[("  people: 3\n", &format!("  people: 3\n  {says}\n"))],
+    )
 }
 
 /// The same job where days are counted in one sum.
@@ -103,13 +106,28 @@ fn what_fits_on_one_day_shares_it_and_a_night_lies_where_concrete_or_an_inspecto
     case(BUSINESS, "", &apart);
     // With five people the forms are done when the pour still fits into the day.
     let five = with(BUSINESS, &[("people: 3", "people: 5")]);
-    let together = [("form and place", dec!(1), dec!(1)), ("strip", dec!(1), half)];
+    let together = [
+        ("form and place", dec!(1), dec!(1)),
+        ("strip", dec!(1), half),
+    ];
     case(&five, "", &together);
     // An inspector comes before concrete covers the forms, and asks for a night.
-    let inspected = [("form", dec!(1), half), ("place", dec!(1), half), ("strip", dec!(1), half)];
+    let inspected = [
+        ("form", dec!(1), half),
+        ("place", dec!(1), half),
+        ("strip", dec!(1), half),
+    ];
     case(&five, "permit: customer", &inspected);
     case(&five, "permit: none", &together);
-    let night = |word: &str| with(&five, &[("people: 5", &format!("people: 5\n  night before a pour: {word}"))]);
+    let night = |word: &str| {
+        with(
+            &five,
+            &[(
+                "people: 5",
+                &format!("people: 5\n  night before a pour: {word}"),
+            )],
+        )
+    };
     case(&night("always"), "", &inspected);
     case(&night("never"), "permit: customer", &together);
 }
@@ -120,20 +138,34 @@ fn a_pour_is_one_day_however_long_and_is_not_begun_where_it_does_not_fit() {
     let offer = offer(PLAIN, long, &[]);
     assert_eq!(value(&offer, "trips to place"), dec!(1));
     assert_eq!(value(&offer, "days to place"), dec!(3));
-    let names: Vec<String> = offer.quoted().needs.crew.stretches.iter().map(|one| one.name.clone()).collect();
+    let names: Vec<String> = offer
+        .quoted()
+        .needs
+        .crew
+        .stretches
+        .iter()
+        .map(|one| one.name.clone())
+        .collect();
     assert_eq!(names, ["form", "place", "strip"]);
 }
 
 #[test]
 fn lids_on_order_are_set_on_a_visit_of_their_own_or_when_the_crew_strips() {
-    let slab = "boxes: [valve box 12 x 18: {at: 6 ft from west and 6 ft from south, lid: on order}]";
+    let slab =
+        "boxes: [valve box 12 x 18: {at: 6 ft from west and 6 ft from south, lid: on order}]";
     let last = |business: &str| {
         let offer = desk(&text(slab, ""), business, RIVER_ROAD).offer();
         let crew = &offer.quoted().needs.crew;
-        (crew.stretches.last().unwrap().name.clone(), crew.returns.is_some())
+        (
+            crew.stretches.last().unwrap().name.clone(),
+            crew.returns.is_some(),
+        )
     };
     assert_eq!(last(BUSINESS), ("set lids".to_owned(), true));
-    assert_eq!(last(&crew("set lids: when we strip")), ("strip and set lids".to_owned(), false));
+    assert_eq!(
+        last(&crew("set lids: when we strip")),
+        ("strip and set lids".to_owned(), false)
+    );
 }
 
 #[test]
@@ -143,9 +175,15 @@ fn a_finish_is_washed_on_the_visit_that_strips_and_a_sealer_waits_for_its_day() 
         let stretches = offer.quoted().needs.crew.stretches.iter();
         stretches.map(|one| one.name.clone()).collect()
     };
-    assert_eq!(names("")[1..], ["place", "strip and finish", "seal on day 28"]);
+    assert_eq!(
+        names("")[1..],
+        ["place", "strip and finish", "seal on day 28"]
+    );
     // Trips that are planned are for the work alone.
-    assert_eq!(names("trips: 4")[1..], ["place", "strip", "finish", "seal on day 28"]);
+    assert_eq!(
+        names("trips: 4")[1..],
+        ["place", "strip", "finish", "seal on day 28"]
+    );
 }
 
 #[test]
@@ -157,12 +195,22 @@ fn pours_of_several_days_have_blocks_of_their_own_and_all_forms_before_the_first
     let names: Vec<&str> = crew.stretches.iter().map(|one| one.name.as_str()).collect();
     assert_eq!(
         names,
-        ["form and place pour 1", "strip pour 1 and place pour 2", "strip pour 2"]
+        [
+            "form and place pour 1",
+            "strip pour 1 and place pour 2",
+            "strip pour 2"
+        ]
     );
     let hours = |name: &str| value(&offer, &format!("hours to {name}"));
     let strip = value(&offer, "cure, strip and clean hours");
-    assert_eq!((hours("strip pour 1") + hours("strip pour 2")).round_dp(9), strip.round_dp(9));
-    assert_eq!(hours("strip pour 1").round_dp(9), (hours("strip pour 2") * dec!(2)).round_dp(9));
+    assert_eq!(
+        (hours("strip pour 1") + hours("strip pour 2")).round_dp(9),
+        strip.round_dp(9)
+    );
+    assert_eq!(
+        hours("strip pour 1").round_dp(9),
+        (hours("strip pour 2") * dec!(2)).round_dp(9)
+    );
 }
 
 #[test]
@@ -186,30 +234,47 @@ fn planned_trips_are_spread_over_the_stages_by_their_hours() {
 fn days(business: &str, slab: &str, more: &str) -> String {
     let desk = desk(&text(slab, more), business, RIVER_ROAD);
     let lines = desk.view().when_we_come;
-    let lines = lines.iter().map(|line| format!("{}{}{}", line.before, line.strong, line.after));
-    lines.collect::<Vec<_>>()[1..].join(" ").replace(" Rain or frost may move a day, not the price.", "")
+    let lines = lines
+        .iter()
+        .map(|line| format!("{}{}{}", line.before, line.strong, line.after));
+    lines.collect::<Vec<_>>()[1..]
+        .join(" ")
+        .replace(" Rain or frost may move a day, not the price.", "")
 }
 
 #[test]
 fn the_customer_reads_the_days_that_are_charged() {
     let charged = value(&offer(PLAIN, "", &[]), "crew days");
     assert_eq!(charged, dec!(2.5));
-    let plain = "2½ working days on 3 days: 1 to form, 1 to pour, then half a day to take off the forms.";
+    let plain =
+        "2½ working days on 3 days: 1 to form, 1 to pour, then half a day to take off the forms.";
     assert_eq!(days(BUSINESS, PLAIN, ""), plain);
     // Whatever the number of trips.
     let fixed = "set: {trips: {to: 3, because: rain}}\nprice: 9000.00";
     assert_eq!(days(BUSINESS, PLAIN, fixed), plain);
     // What the owner sets is told in one number.
     let set = |what: &str| days(BUSINESS, PLAIN, &format!("set: {{{what}}}"));
-    assert_eq!(set("labor: {to: 24, because: a day}"), "1 working day at your house.");
-    assert_eq!(set("crew days: {to: 4.5, because: hard}"), "5 working days at your house.");
+    assert_eq!(
+        set("labor: {to: 24, because: a day}"),
+        "1 working day at your house."
+    );
+    assert_eq!(
+        set("crew days: {to: 4.5, because: hard}"),
+        "5 working days at your house."
+    );
     let in_one = days(&crew("count days: by the job"), PLAIN, "");
     assert_eq!(in_one, "2 working days at your house.");
     let sealed = format!("{plain} Then one visit to seal it, 28 days after the pour.");
     assert_eq!(days(BUSINESS, SEALED, ""), sealed);
-    let quarter = with(BUSINESS, &[("round days up to: 1/2", "round days up to: 1/4")]);
+    let quarter = with(
+        BUSINESS,
+        &[("round days up to: 1/2", "round days up to: 1/4")],
+    );
     let quarter = days(&quarter, PLAIN, "");
-    assert!(quarter.starts_with("2½ working days on 3 days"), "{quarter}");
+    assert!(
+        quarter.starts_with("2½ working days on 3 days"),
+        "{quarter}"
+    );
 }
 
 #[test]
@@ -230,7 +295,10 @@ fn the_start_is_on_working_days_before_the_pour_that_is_set() {
         "Start between May 29 and June 9, 2026; the pour is on June 15."
     );
     // 35 days after the quote, and 11 days wide: June 8 to June 19, a holiday.
-    assert_eq!(start(BUSINESS, ""), "Start between June 5 and June 16, 2026.");
+    assert_eq!(
+        start(BUSINESS, ""),
+        "Start between June 5 and June 16, 2026."
+    );
     let small = with(BUSINESS, &[("people: 3", "people: 9")]);
     assert_eq!(
         start(&small, "pour: 2026-06-15\n"),

@@ -101,6 +101,18 @@ RULES = {
     "a bulkhead holds one side only": instead(slab.Slab, "depth", lambda _: lambda self, piece: self.own_depth(piece)),
     "laps are forgotten": instead(steel, "lap_of", lambda _: lambda *_: D(1)),
     "bars along an edge are dropped": instead(steel, "HAIR", lambda _: reading.D(0)),
+    "every slab has the same chairs": instead(steel, "chair", lambda _: lambda slab, usual, items: usual),
+    "bars run through every joint": instead(slab.Slab, "joints_across", lambda _: lambda *_: []),
+    "steps go down to the lowest level": instead(
+        slab.Slab,
+        "below_treads",
+        lambda _: property(lambda self: self.flight["rise"] * self.flight["risers"] * (self.flight["risers"] - 1) / 2),
+    ),
+    "no bars lie across corners": instead(steel, "across", nothing),
+    "edge bars meet without an L": instead(slab.Slab, "sharp_corners", lambda _: lambda _: 0),
+    "stakes of curves stand as far apart as others": instead(
+        slab.Slab, "forms_apart", lambda was: lambda self: [(feet, ends, False) for feet, ends, _ in was(self)]
+    ),
     "one stick too few": instead(steel, "sticks", lambda was: lambda *a: was(*a) - 1),
     "a strip by itself loses a lap": instead(
         steel, "side_by_side", lambda _: lambda room, each, lap: reading.up(room / (each - lap), reading.D(1))

@@ -3,8 +3,8 @@
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
-use super::phrases::list;
 use super::Offering;
+use super::phrases::list;
 use crate::documents::views::quote::Sentence;
 use crate::input::job::RemovalMaterial;
 use crate::input::site::Question;

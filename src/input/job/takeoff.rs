@@ -7,7 +7,7 @@ use std::sync::Arc;
 use super::written::{Customer, Extra, JobHead};
 use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
 use crate::geometry::{Outline, Point};
-use crate::input::phrases::{FallTo, Sawn, SizePhrase, Thickness};
+use crate::input::phrases::{FallTo, Sawn, SizePhrase, SteelAtJoints, Thickness};
 use crate::reading::{At, Place};
 use crate::values::{Amount, Day, Length, Percent};
 
@@ -105,7 +105,11 @@ pub struct Slab {
     pub mix: At<String>,
     pub base: Option<super::Base>,
     pub bars: Option<Bars>,
+    /// Across every corner that turns into it.
+    pub corner_bars: Option<super::CornerBars>,
     pub mesh: Option<At<String>>,
+    /// Of its bars and its mesh.
+    pub steel_at_joints: SteelAtJoints,
     /// Across its doweled edges.
     pub dowels: Option<Dowels>,
     /// Across its tied edges.
@@ -128,6 +132,8 @@ pub struct Slab {
     pub sawn: Option<At<Sawn>>,
     /// Each with its part of the slab; none where it is level.
     pub falls: Vec<Fall>,
+    /// Shot at its corners; its falls follow from them.
+    pub levels: Option<super::Levels>,
     /// Its bottom is level below its fall.
     pub is_level_below: bool,
     /// How much lower than the slab it lies beside, and that slab.

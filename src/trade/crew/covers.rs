@@ -81,13 +81,17 @@ fn visits(
 pub(super) fn cover_visits(work: &Work<'_>, by: Policies<'_>) -> Vec<Visit> {
     let mut found = Vec::new();
     let mut add = |step, parts: Parts| {
-        found.extend(parts.into_iter().filter_map(|(section, visits)| match section {
-            Section::Slab(i) => {
-                let pour = work.takeoff.slabs[i].placement;
-                Some(Visit::after(pour, step, Some(visits)))
-            }
-            Section::Removal | Section::Extras | Section::Whole => None,
-        }));
+        found.extend(
+            parts
+                .into_iter()
+                .filter_map(|(section, visits)| match section {
+                    Section::Slab(i) => {
+                        let pour = work.takeoff.slabs[i].placement;
+                        Some(Visit::after(pour, step, Some(visits)))
+                    }
+                    Section::Removal | Section::Extras | Section::Whole => None,
+                }),
+        );
     };
     if by_the_visit(by.rules) {
         add(Step::Wet, wetting(work));

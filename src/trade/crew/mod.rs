@@ -243,6 +243,9 @@ fn timed(
             continue;
         };
         one.rated_by(rate.value.per.unit);
+        if one.parts.is_empty() {
+            continue;
+        }
         tasks.push(once(&mut memo.0, &one.name, &one.parts, || {
             task(&one, &rate, work, list)
         }));

@@ -79,7 +79,7 @@ pub(super) fn before_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         let mut task = Task::rated(*name, Step::Form, work.of_each(what));
         if *name == "bars" {
             let laid =
-                |_: &Slab, found: &SlabQuantities| found.steel().next().map(|_| found.area.clone());
+                |_: &Slab, found: &SlabQuantities| found.is_barred().then(|| found.area.clone());
             task = task
                 .or(Unit::Pound, work.of_each(|_, found| weight(found)))
                 .or(Unit::SquareFoot, work.of_each(laid));

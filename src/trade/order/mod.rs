@@ -5,6 +5,7 @@
 
 pub(super) mod also;
 pub(super) mod boxes;
+pub mod chairs;
 mod concrete;
 mod dowels;
 mod extras;

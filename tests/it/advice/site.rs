@@ -98,6 +98,17 @@ fn water_runs_away_from_the_house() {
     let fall = |fall: &str| Files::new().job(SIZE, &format!("{SIZE}, fall: {fall}"));
     fall("1/4 in per ft north").says("falls-to-house", "falls north to a house", "R401.3");
     fall("1/4 in per ft south").silent("falls-to-house");
+    // By what was shot at its corners: toward the house in all, or along one side.
+    let shot = |west: &str, east: &str| {
+        let levels =
+            format!("{{northwest: 0, northeast: 0, southwest: {west}, southeast: {east}}}");
+        Files::new().job(SIZE, &format!("{SIZE}, levels: {levels}"))
+    };
+    shot("4 in down", "4 in down").silent("falls-to-house");
+    shot("4 in up", "4 in up").says("falls-to-house", "falls north to a house", "R401.3");
+    shot("9 in down", "1 in up").says("falls-to-house", "falls 1 in to a house along", "R401.3");
+    shot("4 in down", "4 1/2 in down").silent("warped");
+    shot("4 in down", "6 in down").says("warped", "is 1/2 in", "may be warped");
     // 2% of a foot is 0.24 in.
     fall("0.24 in per ft").silent("flat-at-house");
     fall("0.239 in per ft").says("flat-at-house", "only", "2% or more");

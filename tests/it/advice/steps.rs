@@ -89,6 +89,21 @@ fn deep_forms_have_a_rate() {
 }
 
 #[test]
+fn doors_stay_above_and_one_step_is_enough() {
+    let meets = |what: &str| Files::new().job(SIZE, &format!("{SIZE}, meets: {{{what}}}"));
+    meets("door sill: 1 15/16 in above").says(
+        "low-sill",
+        "not `2 in` above `patio`",
+        "lay a drain",
+    );
+    meets("door sill: 2 in above").silent("low-sill");
+    meets("old walk: flush").silent("low-sill");
+    meets("porch: 7 13/16 in above").says("tall-step", "more than one step", "IRC");
+    meets("porch: 7 3/4 in above").silent("tall-step");
+    meets("drive: \"9 in below, ramp\"").silent("tall-step");
+}
+
+#[test]
 fn a_long_flight_may_lie_on_a_slope() {
     let steps = |risers: u32| {
         flight(&format!(
@@ -100,8 +115,15 @@ fn a_long_flight_may_lie_on_a_slope() {
     steps(4).says(
         "solid-steps",
         "the 4 steps of `patio` are counted solid down to their foot, `0.7 cu yd`",
-        "slope",
+        "bottom: 12 in thick",
     );
+    let said = |bottom: &str| {
+        flight(&format!(
+            "risers: 4, rise: 6 in, tread: 12 in, width: 6 ft, from: south, bottom: {bottom}"
+        ))
+    };
+    said("level").silent("solid-steps");
+    said("12 in thick").silent("solid-steps");
 }
 
 const STOOP: &str = "size: 24 ft x 16 ft, stoop: solid, steps: {risers: 2, rise: 6 in, tread: 12 in, width: 6 ft, from: south}";

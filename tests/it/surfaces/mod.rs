@@ -109,7 +109,10 @@ fn a_visit_after_the_pour_is_a_trip_and_no_working_day_before_it() {
     // Three people travel three quarters of an hour on every trip.
     assert_eq!(crew(&offer).travel.value(), after * dec!(2.25));
     let said = words(&sealed);
-    assert!(said.contains("Then one visit to seal it, 28 days after the pour."), "{said}");
+    assert!(
+        said.contains("Then one visit to seal it, 28 days after the pour."),
+        "{said}"
+    );
 }
 
 #[test]
