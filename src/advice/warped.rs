@@ -39,13 +39,17 @@ fn warped(slab: &Slab, levels: &Levels, place: Place) -> Option<Problem> {
     })
 }
 
-/// Along both sides that end at a wall the far corner has to be the lower one.
+/// Along both sides that end at a wall the far corner has to be the lower one; `from_house` tells of
+/// a slab whose plane falls to it.
 fn to_house(slab: &Slab, levels: &Levels, place: Place) -> Option<Problem> {
     let sides = slab.outline.sides();
-    let walls = slab
-        .edges
-        .iter()
-        .filter(|part| part.kind == EdgeKind::House);
+    let falls_to = |wall: usize| {
+        let facing = sides[wall].facing();
+        let mut falls = slab.falls.iter();
+        falls.any(|fall| facing.is_some() && fall.to.side() == facing)
+    };
+    let walls = slab.edges.iter();
+    let walls = walls.filter(|part| part.kind == EdgeKind::House && !falls_to(part.side));
     let ends = walls.flat_map(|part| {
         let many = sides.len();
         let (wall, before) = (&sides[part.side], &sides[(part.side + many - 1) % many]);
