@@ -29,6 +29,7 @@ fn answer(case: Case<'_>, supply: &Supply, order: &ConcreteOrder) -> Option<Prob
     if order.has_own_truck {
         return None;
     }
+    let supply = &*supply.with_trucks(order.truck.as_ref(), None);
     let trucks = order.loads.len();
     let fewer = Decimal::from(trucks.checked_sub(1).filter(|fewer| 0 < *fewer)?);
     let beyond = order.order.value() - fewer * supply.truck.value.value;

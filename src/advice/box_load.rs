@@ -2,12 +2,9 @@
 
 use super::{Case, DECIDES};
 use crate::input::book::{BoxStock, StandsFor};
-use crate::input::job::{SetBox, Slab};
+use crate::input::job::{Carries, SetBox, Slab};
 use crate::reading::Problem;
 use crate::tables::{Source, box_loads};
-
-/// Kinds that wheels cross on purpose.
-const DRIVEN_ON: [&str; 4] = ["driveway", "apron", "carport", "parking"];
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let slabs = case.takeoff.slabs.iter();
@@ -16,7 +13,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         .filter(|(_, set)| set.adjust.is_none())
         .filter_map(|(slab, set)| {
             let stock = case.book.rules.boxes.get(&set.stock.value)?;
-            if DRIVEN_ON.contains(&slab.kind.as_str()) {
+            if Carries::Cars <= slab.carries() {
                 driven_on(slab, set, stock)
             } else if slab.around.is_public() {
                 public(slab, set, stock)

@@ -3,13 +3,15 @@
 use super::{Case, DECIDES};
 use crate::geometry::Point;
 use crate::input::book::BoxStock;
-use crate::input::job::{SetBox, Slab};
+use crate::input::job::{SetBox, Slab, has_word};
 use crate::reading::{At, Problem};
 use crate::tables::Source;
 use crate::values::Length;
 
 /// A narrower strip of concrete breaks off.
 const EDGE: Length = Length::inches_whole(6);
+/// Names of what is not meant to go through; common practice, no source.
+const BLIND: [&str; 4] = ["pocket", "post", "sleeve", "anchor"];
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let mut answers = Vec::new();
@@ -29,6 +31,11 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 
 fn shallow(slab: &Slab, set: &SetBox, stock: &BoxStock) -> Option<Problem> {
     let depth = stock.depth.as_ref()?;
+    // A pocket for a post ends in the concrete, and a stoop is deeper than any box.
+    let names = [&set.name.value, &set.stock.value];
+    if slab.sections.is_stoop() || names.iter().any(|name| has_word(name, &BLIND)) {
+        return None;
+    }
     (depth.value < slab.thickness.value.thin).then(|| {
         let message = format!(
             "`{}` is `{}` deep, and `{}` is `{}` thick",

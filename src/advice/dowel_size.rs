@@ -1,6 +1,7 @@
-//! Are the dowels as thick, as long and as close as the slab's thickness asks?
+//! Are the dowels as thick, as long and as close as the slab's thickness asks where heavy vehicles cross?
 
 use super::{Case, DECIDES};
+use crate::input::job::Carries;
 use crate::reading::Problem;
 use crate::tables::dowels::{SOURCE, THINNEST, least};
 
@@ -10,8 +11,9 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         let dowels = slab.dowels.as_ref().filter(|_| counted)?;
         let stock = case.book.rules.dowels.get(&dowels.kind.value)?;
         let thickness = slab.thickness.value.thin;
-        // The published tables were never meant for thinner slabs.
-        let wanted = least(thickness).filter(|_| THINNEST <= thickness)?;
+        // The published table was never meant for thinner slabs, nor for cars.
+        let wanted = least(thickness)
+            .filter(|_| THINNEST <= thickness && slab.carries() == Carries::Trucks)?;
         let (diameter, long, apart) = (
             stock.bar.value.diameter(),
             stock.length.value,
@@ -27,7 +29,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             Problem::new("light-dowels", message)
                 .at(dowels.spacing.place)
                 .help(format!(
-                    "where trucks cross, {} bars {} long and {} apart are published ({SOURCE}; ACI 360R and 330R name the same bar and spacing for 5 to 8 in, from memory, not checked); thin slabs of houses lie outside that table; {DECIDES}",
+                    "where trucks cross, {} bars {} long and {} apart are published ({SOURCE}); {DECIDES}",
                     wanted.diameter, wanted.length, wanted.spacing
                 ))
         })

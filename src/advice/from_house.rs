@@ -8,12 +8,13 @@ use crate::reading::Problem;
 use crate::tables::slopes;
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    // A step sheds its water onto what it stands on.
+    // A step sheds its water onto what it stands on, and no rain falls inside.
     let slabs = case
         .takeoff
         .slabs
         .iter()
-        .filter(|slab| slab.on.is_none() && slab.kind != "step" && meets_house(slab, None));
+        .filter(|slab| slab.on.is_none() && slab.kind != "step" && !slab.is_inside())
+        .filter(|slab| meets_house(slab, None));
     slabs.flat_map(|slab| of_slab(slab)).collect()
 }
 

@@ -1,7 +1,8 @@
 //! Is a surface closed by a steel trowel over concrete with much air?
 
-use super::{Case, DECIDES};
+use super::{Case, DECIDES, air};
 use crate::input::book::Finish;
+use crate::input::job::Carries;
 use crate::reading::Problem;
 use crate::tables::air::{MOST_UNDER_TROWEL, TROWEL_SOURCE};
 
@@ -24,11 +25,16 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
                 "`{}` of `{}` has `{}` air under the finish `{name}`; a hard-troweled surface may blister and peel over {MOST_UNDER_TROWEL}",
                 slab.mix.value, slab.key, mix.air.value
             );
+            let way_out = if air::freezes(case, slab) {
+                "here the air matters: keep it, and write a finish by float or broom; where a roof and walls keep the slab dry write `inside: yes`"
+            } else if slab.carries() == Carries::People {
+                "here it does not freeze wet: order it without added air"
+            } else {
+                "here it does not freeze wet: order it without added air; where cars drip and nobody heats, 3% with 4,000 psi is common practice"
+            };
             Problem::new("air-under-trowel", message)
                 .at(finish.place)
-                .help(format!(
-                    "order it without added air where it never freezes, or finish it with a float and broom where it does; source: {TROWEL_SOURCE}; {DECIDES}"
-                ))
+                .help(format!("{way_out}; source: {TROWEL_SOURCE}; {DECIDES}"))
         })
     });
     answers.collect()

@@ -1,8 +1,8 @@
 //! Does the joint layout keep what a finisher would: near to square, through corners, clear of what it passes?
 
 use super::{Case, DECIDES, at_spot};
+use crate::geometry::Point;
 use crate::geometry::joints::{Break, Fault};
-use crate::geometry::{LONGEST_RATIO, Point};
 use crate::input::job::Slab;
 use crate::reading::{Place, Problem};
 use crate::tables::{Read, Source};
@@ -80,7 +80,7 @@ impl Told<'_> {
             Fault::Stretched { ratio } => {
                 let ratio = to_places(ratio, 2).normalize();
                 let message = format!(
-                    "a panel of `{key}` is `{ratio}` times as long as wide ({at}){many}; {LONGEST_RATIO} is never to be passed"
+                    "a panel of `{key}` is `{ratio}` times as long as wide ({at}){many}; 1.5 is never to be passed"
                 );
                 let help = format!("{}; source: {SQUARE}; {DECIDES}", self.one_more());
                 ("long-panel", message, help)

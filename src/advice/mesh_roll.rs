@@ -1,6 +1,7 @@
 //! Does mesh from a roll lie where vehicles park?
 
 use super::{Case, DECIDES};
+use crate::input::job::Carries;
 use crate::reading::Problem;
 use crate::tables::{Read, Source};
 
@@ -9,7 +10,7 @@ const SOURCE: Source = Source::new("ASCC Position Statement 2", "", Read::Primar
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let rules = &case.book.rules;
     let parked = case.takeoff.slabs.iter();
-    let parked = parked.filter(|slab| matches!(slab.kind.as_str(), "driveway" | "apron"));
+    let parked = parked.filter(|slab| Carries::Cars <= slab.carries());
     let answers = parked.filter_map(|slab| {
         let mesh = slab.mesh.as_ref()?;
         let stock = rules.mesh.get(&mesh.value)?;

@@ -12,11 +12,11 @@ mod border;
 mod box_load;
 mod box_place;
 mod by_the_bag;
+mod chair_height;
 mod cheaper_order;
 mod closed_day;
 mod closing_error;
 mod coat;
-mod cold_pour;
 mod colors;
 mod days_kept;
 mod deep_forms;
@@ -27,6 +27,8 @@ mod dowels_unused;
 mod even_risers;
 mod free_option;
 mod from_house;
+mod frost_depth;
+mod gather;
 mod groove;
 mod handrail;
 mod hard_trowel;
@@ -35,6 +37,7 @@ mod index_tells;
 mod isolation;
 mod layout;
 mod margin;
+mod meets;
 mod mesh_roll;
 mod minimum;
 mod narrow_gate;
@@ -45,13 +48,18 @@ mod nothing_dug;
 mod one_day;
 mod past_pour;
 mod pinned_both_ways;
+mod pool;
+mod pour_day;
+mod promise;
 mod promised;
 mod public_walk;
+mod ramp;
 mod risers;
 mod set_with_option;
 mod sets;
 mod siding;
 mod site;
+mod solid_steps;
 mod spacing;
 mod stale;
 mod standing;
@@ -65,15 +73,18 @@ mod two_mixes;
 mod unrated;
 mod vehicle;
 mod visits;
+mod warped;
+mod weather;
 
 use std::sync::Arc;
 
-use crate::costing::{Offer, Prices, Pricing, in_mix};
+use crate::costing::{Offer, Prices, Pricing, in_mix, saving};
 use crate::geometry::Point;
 use crate::input::book::{Mix, PriceBook};
 use crate::input::business::Business;
-use crate::input::job::{Slab, Takeoff};
+use crate::input::job::{Exposure, Slab, Takeoff};
 use crate::reading::{At, Place, Problem};
+use crate::trade::curing::season;
 use crate::trade::measure::SlabQuantities;
 use crate::trade::order::ConcreteOrder;
 use crate::values::{Day, Length, Money};
@@ -105,6 +116,11 @@ impl<'a> Case<'a> {
         }
     }
 
+    /// As it is said, or as the normals of the months have it.
+    fn exposure(self) -> Exposure {
+        season::exposure(self.takeoff, &self.business.cure)
+    }
+
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {
         self.book.rules.mixes.get(&slab.mix.value)
     }
@@ -125,10 +141,17 @@ pub fn advice(takeoff: &Takeoff, at: Pricing<'_>, offer: &Offer, quoted: Day) ->
         days,
         quoted,
     };
-    QUESTIONS
-        .iter()
-        .flat_map(|question| question(case))
-        .collect()
+    let asked = QUESTIONS.iter().flat_map(|question| question(case));
+    gather::gather(takeoff, asked.collect())
+}
+
+/// `` `walk`, `drive` and `pad` ``.
+fn listed<'a>(names: impl Iterator<Item = &'a str>) -> String {
+    let names: Vec<String> = names.map(|name| format!("`{name}`")).collect();
+    match &names[..] {
+        [most @ .., last] if !most.is_empty() => format!("{} and {last}", most.join(", ")),
+        few => few.concat(),
+    }
 }
 
 /// A question looks at the finished job and says what it would ask the owner to look at.
@@ -146,16 +169,21 @@ const QUESTIONS: &[Ask] = &[
     hard_trowel::ask,
     border::ask,
     coat::ask,
+    promise::ask,
     colors::ask,
     aggregate::ask,
     steel_room::ask,
+    chair_height::ask,
     thin_slab::ask,
     vehicle::ask,
     mesh_roll::ask,
     isolation::ask,
     from_house::ask,
+    warped::ask,
     siding::ask,
+    meets::ask,
     public_walk::ask,
+    ramp::ask,
     box_load::ask,
     box_place::ask,
     dowel_grip::ask,
@@ -166,15 +194,19 @@ const QUESTIONS: &[Ask] = &[
     treads::ask,
     even_risers::ask,
     handrail::ask,
+    solid_steps::ask,
+    frost_depth::ask,
+    pool::ask,
     deep_forms::ask,
     nothing_dug::ask,
     access::ask,
     site::ask,
     narrow_gate::ask,
+    pour_day::ask,
     closed_day::ask,
     past_pour::ask,
     days_kept::ask,
-    cold_pour::ask,
+    weather::ask,
     two_mixes::ask,
     one_day::ask,
     sets::ask,
@@ -201,19 +233,25 @@ const QUESTIONS: &[Ask] = &[
 /// What is asked of a mix; one that serves for another raises none of it anew.
 const OF_MIXES: [Ask; 4] = [strength::ask, air::ask, hard_trowel::ask, aggregate::ask];
 
-/// What it saves to order this mix instead, where it is as strong, has as much air and raises no question anew.
-fn serves(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Money> {
+/// The job with this mix instead, where it is as strong, has as much air and raises no question anew.
+fn suits(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Takeoff> {
     let known = |mix: &At<String>| case.book.rules.mixes.get(&mix.value);
     if !does_for(known(mix)?, known(&from.mix)?) {
         return None;
     }
-    let quoted = case.offer.quoted();
-    let (takeoff, saves) = in_mix(case.takeoff, quoted, from, mix, case.pricing())?;
+    let takeoff = in_mix(case.takeoff, from, mix);
     let raised = |takeoff: &Takeoff| -> usize {
         let case = Case { takeoff, ..case };
         OF_MIXES.iter().map(|ask| ask(case).len()).sum()
     };
-    (raised(&takeoff) <= raised(case.takeoff)).then_some(saves)
+    (raised(&takeoff) <= raised(case.takeoff)).then_some(takeoff)
+}
+
+/// What it saves to order this mix instead, where it suits.
+fn serves(case: Case<'_>, from: &ConcreteOrder, mix: &At<String>) -> Option<Money> {
+    let takeoff = suits(case, from, mix)?;
+    let (_, saves) = saving(&takeoff, case.offer.quoted(), case.pricing())?;
+    Some(saves)
 }
 
 fn does_for(mix: &Mix, other: &Mix) -> bool {

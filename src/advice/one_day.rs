@@ -1,7 +1,8 @@
 //! Would two pours cost less on one day?
 
 use super::Case;
-use crate::costing::in_pour;
+use super::pour_day::faults;
+use crate::costing::{in_pour, saving};
 use crate::reading::Problem;
 use crate::tables::Source;
 
@@ -18,7 +19,12 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         }
         let (to, from) = (*first, *second);
         let quoted = case.offer.quoted();
-        let saves = in_pour(case.takeoff, quoted, from, to, case.pricing())?;
+        let together = in_pour(case.takeoff, from, to);
+        let (priced, saves) = saving(&together, quoted, case.pricing())?;
+        let mut days = priced.needs.crew.pours.iter();
+        if days.any(|day| !faults(&together, case.business, day).is_empty()) {
+            return None;
+        }
         let (earlier, later) = (one.day.as_ref()?, other.day.as_ref()?);
         let message = format!(
             "pours {} and {} cost {saves} less on one day",

@@ -49,9 +49,8 @@ fn of_slab(slab: &Slab) -> Option<Problem> {
 
 fn limit() -> String {
     format!(
-        "1:48 at most, which is 1/4 in per ft or 2.083%, and not 2%; source: {}; {} has the same where an agency has adopted it; {DECIDES}",
-        slopes::PUBLIC_CROSS,
-        slopes::PUBLIC_WAY
+        "1:48 at most, which is 1/4 in per ft or 2.083%, and not 2%; source: {}; {DECIDES}",
+        slopes::PUBLIC_CROSS
     )
 }
 

@@ -2,7 +2,7 @@
 
 use super::{Case, DECIDES};
 use crate::reading::Problem;
-use crate::tables::slopes;
+use crate::tables::{Source, slopes};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let slabs = case.takeoff.slabs.iter();
@@ -17,9 +17,9 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             Problem::new("siding-close", message)
                 .at(clearance.place)
                 .help(format!(
-                    "lower the slab, or let the owner have the siding cut back; its maker may ask for more; source: {}, and {}; {DECIDES}",
+                    "lower the slab, or let the owner have the siding cut back; its maker may ask for more; source: {}; for wood {}; {DECIDES}",
                     slopes::PLASTER,
-                    slopes::WOOD
+                    Source::PRACTICE
                 ))
         })
     });

@@ -32,6 +32,11 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         !is_rated("joints by saw") && !is_rated("joints by early saw") && !own_rule
     });
     let wet = wet.filter(|_| !is_rated("keep wet"));
+    let cover = case
+        .slabs()
+        .find(|(slab, _)| slab.curing.value == Curing::Cover);
+    let cover = cover.map(|(slab, _)| slab.curing.place);
+    let cover = cover.filter(|_| !is_rated("lift covers"));
     let told = |place: Option<Place>, what: &str, help: &str| {
         place.map(|place| Problem::new("work-without-rate", what).at(place).help(help))
     };
@@ -45,6 +50,11 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             wet,
             "concrete is kept wet, and the book has no hours for it: it costs nothing",
             "add a rate, `keep wet: 1 hour per 100 sq ft`, or `keep wet: 1/2 hour per trip` where the crew comes every day; if the customer does it, leave it",
+        ),
+        told(
+            cover,
+            "concrete lies under a cover, and the book has no hours to take it off: nobody comes back for it",
+            "add a rate, `lift covers: 1/2 hour per trip`, which counts a visit to each pour; if the cover comes off with the forms, leave it",
         ),
     ];
     answers.into_iter().flatten().collect()

@@ -1,6 +1,7 @@
 //! Is there steel where vehicles park?
 
 use super::{Case, DECIDES};
+use crate::input::job::Carries;
 use crate::reading::Problem;
 use crate::tables::Source;
 use crate::values::Length;
@@ -9,7 +10,7 @@ const WIDEST: Length = Length::feet_whole(2);
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let parked = case.takeoff.slabs.iter();
-    let parked = parked.filter(|slab| matches!(slab.kind.as_str(), "driveway" | "apron"));
+    let parked = parked.filter(|slab| Carries::Cars <= slab.carries());
     let answers = parked.filter_map(|slab| {
         let (message, place) = match &slab.bars {
             None if slab.mesh.is_none() => (

@@ -26,7 +26,7 @@ fn too_few(case: Case<'_>) -> Option<Problem> {
     let (crew, policy) = (&case.offer.quoted().needs.crew, &case.business.crew);
     let away = policy.travel.value.value + policy.set_up.value.value;
     let day = policy.hours_in_a_day.value.value - away;
-    let room = planned.value.value * policy.people.value.value * day;
+    let room = planned.value.value * crew.people.value() * day;
     let room = Amount::new(room, Unit::Hour);
     if crew.before.value() <= room.value {
         return None;

@@ -49,6 +49,8 @@ pub(super) fn policies<'a>(
         rules: &book.rules,
         order: &business.order,
         crew: &business.crew,
+        cure: &business.cure,
+        pour_day: &business.pour_day,
         pours,
     }
 }

@@ -36,4 +36,4 @@ pub use pricing::Pricing;
 pub use sections::{OfOne, of_one, sections};
 pub use sensitivity::{Estimated, Room, Sensitivity, sensitivity, together};
 pub use totals::Totals;
-pub use ways::{OtherWay, cheaper, in_mix, in_pour, truck_less};
+pub use ways::{OtherWay, cheaper, in_mix, in_pour, otherwise, saving, truck_less};

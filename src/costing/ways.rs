@@ -149,39 +149,28 @@ fn changed(
     other
 }
 
-/// The job with all of this order of another mix, and what that saves.
-pub fn in_mix(
-    taken: &Takeoff,
-    plain: &Priced,
-    order: &ConcreteOrder,
-    mix: &At<String>,
-    at: Pricing<'_>,
-) -> Option<(Takeoff, Money)> {
+/// The job with all of this order of another mix.
+pub fn in_mix(taken: &Takeoff, order: &ConcreteOrder, mix: &At<String>) -> Takeoff {
     let to_it = |slab: &mut Slab| slab.mix = mix.clone();
-    let other = changed(taken, |slab| order.takes(slab), to_it);
-    let (other, _, saves) = saving(other, plain, at)?;
-    Some((other, saves))
+    changed(taken, |slab| order.takes(slab), to_it)
 }
 
-/// What it saves to pour all slabs of one pour with another, where the crew can finish both on one day.
-pub fn in_pour(
-    taken: &Takeoff,
-    plain: &Priced,
-    from: usize,
-    to: usize,
-    at: Pricing<'_>,
-) -> Option<Money> {
+/// The job with all slabs of one pour in another.
+pub fn in_pour(taken: &Takeoff, from: usize, to: usize) -> Takeoff {
     let to_it = |slab: &mut Slab| slab.placement = to;
-    let other = changed(taken, |slab| slab.placement == from, to_it);
-    let (_, priced, saves) = saving(other, plain, at)?;
-    let mut stretches = priced.needs.crew.stretches.iter();
-    (!stretches.any(|one| one.is_long)).then_some(saves)
+    changed(taken, |slab| slab.placement == from, to_it)
 }
 
-fn saving(other: Takeoff, plain: &Priced, at: Pricing<'_>) -> Option<(Takeoff, Priced, Money)> {
-    let direct = plain.totals().direct;
+/// The job another way, by its own orders; none where it cannot be had or has no price.
+pub fn otherwise(other: &Takeoff, at: Pricing<'_>) -> Option<Priced> {
     let mut problems = Problems::default();
-    let priced = ordered(&other, at, &mut Memo::default(), &mut problems);
-    let saves = direct - priced.totals().direct;
-    (problems.is_empty() && Money::ZERO < saves).then_some((other, priced, saves))
+    let priced = ordered(other, at, &mut Memo::default(), &mut problems);
+    problems.is_empty().then_some(priced)
+}
+
+/// The job another way, and what that saves of direct cost, where it does.
+pub fn saving(other: &Takeoff, plain: &Priced, at: Pricing<'_>) -> Option<(Priced, Money)> {
+    let priced = otherwise(other, at)?;
+    let saves = plain.totals().direct - priced.totals().direct;
+    (Money::ZERO < saves).then_some((priced, saves))
 }

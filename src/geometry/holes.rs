@@ -84,8 +84,7 @@ mod tests {
     use rust_decimal_macros::dec;
 
     use super::*;
-    use crate::geometry::panels;
-    use crate::values::{Area, Length};
+    use crate::values::Length;
 
     fn feet(n: i64) -> Length {
         Length::feet_whole(n)
@@ -140,29 +139,5 @@ mod tests {
         case(square(4, 6, 5), HoleError::MeetsHole(0));
         let round = Outline::circle(feet(4)).moved(at(11, 5));
         assert!(slab().with_hole(round).is_ok());
-    }
-
-    #[test]
-    fn panels_tile_the_slab_less_its_holes_and_keep_their_lines() {
-        let plain = slab();
-        let slab = plain.clone().with_hole(square(5, 6, 5)).unwrap();
-        let slab = slab
-            .with_hole(Outline::circle(feet(3)).moved(at(15, 2)))
-            .unwrap();
-        let (with, without) = (panels(&slab, feet(7)), panels(&plain, feet(7)));
-        assert_eq!(with.columns, without.columns);
-        assert_eq!(with.rows, without.rows);
-        assert_eq!(with.worst_ratio, without.worst_ratio);
-        let sum: Decimal = with.panels.iter().map(|panel| panel.area).sum();
-        let round = crate::geometry::point::doubled_area(&slab.holes()[1].chords());
-        let round = Area::square_nanometres(round).square_feet() / Decimal::TWO;
-        let off = (dec!(320) - dec!(25) - round - sum).abs();
-        assert!(off < dec!(0.000001), "off by {off}");
-        // 20 ft in 3 columns, 16 ft in 3 rows: lines at 6.667 and 13.333 ft, at 5.333 and 10.667 ft.
-        assert_eq!(without.length.round_dp(3), dec!(72));
-        // The square hole from 6 to 11 ft lies on one north-south line and one east-west line.
-        assert_eq!(with.length.round_dp(3), dec!(62));
-        let gone = panels(&plain.with_hole(square(12, 4, 2)).unwrap(), feet(4));
-        assert!(gone.panels.len() < gone.columns.len() * gone.rows.len());
     }
 }

@@ -15,17 +15,6 @@ impl Outline {
         !bites && corners.iter().all(|&corner| self.has(corner))
     }
 
-    /// Whether a line crosses this outline's inside, or runs into it; only for lines along the axes.
-    pub fn is_crossed_by(&self, from: Point, to: Point) -> bool {
-        let reach = |a: i64, b: i64, span: &(i64, i64)| a.min(b) < span.1 && span.0 < a.max(b);
-        if from.y == to.y {
-            let spans = self.spans_at_y(from.y);
-            return spans.iter().any(|span| reach(from.x, to.x, span));
-        }
-        let spans = self.spans_at_x(from.x);
-        spans.iter().any(|span| reach(from.y, to.y, span))
-    }
-
     /// Whether a place lies on its edge, not that of a hole.
     pub fn has_at_edge(&self, place: Point) -> bool {
         on_edge(&self.chords(), place)
@@ -133,19 +122,5 @@ mod tests {
         assert!(!slab.holds(&at(&square(2), 4, 4)), "in the opening");
         assert!(!slab.holds(&at(&square(2), 3, 3)), "over its corner");
         assert!(!slab.holds(&at(&square(4), 3, 3)), "all around it");
-    }
-
-    #[test]
-    fn a_line_crosses_or_passes() {
-        let foot = Length::feet_whole(1).as_nanometres();
-        let one = at(&square(2), 4, 4);
-        let line = |x1: i64, y1: i64, x2: i64, y2: i64| {
-            one.is_crossed_by(
-                Point::new(x1 * foot, y1 * foot),
-                Point::new(x2 * foot, y2 * foot),
-            )
-        };
-        assert!(line(0, 5, 10, 5) && line(5, 0, 5, 10) && line(10, 5, 0, 5));
-        assert!(!line(0, 7, 10, 7) && !line(7, 0, 7, 10) && !line(0, 5, 3, 5));
     }
 }

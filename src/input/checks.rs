@@ -51,6 +51,27 @@ pub(super) fn hours(at: At<Amount>, key: &str, problems: &mut Problems) -> Read<
     in_unit(at, Unit::Hour, key, problems)
 }
 
+/// Minutes of a clock, also where they are written in hours.
+pub(super) fn minutes(at: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
+    let at = at.map(|amount| match amount.unit {
+        Unit::Hour => Amount::new(amount.value * Decimal::from(60), Unit::Minute),
+        _ => amount,
+    });
+    in_unit(at, Unit::Minute, key, problems)
+}
+
+/// Degrees Fahrenheit at which concrete is placed at all.
+pub(super) fn temperature(at: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
+    let at = plain(at, key, problems)?;
+    let degrees = at.value.value;
+    if Decimal::from(20) <= degrees && degrees <= Decimal::from(120) {
+        return Ok(at);
+    }
+    let message = format!("{degrees} is not a temperature concrete is placed at");
+    let problem = Problem::new("bad-temperature", message).at(at.place);
+    Err(problems.push(problem.help("write degrees Fahrenheit from 20 to 120, for example `75`")))
+}
+
 /// Hours of people or of the crew, or minutes.
 pub(super) fn work_time(at: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
     if at.value.unit.is_time() {
@@ -89,6 +110,7 @@ macro_rules! above_zero_asked {
 
 above_zero_asked! {
     feet_above_zero cubic_feet;
+    hours_above_zero hours;
     area_above_zero square_feet;
     number_above_zero plain;
     pounds_above_zero pounds;

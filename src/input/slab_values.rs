@@ -1,8 +1,10 @@
 //! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
 
 use crate::input::book::Curing;
+use crate::input::job::Carries;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, DowelsPhrase, Falls, Sawn, Thickness,
+    BarsPhrase, BasePhrase, BorderPhrase, CornerBarsPhrase, DowelsPhrase, Falls, Sawn,
+    SteelAtJoints, Thickness,
 };
 use crate::input::sections::Thickened;
 use crate::reading::At;
@@ -21,11 +23,15 @@ keys! {
         bars: Option<At<BarsPhrase>> = "bars", else "none",
             "both ways; or each by itself, `no. 4 at 12 in east-west and no. 3 at 18 in north-south`",
             "no. 3 at 18 in";
+        corner_bars: Option<At<CornerBarsPhrase>> = "corner bars", else "the business's, where it has bars",
+            "across every corner that turns into it", "2 no. 4, 4 ft long";
         mesh: Option<At<String>> = "mesh" as "style", else "none", "welded wire", "6x6 W1.4/W1.4";
         dowels: Option<At<DowelsPhrase>> = "dowels", else "the book's only smooth kind",
             "across its doweled edges", "smooth at 24 in";
         ties: Option<At<DowelsPhrase>> = "ties", else "the book's only deformed kind",
             "across its tied edges", "no. 4 ties";
+        steel_at_joints: Option<At<SteelAtJoints>> = "steel at joints" as "word", else "the business's",
+            "whether its bars and mesh run through its joints: through, every other or cut", "cut";
         fiber: Option<At<String>> = "fiber" as "name", else "none", "a fiber of the price book", "micro";
         finish: Option<At<String>> = "finish" as "name", else "broom", "of the surface", "broom";
         border: Option<At<BorderPhrase>> = "border", else "none",
@@ -50,5 +56,9 @@ keys! {
             "edges that go deeper, with the whole depth", "all open, 12 in wide, 12 in deep",
             by super::sections::thickened, of Thickened;
         retarder: Option<At<bool>> = "vapor retarder", usual "no", "a sheet under the slab", "yes";
+        carries: Option<At<Carries>> = "carries" as "word", else "by its kind and name",
+            "the heaviest thing that goes over it: people, cars or trucks", "trucks";
+        inside: Option<At<bool>> = "inside", else "yes over a vapor retarder, and for a garage, basement or workshop",
+            "whether a roof and walls keep weather off it", "yes";
     }
 }

@@ -32,7 +32,12 @@ pub fn closing(
             .filter(|one| one.waits_for_lid())
             .map(|one| one.called.clone())
             .collect(),
-        promises: desk.business.promises.clone(),
+        promises: desk
+            .business
+            .promises
+            .iter()
+            .map(|promise| promise.value.clone())
+            .collect(),
     })
 }
 

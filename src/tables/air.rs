@@ -1,6 +1,6 @@
 //! Air to order against frost, by the size of the stone.
 //!
-//! Source: ACI 318 Table 19.3.3.1, the same as ASTM C94 Table 1, from memory,
+//! Common practice: ACI 318 Table 19.3.3.1, the same as ASTM C94 Table 1, could not be read,
 //! except 3/4 in (6%, seen on a study page). Delivered air may differ by 1.5. The most
 //! under a steel trowel: ACI 302.1R-15 as quoted on two pages of the trade press.
 
@@ -10,7 +10,7 @@ use rust_decimal_macros::dec;
 use super::source::{Read, Source};
 use crate::values::{Length, Percent};
 
-pub const SOURCE: Source = Source::new("ACI 318", "Table 19.3.3.1", Read::Memory);
+pub const SOURCE: Source = Source::PRACTICE;
 
 /// The most air, in all, under a surface that a steel trowel closes.
 pub const MOST_UNDER_TROWEL: Percent = Percent::new(dec!(3));

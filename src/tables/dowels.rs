@@ -2,8 +2,7 @@
 //!
 //! Source: UFC 3-260-02 (30 June 2001), Table 12-8, passage seen. It is for airfield
 //! pavements; a patio or walk of 4 in lies outside what it was made for. Tables
-//! for slabs of 5 to 8 in (ACI 360R and 330R) are known from memory only and say
-//! the same bar and spacing.
+//! for slabs of 5 to 8 in (ACI 360R and 330R) could not be read.
 
 use super::{Read, Source};
 use crate::values::Length;
@@ -14,7 +13,7 @@ pub const SOURCE: Source = Source::new(
     Read::Primary,
 );
 
-/// The thinnest slab for which the tables are worth asking: 5 in (from memory, of ACI 360R and 330R).
+/// The thinnest slab for which the table is worth asking; common practice, no source.
 pub const THINNEST: Length = Length::inches_whole(5);
 
 /// Dowels across a joint.

@@ -13,7 +13,7 @@ use crate::values::{Length, rounding};
 
 /// A class B splice is so many times the development length (as a wall manual restates ACI 318-11).
 pub const CLASS_B: Decimal = dec!(1.3);
-/// Inches; from memory.
+/// Inches; not read.
 pub const CLASS_B_LEAST: Decimal = dec!(12);
 
 /// What the root of the strength is multiplied by in the simplified development length.

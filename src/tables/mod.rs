@@ -19,7 +19,9 @@ pub mod slopes;
 pub mod source;
 pub mod steps;
 pub mod strength;
+pub mod thickness;
 pub mod ways;
+pub mod weather;
 pub mod yard;
 
 pub use source::{Read, Source};

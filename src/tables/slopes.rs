@@ -14,8 +14,12 @@ use crate::values::Length;
 /// Across a public walk, no more than 1 in this.
 pub const PUBLIC_CROSS_RUN: Decimal = dec!(48);
 pub const PUBLIC_CROSS: Source = Source::new("2010 ADA Standards", "403.3", Read::Primary);
-/// The newer guidelines for the public way say the same; they bind where an agency has adopted them.
-pub const PUBLIC_WAY: Source = Source::new("36 CFR 1190 (2023)", "R302", Read::Memory);
+
+/// Steeper than 1 in this along the way, a public walk is a ramp.
+pub const WALK_RUN: Decimal = dec!(20);
+/// A ramp rises no more than 1 in this.
+pub const RAMP_RUN: Decimal = dec!(12);
+pub const RAMP: Source = Source::new("2010 ADA Standards", "405.2", Read::Primary);
 
 /// Outdoor flatwork falls at least this much in each foot.
 pub const LEAST_IN_A_FOOT: Length = Length::sixty_fourths(8);
@@ -33,7 +37,6 @@ pub const AWAY: Source = Source::new("IRC 2006", "R401.3", Read::Secondary);
 pub const SIDING_ABOVE_PAVING: Length = Length::inches_whole(2);
 /// Plaster siding; a trade magazine of January 2008 tells of it.
 pub const PLASTER: Source = Source::new("IRC", "R703.6.2.1, for plaster", Read::Secondary);
-pub const WOOD: Source = Source::new("IRC", "R317.1, for wood", Read::Memory);
 
 #[cfg(test)]
 mod tests {

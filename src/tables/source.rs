@@ -1,4 +1,7 @@
 //! Where a published number comes from, and how far that was read.
+//!
+//! A document of which nothing was seen is named in `SOURCES.md` alone; to the owner its number is
+//! common practice.
 
 use std::fmt;
 
@@ -9,8 +12,6 @@ pub enum Read {
     Primary,
     /// A page restating the document was seen.
     Secondary,
-    /// From memory: not to be treated as settled.
-    Memory,
     /// Common practice: there is no source.
     Practice,
 }
@@ -44,7 +45,6 @@ impl fmt::Display for Source {
         let how = match self.read {
             Read::Primary => "",
             Read::Secondary => " (as restated elsewhere)",
-            Read::Memory => " (from memory, not checked)",
             Read::Practice => return out.pad("common practice, no source"),
         };
         let clause = match self.clause {
@@ -72,10 +72,6 @@ mod tests {
         case(
             Read::Secondary,
             "ACI 332-20, class RF3 (as restated elsewhere)",
-        );
-        case(
-            Read::Memory,
-            "ACI 332-20, class RF3 (from memory, not checked)",
         );
         case(Read::Practice, "common practice, no source");
     }

@@ -3,7 +3,7 @@
 //! Source: IRC R311.7 as restated: a Maine town's page on stairs (Buxton) and a
 //! page on dwellings both give 7 3/4 in and 10 in; the second and two others
 //! give 3/8 in between the largest and the smallest riser of a flight. That a
-//! rail is asked for from four risers on is from memory. Towns differ, and some
+//! rail is asked for from four risers on could not be read. Towns differ, and some
 //! do not count steps in a garden.
 
 use super::{Read, Source};
@@ -19,7 +19,7 @@ pub const UNEVEN: Length = Length::sixty_fourths(24);
 pub const RAIL_FROM: u32 = 4;
 
 pub const SOURCE: Source = Source::new("IRC R311.7", "", Read::Secondary);
-pub const RAIL_SOURCE: Source = Source::new("IRC R311.7.8", "", Read::Memory);
+pub const RAIL_SOURCE: Source = Source::PRACTICE;
 
 #[cfg(test)]
 mod tests {

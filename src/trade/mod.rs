@@ -10,6 +10,7 @@ pub mod curing;
 pub mod measure;
 pub mod needs;
 pub mod order;
+pub mod parted;
 pub mod sets;
 pub mod tally;
 pub mod term;

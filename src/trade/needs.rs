@@ -16,6 +16,7 @@ use super::sets::Sets;
 use super::tally::{Listed, Scope};
 use super::working::Quantity;
 use crate::input::book::Known;
+use crate::input::business::CrewPolicy;
 use crate::input::job::{Extra, Slab, Takeoff};
 use crate::values::Amount;
 
@@ -58,6 +59,13 @@ struct OfSlabs {
 
 /// Everything the job needs as it stands; what is worked out for other choices of it serves again.
 pub fn needs(takeoff: &Takeoff, by: Policies<'_>, memo: &mut Memo) -> JobNeeds {
+    let own = takeoff.head.people.as_ref();
+    let own = own.map(|people| CrewPolicy {
+        people: people.clone(),
+        ..by.crew.clone()
+    });
+    let crew = own.as_ref().unwrap_or(by.crew);
+    let by = Policies { crew, ..by };
     let of_slabs = of_slabs(takeoff, by, memo);
     let (slabs, orders) = (&of_slabs.slabs, &of_slabs.orders);
     let removals = measure::removals(takeoff, slabs, by.order);
@@ -163,9 +171,11 @@ impl JobNeeds {
         let slabs = slabs.map(|(i, slab)| (Scope::Slab(i), &slab.listed));
         let removals = self.removals.iter();
         let orders = self.orders.iter().enumerate();
+        let pours = self.crew.pours.iter();
         slabs
             .chain(removals.map(|removal| (Scope::Removal, &removal.listed)))
             .chain(orders.map(|(i, order)| (Scope::Order(i), &order.listed)))
+            .chain(pours.map(|day| (Scope::Pour(day.pour), &day.listed)))
             .chain([
                 (Scope::Work, &self.crew.work_listed),
                 (Scope::Crew, &self.crew.time_listed),

@@ -16,6 +16,8 @@ pub enum Scope {
     Slab(usize),
     Removal,
     Order(usize),
+    /// The day of a pour.
+    Pour(usize),
     Work,
     Crew,
 }

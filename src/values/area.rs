@@ -11,10 +11,6 @@ impl Area {
         Self(area)
     }
 
-    pub const fn as_square_nanometres(self) -> i128 {
-        self.0
-    }
-
     /// Square feet; one foot is 0.3048 m exactly.
     pub fn square_feet(self) -> Decimal {
         let square_foot = Decimal::from(304_800_000_i64 * 304_800_000_i64);

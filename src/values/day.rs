@@ -78,6 +78,11 @@ impl Day {
         self.0.format("%a %Y-%m-%d").to_string()
     }
 
+    /// `May`.
+    pub fn month(self) -> String {
+        self.0.format("%B").to_string()
+    }
+
     /// Seconds from 1970 to noon of this day, for file dates.
     pub fn noon(self) -> i64 {
         let epoch = NaiveDate::from_ymd_opt(1970, 1, 1).expect("1970 began on a day");

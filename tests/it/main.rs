@@ -19,6 +19,7 @@ mod named_sides;
 mod own_rules;
 mod pdf;
 mod photos;
+mod pour_days;
 mod properties;
 mod quote;
 mod quote_shapes;

@@ -64,7 +64,12 @@ fn every_box_brings_its_pieces_its_hours_and_its_trip() {
     fn case(offer: &flatwork::inside::costing::Offer, name: &str, wanted: rust_decimal::Decimal) {
         assert_eq!(value(offer, name), wanted, "{name}");
     }
-    let offer = Shop::new(BUSINESS, &book()).offer(&job(BOXES, ""));
+    let in_one = BUSINESS.replacen(
+        "  people: 3\n",
+        "  people: 3\n  count days: by the job\n",
+        1,
+    );
+    let offer = Shop::new(&in_one, &book()).offer(&job(BOXES, ""));
     case(&offer, "cleanout 8 in boxes", dec!(1));
     // Two of them are bought, and the third stays where it is.
     case(&offer, "valve box boxes", dec!(2));
@@ -88,9 +93,13 @@ fn every_box_brings_its_pieces_its_hours_and_its_trip() {
 /// Coming back has trips of its own there, so none is added for the lids.
 #[test]
 fn a_trip_to_set_lids_is_counted_once_however_days_are_counted() {
-    let by_stage = BUSINESS.replacen("  people: 3\n", "  people: 3\n  count days: by stage\n", 1);
-    let by_job = Shop::new(BUSINESS, &book()).offer(&job(BOXES, ""));
-    let by_stage = Shop::new(&by_stage, &book()).offer(&job(BOXES, ""));
+    let by_job = BUSINESS.replacen(
+        "  people: 3\n",
+        "  people: 3\n  count days: by the job\n",
+        1,
+    );
+    let by_job = Shop::new(&by_job, &book()).offer(&job(BOXES, ""));
+    let by_stage = Shop::new(BUSINESS, &book()).offer(&job(BOXES, ""));
     let back = |offer: &flatwork::inside::costing::Offer| {
         let tasks = &offer.quoted().needs.crew.tasks;
         tasks.iter().filter(|task| task.name == "come back").count()

@@ -95,6 +95,11 @@ const WORDS: &[(&str, &[&str], &str)] = &[
     ("unimplemented!", &[], UNDONE),
     ("dbg!", &[], UNDONE),
     (".unwrap()", &[], "`expect` says why it holds"),
+    (
+        "from memory",
+        &[],
+        "say common practice, and in SOURCES.md what could not be read",
+    ),
 ];
 
 /// Pages are drawn in floats; the curve of strength leaves its file as days or two decimals.

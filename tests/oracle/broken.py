@@ -5,7 +5,7 @@ from decimal import ROUND_FLOOR
 from decimal import Decimal as D
 from unittest import mock
 
-from figures import also, boxes, days, dowels, goods, job, labor, machines, named, orders, path, placing, reading, removal, sell, sides, site, slab, steel, touching
+from figures import also, boxes, days, dowels, finish, goods, job, labor, machines, named, orders, path, placing, reading, removal, season, sell, sides, site, slab, steel, touching
 
 
 def down(value, step):
@@ -101,6 +101,18 @@ RULES = {
     "a bulkhead holds one side only": instead(slab.Slab, "depth", lambda _: lambda self, piece: self.own_depth(piece)),
     "laps are forgotten": instead(steel, "lap_of", lambda _: lambda *_: D(1)),
     "bars along an edge are dropped": instead(steel, "HAIR", lambda _: reading.D(0)),
+    "every slab has the same chairs": instead(steel, "chair", lambda _: lambda slab, usual, items: usual),
+    "bars run through every joint": instead(slab.Slab, "joints_across", lambda _: lambda *_: []),
+    "steps go down to the lowest level": instead(
+        slab.Slab,
+        "below_treads",
+        lambda _: property(lambda self: self.flight["rise"] * self.flight["risers"] * (self.flight["risers"] - 1) / 2),
+    ),
+    "no bars lie across corners": instead(steel, "across", nothing),
+    "edge bars meet without an L": instead(slab.Slab, "sharp_corners", lambda _: lambda _: 0),
+    "stakes of curves stand as far apart as others": instead(
+        slab.Slab, "forms_apart", lambda was: lambda self: [(feet, ends, False) for feet, ends, _ in was(self)]
+    ),
     "one stick too few": instead(steel, "sticks", lambda was: lambda *a: was(*a) - 1),
     "a strip by itself loses a lap": instead(
         steel, "side_by_side", lambda _: lambda room, each, lap: reading.up(room / (each - lap), reading.D(1))
@@ -136,11 +148,18 @@ RULES = {
         job.Job, "buy", lambda was: lambda self, *args, added=False, **names: was(self, *args, **names)
     ),
     "a long way takes no longer": instead(placing.Placing, "way", lambda _: lambda *_: D(1)),
+    "concrete sets alike at every temperature": instead(finish, "by_temperature", lambda _: lambda _: D(1)),
+    "trucks come whenever the crew is ready": instead(finish, "longest_wait", lambda _: lambda trucks, _: sum(trucks, D(0))),
+    "a truck of the job is a full one": instead(
+        finish.Finish, "full_truck", lambda _: lambda self: reading.amount(self.book["supply"].get("truck", "10 cu yd"))[0]
+    ),
     "a crew's hour is one of one person": instead(job.Job, "in_hours", lambda _: lambda self, much, unit, usual: much),
     "trips an option plans are not made": instead(
         job.Job, "written_in", lambda was: lambda self, chosen: was(self, [{**one, "trips": "1"} for one in chosen])
     ),
     "concrete is kept wet by nobody": instead(labor.Labor, "covers", lambda _: lambda _: []),
+    "no night is cold": instead(season.Season, "freezes", lambda _: lambda *_: False),
+    "what covers it is left on": instead(season.Season, "lifting", lambda _: lambda _: 0),
     "nobody comes to wet it": instead(labor.Labor, "wetting", lambda _: lambda _: D(0)),
     "no truck waits for the crew": instead(placing.Placing, "placing_of", lambda _: lambda *_: D(0)),
     "an order has no smallest charge": instead(job.Job, "least_charges", lambda _: lambda _: []),
@@ -162,7 +181,7 @@ RULES = {
     "own rules take no time": instead(also.Also, "also_tasks", lambda _: lambda *_: []),
     "own rules replace nothing": instead(also.Also, "left", lambda _: lambda self, built_in, slab, much: much),
     "own rules serve every slab": instead(also.Also, "serves", lambda _: lambda *_: True),
-    "own rules bring nobody back": instead(also.Also, "also_returns", lambda _: lambda *_: D(0)),
+    "own rules bring the crew back three times": instead(also.Also, "also_returns", more(3)),
     "own rules are never over so much": instead(
         also.Also, "goes_by", lambda was: lambda self, name, rule: was(self, name, {k: v for k, v in rule.items() if k != "over"})
     ),

@@ -68,6 +68,11 @@ def compare(name, theirs, job):
             for what, value in zip(("hours_worked", "trips", "crew_days"), ours_of):
                 same = abs(value - D(one[what])) <= D("0.00005") + D("1e-20")
                 check(f"{what} to {name}, {value:f} and {one[what]}", True, same)
+        check("pours", len(job.finishing), len(theirs["pour_days"]))
+        for ours_of, one in zip(job.finishing, theirs["pour_days"]):
+            for what, value in ours_of.items():
+                close = None not in (value, one[what]) and abs(value - D(one[what])) <= D("0.00005") + D("1e-20")
+                check(f"{what} of pour {ours_of['pour']}, {value} and {one[what]}", True, close or value is one[what])
         parts = [D(part["price"]) for part in theirs["sections"]]
         check("parts of the job add up to the price", totals["price"], sum(parts))
         changed = any("change" in one or "drop" in one for one in adds)

@@ -15,7 +15,7 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
     let crew = &sheet.offer.quoted().needs.crew;
     let rules = &sheet.business.crew;
     let trips = crew.trips.amount().to_string();
-    let people = rules.people.value.number();
+    let people = crew.people.amount().number();
     let a_trip = |hours: &Quantity, each: String| {
         let rate = set_or(hours, || format!("{each} h × {people}"));
         (trips.clone(), rate, number(hours))

@@ -33,6 +33,7 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
         lines.push("Steel in the concrete".to_owned());
     }
     lines.extend(sections::not_included(takeoff));
+    lines.extend(super::excluded::questions(of));
     lines.push("Grass seed and plants".to_owned());
     lines.extend(super::set::not_included(of));
     lines.extend(super::site::not_included(of));

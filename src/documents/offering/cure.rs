@@ -1,12 +1,11 @@
 //! The cure timeline of this job: its mix, the owner's temperatures and least days.
 
-use rust_decimal::prelude::ToPrimitive as _;
-
-use super::Offering;
+use super::{Offering, season, surface};
 use crate::documents::figures::cure::{CureView, CureWords, cure};
+use crate::input::job::Carries;
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::curing::{
-    Cement, Conditions, CuringRules, Floors, Thresholds, Timeline, Use, seal_after, timeline,
+    Cement, Conditions, CuringRules, Floors, Thresholds, Timeline, Use, by_season, seal_after,
 };
 use crate::values::{Amount, Unit};
 
@@ -22,12 +21,20 @@ pub(super) fn figure(of: Offering<'_>, accent: Rgb) -> Drawing {
         .min()
         .unwrap_or_default();
     let ordered = Amount::new(psi, Unit::Psi).to_string();
-    let uses = [Use::Walk, Use::Car, Use::Heavy, Use::Seal];
+    let mut uses = vec![Use::Walk];
+    // A garden walk carries no cars.
+    if surface::slabs_of_all(of).any(|slab| Carries::Cars <= slab.carries()) {
+        uses.extend([Use::Car, Use::Heavy]);
+    }
+    if surface::may_be_sealed(of) {
+        uses.push(Use::Seal);
+    }
     cure(&CureView {
         timeline: &timeline,
         uses: &uses,
         ordered: &ordered,
         accent,
+        deicer: surface::meets_winter(of),
         words: &CureWords::ENGLISH,
     })
 }
@@ -41,10 +48,10 @@ fn of_job(of: Offering<'_>) -> Timeline {
         .filter_map(|slab| of.rules.mixes.get(&slab.mix.value))
         .map(|mix| mix.cement.value);
     let cement = cements.min().unwrap_or(Cement::Blended);
-    let degrees = |amount: Amount| amount.value.to_i32().unwrap_or(60);
+    let (_, air) = season::coldest(of);
     let conditions = Conditions {
-        cool: degrees(policy.cool.value),
-        warm: degrees(policy.warm.value),
+        cool: air.night,
+        warm: air.day,
         cement,
     };
     let rules = CuringRules {
@@ -61,5 +68,5 @@ fn of_job(of: Offering<'_>) -> Timeline {
         },
         ..CuringRules::default()
     };
-    timeline(&conditions, &rules)
+    by_season(&conditions, &season::weather(of), &rules)
 }

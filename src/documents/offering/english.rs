@@ -11,7 +11,11 @@ pub const ACCEPT_WITH_ONE_OF_EACH: &str = "I accept this quote with the choices 
 pub const CURE_HEADING: &str = "While your concrete cures";
 pub const CURE_LEAD: &str = "It hardens for weeks, faster when it is warm. Count from the day of the pour; if in doubt, wait the longer time.";
 pub const DEFERRAL: &str = "Local codes, the concrete supplier and licensed professionals decide wherever they say otherwise; nothing here is engineering or legal advice.";
-pub const RAIN: &str = "Rain or frost may move a day, not the price.";
+pub const RAIN: &str = "Rain may move a day, not the price.";
+pub const FROST_IN: &str =
+    "Rain or frost may move a day, not the price: blankets against frost are in it.";
+pub const FROST_OUT: &str =
+    "Rain or frost may move a day. What keeps frost off the concrete is not in the price.";
 pub const CHOICES_LEAD: &str = "The work is complete and sound without any of these.";
 pub const CHOICES_LEAD_SOME: &str = "Please tick one where it says so; the first of them is in the total. The work is complete and sound without any of the others.";
 pub const CHOICES_LEAD_ALL: &str = "Please tick one of each; the first is in the total.";
@@ -24,6 +28,18 @@ pub const CURING_COAT: (&str, &str) = (
     "We spray one on. Leave it alone: no washing and no scrubbing for 28 days.",
 );
 pub const COVER: (&str, &str) = ("Cover.", "Leave it in place until we take it off.");
+pub const WET: (&str, &str) = (
+    "Keep it wet.",
+    "For seven days, all over: a sprinkler or wet cloth will do.",
+);
+pub const WET_BY_US: (&str, &str) = (
+    "Kept wet.",
+    "We come each day for a week. Please leave what lies on it, and the tap on.",
+);
+pub const BLANKETS: (&str, &str) = (
+    "Blankets.",
+    "They keep frost off for the first {days} days. Leave them on, weighted down, until we take them off.",
+);
 pub const COLOR: (&str, &str) = (
     "Color.",
     "Dark and cloudy while it dries; it settles over some weeks. Ask us before you scrub a white film.",
@@ -33,16 +49,14 @@ pub const SEALED: (&str, &str) = (
     "Wash it with water and mild soap. When water soaks in again, it is time for a new coat.",
 );
 
-pub const CARE: &[(&str, &str)] = &[
-    (
-        "First winter.",
-        "Sand, no salt. Never use lawn fertilizer against ice: it eats concrete.",
-    ),
-    (
-        "Water.",
-        "Steer roof and garden water away from the slab, and keep soil up along its edges.",
-    ),
-];
+pub const FIRST_WINTER: (&str, &str) = (
+    "First winter.",
+    "Sand, no salt. Never use lawn fertilizer against ice: it eats concrete.",
+);
+pub const WATER: (&str, &str) = (
+    "Water.",
+    "Steer roof and garden water away from the slab, and keep soil up along its edges.",
+);
 
 pub const SAFETY: &[(&str, &str)] = &[
     (

@@ -1,13 +1,25 @@
 //! Where water runs, in the customer's words.
 
 use super::phrases::length;
+use crate::geometry::Point;
 use crate::input::job::{Fall, Slab, Takeoff};
-use crate::input::phrases::FallTo;
+use crate::input::phrases::{Done, FallTo};
+use crate::values::Length;
 
 /// Every fall of a slab that the plan does not say: of a part, to a drain, or beside another slope.
 pub(super) fn said(slab: &Slab) -> Option<String> {
     let falls: Vec<String> = slab.falls.iter().map(one).collect();
     (!falls.is_empty()).then(|| falls.join(", "))
+}
+
+/// The level of each corner that was shot, as the plan shows it.
+pub(super) fn levels(slab: &Slab) -> Vec<(Point, String)> {
+    let corners = slab.levels.iter().flat_map(|levels| &levels.corners);
+    let said = |level: Length| match level {
+        Length::ZERO => "0".to_owned(),
+        level => length(level),
+    };
+    corners.map(|one| (one.at, said(one.level))).collect()
 }
 
 fn one(fall: &Fall) -> String {
@@ -21,6 +33,35 @@ fn one(fall: &Fall) -> String {
         Some(part) => format!("{part} {to}"),
         None => to,
     }
+}
+
+/// `door sill 4 in above the patio, a step`; what is done about it where it is not flush.
+pub(super) fn met(slab: &Slab) -> Option<String> {
+    let met = slab.around.meets.iter().map(|(name, height)| {
+        let above = height.value.above;
+        let done = match height.value.done() {
+            Done::Flush => ", flush",
+            Done::Trim => ", the edge trimmed",
+            Done::Step => ", a step",
+            Done::Ramp => ", a ramp",
+        };
+        let way = if above < Length::ZERO {
+            "below"
+        } else {
+            "above"
+        };
+        match above {
+            Length::ZERO => format!("{} flush with the {}", name.value, slab.called),
+            _ => format!(
+                "{} {} {way} the {}{done}",
+                name.value,
+                length(above.abs()),
+                slab.called
+            ),
+        }
+    });
+    let met: Vec<String> = met.collect();
+    (!met.is_empty()).then(|| met.join("; "))
 }
 
 /// `6 in lower than the patio`.

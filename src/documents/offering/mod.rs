@@ -11,6 +11,7 @@ mod choices;
 mod cure;
 mod dowels;
 mod english;
+mod excluded;
 mod falls;
 mod money;
 mod openings;
@@ -18,6 +19,7 @@ pub(super) mod phrases;
 mod plan;
 mod removal;
 mod scope;
+mod season;
 mod sections;
 mod set;
 mod site;
@@ -109,7 +111,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
             .business
             .promises
             .iter()
-            .map(|promise| phrases::printed(promise))
+            .map(|promise| phrases::printed(&promise.value))
             .collect(),
         kind_word: Headed {
             heading: english::KIND_HEADING.to_owned(),
@@ -135,7 +137,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
         },
         cure: Cure {
             heading: english::CURE_HEADING.to_owned(),
-            lead: english::CURE_LEAD.to_owned(),
+            lead: season::lead(of),
         },
         care: surface::care(of),
         safety: english::terms(english::SAFETY),

@@ -1,13 +1,13 @@
 //! The plan of this job: slabs, joints, edges and falls as the takeoff has them.
 
 use super::phrases::{area, capital, length, sides, size};
-use super::{Offering, openings, sections};
+use super::{Offering, falls, openings, sections};
 use crate::documents::figures::plan::{
     self, BoxView, Crossed, EdgeView, OpeningView, PanelView, PlanView, SlabView,
 };
 use crate::geometry::joints::Panel;
 use crate::geometry::{Direction, Outline, Side};
-use crate::input::job::{EdgeKind, Pin, Slab};
+use crate::input::job::{EdgeKind, Fall, Pin, Slab};
 use crate::press::drawing::{Drawing, Rgb};
 use crate::trade::measure::{SlabQuantities, panel_size};
 use crate::values::{Length, rounding};
@@ -78,11 +78,27 @@ fn view(of: Offering<'_>, slab: &Slab, measured: &SlabQuantities) -> SlabView {
         // Of several the words say where they are; an arrow would say it of the whole slab.
         fall: match &slab.falls[..] {
             [only] => only.to.side().map(Direction::from),
+            [one, other] if slab.levels.is_some() => both_ways(one, other),
             _ => None,
         },
+        levels: falls::levels(slab),
         panels: layout.map_or_else(Vec::new, |layout| layout.panels.iter().map(panel).collect()),
         openings: openings(slab),
     }
+}
+
+/// Where water of two falls runs: between both, or where the one is far steeper its way.
+fn both_ways(one: &Fall, other: &Fall) -> Option<Direction> {
+    let (east, north) = (one.to.side()?, other.to.side()?);
+    // The tangent of 67.5 degrees, from where on the nearer of the eight ways is the steep one.
+    let far = |steep: &Fall, flat: &Fall| flat.rise.value * 12 < steep.rise.value * 5;
+    if far(one, other) {
+        return Some(east.into());
+    }
+    if far(other, one) {
+        return Some(north.into());
+    }
+    format!("{}{}", north.name(), east.name()).parse().ok()
 }
 
 fn panel(panel: &Panel) -> PanelView {
@@ -162,6 +178,7 @@ fn flight(slab: &Slab) -> Option<SlabView> {
         is_sawn: false,
         edges: Vec::new(),
         fall: None,
+        levels: Vec::new(),
         panels: Vec::new(),
         openings: Vec::new(),
     })

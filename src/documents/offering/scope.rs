@@ -5,7 +5,7 @@ use super::{Offering, falls, sections, surface};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Class, Mix};
 use crate::input::job::{Extra, ExtraWhat, Says, Slab, Takeoff};
-use crate::input::phrases::JointMethod;
+use crate::input::phrases::{JointMethod, SteelAtJoints};
 use crate::trade::Quantity;
 use crate::trade::measure::SlabQuantities;
 use crate::values::{Amount, Length, Unit};
@@ -42,6 +42,8 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
     let levels: Vec<String> = levels
         .filter_map(|slab| falls::lower(takeoff, slab))
         .collect();
+    let met = takeoff.slabs.iter().filter_map(|slab| falls::met(slab));
+    let levels: Vec<String> = levels.into_iter().chain(met).collect();
     add("Levels", levels.join("; "));
     if falls::are_to_be_told(&takeoff.slabs) {
         add("Falls", each(takeoff, falls::said));
@@ -51,7 +53,11 @@ pub(super) fn scope(of: Offering<'_>) -> Vec<Term> {
         each(takeoff, |slab| of.rules.mixes.get(&slab.mix.value).map(mix)),
     );
     add("Color", each(takeoff, |slab| surface::color(of, slab)));
-    add("Steel", each(takeoff, steel));
+    let found = |slab: &Slab| {
+        let mut all = takeoff.slabs.iter().zip(slabs.iter());
+        all.find(|(one, _)| std::ptr::eq(one.as_ref(), slab))
+    };
+    add("Steel", each(takeoff, |slab| steel(slab, found(slab)?.1)));
     add(
         "Dowels",
         each(takeoff, |slab| super::dowels::across(of, slab)),
@@ -168,11 +174,30 @@ fn mix(mix: &Mix) -> String {
     }
 }
 
-fn steel(slab: &Slab) -> Option<String> {
+fn steel(slab: &Slab, measured: &SlabQuantities) -> Option<String> {
     let bars = slab.bars.as_ref().map(super::dowels::bars);
     let mesh = slab.mesh.as_ref().map(|_| "welded wire mesh".to_owned());
-    let both: Vec<String> = [bars, mesh].into_iter().flatten().collect();
-    (!both.is_empty()).then(|| both.join(" and "))
+    let across = measured.corner_bars.as_ref().and(slab.corner_bars.as_ref());
+    let across = across.map(|across| {
+        let (count, bar) = (across.bars.value.count, across.bars.value.bar);
+        let alike = slab.bars.as_ref().and_then(|bars| bars.alike());
+        match alike.filter(|layer| layer.bar == bar) {
+            Some(_) => format!("{count} across inside corners"),
+            None => format!(
+                "{count} of {} across inside corners",
+                length(bar.diameter())
+            ),
+        }
+    });
+    let both: Vec<String> = [bars, mesh, across].into_iter().flatten().collect();
+    let joints = measured.joints.as_ref();
+    let is_jointed = joints.is_some_and(|joints| !joints.layout.lines.is_empty());
+    let cut = match slab.steel_at_joints {
+        SteelAtJoints::Cut if is_jointed => ", cut at the joints",
+        SteelAtJoints::EveryOther if is_jointed => ", every other one cut at the joints",
+        SteelAtJoints::Cut | SteelAtJoints::EveryOther | SteelAtJoints::Through => "",
+    };
+    (!both.is_empty()).then(|| format!("{}{cut}", both.join(" and ")))
 }
 
 fn finish(of: Offering<'_>, slabs: &[SlabQuantities]) -> String {

@@ -1,11 +1,14 @@
 //! What a customer reads of finishes, colors, sealers and curing: the owner's words, no item, no dose.
 
+use std::sync::Arc;
+
 use super::phrases::{list, printed};
-use super::{Offering, english};
+use super::{Offering, english, season};
 use crate::documents::views::quote::Term;
 use crate::input::book::{Curing, Sealer};
 use crate::input::job::{Border, EdgeKind, Slab};
 use crate::input::phrases::Dose;
+use crate::values::Unit;
 
 /// `stamped like split slate`, or the finish by its name; and its border.
 pub(super) fn finish(of: Offering<'_>, slab: &Slab) -> String {
@@ -76,28 +79,79 @@ pub(super) fn cured(of: Offering<'_>) -> String {
     said.collect()
 }
 
-fn any(of: Offering<'_>, way: Curing) -> bool {
-    of.takeoff.slabs.iter().any(|slab| slab.curing.value == way)
+/// As quoted and with every choice.
+pub(super) fn slabs_of_all<'a>(of: Offering<'a>) -> impl Iterator<Item = &'a Slab> {
+    let jobs = std::iter::once(of.takeoff).chain(of.takeoff.otherwise.values());
+    jobs.flat_map(|job| &job.slabs).map(Arc::as_ref)
+}
+
+/// Whether any of it is sealed, as quoted or by a choice.
+pub(super) fn may_be_sealed(of: Offering<'_>) -> bool {
+    let options = of.takeoff.options.iter().flat_map(|group| &group.options);
+    let named = options.flat_map(|option| {
+        let added = option.add.iter().map(|extra| &extra.name.value);
+        std::iter::once(&option.name.value).chain(added)
+    });
+    let extras = of.takeoff.head.extras.iter().map(|extra| &extra.name.value);
+    let mut named = named.chain(extras);
+    slabs_of_all(of).any(|slab| slab.seal.is_some())
+        || named.any(|name| name.to_lowercase().contains("seal"))
+}
+
+/// Whether frost and salt are a question where any of it lies.
+pub(super) fn meets_winter(of: Offering<'_>) -> bool {
+    let frost = season::freezes(of);
+    frost && slabs_of_all(of).any(|slab| !slab.is_inside())
 }
 
 /// What to do and to leave, as far as this job has it.
 pub(super) fn care(of: Offering<'_>) -> Vec<Term> {
     let slabs = &of.takeoff.slabs;
-    let mut pairs = Vec::new();
-    if any(of, Curing::Compound) {
-        pairs.push(english::CURING_COAT);
+    let mut terms = Vec::new();
+    let mut add = |(word, text): (&str, &str)| terms.push(Term::new(word, text));
+    if let season::Frost::Protected { days } = season::frost(of) {
+        let text = english::BLANKETS.1.replace("{days}", &days.to_string());
+        add((english::BLANKETS.0, &text));
     }
-    if any(of, Curing::Cover) {
-        pairs.push(english::COVER);
+    let visits = of.rules.rates.get("keep wet");
+    let by_us = visits.is_some_and(|rate| rate.value.per.unit == Unit::Trip);
+    let ways = [
+        (Curing::Compound, english::CURING_COAT),
+        (Curing::Cover, english::COVER),
+        (
+            Curing::Wet,
+            if by_us {
+                english::WET_BY_US
+            } else {
+                english::WET
+            },
+        ),
+    ];
+    for (way, (word, text)) in ways {
+        if slabs.iter().any(|slab| slab.curing.value == way) {
+            add((word, text));
+        } else if slabs_of_all(of).any(|slab| slab.curing.value == way) {
+            add((&format!("If chosen: {}", lower(word)), text));
+        }
     }
     if slabs.iter().any(|slab| slab.color.is_some()) {
-        pairs.push(english::COLOR);
+        add(english::COLOR);
     }
     if slabs.iter().any(|slab| slab.seal.is_some()) {
-        pairs.push(english::SEALED);
+        add(english::SEALED);
     }
-    pairs.extend(english::CARE);
-    english::terms(&pairs)
+    if meets_winter(of) {
+        add(english::FIRST_WINTER);
+    }
+    add(english::WATER);
+    terms
+}
+
+/// `keep it wet.`
+fn lower(word: &str) -> String {
+    let mut letters = word.chars();
+    let first = letters.next().into_iter().flat_map(char::to_lowercase);
+    first.chain(letters).collect()
 }
 
 /// One kind sentence on cracks, and one on color where there is any.

@@ -3,8 +3,8 @@
 use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
+use super::Offering;
 use super::phrases::list;
-use super::{Offering, english};
 use crate::documents::views::quote::Sentence;
 use crate::input::job::RemovalMaterial;
 use crate::input::site::Question;
@@ -19,7 +19,7 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
     let mut sentences = vec![start(calendar.window(of.takeoff, of.quoted, wide))];
     sentences.push(working_days(of, crew, &calendar));
     sentences.extend(visits(of, crew));
-    sentences.push(sentence(english::RAIN, String::new(), ""));
+    sentences.push(sentence(super::season::moves(of), String::new(), ""));
     sentences
 }
 
@@ -191,7 +191,7 @@ fn said(of: Offering<'_>, step: Step) -> Vec<&'static str> {
         }
         Step::Lid => vec!["set the lids on order"],
         Step::Finish => vec!["finish the surface"],
-        Step::Return | Step::Wet | Step::Seal => Vec::new(),
+        Step::Return | Step::Wet | Step::Lift | Step::Seal => Vec::new(),
     }
 }
 
@@ -203,12 +203,13 @@ fn visits(of: Offering<'_>, crew: &Crew) -> Option<Sentence> {
         let block = stretch.blocks.first()?;
         let many = rounding::round_up_to(stretch.on_site.value(), Decimal::ONE);
         let (one, several) = match block.step {
-            Step::Wet => ("short visit", "short visits"),
+            Step::Wet | Step::Lift => ("short visit", "short visits"),
             _ => ("visit", "visits"),
         };
         let what = match block.step {
             Step::Finish => " to finish the surface".to_owned(),
             Step::Wet => " to keep the concrete wet".to_owned(),
+            Step::Lift => " to take the covers off".to_owned(),
             Step::Seal => match block.wait {
                 Some(days) => format!(" to seal it, {days} days after the pour"),
                 None => " to seal it".to_owned(),

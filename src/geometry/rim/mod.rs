@@ -31,6 +31,8 @@ pub struct Corners {
     /// Corners between two strips that turn outward, and inward.
     pub outside: usize,
     pub inside: usize,
+    /// Corners between two strips, either way, that no bar runs around.
+    pub sharp: usize,
     /// Whether a corner is not square, or a strip follows a curve.
     pub uneven: bool,
 }
@@ -56,6 +58,22 @@ pub fn corners_outside(outline: &Outline, strips: &[Strip]) -> Corners {
     counted(outline, strips, &Turn::back)
 }
 
+/// The sides whose last corner turns sharply into the slab; in a hole it is the ground that turns out.
+pub fn inside_corners(outline: &Outline, is_hole: bool) -> Vec<usize> {
+    let sides = outline.sides();
+    let turn = |i: usize| Turn::at(&sides[i], &sides[(i + 1) % sides.len()]);
+    let inward = |turn: Turn| {
+        if is_hole {
+            turn.is_left()
+        } else {
+            turn.is_right()
+        }
+    };
+    (0..sides.len())
+        .filter(|&i| turn(i).is_sharp() && inward(turn(i)))
+        .collect()
+}
+
 fn counted(outline: &Outline, strips: &[Strip], seen: &dyn Fn(Turn) -> Turn) -> Corners {
     let is_outside = seen(Turn::RIGHT_ANGLE).is_right();
     let sides = outline.sides();
@@ -75,6 +93,7 @@ fn counted(outline: &Outline, strips: &[Strip], seen: &dyn Fn(Turn) -> Turn) -> 
                 found.squares += turn.mitre();
                 found.outside += usize::from(corner.is_left());
                 found.inside += usize::from(corner.is_right());
+                found.sharp += usize::from(corner.is_sharp());
                 found.uneven |= !turn.is_square() && (turn.is_left() || turn.is_right());
             }
             (true, false) | (false, true) => {
@@ -251,6 +270,13 @@ impl Turn {
 
     fn is_right(self) -> bool {
         self.sine < Decimal::ZERO
+    }
+
+    /// By more than 30 degrees.
+    fn is_sharp(self) -> bool {
+        let four = Decimal::TWO * Decimal::TWO;
+        self.cosine < Decimal::ZERO
+            || four * self.cosine * self.cosine < Decimal::TWO + Decimal::ONE
     }
 
     fn is_square(self) -> bool {

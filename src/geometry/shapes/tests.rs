@@ -4,8 +4,8 @@ use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use super::*;
-use crate::geometry::{panels, point};
-use crate::values::{Area, rounding};
+use crate::geometry::joints::{Asked, lay_out};
+use crate::values::rounding;
 
 fn feet(n: i64) -> Length {
     Length::feet_whole(n)
@@ -203,12 +203,17 @@ fn panels_tile_every_shape() {
     ];
     for outline in shapes {
         for longest in [4, 6, 9] {
-            let found = panels(&outline, feet(longest));
+            let found = lay_out(&Asked {
+                outline: &outline,
+                longest: feet(longest),
+                boxes: &[],
+                solid: &[],
+                meet: &[],
+                drawn: None,
+            });
             let sum: Decimal = found.panels.iter().map(|panel| panel.area).sum();
-            let open = outline.holes().iter().map(Outline::chords);
-            let open: i128 = open.map(|hole| point::doubled_area(&hole)).sum();
-            let whole = point::doubled_area(&outline.chords()) - open;
-            let whole = Area::square_nanometres(whole).square_feet() / Decimal::TWO;
+            let open: Decimal = outline.holes().iter().map(Outline::area).sum();
+            let whole = outline.area() - open;
             assert!((whole - sum).abs() < dec!(0.000001), "{whole} is not {sum}");
         }
     }

@@ -205,6 +205,7 @@ mod tests {
                 smallest: dec!(0),
                 waste: None,
                 work: None,
+                height: None,
                 stage: Stage::Form,
                 place,
             },

@@ -5,10 +5,11 @@ use rust_decimal::Decimal;
 use super::also::Stage;
 use super::class::Class;
 use super::group::CostGroup;
+use crate::input::checks::{length_above_zero, written};
 use crate::input::phrases::Ratio;
 use crate::reading::keys::keys;
 use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read};
-use crate::values::{Amount, Day, Money, Percent, Unit, UnitPrice, rounding};
+use crate::values::{Amount, Day, Length, Money, Percent, Unit, UnitPrice, rounding};
 
 /// The name of an item in the book.
 pub type ItemKey = String;
@@ -33,6 +34,9 @@ keys! {
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
         stage: Stage = "stage" as "word", usual "form",
             "when that work is done: remove, form, place, strip or return", "return";
+        height: Option<At<Length>> = "height", none,
+            "of a chair: how high it holds steel; of several the nearest to where it belongs is bought", "2 in",
+            then written(length_above_zero);
         group: Option<CostGroup> = "group" as "text", else "its class",
             "where it stands on your cost sheet, with a sum of its own", "Ground work", by group;
         taxed: Option<At<bool>> = "taxed", none,
@@ -91,6 +95,8 @@ pub struct Selling {
     pub work: Option<At<Ratio>>,
     /// When that work is done.
     pub stage: Stage,
+    /// Of a chair.
+    pub height: Option<At<Length>>,
     pub place: Place,
 }
 
@@ -128,6 +134,7 @@ impl Item {
             waste: self.waste.clone(),
             work: self.work.clone(),
             stage: self.stage,
+            height: self.height.clone(),
             place: self.place,
         }
     }

@@ -43,6 +43,7 @@ pub const FIXED: &[(&str, Unit)] = &[
     ("joints by saw", Unit::Foot),
     ("joints by early saw", Unit::Foot),
     ("cover slabs", Unit::SquareFoot),
+    ("lift covers", Unit::SquareFoot),
     ("keep wet", Unit::SquareFoot),
     ("mix bags", Unit::Bag),
     ("step", Unit::Piece),
@@ -69,6 +70,7 @@ const OTHERWISE: &[(&str, &[Unit])] = &[
     ("joints by saw", &[Unit::SquareFoot]),
     ("joints by early saw", &[Unit::SquareFoot]),
     ("keep wet", &[Unit::Trip]),
+    ("lift covers", &[Unit::Trip]),
 ];
 
 /// Every unit that fits the work of a task, the usual one first.

@@ -71,11 +71,13 @@ purposes! {
     IsolationStrip "isolation strip": "isolation strip" by [Foot] of Slabs,
         "edges at walls, old concrete and curbs";
     CuringCompound "curing compound": "curing compound" by [Gallon] of Slabs,
-        "area ÷ coverage; 200 sq ft to the gallon is the usual test rate (ASTM C309, from memory)";
+        "area ÷ coverage; 200 sq ft to the gallon is common practice, no source";
     VaporRetarder "vapor retarder": "vapor retarder" by [SquareFoot] of Slabs,
         "slabs added up, laps included";
     CuringCover "curing cover": "curing cover" by [SquareFoot] of Slabs,
         "area of the slabs that cure under a cover";
+    Blankets "blankets": "insulated blankets" by [SquareFoot] of Slabs,
+        "area of the slabs outdoors that are poured when nights are cold", else "told as not included";
     SawCutting "saw cutting": "saw cutting" by [Foot SquareFoot] of Removals,
         "as it is charged: by the foot, or by the square foot of cut face",
         else "the crew saws, by its rate";

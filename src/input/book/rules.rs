@@ -18,7 +18,7 @@ use crate::input::phrases::Dose;
 use crate::input::site::Question;
 use crate::reading::keys::keys;
 use crate::reading::{At, FieldTable, Fields, Group, Named, Place, Problems, Read, suggest};
-use crate::values::Unit;
+use crate::values::{Length, Unit};
 
 keys! {
     /// Everything of the book except prices.
@@ -85,6 +85,14 @@ impl SoldAs {
     /// Every item of the book.
     pub fn names(&self) -> impl Iterator<Item = &str> {
         self.0.keys().map(String::as_str)
+    }
+}
+
+impl SoldAs {
+    /// Every item that says how high it holds steel.
+    pub(super) fn chairs(&self) -> impl Iterator<Item = (&ItemKey, &At<Length>)> {
+        let items = self.0.iter();
+        items.filter_map(|(key, selling)| Some((key, selling.height.as_ref()?)))
     }
 }
 

@@ -20,6 +20,9 @@ keys! {
         aggregate: At<Length> = "aggregate", usual "3/4 in", "largest stone", "3/4 in";
         cement: At<Cement> = "cement", usual "blended",
             "blended (Type IL), ordinary (Type I or II) or early (Type III)", "blended";
+        setting: At<Percent> = "setting", usual "100%",
+            "how long it takes to set, of the usual; more with a retarder, less with an accelerator", "150%",
+            then some_setting;
         /// Pounds in a yard, where the owner knows them.
         cement_content: Option<At<Ratio>> = "cement content", none,
             "in each yard; colors go by it", "564 lb per cu yd", then written(pounds_of_cement);
@@ -41,6 +44,21 @@ words! {
         /// Type III.
         HighEarly "early";
     }
+}
+
+fn some_setting(at: At<Percent>, _: &str, problems: &mut Problems) -> Read<At<Percent>> {
+    if !at.value.number().is_zero() {
+        return Ok(at);
+    }
+    let problem = Problem::new(
+        "not-above-zero",
+        "concrete that sets at once cannot be placed",
+    );
+    Err(problems.push(
+        problem
+            .at(at.place)
+            .help("write `150%` for a mix that sets in half as long again"),
+    ))
 }
 
 fn pounds_of_cement(at: At<Ratio>, key: &str, problems: &mut Problems) -> Read<At<Ratio>> {

@@ -1,7 +1,9 @@
 //! How the plant sells concrete, and what it charges for too little on a truck.
 
+use std::borrow::Cow;
+
 use super::charges::Charges;
-use crate::input::checks::{cubic_yards, per_yard_or_load};
+use crate::input::checks::{cubic_yards, minutes, per_yard_or_load};
 use crate::input::phrases::Ratio;
 use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, Problem, Problems, Read, words};
@@ -21,6 +23,12 @@ keys! {
         free_time: At<Ratio> = "free time", usual "1000 min per cu yd",
             "minutes to unload without charge, per cu yd or per load", "5 min per cu yd",
             then per_yard_or_load;
+        /// From the plant to the last yard.
+        discharge: At<Amount> = "discharge within" as "minutes", usual "90 min",
+            "of loading at the plant; ASTM C94/C94M-21 leaves it to buyer and plant, 90 is common practice",
+            "120 min", then minutes;
+        on_the_road: At<Amount> = "on the road" as "minutes", usual "0 min",
+            "from the plant to the job, part of the minutes to discharge", "25 min", then minutes;
         pump_prime: At<Amount> = "pump prime" as "cubic yards", usual "0 cu yd",
             "lost in the line, once a placement", "1/4 cu yd", then cubic_yards;
         filling: Filling = "loads" as "words", usual "in turn",
@@ -32,13 +40,21 @@ keys! {
 }
 
 impl Supply {
-    /// The same, but for how trucks are filled.
-    #[must_use]
-    pub fn filled(&self, filling: Filling) -> Self {
-        Self {
-            filling,
-            ..self.clone()
+    /// The same, with no more on a truck than this, and trucks filled this way, where either is said.
+    pub fn with_trucks(
+        &self,
+        most: Option<&At<Amount>>,
+        filling: Option<Filling>,
+    ) -> Cow<'_, Self> {
+        let less = most.filter(|most| most.value.value < self.truck.value.value);
+        if less.is_none() && filling.is_none() {
+            return Cow::Borrowed(self);
         }
+        Cow::Owned(Self {
+            truck: less.unwrap_or(&self.truck).clone(),
+            filling: filling.unwrap_or(self.filling),
+            ..self.clone()
+        })
     }
 }
 

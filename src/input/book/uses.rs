@@ -110,6 +110,14 @@ pub(super) fn uses(rules: &Rules) -> Vec<Use<'_>> {
             });
         }
     }
+    for (key, height) in rules.selling.chairs() {
+        found.push(Use {
+            key,
+            place: height.place,
+            purpose: "chairs, which have a `height`".to_owned(),
+            units: vec![Unit::Piece],
+        });
+    }
     for rule in rules.also.values() {
         if let Some(item) = &rule.buy {
             // Its own check tells which units fit.

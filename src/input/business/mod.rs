@@ -15,7 +15,7 @@ pub use numbers::{Invoices, Numbers};
 pub use payments::Installment;
 pub use policy::{
     Buying, Charge, CrewPolicy, CurePolicy, DayCount, DayRule, LaborLines, NightBefore,
-    OrderPolicy, PricePolicy, QuotePolicy, SetLids, TaxBase, TaxRule,
+    OrderPolicy, PourDayPolicy, PricePolicy, QuotePolicy, SetLids, TaxBase, TaxRule,
 };
 pub use unforeseen::{Unforeseen, UnforeseenPrice};
 
@@ -25,6 +25,7 @@ use crate::reading::keys::keys;
 use crate::reading::{
     At, Fields, FormatOne, FromKey, Group as _, Node, Place, Problem, Problems, Read,
 };
+use crate::values::Length;
 
 keys! {
     /// Everything `business.yaml` says.
@@ -37,6 +38,8 @@ keys! {
         price: PricePolicy = "price", required, "from cost to price", "{overhead: 14%, profit: markup 25%}";
         order: OrderPolicy = "order", none, "what is ordered beyond the drawing", "{allowance: 7%}";
         crew: CrewPolicy = "crew", none, "people and hours", "{people: 3}";
+        pour_day: PourDayPolicy = "pour day", none, "what a crew can place and finish before it sets",
+            "{longest day: 11 hours}";
         quote: QuotePolicy = "quote", none, "days and limits of a quote", "{good for: 30 days}";
         numbers: Numbers = "numbers", none, "how quotes are numbered", "{pattern: YYYY-0000, start: 41}";
         invoices: Invoices = "invoices", none, "how bills are made", "{due: 10 days}";
@@ -52,7 +55,7 @@ keys! {
         kinds: BTreeMap<String, Kind> = "kinds" as "keys by kind", required,
             "what is usual for each kind of slab", "{patio: {thickness: 4 in, mix: exterior}}";
         cure: CurePolicy = "cure", none, "temperatures and waiting times", "{cool: 60, warm: 80}";
-        promises: Vec<String> = "promises", none,
+        promises: Vec<At<String>> = "promises" as "list of sentences", none,
             "what the workmanship promise covers", "[We come back within a year.]";
         assumptions: Vec<String> = "assumptions", none,
             "what every quote counts on", "[Water and power at the house]";
@@ -61,6 +64,8 @@ keys! {
             "unit prices for what nobody could see, in dollars or made of items",
             "[Soft soil out: 150.00 per cu yd]", by unforeseen::read, of unforeseen::MadeOf;
         terms: Vec<String> = "terms", none, "your terms", "[Invoices are due in 10 days.]";
+        frost_depth: Option<At<Length>> = "frost depth", else "nobody is told of it",
+            "how deep the ground freezes where you work; what carries a building goes below it", "36 in";
         site: SitePolicy = "site" as "keys by question", none,
             "usual answers about a site, and which questions are asked",
             "{washout: on site, ask: [overhead wires]}";

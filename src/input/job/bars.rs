@@ -3,6 +3,7 @@
 use std::fmt;
 
 use crate::input::phrases::BarsPhrase;
+use crate::input::sections::EdgeBars;
 use crate::reading::{At, Place};
 use crate::tables::bars::Bar;
 use crate::values::Length;
@@ -11,6 +12,13 @@ use crate::values::Length;
 pub struct Bars {
     pub east_west: Option<Layer>,
     pub north_south: Option<Layer>,
+}
+
+/// Bars across each corner that turns into the slab.
+#[derive(Clone, Debug)]
+pub struct CornerBars {
+    pub bars: At<EdgeBars>,
+    pub length: Length,
 }
 
 /// Bars of one size that all run one way.

@@ -106,13 +106,21 @@ fn target(slabs: &[(Slab, SlabWritten)], i: usize) -> Option<usize> {
     slabs.iter().position(|(slab, _)| slab.key == *name)
 }
 
+impl Slab {
+    /// At another place, before anything of it but outline and levels has one.
+    fn put(&mut self, by: Point) {
+        self.outline = self.outline.moved(by);
+        self.levels = self.levels.take().map(|levels| levels.moved(by));
+    }
+}
+
 /// Slabs with no place of their own stand in a row, west to east, north edges in line.
 fn lay_in_a_row(slabs: &mut [(Slab, SlabWritten)], free: &[bool]) {
     let mut west = 0;
     for (i, (slab, _)) in slabs.iter_mut().enumerate() {
         if free[i] {
             let (low, high) = slab.outline.bounds();
-            slab.outline = slab.outline.moved(Point {
+            slab.put(Point {
                 x: west - low.x,
                 y: -high.y,
             });
@@ -148,7 +156,7 @@ fn put(
         ));
     };
     let by = shift(&their_side, &my_side, phrase);
-    slabs[i].0.outline = slabs[i].0.outline.moved(by);
+    slabs[i].0.put(by);
     let my_side = slabs[i].0.outline.sides()[my_number];
     let shared = overlap(&their_side, &my_side, phrase.edge);
     let Some(stretch) = shared else {

@@ -2,7 +2,7 @@
 
 use crate::geometry::{Compass, Point};
 use crate::input::phrases::StoopPhrase;
-use crate::input::sections::{EdgeBars, Thickened};
+use crate::input::sections::{EdgeBars, StepsBottom, Thickened};
 use crate::reading::At;
 use crate::values::Length;
 
@@ -39,6 +39,8 @@ pub struct Steps {
     pub base: Option<Base>,
     /// Along each of them.
     pub bars: Option<At<EdgeBars>>,
+    /// How far down they go, where anybody says it.
+    pub bottom: Option<At<StepsBottom>>,
     /// From bottom to top, as measured.
     pub total: Option<At<Length>>,
 }
@@ -75,6 +77,15 @@ impl Steps {
     /// From the ground to the top.
     pub fn height(&self) -> Length {
         self.rise.value * i64::from(self.risers.value)
+    }
+
+    /// How thick they are below each tread, where their bottom goes up with them.
+    pub fn thick(&self) -> Option<At<Length>> {
+        let bottom = self.bottom.as_ref()?;
+        match bottom.value {
+            StepsBottom::Level => None,
+            StepsBottom::Stepped(thick) => Some(At::new(thick, bottom.place)),
+        }
     }
 
     /// Steps below the slab's own edge.

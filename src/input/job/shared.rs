@@ -29,11 +29,10 @@ pub(super) fn edges(slabs: &[Option<&Slab>], contacts: &[Contact]) -> Vec<Vec<Ed
         };
         let (mut mine, mut theirs) = between(placed, base);
         if let Some((drop, _)) = &placed.slab.lower {
-            // Their edge is the face of a step: no joint of panels runs there.
-            if mine.1 == Meets::ControlJoint {
-                mine.1 = Meets::Nothing;
-            }
-            theirs.1 = faced(theirs, drop.value);
+            // Their edge is the face of a step: no joint of panels runs there. A form holds the slab
+            // whose edge it is alone: the other lies lower, or upon it.
+            mine.1 = Meets::Nothing;
+            theirs.1 = faced(theirs.0, drop.value);
         }
         for ((i, number), end, kind) in [(ends[0], placed, mine), (ends[1], base, theirs)] {
             let side = end.slab.outline.sides()[number];
@@ -59,11 +58,11 @@ fn between(placed: End<'_>, base: End<'_>) -> ((EdgeKind, Meets), (EdgeKind, Mee
 }
 
 /// What the upper of two slabs meets: a form that stands there already holds the face too.
-fn faced((kind, meets): (EdgeKind, Meets), drop: Length) -> Meets {
-    match meets {
-        Meets::Depth(depth) => Meets::Depth(depth.max(drop)),
-        _ if kind.has_form() => Meets::Depth(drop),
-        _ => Meets::Face(drop),
+fn faced(kind: EdgeKind, drop: Length) -> Meets {
+    if kind.has_form() {
+        Meets::Depth(drop)
+    } else {
+        Meets::Face(drop)
     }
 }
 

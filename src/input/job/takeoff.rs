@@ -7,9 +7,9 @@ use std::sync::Arc;
 use super::written::{Customer, Extra, JobHead};
 use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
 use crate::geometry::{Outline, Point};
-use crate::input::phrases::{FallTo, Sawn, SizePhrase, Thickness};
+use crate::input::phrases::{FallTo, Sawn, SizePhrase, SteelAtJoints, Thickness};
 use crate::reading::{At, Place};
-use crate::values::{Day, Length, Percent};
+use crate::values::{Amount, Day, Length, Percent};
 
 #[derive(Clone, Debug)]
 pub struct Takeoff {
@@ -44,6 +44,13 @@ impl Takeoff {
             .or_else(|| pour.and_then(|pour| pour.allowance.as_ref()))
             .or(self.head.allowance.as_ref())
             .or(own)
+    }
+
+    /// As it is expected while a pour sets: its own, else that of the job.
+    pub fn temperature_of(&self, placement: usize) -> Option<&At<Amount>> {
+        let own = self.placements.get(placement);
+        own.and_then(|pour| pour.temperature.as_ref())
+            .or(self.head.temperature.as_ref())
     }
 
     /// Every way of the job, each once.
@@ -98,7 +105,11 @@ pub struct Slab {
     pub mix: At<String>,
     pub base: Option<super::Base>,
     pub bars: Option<Bars>,
+    /// Across every corner that turns into it.
+    pub corner_bars: Option<super::CornerBars>,
     pub mesh: Option<At<String>>,
+    /// Of its bars and its mesh.
+    pub steel_at_joints: SteelAtJoints,
     /// Across its doweled edges.
     pub dowels: Option<Dowels>,
     /// Across its tied edges.
@@ -121,6 +132,8 @@ pub struct Slab {
     pub sawn: Option<At<Sawn>>,
     /// Each with its part of the slab; none where it is level.
     pub falls: Vec<Fall>,
+    /// Shot at its corners; its falls follow from them.
+    pub levels: Option<super::Levels>,
     /// Its bottom is level below its fall.
     pub is_level_below: bool,
     /// How much lower than the slab it lies beside, and that slab.
@@ -131,6 +144,9 @@ pub struct Slab {
     pub openings: Vec<Opening>,
     pub boxes: Vec<super::SetBox>,
     pub around: super::Around,
+    /// Where it is said; `Slab::carries` and `Slab::is_inside` answer in any case.
+    pub carries: Option<At<super::Carries>>,
+    pub inside: Option<At<bool>>,
     /// Nobody said where it lies.
     pub stands_alone: bool,
     /// The slab it stands on.
@@ -177,4 +193,6 @@ pub struct Placement {
     pub access: Option<Access>,
     /// Over its drawing, where it is not that of the job.
     pub allowance: Option<At<Percent>>,
+    /// As it is expected while it sets, where it is not that of the job.
+    pub temperature: Option<At<Amount>>,
 }

@@ -2,22 +2,28 @@
 
 use super::positive;
 use super::reader::phrase;
-use crate::reading::words;
 use crate::values::Length;
 
-words! {
-    /// How a joint is made.
-    pub enum JointMethod {
-        /// With a groover, while the concrete is soft.
-        Tooled "tooled";
-        /// With a wet or dry saw, once it bears one without ravelling.
-        SawnLate "sawn";
-        /// With a light early-entry saw, the same day.
-        SawnEarly "sawn early";
-    }
+/// How a joint is made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum JointMethod {
+    /// With a groover, while the concrete is soft.
+    Tooled,
+    /// With a wet or dry saw, once it bears one without ravelling.
+    SawnLate,
+    /// With a light early-entry saw, the same day.
+    SawnEarly,
 }
 
 impl JointMethod {
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Tooled => "tooled",
+            Self::SawnLate => "sawn",
+            Self::SawnEarly => "sawn early",
+        }
+    }
+
     pub const fn is_sawn(self) -> bool {
         matches!(self, Self::SawnLate | Self::SawnEarly)
     }

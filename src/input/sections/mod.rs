@@ -3,7 +3,7 @@
 mod steps;
 mod thickened;
 
-pub use steps::{StepsWritten, steps};
+pub use steps::{StepsBottom, StepsWritten, steps};
 pub use thickened::{EdgeBars, EdgeSort, Thickened, thickened};
 
 use crate::reading::{Group, Keyed, Node, Place, Problems, Read};

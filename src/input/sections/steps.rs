@@ -27,9 +27,35 @@ keys! {
             "4 in of crushed stone";
         bars: Option<At<EdgeBars>> = "bars" as "number and bar", else "none",
             "along each step below the slab", "2 no. 4";
+        bottom: Option<At<StepsBottom>> = "bottom" as "words", else "level with the foot of the lowest",
+            "`level`, or so thick below each tread where it goes up in steps with the ground", "12 in thick";
         .. place: Place;
     }
 }
+
+/// How far down the concrete of steps goes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StepsBottom {
+    /// All of them to the foot of the lowest.
+    Level,
+    /// Each so thick below its tread.
+    Stepped(Length),
+}
+
+phrase!(
+    StepsBottom,
+    "words",
+    "bad-steps",
+    "the bottom of steps",
+    "write `level`, or how thick they are below each tread, for example `12 in thick`",
+    |said| {
+        if said.is("level") {
+            return Ok(StepsBottom::Level);
+        }
+        let thick = said.before(" thick").unwrap_or(said);
+        Ok(StepsBottom::Stepped(thick.positive()?))
+    }
+);
 
 /// How many risers: 1 to 20.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,7 +84,7 @@ impl Spoken for StepsWritten {
         read(text, STEPS, |said| {
             let (mut risers, mut tread, mut width, mut total) = (None, None, None, None);
             let (mut edge, mut from) = (None, None);
-            let (mut base, mut bars) = (None, None);
+            let (mut base, mut bars, mut bottom) = (None, None, None);
             for part in said.parts(&[","]) {
                 if let Some((count, rise)) =
                     part.split(" risers ").or_else(|| part.split(" riser "))
@@ -72,6 +98,10 @@ impl Spoken for StepsWritten {
                     part.once("how wide the steps are", &mut width, wide.positive()?)?;
                 } else if let Some(high) = part.before(" in all") {
                     part.once("how high they are in all", &mut total, high.positive()?)?;
+                } else if part.text().ends_with(" thick") {
+                    part.once("how thick they are", &mut bottom, part.read()?)?;
+                } else if let Some(flat) = part.before(" bottom") {
+                    part.once("how thick they are", &mut bottom, flat.read()?)?;
                 } else if let Some(under) = part.after("base ") {
                     part.once("what is under them", &mut base, under.read()?)?;
                 } else if part.text().contains("no.") {
@@ -100,6 +130,7 @@ impl Spoken for StepsWritten {
                 total: here(total),
                 base: base.map(|base| At::new(base, place)),
                 bars: bars.map(|bars| At::new(bars, place)),
+                bottom: bottom.map(|bottom| At::new(bottom, place)),
             })
         })
     }
@@ -120,6 +151,19 @@ pub fn steps(
         let message = format!("{count} risers, and nothing says how deep a tread is");
         let problem = Problem::new("bad-steps", message).at(steps.risers.place);
         let help = "add `tread: 12 in`, or in one line `12 in treads`";
+        return Err(problems.push(problem.help(help)));
+    }
+    if let Some(bottom) = &steps.bottom
+        && let StepsBottom::Stepped(thick) = bottom.value
+        && thick <= steps.rise.value
+    {
+        let message = format!(
+            "steps `{thick}` thick hang together nowhere: each riser is `{}`",
+            steps.rise.value
+        );
+        let problem = Problem::new("bad-steps", message).at(bottom.place);
+        let help =
+            "below a tread goes the riser under it and what holds both steps, 4 in more or so";
         return Err(problems.push(problem.help(help)));
     }
     Ok(Some(steps))
@@ -155,6 +199,7 @@ mod tests {
             total: None,
             base: None,
             bars: None,
+            bottom: None,
         };
         for text in [
             "3 risers of 7 in, 12 in treads, 5 ft wide, from south edge",
@@ -178,6 +223,13 @@ mod tests {
         assert_eq!(said.base.map(|at| at.value), Some(base));
         let (count, bar) = (2, crate::tables::bars::Bar::No4);
         assert_eq!(said.bars.map(|at| at.value), Some(EdgeBars { count, bar }));
+        let bottom = |text: &str| {
+            let text = format!("2 risers of 7 in, 12 in treads, south edge, {text}");
+            super::StepsWritten::said(&text, HERE).map(|steps| steps.bottom.map(|at| at.value))
+        };
+        let stepped = Ok(Some(StepsBottom::Stepped(Length::inches_whole(12))));
+        assert_eq!(bottom("12 in thick"), stepped);
+        assert_eq!(bottom("level bottom"), Ok(Some(StepsBottom::Level)));
         let total = read.total.map(|at| at.value);
         assert_eq!(total, Some("7.5 in".parse().unwrap()));
     }

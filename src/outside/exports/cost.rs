@@ -25,6 +25,7 @@ pub fn json(sheet: &Sheet<'_>) -> String {
         "totals": totals(&quoted.totals()),
         "margin_floor": Value::from(percent(floor)),
         "crew": crew(&quoted.needs.crew),
+        "pour_days": pour_days(&quoted.needs.crew),
         "sections": split(sheet),
         "of_one": of_one(sheet),
         "combinations": combinations(sheet),
@@ -105,6 +106,28 @@ fn crew(crew: &Crew) -> Value {
         "trips": value(&crew.trips),
         "stages": stages.collect::<Vec<_>>(),
     })
+}
+
+/// The day of each pour, beside what trucks, setting and the crew allow.
+fn pour_days(crew: &Crew) -> Value {
+    let value = |one: &Quantity| quantity(one.value());
+    let days = crew.pours.iter().map(|day| {
+        json!({
+            "pour": day.pour + 1,
+            "people": value(&crew.people),
+            "cubic_yards": value(&day.yards),
+            "trucks": day.trucks,
+            "truck_minutes": day.truck.as_ref().map(|(_, minutes)| value(minutes)),
+            "truck_may": value(&day.truck_may),
+            "placing_hours": value(&day.placing),
+            "person_hours": value(&day.work),
+            "finishing_hours": value(&day.finishing),
+            "setting_hours": value(&day.setting),
+            "day_hours": value(&day.day),
+            "day_may": value(&day.day_may),
+        })
+    });
+    days.collect()
 }
 
 fn split(sheet: &Sheet<'_>) -> Value {

@@ -31,6 +31,8 @@ pub enum Step {
     Return,
     /// Back to keep it wet.
     Wet,
+    /// Back to take covers or blankets off.
+    Lift,
     Seal,
     /// Back for lids on order.
     Lid,
@@ -46,6 +48,7 @@ impl Step {
             Self::Finish => "finish",
             Self::Return => "return",
             Self::Wet => "keep wet",
+            Self::Lift => "lift covers",
             Self::Seal => "seal",
             Self::Lid => "set lids",
         }
@@ -246,7 +249,7 @@ fn block_of(visit: &Visit, name: String, worked: Option<Quantity>) -> Block {
 
 /// All visits after the pour, where the owner says how many they are.
 fn set_together(cut: &Cut<'_>, asked: Option<&Quantity>) -> Option<Block> {
-    let steps = [Step::Return, Step::Wet, Step::Seal, Step::Lid];
+    let steps = [Step::Return, Step::Wet, Step::Lift, Step::Seal, Step::Lid];
     let name = Step::Return.name().to_owned();
     let hours = steps.map(|step| cut.hours(step, &name, &|_| true));
     let hours: Vec<Quantity> = hours.into_iter().flatten().collect();

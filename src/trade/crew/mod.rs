@@ -5,6 +5,7 @@ mod covers;
 mod machines;
 mod pack;
 mod placing;
+mod pour_day;
 mod removal;
 mod set;
 mod surfaces;
@@ -15,6 +16,7 @@ mod time;
 pub use blocks::{Block, Step};
 pub use pack::Stretch;
 pub(super) use placing::placing;
+pub use pour_day::PourDay;
 
 use std::sync::Arc;
 
@@ -54,6 +56,10 @@ pub struct TaskHours {
 /// Everything about the crew's time.
 #[derive(Clone, Debug)]
 pub struct Crew {
+    /// In the crew on this job.
+    pub people: Quantity,
+    /// The day of each pour.
+    pub pours: Vec<PourDay>,
     pub tasks: Vec<TaskHours>,
     /// The work in its order, by the nights in it.
     pub stretches: Vec<Stretch>,
@@ -124,7 +130,7 @@ pub(super) fn of_slabs(
         memo,
     );
     making.extend(placing);
-    let after = built_in(tasks::after_placing(work, list.by.rules), list);
+    let after = built_in(tasks::after_placing(work, list.by), list);
     making.extend(timed(after, work, list, memo));
     SlabTasks {
         making,
@@ -167,7 +173,11 @@ pub(super) fn crew(
     tasks.extend(of_slabs.around.iter().cloned());
     let shares = tasks.iter().flat_map(|task| task.shares.iter().copied());
     let shares: Shares = shares.collect();
-    let crew = time::time(work, tasks, &of_slabs.visits, list);
+    let pours = pour_day::pour_days(work, &tasks, list);
+    let crew = Crew {
+        pours,
+        ..time::time(work, tasks, &of_slabs.visits, list)
+    };
     charge(&crew, shares, list);
     machines::buggies(work, list);
     machines::breaker(removals, &crew, list);
@@ -233,6 +243,9 @@ fn timed(
             continue;
         };
         one.rated_by(rate.value.per.unit);
+        if one.parts.is_empty() {
+            continue;
+        }
         tasks.push(once(&mut memo.0, &one.name, &one.parts, || {
             task(&one, &rate, work, list)
         }));

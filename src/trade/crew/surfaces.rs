@@ -4,7 +4,7 @@ use rust_decimal::Decimal;
 
 use super::Work;
 use super::blocks::Step;
-use super::covers::wetting_visits;
+use super::covers::cover_visits;
 use super::task::Task;
 use crate::input::book::Rules;
 use crate::input::business::{DayCount, SetLids};
@@ -67,7 +67,7 @@ pub struct Visit {
 }
 
 impl Visit {
-    fn after(pour: usize, step: Step, asked: Option<Quantity>) -> Self {
+    pub(super) fn after(pour: usize, step: Step, asked: Option<Quantity>) -> Self {
         Self {
             step,
             pours: vec![pour],
@@ -112,7 +112,7 @@ pub(super) fn visits(work: &Work<'_>, list: &List<'_>) -> Vec<Visit> {
         });
         visits.push(Visit::after(pour, Step::Return, by_rules));
     }
-    visits.extend(wetting_visits(work, rules));
+    visits.extend(cover_visits(work, list.by));
     visits.extend(sealing_visits(work, list));
     let mut boxes = work.takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
     if boxes.any(SetBox::waits_for_lid) {

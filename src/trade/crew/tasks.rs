@@ -1,7 +1,7 @@
 //! What the crew has to do: every task that may occur, with its work in each part of the job.
 
 use super::blocks::Step;
-use super::covers::{by_the_visit, wetting};
+use super::covers::{by_the_visit, covered, lifting, wetting};
 use super::placing::shared;
 use super::surfaces::{finishing, sealing};
 use super::task::Task;
@@ -11,7 +11,7 @@ use crate::input::job::{Extra, ExtraWhat, Slab};
 use crate::input::phrases::JointMethod;
 use crate::reading::At;
 use crate::trade::measure::{BaseQuantities, SlabQuantities};
-use crate::trade::order::{List, Parts, Section, delivered, is_labor};
+use crate::trade::order::{List, Parts, Policies, Section, delivered, is_labor};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::{Amount, Unit};
@@ -79,7 +79,7 @@ pub(super) fn before_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         let mut task = Task::rated(*name, Step::Form, work.of_each(what));
         if *name == "bars" {
             let laid =
-                |_: &Slab, found: &SlabQuantities| found.steel().next().map(|_| found.area.clone());
+                |_: &Slab, found: &SlabQuantities| found.is_barred().then(|| found.area.clone());
             task = task
                 .or(Unit::Pound, work.of_each(|_, found| weight(found)))
                 .or(Unit::SquareFoot, work.of_each(laid));
@@ -99,7 +99,8 @@ pub(super) fn before_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
 }
 
 /// Every task on the slabs once they are placed.
-pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+pub(super) fn after_placing(work: &Work<'_>, by: Policies<'_>) -> Vec<Task> {
+    let rules = by.rules;
     let mut tasks: Vec<Task> = Vec::new();
     let bagged = work.orders.iter().filter_map(|order| {
         let bags = order.bags.as_ref()?;
@@ -117,7 +118,7 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
         None => slab.is_step().then(|| one.clone()),
     });
     let cured = work.of_each(|_, found| Some(found.surface()));
-    tasks.extend(joints_and_covers(work, rules));
+    tasks.extend(joints_and_covers(work, by));
     tasks.extend([
         Task::rated("step", Step::Place, steps),
         Task::rated("cure, strip and clean", Step::Strip, cured),
@@ -127,7 +128,8 @@ pub(super) fn after_placing(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
 }
 
 /// Work that takes hours of its own only where the book has a rate for it.
-fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
+fn joints_and_covers(work: &Work<'_>, by: Policies<'_>) -> Vec<Task> {
+    let rules = by.rules;
     let by_hand = work.of_each(|_, found| found.joints.as_ref()?.tooled.clone());
     // A saw for the same day works while the crew is there; the other waits for the concrete.
     let sawn = |method: JointMethod, name: &str, step: Step| {
@@ -145,18 +147,18 @@ fn joints_and_covers(work: &Work<'_>, rules: &Rules) -> Vec<Task> {
             None => task,
         }
     };
-    let cured =
-        |way| work.of_each(|slab, found| (slab.curing.value == way).then(|| found.surface()));
-    let wet = Task::rated("keep wet", Step::Strip, cured(Curing::Wet));
+    let wet =
+        work.of_each(|slab, found| (slab.curing.value == Curing::Wet).then(|| found.surface()));
+    let wet = Task::rated("keep wet", Step::Strip, wet);
     let is_visited = by_the_visit(rules);
     let tasks = [
         Task::rated("joints by hand", Step::Place, by_hand),
         sawn(JointMethod::SawnEarly, "joints by early saw", Step::Place),
         sawn(JointMethod::SawnLate, "joints by saw", Step::Strip),
-        Task::rated("cover slabs", Step::Place, cured(Curing::Cover)),
+        Task::rated("cover slabs", Step::Place, covered(work, by)),
+        Task::rated("lift covers", Step::Lift, covered(work, by)).or(Unit::Trip, lifting(work, by)),
         if is_visited {
-            let visits = wetting(work).map(|(_, section, visits)| (section, visits));
-            Task::rated("keep wet", Step::Wet, visits.collect())
+            Task::rated("keep wet", Step::Wet, wetting(work))
         } else {
             wet
         },

@@ -322,6 +322,8 @@ pub(super) fn time(
     let charged = tally.by(rule, "labor", Unit::Hour, term);
     let at_house = tally.settle(day.at_house(&charged, &counted, &days));
     Crew {
+        people: day.people,
+        pours: Vec::new(),
         tasks,
         at_house,
         stretches: counted.stretches,

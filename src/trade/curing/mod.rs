@@ -9,10 +9,13 @@
 mod laws;
 mod rules;
 mod sealing;
+pub mod season;
 mod strength;
 mod timeline;
 
 pub use crate::input::book::Cement;
 pub use rules::{CuringRules, Floors, Thresholds};
 pub use sealing::seal_after;
-pub use timeline::{Conditions, Milestone, Timeline, Use, timeline};
+#[cfg(test)]
+pub use timeline::timeline as steady;
+pub use timeline::{Conditions, Milestone, Timeline, Use, by_season};

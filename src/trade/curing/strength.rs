@@ -8,12 +8,15 @@
 //!
 //! Between curves and temperatures stands the equivalent age, exp(-Q (1/T - 1/Ts)) in
 //! kelvin: a method of ASTM C1074, whose body was not opened; Q of 5,000 K and Ts of
-//! 23 °C are from memory. This file may use floats.
+//! 23 °C are those it is known for. Ages of days at different temperatures add up; at 32 °F and below
+//! nothing is added, since water freezes (the datum of 0 °C that C1074 is said to give). This file may
+//! use floats.
 
 use rust_decimal::Decimal;
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
 use rust_decimal_macros::dec;
 
+use super::season::FREEZING;
 use crate::input::book::Cement;
 use crate::values::{Percent, rounding};
 
@@ -38,41 +41,74 @@ impl Cement {
     }
 }
 
-/// The strength of one mix that keeps one temperature.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// How warm concrete is from the pour on, in Fahrenheit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Course {
+    /// On each of the first days.
+    pub days: Vec<i32>,
+    /// On all days after them.
+    pub then: i32,
+}
+
+/// The strength of one mix that takes one course of temperatures.
+#[derive(Clone, Debug, PartialEq)]
 pub(super) struct Growth {
     cement: Cement,
-    /// Days at 23 °C that one day is worth.
+    /// Days at 23 °C that it is old at the end of each of the first days.
+    ages: Vec<f64>,
+    /// Days at 23 °C that each day after them is worth.
     speed: f64,
 }
 
 impl Growth {
-    /// The growth at a temperature in Fahrenheit; a lag of 20% makes blended
-    /// cement take 1.2 times as long, and leaves other cements alone.
-    pub fn new(cement: Cement, fahrenheit: i32, blended_lag: Percent) -> Self {
+    /// A lag of 20% makes blended cement take 1.2 times as long, and leaves other cements alone.
+    pub fn new(cement: Cement, course: &Course, blended_lag: Percent) -> Self {
         let stretch = match cement {
             Cement::Blended => 1.0 + float(blended_lag.fraction()),
             Cement::Ordinary | Cement::HighEarly => 1.0,
         };
+        let mut age = 0.0;
+        let ages = course.days.iter().map(|fahrenheit| {
+            if FREEZING < *fahrenheit {
+                age += speed_at_fahrenheit(*fahrenheit) / stretch;
+            }
+            age
+        });
         Self {
             cement,
-            speed: speed_at_fahrenheit(fahrenheit) / stretch,
+            ages: ages.collect(),
+            speed: speed_at_fahrenheit(course.then) / stretch,
         }
     }
 
+    /// Days at 23 °C at the end of a whole day.
+    fn age_of(&self, day: u32) -> f64 {
+        let known = u32::try_from(self.ages.len()).unwrap_or(u32::MAX);
+        let upto = usize::try_from(day.min(known)).unwrap_or(usize::MAX);
+        let of_known = upto.checked_sub(1).map_or(0.0, |last| self.ages[last]);
+        of_known + f64::from(day.saturating_sub(known)) * self.speed
+    }
+
+    /// The same, between two whole days along a straight line.
+    fn age(&self, day: Decimal) -> f64 {
+        let whole = day.to_u32().unwrap_or(u32::MAX);
+        let before = self.age_of(whole);
+        before + float(day.fract()) * (self.age_of(whole.saturating_add(1)) - before)
+    }
+
     /// Strength on a day after the pour, to two decimals.
-    pub fn percent(self, day: Decimal) -> Percent {
-        let fraction = self.cement.fraction(float(day) * self.speed);
+    pub fn percent(&self, day: Decimal) -> Percent {
+        let fraction = self.cement.fraction(self.age(day));
         Percent::new(two_decimals(fraction * 100.0))
     }
 
     /// The first whole day on which the strength has been reached.
     ///
     /// More than 100% counts as 100%, which every curve passes.
-    pub fn first_day(self, wanted: Percent) -> u32 {
+    pub fn first_day(&self, wanted: Percent) -> u32 {
         let wanted = float(wanted.number().min(dec!(100))) / 100.0;
         (1..=u32::MAX)
-            .find(|day| wanted <= self.cement.fraction(f64::from(*day) * self.speed))
+            .find(|day| wanted <= self.cement.fraction(self.age_of(*day)))
             .expect("every curve passes 100% within a few years at any temperature counted")
     }
 }
@@ -97,6 +133,42 @@ fn two_decimals(number: f64) -> Decimal {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    fn steady(then: i32) -> Course {
+        Course {
+            days: Vec::new(),
+            then,
+        }
+    }
+
+    /// Days on the same course count alike, whether they are listed or not; frozen days count nothing.
+    #[test]
+    fn ages_add_up_day_by_day() {
+        let lag = Percent::new(dec!(0));
+        let growth = |days: &[i32], then| {
+            let course = Course {
+                days: days.to_vec(),
+                then,
+            };
+            Growth::new(Cement::Ordinary, &course, lag)
+        };
+        let (listed, plain) = (growth(&[50; 20], 50), growth(&[], 50));
+        for day in [
+            dec!(0.25),
+            dec!(1),
+            dec!(19.5),
+            dec!(20),
+            dec!(20.75),
+            dec!(45),
+        ] {
+            assert_eq!(listed.percent(day), plain.percent(day), "{day}");
+        }
+        let frozen = growth(&[55, 55, 55, 32, 20, -10, 50], 50);
+        assert_eq!(frozen.percent(dec!(3)), frozen.percent(dec!(6)));
+        assert!(frozen.percent(dec!(6)) < frozen.percent(dec!(6.25)));
+        // Three days at 55 °F, by hand: exp(-5000 (1/285.93 - 1/296.15)) = 0.547 a day.
+        assert!((growth(&[55; 3], 33).age(dec!(3)) - 1.64).abs() < 0.005);
+    }
 
     /// ACI 209.2R-08 Table A.4, moist cured (read on a copy). The ratios follow from a and b;
     /// the published table prints three places.
@@ -148,7 +220,7 @@ mod tests {
         let lag = Percent::new(dec!(20));
         for cement in Cement::ALL {
             for fahrenheit in [33, 45, 60, 73, 90] {
-                let growth = Growth::new(cement, fahrenheit, lag);
+                let growth = Growth::new(cement, &steady(fahrenheit), lag);
                 for wanted in [dec!(1), dec!(25), dec!(75), dec!(95), dec!(100)] {
                     let day = growth.first_day(Percent::new(wanted));
                     // Two decimals of a percent are within half a hundredth.
@@ -163,7 +235,7 @@ mod tests {
 
     #[test]
     fn a_wish_over_one_hundred_still_ends() {
-        let growth = Growth::new(Cement::HighEarly, 33, Percent::new(dec!(0)));
+        let growth = Growth::new(Cement::HighEarly, &steady(33), Percent::new(dec!(0)));
         let (hundred, more) = (Percent::new(dec!(100)), Percent::new(dec!(500)));
         assert_eq!(growth.first_day(hundred), growth.first_day(more));
     }

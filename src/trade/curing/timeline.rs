@@ -8,13 +8,13 @@ use rust_decimal::Decimal;
 
 use super::Cement;
 use super::rules::CuringRules;
-use super::strength::Growth;
+use super::strength::{Course, Growth};
 use crate::values::Percent;
 
 /// The coldest concrete a curve is drawn for: below it water freezes and hardening stops.
 pub const COLDEST: i32 = 33;
 /// Heat beyond this is given no credit: it hurries the first days and costs
-/// strength later (from memory).
+/// strength later; common practice, no source.
 pub const WARMEST: i32 = 90;
 
 /// Temperatures of the concrete in Fahrenheit, and its cement.
@@ -75,7 +75,7 @@ pub struct Moment {
 /// When a slab may be used, and the band of strength behind it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Timeline {
-    /// As counted, see [`Conditions::counted`].
+    /// As counted, see [`Conditions::counted`]; with a season, those of the day of the pour.
     pub conditions: Conditions,
     /// One for each use, lightest first.
     pub milestones: Vec<Milestone>,
@@ -83,12 +83,23 @@ pub struct Timeline {
     cool: Growth,
 }
 
-/// The first day of every use.
+/// The first day of every use, at temperatures that stay.
+#[cfg(test)]
 pub fn timeline(conditions: &Conditions, rules: &CuringRules) -> Timeline {
-    let conditions = conditions.counted();
+    by_season(conditions, &[], rules)
+}
+
+/// The first day of every use, at these temperatures on the first days, cool and warm; frost is counted as such.
+pub fn by_season(conditions: &Conditions, days: &[(i32, i32)], rules: &CuringRules) -> Timeline {
+    let (told, conditions) = (*conditions, conditions.counted());
     let lag = rules.counted_lag();
-    let warm = Growth::new(conditions.cement, conditions.warm, lag);
-    let cool = Growth::new(conditions.cement, conditions.cool, lag);
+    let course = |each: fn(&(i32, i32)) -> i32, then| Course {
+        days: days.iter().map(|day| each(day).min(WARMEST)).collect(),
+        then,
+    };
+    let growth = |course: Course| Growth::new(conditions.cement, &course, lag);
+    let warm = growth(course(|(_, warm)| *warm, conditions.warm));
+    let cool = growth(course(|(cool, _)| *cool, conditions.cool));
     let (floors, thresholds) = (&rules.floors, &rules.thresholds);
 
     let mut milestones: Vec<Milestone> = Vec::new();
@@ -111,7 +122,8 @@ pub fn timeline(conditions: &Conditions, rules: &CuringRules) -> Timeline {
         cool: floors.seal,
     });
     Timeline {
-        conditions,
+        // Frost that is counted day by day is told as it is.
+        conditions: if days.is_empty() { conditions } else { told },
         milestones,
         warm,
         cool,

@@ -6,9 +6,10 @@ use rust_decimal::Decimal;
 
 use super::Measuring;
 use super::lap::{self, Lap};
+use super::rows::Lines;
 use crate::input::book::BarStock;
-use crate::input::business::OrderPolicy;
 use crate::input::job::{Layer, Slab};
+use crate::input::phrases::SteelAtJoints;
 use crate::input::sections::EdgeBars;
 use crate::reading::At;
 use crate::tables::bars::Bar;
@@ -52,6 +53,24 @@ impl Run {
             count,
             pieces: crate::tables::laps::pieces_in_run(length, stick, lap).unwrap_or(1),
             lap,
+        }
+    }
+}
+
+impl BarQuantities {
+    /// Bars that are bent around corners, with legs as long as their lap.
+    pub(super) fn bent(
+        (bar, run): (Bar, Run),
+        lap: Lap,
+        placed: Quantity,
+        tally: &Tally<'_>,
+    ) -> Self {
+        Self {
+            bar,
+            runs: vec![run],
+            weight: weigh(bar, &placed, tally.name("bent corner bar weight")),
+            lap: Some(lap),
+            placed,
         }
     }
 }
@@ -223,68 +242,6 @@ impl Along {
     }
 }
 
-/// Where bars lie across a width: spacing is a maximum, so one more than the
-/// gaps that fit, evenly spread between the covers.
-pub(super) fn lines(low: i64, high: i64, spacing: Length, cover: Length) -> Vec<i64> {
-    let usable = high - low - 2 * cover.as_nanometres();
-    if usable <= 0 {
-        return vec![i64::midpoint(low, high)];
-    }
-    let spacing = spacing.as_nanometres();
-    let gaps = (usable + spacing - 1) / spacing;
-    (0..=gaps)
-        .map(|i| {
-            low + cover.as_nanometres()
-                + i64::try_from(i128::from(usable) * i128::from(i) / i128::from(gaps))
-                    .expect("a part of the width")
-        })
-        .collect()
-}
-
-/// Bars line by line: where the line lies, and where each bar on it begins and ends.
-pub(super) type Lines = Vec<(i64, Vec<(i64, i64)>)>;
-
-/// The bars of both ways, east-west first.
-pub(super) fn both_ways(slab: &Slab, policy: &OrderPolicy) -> [Option<Lines>; 2] {
-    let lines = |layer: &Option<Layer>, level| {
-        let layer = layer.as_ref()?;
-        Some(laid(slab, layer, level, policy.cover.value))
-    };
-    slab.bars.as_ref().map_or([None, None], |bars| {
-        [
-            lines(&bars.east_west, true),
-            lines(&bars.north_south, false),
-        ]
-    })
-}
-
-fn laid(slab: &Slab, layer: &Layer, level: bool, cover: Length) -> Lines {
-    let (low, high) = slab.outline.bounds();
-    let (from, to) = if level {
-        (low.y, high.y)
-    } else {
-        (low.x, high.x)
-    };
-    let inward = cover.as_nanometres();
-    lines(from, to, layer.spacing.value, cover)
-        .into_iter()
-        .map(|at| {
-            // Without cover the outermost lie along the edge, and are as long as the slab just inside it.
-            let within = at.clamp(from + 1, to - 1);
-            let spans = if level {
-                slab.outline.spans_at_y(within)
-            } else {
-                slab.outline.spans_at_x(within)
-            };
-            let bars = spans
-                .into_iter()
-                .map(|(from, to)| (from + inward, to - inward))
-                .filter(|(from, to)| SHORTEST.as_nanometres() <= to - from);
-            (at, bars.collect())
-        })
-        .collect()
-}
-
 fn counted(lines: &Lines, stock: &BarStock, lap: &Quantity) -> Vec<Run> {
     let mut counted: BTreeMap<i64, u32> = BTreeMap::new();
     for (from, to) in lines.iter().flat_map(|(_, bars)| bars) {
@@ -307,7 +264,12 @@ fn in_place(slab: &Slab, way: &str, runs: &[Run], lap: &Quantity, layer: &Layer)
     let name = format!("{} bars {way}", slab.key);
     let spacing = Quantity::inches("bar spacing", &layer.spacing);
     let laps = |splices: u32| number(splices) * lap / number(12);
-    let (cut, less) = if slab.outline.holes().is_empty() {
+    let (cut, less) = if slab.steel_at_joints != SteelAtJoints::Through {
+        (
+            "cut to the outline, at openings and at joints",
+            "slab or its part beside a joint or an opening, less cover at both ends",
+        )
+    } else if slab.outline.holes().is_empty() {
         ("cut to the outline", "slab less cover at both ends")
     } else {
         (

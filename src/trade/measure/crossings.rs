@@ -2,7 +2,7 @@
 
 use rust_decimal::Decimal;
 
-use super::bars::Lines;
+use super::rows::Lines;
 use crate::trade::tally::Tally;
 use crate::trade::term::number;
 use crate::trade::working::{Quantity, Working};

@@ -22,8 +22,9 @@ pub struct EdgeQuantities {
     pub curved_face: Quantity,
     /// Edge that needs an isolation strip.
     pub strip: Quantity,
-    /// Separate pieces of form with two ends, for the stakes.
+    /// Separate straight pieces of form with two ends, for the stakes; then curved ones.
     pub formed: Vec<Quantity>,
+    pub bent: Vec<Quantity>,
     /// Forms that close on themselves, for the stakes.
     pub rings: Vec<Quantity>,
     /// Edges along which slabs of one pour meet and a control joint runs.
@@ -86,10 +87,10 @@ pub(super) fn measure(
         let whole = sum(fitting.map(|part| &part.length));
         tally.between("sides added up", title, Unit::Foot, whole)
     };
-    let formed = |is_ring: bool| -> Vec<Quantity> {
+    let formed = |course: Course| -> Vec<Quantity> {
         parts
             .iter()
-            .filter(|part| part.has_form && (part.course == Course::Ring) == is_ring)
+            .filter(|part| part.has_form && part.course == course)
             .map(|part| part.length.clone())
             .collect()
     };
@@ -154,8 +155,9 @@ pub(super) fn measure(
         curved: listed("curved form", &curved),
         deep: listed("deep form", &|part| straight(part) && is_deep(part)),
         strip: listed("isolation strip", &|part| part.kind.has_strip()),
-        formed: formed(false),
-        rings: formed(true),
+        formed: formed(Course::Straight),
+        bent: formed(Course::Curved),
+        rings: formed(Course::Ring),
         jointed: parts
             .iter()
             .filter(|part| part.meets == Meets::ControlJoint)

@@ -90,7 +90,7 @@ fn class_b(
         of(&grade) * diameter / (number(class_b_divisor(bar)) * &root),
     );
     let length = Quantity::by(
-        "1.3 × development length, 12 in at least: class B of ACI 318 (1.3 as restated, 12 in from memory); up to a whole inch",
+        "1.3 × development length, 12 in at least: class B of ACI 318 (1.3 as restated; 12 in common practice); up to a whole inch",
         name("lap length"),
         Unit::Inch,
         largest(vec![
@@ -140,6 +140,7 @@ mod tests {
             air: at("0%".parse::<Percent>().unwrap()),
             aggregate: at(Length::inches_whole(1)),
             cement: at(crate::input::book::Cement::Blended),
+            setting: at("100%".parse::<Percent>().unwrap()),
             cement_content: None,
             makes: None,
         }

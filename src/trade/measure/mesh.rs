@@ -3,15 +3,16 @@
 //! Of strips laid side by side only the first has its whole width, so one alone loses nothing to laps.
 //! On a rectangle with openings whole sheets are laid and cut out, so none is saved.
 
-use super::Measuring;
+use super::{JointQuantities, Measuring};
 use crate::input::book::MeshStock;
 use crate::input::business::OrderPolicy;
 use crate::input::job::Slab;
+use crate::input::phrases::SteelAtJoints;
 use crate::reading::At;
 use crate::trade::tally::Tally;
 use crate::trade::term::{number, of};
 use crate::trade::working::{Quantity, Working};
-use crate::values::{Length, Unit};
+use crate::values::{Amount, Length, Unit};
 
 /// Whole sheets, or so much of a roll: rolls become whole when the job's are added up.
 pub(super) fn measure(
@@ -48,6 +49,24 @@ pub(super) fn measure(
     }
     tally.list([&mesh]);
     Some(mesh)
+}
+
+/// Feet of joint in which wires are cut: whole sheets are laid all the same.
+pub(super) fn cut(slab: &Slab, joints: Option<&JointQuantities>, tally: &mut Tally<'_>) {
+    let rule = match slab.steel_at_joints {
+        SteelAtJoints::Through => return,
+        SteelAtJoints::EveryOther => "every other wire in all joints of the slab",
+        SteelAtJoints::Cut => "every wire in all joints of the slab",
+    };
+    let (Some(_), Some(joints)) = (&slab.mesh, joints) else {
+        return;
+    };
+    // Of one pour with its neighbour the mesh of both ends where they meet.
+    let feet = Amount::new(joints.layout.length, Unit::Foot);
+    let name = "mesh cut at joints";
+    let working = Working::plan(rule, Vec::new(), "");
+    let cut = Quantity::new(tally.name(name), feet, working);
+    tally.settle(cut);
 }
 
 /// Mesh in strips, and the counts it is made of.

@@ -9,6 +9,7 @@ mod bars;
 mod base;
 mod boxes;
 mod concrete;
+mod corners;
 mod crossings;
 mod dig;
 mod dowels;
@@ -19,6 +20,7 @@ mod lap;
 mod mesh;
 mod removal;
 mod retarder;
+mod rows;
 mod site;
 mod steps;
 mod strips;
@@ -68,6 +70,10 @@ pub struct SlabQuantities {
     pub bars: Vec<BarQuantities>,
     /// Along its thickened edges.
     edge_bars: Option<BarQuantities>,
+    /// Around the corners of those.
+    pub bent_bars: Option<BarQuantities>,
+    /// Across the corners that turn into it.
+    pub corner_bars: Option<BarQuantities>,
     /// Where bars of both ways cross, and may be tied.
     pub crossings: Option<Quantity>,
     pub mesh: Option<Quantity>,
@@ -146,10 +152,18 @@ impl SlabQuantities {
         }
     }
 
-    /// All bars to cut: those of the slab, along its thickened edges and in its steps.
+    /// All bars to cut: those of the slab, across its corners, along its thickened edges and in its steps.
     pub fn steel(&self) -> impl Iterator<Item = &BarQuantities> {
         let steps = self.steps.as_ref().and_then(|steps| steps.bars.as_ref());
-        self.bars.iter().chain(&self.edge_bars).chain(steps)
+        let slab = self.bars.iter().chain(&self.corner_bars);
+        slab.chain(&self.edge_bars)
+            .chain(&self.bent_bars)
+            .chain(steps)
+    }
+
+    /// Whether it has more bars than those across its corners.
+    pub fn is_barred(&self) -> bool {
+        self.steel().count() != self.corner_bars.iter().count()
     }
 
     /// Under the slab, and under its steps.
@@ -214,19 +228,27 @@ fn slab(slab: &Slab, laid: Option<&Laid>, with: Measuring<'_>, sets: Sets<'_>) -
     let retarder = retarder::measure(slab, with.policy, &area, tally);
     let concrete = concrete::whole(&flat, thickened.as_ref(), steps.as_ref(), tally);
     let base = base::measure(slab, &area, thickened.as_ref(), with.policy, tally);
-    let rows = bars::both_ways(slab, with.policy);
+    let joints = laid.map_or(&[][..], |laid| &laid.layout.lines);
+    let rows = rows::both_ways(slab, joints, with.policy);
     let bars = bars::measure(slab, &rows, with, tally);
     let edge = thickened.as_ref();
     let edge_bars = edge.and_then(|edge| thickened::bars(slab, edge, with, tally));
+    let bent_bars = edge.and_then(|edge| thickened::bent(slab, edge, with, tally));
+    let corner_bars = corners::bars(slab, with, &openings, tally);
     let step_bars = steps.as_ref().and_then(|steps| steps.bars.as_ref());
-    bars::list(bars.iter().chain(&edge_bars).chain(step_bars), tally);
+    let all = bars.iter().chain(&corner_bars).chain(&edge_bars);
+    bars::list(all.chain(&bent_bars).chain(step_bars), tally);
     let mesh = mesh::measure(slab, with, &area, tally);
     let dowels = dowels::measure(slab, &edges, with.rules, tally);
     boxes::list(&boxes, tally);
+    let crossings = crossings::measure(&rows, tally);
+    let border = faces::border(slab, edges.open.as_ref(), &area, tally);
+    let joints = laid.map(|laid| joints::measure(slab, laid, &edges.jointed, tally));
+    mesh::cut(slab, joints.as_ref(), tally);
     SlabQuantities {
-        crossings: crossings::measure(&rows, tally),
-        border: faces::border(slab, edges.open.as_ref(), &area, tally),
-        joints: laid.map(|laid| joints::measure(slab, laid, &edges.jointed, tally)),
+        crossings,
+        border,
+        joints,
         listed: tally.done(),
         length: area::length(slab),
         area,
@@ -236,6 +258,8 @@ fn slab(slab: &Slab, laid: Option<&Laid>, with: Measuring<'_>, sets: Sets<'_>) -
         base,
         bars,
         edge_bars,
+        bent_bars,
+        corner_bars,
         mesh,
         dowels,
         boxes,

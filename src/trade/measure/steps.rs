@@ -86,13 +86,23 @@ pub(super) fn measure(
         Unit::SquareFoot,
         faces.clone(),
     );
-    let side_face = tread.as_ref().map(|tread| {
-        tally.between(
+    let thick = steps.thick();
+    let thick = thick
+        .as_ref()
+        .map(|thick| Quantity::feet("thickness of steps", thick));
+    let side_face = tread.as_ref().map(|tread| match &thick {
+        Some(thick) => tally.between(
+            "both sides × treads × tread × thickness below each",
+            "face of step sides",
+            Unit::SquareFoot,
+            number(2) * treads() * tread * thick,
+        ),
+        None => tally.between(
             "both sides × tread × rise × (1 + 2 + … to the risers less one)",
             "face of step sides",
             Unit::SquareFoot,
             of(tread) * &rise * &risers * treads(),
-        )
+        ),
     });
     let face = tally.by(
         "risers, and the treads below the slab",
@@ -146,7 +156,8 @@ fn bars(
     Some(found.placed(rule, "step", placed, tally))
 }
 
-/// Each step is a block down to the ground: one rise high, then two, and so on up to the slab.
+/// Each step is a block down to the ground: one rise high, then two, and so on up to the slab; or
+/// where the bottom goes up with them all of one thickness.
 fn prism(
     steps: &Steps,
     tread: &At<Length>,
@@ -156,6 +167,13 @@ fn prism(
 ) -> Quantity {
     let rise = Quantity::inches("rise", &steps.rise);
     let tread = Quantity::inches("tread", tread);
+    if let Some(thick) = steps.thick() {
+        let thick = Quantity::inches("thickness of steps", &thick);
+        let rule =
+            "width × tread × thickness below each × treads ÷ 3,888 = cu yd: 27 cu ft × 144 sq in";
+        let term = of(width) * &tread * &thick * (of(risers) - number(1)) / number(3888);
+        return tally.by(rule, "step concrete", Unit::CubicYard, term);
+    }
     tally.by(
         "width × tread × rise × (1 + 2 + … to the risers less one) ÷ 3,888 = cu yd: 27 cu ft × 144 sq in",
         "step concrete",

@@ -2,7 +2,8 @@
 
 use rust_decimal::Decimal;
 
-use super::bars::{self, BarQuantities};
+use super::bars::{self, BarQuantities, Run};
+use super::lap;
 use super::strips::Turns;
 use super::{Measuring, edges};
 use crate::geometry::Compass;
@@ -12,7 +13,7 @@ use crate::reading::At;
 use crate::tables::yard;
 use crate::trade::tally::Tally;
 use crate::trade::term::{number, of, sum};
-use crate::trade::working::Quantity;
+use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
 
 const TAPER: &str = "half of length × taper; each corner takes off taper × (width + taper ÷ 3), an inside corner adds it";
@@ -178,4 +179,45 @@ pub(super) fn bars(
     let placed = of(&each) * (sum(long) - ends * &cover);
     let rule = "bars × (sides less cover at both ends), and a lap for each splice";
     Some(found.placed(rule, "edge", placed, tally))
+}
+
+/// An L for each bar at each corner where two edges meet: both its legs lap with a bar along an edge.
+pub(super) fn bent(
+    slab: &Slab,
+    edge: &ThickenedQuantities,
+    with: Measuring<'_>,
+    tally: &Tally<'_>,
+) -> Option<BarQuantities> {
+    let wanted = slab.sections.thickened.as_ref()?.bars.as_ref()?;
+    let strips: Vec<Strip> = edge.sides.iter().map(|(strip, _)| *strip).collect();
+    let sharp = rim::corners(&slab.outline, &strips).sharp;
+    let many = u32::try_from(sharp).expect("corners of one slab");
+    let wanted_here = with.policy.bent_corner_bars && many != 0;
+    let (stock, lap) = bars::stock_and_lap(slab, wanted.value.bar, with).filter(|_| wanted_here)?;
+    let count = many * wanted.value.count;
+    let corners = Quantity::new(
+        tally.name("corners of edge bars"),
+        Amount::new(many.into(), Unit::Plain),
+        Working::Shape {
+            how: "where two edges with bars meet, turned by more than 30 degrees".to_owned(),
+            place: wanted.place,
+        },
+    );
+    let each = Quantity::given(
+        "bars along the edge",
+        Amount::new(wanted.value.count.into(), Unit::Plain),
+        wanted.place,
+    );
+    let feet = of(&corners) * &each * number(Decimal::TWO) * &lap.length / number(12);
+    let rule = "corners × bars × two legs, each as long as the lap; common practice, no source";
+    let legs = lap::as_length(&lap.length) * 2;
+    Some(BarQuantities::bent(
+        (
+            wanted.value.bar,
+            Run::of(legs, count, stock.stock.value, lap::as_length(&lap.length)),
+        ),
+        lap,
+        tally.between(rule, "bent corner bars", Unit::Foot, feet),
+        tally,
+    ))
 }

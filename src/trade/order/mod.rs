@@ -5,6 +5,7 @@
 
 pub(super) mod also;
 pub(super) mod boxes;
+pub mod chairs;
 mod concrete;
 mod dowels;
 mod extras;
@@ -30,7 +31,7 @@ pub use together::TOGETHER;
 use rust_decimal::Decimal;
 
 use crate::input::book::{Class, ItemKey, Role, Rules, Selling};
-use crate::input::business::{CrewPolicy, OrderPolicy};
+use crate::input::business::{CrewPolicy, CurePolicy, OrderPolicy, PourDayPolicy};
 use crate::input::job::{Extra, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
@@ -92,6 +93,8 @@ pub struct Policies<'a> {
     pub rules: &'a Rules,
     pub order: &'a OrderPolicy,
     pub crew: &'a CrewPolicy,
+    pub cure: &'a CurePolicy,
+    pub pour_day: &'a PourDayPolicy,
     /// The day of each pour, said or counted from the day of the quote.
     pub pours: &'a [Day],
     /// Orders that are placed otherwise than as they are needed.

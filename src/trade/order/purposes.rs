@@ -3,14 +3,19 @@
 //! `src/input/book/roles.rs` holds the rules; here is how much there is of what they go by. Rules
 //! of the owner's may replace them, or go by the same.
 
+use std::collections::BTreeMap;
+
 use super::also::left_to_buy;
+use super::chairs::chair;
 use super::{List, Parts, Policies, Section, whole};
-use crate::input::book::{Among, Curing, Purpose, Role};
+use crate::input::book::{Among, Curing, ItemKey, Purpose, Role};
 use crate::input::job::{Slab, Takeoff};
+use crate::reading::At;
+use crate::trade::curing::season;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities, works};
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::Quantity;
-use crate::values::{Amount, Unit};
+use crate::values::{Amount, Day, Length, Unit};
 
 /// What purposes take that slabs have something of.
 pub(super) fn of_slabs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut List<'_>) {
@@ -31,9 +36,40 @@ pub(super) fn of_slabs(takeoff: &Takeoff, slabs: &[SlabQuantities], list: &mut L
             let left = left_to_buy(role.name(), parts, &list.replaced);
             let left = faces(role, &left, slabs, list);
             list.buy_role(role, purpose.called, purpose.by, &left);
+        } else if role == Role::Chairs {
+            of_chairs(purpose, parts, takeoff, list);
         } else {
             list.buy_for_purpose(role, purpose.called, purpose.by, parts);
         }
+    }
+}
+
+/// Chairs of each height by themselves; those that `use` names keep the name of their purpose.
+fn of_chairs(purpose: Purpose, parts: Parts, takeoff: &Takeoff, list: &mut List<'_>) {
+    list.purposes.push((purpose.role.name(), parts.clone()));
+    let rules = list.by.rules;
+    let usual = rules.roles.get(&purpose.role);
+    let usual = usual.and_then(|item| item.value.as_ref());
+    let mut others: BTreeMap<Length, (At<ItemKey>, Parts)> = BTreeMap::new();
+    let mut of_usual = Parts::new();
+    for (section, part) in left_to_buy(purpose.role.name(), parts, &list.replaced) {
+        let chair = match section {
+            Section::Slab(i) => chair(&takeoff.slabs[i], rules),
+            Section::Removal | Section::Extras | Section::Whole => None,
+        };
+        let chair = chair.filter(|chair| Some(&chair.item.value) != usual);
+        match chair.and_then(|chair| chair.height.map(|height| (height.value, chair.item))) {
+            None => of_usual.push((section, part)),
+            Some((height, item)) => {
+                let (_, parts) = others.entry(height).or_insert_with(|| (item, Parts::new()));
+                parts.push((section, part));
+            }
+        }
+    }
+    list.buy_role(purpose.role, purpose.called, purpose.by, &of_usual);
+    for (height, (item, parts)) in others {
+        let name = format!("{} of {height}", purpose.called);
+        list.buy(&item, name, purpose.by, &parts);
     }
 }
 
@@ -122,6 +158,8 @@ fn built_in(of: Among, list: &List<'_>) -> Vec<Purpose> {
 /// How much a slab has of what a purpose goes by.
 fn of_slab(role: Role, slab: &Slab, found: &SlabQuantities, by: Policies<'_>) -> Option<Quantity> {
     let cures = |way| slab.curing.value == way;
+    let day = by.pours.get(slab.placement);
+    let is_cold = |day: &Day| season::is_cold(slab, *day, by.cure, by.rules);
     match role {
         Role::Chairs => chairs(found, by),
         Role::TieWire => Some(tie_wire(&slab.key, found.crossings.as_ref()?, by)),
@@ -138,6 +176,7 @@ fn of_slab(role: Role, slab: &Slab, found: &SlabQuantities, by: Policies<'_>) ->
             Some(Quantity::by(rule, "curing compound", Unit::Gallon, term))
         }
         Role::CuringCover if cures(Curing::Cover) => Some(found.area.clone()),
+        Role::Blankets => day.is_some_and(is_cold).then(|| found.area.clone()),
         Role::VaporRetarder => found.retarder.clone(),
         Role::CuringCompound
         | Role::CuringCover
@@ -254,17 +293,26 @@ fn deep_face(slab: &SlabQuantities) -> Option<Quantity> {
 
 /// One at each end of a form and between, no farther apart than the owner says.
 fn stakes(slab: &SlabQuantities, by: Policies<'_>) -> Quantity {
-    let spacing = Quantity::feet("stake spacing", &by.order.stake_spacing);
-    let gaps = |length: &Quantity| (of(length) / &spacing).whole();
+    let straight = &by.order.stake_spacing;
+    let on_curves = &by.order.stake_spacing_on_curves;
+    let spacing = Quantity::feet("stake spacing", straight);
+    let closer = if straight.value < on_curves.value {
+        spacing.clone()
+    } else {
+        Quantity::feet("stake spacing on curves", on_curves)
+    };
+    let gaps = |length: &Quantity, spacing: &Quantity| (of(length) / spacing).whole();
     let of_form = |rule, stakes| Quantity::by(rule, "stakes", Unit::Piece, stakes);
-    let ends = slab.edges.formed.iter().map(|length| {
+    let straight = slab.edges.formed.iter().map(|length| (length, &spacing));
+    let curved = slab.edges.bent.iter().map(|length| (length, &closer));
+    let ends = straight.chain(curved).map(|(length, spacing)| {
         let rule = "length ÷ spacing up to a whole one, + 1";
-        of_form(rule, gaps(length) + number(1))
+        of_form(rule, gaps(length, spacing) + number(1))
     });
     // A form that closes on itself has no end: its last stake is its first.
     let rings = slab.edges.rings.iter().map(|length| {
         let rule = "length ÷ spacing up to a whole one, all round";
-        of_form(rule, gaps(length))
+        of_form(rule, gaps(length, &closer))
     });
     let pieces: Vec<Quantity> = ends.chain(rings).collect();
     of_form("pieces of form added up", sum(&pieces))

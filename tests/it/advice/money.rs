@@ -302,4 +302,9 @@ fn work_that_no_rate_pays_is_told() {
         .silent("work-without-rate");
     wet.book("rates:", &rated("keep wet: 1 hour per trip"))
         .silent("work-without-rate");
+    let cover = slab("curing: cover").book("\n  trip:", "\n  curing cover: none\n  trip:");
+    cover.says("work-without-rate", "to take it off", "lift covers");
+    cover
+        .book("rates:", &rated("lift covers: 1 hour per trip"))
+        .silent("work-without-rate");
 }

@@ -69,12 +69,20 @@ fn a_box_leaves_concrete_around_it_and_meets_the_joints() {
     // Four inches of radius and six of concrete.
     at("10 in from west and 4 ft from north").silent("box-near-edge");
     at("9 3/4 in from west and 4 ft from north").says("box-near-edge", "`6 in`", "practice");
-    // The patio's first joint runs 8 ft from the west.
-    at("6 ft 8 in from west and 4 ft from north").silent("box-off-joint");
-    at("6 ft 9 in from west and 4 ft from north").says("box-off-joint", "`1 ft`", "practice");
-    at("7 ft 10 in from west and 4 ft from north").silent("box-off-joint");
+    // Where the program lays joints out they run to the box; here their owner draws one.
+    at("6 ft 9 in from west and 4 ft from north").silent("box-off-joint");
+    let drawn = |place: &str| at(place).job(EDGES, "joints at: 8 ft from west");
+    drawn("6 ft 6 in from west and 4 ft from north").silent("box-off-joint");
+    drawn("7 ft from west and 4 ft from north").says("box-off-joint", "`8 in`", "practice");
+    drawn("7 ft 10 in from west and 4 ft from north").silent("box-off-joint");
     with_box("patio", "depth: 4 in", CLEAR).silent("box-shallow");
-    with_box("patio", "depth: 3 in", CLEAR).says("box-shallow", "`3 in` deep", "practice");
+    let shallow = with_box("patio", "depth: 3 in", CLEAR);
+    shallow.says("box-shallow", "`3 in` deep", "practice");
+    // A pocket for a post ends in the concrete.
+    shallow
+        .book("cleanout:", "post pocket:")
+        .job("cleanout:", "post pocket:")
+        .silent("box-shallow");
 }
 
 #[test]
@@ -90,6 +98,17 @@ fn water_runs_away_from_the_house() {
     let fall = |fall: &str| Files::new().job(SIZE, &format!("{SIZE}, fall: {fall}"));
     fall("1/4 in per ft north").says("falls-to-house", "falls north to a house", "R401.3");
     fall("1/4 in per ft south").silent("falls-to-house");
+    // By what was shot at its corners: toward the house in all, or along one side.
+    let shot = |west: &str, east: &str| {
+        let levels =
+            format!("{{northwest: 0, northeast: 0, southwest: {west}, southeast: {east}}}");
+        Files::new().job(SIZE, &format!("{SIZE}, levels: {levels}"))
+    };
+    shot("4 in down", "4 in down").silent("falls-to-house");
+    shot("4 in up", "4 in up").says("falls-to-house", "falls north to a house", "R401.3");
+    shot("9 in down", "1 in up").says("falls-to-house", "falls 1 in to a house along", "R401.3");
+    shot("4 in down", "4 1/2 in down").silent("warped");
+    shot("4 in down", "6 in down").says("warped", "is 1/2 in", "may be warped");
     // 2% of a foot is 0.24 in.
     fall("0.24 in per ft").silent("flat-at-house");
     fall("0.239 in per ft").says("flat-at-house", "only", "2% or more");
@@ -133,6 +152,45 @@ fn a_public_walk_falls_one_in_forty_eight_across_at_most() {
     walk(", fall: 1/2 in per ft south").says("steep-across", "1:48", "");
     walk(", fall: 1/2 in per ft east").says("no-cross-fall", "nobody says", "cross fall");
     walk(", fall: level").says("no-cross-fall", "nobody says", "cross fall");
+}
+
+#[test]
+fn a_public_slope_over_one_in_twenty_is_a_ramp() {
+    let ramp = |size: &str, fall: &str| {
+        Files::new().job(
+            "patio: {size: 24 ft x 16 ft, edges: {north: house}}",
+            &format!("walk: {{size: {size}, public: yes, cross fall: 1:48, fall: {fall} east}}"),
+        )
+    };
+    ramp("24 ft x 5 ft", "1:20").silent("public-ramp");
+    let long = ramp("24 ft x 5 ft", "1:19.9");
+    long.says(
+        "public-ramp",
+        "rises `14.5 in` over `24 ft`",
+        "rails on both sides",
+    );
+    // 6 in asks for none, a hair more does.
+    let said = |size: &str, fall: &str| {
+        let all = ramp(size, fall).all();
+        let found = all.into_iter().find(|(one, _)| one.code == "public-ramp");
+        found.unwrap().0.help.unwrap()
+    };
+    assert!(!said("6 ft x 5 ft", "1:12").contains("rails"));
+    assert!(said("6 ft 1 in x 5 ft", "1:12").contains("rails"));
+    assert!(!said("30 ft x 5 ft", "1:12").contains("another"));
+    assert!(
+        said("30 ft 1 in x 5 ft", "1:12").contains("another before it has risen more than 30 in")
+    );
+    assert!(!said("30 ft x 5 ft", "1:12").contains("405.2"));
+    assert!(
+        said("30 ft x 5 ft", "1:11.9")
+            .contains("1:12 is the steepest; source: 2010 ADA Standards, 405.2")
+    );
+    // Across the way it is no ramp, and a garden walk is nobody's business.
+    ramp("5 ft x 24 ft", "1:12").silent("public-ramp");
+    ramp("24 ft x 5 ft", "1:12")
+        .job("public: yes, cross fall: 1:48, ", "")
+        .silent("public-ramp");
 }
 
 #[test]
@@ -233,7 +291,7 @@ fn a_pour_before_its_quote_is_a_slip_of_the_year() {
 }
 
 #[test]
-fn a_pour_in_the_plants_winter_counts_its_days_for_warmer_weather() {
+fn a_pour_in_the_cold_wants_blankets() {
     let winter = |pour: &str| {
         Files::new()
             .book(
@@ -242,11 +300,48 @@ fn a_pour_in_the_plants_winter_counts_its_days_for_warmer_weather() {
             )
             .job("pour: 2026-05-01", pour)
     };
+    let december = winter("pour: 2026-12-01");
     assert_eq!(
-        winter("pour: 2026-12-01").says("cold-pour", "`60 °F` and more", "lower `cool`"),
+        december.says(
+            "cold-pour",
+            "nights are `35 °F` on `2026-12-01`",
+            "`blankets` under `use`"
+        ),
         "2026-12-01"
     );
     winter("pour: 2026-11-30").silent("cold-pour");
+    let blankets = |files: Files| files.book("\n  trip:", "\n  blankets: none\n  trip:");
+    blankets(december.clone()).silent("cold-pour");
+    december
+        .job(SIZE, "inside: yes, size: 24 ft x 16 ft")
+        .silent("cold-pour");
+    // A month's own normals go before the plant's winter.
+    let normal = |nights: &str| {
+        let normals = format!("cure:\n  normals: {{december: {nights} to 60 F}}\n");
+        winter("pour: 2026-12-01").business("cure:\n", &normals)
+    };
+    normal("40").silent("cold-pour");
+    normal("39").says("cold-pour", "`39 °F`", "ACI 306R-16");
+    normal("39")
+        .business("cure:\n", "cure:\n  cold below: 39\n")
+        .silent("cold-pour");
+    normal("39")
+        .job(SIZE, "curing: wet, size: 24 ft x 16 ft")
+        .says("wet-in-the-cold", "`patio` is kept wet", "water freezes");
+    normal("40")
+        .job(SIZE, "curing: wet, size: 24 ft x 16 ft")
+        .silent("wet-in-the-cold");
+}
+
+#[test]
+fn a_pour_in_the_heat_wants_care() {
+    let may = |days: &str| {
+        let normals = format!("cure:\n  normals: {{may: 60 to {days} F}}\n");
+        Files::new().business("cure:\n", &normals)
+    };
+    may("85").silent("hot-pour");
+    may("86").says("hot-pour", "days are `86 °F` on `2026-05-01`", "over 95 °F");
+    Files::new().silent("hot-pour");
 }
 
 #[test]

@@ -49,17 +49,15 @@ fn panels_are_nearly_square() {
     Files::new()
         .job(SIZE, "size: 6 ft x 7 ft, joints: 8 ft")
         .silent("long-panel");
-    // 1.25 exactly.
+    // A pad of one panel is none, and a long one is cut before anybody asks.
+    for size in ["8 ft x 6 ft", "24 ft x 4 ft"] {
+        let job = format!("size: {size}, joints: 8 ft");
+        Files::new().job(SIZE, &job).silent("long-panel");
+    }
+    // Two feet by six, and ten by six: the owner draws them.
     Files::new()
-        .job(SIZE, "size: 10 ft x 8 ft, joints: 10 ft")
-        .silent("long-panel");
-    Files::new()
-        .job(SIZE, "size: 8 ft x 6 ft, joints: 8 ft")
-        .says(
-            "long-panel",
-            "`1.33` times as long as wide; 1.25 is better",
-            "",
-        );
+        .job(SIZE, "size: 12 ft x 6 ft, joints at: 2 ft from west")
+        .says("long-panel", "`3` times as long as wide", "draw one more");
 }
 
 #[test]
@@ -94,7 +92,7 @@ fn the_mix_stands_the_weather() {
 #[test]
 fn air_stands_against_frost() {
     let dry = Files::new().book("air: 6%", "air: 5%");
-    dry.says("little-air", "`6%`", "from memory");
+    dry.says("little-air", "`6%`", "common practice");
     dry.job(EXPOSURE, "exposure: mild").silent("little-air");
     Files::new().silent("little-air");
 }
@@ -163,5 +161,132 @@ fn cars_stand_on_four_inches() {
     thick("driveway", "4 in").silent("thin-slab");
     thick("driveway", "3 7/8 in").says("thin-slab", "under cars", "no source");
     thick("patio", "3 1/2 in").silent("thin-slab");
-    thick("patio", "3 in").says("thin-slab", "under people", "3 1/2 in or thicker");
+    thick("patio", "3 7/16 in").says("thin-slab", "under people", "3 1/2 in or thicker");
+    thick("patio", "3 in").says("thin-slab", "under people", "IBC 1910.1");
+    // A patio that cars cross is no patio to its concrete.
+    let cars =
+        |thickness: &str| thick("patio", thickness).job(SIZE, "carries: cars, size: 24 ft x 16 ft");
+    cars("3 7/8 in").says("thin-slab", "under cars", "4 in or thicker");
+    cars("4 in").silent("thin-slab");
+    let trucks = |thickness: &str| {
+        thick("driveway", thickness).job(SIZE, "called: RV parking, size: 24 ft x 16 ft")
+    };
+    trucks("5 7/8 in").says("thin-slab", "under trucks", "6 in or thicker");
+    trucks("6 in").silent("thin-slab");
+}
+
+#[test]
+fn a_floor_inside_has_no_frost_and_no_rain() {
+    let dry = Files::new().book("air: 6%", "air: 0%");
+    dry.says("little-air", "`6%`", "`inside: yes`");
+    let inside = dry.job(SIZE, "size: 24 ft x 16 ft, inside: yes, fall: level");
+    inside.silent("little-air");
+    inside.silent("flat-at-house");
+    // A sheet under it tells the same, unless the owner says otherwise.
+    let sheet = |more: &str| {
+        let size = format!("{SIZE}, vapor retarder: yes, fall: level{more}");
+        Files::new()
+            .book("\n  trip:", "\n  vapor retarder: none\n  trip:")
+            .book(
+                "rates: ",
+                "rates:\n  vapor retarder: 4 hours per 100 sq ft\n#",
+            )
+            .job(SIZE, &size)
+    };
+    sheet("").silent("flat-at-house");
+    sheet(", inside: no").says("flat-at-house", "is level", "2% or more");
+}
+
+#[test]
+fn a_floor_inside_is_asked_for_less_strength() {
+    let weak = |psi: &str, slab: &str| {
+        Files::new()
+            .job(EXPOSURE, "exposure: salt")
+            .book("strength: 4000 psi", &format!("strength: {psi} psi"))
+            .job(SIZE, &format!("{SIZE}, {slab}"))
+    };
+    weak("2500", "inside: yes").silent("weak-mix");
+    weak("2499", "inside: yes").says("weak-mix", "2,500 psi", "IBC");
+    // Cars bring salt and frost in.
+    weak("3500", "inside: yes, carries: cars").silent("weak-mix");
+    weak("3499", "inside: yes, carries: cars").says("weak-mix", "3,500 psi", "IRC");
+    weak("4499", "carries: cars").says(
+        "weak-mix",
+        "4,500 psi",
+        "ACI 332-14, class RF3 (as restated elsewhere) asked 4,000 psi",
+    );
+}
+
+#[test]
+fn what_is_said_of_several_slabs_is_said_once() {
+    let walks = "patio: {size: 24 ft x 16 ft, thickness: 3 in, edges: {north: house}}\n  east: {kind: walk, size: 4 ft x 4 ft, thickness: 3 in}\n  west: {kind: walk, size: 4 ft x 4 ft, thickness: 2 in}";
+    let three = Files::new().job("patio: {size: 24 ft x 16 ft, edges: {north: house}}", walks);
+    three.says(
+        "thin-slab",
+        "`patio` is `3 in` thick, under people; look at `east` and `west` for the same",
+        "",
+    );
+    // In the very same words it is the very same.
+    three.job("thickness: 2 in", "thickness: 3 in").says(
+        "thin-slab",
+        "thick, under people; so with `east` and `west`",
+        "",
+    );
+}
+
+#[test]
+fn a_pad_stands_free() {
+    let free = Files::new().job(", edges: {north: house}", "");
+    free.says("no-isolation", "no edge of `patio`", "CIP 6");
+    free.job(SIZE, "called: shed pad, size: 24 ft x 16 ft")
+        .silent("no-isolation");
+}
+
+#[test]
+fn a_chute_reaches_eighteen_feet() {
+    let chute =
+        |far: &str| Files::new().job(EXPOSURE, &format!("access: {{by: chute, distance: {far}}}"));
+    chute("18 ft").silent("chute-reach");
+    chute("18 ft 1 in").says(
+        "chute-reach",
+        "farther than a chute reaches",
+        "by: wheelbarrow",
+    );
+}
+
+#[test]
+fn steel_at_a_pool_is_bonded() {
+    Files::new().silent("pool-bonding");
+    let pool = Files::new().job(SIZE, "called: pool deck, size: 24 ft x 16 ft");
+    pool.says(
+        "pool-bonding",
+        "`patio` lies at a pool",
+        "licensed electrician",
+    );
+    Files::new()
+        .job(SIZE, "called: pooled water, size: 24 ft x 16 ft")
+        .silent("pool-bonding");
+}
+
+#[test]
+fn what_is_promised_can_be_kept() {
+    let salt = |psi: &str| {
+        Files::new()
+            .job(EXPOSURE, "exposure: salt")
+            .book("strength: 4000 psi", &format!("strength: {psi} psi"))
+    };
+    salt("4499").says("promise-scaling", "`4,499 psi`", "ACI 332-20, class RF3");
+    salt("4500").silent("promise-scaling");
+    Files::new().silent("promise-scaling");
+    salt("4499")
+        .business("scaling, or settling", "settling")
+        .silent("promise-scaling");
+    let cracks = |promise: &str| Files::new().business("scaling, or settling", promise);
+    cracks("cracks of 1/4 in, or settling").silent("promise-cracks");
+    Files::new()
+        .business(
+            "We repair scaling, or settling of 3/4 in or more, for 2 years.",
+            "We repair every crack.",
+        )
+        .says("promise-cracks", "says no width", "1/4 in");
 }

@@ -40,16 +40,19 @@ fn a_slab_is_held_one_way_only() {
 }
 
 #[test]
-fn dowels_are_held_against_the_table_from_five_inches_up() {
+fn dowels_are_held_against_the_table_from_five_inches_up_where_trucks_cross() {
     let doweled = |kind: &str, thickness: &str| {
         pinned(&format!(
-            "dowels: {kind}, thickness: {thickness}, edges: {{north: doweled existing concrete}}"
+            "carries: trucks, dowels: {kind}, thickness: {thickness}, edges: {{north: doweled existing concrete}}"
         ))
     };
     doweled("smooth", "5 in").silent("light-dowels");
     doweled("smooth at 13 in", "5 in").says("light-dowels", "`13 in` apart", "Table 12-8");
-    doweled("thin", "5 in").says("light-dowels", "are `1/2 in`", "lie outside that table");
+    doweled("thin", "5 in").says("light-dowels", "are `1/2 in`", "airfield");
     doweled("thin", "4 in").silent("light-dowels");
+    doweled("thin", "5 in")
+        .job("carries: trucks", "carries: cars")
+        .silent("light-dowels");
 }
 
 #[test]
@@ -117,4 +120,31 @@ fn bars_one_way_need_less_room() {
         "crossing no. 3 and no. 4 bars",
         "",
     );
+}
+
+#[test]
+fn chairs_hold_the_steel_between_its_middle_and_its_cover() {
+    let high = |thickness: &str, height: &str| {
+        let chair = "is: Chairs 2 in\n";
+        Files::new()
+            .job(
+                HOUSE,
+                &format!("{HOUSE}, thickness: {thickness}, bars: no. 4 at 18 in"),
+            )
+            .book(chair, &format!("{chair}    height: {height}\n"))
+    };
+    high("5 in", "2 in").silent("chair-height");
+    // 2 1/2 in to 3 1/2 in are wanted; bars may be off by 3/8 in.
+    high("6 in", "2 1/8 in").silent("chair-height");
+    high("6 in", "2 1/16 in").says(
+        "chair-height",
+        "chairs of 2 1/16 in hold the steel of `patio` `7/16 in` below the middle, 6 in thick",
+        "take chairs of 2 1/2 in to 3 1/2 in",
+    );
+    high("6 in", "3 7/8 in").silent("chair-height");
+    high("6 in", "4 in").says("chair-height", "into the cover", "TI 809-28");
+    // Nobody knows how high they are.
+    Files::new()
+        .job(HOUSE, &format!("{HOUSE}, thickness: 6 in"))
+        .silent("chair-height");
 }

@@ -16,6 +16,55 @@ fn the_plant_may_be_closed_on_a_sunday_or_a_holiday() {
     on("2026-07-03").says("closed-day", "Independence Day", "restated");
     on("2026-07-02").silent("closed-day");
     on("2026-05-02").silent("closed-day");
+    // A Saturday, on which the plant is open and this crew is not.
+    on("2026-05-02").says(
+        "day-off",
+        "no working day of yours",
+        "works: Monday to Saturday",
+    );
+    on("2026-05-01").silent("day-off");
+    let off = |says: &str| Files::new().business("works: Monday to Friday", says);
+    let saturday = off("works: Monday to Saturday").job("2026-05-01", "2026-05-02");
+    saturday.silent("day-off");
+    let closed = off("days off: 2026-04-30 to 2026-05-01");
+    closed.says("day-off", "one of your days off", "take another day");
+}
+
+#[test]
+fn a_pour_that_leaves_no_days_for_the_work_before_it_is_told() {
+    let on = |day: &str| Files::new().job("2026-05-01", day);
+    on("2026-04-03").says(
+        "days-too-few",
+        "the quote is of 2026-04-01",
+        "take a later day",
+    );
+    on("2026-04-10").silent("days-too-few");
+    // Before the quote it is told as that.
+    on("2026-03-20").silent("days-too-few");
+}
+
+#[test]
+fn payments_by_stage_of_a_job_that_is_formed_and_poured_on_one_day_are_told() {
+    let usual = "payments of a short job:       # forms and pour on one day\n  - When you sign: 30%\n  - When the forms are off: rest\n";
+    let crowd = Files::new()
+        .business("people: 3", "people: 9")
+        .business(usual, "")
+        .job(
+            "  - lawn: {size: 384 sq ft x 8 in, of: soil}",
+            "  - lawn: {size: 38 sq ft x 1 in, of: soil}",
+        );
+    crowd.says(
+        "payments-together",
+        "asks for money 4 times",
+        "payments of a short job",
+    );
+    crowd
+        .clone()
+        .business("people: 9", "people: 3")
+        .silent("payments-together");
+    Files::new()
+        .business("people: 3", "people: 9")
+        .silent("payments-together");
 }
 
 #[test]

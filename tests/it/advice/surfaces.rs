@@ -21,9 +21,31 @@ fn a_trowel_closes_no_surface_over_much_air() {
         .clone()
         .book("air: 6%", "air: 3%")
         .silent("air-under-trowel");
-    trowel
-        .book("air: 6%", "air: 3.1%")
-        .says("air-under-trowel", "over 3%", "never freezes");
+    trowel.clone().book("air: 6%", "air: 3.1%").says(
+        "air-under-trowel",
+        "over 3%",
+        "here the air matters: keep it",
+    );
+    // Either answer ends it: no slab is told to have both more air and less.
+    let dry = trowel.clone().book("air: 6%", "air: 2%");
+    dry.says("little-air", "`6%`", "leave the steel trowel off");
+    dry.silent("air-under-trowel");
+    let inside = trowel.clone().job(SIZE, "inside: yes, size: 24 ft x 16 ft");
+    inside.says("air-under-trowel", "over 3%", "order it without added air;");
+    inside.silent("little-air");
+    let garage = inside.job("inside: yes", "inside: yes, carries: cars");
+    garage.says(
+        "air-under-trowel",
+        "",
+        "3% with 4,000 psi is common practice",
+    );
+    for answered in [
+        garage.clone().book("air: 6%", "air: 3%"),
+        trowel.clone().job("finish: trowel", "finish: broom"),
+    ] {
+        answered.silent("air-under-trowel");
+        answered.silent("little-air");
+    }
     files().job(SIZE, "size: 24 ft x 16 ft, finish: hard").says(
         "air-under-trowel",
         "the finish `hard`",
@@ -36,25 +58,79 @@ fn a_trowel_closes_no_surface_over_much_air() {
 }
 
 #[test]
-fn a_sealer_and_a_color_want_no_compound() {
+fn a_sealer_wants_no_compound() {
     let sealed = files().job(SIZE, "size: 24 ft x 16 ft, seal: clear");
     sealed.says("compound-in-the-way", "does not hold", "maker");
     let wet = sealed.job("seal: clear", "seal: clear, curing: wet");
     wet.silent("compound-in-the-way");
+    files().silent("compound-in-the-way");
+}
+
+/// By whatever way it comes: a finish, a border, an extra, a choice, a rule of the owner's.
+#[test]
+fn a_sealer_is_found_wherever_it_comes_from() {
+    let code = "compound-in-the-way";
+    let of_finish = files().book("hard: {", "hard: {seal: clear, ");
+    let finished = of_finish
+        .clone()
+        .job(SIZE, "size: 24 ft x 16 ft, finish: hard");
+    finished.says(code, "`patio` is cured with a compound and then sealed", "");
+    let bordered = of_finish.job(SIZE, "size: 24 ft x 16 ft, border: 12 in of hard");
+    bordered.says(code, "`patio` is cured with a compound and then sealed", "");
+    let extra = files().job("remove:\n", "extra: [sealer: 2 gal]\nremove:\n");
+    extra.says(
+        code,
+        "`sealer` goes over the curing compound on `patio`",
+        "maker",
+    );
+    extra
+        .job(SIZE, "size: 24 ft x 16 ft, curing: wet")
+        .silent(code);
+    let option = |more: &str| {
+        let options = format!("options:\n  - Sealed: {{add: [sealer: 2 gal]{more}}}\nremove:\n");
+        files().job("remove:\n", &options)
+    };
+    option("").says(
+        code,
+        "`sealer` goes over the curing compound on `patio`",
+        "",
+    );
+    option(", change: {patio: {curing: wet}}").silent(code);
+    let rule = files().book(
+        "\nuse:",
+        "\nalso:\n  seal it: {for: area, buy: sealer, much: 1 gal per 250 sq ft}\nuse:",
+    );
+    rule.says(code, "`sealer` goes over", "");
+    // What cures too stands in no way.
+    files()
+        .book("items:\n", "items:\n  cure and seal sealer: {unit: gal, class: material, prices: {2026-03-01: 38.00}}\n")
+        .job("remove:\n", "extra: [cure and seal sealer: 2 gal]\nremove:\n")
+        .silent(code);
+}
+
+#[test]
+fn a_color_is_spotted_by_compound_and_cover() {
     let colored = files().job(SIZE, "size: 24 ft x 16 ft, color: sandstone");
-    colored.says(
-        "compound-in-the-way",
-        "spotted",
+    colored.says("spotted-color", "cured with a compound", "`curing: none`");
+    let cured = |way: &str| {
+        colored
+            .clone()
+            .job(
+                "color: sandstone",
+                &format!("color: sandstone, curing: {way}"),
+            )
+            .book(
+                "curing compound: curing compound",
+                "curing compound: none\n  curing cover: none",
+            )
+    };
+    cured("cover").says(
+        "spotted-color",
+        "cured under a cover",
         "common practice, no source",
     );
-    colored
-        .job("color: sandstone", "color: sandstone, curing: cover")
-        .book(
-            "curing compound: curing compound",
-            "curing compound: none\n  curing cover: none",
-        )
-        .silent("compound-in-the-way");
-    files().silent("compound-in-the-way");
+    cured("none").silent("spotted-color");
+    files().silent("spotted-color");
 }
 
 #[test]

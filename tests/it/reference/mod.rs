@@ -9,6 +9,7 @@ pub mod concrete;
 mod dowels;
 mod earth;
 mod money;
+mod placed;
 mod sections;
 mod shapes;
 mod steel;

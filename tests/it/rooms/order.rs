@@ -69,7 +69,7 @@ pub const ROOMS: &[(&str, &[&str])] = &[
             "text", "chain", "record", "account", "job", "billing", "progress", "late",
         ],
     ),
-    ("advice", &["spacing"]),
+    ("advice", &["spacing", "access", "narrow_gate", "pour_day"]),
     (
         "documents",
         &[

@@ -24,6 +24,7 @@ class Box:
         self.is_late = self.lid == "on order" and not self.adjust
         self.isolated = own.get("isolated") == "yes"
         opening = self.rule["opening"]
+        self.is_square = not opening.endswith(" round")
         if opening.endswith(" round"):
             round_one = named.circle(inches(opening.removesuffix(" round")))
             self.area, self.around = round_one.area / 144, sum(s.length() for s in round_one.sides) / FT

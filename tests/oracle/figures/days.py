@@ -7,7 +7,7 @@ from decimal import Decimal as D
 from .reading import amount, number, up
 
 DEFAULT = {"count days": "by stage", "night before a pour": "with a permit", "set lids": "on a visit of their own"}
-LATER = ("finish", "return", "keep wet", "seal", "set lids")
+LATER = ("finish", "return", "keep wet", "lift covers", "seal", "set lids")
 OF_SLABS = ("area", "concrete", "base", "straight form", "curved form", "deep form", "risers")
 OF_SLABS += ("forms", "curing compound", "curing cover")
 
@@ -108,6 +108,10 @@ class Days:
             for pour in sorted({slab.pour for slab in self.slabs if slab.curing == "wet"}):
                 wet = [slab for slab in self.slabs if slab.pour == pour and slab.curing == "wet"]
                 found.append(("keep wet", [pour], wet, None, D(7)))
+        if self.lifting():
+            for pour in sorted({slab.pour for slab in self.slabs if self.lies_under(slab)}):
+                here = [slab for slab in self.slabs if slab.pour == pour]
+                found.append(("lift covers", [pour], here, None, D(1)))
         waits = {}
         for slab in self.slabs:
             if slab.seal:

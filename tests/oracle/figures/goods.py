@@ -49,8 +49,13 @@ class Goods:
             if slab.value.get("bars", "none") != "none":
                 size = slab.value["bars"].split(" at ")[0]
                 laid.append((size, f"{slab.name} bars", steel.bars))
+            across = steel.across(slab, self.order["corner bars"])
+            if across:
+                laid.append((across[0], f"{slab.name} corner bars", "across"))
             if slab.along and slab.along["bars"]:
                 laid.append((slab.along["bars"].split(" ", 1)[1], f"{slab.name} edge bars", None))
+                if self.order["bent corner bars"] == "yes":
+                    laid.append((slab.along["bars"].split(" ", 1)[1], f"{slab.name} bent corner bars", "bent"))
             if slab.flight and slab.flight["bars"] and slab.flight["risers"] > 1:
                 laid.append((slab.flight["bars"].split(" ", 1)[1], f"{slab.name} step bars", "steps"))
             for size, name, lay in laid:
@@ -59,8 +64,13 @@ class Goods:
                 stock, lap = inches(rule.get("stock", "20 ft")), steel.lap_of(size, rule)
                 if lay == "steps":
                     runs = steel.step_bars(slab, cover, stock, lap)
+                elif lay == "across":
+                    runs = [steel.spliced(across[1], stock, lap)] * across[2] if across[1] >= 6 else []
+                elif lay == "bent":
+                    count = int(slab.along["bars"].split(" ", 1)[0]) * slab.sharp_corners()
+                    runs = [steel.spliced(2 * lap, stock, lap)] * count
                 elif lay:
-                    runs = lay(slab, cover, stock, lap)
+                    runs = lay(slab, cover, stock, lap, self.order["steel at joints"])
                 else:
                     runs = steel.edge_bars(slab, cover, stock, lap)[1]
                 self.placed += self.set(name, steel.feet(runs, lap))
@@ -82,7 +92,13 @@ class Goods:
             self.buy(rule["item"], f"mesh {style}", parts)
         each = amount(self.order["chair area"])[0]
         held = [s for s in self.slabs if "none" != s.value.get("bars", "none") or "none" != s.value.get("mesh", "none")]
-        self.role("chairs", "chairs", [up(s.area / each, D(1)) for s in held])
+        # Chairs of each height by themselves; the ones that `use` names are called just so.
+        usual, by_height = self.role_of("chairs"), {}
+        for slab in held if usual else ():
+            key = steel.chair(slab, usual, self.book["items"])
+            by_height.setdefault(key, []).append(up(slab.area / each, D(1)))
+        for key, parts in sorted(by_height.items(), key=lambda one: one[0] != usual):
+            self.buy(key, "chairs" if key == usual else f"chairs of {self.item(key)['height']}", parts)
 
     def is_roll(self, rule):
         return singular(self.item(rule["item"])["unit"]) == "roll"
@@ -113,10 +129,11 @@ class Goods:
         boards = left
         self.role("forms", "form boards", boards)
         # Common practice: each piece of form has its length over the spacing, up, and one more
-        # at its other end; a form that closes on itself has no ends.
+        # at its other end; a form that closes on itself has no ends. On curves they stand closer.
         gap = inches(self.order["stake spacing"]) / FT
-        pieces = [(feet, ends) for s in self.slabs for feet, ends in s.forms_apart()]
-        self.role("stakes", "stakes", [up(feet / gap, D(1)) + ends for feet, ends in pieces])
+        closer = min(gap, inches(self.order["stake spacing on curves"]) / FT)
+        pieces = [piece for s in self.slabs for piece in s.forms_apart()]
+        self.role("stakes", "stakes", [up(feet / (closer if bent else gap), D(1)) + ends for feet, ends, bent in pieces])
         strip = [p.feet for s in self.slabs for p in s.pieces + s.inner if p.kind in STRIP]
         strip += [box.around for box in self.all_boxes() if box.isolated]
         self.role("isolation strip", "isolation strip", strip)
@@ -137,6 +154,9 @@ class Goods:
         sprayed = [self.left("curing compound", s, (s.area + s.face) / coverage) for s in way("compound")]
         self.role("curing compound", "curing compound", sprayed)
         self.role("curing cover", "curing cover", [self.left("curing cover", s, s.area) for s in way("cover")])
+        if "blankets" in self.book["use"]:
+            cold = [self.left("blankets", s, s.area) for s in self.slabs if self.freezes(s)]
+            self.role("blankets", "insulated blankets", cold)
 
     def fiber(self):
         for order in self.orders:

@@ -10,6 +10,7 @@ from typing import NamedTuple
 from .also import Also
 from .boxes import Boxes
 from .dowels import Dowels
+from .finish import Finish
 from .goods import Goods
 from .labor import Labor
 from .machines import Machines
@@ -17,6 +18,7 @@ from .orders import Orders
 from .placing import Placing
 from .reading import amount, cents, inches, known, load, number, percent, singular, up
 from .removal import Removal
+from .season import Season
 from .sell import Sell
 from .site import Site
 from .slab import Slab
@@ -25,18 +27,21 @@ from .touching import share_edges
 JOB = {"format", "job", "title", "customer", "measured", "quoted", "pour", "exposure", "access", "zone"}
 JOB |= {"allowance", "hold back", "permit", "slabs", "remove", "extra", "set", "options", "assumptions", "photos"}
 JOB |= {"not included", "notes", "price", "discounts", "difficulty", "left alone", "site", "trips"}
+JOB |= {"people", "truck", "temperature"}
 BUSINESS = {"format", "firm", "books", "price", "order", "crew", "quote", "payments", "kinds", "cure"}
-BUSINESS |= {"payments of a short job", "promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers"}
+BUSINESS |= {"payments of a short job", "promises", "assumptions", "not included", "unforeseen", "terms", "site", "invoices", "numbers", "frost depth", "pour day"}
 BOOK = {"book", "format", "good until", "items", "holds", "mixes", "bases", "bars", "mesh", "fiber"}
 BOOK |= {"finishes", "colors", "sealers", "disposal", "supply", "pump", "buggy", "use", "rates"}
 BOOK |= {"dowels", "boxes", "site", "also", "way"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
-USE |= {"vapor retarder", "curing cover"}
-ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work", "stage", "taxed", "group"}
+USE |= {"vapor retarder", "curing cover", "blankets"}
+ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work", "stage", "taxed", "group", "height"}
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
 ORDER |= {"buy": "as needed"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
+ORDER |= {"stake spacing on curves": "2 ft", "corner bars": "2 bars, 4 ft long", "bent corner bars": "yes"}
+ORDER |= {"steel at joints": "through"}
 ORDER |= {"compound coverage": "200 sq ft", "deep form over": "8 in"}
 ORDER |= {"retarder width": "10 ft", "retarder lap": "6 in", "smallest opening": "2 sq ft"}
 ORDER |= {"base past forms": "0 in", "base under edges": "no", "dig past forms": "0 in"}
@@ -57,7 +62,7 @@ class Line(NamedTuple):
     each: D | None = None
 
 
-class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Placing, Sell):
+class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Placing, Finish, Season, Sell):
     ordering: dict = {}
 
     def __init__(self, takeoff, business, book, today):
@@ -75,6 +80,8 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
         known("order", self.order, [*ORDER, "groove depth"])
         self.crew = {"people": "2", "hours in a day": "8", "travel": "0 hours", "round days up to": "1/2"}
         self.crew |= {"difficulty": "100%"} | self.business.get("crew", {})
+        if "people" in self.job:
+            self.crew = self.crew | {"people": self.job["people"]}
         self.slabs = [
             Slab(n, v, self.business["kinds"], self.book, self.order) for n, v in self.job["slabs"].items()
         ]
@@ -93,7 +100,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
             written = [{"day": written, "slabs": [slab.name for slab in self.slabs]}]
         by_name = {slab.name: slab for slab in self.slabs}
         for n, one in enumerate(written):
-            known("pour", one, ("day", "slabs", "access", "allowance"))
+            known("pour", one, ("day", "slabs", "access", "allowance", "temperature"))
             access = one.get("access", self.job.get("access", "chute"))
             access = {"by": access} if isinstance(access, str) else access
             known("access", access, ("by", "distance", "gate"))
@@ -102,6 +109,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
             said = one["day"] is not None
             self.pours.append({"day": day, "said": said, "by": access.get("by", "chute"), "distance": far})
             self.pours[-1]["allowance"] = one.get("allowance")
+            self.pours[-1]["temperature"] = one.get("temperature")
             for name in one["slabs"]:
                 by_name[name].pour = n
 
@@ -251,7 +259,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
         if any(key in option for option in chosen for key in ("change", "drop", "trips")):
             other = self.written_in(chosen)
             found = other.estimate([])
-            self.is_short, self.stages = other.is_short, other.stages
+            self.is_short, self.stages, self.finishing = other.is_short, other.stages, other.finishing
             return found
         return self.priced_as_bought([option.get("add", []) for option in chosen])
 

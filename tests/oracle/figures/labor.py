@@ -61,8 +61,12 @@ class Labor(Days):
         """What takes time only where the book rates it: laying covers, keeping wet by area or by the visit."""
         rates, found = self.book["rates"], []
         surface = lambda way: sum((s.area + s.face for s in self.slabs if s.curing == way), D(0))
+        covered = sum((s.area + s.face for s in self.slabs if self.lies_under(s)), D(0))
         if "cover slabs" in rates:
-            found.append(("cover slabs", surface("cover"), rates["cover slabs"], "place"))
+            found.append(("cover slabs", covered, rates["cover slabs"], "place"))
+        if "lift covers" in rates:
+            much = D(self.lifting()) if rates["lift covers"].endswith("per trip") else covered
+            found.append(("lift covers", much, rates["lift covers"], "lift covers"))
         if self.wetting():
             found.append(("keep wet", self.wetting(), rates["keep wet"], "keep wet"))
         elif "keep wet" in rates:
@@ -123,6 +127,7 @@ class Labor(Days):
         if self.added_hours:
             took = self.written_hours()
             entries.append(("added labor", took, took, True, "form"))
+        self.finishing = self.finish(entries)
         by_task = [took for _, _, took, *_ in entries]
         worked = self.set("hours worked", sum(by_task))
         if sum(by_task):

@@ -7,7 +7,7 @@ from decimal import Decimal as D
 from .reading import YARD, NotCovered, amount, inches, known, percent, rate, singular, up
 
 SUPPLY = {"sold in", "smallest order", "truck", "short load", "free time", "pump prime", "loads"}
-SUPPLY |= {"called yards", "fees", "zones", "saturday", "winter", "on call", "returned"}
+SUPPLY |= {"discharge within", "on the road", "called yards", "fees", "zones", "saturday", "winter", "on call", "returned"}
 
 
 class Order:
@@ -104,7 +104,7 @@ class Orders:
         self.buy_exactly(self.book["mixes"][order.mix]["item"], total, order.name, order.pour)
         order.total, order.by, order.waits = total, method, None
         ways = {"in turn": False, "evened": True}
-        truck = amount(supply.get("truck", "10 cu yd"))[0]
+        truck = self.full_truck()
         order.fill = lambda yards: filled(yards, truck, ways[filling], step)
         order.loads, order.trucks = order.fill(total), up(total / truck, D(1))
         order.back = D(0)
@@ -122,7 +122,7 @@ class Orders:
     def hold_back(self):
         """A part of the largest order of each pour waits for a call: on the last truck where that
         carries as much, else, or where the plant sends it so, on trucks of its own."""
-        truck = amount(self.book["supply"].get("truck", "10 cu yd"))[0]
+        truck = self.full_truck()
         held = amount(self.job.get("hold back", "0 cu yd"))[0]
         for pour in range(len(self.pours)) if held else ():
             same = [order for order in self.orders if order.pour == pour and not order.makes]
@@ -142,7 +142,7 @@ class Orders:
         self.ordering = {}
         least = self.priced(added)[1]["direct"]
         supply = self.book["supply"]
-        usual, truck = supply.get("loads", "in turn"), amount(supply.get("truck", "10 cu yd"))[0]
+        usual, truck = supply.get("loads", "in turn"), self.full_truck()
         mine = self.job.get("set", {})
         for name in [order.name for order in self.orders if order.name not in mine and not order.makes]:
             before, best = dict(self.ordering), None

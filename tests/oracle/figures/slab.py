@@ -10,11 +10,18 @@ from .reading import FT, YARD, NotCovered, amount, inches, known, number, up
 STRIP = {"house", "existing concrete", "doweled existing concrete", "curb", "isolated"}  # a strip, no form
 FORMED = {"open", "bulkhead", "doweled bulkhead", "tied bulkhead", "keyed bulkhead"}
 USUAL = {"thickness", "mix", "base", "bars", "mesh", "fiber", "finish", "border", "color", "seal"}
-USUAL |= {"allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
+USUAL |= {"corner bars", "steel at joints", "allowance", "curing", "joints", "fall", "thickened", "vapor retarder", "dowels", "ties", "level base"}
+USUAL |= {"carries", "inside"}
+INSIDE = {"garage", "basement", "workshop"}  # kinds with a roof and walls
 SLAB_KEYS = USUAL | {"size", "outline", "kind", "edges", "beside", "on", "steps", "stoop", "called"}
-SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall", "lower"}
+SLAB_KEYS |= {"path", "width", "boxes", "cut out", "siding clearance", "public", "cross fall", "lower", "levels", "meets"}
 COMPASS = ("north", "east", "south", "west")
 OPPOSITE = {"north": "south", "south": "north", "east": "west", "west": "east"}
+
+
+def is_sharp(_, dot):
+    """More than 30 degrees: its cosine is under half the root of three."""
+    return dot < 0 or 4 * dot * dot < 3
 
 
 def edge_kind(text):
@@ -77,6 +84,14 @@ class Slab:
         return self.kind == "step" and "steps" not in self.own
 
     @property
+    def inside(self):
+        """As it is said; else over a vapor retarder, or by its kind."""
+        said = self.value.get("inside")
+        if said is None:
+            return self.value.get("vapor retarder") == "yes" or bool(INSIDE & set(self.kind.lower().split()))
+        return said == "yes"
+
+    @property
     def on_ground(self):
         return not self.is_step and "on" not in self.own
 
@@ -134,10 +149,16 @@ class Slab:
         return inches(thin), inches(thick or thin), toward
 
     def on_level(self):
-        """Its bottom is level: up along its fall it is thicker, by the fall times the run."""
-        steep, _, side = self.value["fall"].rpartition(" ")
-        low, high = self.shape.bounds(0 if side in ("east", "west") else 1)
-        self.thick = self.thin + inches(steep.removesuffix(" per ft")) * (high - low) / FT
+        """Its bottom is level: up along its fall it is thicker, by the fall times the run; by what was shot
+        at corners of a rectangle that falls one way, by the difference of its two ends."""
+        if "levels" in self.own:
+            down = {name: inches(level.removesuffix(" down")) if level != "0" else D(0) for name, level in self.own["levels"].items()}
+            side = next(s for s in COMPASS if all((s in name) == (level > 0) for name, level in down.items()))
+            self.thick = self.thin + max(down.values())
+        else:
+            steep, _, side = self.value["fall"].rpartition(" ")
+            low, high = self.shape.bounds(0 if side in ("east", "west") else 1)
+            self.thick = self.thin + inches(steep.removesuffix(" per ft")) * (high - low) / FT
         self.toward = OPPOSITE[side]
 
     def thickness_at(self, place):
@@ -177,6 +198,8 @@ class Slab:
                     own["tread"] = part.rsplit(" ", 1)[0]
                 elif part.endswith(" wide"):
                     own["width"] = part[:-5]
+                elif part.endswith((" thick", " bottom")):
+                    own["bottom"] = part.removesuffix(" bottom")
                 elif part.startswith("base "):
                     own["base"] = part[5:]
                 elif " no. " in part:
@@ -191,7 +214,7 @@ class Slab:
                     raise NotCovered(f"steps `{part}`")
         else:
             own = written
-        known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all", "base", "bars"))
+        known("steps", own, ("risers", "rise", "tread", "width", "from", "at", "in all", "base", "bars", "bottom"))
         side = self.leads_down(own["from"].removesuffix(" edge"), own.get("width"))
         length = side.length()
         width = inches(own["width"]) if "width" in own else length
@@ -210,6 +233,7 @@ class Slab:
             "width": width,
             "base": own.get("base", "none"),
             "bars": own.get("bars"),
+            "thick": inches(own["bottom"].removesuffix(" thick")) if own.get("bottom", "level") != "level" else None,
         }
 
     def leads_down(self, name, width):
@@ -316,6 +340,33 @@ class Slab:
             first = min((p for p in self.pieces if p.side is after), key=lambda p: p.start)
             yield side, after, last in chosen, first in chosen
 
+    def joints_across(self, axis):
+        """Where joints cross the bars that lie at places of this axis: even panels of a plain rectangle."""
+        if not self.shape.is_rectangle() or self.holes or self.boxes:
+            raise NotCovered("joints of a slab that is no plain rectangle")
+        low, high = self.shape.bounds(1 - axis)
+        if self.value.get("joints", "none") == "none":
+            return []
+        many = int(up((high - low) / inches(self.value["joints"]), D(1)))
+        return [low + (high - low) * n / many for n in range(1, many)]
+
+    def sharp_corners(self):
+        """Corners by more than 30 degrees where bars of two thick edges meet."""
+        return sum(1 for s, n, here, there in self.corners(self.along["pieces"]) if here and there and is_sharp(*self.shape.turn(s, n)))
+
+    def inside_corners(self):
+        """Corners that turn into the slab by more than 30 degrees: of its edge, but where slabs of the same
+        pour fill them; of openings and of square boxes that are taken off."""
+        joined = [p for p in self.pieces if p.kind == "joined"]
+        found = 0
+        for side, after, here, there in self.corners(joined):
+            cross, dot = self.shape.turn(side, after)
+            found += cross < 0 and is_sharp(cross, dot) and not (here and there)
+        for hole in self.taken:
+            turns = [hole.turn(s, hole.sides[(n + 1) % len(hole.sides)]) for n, s in enumerate(hole.sides)]
+            found += sum(1 for cross, dot in turns if cross > 0 and is_sharp(cross, dot))
+        return found + 4 * sum(1 for box in self.boxes if box.is_square and box.area >= self.smallest)
+
     @functools.cached_property
     def strip(self):
         """Square feet of the bottom that is at full depth, and of the slope beside it."""
@@ -376,8 +427,14 @@ class Slab:
     def step_concrete(self):
         if not self.flight:
             return D(0)
+        f = self.flight
+        return f["width"] / FT * f["tread"] * self.below_treads / 3888
+
+    @property
+    def below_treads(self):
+        """Inches below all treads together: one rise, two, and so on; or all alike where they go up with the ground."""
         f, n = self.flight, self.flight["risers"]
-        return f["width"] / FT * f["tread"] * f["rise"] * n * (n - 1) / 2 / 3888
+        return f["thick"] * (n - 1) if f["thick"] else f["rise"] * n * (n - 1) / 2
 
     @property
     def riser_form(self):
@@ -406,7 +463,7 @@ class Slab:
         if piece.face is not None and piece.kind not in FORMED:
             return piece.face
         if piece.beyond is None:
-            return self.own_depth(piece)
+            return max(piece.face or D(0), self.own_depth(piece))
         other, theirs = piece.beyond
         return max([piece.face or D(0), self.own_depth(piece), *(other.own_depth(p) for p in theirs)])
 
@@ -436,14 +493,14 @@ class Slab:
         return spans
 
     def forms_apart(self):
-        """(feet, 1) of each piece of form, or (feet, 0) of one that closes on itself."""
+        """(feet, ends, curved) of each piece of form; one that closes on itself has no end."""
         pieces = self.formed()
         for shape in (self.shape, *(hole for hole, _ in self.holes)):
             here = [p for p in pieces if p.side in shape.sides]
             if shape.is_round and here:
-                yield sum(p.feet for p in here), 0
+                yield sum(p.feet for p in here), 0, True
             else:
-                yield from ((p.feet, 1) for p in here)
+                yield from ((p.feet, 1, p.side.bulge != 0) for p in here)
 
     def form(self, limit):
         """Feet of straight, deep and curved form; a limit of None makes nothing deep."""
@@ -497,8 +554,7 @@ class Slab:
     def side_face(self):
         if not self.flight:
             return D(0)
-        f, n = self.flight, self.flight["risers"]
-        return f["tread"] * f["rise"] * n * (n - 1) / 144
+        return 2 * self.flight["tread"] * self.below_treads / 144
 
     def base_area(self, order):
         deep = self.along["pieces"] if self.along and not self.runs_under(order) else []

@@ -24,12 +24,14 @@ def feet(runs, lap):
     return sum(length + (pieces - 1) * lap for length, pieces in runs) / FT
 
 
-def bars(slab, cover, stock, lap):
+def bars(slab, cover, stock, lap, at_joints):
     """Runs of bar as (inches, sticks spliced).
 
     Spacing is a maximum: gaps that fit up to a whole one, evenly spread between the covers;
     each line is clipped to the slab less the cover at both ends; under 6 in nothing is laid.
+    Where steel is cut at joints every bar, or every other from the second on, ends a cover short of each.
     """
+    every = {"through": 0, "every other": 2, "cut": 1}[slab.value.get("steel at joints", at_joints)]
     spacing = inches(slab.value["bars"].split(" at ")[1])
     runs = []
     for axis in (1, 0):
@@ -37,13 +39,16 @@ def bars(slab, cover, stock, lap):
         usable = high - low - 2 * cover
         gaps = up(usable / spacing, D(1)) if usable > 0 else D(0)
         places = [low + cover + usable * i / gaps for i in range(int(gaps) + 1)] if gaps else []
-        for at in places or [(low + high) / 2]:
+        for number, at in enumerate(places or [(low + high) / 2], 1):
             # Without cover the outermost lie along the edge, and are as long as the slab just inside it.
             within = min(max(at, low + HAIR), high - HAIR)
+            cuts = slab.joints_across(axis) if every and number % every == 0 else []
             for start, end in slab.spans(axis, within):
-                length = (end - start - 2 * cover).quantize(D("1e-7"), ROUND_HALF_UP)
-                if length >= 6:
-                    runs.append(spliced(length, stock, lap))
+                ends = [start, *(cut for cut in cuts if start < cut < end), end]
+                for one, other in zip(ends, ends[1:]):
+                    length = (other - one - 2 * cover).quantize(D("1e-7"), ROUND_HALF_UP)
+                    if length >= 6:
+                        runs.append(spliced(length, stock, lap))
     return runs
 
 
@@ -67,6 +72,31 @@ def step_bars(slab, cover, stock, lap):
     count = int(slab.flight["bars"].split(" ", 1)[0]) * (int(slab.flight["risers"]) - 1)
     length = slab.flight["width"] - 2 * cover
     return [spliced(length, stock, lap)] * (count if length >= 6 else 0)
+
+
+def across(slab, usual):
+    """(size, inches, how many) of the bars across its inside corners; what is usual is for slabs with bars."""
+    bars = slab.value.get("bars", "none")
+    said = slab.value.get("corner bars", usual if bars != "none" else "none")
+    if said == "none":
+        return None
+    each, length = said.split(", ")
+    count, size = each.split(" ", 1)
+    size = bars.split(" at ")[0] if size in ("bar", "bars") else size
+    return None if size == "none" else (size, inches(length.removesuffix(" long")), int(count) * slab.inside_corners())
+
+
+def chair(slab, usual, items):
+    """The chair nearest to where the steel belongs, from the middle of the slab up to a cover of a quarter
+    of it, 1 1/2 to 2 1/2 in; of equals the one that brings it nearest to the cover."""
+    if "height" not in items[usual]:
+        return usual
+    bars = slab.value.get("bars", "none")
+    thick = D(0) if bars == "none" else 2 * D(bars.split(" at ")[0].removeprefix("no. ")) / 8
+    high = slab.thin - min(max(slab.thin / 4, D("1.5")), D("2.5")) - thick
+    low = min((slab.thin - thick) / 2, high)
+    tall = {key: inches(item["height"]) for key, item in items.items() if "height" in item}
+    return min(tall, key=lambda key: (max(low - tall[key], tall[key] - high, D(0)), abs(high - tall[key]), tall[key]))
 
 
 def sticks(runs, stock, lap):

@@ -38,7 +38,8 @@ def share_edges(slabs):
         if "lower" in slab.own:
             for piece in others:
                 piece.face = inches(slab.own["lower"])
-        for part, other in ((parts, (base, others)), (others, (slab, parts))):
+        # On a step-down each form holds the slab whose edge it is: the other lies lower, or upon it.
+        for part, other in () if "lower" in slab.own else ((parts, (base, others)), (others, (slab, parts))):
             for piece in part:
                 piece.beyond = other
 

@@ -5,7 +5,7 @@ Everything in them is invented. The same number gives the same job on every mach
 
 import re
 
-from . import around, book, business, crew, own, takeoff
+from . import around, belongs, book, business, crew, own, takeoff
 from .chance import Chance
 
 PLAIN = re.compile(r"[A-Za-z0-9.][A-Za-z0-9 ./%-]*[A-Za-z0-9.%]|[A-Za-z0-9]")
@@ -50,8 +50,14 @@ def job(seed):
     own.rules(also, shop)
     own.waste(also, shop)
     own.discounts(also, made)
+    steel = Chance(f"{seed} steel")
+    belongs.usual(steel, firm)
+    belongs.chairs(steel, shop, book.item)
+    belongs.slabs(steel, made)
     hands = Chance(f"{seed} crew")
     crew.ways(hands, shop, made)
     crew.plan(hands, made)
     crew.units(hands, shop)
-    return made, firm, shop, chance.features | also.features | hands.features
+    setting = Chance(f"{seed} pour days")
+    crew.pours(setting, shop, firm, made)
+    return made, firm, shop, chance.features | also.features | steel.features | hands.features | setting.features

@@ -201,6 +201,7 @@ def use(c, shop):
         "isolation strip": maybe("strip"),
         "curing compound": maybe("compound"),
         "curing cover": maybe("cover"),
+        **({"blankets": maybe("cover")} if c.often(0.6, "blankets") else {}),
         "chairs": maybe("chair"),
         "short load": maybe("short"),
         "delivery": maybe("delivery"),

@@ -20,11 +20,22 @@ def made(c, shop):
             order[key] = c.one(*values)
     business["order"] = order | {key: one for key, one in some.items() if c.often(0.5)}
     business["quote"] = {"good for": "30 days", "lead time": f"{c.whole(5, 45)} days", "deposit cap": "90%"}
+    if c.often(0.6, "temperatures of its own"):
+        business["cure"] = season(c)
     business["payments"] = payments(c)
     if c.often(0.4, "payments of a short job"):
         business["payments of a short job"] = payments(c)
     business["kinds"] = kinds(c)
     return business
+
+
+def season(c):
+    """Months whose nights are told, a winter of its own, another limit."""
+    months = ("may", "june", "november", "december")
+    air = lambda: f"{c.whole(10, 50)} to {c.whole(51, 70)} F"
+    made = {"normals": {month: air() for month in months if c.often(0.5)}}
+    some = {"winter": air(), "cold below": str(c.whole(30, 50)), "cool": "41"}
+    return made | {key: one for key, one in some.items() if c.often(0.3)}
 
 
 def price(c):

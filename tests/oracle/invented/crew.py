@@ -14,6 +14,8 @@ def units(c, shop):
     """Work rated by the minute, and work that is rated by some only, now and then."""
     if c.often(0.3, "covers are laid"):
         shop["rates"]["cover slabs"] = f"{c.decimal(30, 120)} hours per 100 sq ft"
+    if c.often(0.4, "covers are lifted"):
+        shop["rates"]["lift covers"] = c.one("{} hours per 100 sq ft", "{} hours per trip").format(c.decimal(30, 120))
     if c.often(0.4, "kept wet"):
         shop["rates"]["keep wet"] = c.one("{} hours per 100 sq ft", "{} crew hours per trip").format(c.decimal(30, 120))
     for task in ("place by chute", "bars", "finish broom", "drill holes"):
@@ -29,3 +31,30 @@ def ways(c, shop, job):
             shop.setdefault("way", {})[method] = f"{c.whole(0, 30)}% per {each} ft past {past} ft"
     if isinstance(job["access"], dict) and c.often(0.3, "a long way"):
         job["access"]["distance"] = f"{c.whole(100, 400)} ft"
+
+
+def pours(c, shop, firm, job):
+    """What a pour day allows, as the firm, the plant and the takeoff see it."""
+    kinds = {"setting": "{} hours", "stiff after": "{}0%", "longest day": "{} hours", "people at once": "{}"}
+    day = {key: how.format(c.whole(3, 9)) for key, how in kinds.items() if c.often(0.2, key)}
+    if c.often(0.2, "between trucks"):
+        day["between trucks"] = c.one("45 min", "1 hour", "0 min")
+    if c.often(0.2, "a temperature of the firm"):
+        day["temperature"] = str(c.whole(40, 100))
+    if day:
+        firm["pour day"] = day
+    if c.often(0.2, "discharge within"):
+        shop["supply"] |= {"discharge within": c.one("100 min", "2 hours"), "on the road": f"{c.whole(5, 40)} min"}
+    for mix in shop["mixes"].values():
+        if c.often(0.15, "a mix that sets otherwise"):
+            mix["setting"] = f"{c.whole(6, 20)}0%"
+    if c.often(0.2, "people of the job"):
+        job["people"] = str(c.whole(2, 7))
+    if c.often(0.2, "trucks of the job"):
+        job["truck"] = f"{c.one('3', '4', '5 1/2', '12')} cu yd"
+    if c.often(0.3, "a temperature of the job"):
+        job["temperature"] = str(c.whole(35, 105))
+    if isinstance(job.get("pour"), list):
+        for one in job["pour"]:
+            if c.often(0.3, "a temperature of the pour"):
+                one["temperature"] = str(c.whole(35, 105))

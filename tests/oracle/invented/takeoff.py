@@ -205,6 +205,8 @@ class Site:
             own |= {"mesh": "6x6 W1.4/W1.4", "bars": "none"}
         if c.often(0.12, "vapor retarder"):
             own["vapor retarder"] = c.one("yes", "yes", "no")
+        if c.often(0.1, "inside or not"):
+            own |= {"inside": c.one("yes", "no"), "carries": c.one("people", "cars", "trucks")}
         if c.often(0.12):
             own["base"] = c.one("none", "5 in of stone", "2 in of sand")
         if c.often(0.15, "fiber"):

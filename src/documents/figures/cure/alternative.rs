@@ -46,7 +46,7 @@ pub fn alternative(view: &CureView, axes: &Axes, bars: &[UseBar]) -> String {
     for bar in bars {
         sentences.push(about_use(view, &bar.milestone));
     }
-    sentences.push(fill(
+    let deicer = fill(
         words.about_deicer,
         &[
             ("use", words.deicer),
@@ -54,7 +54,8 @@ pub fn alternative(view: &CureView, axes: &Axes, bars: &[UseBar]) -> String {
             ("second", words.second_winter),
             ("sparingly", words.sparingly),
         ],
-    ));
+    );
+    sentences.extend(view.deicer.then_some(deicer));
     sentences.join(" ")
 }
 

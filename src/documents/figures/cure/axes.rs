@@ -30,7 +30,7 @@ pub struct Axes {
     step: u32,
     /// Percent at the top of the grid.
     top_percent: f32,
-    /// How many uses have a bar; the deicer's row comes below them.
+    /// How many rows there are: one for each use, and the deicer's below them.
     rows: usize,
 }
 
@@ -43,7 +43,7 @@ impl Axes {
             step: u32::try_from(step).unwrap_or(u32::MAX),
             // Room above the 100% line for its words, and above the warm curve for air.
             top_percent: (float(end.warm.number()) + 3.0).max(112.0),
-            rows: view.milestones().len(),
+            rows: view.milestones().len() + usize::from(view.deicer),
         }
     }
 
@@ -68,9 +68,9 @@ impl Axes {
         Frame::new(LEFT, top, RIGHT, top + BAR_HEIGHT)
     }
 
-    /// The row of the deicer, below all others.
+    /// The row below all others: that of the deicer, where there is one.
     pub fn last_row(&self) -> Frame {
-        Self::row(self.rows)
+        Self::row(self.rows.saturating_sub(1))
     }
 
     /// Baseline of the key.

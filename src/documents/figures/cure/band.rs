@@ -152,7 +152,9 @@ pub fn labels(view: &CureView, axes: &Axes) -> Vec<Shape> {
             ..centered(day.to_string(), at, SMALL)
         });
     }
-    all.push(end(view.words.second_winter.to_owned(), point(WIDTH, DAYS)));
+    if view.deicer {
+        all.push(end(view.words.second_winter.to_owned(), point(WIDTH, DAYS)));
+    }
     all.extend(ends(view, axes));
     all.into_iter().map(Shape::Words).collect()
 }

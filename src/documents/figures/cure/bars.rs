@@ -122,9 +122,18 @@ pub fn fitted(view: &CureView) -> (Axes, Vec<UseBar>) {
     }
 }
 
-/// All bars, and the deicer's row with its break before the second winter.
+/// All bars, and the deicer's row where there is one.
 pub fn draw(view: &CureView, axes: &Axes, bars: &[UseBar]) -> Vec<Shape> {
     let mut shapes: Vec<Shape> = bars.iter().flat_map(|bar| bar.shapes(view)).collect();
+    if view.deicer {
+        shapes.extend(deicer(view, axes));
+    }
+    shapes
+}
+
+/// Its row, with a break before the second winter.
+fn deicer(view: &CureView, axes: &Axes) -> Vec<Shape> {
+    let mut shapes = Vec::new();
     let row = axes.last_row();
     let baseline = row.top + BASELINE;
     shapes.push(name_of(view.words.deicer, row));

@@ -4,7 +4,9 @@ use super::{CureView, CureWords, cure};
 use crate::documents::figures::pen::{SMALL, WHITE, width};
 use crate::press::drawing::{Anchor, Drawing, Face, Path, Rgb, Shape, Words};
 use crate::press::frame::Frame;
-use crate::trade::curing::{Cement, Conditions, CuringRules, Floors, Timeline, Use, timeline};
+use crate::trade::curing::{
+    Cement, Conditions, CuringRules, Floors, Timeline, Use, steady as timeline,
+};
 
 const ACCENT: Rgb = Rgb::BLUE;
 const MILD: Conditions = Conditions {
@@ -20,6 +22,7 @@ fn drawn(timeline: &Timeline, uses: &[Use]) -> Drawing {
         uses,
         ordered: "4,000 psi",
         accent: ACCENT,
+        deicer: true,
         words: &CureWords::ENGLISH,
     })
 }

@@ -10,6 +10,8 @@ pub struct CureView<'a> {
     pub timeline: &'a Timeline,
     /// The uses that get a bar, in any order; a garden walk needs no cars.
     pub uses: &'a [Use],
+    /// Whether de-icer is a question where this slab lies.
+    pub deicer: bool,
     /// The strength ordered, for example `4,000 psi`.
     pub ordered: &'a str,
     /// The owner's colour, dark enough to be read on white and to carry white words.

@@ -18,6 +18,7 @@ mod key;
 mod kinds;
 mod labels;
 mod lengths;
+mod levels;
 mod names;
 mod openings;
 mod pins;
@@ -65,6 +66,9 @@ fn drawn(view: &PlanView, scale: Scale) -> (Sheet, key::Key) {
     house::draw(&mut sheet, view, scale);
     bows::draw(&mut sheet, view, scale);
     boxes::draw(&mut sheet, view, scale);
+    for slab in &view.slabs {
+        levels::draw(&mut sheet, slab, scale);
+    }
     names::draw_inside(&mut sheet, view, scale);
     slants::draw(&mut sheet, view, scale);
     dimensions::draw(&mut sheet, view, scale);

@@ -43,6 +43,8 @@ pub struct SlabView {
     pub edges: Vec<EdgeView>,
     /// Which way water runs.
     pub fall: Option<Direction>,
+    /// How high its corners lie, for example `-3 in`.
+    pub levels: Vec<(Point, String)>,
     pub panels: Vec<PanelView>,
     /// What is left open in it; its outline has a hole for each.
     pub openings: Vec<OpeningView>,

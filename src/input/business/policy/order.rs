@@ -1,7 +1,7 @@
 //! What is ordered beyond the drawing, and how goods are laid.
 
 use crate::input::checks::{area_above_zero, cubic_yards, length_above_zero, square_feet, written};
-use crate::input::phrases::Ratio;
+use crate::input::phrases::{CornerBarsPhrase, Ratio, SteelAtJoints};
 use crate::reading::keys::{keys, placeless};
 use crate::reading::{At, Fields, Problem, Problems, Read, words};
 use crate::values::{Amount, Length, Percent, Unit};
@@ -18,6 +18,18 @@ keys! {
             "cheapest";
         cover: At<Length> = "cover", usual "2 in", "from the edge of the slab to the end of a bar", "2 in";
         stake_spacing: At<Length> = "stake spacing", usual "3 ft", "along a form", "3 ft", then length_above_zero;
+        stake_spacing_on_curves: At<Length> = "stake spacing on curves", usual "2 ft",
+            "along a curved form, and never more than along a straight one", "18 in", then length_above_zero;
+        corner_bars: At<CornerBarsPhrase> = "corner bars" as "bars and length", usual "2 bars, 4 ft long",
+            "across every corner that turns into a slab with bars, at its edge, an opening or a box; or none",
+            "2 no. 4, 4 ft long";
+        bent_corner_bars: bool = "bent corner bars", usual "yes",
+            "whether the bars along thickened edges are lapped by an L where two edges meet", "no";
+        steel_at_joints: At<SteelAtJoints> = "steel at joints" as "word", usual "through",
+            "whether bars and mesh run through joints: through, every other or cut; cut bars end as short of a joint as of an edge",
+            "every other";
+        sill_above: At<Length> = "sill above slab", usual "2 in",
+            "how far a door sill stays above a slab; you are told where it does not", "4 in";
         chair_area: At<Amount> = "chair area" as "square feet", usual "9 sq ft",
             "slab held by one chair", "9 sq ft", then area_above_zero;
         compound_coverage: At<Amount> = "compound coverage" as "square feet", usual "200 sq ft",

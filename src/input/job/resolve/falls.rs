@@ -1,10 +1,11 @@
 //! Where the water of a slab runs, and what a level base below makes of its thickness.
 
 use crate::geometry::Outline;
+use crate::input::job::levels::{CornerLevel, Levels, corner};
 use crate::input::job::takeoff::Fall;
 use crate::input::job::written::SlabWritten;
 use crate::input::phrases::{FallPhrase, FallTo, Falls, Thickness};
-use crate::reading::{At, Problem, Problems};
+use crate::reading::{At, Problem, Problems, Read};
 use crate::values::Length;
 
 /// Every fall that is one; a drain is a box of the slab.
@@ -34,6 +35,69 @@ pub(super) fn falls(
         found.push(Fall { rise, to, part });
     }
     found
+}
+
+/// The levels shot at corners of the slab; a fall beside them would say it a second time.
+pub(super) fn levels(
+    written: &SlabWritten,
+    outline: &Outline,
+    problems: &mut Problems,
+) -> Read<Option<Levels>> {
+    let Some((first, _)) = written.levels.first() else {
+        return Ok(None);
+    };
+    let key = &written.key.value;
+    if let Some(fall) = &written.values.fall {
+        let message = format!("`{key}` has levels and a fall");
+        let problem = Problem::new("bad-level", message).at(fall.place);
+        let problem = problem.also(first.place, "its levels");
+        return Err(problems.push(problem.help("leave the fall out: it follows from the levels")));
+    }
+    let mut corners: Vec<CornerLevel> = Vec::new();
+    for (name, level) in &written.levels {
+        let Some(at) = corner(&name.value, outline) else {
+            let message = format!("`{key}` has no one corner `{}`", name.value);
+            let problem = Problem::new("bad-level", message).at(name.place);
+            let many = outline.sides().iter().map(|side| side.leg + 1).max();
+            return Err(problems.push(problem.help(format!(
+                "write `northwest`, `northeast`, `southwest` or `southeast` where one corner lies farthest that way, or `corner 1` to `corner {}` as walked",
+                many.unwrap_or_default()
+            ))));
+        };
+        if let Some(twice) = corners.iter().find(|known| known.at == at) {
+            let message = format!("`{}` and `{}` are one corner", twice.name, name.value);
+            let problem = Problem::new("bad-level", message).at(name.place);
+            return Err(problems.push(problem.help("keep one of the two")));
+        }
+        let (name, level) = (name.value.clone(), level.value.0);
+        corners.push(CornerLevel { name, at, level });
+    }
+    let found = if corners.len() < 3 {
+        None
+    } else {
+        Levels::of(corners)
+    };
+    found.map(Some).ok_or_else(|| {
+        let message = format!("the levels of `{key}` do not say how it falls");
+        let problem = Problem::new("bad-level", message).at(first.place);
+        problems
+            .push(problem.help("give those of three corners or more that are not all in one line"))
+    })
+}
+
+/// The falls that follow from levels.
+pub(super) fn shot(written: &SlabWritten, levels: &Levels) -> Vec<Fall> {
+    let place = written
+        .levels
+        .first()
+        .map_or(written.key.place, |(name, _)| name.place);
+    let falls = levels.falls().into_iter();
+    let fall = |(rise, to)| Fall {
+        rise: At::new(rise, place),
+        to: FallTo::Side(to),
+        part: None,
+    };
+    falls.map(fall).collect()
 }
 
 /// On a level base the high end is thicker by the fall times the run, in the usual words of a

@@ -86,6 +86,7 @@ pub(super) fn flight(
             }),
         }),
         bars: written.bars.clone(),
+        bottom: written.bottom.clone(),
         top: (on(first), on(last)),
         total: written.total.clone(),
     })

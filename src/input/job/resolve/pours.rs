@@ -55,6 +55,7 @@ pub(super) fn pours(
             day: None,
             access: None,
             allowance: None,
+            temperature: None,
         }];
     }
     written
@@ -63,6 +64,7 @@ pub(super) fn pours(
             day: Some(pour.day.clone()),
             access: pour.access.clone(),
             allowance: pour.allowance.clone(),
+            temperature: pour.temperature.clone(),
         })
         .collect()
 }

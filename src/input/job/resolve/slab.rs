@@ -84,6 +84,15 @@ pub(super) fn slab(
     // What goes by the mix is not asked where nobody knows it.
     let mixed = mix.as_ref().ok();
     let bars = steel::bars(values.bars.as_ref(), mixed, book, problems);
+    let across = steel::Across {
+        said: values.corner_bars.as_ref(),
+        is_own: written.values.corner_bars.is_some(),
+        usual: &business.order.corner_bars,
+    };
+    let corner_bars = match &bars {
+        Ok(bars) => steel::corner_bars(across, bars.as_ref(), book, problems),
+        Err(reported) => Err(*reported),
+    };
     let optional = |name: Option<At<String>>| name.filter(|name| name.value != "none");
     let mesh = optional(values.mesh);
     let mesh = mesh.map(|name| known(&name, &book.rules.mesh, "mesh", problems).map(|_| name));
@@ -108,7 +117,11 @@ pub(super) fn slab(
     );
     let outline = outline?;
     let level = values.level_base;
-    let falls = falls::falls(written, values.fall, problems);
+    let levels = falls::levels(written, &outline, problems)?;
+    let falls = match &levels {
+        Some(levels) => falls::shot(written, levels),
+        None => falls::falls(written, values.fall, problems),
+    };
     let thickness = thickness
         .map(|thickness| falls::on_level(thickness, level.as_ref(), &falls, &outline, problems));
     let sections = thickness.map(|thickness| {
@@ -144,6 +157,8 @@ pub(super) fn slab(
         edges,
         boxes: Vec::new(),
         around: written.around.clone(),
+        carries: values.carries,
+        inside: values.inside,
         outline,
         outline_place: shape_place(&written.shaped.shape),
         width: written.shaped.shape.width(),
@@ -158,7 +173,12 @@ pub(super) fn slab(
         mix: mix?,
         base: base?,
         bars: bars?,
+        corner_bars: corner_bars?,
         mesh,
+        steel_at_joints: values
+            .steel_at_joints
+            .as_ref()
+            .map_or(business.order.steel_at_joints.value, |said| said.value),
         dowels: doweled?,
         ties: tied?,
         fiber,
@@ -177,6 +197,7 @@ pub(super) fn slab(
         matched: Vec::new(),
         sawn: values.sawn,
         falls,
+        levels,
         is_level_below: level.is_some_and(|level| level.value),
         lower: falls::lower(written, problems),
         sections,

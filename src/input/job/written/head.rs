@@ -3,7 +3,9 @@
 use super::lists::{Discount, Extra, PhotoWritten, SetTo, photos, sets};
 use super::options::{ChooseOne, OptionGroup, OptionItem, groups};
 use super::pours::{PourWritten, pours};
-use crate::input::checks::{cubic_yards, trips_planned, written};
+use crate::input::checks::{
+    cubic_yards, number_above_zero, temperature, trips_planned, written, yards_above_zero,
+};
 use crate::input::job::access::{Access, access};
 use crate::input::job::permit::{Permit, permit};
 use crate::input::job::removal::Removal;
@@ -32,7 +34,8 @@ keys! {
         quoted: Option<Day> = "quoted", else "today, or `--on`", "the day of the quote", "2026-05-04";
         pours: Vec<PourWritten> = "pour" as "date or list", else "quote day and lead time",
             "the day of the pour; prices are those of this day", "2026-06-15", by pours, of PourWritten;
-        exposure: At<Exposure> = "exposure", usual "mild", "mild, frost or salt (de-icer is expected)", "frost";
+        exposure: Option<At<Exposure>> = "exposure", else "frost where a normal night of business.yaml freezes, else mild",
+            "mild, frost or salt (de-icer is expected)", "frost";
         access: Access = "access" as "word or keys", else "chute", "how concrete reaches the slab",
             "{by: wheelbarrow, distance: 85 ft, gate: 42 in}", by access, of Access;
         /// A zone of the price book.
@@ -43,6 +46,12 @@ keys! {
         /// Yards of the largest order of each pour that wait for a call.
         hold_back: Option<At<Amount>> = "hold back" as "cubic yards", none,
             "of the largest order of each pour, until you call for it", "1 1/2 cu yd", then written(cubic_yards);
+        people: Option<At<Amount>> = "people", else "the crew's",
+            "in the crew on this job", "5", then written(number_above_zero);
+        truck: Option<At<Amount>> = "truck" as "cubic yards", else "the plant's full load",
+            "the most on one truck, where it would stand too long with more", "5 cu yd", then written(yards_above_zero);
+        temperature: Option<At<Amount>> = "temperature" as "degrees F", else "that of `pour day`",
+            "as you expect it while the concrete sets; a pour may have its own", "85", then written(temperature);
         permit: Permit = "permit" as "word or name", else "not said",
             "`customer` takes it out, `none` is asked for, or the item of the book that we pay", "town permit",
             by permit;

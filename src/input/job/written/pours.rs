@@ -1,9 +1,10 @@
 //! On which days what is poured, as written.
 
+use crate::input::checks::{temperature, written};
 use crate::input::job::access::{Access, own_access};
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, Problems};
-use crate::values::{Day, Percent};
+use crate::values::{Amount, Day, Percent};
 
 keys! {
     /// One day, and the slabs poured on it; none named means all that no other pour names.
@@ -14,6 +15,8 @@ keys! {
             "how concrete reaches the slabs of this pour", "{by: pump, distance: 120 ft}", by own_access;
         allowance: Option<At<Percent>> = "allowance", else "that of the job",
             "concrete ordered over the drawing of this pour; what a slab says itself wins", "10%";
+        temperature: Option<At<Amount>> = "temperature" as "degrees F", else "that of the job",
+            "as you expect it while this pour sets", "85", then written(temperature);
     }
 }
 
@@ -36,6 +39,7 @@ pub(super) fn pours(
         slabs: Vec::new(),
         access: None,
         allowance: None,
+        temperature: None,
     });
     all.into_iter().collect()
 }

@@ -5,7 +5,7 @@ use super::shape::{Shaped, flat};
 use crate::input::checks::{length_of_some, list_of};
 use crate::input::job::boxes::{self, BoxWritten};
 use crate::input::job::{Around, EdgeKind};
-use crate::input::phrases::{BesidePhrase, JointPhrase, MatchPhrase, StoopPhrase};
+use crate::input::phrases::{BesidePhrase, JointPhrase, Level, MatchPhrase, StoopPhrase};
 use crate::input::sections;
 use crate::input::sections::StepsWritten;
 use crate::input::slab_values::SlabValues;
@@ -35,6 +35,9 @@ keys! {
             "3 risers of 7 in, 12 in treads, 5 ft wide, from south edge", by sections::steps, of StepsWritten;
         stoop: Option<At<StoopPhrase>> = "stoop", else "on the ground",
             "`solid`, or walls around fill; as high as its steps", "filled, 8 in walls";
+        levels: Vec<(At<String>, At<Level>)> = "levels" as "keys by corner", none,
+            "what you shot at its corners in place of a fall, each `northwest` and so on or `corner 2` as walked; the falls each way follow",
+            "{northwest: 0, northeast: 0, southwest: 3 in down}", by levels;
         called: Option<String> = "called", else "its key", "what the customer reads", "front walk";
         boxes: Vec<BoxWritten> = "boxes", none, "boxes and covers set in it",
             "[cleanout 8 in: 4 ft from west and 3 ft from south]", then boxes::names_of_their_own;
@@ -46,6 +49,21 @@ keys! {
         .. around: Around;
         .. values: SlabValues;
     }
+}
+
+fn levels(
+    fields: &Fields<'_>,
+    key: &'static str,
+    problems: &mut Problems,
+) -> Read<Vec<(At<String>, At<Level>)>> {
+    let Some(node) = fields.node(key) else {
+        return Ok(Vec::new());
+    };
+    let mut found = Vec::new();
+    for entry in node.entries(&format!("`{key}`"), problems) {
+        found.push((entry.name(), entry.node.read_at(problems)?));
+    }
+    Ok(found)
 }
 
 /// What stands at its sides, each by the name that the owner has for it.
@@ -84,6 +102,7 @@ pub(super) fn slab(entry: &Entry, problems: &mut Problems) -> Read<SlabWritten> 
         kind: None,
         edges: None,
         beside: None,
+        levels: Vec::new(),
         lower: None,
         on: None,
         steps: None,

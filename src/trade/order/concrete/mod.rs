@@ -16,7 +16,7 @@ use charges::fees;
 use loads::{comes_alone, loads, short};
 pub use ordering::{AS_NEEDED, Ordering, Placing};
 pub use standing::BY_CREW;
-use standing::{not_standing, standing};
+use standing::{not_standing, standing, unloading};
 pub use waits::Held;
 use waits::{back, hold_back};
 
@@ -28,7 +28,7 @@ use crate::trade::measure::SlabQuantities;
 use crate::trade::tally::{Listed, Tally};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::{Quantity, Working};
-use crate::values::Unit;
+use crate::values::{Amount, Unit};
 
 /// What is ordered of one mix in one color for one pour.
 #[derive(Clone, Debug)]
@@ -52,12 +52,16 @@ pub struct ConcreteOrder {
     pub order: Quantity,
     /// Whole bags, where it is mixed by hand and no truck comes.
     pub bags: Option<Quantity>,
+    /// The most on one truck, where the takeoff says less than a full load.
+    pub truck: Option<At<Amount>>,
     /// Yards on each truck, in turn; the last takes the rest.
     pub loads: Vec<Decimal>,
     /// Yards that make trucks short, or the number of short loads where the charge is flat.
     pub short: Quantity,
     /// Hours of the crew that places it, where the book has a rate for it.
     pub placing: Option<Quantity>,
+    /// Minutes to unload a yard; none where no truck comes.
+    pub unloading: Option<Quantity>,
     /// Minutes past the free ones.
     pub standing: Quantity,
     /// The part that waits for a call.
@@ -137,6 +141,7 @@ pub(super) fn orders<T: Default>(
         list.missing.push(Missing::Supply);
         return Default::default();
     };
+    let supply = &*supply.with_trucks(takeoff.head.truck.as_ref(), None);
     let batches = batches(takeoff);
     let rules = list.by.rules;
     let makes = |batch: &Batch<'_>| rules.mixes.get(&batch.mix.value)?.makes.as_ref();
@@ -174,7 +179,8 @@ pub(super) fn orders<T: Default>(
     let placed = place(&mut orders, list);
     for (order, mut tally) in orders.iter_mut().zip(tallies) {
         if order.bags.is_none() {
-            order.standing = standing(order, supply, &tally, list);
+            order.unloading = unloading(order, &tally, list);
+            order.standing = standing(order, supply, &tally);
         }
         tally.show([&order.standing]);
         if let Some(held) = &order.held {
@@ -342,8 +348,7 @@ fn on_trucks_of(
     } = yards;
     let placing = list.by.ordering.of(tally.part());
     let refilled = placing.and_then(|placing| placing.refilled);
-    let otherwise = refilled.map(|filling| supply.filled(filling));
-    let supply = otherwise.as_ref().unwrap_or(supply);
+    let supply = &*supply.with_trucks(None, refilled);
     let waits = held.as_ref().map(|held| held.on_call.value());
     let by = takeoff.access_of(batch.placement).by.value;
     let is_bagged = bags.is_some();
@@ -373,10 +378,11 @@ fn on_trucks_of(
         needed,
         placed,
         more,
+        truck: takeoff.head.truck.clone(),
         otherwise: placing.map(|placing| placing.because.clone()),
         short,
-        // Both are known when every order is.
-        placing: None,
+        placing: None, // this and what follows are known when every order is
+        unloading: None,
         standing: not_standing(if is_bagged { "no truck comes" } else { "" }, tally),
         loads,
         order,

@@ -93,6 +93,7 @@ impl ConcreteOrder {
         {
             return Vec::new();
         }
+        let supply = &*supply.with_trucks(self.truck.as_ref(), None);
         let other = match supply.filling {
             Filling::InTurn => Filling::Evened,
             Filling::Evened => Filling::InTurn,
@@ -100,8 +101,7 @@ impl ConcreteOrder {
         let waits = self.held.as_ref().map(|held| held.on_call.value());
         let mut ways: Vec<Placing> = Vec::new();
         for refilled in [None, Some(other)] {
-            let by = refilled.map(|filling| supply.filled(filling));
-            let by = by.as_ref().unwrap_or(supply);
+            let by = &*supply.with_trucks(None, refilled);
             let mut totals = vec![needed];
             totals.extend(with_fewer_short(needed, waits, by));
             totals.push(full_trucks(needed, by));
@@ -123,6 +123,7 @@ impl ConcreteOrder {
 
     /// One truck less, filled up, where that still covers the drawing and the pump's prime.
     pub fn one_truck_less(&self, supply: &Supply) -> Option<Placing> {
+        let supply = &*supply.with_trucks(self.truck.as_ref(), None);
         let needed = self.needed.value();
         let truck = supply.truck.value.value;
         let total = full_trucks(needed, supply) - truck;

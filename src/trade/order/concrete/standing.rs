@@ -22,13 +22,8 @@ pub(super) fn not_standing(rule: &'static str, tally: &Tally<'_>) -> Quantity {
 }
 
 /// Minutes each truck stands past its free ones, whole minutes a truck.
-pub(super) fn standing(
-    order: &ConcreteOrder,
-    supply: &Supply,
-    tally: &Tally<'_>,
-    list: &mut List<'_>,
-) -> Quantity {
-    let Some(per_yard) = unloading(order, tally, list) else {
+pub(super) fn standing(order: &ConcreteOrder, supply: &Supply, tally: &Tally<'_>) -> Quantity {
+    let Some(per_yard) = &order.unloading else {
         return not_standing("", tally);
     };
     let free = Quantity::each("free time", Unit::Minute, &supply.free_time);
@@ -36,9 +31,9 @@ pub(super) fn standing(
     let minutes = |yards: &Decimal| {
         let load = load(*yards, &order.order, supply);
         if by_load {
-            of(&load) * &per_yard - &free
+            of(&load) * per_yard - &free
         } else {
-            of(&load) * (of(&per_yard) - &free)
+            of(&load) * (of(per_yard) - &free)
         }
     };
     let late: Vec<Term> = order
@@ -60,7 +55,11 @@ pub(super) fn standing(
 }
 
 /// Minutes it takes to unload a yard.
-fn unloading(order: &ConcreteOrder, tally: &Tally<'_>, list: &mut List<'_>) -> Option<Quantity> {
+pub(super) fn unloading(
+    order: &ConcreteOrder,
+    tally: &Tally<'_>,
+    list: &mut List<'_>,
+) -> Option<Quantity> {
     let unload = format!("unload by {}", order.by.name());
     let rate = list.rate(&unload)?;
     let by_way = Quantity::each(unload.clone(), Unit::Minute, &rate);

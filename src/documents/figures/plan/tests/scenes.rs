@@ -280,6 +280,7 @@ fn slab(name: &str, note: &str, outline: Outline, longest: i64) -> SlabView {
         is_sawn: false,
         edges: Vec::new(),
         fall: Some(South),
+        levels: Vec::new(),
         panels: layout
             .panels
             .iter()

@@ -14,7 +14,7 @@ use crate::values::Money;
 /// The crew's hours, as computed and as charged.
 pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<String> {
     let crew = &sheet.offer.quoted().needs.crew;
-    let people = sheet.business.crew.people.value.number();
+    let people = crew.people.amount().number();
     let short = |quantity: &Quantity| two_places(quantity.amount());
     let set_up = crew.set_up.as_ref().map_or_else(String::new, |set_up| {
         format!(" + {} of set-up", short(set_up))

@@ -2,6 +2,7 @@
 
 mod beside;
 mod lines;
+mod pours;
 
 use super::{Sheet, headed};
 use beside::{choices, hours, of_one, overruled, parts, unforeseen};
@@ -13,6 +14,7 @@ pub fn text(sheet: &Sheet<'_>) -> String {
     for block in [
         lines(sheet),
         hours(sheet),
+        pours::days(sheet),
         parts(sheet),
         of_one(sheet),
         choices(sheet),

@@ -10,7 +10,7 @@ use crate::trade::tally::{Listed, Scope};
 /// Quantities that belong together, and what has to be said beside them.
 #[derive(Clone, Debug)]
 pub struct Group {
-    /// `slab`, `removal`, `order`, `bought`, `work` or `crew`.
+    /// `slab`, `removal`, `order`, `bought`, `pour`, `work` or `crew`.
     pub part: &'static str,
     pub title: String,
     pub quantities: Vec<Quantity>,
@@ -22,7 +22,7 @@ pub fn groups(sheet: &Sheet<'_>) -> Vec<Group> {
     let (materials, time): (Vec<_>, Vec<_>) =
         (sheet.offer.quoted().needs.quantities()).partition(|(scope, _)| match scope {
             Scope::Slab(_) | Scope::Removal | Scope::Order(_) => true,
-            Scope::Work | Scope::Crew => false,
+            Scope::Pour(_) | Scope::Work | Scope::Crew => false,
         });
     let by_part = |listed: &[(Scope, &Listed)]| -> Vec<Group> {
         let parts = listed.chunk_by(|(one, _), (other, _)| one == other);
@@ -54,6 +54,7 @@ fn group(sheet: &Sheet<'_>, listed: &[(Scope, &Listed)]) -> Group {
             let title = format!("Concrete: {}", order.order.name());
             ("order", title, trucks(order))
         }
+        Scope::Pour(i) => ("pour", pour_title(sheet, i), Vec::new()),
         Scope::Work => ("work", "Work".into(), Vec::new()),
         Scope::Crew => {
             let mut notes = vec!["`labor` is the hours charged.".into()];
@@ -67,6 +68,15 @@ fn group(sheet: &Sheet<'_>, listed: &[(Scope, &Listed)]) -> Group {
         title,
         quantities: quantities.collect(),
         notes,
+    }
+}
+
+/// `Pour 2, 2026-06-25`.
+fn pour_title(sheet: &Sheet<'_>, pour: usize) -> String {
+    let day = sheet.days[pour].day;
+    match sheet.days.len() {
+        1 => format!("Day of the pour, {day}"),
+        _ => format!("Day of pour {}, {day}", pour + 1),
     }
 }
 

@@ -3,9 +3,10 @@
 use super::sections;
 use crate::documents::views::office::Sheet;
 use crate::input::job::{Bars, Dowels, Slab};
-use crate::input::phrases::JointMethod;
+use crate::input::phrases::{Done, JointMethod, SteelAtJoints};
 use crate::tables::joints::{EARLY_WINDOW, LATE_WINDOW};
 use crate::trade::measure::{BarQuantities, JointQuantities, SlabQuantities};
+use crate::values::Length;
 
 pub(super) fn title(sheet: &Sheet<'_>, slab: &Slab) -> String {
     match sheet.takeoff.placements.len() {
@@ -19,8 +20,13 @@ pub(super) fn notes(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> V
     let sizes = slab.bars.iter();
     let bars = sizes.flat_map(|bars| found.bars.iter().flat_map(|found| runs(found, bars)));
     let mut notes: Vec<String> = bars.collect();
+    notes.extend(found.corner_bars.as_ref().map(across));
+    notes.extend(found.bent_bars.as_ref().map(bent));
     notes.extend(found.joints.as_ref().and_then(panels));
     notes.extend(found.joints.as_ref().and_then(|joints| made(slab, joints)));
+    notes.extend(at_joints(sheet, slab, found));
+    notes.extend(shot(slab));
+    notes.extend(met(slab));
     notes.extend(too_small(sheet, slab, found));
     notes.extend(usual(sheet, slab));
     notes
@@ -97,6 +103,95 @@ fn runs(found: &BarQuantities, bars: &Bars) -> Vec<String> {
         .collect()
 }
 
+/// What its levels come to: the fall each way, the low corner, and what lies off their plane.
+fn shot(slab: &Slab) -> Option<String> {
+    let levels = slab.levels.as_ref()?;
+    let falls = slab.falls.iter().filter_map(|fall| {
+        let side = fall.to.side()?;
+        Some(format!("{} per ft {}", fall.rise.value, side.name()))
+    });
+    let falls: Vec<String> = falls.collect();
+    let fall = if falls.is_empty() {
+        "level".to_owned()
+    } else {
+        format!("falls {}", falls.join(" and "))
+    };
+    let off = levels
+        .farthest_off()
+        .map_or_else(String::new, |(name, off)| {
+            let way = if off < Length::ZERO { "below" } else { "above" };
+            format!(", {name} {} {way} its plane", off.abs())
+        });
+    let s = if levels.lowest().len() == 1 { "" } else { "s" };
+    Some(format!(
+        "by its levels: {fall}; low corner{s} {}{off}",
+        levels.lowest().join(" and ")
+    ))
+}
+
+/// What lies higher or lower where it meets the slab; a ramp with its length at 1 in 12.
+fn met(slab: &Slab) -> Option<String> {
+    let met = slab.around.meets.iter().map(|(name, height)| {
+        let above = height.value.above;
+        let long = above.abs() * 12;
+        let done = match height.value.done() {
+            Done::Flush => "flush".to_owned(),
+            Done::Trim => "the edge trimmed".to_owned(),
+            Done::Step => "a step".to_owned(),
+            Done::Ramp => format!("a ramp, {long} long at 1:12"),
+        };
+        let way = if above < Length::ZERO {
+            "below"
+        } else {
+            "above"
+        };
+        match above {
+            Length::ZERO => format!("{} {done}", name.value),
+            _ => format!("{} {} {way}, {done}", name.value, above.abs()),
+        }
+    });
+    let met: Vec<String> = met.collect();
+    (!met.is_empty()).then(|| format!("meets {}", met.join("; ")))
+}
+
+/// What becomes of its steel at its joints, where that is not to run through.
+fn at_joints(sheet: &Sheet<'_>, slab: &Slab, found: &SlabQuantities) -> Option<String> {
+    found
+        .joints
+        .as_ref()
+        .filter(|joints| !joints.layout.lines.is_empty())?;
+    let which = match slab.steel_at_joints {
+        SteelAtJoints::Through => return None,
+        SteelAtJoints::EveryOther => "every other",
+        SteelAtJoints::Cut => "every",
+    };
+    let short = sheet.business.order.cover.value;
+    slab.bars
+        .as_ref()
+        .map(|_| format!("{which} bar that meets a joint ends {short} short of it"))
+}
+
+/// The bars across its inside corners.
+fn across(found: &BarQuantities) -> String {
+    let runs = found.runs.iter();
+    let runs: Vec<String> = runs
+        .map(|run| format!("{} of {}", run.count, run.length))
+        .collect();
+    format!("{} across inside corners: {}", found.bar, runs.join(", "))
+}
+
+/// The bars around the corners of its thick edges.
+fn bent(found: &BarQuantities) -> String {
+    let runs = found.runs.iter();
+    let runs = runs.map(|run| format!("{} of {}, two legs of {}", run.count, run.length, run.lap));
+    let runs: Vec<String> = runs.collect();
+    format!(
+        "{} bent around the corners of thick edges: {}",
+        found.bar,
+        runs.join(", ")
+    )
+}
+
 fn pinned(dowels: &Dowels) -> String {
     format!("{} at {}", dowels.kind.value, dowels.spacing.value)
 }
@@ -136,6 +231,8 @@ fn usual(sheet: &Sheet<'_>, slab: &Slab) -> Option<String> {
                 "sawn" if slab.is_sawn() => {
                     format!("{} deep", slab.groove())
                 }
+                "carries" => slab.carries().name().to_owned(),
+                "inside" => if slab.is_inside() { "yes" } else { "no" }.to_owned(),
                 "fall" => format!("{} per ft", slab.falls.first()?.rise.value),
                 _ => return None,
             };

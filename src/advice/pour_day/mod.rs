@@ -1,0 +1,129 @@
+//! Can this crew place and finish each pour before it sets, and what would do it?
+
+mod faults;
+mod ways;
+
+use std::cmp::Ordering;
+
+use faults::Fault;
+pub(super) use faults::faults;
+use ways::{MOST_POURS, Way, ways};
+
+use super::Case;
+use crate::reading::{Place, Problem};
+use crate::tables::Source;
+use crate::trade::Quantity;
+use crate::trade::crew::PourDay;
+use crate::values::Money;
+use crate::values::rounding;
+
+pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
+    let days = case.offer.quoted().needs.crew.pours.iter();
+    days.filter_map(|day| about(case, day)).collect()
+}
+
+fn about(case: Case<'_>, day: &PourDay) -> Option<Problem> {
+    let found = faults(case.takeoff, case.business, day);
+    let worst = found.first()?;
+    let pour = match case.takeoff.pours().count() {
+        1 => "this pour".to_owned(),
+        _ => format!("pour {}", day.pour + 1),
+    };
+    let said: Vec<String> = found.iter().map(|fault| said(case, day, *fault)).collect();
+    let access = &case.takeoff.access_of(day.pour);
+    let by = access.by.place;
+    let (code, place) = match worst {
+        Fault::Long => ("pour-too-long", placed(case, day)),
+        Fault::Truck => ("truck-too-slow", by),
+        Fault::Reach => {
+            let distance = access.distance.as_ref();
+            (
+                "chute-too-short",
+                distance.map_or(by, |distance| distance.place),
+            )
+        }
+    };
+    let help = told(case, &ways(case, day));
+    let problem = Problem::new(code, format!("{pour}: {}", said.join("; ")));
+    Some(problem.at(place).help(help))
+}
+
+/// Where its slabs stand.
+fn placed(case: Case<'_>, day: &PourDay) -> Place {
+    let mut slabs = case.takeoff.slabs.iter();
+    let largest = slabs.find(|slab| slab.placement == day.pour);
+    largest.map_or(case.takeoff.place, |slab| slab.place)
+}
+
+fn said(case: Case<'_>, day: &PourDay, fault: Fault) -> String {
+    let crew = &case.offer.quoted().needs.crew;
+    let policy = &case.business.pour_day;
+    match fault {
+        Fault::Long => {
+            let temperature = case.takeoff.temperature_of(day.pour);
+            let temperature = temperature.unwrap_or(&policy.temperature).value.number();
+            format!(
+                "{} person hours once the concrete comes, {} people: {} h; placing takes {} h and finishing {} h, and it sets in about {} h at {temperature} °F; a day may have {} h",
+                short(&day.work),
+                crew.people.amount().number(),
+                short(&day.day),
+                short(&day.placing),
+                short(&day.finishing),
+                short(&day.setting),
+                short(&day.day_may),
+            )
+        }
+        Fault::Truck => {
+            let minutes = day.truck.as_ref().map(|(_, minutes)| short(minutes));
+            format!(
+                "a truck stands {} min until it is empty, and may {} min",
+                minutes.unwrap_or_default(),
+                short(&day.truck_may)
+            )
+        }
+        Fault::Reach => {
+            let distance = case.takeoff.access_of(day.pour).distance.as_ref();
+            format!(
+                "`{}` from the truck, and a chute reaches about `{}`",
+                distance.map(|at| at.value).unwrap_or_default(),
+                policy.chute.value
+            )
+        }
+    }
+}
+
+/// At most so many ways are told.
+const TOLD: usize = 5;
+
+/// A line each, in the words of the takeoff where it has any.
+fn told(case: Case<'_>, ways: &[Way]) -> String {
+    let rules = format!(
+        "the rules of thumb stand under `pour day` of the business ({})",
+        Source::PRACTICE
+    );
+    let most = case.business.pour_day.most_people.value.number();
+    if ways.is_empty() {
+        return format!(
+            "no other way to place it, no smaller trucks and no {most} people do it, in one pour or in {MOST_POURS}; think it over by hand; {rules}"
+        );
+    }
+    let heading = format!("what does it, with the whole job priced each way, before tax; {rules}");
+    let ways = ways.iter().take(TOLD).map(|way| {
+        let about = if way.is_about { "about " } else { "" };
+        let price = match way.more.cmp(&Money::ZERO) {
+            Ordering::Less => format!("{} less", Money::ZERO - way.more),
+            Ordering::Equal => "for the same price".to_owned(),
+            Ordering::Greater => format!("{} more", way.more),
+        };
+        format!("{}: {about}{price}", way.words)
+    });
+    let lines: Vec<String> = std::iter::once(heading).chain(ways).collect();
+    lines.join("\n")
+}
+
+/// At most two places.
+fn short(quantity: &Quantity) -> String {
+    rounding::to_places(quantity.value(), 2)
+        .normalize()
+        .to_string()
+}

@@ -1,0 +1,315 @@
+//! A pour in several: its slabs shared out among more days, and the large ones cut at bulkheads.
+//!
+//! Cuts go across the longer way, at equal distances. A slab that is no rectangle, or has openings or boxes,
+//! is reckoned as a rectangle of its area, open all round: then so is the job as it was, for a fair comparison.
+
+use std::sync::Arc;
+
+use rust_decimal::Decimal;
+
+use super::crew::Crew;
+use super::measure::SlabQuantities;
+use super::working::Quantity;
+use crate::geometry::{Compass, Outline, Point};
+use crate::input::business::DayCount;
+use crate::input::job::{EdgeKind, EdgePart, Meets, Placement, Slab, Takeoff};
+use crate::input::phrases::SizePhrase;
+use crate::reading::At;
+use crate::values::{Amount, Day, Length, Unit};
+
+/// A job with one pour in several.
+#[derive(Clone, Debug)]
+pub struct Parted {
+    /// The job as it was, with what was reckoned as a rectangle reckoned so too.
+    pub before: Takeoff,
+    pub takeoff: Takeoff,
+    pub has_cuts: bool,
+    /// Whether a slab was reckoned as a rectangle of its area.
+    pub is_about: bool,
+}
+
+/// A slab or a piece of one, and its yards.
+struct Piece {
+    of: usize,
+    slab: Slab,
+    yards: Decimal,
+}
+
+/// The slabs of a pour on `into` days; where `cutting`, each of them in as many pieces as they need to be even.
+///
+/// `days` are those of the pours after the first. Where days are counted in one sum the crew comes once
+/// more for each; by stage each pour is a day by itself.
+pub fn parted(
+    takeoff: &Takeoff,
+    found: &[SlabQuantities],
+    crew: &Crew,
+    (pour, days): (usize, &[Day]),
+    (cutting, count): (bool, DayCount),
+) -> Option<Parted> {
+    let into = days.len() + 1;
+    let members = || {
+        let slabs = takeoff.slabs.iter().zip(found).enumerate();
+        slabs.filter(|(_, (slab, _))| slab.placement == pour)
+    };
+    let yards: Decimal = members()
+        .map(|(_, (_, found))| found.concrete.value())
+        .sum();
+    let even = yards / Decimal::from(into);
+    let (mut pieces, mut before, mut is_about) = (Vec::new(), takeoff.clone(), false);
+    for (i, (slab, found)) in members() {
+        let own = found.concrete.value();
+        // A tenth over an even share is let be.
+        let many = (1..into).find(|many| own <= even * Decimal::from(*many) * Decimal::new(11, 1));
+        let many = match many.unwrap_or(into) {
+            many if cutting && 1 < many && slab.sections.steps.is_none() => many,
+            _ => {
+                let slab = Slab::clone(slab);
+                pieces.push(Piece {
+                    of: i,
+                    slab,
+                    yards: own,
+                });
+                continue;
+            }
+        };
+        let whole = if is_plain(slab) {
+            Slab::clone(slab)
+        } else {
+            is_about = true;
+            before.slabs[i] = Arc::new(as_rectangle(slab, found.area.value()));
+            Slab::clone(&before.slabs[i])
+        };
+        let yards = own / Decimal::from(many);
+        let cut = (0..many).map(|n| piece(&whole, n, many));
+        pieces.extend(cut.map(|slab| Piece { of: i, slab, yards }));
+    }
+    if pieces.len() < into {
+        return None;
+    }
+    let has_cuts = members().count() < pieces.len();
+    let mut other = before.clone();
+    other.otherwise.clear();
+    share_out(&mut pieces, takeoff.placements.len(), pour, into);
+    bulkheads(&mut pieces);
+    let own = &takeoff.placements[pour];
+    other.placements.extend(days.iter().map(|day| Placement {
+        day: own.day.as_ref().map(|own| At::new(*day, own.place)),
+        ..own.clone()
+    }));
+    for Piece { of, slab, .. } in pieces {
+        // The first of its pieces keeps its place, so that names of parts stay those they were.
+        if slab.key == takeoff.slabs[of].key {
+            other.slabs[of] = Arc::new(slab);
+        } else {
+            other.slabs.push(Arc::new(slab));
+        }
+    }
+    if count == DayCount::ByTheJob || other.head.trips.is_some() {
+        let back = crew.returns.as_ref().map_or(Decimal::ZERO, Quantity::value);
+        let trips = crew.trips.value() - back + Decimal::from(days.len());
+        let trips = Amount::new(trips, Unit::Trip);
+        other.head.trips = Some(At::new(trips, takeoff.place));
+    }
+    Some(Parted {
+        before,
+        takeoff: other,
+        has_cuts,
+        is_about,
+    })
+}
+
+/// Whether it can be cut as it is.
+fn is_plain(slab: &Slab) -> bool {
+    slab.outline.is_rectangle().is_some()
+        && slab.openings.is_empty()
+        && slab.boxes.is_empty()
+        && slab.drawn.is_empty()
+}
+
+/// A rectangle of its area, as long as it is the longer way.
+fn as_rectangle(slab: &Slab, area: Decimal) -> Slab {
+    let (low, high) = slab.outline.bounds();
+    let (x, y) = (
+        Length::nanometres(high.x - low.x),
+        Length::nanometres(high.y - low.y),
+    );
+    let across = |long: Length| Length::of_feet(area / long.feet());
+    let (x, y) = if y <= x {
+        (x, across(x))
+    } else {
+        (across(y), y)
+    };
+    let open = |side| EdgePart {
+        side,
+        kind: EdgeKind::Open,
+        stretch: None,
+        meets: Meets::Nothing,
+    };
+    Slab {
+        edges: (0..4).map(open).collect(),
+        openings: Vec::new(),
+        boxes: Vec::new(),
+        drawn: Vec::new(),
+        matched: Vec::new(),
+        width: None,
+        ..rectangle(slab, low, (x, y))
+    }
+}
+
+/// The slab as a rectangle with its south-west corner here.
+fn rectangle(slab: &Slab, corner: Point, (east_west, north_south): (Length, Length)) -> Slab {
+    Slab {
+        outline: Outline::rectangle(east_west, north_south).moved(corner),
+        size: Some(At::new(
+            SizePhrase::Rectangle {
+                east_west,
+                north_south,
+            },
+            slab.outline_place,
+        )),
+        ..slab.clone()
+    }
+}
+
+/// One of `many` equal pieces of a rectangle, from the west or the south on.
+fn piece(slab: &Slab, n: usize, many: usize) -> Slab {
+    let (low, high) = slab.outline.bounds();
+    let (x, y) = (high.x - low.x, high.y - low.y);
+    let is_east_west = y <= x;
+    let long = if is_east_west { x } else { y };
+    let at = |n: usize| {
+        let (n, many) = (
+            i128::try_from(n).unwrap_or(0),
+            i128::try_from(many).unwrap_or(1),
+        );
+        i64::try_from(i128::from(long) * n / many).unwrap_or(long)
+    };
+    let (from, to) = (at(n), at(n + 1));
+    let own = Length::nanometres(to - from);
+    let (corner, size) = if is_east_west {
+        (
+            Point::new(low.x + from, low.y),
+            (own, Length::nanometres(y)),
+        )
+    } else {
+        (
+            Point::new(low.x, low.y + from),
+            (Length::nanometres(x), own),
+        )
+    };
+    let mut edges = Vec::new();
+    for part in &slab.edges {
+        let Some(facing) = slab.outline.sides()[part.side].facing() else {
+            continue;
+        };
+        let (is_along, is_back) = match facing {
+            Compass::South => (is_east_west, false),
+            Compass::North => (is_east_west, true),
+            Compass::East => (!is_east_west, false),
+            Compass::West => (!is_east_west, true),
+        };
+        let side = side_of(facing);
+        if is_along {
+            let (start, end) = if is_back {
+                (long - to, long - from)
+            } else {
+                (from, to)
+            };
+            let (first, last) = part
+                .stretch
+                .unwrap_or((Length::ZERO, Length::nanometres(long)));
+            let (first, last) = (
+                first.as_nanometres().max(start) - start,
+                last.as_nanometres().min(end) - start,
+            );
+            if first < last {
+                let stretch = Some((Length::nanometres(first), Length::nanometres(last)));
+                let stretch = stretch.filter(|_| last - first < to - from);
+                edges.push(EdgePart {
+                    side,
+                    stretch,
+                    ..*part
+                });
+            }
+        } else {
+            // Sides that look west and south are those of the first piece, the others of the last.
+            let is_first = matches!(facing, Compass::West | Compass::South);
+            if (is_first && n == 0) || (!is_first && n + 1 == many) {
+                edges.push(EdgePart { side, ..*part });
+            }
+        }
+    }
+    let mut own = rectangle(slab, corner, size);
+    own.edges = edges;
+    own.matched.clear();
+    if 0 < n {
+        own.key = format!("{} {}", slab.key, n + 1);
+    }
+    own
+}
+
+/// Its number in a rectangle.
+const fn side_of(facing: Compass) -> usize {
+    match facing {
+        Compass::South => 0,
+        Compass::East => 1,
+        Compass::North => 2,
+        Compass::West => 3,
+    }
+}
+
+/// The largest first, each on the day that has least; the first day stays that of the pour.
+fn share_out(pieces: &mut [Piece], placements: usize, pour: usize, into: usize) {
+    let mut order: Vec<usize> = (0..pieces.len()).collect();
+    order.sort_by(|a, b| pieces[*b].yards.cmp(&pieces[*a].yards));
+    let mut days = vec![Decimal::ZERO; into];
+    for i in order {
+        let least = (0..into).min_by_key(|day| days[*day]).unwrap_or(0);
+        days[least] += pieces[i].yards;
+        pieces[i].slab.placement = if least == 0 {
+            pour
+        } else {
+            placements + least - 1
+        };
+    }
+}
+
+/// Where two pieces of a slab meet: a form for the first of two pours, a control joint within one.
+fn bulkheads(pieces: &mut [Piece]) {
+    for i in 1..pieces.len() {
+        let (one, other) = pieces.split_at_mut(i);
+        let (Some(one), Some(other)) = (one.last_mut(), other.first_mut()) else {
+            continue;
+        };
+        if one.of != other.of {
+            continue;
+        }
+        let (a, b) = (&mut one.slab, &mut other.slab);
+        let is_east_west = a.outline.bounds().0.y == b.outline.bounds().0.y;
+        let (end, start) = if is_east_west { (1, 3) } else { (2, 0) };
+        let depth = a
+            .thickness
+            .value
+            .thick
+            .map_or(a.thickness.value.thin, |(thick, _)| thick);
+        let form = (EdgeKind::Bulkhead, Meets::Depth(depth));
+        let none = (EdgeKind::Joined, Meets::Nothing);
+        let (mine, theirs) = match a.placement.cmp(&b.placement) {
+            std::cmp::Ordering::Less => (form, none),
+            std::cmp::Ordering::Greater => (none, form),
+            std::cmp::Ordering::Equal if a.joints.is_some() => {
+                ((EdgeKind::Joined, Meets::ControlJoint), none)
+            }
+            std::cmp::Ordering::Equal => (none, none),
+        };
+        for (slab, side, (kind, meets)) in [(a, end, mine), (b, start, theirs)] {
+            slab.edges.push(EdgePart {
+                side,
+                kind,
+                stretch: None,
+                meets,
+            });
+            slab.edges.sort_by_key(|part| part.side);
+        }
+    }
+}

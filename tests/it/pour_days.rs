@@ -1,0 +1,311 @@
+//! Can the crew finish each pour? What is told, and that each way out is the price it has when it is written.
+
+use flatwork::inside::advice::advice;
+use flatwork::inside::costing::Pricing;
+use flatwork::inside::trade::crew::PourDay;
+use flatwork::inside::values::Money;
+use rust_decimal_macros::dec;
+
+use crate::support::{BUSINESS, RIVER_ROAD, desk, value, with};
+
+const BROOM: &str = "\
+customer: Ira Sample
+quoted: 2026-05-04
+pour: 2026-06-16
+exposure: frost
+slabs:
+  walk: {size: 25 ft x 30 ft, kind: slab, finish: broom}
+";
+
+const DRIVEWAY: &str = "\
+customer: Ira Sample
+quoted: 2026-05-04
+pour: 2026-06-16
+exposure: frost
+slabs:
+  driveway: {size: 24 ft x 124 ft}
+";
+
+const BARROWS: &str = "\
+customer: Ira Sample
+quoted: 2026-05-04
+pour: 2026-06-16
+exposure: frost
+access: {by: wheelbarrow, distance: 50 ft}
+slabs:
+  patio: {size: 20 ft x 14 ft}
+";
+
+const CHUTE: &str = "\
+customer: Ira Sample
+quoted: 2026-05-04
+pour: 2026-06-16
+exposure: frost
+access: {by: chute, distance: 60 ft}
+slabs:
+  patio: {size: 16 ft x 15 ft}
+";
+
+/// What is said of the pours of a job: code, message, and the lines of its help.
+fn said(job: &str, business: &str, book: &str) -> Vec<(&'static str, String, Vec<String>)> {
+    let desk = desk(job, business, book);
+    let at = Pricing {
+        book: &desk.book,
+        business: &desk.business,
+        days: &desk.days,
+    };
+    let found = advice(&desk.takeoff, at, &desk.offer(), desk.quoted).into_iter();
+    let of_pours = ["pour-too-long", "truck-too-slow", "chute-too-short"];
+    let found = found.filter(|one| of_pours.contains(&one.code));
+    let lines = |help: Option<String>| help.unwrap().lines().map(str::to_owned).collect();
+    found
+        .map(|one| (one.code, one.message, lines(one.help)))
+        .collect()
+}
+
+#[track_caller]
+fn silent(job: &str, business: &str, book: &str) {
+    assert_eq!(said(job, business, book), []);
+}
+
+/// The words of what is said, which is one thing of this code.
+#[track_caller]
+fn says(code: &str, job: &str, business: &str, book: &str) -> (String, Vec<String>) {
+    let all = said(job, business, book);
+    let [(found, message, lines)] = &all[..] else {
+        panic!("{all:#?}");
+    };
+    assert_eq!(*found, code, "{message}");
+    (message.clone(), lines.clone())
+}
+
+fn price(job: &str) -> Money {
+    let offer = desk(job, BUSINESS, RIVER_ROAD).offer();
+    offer.quoted().totals().price
+}
+
+fn pours(job: &str, business: &str, book: &str) -> Vec<PourDay> {
+    let offer = desk(job, business, book).offer();
+    offer.quoted().needs.crew.pours.clone()
+}
+
+#[test]
+fn three_people_broom_750_square_feet_before_they_set_at_70_degrees() {
+    // 750 sq ft at 2.4 hours per 100 are 18 hours, for three people 6 hours.
+    silent(BROOM, BUSINESS, RIVER_ROAD);
+    let more = with(BROOM, &[("25 ft x 30 ft", "25 ft x 30.5 ft")]);
+    let (message, _) = says("pour-too-long", &more, BUSINESS, RIVER_ROAD);
+    assert!(message.contains("finishing 6.1 h"), "{message}");
+    assert!(message.contains("sets in about 6 h at 70 °F"), "{message}");
+    // It sets in half of that at 90, and in 9 hours with a retarder.
+    let warm = |degrees: &str| format!("{BROOM}temperature: {degrees}\n");
+    let (message, _) = says("pour-too-long", &warm("90"), BUSINESS, RIVER_ROAD);
+    assert!(message.contains("in about 3 h at 90 °F"), "{message}");
+    silent(&warm("69"), BUSINESS, RIVER_ROAD);
+    let slow = with(&more, &[("broom}", "broom, mix: exterior slow}")]);
+    silent(&slow, BUSINESS, RIVER_ROAD);
+    // What the owner has timed counts.
+    let own = |key: &str| format!("{BUSINESS}\npour day: {{{key}}}\n");
+    silent(&more, &own("setting: 6 1/4 hours"), RIVER_ROAD);
+    says(
+        "pour-too-long",
+        BROOM,
+        &own("setting: 5.9 hours"),
+        RIVER_ROAD,
+    );
+    says("pour-too-long", BROOM, &own("temperature: 80"), RIVER_ROAD);
+    says(
+        "pour-too-long",
+        BROOM,
+        &own("people at once: 2"),
+        RIVER_ROAD,
+    );
+    // 10 yards placed in 1 h 40 min, then 6 hours.
+    let day = |job: &str| pours(job, BUSINESS, RIVER_ROAD)[0].day.value();
+    assert_eq!(day(BROOM).round_dp(4), dec!(7.6667));
+    silent(BROOM, &own("longest day: 7.7 hours"), RIVER_ROAD);
+    says(
+        "pour-too-long",
+        BROOM,
+        &own("longest day: 7.6 hours"),
+        RIVER_ROAD,
+    );
+}
+
+#[test]
+fn in_the_cold_the_last_pass_waits() {
+    // Half of 24 hours at 30 degrees, after 14 minutes of placing.
+    let small = with(BROOM, &[("25 ft x 30 ft", "10 ft x 10 ft")]);
+    let cold = format!("{small}temperature: 30\n");
+    let own = |stiff: &str| format!("{BUSINESS}\npour day: {{stiff after: {stiff}}}\n");
+    silent(&cold, &own("40%"), RIVER_ROAD);
+    says("pour-too-long", &cold, &own("50%"), RIVER_ROAD);
+    let quick = with(RIVER_ROAD, &[("setting: 150%", "setting: 70%")]);
+    let cold = with(&cold, &[("broom}", "broom, mix: exterior slow}")]);
+    silent(&cold, &own("50%"), &quick);
+}
+
+#[test]
+fn a_truck_is_empty_within_its_limit() {
+    // 3.75 cu yd at 26 minutes of three people with barrows.
+    let (message, lines) = says("truck-too-slow", BARROWS, BUSINESS, RIVER_ROAD);
+    assert!(message.contains("stands 97.5 min"), "{message}");
+    assert!(
+        lines
+            .iter()
+            .any(|line| line.starts_with("`truck: 3.25 cu yd`: ")),
+        "{lines:#?}"
+    );
+    let limit = |much: &str| {
+        with(
+            RIVER_ROAD,
+            &[("supply: ", &format!("supply: # \n  {much}\n  # "))],
+        )
+    };
+    silent(BARROWS, BUSINESS, &limit("discharge within: 98 min"));
+    let road = "discharge within: 98 min\n  on the road: 1 min";
+    says("truck-too-slow", BARROWS, BUSINESS, &limit(road));
+    let two = format!("{BARROWS}truck: 2 cu yd\n");
+    silent(&two, BUSINESS, RIVER_ROAD);
+    let day = &pours(&two, BUSINESS, RIVER_ROAD)[0];
+    assert_eq!(day.trucks, 2);
+    let loads = value(
+        &desk(&two, BUSINESS, RIVER_ROAD).offer(),
+        "exterior order loads",
+    );
+    assert_eq!(loads, dec!(2), "each is delivered");
+    // Nobody fills more into a truck than it carries.
+    let full = format!("{BARROWS}truck: 12 cu yd\n");
+    assert_eq!(pours(&full, BUSINESS, RIVER_ROAD)[0].trucks, 1);
+}
+
+#[test]
+fn placing_waits_for_trucks_that_come_no_sooner() {
+    let own = |minutes: &str| format!("{BUSINESS}\npour day: {{between trucks: {minutes}}}\n");
+    let placing = |business: &str| pours(DRIVEWAY, business, RIVER_ROAD)[0].placing.value();
+    // 49.25 cu yd at 10 minutes, on five full trucks and one of 4.25.
+    assert_eq!(placing(BUSINESS).round_dp(4), dec!(8.2083));
+    assert_eq!(placing(&own("90 min")).round_dp(4), dec!(8.2083));
+    // The last stands 42.5 minutes, after five times two hours.
+    assert_eq!(placing(&own("2 hours")).round_dp(4), dec!(10.7083));
+}
+
+#[test]
+fn a_chute_reaches_18_feet_unless_the_owner_says_more() {
+    let (message, _) = says("chute-too-short", CHUTE, BUSINESS, RIVER_ROAD);
+    assert!(
+        message.contains("a chute reaches about `18 ft`"),
+        "{message}"
+    );
+    let at = |feet: &str| with(CHUTE, &[("60 ft", feet)]);
+    silent(&at("18 ft"), BUSINESS, RIVER_ROAD);
+    let own = format!("{BUSINESS}\npour day: {{chute: 60 ft}}\n");
+    silent(CHUTE, &own, RIVER_ROAD);
+}
+
+#[test]
+fn a_patio_by_two_people_hears_nothing() {
+    let patio = with(
+        CHUTE,
+        &[("60 ft", "15 ft"), ("16 ft x 15 ft", "12 ft x 15 ft")],
+    );
+    silent(&format!("{patio}people: 2\n"), BUSINESS, RIVER_ROAD);
+}
+
+#[test]
+fn every_way_out_has_the_price_it_has_when_it_is_written() {
+    #[track_caller]
+    fn case(job: &str, way: &str, written: &str) {
+        let all = said(job, BUSINESS, RIVER_ROAD);
+        let more = price(written) - price(job);
+        let wanted = if more < Money::ZERO {
+            format!("{way}: {} less", Money::ZERO - more)
+        } else {
+            format!("{way}: {more} more")
+        };
+        let lines = &all[0].2;
+        assert!(lines.contains(&wanted), "no `{wanted}` in {lines:#?}");
+        silent(written, BUSINESS, RIVER_ROAD);
+    }
+    let by = |method: &str| with(CHUTE, &[("by: chute", &format!("by: {method}"))]);
+    for method in ["wheelbarrow", "buggy", "pump"] {
+        let way = format!("`by: {method}`");
+        case(CHUTE, &way, &by(method));
+    }
+    let less = format!("{BARROWS}truck: 3.25 cu yd\n");
+    case(BARROWS, "`truck: 3.25 cu yd`", &less);
+    let warm = format!("{BROOM}temperature: 75\n");
+    case(&warm, "`people: 4`", &format!("{warm}people: 4\n"));
+    let slow = with(&warm, &[("broom}", "broom, mix: exterior slow}")]);
+    case(&warm, "`mix: exterior slow`", &slow);
+    // Four slabs beside each other on four working days; bulkheads between pours come by themselves.
+    let beside = |n: u32, at: &str| {
+        format!(
+            "  driveway {n}: {{kind: driveway, size: 24 ft x 31 ft, beside: \"{at}, north edge, 0 ft from west end\"}}\n"
+        )
+    };
+    let four = with(
+        DRIVEWAY,
+        &[
+            ("24 ft x 124 ft", "24 ft x 31 ft"),
+            (
+                "pour: 2026-06-16",
+                "pour: [{day: 2026-06-16, slabs: [driveway]}, {day: 2026-06-17, slabs: [driveway 2]}, {day: 2026-06-18, slabs: [driveway 3]}, {day: 2026-06-22, slabs: [driveway 4]}]",
+            ),
+        ],
+    );
+    let four = format!(
+        "{four}{}{}{}",
+        beside(2, "driveway"),
+        beside(3, "driveway 2"),
+        beside(4, "driveway 3")
+    );
+    case(DRIVEWAY, "in 4 pours with bulkheads between", &four);
+}
+
+#[test]
+fn nine_hundred_square_feet_stamped_by_three_people_are_told() {
+    let job = with(
+        BARROWS,
+        &[(
+            "patio: {size: 20 ft x 14 ft}",
+            "terrace: {size: 30 ft x 30 ft}",
+        )],
+    );
+    let (message, lines) = says("pour-too-long", &job, BUSINESS, RIVER_ROAD);
+    assert!(
+        message.contains("person hours once the concrete comes, 3 people: 27"),
+        "{message}"
+    );
+    assert!(message.contains("a truck stands"), "{message}");
+    assert!(2 < lines.len() && lines.len() < 7, "{lines:#?}");
+    let all = lines
+        .iter()
+        .skip(1)
+        .all(|line| line.contains("pours with bulkheads"));
+    assert!(all, "{lines:#?}");
+}
+
+#[test]
+fn slabs_of_a_pour_are_parted_whole_where_that_does_it() {
+    let two = with(
+        BROOM,
+        &[(
+            "broom}\n",
+            "broom}\n  other: {size: 25 ft x 30 ft, kind: slab, finish: broom}\n",
+        )],
+    );
+    let (_, lines) = says("pour-too-long", &two, BUSINESS, RIVER_ROAD);
+    let whole = lines
+        .iter()
+        .any(|line| line.starts_with("in 2 pours of whole slabs: "));
+    assert!(whole, "{lines:#?}");
+}
+
+#[test]
+fn a_round_slab_is_parted_as_a_rectangle_of_its_area() {
+    let round = with(BROOM, &[("25 ft x 30 ft", "circle 40 ft")]);
+    let (_, lines) = says("pour-too-long", &round, BUSINESS, RIVER_ROAD);
+    let about = |line: &&String| line.contains("(reckoned on rectangles as large): about $");
+    assert_eq!(lines.iter().filter(about).count(), 1, "{lines:#?}");
+}
