@@ -77,7 +77,7 @@ impl Curve {
         let chord = distance(from, to);
         let rise = self.bulge(from, to).abs();
         let y = share(chord, rise);
-        let longer = y * tail(y) >> PLACES;
+        let longer = (y * tail(y)) >> PLACES;
         chord + narrow((i128::from(chord) * longer) >> PLACES)
     }
 
@@ -156,7 +156,7 @@ fn share(chord: i64, rise: i64) -> i128 {
     let whole = chord * chord + rise * rise;
     // 80 and 60 places do not fit at once.
     let shift = (128 - whole.leading_zeros()).saturating_sub(62);
-    ((rise * rise >> shift) << PLACES) / (whole >> shift).max(1)
+    (((rise * rise) >> shift) << PLACES) / (whole >> shift).max(1)
 }
 
 fn tail(y: i128) -> i128 {
@@ -166,7 +166,7 @@ fn tail(y: i128) -> i128 {
     while 0 < term {
         sum += term;
         n += 1;
-        term = (term * y >> PLACES) * 2 * n / (2 * n + 1);
+        term = ((term * y) >> PLACES) * 2 * n / (2 * n + 1);
     }
     sum
 }
@@ -183,7 +183,7 @@ fn turned(angle: i128) -> (i128, i128) {
             sine += signed;
         }
         n += 1;
-        term = (term * angle >> PLACES) / n;
+        term = ((term * angle) >> PLACES) / n;
     }
     (cosine, sine)
 }

@@ -308,12 +308,12 @@ fn meetings(edge: &Edge, to: Point, seam: &Seam, way: Way) -> Vec<Point> {
         (Some(one), Some(other)) => one.met_by_circle(other),
         (None, None) => None,
     };
-    let on_edge = |at: &Point| match &edge.curve {
-        Some(curve) => curve.holds(edge.at, to, *at),
-        None => {
-            let far = edge.way.along(*at - edge.at);
-            0 <= far && far <= edge.way.along(to - edge.at)
+    let on_edge = |at: &Point| {
+        if let Some(curve) = &edge.curve {
+            return curve.holds(edge.at, to, *at);
         }
+        let far = edge.way.along(*at - edge.at);
+        0 <= far && far <= edge.way.along(to - edge.at)
     };
     met.into_iter().flatten().filter(on_edge).collect()
 }

@@ -7,7 +7,7 @@ use super::measure::{Measured, extent};
 use super::score::{Score, Sides};
 use super::seam::{Beyond, Seam, edges};
 use super::sheet::Piece;
-use super::way::{Way, distance, is_near};
+use super::way::{Way, distance};
 use crate::geometry::point::Point;
 
 /// A place on the way around a panel that its joints should know of.
@@ -139,19 +139,14 @@ fn by_sides(
                         bounded || 1 < one.2.len() || 1 < columns,
                         bounded || 1 < other.2.len() || 1 < rows,
                     ];
-                    let mut each = ground.of_sides(&rectangle(
+                    let each = ground.of_sides(&rectangle(
                         wide,
                         deep,
                         is_cut,
                         measured.is_strip,
                         (long, tall),
                     ));
-                    let many = columns * rows;
-                    each.long *= many;
-                    each.cracks *= many;
-                    each.cost *= many;
-                    each.uneven *= many;
-                    score += each;
+                    score += each.times(columns * rows);
                 }
             }
             if best.is_none_or(|best| score < best.0) {

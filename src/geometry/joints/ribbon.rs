@@ -10,6 +10,7 @@ use super::seam::Seam;
 use super::way::{self, Way, distance, is_near, narrow, rounded};
 use crate::geometry::outline::Outline;
 use crate::geometry::point::Point;
+use crate::geometry::side::Side;
 
 /// A leg of even width, both edges along its way.
 #[derive(Clone, Copy, Debug)]
@@ -73,20 +74,16 @@ impl Leg {
 
     /// The cut square across, so far along the middle line.
     fn across(&self, far: i64) -> Option<Seam> {
-        match (&self.right.curve, &self.left.curve) {
-            (Some(right), Some(left)) => {
-                let long = i128::from(self.right.length()) * i128::from(far);
-                let at = right.place(self.right.from, narrow(rounded(long, self.long().into())))?;
-                let out = Way::between(left.center, at)?;
-                Some(Seam::straight(at, out.from(left.center, left.radius)))
-            }
-            _ => {
-                let (right, left) = (&self.right, &self.left);
-                let at = right.way.from(self.start(), far);
-                let foot = |edge: &Seam| edge.way.from(edge.from, edge.way.along(at - edge.from));
-                Some(Seam::straight(foot(right), foot(left)))
-            }
+        let (right, left) = (&self.right, &self.left);
+        if let (Some(outer), Some(inner)) = (&right.curve, &left.curve) {
+            let long = i128::from(right.length()) * i128::from(far);
+            let at = outer.place(right.from, narrow(rounded(long, self.long().into())))?;
+            let out = Way::between(inner.center, at)?;
+            return Some(Seam::straight(at, out.from(inner.center, inner.radius)));
         }
+        let at = right.way.from(self.start(), far);
+        let foot = |edge: &Seam| edge.way.from(edge.from, edge.way.along(at - edge.from));
+        Some(Seam::straight(foot(right), foot(left)))
     }
 
     /// How far along its middle line a place on it lies.
@@ -166,7 +163,7 @@ fn middle(from: Point, to: Point, part: i64, of: i64) -> Point {
 
 impl Ribbon {
     pub fn of(outline: &Outline) -> Option<Self> {
-        let seam = |side: &crate::geometry::side::Side| {
+        let seam = |side: &Side| {
             Seam::new(
                 side.from,
                 side.to,
@@ -193,7 +190,7 @@ impl Ribbon {
         }
         let sides = outline.sides();
         let many = sides.len();
-        let straight = sides.iter().all(|side| side.is_straight());
+        let straight = sides.iter().all(Side::is_straight);
         if many < 4 || !many.is_multiple_of(2) || many == 4 && straight {
             return None;
         }

@@ -37,6 +37,17 @@ impl std::ops::AddAssign for Score {
 }
 
 impl Score {
+    /// Of so many panels that are alike.
+    pub fn times(self, many: i64) -> Self {
+        Self {
+            long: self.long * many,
+            hard: self.hard * many,
+            cracks: self.cracks * many,
+            cost: self.cost * many,
+            uneven: self.uneven * many,
+        }
+    }
+
     /// Whether it breaks nothing but the wish for less joint.
     pub fn is_sound(&self) -> bool {
         self.long == 0 && self.hard == 0 && self.cracks == 0
@@ -136,7 +147,8 @@ impl Ground<'_> {
                 }
             }
         }
-        cost += ENDS * self.spacing * self.ends_in_panels(lines).count() as i64;
+        let loose = i64::try_from(self.loose_ends(lines)).unwrap_or(0);
+        cost += ENDS * self.spacing * loose;
         score.cost = cost / MILLIMETRE;
         score
     }
@@ -193,7 +205,7 @@ impl Ground<'_> {
             .filter(|(end, _)| self.is_on(number, *end))
             .take(2)
             .count();
-        2 - many as i64
+        2 - i64::try_from(many).unwrap_or(2)
     }
 
     fn is_on(&self, number: usize, place: Point) -> bool {

@@ -46,16 +46,12 @@ impl Way {
 
     /// How far a step goes along this way.
     pub fn along(self, step: Point) -> i64 {
-        self.scaled(
-            i128::from(self.x) * i128::from(step.x) + i128::from(self.y) * i128::from(step.y),
-        )
+        scaled(i128::from(self.x) * i128::from(step.x) + i128::from(self.y) * i128::from(step.y))
     }
 
     /// How far a step goes to the left of this way.
     pub fn aside(self, step: Point) -> i64 {
-        self.scaled(
-            i128::from(self.x) * i128::from(step.y) - i128::from(self.y) * i128::from(step.x),
-        )
+        scaled(i128::from(self.x) * i128::from(step.y) - i128::from(self.y) * i128::from(step.x))
     }
 
     /// Cosine of the angle to another way, in parts of `ONE`.
@@ -69,13 +65,13 @@ impl Way {
     }
 
     pub fn from(self, place: Point, far: i64) -> Point {
-        let step = |part: i64| self.scaled(i128::from(part) * i128::from(far));
+        let step = |part: i64| scaled(i128::from(part) * i128::from(far));
         place + Point::new(step(self.x), step(self.y))
     }
+}
 
-    fn scaled(self, product: i128) -> i64 {
-        narrow((product + (1 << 39)) >> 40)
-    }
+fn scaled(product: i128) -> i64 {
+    narrow((product + (1 << 39)) >> 40)
 }
 
 /// The nearest whole quotient.

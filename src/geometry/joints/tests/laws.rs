@@ -4,8 +4,8 @@ use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use super::super::ground::Ground;
-use super::super::{Asked, Fault, Layout};
-use super::gallery::{Slab, gallery, long, path, slab};
+use super::super::{Asked, Fault, Layout, Line, lay_out};
+use super::gallery::{Slab, at, gallery, long, path, rectangle, slab};
 use crate::geometry::{Outline, Point};
 use crate::values::Length;
 
@@ -23,7 +23,6 @@ impl Dice {
         i64::try_from(self.0 >> 33).unwrap() % sides
     }
 
-    /// Feet in steps of an inch.
     fn feet(&mut self, from: i64, to: i64) -> i64 {
         (from * 12 + self.below((to - from) * 12)) * FOOT / 12
     }
@@ -37,9 +36,14 @@ fn cornered(corners: &[(i64, i64)], bulges: &[i64]) -> Option<Outline> {
     Outline::cornered(&corners.collect::<Vec<_>>()).ok()
 }
 
+#[expect(
+    clippy::too_many_lines,
+    clippy::many_single_char_names,
+    reason = "one shape after another, by letters as in a drawing"
+)]
 fn random(dice: &mut Dice) -> Option<Slab> {
-    let f = |dice: &mut Dice| dice.feet(4, 24);
-    let (a, b, c, d) = (f(dice), f(dice), f(dice), f(dice));
+    let mut side = || dice.feet(4, 24);
+    let (a, b, c, d, e, g) = (side(), side(), side(), side(), side(), side());
     let outline = match dice.below(9) {
         0 => cornered(&[(0, 0), (a, 0), (a, b), (0, b)], &[]),
         1 => cornered(
@@ -54,7 +58,6 @@ fn random(dice: &mut Dice) -> Option<Slab> {
             &[],
         ),
         2 => {
-            let (e, g) = (f(dice), f(dice));
             let corners = [
                 (0, 0),
                 (b, 0),
@@ -68,7 +71,6 @@ fn random(dice: &mut Dice) -> Option<Slab> {
             cornered(&corners, &[])
         }
         3 => {
-            let (e, g) = (f(dice), f(dice));
             let (x, y) = (a + b + e, c + d);
             let corners = [
                 (0, 0),
@@ -342,8 +344,6 @@ fn what_is_solid_at_the_rim_is_no_part_of_any_panel() {
 
 #[test]
 fn lines_drawn_by_hand_are_kept_and_run_on_to_the_rim() {
-    use super::super::{Line, lay_out};
-    use super::gallery::{at, rectangle};
     let outline = rectangle("20 ft", "10 ft");
     let solid = [rectangle("2 ft", "2 ft").moved(at("14 ft", "4 ft"))];
     let line = |from: (&str, &str), to: (&str, &str)| Line {
