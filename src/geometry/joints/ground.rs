@@ -80,6 +80,8 @@ pub(super) struct Ground<'a> {
     pub whole: Piece,
     pub things: Vec<Thing>,
     pub needs: Vec<Need>,
+    /// The directions of the slab.
+    pub frames: Vec<Way>,
     pub longest: i64,
     /// The limit, or the width of a slab that is narrower.
     pub spacing: i64,
@@ -147,6 +149,7 @@ impl<'a> Ground<'a> {
         Self {
             asked,
             needs: needs.collect(),
+            frames: super::measure::frames(&whole),
             things,
             whole,
             longest,

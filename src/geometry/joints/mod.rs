@@ -9,7 +9,7 @@
 //!    will do, of a round one two joints), 0.4 for each joint that passes within a foot of one.
 //! 4. The least of: feet of joint; twice what each panel is longer than wide, and twice again what it is
 //!    beyond 1.25; one spacing for each joint that ends at another where nothing goes on, two for a
-//!    corner under 60 degrees, four for a panel narrower than a third of the spacing, half a spacing for
+//!    joint askew to all sides and for a corner under 60 degrees, four for a panel narrower than a third of the spacing, half a spacing for
 //!    each joint of a neighbour not met. The spacing is the limit, or the width of a narrower slab.
 //! 5. The most even panels.
 //!
@@ -23,6 +23,7 @@
 //! divided (`grid.rs`, `shape.rs`). Whatever is cut, panels tile the slab (`cut.rs`). What is found is not
 //! proved to be the best but on small slabs (`tests/every.rs`); what it does not keep is told.
 
+mod askew;
 mod carve;
 mod curve;
 mod cut;

@@ -95,7 +95,7 @@ fn shorter(seams: &[Seam]) -> impl Iterator<Item = Vec<Seam>> + '_ {
 }
 
 /// Where two straight lines cross, within both.
-fn crossing(one: &Seam, other: &Seam) -> Option<crate::geometry::point::Point> {
+pub(super) fn crossing(one: &Seam, other: &Seam) -> Option<crate::geometry::point::Point> {
     if one.curve.is_some() || other.curve.is_some() {
         return None;
     }

@@ -346,13 +346,29 @@ fn rays(ground: &Ground<'_>) -> Vec<Seam> {
             }
         }
     }
-    rays.sort_by_cached_key(|ray| {
-        (
-            ray.length() / 1_000_000,
-            ground.off_middle(&[ray.from, ray.to]),
-        )
-    });
+    let by_length = |ray: &Seam| {
+        let far = ground.off_middle(&[ray.from, ray.to]);
+        (ray.length() / 1_000_000, far)
+    };
+    rays.sort_by_cached_key(by_length);
+    let mut ending = ending(&rays);
+    ending.sort_by_cached_key(by_length);
+    // Last, when what they end at is there.
+    rays.extend(ending.into_iter().take(MOST - rays.len()));
     rays
+}
+
+/// The same joints, each ending at another that it crosses.
+fn ending(rays: &[Seam]) -> Vec<Seam> {
+    let mut found = Vec::new();
+    for ray in rays {
+        for other in rays {
+            if let Some(at) = plan::crossing(ray, other) {
+                found.push(ray.part(ray.from, at));
+            }
+        }
+    }
+    found
 }
 
 /// All along one direction, all square to it, all of both, and the fewest.

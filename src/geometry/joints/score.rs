@@ -73,6 +73,7 @@ const MILLIMETRE: i64 = 1_000_000;
 const SLIVER: i64 = 4;
 const SHARP: i64 = 2;
 const ENDS: i64 = 1;
+const ASKEW: i64 = 2;
 
 /// The ways of a panel as the score needs them.
 #[derive(Clone, Copy, Debug)]
@@ -149,6 +150,8 @@ impl Ground<'_> {
         }
         let loose = i64::try_from(self.loose_ends(lines)).unwrap_or(0);
         cost += ENDS * self.spacing * loose;
+        let askew = lines.iter().filter(|line| self.is_askew(&line.seam));
+        cost += askew.map(|_| ASKEW * self.spacing).sum::<i64>();
         score.cost = cost / MILLIMETRE;
         score
     }
