@@ -26,7 +26,7 @@ pub(super) struct Measured {
     pub is_strip: bool,
     /// The four corners of a rectangle, in order.
     pub rectangle: Option<[Point; 4]>,
-    /// Corners sharper than 60 degrees beside a joint, and the degrees.
+    /// Corners sharper than 60 degrees beside a joint, and the cosine.
     pub sharp: Vec<(Point, i64)>,
 }
 
@@ -292,7 +292,7 @@ fn chains(ring: &[Edge]) -> Option<[Chain; 4]> {
     Some([chain(0), chain(1), chain(2), chain(3)])
 }
 
-/// Corners under 60 degrees beside a joint, with their degrees.
+/// Corners under 60 degrees beside a joint, with their cosine.
 fn sharp(ring: &[Edge]) -> Vec<(Point, i64)> {
     let many = ring.len();
     let corner = |index: usize| {
@@ -304,13 +304,13 @@ fn sharp(ring: &[Edge]) -> Vec<(Point, i64)> {
         let into = heading_at_end(ring, before)?;
         let cosine = into.back().cosine(out);
         let is_sharp = 0 < into.sine(out) && way::ONE / 2 + way::ONE / 1000 < cosine;
-        is_sharp.then(|| (ring[index].at, degrees(cosine)))
+        is_sharp.then_some((ring[index].at, cosine))
     };
     (0..many).filter_map(corner).collect()
 }
 
 /// The whole degrees of an angle under 60 by its cosine.
-fn degrees(cosine: i64) -> i64 {
+pub(super) fn degrees(cosine: i64) -> i64 {
     let first = (0..60)
         .rev()
         .find(|degree| cosine <= super::curve::cosine(*degree));

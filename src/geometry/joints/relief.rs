@@ -1,6 +1,7 @@
 //! Which joints run to inside corners, openings and boxes; what is left between them is divided.
 
 use std::collections::BTreeMap;
+use std::rc::Rc;
 
 use super::cut::Stretch;
 use super::grid::{self, Kind, Mark};
@@ -75,7 +76,7 @@ struct Search<'a> {
 }
 
 /// Parts that were divided before, since one joint more or less leaves most of them alone.
-type Known = BTreeMap<(Vec<Point>, Vec<Mark>), Part>;
+type Known = BTreeMap<(Vec<Point>, Vec<Mark>), Rc<Part>>;
 
 impl Search<'_> {
     /// What is sure to be no better than `beat` is left as soon as that shows.
@@ -141,7 +142,7 @@ impl Search<'_> {
             let area = piece.doubled_area() / 1_000_000_000_000_000;
             (std::cmp::Reverse(area), ground.off_middle(&piece.corners()))
         });
-        let mut parts: Vec<Part> = Vec::with_capacity(pieces.len());
+        let mut parts: Vec<Rc<Part>> = Vec::with_capacity(pieces.len());
         let length = |lines: &[Stretch]| {
             let long: i64 = lines.iter().map(|line| line.seam.length()).sum();
             long / 1_000_000
@@ -183,7 +184,13 @@ impl Search<'_> {
     }
 
     /// One part of the slab divided, by what is known of all others.
-    fn part(&mut self, piece: Piece, made: &[Stretch], others: &[Part], own: usize) -> Part {
+    fn part(
+        &mut self,
+        piece: Piece,
+        made: &[Stretch],
+        others: &[Rc<Part>],
+        own: usize,
+    ) -> Rc<Part> {
         let ground = self.ground;
         let near = others
             .iter()
@@ -194,7 +201,7 @@ impl Search<'_> {
         let corners = piece.corners();
         let key = (corners, marks);
         if let Some(known) = self.known.get(&key) {
-            return known.clone();
+            return Rc::clone(known);
         }
         // What is no rectangle has to be cut to be judged.
         if ground.measured(&piece).rectangle.is_none() {
@@ -206,13 +213,13 @@ impl Search<'_> {
         for panel in &panels {
             score += ground.of_panel(&ground.measured(panel));
         }
-        let part = Part {
+        let part = Rc::new(Part {
             piece,
             panels,
             lines,
             score,
-        };
-        self.known.insert(key, part.clone());
+        });
+        self.known.insert(key, Rc::clone(&part));
         part
     }
 }
@@ -226,7 +233,7 @@ struct Part {
     score: Score,
 }
 
-fn whole(ground: &Ground<'_>, made: &[Stretch], parts: &[Part]) -> Plan {
+fn whole(ground: &Ground<'_>, made: &[Stretch], parts: &[Rc<Part>]) -> Plan {
     let mut score = Score::default();
     let mut all = made.to_vec();
     for part in parts {

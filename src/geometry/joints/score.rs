@@ -319,8 +319,9 @@ impl Ground<'_> {
                 let wide = Length::nanometres(wide);
                 take(at, Fault::Sliver { wide });
             }
-            for (corner, degrees) in &measured.sharp {
-                take(*corner, Fault::Sharp { degrees: *degrees });
+            for (corner, cosine) in &measured.sharp {
+                let degrees = super::measure::degrees(*cosine);
+                take(*corner, Fault::Sharp { degrees });
             }
         }
         for need in &self.needs {

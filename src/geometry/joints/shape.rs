@@ -49,15 +49,21 @@ pub(super) fn divided(
         let frame = Frame { way, low, high };
         let [columns, rows] = trial.evens(frame);
         for (a, column) in columns.iter().enumerate() {
+            let cut = grid::cut(piece, &frame.lines(column, &[]));
             for (b, row) in rows.iter().enumerate() {
-                let score = trial.tried(&frame.lines(column, row));
+                let (mut pieces, mut made) = cut.clone();
+                for seam in frame.lines(&[], row) {
+                    super::plan::cut_all(&mut pieces, &seam, &mut made);
+                }
+                let most = first.as_ref().map_or(Score::WORST, |first| first.0);
+                let score = trial.judged(pieces, made, most);
                 if first.as_ref().is_none_or(|first| score < first.0) {
                     first = Some((score, frame, [a, b]));
                 }
             }
         }
     }
-    if let Some((_, frame, chosen)) = first {
+    if let Some((least, frame, chosen)) = first {
         let [columns, rows] = trial.evens(frame);
         for column in &columns {
             trial.strips(&frame.lines(column, &[]), frame.way);
@@ -65,7 +71,7 @@ pub(super) fn divided(
         for row in &rows {
             trial.strips(&frame.lines(&[], row), frame.way);
         }
-        trial.through(frame, chosen);
+        trial.through(frame, chosen, least);
     }
     let (_, pieces, made) = trial.best?;
     (!made.is_empty()).then_some((pieces, made))
@@ -120,13 +126,9 @@ impl Trial<'_> {
         ]
     }
 
-    fn tried(&mut self, seams: &[Seam]) -> Score {
-        let (pieces, made) = grid::cut(self.piece, seams);
-        self.judged(pieces, made)
-    }
-
-    fn judged(&mut self, pieces: Vec<Piece>, made: Vec<Stretch>) -> Score {
-        let score = judged(self.ground, self.piece, (&pieces, &made), self.marks);
+    /// Only what is less than `most` counts, and no less was found before.
+    fn judged(&mut self, pieces: Vec<Piece>, made: Vec<Stretch>, most: Score) -> Score {
+        let score = self.score(&pieces, &made, most);
         if self.best.as_ref().is_none_or(|best| score < best.0) {
             self.best = Some((score, pieces, made));
         }
@@ -171,11 +173,12 @@ impl Trial<'_> {
                 made.extend(joints);
             }
         }
-        self.judged(pieces, made);
+        let most = self.best.as_ref().map_or(Score::WORST, |best| best.0);
+        self.judged(pieces, made, most);
     }
 
     /// Through corners and marks, one way after the other.
-    fn through(&mut self, frame: Frame, chosen: [usize; 2]) {
+    fn through(&mut self, frame: Frame, chosen: [usize; 2], mut least: Score) {
         let mut all = turns(self.piece);
         all.extend(self.marks.iter().map(|mark| mark.at));
         let round = self.ground.things.iter().filter(|thing| thing.is_round);
@@ -195,7 +198,6 @@ impl Trial<'_> {
         ];
         let even = self.evens(frame);
         let mut kept = [even[0][chosen[0]].clone(), even[1][chosen[1]].clone()];
-        let mut least = self.tried(&frame.lines(&kept[0], &kept[1]));
         for turn in 0..2 {
             if at[turn].is_empty() {
                 continue;
@@ -210,56 +212,57 @@ impl Trial<'_> {
             ) {
                 let mut tried = kept.clone();
                 tried[turn] = set;
-                let score = self.tried(&frame.lines(&tried[0], &tried[1]));
+                let (pieces, made) = grid::cut(self.piece, &frame.lines(&tried[0], &tried[1]));
+                let score = self.judged(pieces, made, least);
                 if score < least {
                     (least, kept) = (score, tried);
                 }
             }
         }
     }
-}
 
-fn judged(
-    ground: &Ground<'_>,
-    piece: &Piece,
-    (pieces, made): (&[Piece], &[Stretch]),
-    marks: &[Mark],
-) -> Score {
-    let mut score = Score::default();
-    for panel in pieces {
-        score += ground.of_panel(&ground.measured(panel));
-    }
-    let lines = super::plan::merged(made.to_vec());
-    let mut cost: i64 = lines.iter().map(|line| line.seam.length()).sum();
-    let ends = || {
-        lines.iter().flat_map(|line| {
-            [
-                (line.seam.from, line.on_joint[0]),
-                (line.seam.to, line.on_joint[1]),
-            ]
-        })
-    };
-    for mark in marks {
-        let met = ends().any(|(end, _)| is_near(end, mark.at, REACH));
-        match mark.kind {
-            _ if met => {}
-            Kind::Corner => {}
-            Kind::End => cost += ground.spacing,
-            Kind::Must => score.hard += 1,
-            Kind::Wish => cost += ground.spacing / 2,
-        }
-    }
-    score.cracks += ground.passed(&lines);
-    for end in ground.ends_in_panels(&lines) {
-        let is_met = marks.iter().any(|mark| is_near(mark.at, end, REACH));
-        // Beyond the rim of this part another joint may yet go on.
-        let is_outer = grid::is_on(piece, end);
-        cost += match (is_met, is_outer) {
-            (true, _) => 0,
-            (false, true) => ground.spacing / 2,
-            (false, false) => ground.spacing,
+    /// Lines first: where they alone are too much, panels are not measured.
+    fn score(&self, pieces: &[Piece], made: &[Stretch], most: Score) -> Score {
+        let (ground, piece, marks) = (self.ground, self.piece, self.marks);
+        let mut score = Score::default();
+        let lines = super::plan::merged(made.to_vec());
+        let mut cost: i64 = lines.iter().map(|line| line.seam.length()).sum();
+        let ends = || {
+            lines.iter().flat_map(|line| {
+                [
+                    (line.seam.from, line.on_joint[0]),
+                    (line.seam.to, line.on_joint[1]),
+                ]
+            })
         };
+        for mark in marks {
+            let met = ends().any(|(end, _)| is_near(end, mark.at, REACH));
+            match mark.kind {
+                _ if met => {}
+                Kind::Corner => {}
+                Kind::End => cost += ground.spacing,
+                Kind::Must => score.hard += 1,
+                Kind::Wish => cost += ground.spacing / 2,
+            }
+        }
+        score.cracks += ground.passed(&lines);
+        for end in ground.ends_in_panels(&lines) {
+            let is_met = marks.iter().any(|mark| is_near(mark.at, end, REACH));
+            // Beyond the rim of this part another joint may yet go on.
+            let is_outer = grid::is_on(piece, end);
+            cost += match (is_met, is_outer) {
+                (true, _) => 0,
+                (false, true) => ground.spacing / 2,
+                (false, false) => ground.spacing,
+            };
+        }
+        score.cost += cost / 1_000_000;
+        for panel in pieces {
+            if most <= score {
+                break;
+            }
+            score += ground.of_panel(&ground.measured(panel));
+        }
+        score
     }
-    score.cost += cost / 1_000_000;
-    score
 }

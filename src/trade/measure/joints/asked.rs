@@ -6,6 +6,7 @@ use crate::geometry::joints::{Asked, Layout, Line, Meet, lay_out};
 use crate::geometry::{Outline, Point};
 use crate::input::book::{Mix, Rules};
 use crate::input::job::{Slab, Takeoff};
+use crate::reading::At;
 use crate::tables::joints::longest_spacing;
 use crate::trade::working::{Quantity, Working};
 use crate::values::Length;
@@ -21,25 +22,22 @@ pub(in crate::trade::measure) struct Laid {
     pub limit: Quantity,
 }
 
-/// Layouts that are known: a slab that several choices share is laid out once, as long as what lies
-/// around it does not change.
+/// Layouts that are known: what is asked again, of a slab that several choices share or change in other
+/// ways, is laid out once.
 #[derive(Debug, Default)]
-pub(in crate::trade::measure) struct Layouts(Vec<Known>);
+pub(in crate::trade::measure) struct Layouts(Vec<(Question, Arc<Layout>)>);
 
-#[derive(Debug)]
-struct Known {
-    slab: Arc<Slab>,
-    around: Around,
-    laid: Laid,
-}
-
-/// What other slabs have to do with the joints of one.
+/// All that a layout depends on.
 #[derive(Debug, PartialEq)]
-struct Around {
-    /// What stands on it.
+struct Question {
+    outline: Outline,
+    longest: Length,
+    boxes: Vec<(Point, Point)>,
+    /// What stands on the slab.
     solid: Vec<Outline>,
-    /// Where joints of those laid out before it end at its edge.
+    /// Where joints of those laid out before it end at its edge, and those of what stays.
     meet: Vec<Meet>,
+    drawn: Vec<Line>,
 }
 
 impl Layouts {
@@ -48,31 +46,71 @@ impl Layouts {
         let mut all: Vec<Option<Laid>> = Vec::new();
         for slab in &takeoff.slabs {
             let laid = slab.wants_joints().then(|| {
-                let around = Around {
+                let (longest, limit) = limit(slab, rules);
+                let asked = Question {
+                    outline: slab.outline.clone(),
+                    longest,
+                    boxes: boxes(slab, rules),
                     solid: standing_on(takeoff, slab),
                     meet: met(slab, &all),
+                    drawn: drawn(slab),
                 };
-                self.laid(slab, around, rules)
+                Laid {
+                    left_out: asked.left_out(),
+                    layout: self.layout(asked),
+                    longest,
+                    limit,
+                }
             });
             all.push(laid);
         }
         all
     }
 
-    fn laid(&mut self, slab: &Arc<Slab>, around: Around, rules: &Rules) -> Laid {
-        let mut known = self.0.iter();
-        let same = known.find(|one| Arc::ptr_eq(&one.slab, slab) && one.around == around);
-        if let Some(known) = same {
-            return known.laid.clone();
+    fn layout(&mut self, asked: Question) -> Arc<Layout> {
+        if let Some((_, layout)) = self.0.iter().find(|known| known.0 == asked) {
+            return Arc::clone(layout);
         }
-        let laid = laid(slab, &around, rules);
-        self.0.push(Known {
-            slab: Arc::clone(slab),
-            around,
-            laid: laid.clone(),
-        });
-        laid
+        let layout = Arc::new(lay_out(&Asked {
+            outline: &asked.outline,
+            longest: asked.longest,
+            boxes: &asked.boxes,
+            solid: &asked.solid,
+            meet: &asked.meet,
+            drawn: (!asked.drawn.is_empty()).then_some(&asked.drawn),
+        }));
+        self.0.push((asked, Arc::clone(&layout)));
+        layout
     }
+}
+
+impl Question {
+    /// What is set in the slab and what stands on it: no part of any panel.
+    fn left_out(&self) -> Arc<[Outline]> {
+        let set = self.boxes.iter().map(|&(low, high)| {
+            let (wide, deep) = (high.x - low.x, high.y - low.y);
+            Outline::rectangle(Length::nanometres(wide), Length::nanometres(deep)).moved(low)
+        });
+        set.chain(self.solid.iter().cloned()).collect()
+    }
+}
+
+fn boxes(slab: &Slab, rules: &Rules) -> Vec<(Point, Point)> {
+    let boxes = slab.boxes.iter().filter_map(|one| {
+        let middle = one.middle.as_ref()?.value;
+        let stock = rules.boxes.get(&one.stock.value)?;
+        Some(stock.opening.value.around(middle, Length::ZERO).bounds())
+    });
+    boxes.collect()
+}
+
+fn drawn(slab: &Slab) -> Vec<Line> {
+    let line = |line: &At<(Point, Point)>| Line {
+        from: line.value.0,
+        to: line.value.1,
+        bulge: Length::ZERO,
+    };
+    slab.drawn.iter().map(line).collect()
 }
 
 /// Stoops and steps upon the slab: no joint runs below them.
@@ -99,40 +137,6 @@ fn met(slab: &Slab, before: &[Option<Laid>]) -> Vec<Meet> {
         }
     }
     all
-}
-
-fn laid(slab: &Slab, around: &Around, rules: &Rules) -> Laid {
-    let (longest, limit) = limit(slab, rules);
-    let boxes = slab.boxes.iter().filter_map(|one| {
-        let middle = one.middle.as_ref()?.value;
-        let stock = rules.boxes.get(&one.stock.value)?;
-        Some(stock.opening.value.around(middle, Length::ZERO).bounds())
-    });
-    let boxes: Vec<(Point, Point)> = boxes.collect();
-    let set = boxes.iter().map(|&(low, high)| {
-        let (wide, deep) = (high.x - low.x, high.y - low.y);
-        Outline::rectangle(Length::nanometres(wide), Length::nanometres(deep)).moved(low)
-    });
-    let drawn = slab.drawn.iter().map(|line| Line {
-        from: line.value.0,
-        to: line.value.1,
-        bulge: Length::ZERO,
-    });
-    let drawn: Vec<Line> = drawn.collect();
-    let layout = lay_out(&Asked {
-        outline: &slab.outline,
-        longest,
-        boxes: &boxes,
-        solid: &around.solid,
-        meet: &around.meet,
-        drawn: (!drawn.is_empty()).then_some(&drawn),
-    });
-    Laid {
-        layout: Arc::new(layout),
-        left_out: set.chain(around.solid.iter().cloned()).collect(),
-        longest,
-        limit,
-    }
 }
 
 /// No panel may be longer. What is said of the slab itself is its owner's word; what is usual for its
