@@ -34,6 +34,7 @@ mod ground;
 mod layout;
 mod measure;
 mod plan;
+mod rays;
 mod relief;
 mod ribbon;
 mod score;

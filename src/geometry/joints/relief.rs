@@ -6,12 +6,12 @@ use std::rc::Rc;
 use super::cut::Stretch;
 use super::grid::{self, Kind, Mark};
 use super::ground::{Ground, REACH};
-use super::measure;
 use super::plan::{self, Plan};
+use super::rays::{self, Ray};
 use super::score::Score;
-use super::seam::{Seam, edges};
+use super::seam::Seam;
 use super::sheet::Piece;
-use super::way::{Way, distance, is_near};
+use super::way::is_near;
 use crate::geometry::point::Point;
 
 /// So many layouts are tried of one slab.
@@ -20,14 +20,9 @@ const TRIES: usize = 240;
 const ODD: usize = 8;
 /// Of so many joints every choice is tried.
 const ALL: usize = 5;
-/// More joints than this to places are not weighed against each other.
-const MOST: usize = 60;
-/// Farther than any slab: 2,000 ft.
-const FAR: i64 = 2_000 * 304_800_000;
-
 /// The best plan by lines through the slab.
 pub(super) fn best(ground: &Ground<'_>) -> Plan {
-    let rays = rays(ground);
+    let rays = rays::rays(ground);
     let mut search = Search {
         ground,
         rays: &rays,
@@ -41,23 +36,25 @@ pub(super) fn best(ground: &Ground<'_>) -> Plan {
         let mut sets: Vec<u64> = (0..1 << rays.len()).collect();
         sets.sort_by_key(|set| set.count_ones());
         for set in sets {
-            let beat = search
-                .best
-                .as_ref()
-                .map_or(Score::WORST, |best| best.1.score);
-            search.tried(set, beat);
+            search.tried(set, search.beat());
             if search.tries == 0 {
                 break;
             }
         }
     } else {
-        let mut starts: Vec<(Score, u64)> = starts(ground, &rays)
-            .into_iter()
-            .map(|set| (search.tried(set, Score::WORST), set))
-            .collect();
-        starts.sort_unstable();
-        starts.dedup();
-        for (score, set) in starts.into_iter().take(2) {
+        let mut weighed: Vec<(Score, u64)> = Vec::new();
+        for set in rays::starts(ground, &rays) {
+            weighed.push((search.tried(set, Score::WORST), set));
+        }
+        for set in rays::covers(ground, &rays) {
+            if search.tries < TRIES / 4 {
+                break;
+            }
+            weighed.push((search.tried(set, search.beat()), set));
+        }
+        weighed.sort_unstable();
+        weighed.dedup();
+        for (score, set) in weighed.into_iter().take(2) {
             search.climb(score, set);
         }
     }
@@ -67,7 +64,7 @@ pub(super) fn best(ground: &Ground<'_>) -> Plan {
 
 struct Search<'a> {
     ground: &'a Ground<'a>,
-    rays: &'a [Seam],
+    rays: &'a [Ray],
     tries: usize,
     best: Option<(u64, Plan)>,
     known: Known,
@@ -79,6 +76,10 @@ struct Search<'a> {
 type Known = BTreeMap<(Vec<Point>, Vec<Mark>), Rc<Part>>;
 
 impl Search<'_> {
+    fn beat(&self) -> Score {
+        self.best.as_ref().map_or(Score::WORST, |best| best.1.score)
+    }
+
     /// What is sure to be no better than `beat` is left as soon as that shows.
     fn tried(&mut self, set: u64, beat: Score) -> Score {
         let chosen = stretches(self.rays, set);
@@ -106,7 +107,7 @@ impl Search<'_> {
                 let swapped = (0..many).filter(move |ray| {
                     set >> out & 1 == 1
                         && set >> ray & 1 == 0
-                        && share_a_place(&rays[out], &rays[*ray])
+                        && share_a_place(&rays[out].seam, &rays[*ray].seam)
                 });
                 swapped.map(move |ray| set ^ 1 << out ^ 1 << ray)
             });
@@ -147,11 +148,10 @@ impl Search<'_> {
             let long: i64 = lines.iter().map(|line| line.seam.length()).sum();
             long / 1_000_000
         };
-        let mut least = Score {
-            cracks: ground.passed(&plan::merged(made.clone())),
-            cost: length(&made),
-            ..Score::default()
-        };
+        let mut least = Score::default();
+        for line in plan::merged(made.clone()) {
+            least += ground.least(&line.seam);
+        }
         for piece in pieces {
             if beat < least {
                 return None;
@@ -249,10 +249,10 @@ fn whole(ground: &Ground<'_>, made: &[Stretch], parts: &[Rc<Part>]) -> Plan {
     }
 }
 
-fn stretches(rays: &[Seam], set: u64) -> Vec<Stretch> {
+fn stretches(rays: &[Ray], set: u64) -> Vec<Stretch> {
     let chosen = (0..rays.len()).filter(|ray| set >> ray & 1 == 1);
     let stretch = |ray: usize| Stretch {
-        seam: rays[ray],
+        seam: rays[ray].seam,
         on_joint: [false; 2],
     };
     chosen.map(stretch).collect()
@@ -285,134 +285,4 @@ fn marks<'a>(ground: &Ground<'_>, made: impl Iterator<Item = &'a Stretch>) -> Ve
             .map(|end| mark(end.0, Kind::End))
     });
     corners.chain(meets).chain(ends).collect()
-}
-
-/// Joints from each place that needs one, through to the rim or to another opening.
-fn rays(ground: &Ground<'_>) -> Vec<Seam> {
-    let mut rays: Vec<Seam> = Vec::new();
-    let mut take = |from: Point, way: Way| {
-        let seam = Seam::straight(from, way.from(from, FAR));
-        let Some(found) = ground.whole.first_crossing(&seam) else {
-            return;
-        };
-        let seam = found.seam;
-        let same = |a: Point, b: Point| is_near(a, b, REACH);
-        let is_known = |known: &Seam| {
-            same(known.from, seam.from) && same(known.to, seam.to)
-                || same(known.from, seam.to) && same(known.to, seam.from)
-        };
-        if rays.len() < MOST && !rays.iter().any(is_known) {
-            rays.push(seam);
-        }
-    };
-    for meet in ground.asked.meet.iter().filter(|meet| meet.must) {
-        for (edge, to) in ground.whole.loops.iter().flat_map(|ring| edges(ring)) {
-            let side = edge.seam(to);
-            if side.is_near(meet.at, REACH)
-                && let Some(way) = side.heading(meet.at)
-            {
-                take(meet.at, way.left());
-            }
-        }
-    }
-    let frames = measure::frames(&ground.whole);
-    for thing in ground.things.iter().filter(|thing| thing.is_round) {
-        let middle = thing.middle();
-        for way in frames.iter().take(2) {
-            for way in [*way, way.left(), way.back(), way.left().back()] {
-                take(middle, way);
-            }
-        }
-    }
-    for need in &ground.needs {
-        // From the middles of short sides, and from corners where a side is long.
-        for side in &need.beside {
-            let (from, to) = (side.from, side.to);
-            let middle = Point::new(i64::midpoint(from.x, to.x), i64::midpoint(from.y, to.y));
-            take(middle, side.way.left());
-        }
-        if need.beside.len() < 2 {
-            for way in &need.ways {
-                take(need.at, *way);
-            }
-        }
-    }
-    // From one inside corner across to another.
-    for (number, need) in ground.needs.iter().enumerate() {
-        for other in &ground.needs[number + 1..] {
-            let across = distance(need.at, other.at);
-            if need.thing.is_some() && need.thing == other.thing || 3 * ground.longest < 2 * across
-            {
-                continue;
-            }
-            if let Some(way) = Way::between(need.at, other.at)
-                && need.is_open(way)
-                && other.is_open(way.back())
-            {
-                take(need.at, way);
-            }
-        }
-    }
-    let by_length = |ray: &Seam| {
-        let far = ground.off_middle(&[ray.from, ray.to]);
-        (ray.length() / 1_000_000, far)
-    };
-    rays.sort_by_cached_key(by_length);
-    let mut ending = ending(&rays);
-    ending.sort_by_cached_key(by_length);
-    // Last, when what they end at is there.
-    rays.extend(ending.into_iter().take(MOST - rays.len()));
-    rays
-}
-
-/// The same joints, each ending at another that it crosses.
-fn ending(rays: &[Seam]) -> Vec<Seam> {
-    let mut found = Vec::new();
-    for ray in rays {
-        for other in rays {
-            if let Some(at) = plan::crossing(ray, other) {
-                found.push(ray.part(ray.from, at));
-            }
-        }
-    }
-    found
-}
-
-/// All along one direction, all square to it, all of both, and the fewest.
-fn starts(ground: &Ground<'_>, rays: &[Seam]) -> Vec<u64> {
-    let frames = measure::frames(&ground.whole);
-    let of = |keep: &dyn Fn(&Seam) -> bool| -> u64 {
-        let kept = rays.iter().enumerate().filter(|(_, ray)| keep(ray));
-        kept.fold(0, |set, (number, _)| set | 1 << number)
-    };
-    let mut sets = Vec::new();
-    for frame in frames {
-        let along = |seam: &Seam| seam.way.sine(frame).abs() < super::way::ONE / 50;
-        let square = |seam: &Seam| seam.way.cosine(frame).abs() < super::way::ONE / 50;
-        sets.push(of(&along));
-        sets.push(of(&square));
-        sets.push(of(&|seam| along(seam) || square(seam)));
-    }
-    let must = ground.asked.meet.iter().filter(|meet| meet.must);
-    let must: Vec<Point> = must.map(|meet| meet.at).collect();
-    let named = of(&|seam| must.iter().any(|at| seam.is_near(*at, REACH)));
-    let mut fewest = named;
-    loop {
-        let open = ground.unrelieved(&stretches(rays, fewest));
-        let next = (0..rays.len())
-            .filter(|ray| fewest >> ray & 1 == 0)
-            .map(|ray| {
-                let left = ground.unrelieved(&stretches(rays, fewest | 1 << ray));
-                (left, rays[ray].length() / 1_000_000, ray)
-            });
-        match next.min() {
-            Some((left, _, ray)) if left < open => fewest |= 1 << ray,
-            Some(_) | None => break,
-        }
-    }
-    sets.push(fewest);
-    let mut sets: Vec<u64> = sets.into_iter().map(|set| set | named).collect();
-    sets.sort_unstable();
-    sets.dedup();
-    sets
 }

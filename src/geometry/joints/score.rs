@@ -164,6 +164,29 @@ impl Ground<'_> {
         score
     }
 
+    /// What one line is sure to be charged, whatever else is cut.
+    pub fn least(&self, seam: &Seam) -> Score {
+        let on_joint = [false; 2];
+        let line = [Stretch {
+            seam: *seam,
+            on_joint,
+        }];
+        let askew = if self.is_askew(seam) {
+            ASKEW * self.spacing
+        } else {
+            0
+        };
+        Score {
+            cracks: self.passed(&line),
+            cost: (seam.length() + askew) / MILLIMETRE,
+            ..Score::default()
+        }
+    }
+
+    pub fn ends_on(&self, thing: usize, seam: &Seam) -> bool {
+        self.is_on(thing, seam.from) || self.is_on(thing, seam.to)
+    }
+
     /// How many lines end on others where nothing goes on.
     pub fn loose_ends(&self, lines: &[Stretch]) -> usize {
         self.ends_in_panels(lines).count()
@@ -370,10 +393,11 @@ pub(super) fn ratio_of(measured: &Measured) -> Decimal {
 }
 
 fn is_relieved(need: &Need, lines: &[Stretch]) -> bool {
-    lines.iter().any(|line| {
-        let seam = &line.seam;
-        seam.is_near(need.at, REACH) || is_beside(need, seam.from) || is_beside(need, seam.to)
-    })
+    lines.iter().any(|line| relieves(need, &line.seam))
+}
+
+pub(super) fn relieves(need: &Need, seam: &Seam) -> bool {
+    seam.is_near(need.at, REACH) || is_beside(need, seam.from) || is_beside(need, seam.to)
 }
 
 fn is_beside(need: &Need, end: Point) -> bool {

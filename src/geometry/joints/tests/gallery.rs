@@ -133,6 +133,12 @@ pub fn gallery() -> Vec<Slab> {
             "10 ft",
             walked(&patio.replace("west 16 ft", "west 16 ft bulge 18 in")),
         ),
+        slab(
+            "bowed patio with a step",
+            "10 ft",
+            walked(&patio.replace("west 16 ft", "west 16 ft bulge 18 in")),
+        )
+        .solid(rectangle("6 ft", "3 ft").moved(at("10 ft", "-3 ft"))),
         slab("T", "10 ft", walked(tee)),
         slab("U", "10 ft", walked(u)),
         slab(
