@@ -15,7 +15,7 @@ use super::way::is_near;
 use crate::geometry::point::Point;
 
 /// So many layouts are tried of one slab.
-const TRIES: usize = 240;
+const TRIES: usize = 2400;
 /// A part that is no rectangle counts as so many.
 const ODD: usize = 8;
 /// Of so many joints every choice is tried.
@@ -44,7 +44,7 @@ pub(super) fn best(ground: &Ground<'_>) -> Plan {
     } else {
         let mut weighed: Vec<(Score, u64)> = Vec::new();
         for set in rays::starts(ground, &rays) {
-            weighed.push((search.tried(set, Score::WORST), set));
+            weighed.push((search.tried(set, search.beat()), set));
         }
         for set in rays::covers(ground, &rays) {
             if search.tries < TRIES / 4 {
