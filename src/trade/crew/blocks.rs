@@ -99,14 +99,15 @@ impl Cut<'_> {
     /// Hours of a step where its parts of the job are `here`; none where there is no such work.
     fn hours(&self, step: Step, name: &str, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
         let tasks = self.tasks.iter().filter(|task| task.step == step);
-        let parts: Vec<Quantity> = tasks.filter_map(|task| part(task, here)).collect();
+        let parts: Vec<Quantity> = tasks.filter_map(|task| part(task, name, here)).collect();
         if parts.is_empty() {
             return None;
         }
         let (rule, hours) = match &self.scale {
             Some((set, before)) => (
                 "tasks added up × hours worked as you set them ÷ as computed",
-                sum(&parts) * set / before,
+                // As a number: only one quantity goes by the name of what was computed.
+                sum(&parts) * set / number(before.value()),
             ),
             None => ("tasks of it added up", sum(&parts)),
         };
@@ -119,8 +120,8 @@ impl Cut<'_> {
     }
 }
 
-/// Hours of a task in the parts of the job that are `here`.
-fn part(task: &TaskHours, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
+/// Hours of a task in the parts of the job that are `here`, for the block of this name.
+fn part(task: &TaskHours, block: &str, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
     let all: Decimal = task.shares.iter().map(|(_, share)| share).sum();
     let its = task.shares.iter().filter(|(section, _)| here(*section));
     let its: Decimal = its.map(|(_, share)| share).sum();
@@ -132,7 +133,8 @@ fn part(task: &TaskHours, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
     }
     let rule = "its part of the task, by what it has of the work";
     let hours = of(&task.hours) * number(its) / number(all);
-    Some(Quantity::by(rule, task.hours.named(), Unit::Hour, hours))
+    let name = format!("{} to {block}", task.hours.name());
+    Some(Quantity::by(rule, name, Unit::Hour, hours))
 }
 
 /// Every block of the job in its order; visits that the owner set are one block.

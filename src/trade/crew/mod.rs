@@ -2,6 +2,7 @@
 
 mod blocks;
 mod covers;
+mod crew_day;
 mod machines;
 mod pack;
 mod placing;
