@@ -68,6 +68,7 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
     let strong = match number(days).as_str() {
         "1" => "1 working day".to_owned(),
         "½" => "Half a working day".to_owned(),
+        "¾" => "¾ of a working day".to_owned(),
         count => format!("{count} working days"),
     };
     let weeks = calendar
@@ -103,6 +104,7 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
 fn part(days: Decimal, what: &str) -> String {
     match number(days).as_str() {
         "½" => format!("half a day to {what}"),
+        quarters @ ("¼" | "¾") => format!("{quarters} of a day to {what}"),
         count => format!("{count} to {what}"),
     }
 }
