@@ -1,7 +1,8 @@
 //! The crew and its day: how often it comes for so many hours, and how many days those are.
 
-use super::blocks::{Block, Step};
+use super::blocks::Block;
 use super::pack::Stretch;
+use super::step::Step;
 use super::{hours_in_a_day, people};
 use crate::input::business::{CrewPolicy, DayRule};
 use crate::reading::At;

@@ -8,7 +8,7 @@ use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
-use super::blocks::Step;
+use super::step::Step;
 use super::{TaskHours, Work, people};
 use crate::input::book::Supply;
 use crate::trade::order::{ConcreteOrder, List, Section};

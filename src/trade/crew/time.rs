@@ -1,9 +1,11 @@
 //! From hours of work to trips, crew days and the hours that are charged.
 
-use super::blocks::{Step, blocks};
+use super::blocks::blocks;
 use super::crew_day::CrewDay;
 use super::pack::{Between, Stretch, is_inspected, pack};
-use super::surfaces::{Visit, asked};
+use super::step::Step;
+use super::surfaces::asked;
+use super::visit::Visit;
 use super::{Crew, TaskHours, Work};
 use crate::input::business::{Charge, DayCount, DayRule};
 use crate::trade::order::List;
