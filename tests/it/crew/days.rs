@@ -192,25 +192,37 @@ fn the_customer_reads_the_days_that_are_charged() {
 
 #[test]
 fn the_start_is_on_working_days_before_the_pour_that_is_set() {
-    let start = |business: &str, pour: &str| {
-        let job = with(&text(PLAIN, ""), &[("pour: 2026-06-15\n", pour)]);
+    let start_of = |business: &str, quoted: &str, pour: &str| {
+        let old = "quoted: 2026-05-04\npour: 2026-06-15\n";
+        let new = format!("quoted: {quoted}\n{pour}");
+        let job = with(&text(PLAIN, ""), &[(old, &new)]);
         let line = desk(&job, business, RIVER_ROAD).view().when_we_come[0].clone();
         format!("{}{}{}", line.before, line.strong, line.after)
     };
-    // June 15 is a Monday: the forms are made on the Friday before. June 1 is the Monday after a Sunday.
+    let start = |business: &str, pour: &str| start_of(business, "2026-05-04", pour);
+    // June 15 is a Monday: the forms are made on the Friday before, and 11 days before that is Monday, June 1.
     assert_eq!(
         start(BUSINESS, "pour: 2026-06-15\n"),
-        "Start between June 1 and June 12, 2026; the pour is on June 15."
+        "Between June 1 and June 15, 2026: start by June 12, pour on June 15."
     );
     let off = crew("days off: 2026-06-01, 2026-06-10 to 2026-06-12");
     assert_eq!(
         start(&off, "pour: 2026-06-15\n"),
-        "Start between May 29 and June 9, 2026; the pour is on June 15."
+        "Between May 29 and June 15, 2026: start by June 9, pour on June 15."
     );
-    // 35 days after the quote, and 11 days wide: June 8 to June 19, a holiday.
+    // The pour is 35 days after the quote, on Monday, June 8: the forms on Friday, June 5, or up to 11 days later.
     assert_eq!(
         start(BUSINESS, ""),
         "Start between June 5 and June 16, 2026."
+    );
+    // Quoted on the Friday before the pour; for a pour in the year after, before which January 1 is a holiday.
+    assert_eq!(
+        start_of(BUSINESS, "2026-06-12", "pour: 2026-06-15\n"),
+        "Between June 12 and June 15, 2026: start on June 12, pour on June 15."
+    );
+    assert_eq!(
+        start_of(BUSINESS, "2026-12-18", "pour: 2027-01-04\n"),
+        "Between December 21, 2026 and January 4, 2027: start by December 31, 2026, pour on January 4."
     );
     let small = with(BUSINESS, &[("people: 3", "people: 9")]);
     assert_eq!(
