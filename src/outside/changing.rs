@@ -23,7 +23,7 @@ use crate::office::record::{
 use crate::office::text::{Cents, Day as Written};
 use crate::office::words;
 use crate::reading::{At, FileId, Problems, Read};
-use crate::values::{Day, Money, Percent};
+use crate::values::{Amount, Day, Money, Percent, Unit};
 
 /// A change order as it is put on record, its PDF left out, and the business it was priced by.
 #[derive(Debug)]
@@ -49,6 +49,8 @@ struct With<'a> {
     priced: Day,
     /// What the customer bought at so many percent less.
     discounts: &'a [Discount],
+    /// Days more: as often the crew comes for it, unless the work says its own trips.
+    days: u32,
 }
 
 /// Reads a change order with the business and its usual book, or another one.
@@ -110,10 +112,12 @@ fn laid(texts: [FileId; 3], job: Job<'_>, number: u32, files: &mut Files) -> Rea
         book: if change.same_truck { &less } else { &begun },
         priced,
         discounts: &discounts,
+        days: u32::try_from(change.days.0).unwrap_or_default(),
     };
     let deducted = With {
         business: &stays,
         book: &less,
+        days: 0,
         ..added
     };
     let problems = &mut files.problems;
@@ -200,6 +204,10 @@ impl With<'_> {
         let (book, business) = (self.book, self.business);
         let mut takeoff = job::resolve(written, self.job, book, business, problems)?;
         takeoff.head.discounts = self.discounts.to_vec();
+        // What the customer reads of days is what is charged: its stages share the job's own.
+        let days = Amount::new(self.days.into(), Unit::Trip);
+        let trips = &mut takeoff.head.trips;
+        trips.get_or_insert(At::new(days, book.place));
         let pours = takeoff.placements.iter();
         let pours = pours.map(|one| one.day.as_ref().map_or(self.priced, |day| day.value));
         let days: Vec<Prices> = pours.map(|day| prices(book, day, &takeoff.name)).collect();

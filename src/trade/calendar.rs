@@ -48,11 +48,12 @@ pub struct Calendar<'a> {
     by: &'a CrewPolicy,
 }
 
-/// When the work may begin.
+/// When the work may begin; where the day of a pour is said, until then.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Window {
     pub from: Day,
-    pub to: Day,
+    /// The last day on which it may begin.
+    pub start_by: Day,
     /// Of the first pour, where the takeoff says it.
     pub pour: Option<Day>,
 }
@@ -173,19 +174,18 @@ impl<'a> Calendar<'a> {
         );
         let soonest = self.by.on_or_after(quoted);
         if let Some(pour) = pour {
-            let to = start.max(soonest).min(pour.max(quoted));
-            let from = self.by.on_or_after(to.plus(-wide).max(soonest)).min(to);
+            let start_by = start.max(soonest).min(pour.max(quoted));
+            let opens = start_by.plus(-wide).max(soonest);
             return Window {
-                from,
-                to,
+                from: self.by.on_or_after(opens).min(start_by),
+                start_by,
                 pour: Some(pour),
             };
         }
         let from = start.max(soonest);
-        let to = self.by.on_or_before(from.plus(wide)).max(from);
         Window {
             from,
-            to,
+            start_by: self.by.on_or_before(from.plus(wide)).max(from),
             pour: None,
         }
     }

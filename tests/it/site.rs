@@ -105,7 +105,7 @@ fn a_trip_to_set_lids_is_counted_once_however_days_are_counted() {
         tasks.iter().filter(|task| task.name == "come back").count()
     };
     assert_eq!((back(&by_job), back(&by_stage)), (1, 0));
-    assert_eq!(value(&by_stage, "trips to return"), dec!(1));
+    assert_eq!(value(&by_stage, "trips to set lids"), dec!(1));
 }
 
 #[test]

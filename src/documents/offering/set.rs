@@ -59,11 +59,6 @@ pub(super) fn not_included(of: Offering<'_>) -> Vec<String> {
     vec![format!("For the {}: the {brings}", list(&theirs))]
 }
 
-/// Lids that are set on a visit of their own.
-pub(super) fn late_lids(of: Offering<'_>) -> usize {
-    names(of, SetBox::waits_for_lid).len()
-}
-
 fn boxes(of: Offering<'_>) -> impl Iterator<Item = (&SetBox, &BoxStock)> {
     let boxes = of.takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
     boxes.filter_map(move |set| Some((set, of.rules.boxes.get(&set.stock.value)?)))

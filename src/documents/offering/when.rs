@@ -10,7 +10,7 @@ use crate::input::job::RemovalMaterial;
 use crate::input::site::Question;
 use crate::trade::calendar::{Calendar, Window};
 use crate::trade::crew::{Block, Crew, Step, Stretch};
-use crate::values::{Amount, Unit, rounding};
+use crate::values::{Amount, Day, Unit, rounding};
 
 pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
     let crew = &of.offer.quoted().needs.crew;
@@ -31,21 +31,27 @@ fn sentence(before: &str, strong: String, after: impl Into<String>) -> Sentence 
     }
 }
 
-/// `Start between June 4 and June 10, 2026; the pour is on June 15.`
+/// `Between June 1 and June 15, 2026: start by June 12, pour on June 15.`
 fn start(window: Window) -> Sentence {
-    let Window { from, to, pour } = window;
-    let pours = match pour {
-        Some(pour) if pour == to => {
-            return sentence("Start on ", to.long(), ", the day of the pour.");
+    let Window {
+        from,
+        start_by,
+        pour,
+    } = window;
+    let between = |to: Day| format!("{} and {}", from.beside(to), to.long());
+    match pour {
+        Some(pour) if pour == start_by => {
+            sentence("Start on ", pour.long(), ", the day of the pour.")
         }
-        Some(pour) => format!("; the pour is on {}", pour.beside(to)),
-        None => String::new(),
-    };
-    if from == to {
-        return sentence("Start on ", to.long(), format!("{pours}."));
+        Some(pour) if start_by < pour => {
+            let by = if from == start_by { "on" } else { "by" };
+            let (start_by, on) = (start_by.beside(pour), pour.beside(pour));
+            let days = format!(": start {by} {start_by}, pour on {on}.");
+            sentence("Between ", between(pour), days)
+        }
+        Some(_) | None if from == start_by => sentence("Start on ", from.long(), "."),
+        Some(_) | None => sentence("Start between ", between(start_by), "."),
     }
-    let between = format!("{} and {}", from.beside(to), to.long());
-    sentence("Start between ", between, format!("{pours}."))
 }
 
 /// Days as they are charged, and what each is for.
@@ -68,6 +74,7 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
     let strong = match number(days).as_str() {
         "1" => "1 working day".to_owned(),
         "½" => "Half a working day".to_owned(),
+        "¾" => "¾ of a working day".to_owned(),
         count => format!("{count} working days"),
     };
     let weeks = calendar
@@ -103,6 +110,7 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
 fn part(days: Decimal, what: &str) -> String {
     match number(days).as_str() {
         "½" => format!("half a day to {what}"),
+        quarters @ ("¼" | "¾") => format!("{quarters} of a day to {what}"),
         count => format!("{count} to {what}"),
     }
 }

@@ -5,72 +5,14 @@
 
 use rust_decimal::Decimal;
 
-use super::surfaces::Visit;
+use super::step::Step;
+use super::visit::Visit;
 use super::{TaskHours, Work};
-use crate::input::book::Stage;
 use crate::input::business::SetLids;
 use crate::trade::order::{List, Section};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
-
-/// What is done, in the order of the work.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Step {
-    /// Saw, break out, dig.
-    Remove,
-    /// Base, forms, steel and what is set into the forms.
-    Form,
-    /// Place and finish.
-    Place,
-    /// Strip, clean, saw late, fill in along the edges.
-    Strip,
-    /// Back for a finish: to wash or saw it.
-    Finish,
-    /// Back as a rule or an item of the owner's says.
-    Return,
-    /// Back to keep it wet.
-    Wet,
-    /// Back to take covers or blankets off.
-    Lift,
-    Seal,
-    /// Back for lids on order.
-    Lid,
-}
-
-impl Step {
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Remove => "remove",
-            Self::Form => "form",
-            Self::Place => "place",
-            Self::Strip => "strip",
-            Self::Finish => "finish",
-            Self::Return => "return",
-            Self::Wet => "keep wet",
-            Self::Lift => "lift covers",
-            Self::Seal => "seal",
-            Self::Lid => "set lids",
-        }
-    }
-
-    /// Whether the crew comes back for it when the work is done.
-    pub fn is_later(self) -> bool {
-        Self::Finish <= self
-    }
-}
-
-impl From<Stage> for Step {
-    fn from(stage: Stage) -> Self {
-        match stage {
-            Stage::Remove => Self::Remove,
-            Stage::Form => Self::Form,
-            Stage::Place => Self::Place,
-            Stage::Strip => Self::Strip,
-            Stage::Return => Self::Return,
-        }
-    }
-}
 
 /// Work of one kind that is done at a stretch.
 #[derive(Clone, Debug)]
@@ -99,14 +41,15 @@ impl Cut<'_> {
     /// Hours of a step where its parts of the job are `here`; none where there is no such work.
     fn hours(&self, step: Step, name: &str, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
         let tasks = self.tasks.iter().filter(|task| task.step == step);
-        let parts: Vec<Quantity> = tasks.filter_map(|task| part(task, here)).collect();
+        let parts: Vec<Quantity> = tasks.filter_map(|task| part(task, name, here)).collect();
         if parts.is_empty() {
             return None;
         }
         let (rule, hours) = match &self.scale {
             Some((set, before)) => (
                 "tasks added up × hours worked as you set them ÷ as computed",
-                sum(&parts) * set / before,
+                // As a number: only one quantity goes by the name of what was computed.
+                sum(&parts) * set / number(before.value()),
             ),
             None => ("tasks of it added up", sum(&parts)),
         };
@@ -119,8 +62,8 @@ impl Cut<'_> {
     }
 }
 
-/// Hours of a task in the parts of the job that are `here`.
-fn part(task: &TaskHours, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
+/// Hours of a task in the parts of the job that are `here`, for the block of this name.
+fn part(task: &TaskHours, block: &str, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
     let all: Decimal = task.shares.iter().map(|(_, share)| share).sum();
     let its = task.shares.iter().filter(|(section, _)| here(*section));
     let its: Decimal = its.map(|(_, share)| share).sum();
@@ -132,7 +75,8 @@ fn part(task: &TaskHours, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
     }
     let rule = "its part of the task, by what it has of the work";
     let hours = of(&task.hours) * number(its) / number(all);
-    Some(Quantity::by(rule, task.hours.named(), Unit::Hour, hours))
+    let name = format!("{} to {block}", task.hours.name());
+    Some(Quantity::by(rule, name, Unit::Hour, hours))
 }
 
 /// Every block of the job in its order; visits that the owner set are one block.

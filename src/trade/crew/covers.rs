@@ -1,8 +1,8 @@
 //! What is laid over concrete or keeps it wet, and the visits for it, where the book rates them.
 
 use super::Work;
-use super::blocks::Step;
-use super::surfaces::Visit;
+use super::step::Step;
+use super::visit::Visit;
 use crate::input::book::{Curing, Role, Rules};
 use crate::trade::curing::season;
 use crate::trade::order::{Parts, Policies, Section};

@@ -5,7 +5,7 @@
 
 use rust_decimal::Decimal;
 
-use super::blocks::Step;
+use super::step::Step;
 use super::{Crew, Work, hours_in_a_day, people};
 use crate::input::book::{ItemKey, Role};
 use crate::input::job::{Breaking, Method};

@@ -2,28 +2,32 @@
 
 mod blocks;
 mod covers;
+mod crew_day;
 mod machines;
 mod pack;
 mod placing;
 mod pour_day;
 mod removal;
 mod set;
+mod step;
 mod surfaces;
 mod task;
 mod tasks;
 mod time;
+mod visit;
 
-pub use blocks::{Block, Step};
+pub use blocks::Block;
 pub use pack::Stretch;
 pub(super) use placing::placing;
 pub use pour_day::PourDay;
+pub use step::Step;
 
 use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
-use surfaces::Visit;
 use task::Task;
+use visit::Visit;
 
 use crate::input::book::Role;
 use crate::input::business::{CrewPolicy, LaborLines};

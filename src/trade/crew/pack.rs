@@ -6,7 +6,8 @@
 
 use rust_decimal::Decimal;
 
-use super::blocks::{Block, Step};
+use super::blocks::Block;
+use super::step::Step;
 use crate::input::business::{NightBefore, SetLids};
 use crate::input::job::{Permit, Takeoff};
 use crate::trade::working::Quantity;

@@ -4,7 +4,7 @@
 
 use rust_decimal::Decimal;
 
-use super::blocks::Step;
+use super::step::Step;
 use super::{TaskHours, divided, hours};
 use crate::input::book::Ways;
 use crate::input::job::{Access, Method, Takeoff};

@@ -8,7 +8,7 @@ use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
-use super::blocks::Step;
+use super::step::Step;
 use super::{TaskHours, Work, people};
 use crate::input::book::Supply;
 use crate::trade::order::{ConcreteOrder, List, Section};
@@ -79,7 +79,7 @@ fn pour_day(
     let hours_of = |fits: &dyn Fn(&str) -> bool| -> Vec<Quantity> {
         let tasks = tasks.iter().filter(|task| task.step == Step::Place);
         let tasks = tasks.filter(|task| fits(&task.name));
-        tasks.filter_map(|task| share(task, here)).collect()
+        tasks.filter_map(|task| share(task, &part, here)).collect()
     };
     let mixed = hours_of(&|name| name == "mix bags");
     let finish = hours_of(&|name| !is_placing(name) && !AFTERWARDS.contains(&name));
@@ -163,7 +163,7 @@ fn is_placing(task: &str) -> bool {
 }
 
 /// The hours of a task in a pour; none where it has none there.
-fn share(task: &TaskHours, here: impl Fn(&Section) -> bool) -> Option<Quantity> {
+fn share(task: &TaskHours, pour: &str, here: impl Fn(&Section) -> bool) -> Option<Quantity> {
     let (mut all, mut of_pour) = (Decimal::ZERO, Decimal::ZERO);
     for (section, hours) in &task.shares {
         all += hours;
@@ -179,7 +179,8 @@ fn share(task: &TaskHours, here: impl Fn(&Section) -> bool) -> Option<Quantity> 
     }
     let working = Working::plan("its part of the task", vec![task.hours.clone()], "");
     let hours = Amount::new(of_pour, Unit::Hour);
-    Some(Quantity::new(task.hours.named(), hours, working))
+    let name = format!("{} of {pour}", task.hours.name());
+    Some(Quantity::new(name, hours, working))
 }
 
 /// Minutes of the truck of an order that is longest at the slab.

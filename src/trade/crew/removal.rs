@@ -1,6 +1,6 @@
 //! Breaking out, taking up, sawing and digging.
 
-use super::blocks::Step;
+use super::step::Step;
 use super::task::Task;
 use crate::input::book::{Role, Rules};
 use crate::input::job::RemovalMaterial;

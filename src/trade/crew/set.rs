@@ -1,7 +1,7 @@
 //! Work around the slabs: boxes set, covers adjusted, lids that come later, what the site asks for.
 
 use super::Work;
-use super::blocks::Step;
+use super::step::Step;
 use super::task::Task;
 use crate::input::book::BoxStock;
 use crate::input::job::SetBox;

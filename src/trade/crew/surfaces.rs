@@ -3,9 +3,10 @@
 use rust_decimal::Decimal;
 
 use super::Work;
-use super::blocks::Step;
 use super::covers::cover_visits;
+use super::step::Step;
 use super::task::Task;
+use super::visit::Visit;
 use crate::input::book::Rules;
 use crate::input::business::{DayCount, SetLids};
 use crate::input::job::SetBox;
@@ -51,31 +52,6 @@ pub(super) fn sealing<'a>(work: &'a Work<'_>, rules: &'a Rules) -> impl Iterator
         let hours = sealer.hours.clone()?;
         Some(Task::rated(format!("seal {name}"), Step::Seal, parts).at(hours))
     })
-}
-
-/// Coming back after the pours for one thing.
-#[derive(Clone, Debug)]
-pub struct Visit {
-    pub step: Step,
-    pub pours: Vec<usize>,
-    /// Of a sealing, whose hours are those of its slabs; none where they are those of its pours.
-    pub slabs: Option<Vec<usize>>,
-    /// Days from the pour.
-    pub wait: Option<u32>,
-    /// How often, however few hours it takes; none where its hours alone say it.
-    pub asked: Option<Quantity>,
-}
-
-impl Visit {
-    pub(super) fn after(pour: usize, step: Step, asked: Option<Quantity>) -> Self {
-        Self {
-            step,
-            pours: vec![pour],
-            slabs: None,
-            wait: None,
-            asked,
-        }
-    }
 }
 
 /// Everything the crew may come back for.

@@ -1,6 +1,6 @@
 //! Work of one kind, wherever the job has it.
 
-use super::blocks::Step;
+use super::step::Step;
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::order::Parts;

@@ -1,8 +1,8 @@
 //! What the crew has to do: every task that may occur, with its work in each part of the job.
 
-use super::blocks::Step;
 use super::covers::{by_the_visit, covered, lifting, wetting};
 use super::placing::shared;
+use super::step::Step;
 use super::surfaces::{finishing, sealing};
 use super::task::Task;
 use super::{Work, people};

@@ -1,224 +1,18 @@
 //! From hours of work to trips, crew days and the hours that are charged.
 
-use super::blocks::{Block, Step, blocks};
+use super::blocks::blocks;
+use super::crew_day::CrewDay;
 use super::pack::{Between, Stretch, is_inspected, pack};
-use super::surfaces::{Visit, asked};
-use super::{Crew, TaskHours, Work, hours_in_a_day, people};
-use crate::input::business::{Charge, CrewPolicy, DayCount, DayRule};
-use crate::reading::At;
+use super::step::Step;
+use super::surfaces::asked;
+use super::visit::Visit;
+use super::{Crew, TaskHours, Work};
+use crate::input::business::{Charge, DayCount, DayRule};
 use crate::trade::order::List;
 use crate::trade::tally::Tally;
-use crate::trade::term::{Term, largest, number, of, sum};
-use crate::trade::working::{Name, Quantity};
-use crate::values::{Amount, Unit};
-
-/// The crew and its day, as the owner says.
-struct CrewDay {
-    people: Quantity,
-    hours: Quantity,
-    travel: Quantity,
-    /// None where the owner counts no hours for it.
-    set_up: Option<Quantity>,
-    step: Option<Quantity>,
-    /// How often it comes to work, where the owner plans it.
-    planned: Option<Quantity>,
-}
-
-impl CrewDay {
-    fn of(policy: &CrewPolicy, planned: Option<&At<Amount>>) -> Self {
-        Self {
-            planned: planned.map(|planned| Quantity::said("trips planned", planned)),
-            people: people(policy),
-            hours: hours_in_a_day(policy),
-            travel: Quantity::said("travel a person and day", &policy.travel),
-            set_up: (!policy.set_up.value.value.is_zero())
-                .then(|| Quantity::said("set-up a person and day", &policy.set_up)),
-            step: match policy.day_rule.value {
-                DayRule::ByTheHour => None,
-                DayRule::UpTo(step) => Some(Quantity::given(
-                    "round days up to",
-                    Amount::new(step, Unit::Plain),
-                    policy.day_rule.place,
-                )),
-            },
-        }
-    }
-
-    /// What is left of a day for work.
-    fn for_work(&self) -> Term {
-        let left = of(&self.hours) - &self.travel;
-        match &self.set_up {
-            Some(set_up) => left - set_up,
-            None => left,
-        }
-    }
-
-    /// How often the crew comes for so many hours.
-    fn visits(&self, worked: &Quantity) -> Term {
-        (of(worked) / (of(&self.people) * self.for_work())).whole()
-    }
-
-    /// Days on site for a stretch: a pour is one day, however long, and visits are as often as asked.
-    fn on_site(&self, name: &str, blocks: &[Block], worked: &Quantity) -> Quantity {
-        let name = format!("days on site to {name}");
-        if let [
-            Block {
-                step: Step::Place, ..
-            },
-        ] = blocks
-        {
-            let rule = "a pour is finished on its day, however long that is";
-            return Quantity::by(rule, name, Unit::Trip, number(1));
-        }
-        let asked: Vec<&Quantity> = blocks.iter().filter_map(|one| one.asked.as_ref()).collect();
-        if asked.is_empty() {
-            let rule = "hours ÷ (people × a day without travel and set-up), up to a whole one";
-            return Quantity::by(rule, name, Unit::Trip, self.visits(worked));
-        }
-        let rule = "the larger of what its hours take and what is asked for";
-        let visits = largest(vec![self.visits(worked), sum(asked)]);
-        Quantity::by(rule, name, Unit::Trip, visits)
-    }
-
-    fn stretch(&self, night: &'static str, blocks: Vec<Block>) -> Stretch {
-        let names: Vec<&str> = blocks.iter().map(|block| block.name.as_str()).collect();
-        let name = match &names[..] {
-            [most @ .., last] if !most.is_empty() => format!("{} and {last}", most.join(", ")),
-            names => names.concat(),
-        };
-        let worked = match &blocks[..] {
-            [one] => one.worked.clone(),
-            several => Quantity::by(
-                "without a night between them",
-                format!("hours to {name}"),
-                Unit::Hour,
-                sum(several.iter().map(|block| &block.worked)),
-            ),
-        };
-        let in_a_day = (of(&self.people) * self.for_work()).value();
-        let is_long = |one: &Block| one.step == Step::Place && in_a_day < one.worked.value();
-        Stretch {
-            is_long: blocks.iter().any(is_long),
-            on_site: self.on_site(&name, &blocks, &worked),
-            name,
-            blocks,
-            night,
-            worked,
-            trips: None,
-            days: None,
-        }
-    }
-
-    /// The trips of the job in one sum, and every visit after the pour; hours of those fill no day before.
-    fn all_trips(&self, before: &Quantity, returns: Option<&Quantity>) -> Quantity {
-        let (visits, rule, with_returns) = match &self.planned {
-            Some(planned) => (
-                of(planned),
-                "as you plan them",
-                "as you plan them, and every visit after the pour",
-            ),
-            None => (
-                self.visits(before),
-                "hours ÷ (people × a day without travel and set-up), up to a whole one",
-                "hours ÷ (people × a day without travel and set-up), up to a whole one, and every visit after the pour",
-            ),
-        };
-        match returns {
-            Some(returns) => Quantity::by(with_returns, "trips", Unit::Trip, visits + returns),
-            None => Quantity::by(rule, "trips", Unit::Trip, visits),
-        }
-    }
-
-    /// Visits after the pour: as often as they are asked for, and as their hours take.
-    fn coming_back(&self, asked: Option<&Quantity>, hours: Vec<&Quantity>) -> Option<Quantity> {
-        if hours.iter().all(|hours| hours.value().is_zero()) {
-            return asked.cloned();
-        }
-        let hours = Quantity::by(
-            "of all visits after the pour",
-            "hours to return",
-            Unit::Hour,
-            sum(hours),
-        );
-        let by_hours = Quantity::by(
-            "hours ÷ (people × a day without travel and set-up), up to a whole one",
-            "trips by the hours to return",
-            Unit::Trip,
-            self.visits(&hours),
-        );
-        let mut visits = vec![of(&by_hours)];
-        visits.extend(asked.map(of));
-        Some(Quantity::by(
-            "the larger of what its hours take and what finishes, sealers and rules ask for",
-            "trips to return",
-            Unit::Trip,
-            largest(visits),
-        ))
-    }
-
-    /// Trips of a stretch: of those that are planned, its part by its hours.
-    fn to_stretch(&self, one: &Stretch, before: &Quantity) -> Quantity {
-        let name = format!("trips to {}", one.name);
-        match &self.planned {
-            Some(planned) if !one.is_later() => {
-                let rule = "of the trips you plan, its part by its hours";
-                let part = of(planned) * &one.worked / before;
-                Quantity::by(rule, name, Unit::Trip, part)
-            }
-            Some(_) | None => {
-                let rule = "the crew comes on each of its days";
-                Quantity::by(rule, name, Unit::Trip, of(&one.on_site))
-            }
-        }
-    }
-
-    /// Hours of so many trips on the way, and to set up and clean up.
-    fn away(&self, trips: &Quantity) -> Term {
-        let travel = of(trips) * &self.people * &self.travel;
-        match &self.set_up {
-            Some(set_up) => travel + of(trips) * &self.people * set_up,
-            None => travel,
-        }
-    }
-
-    /// Days at the house before the last visits, of those that are charged.
-    fn at_house(&self, charged: &Quantity, crew: &Counted, days: &Quantity) -> Quantity {
-        let name = "working days";
-        let is_set = charged.overruled().or(days.overruled()).is_some();
-        let work = crew.stretches.iter().filter(|one| !one.is_later());
-        let of_work: Option<Vec<&Quantity>> = work.map(|one| one.days.as_ref()).collect();
-        if let (Some(of_work), false) = (of_work, is_set) {
-            let rule = "days of every stage before the last visits; what the customer reads";
-            return Quantity::by(rule, name, Unit::Day, sum(of_work));
-        }
-        let of_people = of(&self.people) * &self.hours;
-        let Some(returns) = &crew.returns else {
-            let rule =
-                "charged hours ÷ (people × a day), up to a whole day; what the customer reads";
-            let days = of(charged) / of_people;
-            return Quantity::by(rule, name, Unit::Day, days.whole());
-        };
-        let later = crew.stretches.iter().filter(|one| one.is_later());
-        let later = self.away(returns) + sum(later.map(|one| &one.worked));
-        let rule = "(charged hours − those of visits after the pour) ÷ (people × a day), up to a whole day; what the customer reads";
-        let days = (of(charged) - later) / of_people;
-        Quantity::by(rule, name, Unit::Day, days.whole())
-    }
-
-    fn days(&self, hours: impl Into<Term>, name: impl Into<Name>) -> Quantity {
-        let days = hours.into() / (of(&self.people) * &self.hours);
-        let days = match &self.step {
-            Some(step) => days.up_to(step),
-            None => days,
-        };
-        Quantity::by(
-            "hours ÷ (people × a day), up to the owner's step",
-            name,
-            Unit::Day,
-            days,
-        )
-    }
-}
+use crate::trade::term::{number, of, sum};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
 
 /// How often the crew comes, and for what.
 struct Counted {
@@ -320,7 +114,12 @@ pub(super) fn time(
         ("hours as computed", of(&hours))
     };
     let charged = tally.by(rule, "labor", Unit::Hour, term);
-    let at_house = tally.settle(day.at_house(&charged, &counted, &days));
+    let at_house = tally.settle(day.at_house(
+        &charged,
+        &days,
+        &counted.stretches,
+        counted.returns.as_ref(),
+    ));
     Crew {
         people: day.people,
         pours: Vec::new(),
@@ -367,19 +166,26 @@ fn by_stage(
         .iter()
         .map(|one| tally.sets.settle(day.to_stretch(one, before)))
         .collect();
-    let computed = Quantity::by(
-        "trips of every stage added up",
-        "trips",
-        Unit::Trip,
-        sum(&own),
-    );
+    let is_set = own.iter().any(|one| one.overruled().is_some());
+    let parts = stretches.iter().zip(&own);
+    let later = parts.filter(|(one, _)| one.is_later()).map(|(_, own)| own);
+    let (rule, all) = match &day.planned {
+        // Not by its parts, whose last digits are rounded.
+        Some(planned) if !is_set && !before.value().is_zero() => (
+            "as you plan them, and every visit after the pour",
+            of(planned) + sum(later),
+        ),
+        Some(_) | None => ("trips of every stage added up", sum(&own)),
+    };
+    let computed = Quantity::by(rule, "trips", Unit::Trip, all);
     let trips = tally.settle(computed);
     for (one, own) in stretches.iter_mut().zip(own) {
         let its = match trips.overruled() {
             Some(computed) if !computed.value().is_zero() => {
                 let rule = "of the trips you set, its part by those computed";
-                let part = of(&own) * &trips / computed;
-                Quantity::by(rule, own.named(), Unit::Trip, part)
+                let part = of(&own) * &trips / number(computed.value());
+                let name = format!("{}, of those you set", own.name());
+                Quantity::by(rule, name, Unit::Trip, part)
             }
             Some(_) | None => own,
         };
@@ -392,7 +198,7 @@ fn by_stage(
     let later: Vec<&Quantity> = later.filter_map(|one| one.trips.as_ref()).collect();
     let returns = (!later.is_empty()).then(|| {
         let rule = "trips after the pour added up";
-        Quantity::by(rule, "trips to return", Unit::Trip, sum(later))
+        Quantity::by(rule, "trips after the pour", Unit::Trip, sum(later))
     });
     Counted {
         trips,

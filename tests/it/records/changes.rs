@@ -51,9 +51,15 @@ fn a_change_is_priced_by_the_book_of_its_day() {
     // From July 1 a yard is 170.00.
     let later = format!("change: A landing\npriced: 2026-07-01\nadd: {SLAB}\n");
     case("change-later", &later, "1534.50", "92.07", "1626.57");
-    // A day more brings 2 people x half an hour of travel: 1 hour, 50.00 x 1.32.
+    // A day more brings 2 people x half an hour of travel, once and not for each stage: 1 hour, 50.00 x 1.32.
     let longer = format!("change: A landing\ndays: 1\nadd: {SLAB}\n");
     case("change-longer", &longer, "1564.20", "93.85", "1658.05");
+    let two = format!("change: A landing\ndays: 2\nadd: {SLAB}\n");
+    case("change-two-days", &two, "1630.20", "97.81", "1728.01");
+    // What the work says of its own trips counts.
+    let thrice = SLAB.replacen('{', "{trips: 3, ", 1);
+    let thrice = format!("change: A landing\ndays: 1\nadd: {thrice}\n");
+    case("change-thrice", &thrice, "1696.20", "101.77", "1797.97");
     // It comes with the main load: 62.50 x 1.32 less.
     let with = format!("change: A landing\nsame truck: yes\nadd: {SLAB}\n");
     case("change-with", &with, "1415.70", "84.94", "1500.64");

@@ -1,0 +1,229 @@
+//! The crew and its day: how often it comes for so many hours, and how many days those are.
+
+use super::blocks::Block;
+use super::pack::Stretch;
+use super::step::Step;
+use super::{hours_in_a_day, people};
+use crate::input::business::{CrewPolicy, DayRule};
+use crate::reading::At;
+use crate::trade::term::{Term, largest, number, of, sum};
+use crate::trade::working::{Name, Quantity};
+use crate::values::{Amount, Unit};
+
+/// The crew and its day, as the owner says.
+pub(super) struct CrewDay {
+    pub people: Quantity,
+    pub hours: Quantity,
+    pub travel: Quantity,
+    /// None where the owner counts no hours for it.
+    pub set_up: Option<Quantity>,
+    step: Option<Quantity>,
+    /// How often it comes to work, where the owner plans it.
+    pub planned: Option<Quantity>,
+}
+
+impl CrewDay {
+    pub(super) fn of(policy: &CrewPolicy, planned: Option<&At<Amount>>) -> Self {
+        Self {
+            planned: planned.map(|planned| Quantity::said("trips planned", planned)),
+            people: people(policy),
+            hours: hours_in_a_day(policy),
+            travel: Quantity::said("travel a person and day", &policy.travel),
+            set_up: (!policy.set_up.value.value.is_zero())
+                .then(|| Quantity::said("set-up a person and day", &policy.set_up)),
+            step: match policy.day_rule.value {
+                DayRule::ByTheHour => None,
+                DayRule::UpTo(step) => Some(Quantity::given(
+                    "round days up to",
+                    Amount::new(step, Unit::Plain),
+                    policy.day_rule.place,
+                )),
+            },
+        }
+    }
+
+    /// What is left of a day for work.
+    pub(super) fn for_work(&self) -> Term {
+        let left = of(&self.hours) - &self.travel;
+        match &self.set_up {
+            Some(set_up) => left - set_up,
+            None => left,
+        }
+    }
+
+    /// How often the crew comes for so many hours.
+    fn visits(&self, worked: &Quantity) -> Term {
+        (of(worked) / (of(&self.people) * self.for_work())).whole()
+    }
+
+    /// Days on site for a stretch: a pour is one day, however long, and visits are as often as asked.
+    fn on_site(&self, name: &str, blocks: &[Block], worked: &Quantity) -> Quantity {
+        let name = format!("days on site to {name}");
+        if let [
+            Block {
+                step: Step::Place, ..
+            },
+        ] = blocks
+        {
+            let rule = "a pour is finished on its day, however long that is";
+            return Quantity::by(rule, name, Unit::Trip, number(1));
+        }
+        let asked: Vec<&Quantity> = blocks.iter().filter_map(|one| one.asked.as_ref()).collect();
+        if asked.is_empty() {
+            let rule = "hours ÷ (people × a day without travel and set-up), up to a whole one";
+            return Quantity::by(rule, name, Unit::Trip, self.visits(worked));
+        }
+        let rule = "the larger of what its hours take and what is asked for";
+        let visits = largest(vec![self.visits(worked), sum(asked)]);
+        Quantity::by(rule, name, Unit::Trip, visits)
+    }
+
+    pub(super) fn stretch(&self, night: &'static str, blocks: Vec<Block>) -> Stretch {
+        let names: Vec<&str> = blocks.iter().map(|block| block.name.as_str()).collect();
+        let name = match &names[..] {
+            [most @ .., last] if !most.is_empty() => format!("{} and {last}", most.join(", ")),
+            names => names.concat(),
+        };
+        let worked = match &blocks[..] {
+            [one] => one.worked.clone(),
+            several => Quantity::by(
+                "without a night between them",
+                format!("hours to {name}"),
+                Unit::Hour,
+                sum(several.iter().map(|block| &block.worked)),
+            ),
+        };
+        let in_a_day = (of(&self.people) * self.for_work()).value();
+        let is_long = |one: &Block| one.step == Step::Place && in_a_day < one.worked.value();
+        Stretch {
+            is_long: blocks.iter().any(is_long),
+            on_site: self.on_site(&name, &blocks, &worked),
+            name,
+            blocks,
+            night,
+            worked,
+            trips: None,
+            days: None,
+        }
+    }
+
+    /// The trips of the job in one sum, and every visit after the pour; hours of those fill no day before.
+    pub(super) fn all_trips(&self, before: &Quantity, returns: Option<&Quantity>) -> Quantity {
+        let (visits, rule, with_returns) = match &self.planned {
+            Some(planned) => (
+                of(planned),
+                "as you plan them",
+                "as you plan them, and every visit after the pour",
+            ),
+            None => (
+                self.visits(before),
+                "hours ÷ (people × a day without travel and set-up), up to a whole one",
+                "hours ÷ (people × a day without travel and set-up), up to a whole one, and every visit after the pour",
+            ),
+        };
+        match returns {
+            Some(returns) => Quantity::by(with_returns, "trips", Unit::Trip, visits + returns),
+            None => Quantity::by(rule, "trips", Unit::Trip, visits),
+        }
+    }
+
+    /// Visits after the pour: as often as they are asked for, and as their hours take.
+    pub(super) fn coming_back(
+        &self,
+        asked: Option<&Quantity>,
+        hours: Vec<&Quantity>,
+    ) -> Option<Quantity> {
+        if hours.iter().all(|hours| hours.value().is_zero()) {
+            return asked.cloned();
+        }
+        let hours = Quantity::by(
+            "of all visits after the pour",
+            "hours after the pour",
+            Unit::Hour,
+            sum(hours),
+        );
+        let by_hours = Quantity::by(
+            "hours ÷ (people × a day without travel and set-up), up to a whole one",
+            "trips by the hours after the pour",
+            Unit::Trip,
+            self.visits(&hours),
+        );
+        let mut visits = vec![of(&by_hours)];
+        visits.extend(asked.map(of));
+        Some(Quantity::by(
+            "the larger of what its hours take and what finishes, sealers and rules ask for",
+            "trips to return",
+            Unit::Trip,
+            largest(visits),
+        ))
+    }
+
+    /// Trips of a stretch: of those that are planned, its part by its hours.
+    pub(super) fn to_stretch(&self, one: &Stretch, before: &Quantity) -> Quantity {
+        let name = format!("trips to {}", one.name);
+        match &self.planned {
+            Some(planned) if !one.is_later() => {
+                let rule = "of the trips you plan, its part by its hours";
+                let part = of(planned) * &one.worked / before;
+                Quantity::by(rule, name, Unit::Trip, part)
+            }
+            Some(_) | None => {
+                let rule = "the crew comes on each of its days";
+                Quantity::by(rule, name, Unit::Trip, of(&one.on_site))
+            }
+        }
+    }
+
+    /// Hours of so many trips on the way, and to set up and clean up.
+    pub(super) fn away(&self, trips: &Quantity) -> Term {
+        let travel = of(trips) * &self.people * &self.travel;
+        match &self.set_up {
+            Some(set_up) => travel + of(trips) * &self.people * set_up,
+            None => travel,
+        }
+    }
+
+    /// Days at the house before the last visits, of those that are charged.
+    pub(super) fn at_house(
+        &self,
+        charged: &Quantity,
+        days: &Quantity,
+        stretches: &[Stretch],
+        returns: Option<&Quantity>,
+    ) -> Quantity {
+        let name = "working days";
+        let is_set = charged.overruled().or(days.overruled()).is_some();
+        let work = stretches.iter().filter(|one| !one.is_later());
+        let of_work: Option<Vec<&Quantity>> = work.map(|one| one.days.as_ref()).collect();
+        if let (Some(of_work), false) = (of_work, is_set) {
+            let rule = "days of every stage before the last visits; what the customer reads";
+            return Quantity::by(rule, name, Unit::Day, sum(of_work));
+        }
+        let of_people = of(&self.people) * &self.hours;
+        let Some(returns) = returns else {
+            let rule =
+                "charged hours ÷ (people × a day), up to a whole day; what the customer reads";
+            let days = of(charged) / of_people;
+            return Quantity::by(rule, name, Unit::Day, days.whole());
+        };
+        let later = stretches.iter().filter(|one| one.is_later());
+        let later = self.away(returns) + sum(later.map(|one| &one.worked));
+        let rule = "(charged hours − those of visits after the pour) ÷ (people × a day), up to a whole day; what the customer reads";
+        let days = (of(charged) - later) / of_people;
+        Quantity::by(rule, name, Unit::Day, days.whole())
+    }
+
+    pub(super) fn days(&self, hours: impl Into<Term>, name: impl Into<Name>) -> Quantity {
+        let days = hours.into() / (of(&self.people) * &self.hours);
+        let days = match &self.step {
+            Some(step) => days.up_to(step),
+            None => days,
+        };
+        Quantity::by(
+            "hours ÷ (people × a day), up to the owner's step",
+            name,
+            Unit::Day,
+            days,
+        )
+    }
+}
