@@ -246,12 +246,18 @@ fn a_pad_stands_free() {
 fn a_chute_reaches_eighteen_feet() {
     let chute =
         |far: &str| Files::new().job(EXPOSURE, &format!("access: {{by: chute, distance: {far}}}"));
-    chute("18 ft").silent("chute-reach");
-    chute("18 ft 1 in").says(
-        "chute-reach",
-        "farther than a chute reaches",
-        "by: wheelbarrow",
+    chute("18 ft").silent("chute-too-short");
+    let far = chute("18 ft 1 in");
+    let at = far.says(
+        "chute-too-short",
+        "`18 ft 1 in` from the truck, and a chute reaches about `18 ft`",
+        "`by: wheelbarrow`",
     );
+    assert_eq!(at, "18 ft 1 in");
+    // No wheelbarrow comes through, and nobody has a pump: it is told all the same.
+    far.job("access: {", "access: {gate: 20 in, ")
+        .book("  pump: concrete pump\n", "")
+        .says("chute-too-short", "a chute reaches", "no other way");
 }
 
 #[test]
