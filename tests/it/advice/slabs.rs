@@ -162,16 +162,29 @@ fn cars_stand_on_four_inches() {
     thick("driveway", "3 7/8 in").says("thin-slab", "under cars", "no source");
     thick("patio", "3 1/2 in").silent("thin-slab");
     thick("patio", "3 7/16 in").says("thin-slab", "under people", "3 1/2 in or thicker");
-    thick("patio", "3 in").says("thin-slab", "under people", "IBC 1910.1");
+    // Nothing is lighter than people.
+    thick("patio", "3 in").says(
+        "thin-slab",
+        "under people",
+        "or thicker; source: IBC 1910.1",
+    );
     // A patio that cars cross is no patio to its concrete.
     let cars =
         |thickness: &str| thick("patio", thickness).job(SIZE, "carries: cars, size: 24 ft x 16 ft");
-    cars("3 7/8 in").says("thin-slab", "under cars", "4 in or thicker");
+    cars("3 7/8 in").says(
+        "thin-slab",
+        "under cars",
+        "4 in or thicker, or write `carries: people`",
+    );
     cars("4 in").silent("thin-slab");
     let trucks = |thickness: &str| {
         thick("driveway", thickness).job(SIZE, "called: RV parking, size: 24 ft x 16 ft")
     };
-    trucks("5 7/8 in").says("thin-slab", "under trucks", "6 in or thicker");
+    trucks("5 7/8 in").says(
+        "thin-slab",
+        "under trucks",
+        "6 in or thicker, or write `carries: cars`",
+    );
     trucks("6 in").silent("thin-slab");
 }
 
