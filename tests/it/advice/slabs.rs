@@ -239,6 +239,15 @@ fn what_is_said_of_several_slabs_is_said_once() {
         "`patio` is `3 in` thick, under people; look at `east` and `west` for the same",
         "",
     );
+    // Joints too: two walks of 12 ft by 6 ft with panels of 6 ft.
+    let walks = "patio: {size: 24 ft x 16 ft, edges: {north: house}}\n  east: {kind: walk, size: 12 ft x 6 ft, joints: 6 ft}\n  west: {kind: walk, size: 6 ft x 12 ft, joints: 6 ft}";
+    Files::new()
+        .job("patio: {size: 24 ft x 16 ft, edges: {north: house}}", walks)
+        .says(
+            "joints-far-apart",
+            "panels of `east` are up to `6 ft` long; `5 ft` is the most for a slab `4 in` thick; so with `west`",
+            "write `joints: 5 ft` or less",
+        );
     // In the very same words it is the very same.
     three.job("thickness: 2 in", "thickness: 3 in").says(
         "thin-slab",
