@@ -2,13 +2,12 @@
 
 use super::{Case, DECIDES};
 use crate::input::book::Finish;
-use crate::input::job::{Exposure, Slab};
 use crate::reading::Problem;
 use crate::tables::air::{SOURCE, air};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let answers = case.takeoff.slabs.iter().filter_map(|slab| {
-        if !freezes(case, slab) {
+        if !case.freezes(slab) {
             return None;
         }
         let mix = case.mix(slab)?;
@@ -34,9 +33,4 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         })
     });
     answers.collect()
-}
-
-/// Whether frost reaches the slab.
-pub(super) fn freezes(case: Case<'_>, slab: &Slab) -> bool {
-    case.exposure() != Exposure::Mild && !slab.is_inside()
 }

@@ -39,7 +39,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             .at(place)
             .also(chairs, "the nearest chair of the book")
             .help(format!(
-                "take chairs of {from} to {to} into the book, with their `height`: the steel lies between the middle and {} below the top ({COVER}), and {} off is nothing ({OFF}); or set it on blocks; {DECIDES}",
+                "take chairs of {from} to {to} into the book, with their `height`: the steel lies between the middle and {} below the top ({COVER}), and {} off is allowed ({OFF}); or set it on blocks; {DECIDES}",
                 cover::top_cover(thin),
                 cover::CHAIR_TOLERANCE,
             ))

@@ -1,6 +1,6 @@
 //! Is a surface closed by a steel trowel over concrete with much air?
 
-use super::{Case, DECIDES, air};
+use super::{Case, DECIDES};
 use crate::input::book::Finish;
 use crate::input::job::Carries;
 use crate::reading::Problem;
@@ -25,7 +25,7 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
                 "`{}` of `{}` has `{}` air under the finish `{name}`; a hard-troweled surface may blister and peel over {MOST_UNDER_TROWEL}",
                 slab.mix.value, slab.key, mix.air.value
             );
-            let way_out = if air::freezes(case, slab) {
+            let way_out = if case.freezes(slab) {
                 "here the air matters: keep it, and write a finish by float or broom; where a roof and walls keep the slab dry write `inside: yes`"
             } else if slab.carries() == Carries::People {
                 "here it does not freeze wet: order it without added air"

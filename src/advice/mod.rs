@@ -121,6 +121,11 @@ impl<'a> Case<'a> {
         season::exposure(self.takeoff, &self.business.cure)
     }
 
+    /// Whether frost reaches the slab.
+    fn freezes(self, slab: &Slab) -> bool {
+        self.exposure() != Exposure::Mild && !slab.is_inside()
+    }
+
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {
         self.book.rules.mixes.get(&slab.mix.value)
     }

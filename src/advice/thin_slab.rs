@@ -20,9 +20,12 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             thickness.value.thin,
             carries.name()
         );
-        let help = format!(
-            "make it {least} or thicker, or write `carries: people` where nothing heavier goes over it; source: {source}; {DECIDES}"
-        );
+        let lighter = match carries {
+            Carries::People => "",
+            Carries::Cars => ", or write `carries: people` where no car goes over it",
+            Carries::Trucks => ", or write `carries: cars` where nothing heavier goes over it",
+        };
+        let help = format!("make it {least} or thicker{lighter}; source: {source}; {DECIDES}");
         let problem = Problem::new("thin-slab", message);
         Some(problem.at(thickness.place).help(help))
     });

@@ -1,9 +1,8 @@
 //! The values a slab and its kind can both give; what a slab leaves out, its kind supplies.
 
 use crate::input::book::Curing;
-use crate::input::job::Carries;
 use crate::input::phrases::{
-    BarsPhrase, BasePhrase, BorderPhrase, CornerBarsPhrase, DowelsPhrase, Falls, Sawn,
+    BarsPhrase, BasePhrase, BorderPhrase, Carries, CornerBarsPhrase, DowelsPhrase, Falls, Sawn,
     SteelAtJoints, Thickness,
 };
 use crate::input::sections::Thickened;

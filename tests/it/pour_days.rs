@@ -274,7 +274,7 @@ fn nine_hundred_square_feet_stamped_by_three_people_are_told() {
     );
     let (message, lines) = says("pour-too-long", &job, BUSINESS, RIVER_ROAD);
     assert!(
-        message.contains("person hours once the concrete comes, 3 people: 27"),
+        message.contains("person hours once the concrete comes, which take 3 people 27"),
         "{message}"
     );
     assert!(message.contains("a truck stands"), "{message}");

@@ -63,7 +63,7 @@ fn said(case: Case<'_>, day: &PourDay, fault: Fault) -> String {
             let temperature = case.takeoff.temperature_of(day.pour);
             let temperature = temperature.unwrap_or(&policy.temperature).value.number();
             format!(
-                "{} person hours once the concrete comes, {} people: {} h; placing takes {} h and finishing {} h, and it sets in about {} h at {temperature} °F; a day may have {} h",
+                "{} person hours once the concrete comes, which take {} people {} h; placing takes {} h and finishing {} h, and it sets in about {} h at {temperature} °F; a day may have {} h",
                 short(&day.work),
                 crew.people.amount().number(),
                 short(&day.day),

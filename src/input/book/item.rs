@@ -2,9 +2,9 @@
 
 use rust_decimal::Decimal;
 
-use super::also::Stage;
 use super::class::Class;
 use super::group::CostGroup;
+use super::stage::Stage;
 use crate::input::checks::{length_above_zero, written};
 use crate::input::phrases::Ratio;
 use crate::reading::keys::keys;

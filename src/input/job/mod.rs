@@ -32,7 +32,7 @@ pub use dowels::Dowels;
 pub use edge::{EdgePart, Meets};
 pub use levels::Levels;
 pub use permit::Permit;
-pub use purpose::{Carries, has_word};
+pub use purpose::has_word;
 pub use removal::{Breaking, Removal, RemovalMaterial};
 pub use resolve::{looked_up, resolve};
 pub use sections::{Base, Sections, Steps};
@@ -43,4 +43,4 @@ pub use written::{
     read_work,
 };
 
-pub use super::phrases::{EdgeKind, Pin};
+pub use super::phrases::{Carries, EdgeKind, Pin};

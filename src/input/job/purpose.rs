@@ -1,16 +1,7 @@
 //! What a slab is for: what goes over it, and whether a building keeps weather off it.
 
 use super::{EdgeKind, Slab};
-use crate::reading::words;
-
-words! {
-    /// The heaviest thing that goes over a slab.
-    pub enum Carries("unknown-word", "a slab does not carry `{}`", choose) {
-        People "people";
-        Cars "cars";
-        Trucks "trucks" "(heavier than a car)";
-    }
-}
+use crate::input::phrases::Carries;
 
 /// Kinds that cars stand or drive on; common practice, no source.
 const CARS: [&str; 5] = ["driveway", "apron", "carport", "parking", "garage"];

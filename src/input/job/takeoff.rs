@@ -7,7 +7,7 @@ use std::sync::Arc;
 use super::written::{Customer, Extra, JobHead};
 use super::{Access, Bars, Choice, Dowels, EdgePart, OptionGroup};
 use crate::geometry::{Outline, Point};
-use crate::input::phrases::{FallTo, Sawn, SizePhrase, SteelAtJoints, Thickness};
+use crate::input::phrases::{Carries, FallTo, Sawn, SizePhrase, SteelAtJoints, Thickness};
 use crate::reading::{At, Place};
 use crate::values::{Amount, Day, Length, Percent};
 
@@ -145,7 +145,7 @@ pub struct Slab {
     pub boxes: Vec<super::SetBox>,
     pub around: super::Around,
     /// Where it is said; `Slab::carries` and `Slab::is_inside` answer in any case.
-    pub carries: Option<At<super::Carries>>,
+    pub carries: Option<At<Carries>>,
     pub inside: Option<At<bool>>,
     /// Nobody said where it lies.
     pub stands_alone: bool,

@@ -158,12 +158,11 @@ pub fn steps(
         && thick <= steps.rise.value
     {
         let message = format!(
-            "steps `{thick}` thick hang together nowhere: each riser is `{}`",
+            "steps `{thick}` thick do not hold together: each riser is `{}`",
             steps.rise.value
         );
         let problem = Problem::new("bad-steps", message).at(bottom.place);
-        let help =
-            "below a tread goes the riser under it and what holds both steps, 4 in more or so";
+        let help = "measure from a tread straight down to the ground: the riser, and 4 in or so that hold one step to the next";
         return Err(problems.push(problem.help(help)));
     }
     Ok(Some(steps))

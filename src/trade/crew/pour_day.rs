@@ -252,7 +252,7 @@ fn setting(
         Working::plan(
             "half for every 20 °F over 70, twice for every 20 below, straight between",
             vec![at],
-            "setting time halves for 20 °F more and doubles for 20 less; a rule of thumb",
+            "a rule of thumb, of a trade association (nfba.org, October 2020, as an excerpt)",
         ),
     );
     let mixes = orders

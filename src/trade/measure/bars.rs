@@ -6,7 +6,7 @@ use rust_decimal::Decimal;
 
 use super::Measuring;
 use super::lap::{self, Lap};
-use super::rows::Lines;
+use super::rows::{Lines, SHORTEST};
 use crate::input::book::BarStock;
 use crate::input::job::{Layer, Slab};
 use crate::input::phrases::SteelAtJoints;
@@ -17,9 +17,6 @@ use crate::trade::tally::Tally;
 use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::{Quantity, Working};
 use crate::values::{Amount, Length, Unit};
-
-/// Shorter pieces are left out.
-pub(super) const SHORTEST: Length = Length::inches_whole(6);
 
 /// Bars of one size in one slab.
 #[derive(Clone, Debug)]

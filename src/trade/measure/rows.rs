@@ -1,12 +1,14 @@
 //! Where bars lie: row by row across the slab, clipped to its outline, and ended at joints where they are cut.
 
-use super::bars::SHORTEST;
 use crate::geometry::joints::Line;
 use crate::geometry::{Point, Side};
 use crate::input::business::OrderPolicy;
 use crate::input::job::{Layer, Slab};
 use crate::input::phrases::SteelAtJoints;
 use crate::values::Length;
+
+/// Shorter pieces are left out.
+pub(super) const SHORTEST: Length = Length::inches_whole(6);
 
 /// Where bars lie across a width: spacing is a maximum, so one more than the
 /// gaps that fit, evenly spread between the covers.

@@ -89,19 +89,19 @@ pub(super) fn measure(
     let thick = steps.thick();
     let thick = thick
         .as_ref()
-        .map(|thick| Quantity::feet("thickness of steps", thick));
+        .map(|thick| Quantity::inches("thickness of steps", thick));
     let side_face = tread.as_ref().map(|tread| match &thick {
         Some(thick) => tally.between(
-            "both sides × treads × tread × thickness below each",
+            "both sides × treads × tread × thickness below each ÷ 12",
             "face of step sides",
             Unit::SquareFoot,
-            number(2) * treads() * tread * thick,
+            number(2) * treads() * tread * thick / number(12),
         ),
         None => tally.between(
-            "both sides × tread × rise × (1 + 2 + … to the risers less one)",
+            "both sides × tread × rise × (1 + 2 + … to the risers less one) ÷ 12",
             "face of step sides",
             Unit::SquareFoot,
-            of(tread) * &rise * &risers * treads(),
+            of(tread) * &Quantity::inches("rise", &steps.rise) * &risers * treads() / number(12),
         ),
     });
     let face = tally.by(

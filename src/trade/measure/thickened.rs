@@ -4,6 +4,7 @@ use rust_decimal::Decimal;
 
 use super::bars::{self, BarQuantities, Run};
 use super::lap;
+use super::rows::SHORTEST;
 use super::strips::Turns;
 use super::{Measuring, edges};
 use crate::geometry::Compass;
@@ -167,7 +168,7 @@ pub(super) fn bars(
     };
     let runs: Vec<(Length, u32)> = edge.sides.iter().map(|side| (run(side), 1)).collect();
     let found = bars::along(slab, wanted, &runs, with)?;
-    let long = edge.sides.iter().filter(|side| bars::SHORTEST <= run(side));
+    let long = edge.sides.iter().filter(|side| SHORTEST <= run(side));
     let long: Vec<&Quantity> = long.map(|(_, length)| length).collect();
     let each = Quantity::given(
         "bars along the edge",

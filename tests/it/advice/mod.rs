@@ -63,6 +63,15 @@ impl Files {
         }
     }
 
+    /// With these normals of months in place of the business's own; none where nothing is said.
+    #[track_caller]
+    fn normals(self, said: &str) -> Self {
+        let from = self.business.find("  normals:").expect("normals");
+        let (own, _) = self.business[from..].split_once("  walk:").expect("an end");
+        let own = own.to_owned();
+        self.business(&own, said)
+    }
+
     #[track_caller]
     fn book(self, old: &str, new: &str) -> Self {
         Self {

@@ -294,6 +294,7 @@ fn a_pour_before_its_quote_is_a_slip_of_the_year() {
 fn a_pour_in_the_cold_wants_blankets() {
     let winter = |pour: &str| {
         Files::new()
+            .normals("")
             .book(
                 "  pump prime: 1/4 cu yd",
                 "  pump prime: 1/4 cu yd\n  winter: {item: delivery, during: 12-01 to 03-15}",
@@ -317,8 +318,8 @@ fn a_pour_in_the_cold_wants_blankets() {
         .silent("cold-pour");
     // A month's own normals go before the plant's winter.
     let normal = |nights: &str| {
-        let normals = format!("cure:\n  normals: {{december: {nights} to 60 F}}\n");
-        winter("pour: 2026-12-01").business("cure:\n", &normals)
+        let december = format!("  normals: {{december: {nights} to 60 F}}\n");
+        winter("pour: 2026-12-01").business("cure:\n", &format!("cure:\n{december}"))
     };
     normal("40").silent("cold-pour");
     normal("39").says("cold-pour", "`39 °F`", "ACI 306R-16");
@@ -335,10 +336,7 @@ fn a_pour_in_the_cold_wants_blankets() {
 
 #[test]
 fn a_pour_in_the_heat_wants_care() {
-    let may = |days: &str| {
-        let normals = format!("cure:\n  normals: {{may: 60 to {days} F}}\n");
-        Files::new().business("cure:\n", &normals)
-    };
+    let may = |days: &str| Files::new().normals(&format!("  normals: {{may: 60 to {days} F}}\n"));
     may("85").silent("hot-pour");
     may("86").says("hot-pour", "days are `86 °F` on `2026-05-01`", "over 95 °F");
     Files::new().silent("hot-pour");

@@ -162,16 +162,29 @@ fn cars_stand_on_four_inches() {
     thick("driveway", "3 7/8 in").says("thin-slab", "under cars", "no source");
     thick("patio", "3 1/2 in").silent("thin-slab");
     thick("patio", "3 7/16 in").says("thin-slab", "under people", "3 1/2 in or thicker");
-    thick("patio", "3 in").says("thin-slab", "under people", "IBC 1910.1");
+    // Nothing is lighter than people.
+    thick("patio", "3 in").says(
+        "thin-slab",
+        "under people",
+        "or thicker; source: IBC 1910.1",
+    );
     // A patio that cars cross is no patio to its concrete.
     let cars =
         |thickness: &str| thick("patio", thickness).job(SIZE, "carries: cars, size: 24 ft x 16 ft");
-    cars("3 7/8 in").says("thin-slab", "under cars", "4 in or thicker");
+    cars("3 7/8 in").says(
+        "thin-slab",
+        "under cars",
+        "4 in or thicker, or write `carries: people`",
+    );
     cars("4 in").silent("thin-slab");
     let trucks = |thickness: &str| {
         thick("driveway", thickness).job(SIZE, "called: RV parking, size: 24 ft x 16 ft")
     };
-    trucks("5 7/8 in").says("thin-slab", "under trucks", "6 in or thicker");
+    trucks("5 7/8 in").says(
+        "thin-slab",
+        "under trucks",
+        "6 in or thicker, or write `carries: cars`",
+    );
     trucks("6 in").silent("thin-slab");
 }
 
@@ -226,6 +239,15 @@ fn what_is_said_of_several_slabs_is_said_once() {
         "`patio` is `3 in` thick, under people; look at `east` and `west` for the same",
         "",
     );
+    // Joints too: two walks of 12 ft by 6 ft with panels of 6 ft.
+    let walks = "patio: {size: 24 ft x 16 ft, edges: {north: house}}\n  east: {kind: walk, size: 12 ft x 6 ft, joints: 6 ft}\n  west: {kind: walk, size: 6 ft x 12 ft, joints: 6 ft}";
+    Files::new()
+        .job("patio: {size: 24 ft x 16 ft, edges: {north: house}}", walks)
+        .says(
+            "joints-far-apart",
+            "panels of `east` are up to `6 ft` long; `5 ft` is the most for a slab `4 in` thick; so with `west`",
+            "write `joints: 5 ft` or less",
+        );
     // In the very same words it is the very same.
     three.job("thickness: 2 in", "thickness: 3 in").says(
         "thin-slab",
@@ -246,12 +268,18 @@ fn a_pad_stands_free() {
 fn a_chute_reaches_eighteen_feet() {
     let chute =
         |far: &str| Files::new().job(EXPOSURE, &format!("access: {{by: chute, distance: {far}}}"));
-    chute("18 ft").silent("chute-reach");
-    chute("18 ft 1 in").says(
-        "chute-reach",
-        "farther than a chute reaches",
-        "by: wheelbarrow",
+    chute("18 ft").silent("chute-too-short");
+    let far = chute("18 ft 1 in");
+    let at = far.says(
+        "chute-too-short",
+        "`18 ft 1 in` from the truck, and a chute reaches about `18 ft`",
+        "`by: wheelbarrow`",
     );
+    assert_eq!(at, "18 ft 1 in");
+    // No wheelbarrow comes through, and nobody has a pump: it is told all the same.
+    far.job("access: {", "access: {gate: 20 in, ")
+        .book("  pump: concrete pump\n", "")
+        .says("chute-too-short", "a chute reaches", "no other way");
 }
 
 #[test]

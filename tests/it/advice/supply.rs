@@ -33,12 +33,19 @@ fn the_plant_may_be_closed_on_a_sunday_or_a_holiday() {
 #[test]
 fn a_pour_that_leaves_no_days_for_the_work_before_it_is_told() {
     let on = |day: &str| Files::new().job("2026-05-01", day);
-    on("2026-04-03").says(
+    let told =
+        |files: Files| files.says("days-too-few", "begins to remove, form", "take a later day");
+    // 24.3 hours to dig and form and 11.8 to pour, by three people of 7¼ hours a day: two days.
+    assert_eq!(told(on("2026-04-02")), "2026-04-02");
+    on("2026-04-03").silent("days-too-few");
+    // Forms that are inspected stand for a night, and the pour has a third day.
+    let inspected = |day: &str| on(day).job(EXPOSURE, "exposure: frost\npermit: customer");
+    inspected("2026-04-03").says(
         "days-too-few",
-        "the quote is of 2026-04-01",
+        "begins to remove and form on 2026-04-01, and the quote is of 2026-04-01",
         "take a later day",
     );
-    on("2026-04-10").silent("days-too-few");
+    inspected("2026-04-06").silent("days-too-few");
     // Before the quote it is told as that.
     on("2026-03-20").silent("days-too-few");
 }

@@ -9,8 +9,9 @@ pub use order::{in_order, is_late};
 pub use quantities::{Known, all_known, known};
 
 use super::item::ItemKey;
+use super::stage::Stage;
 use crate::input::phrases::{Begun, Effort, Method, Much};
-use crate::reading::keys::{keys, placeless};
+use crate::reading::keys::keys;
 use crate::reading::{At, Fields, Place, Problem, Problems, Read, words};
 use crate::values::{Amount, Length};
 
@@ -71,24 +72,6 @@ words! {
         Box "box";
     }
 }
-
-words! {
-    /// What is done on one visit, in the order of the work.
-    pub enum Stage("unknown-word", "`{}` is no stage of the work", choose) {
-        /// Saw, break out, dig.
-        Remove "remove";
-        /// Base, forms, steel and what is set into the forms.
-        Form "form";
-        /// Place and finish.
-        Place "place";
-        /// Cure, strip, clean.
-        Strip "strip";
-        /// Back later, to saw, wash or seal.
-        Return "return";
-    }
-}
-
-placeless! { Stage }
 
 /// A rule goes by one thing, and something follows from it.
 fn one_of_each(also: Also, _: &Fields<'_>, problems: &mut Problems) -> Read<Also> {

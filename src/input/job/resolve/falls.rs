@@ -56,7 +56,7 @@ pub(super) fn levels(
     let mut corners: Vec<CornerLevel> = Vec::new();
     for (name, level) in &written.levels {
         let Some(at) = corner(&name.value, outline) else {
-            let message = format!("`{key}` has no one corner `{}`", name.value);
+            let message = format!("`{}` is no single corner of `{key}`", name.value);
             let problem = Problem::new("bad-level", message).at(name.place);
             let many = outline.sides().iter().map(|side| side.leg + 1).max();
             return Err(problems.push(problem.help(format!(

@@ -148,12 +148,14 @@ fn a_known_site_is_drawn_and_told() {
             .iter()
             .any(|w| w.text == "feet\u{a0}(1\u{a0}in\u{a0}=\u{a0}8\u{a0}ft)")
     );
+    // Cuts by hand: 8 and 16 ft from the west, the first down to the inside corner; 6 ft from the house all
+    // across, and half way from there to the bow, whose lowest point lies 21 ft 6 in off: 7 ft 9 in each.
     assert_eq!(
         drawing.alternative,
         "Plan, north at the top, 1 in = 8 ft. \
          Patio: 24 ft by 20 ft; 432 sq ft; on the south side bowed by 18 in; \
          against the house on the north side; soft joint strip on the west side; \
-         4 joints, panels of 8 × 6 ft, 8 × 8 ft; water runs south, ¼ in per ft. \
+         4 joints, panels of 8 × 7.8 ft, 8.2 × 7.8 ft, 8 × 6 ft; water runs south, ¼ in per ft. \
          Walk: 22 ft by 4 ft; 88 sq ft; 4 joints, panels of 4.4 × 4 ft; water runs south, ¼ in per ft. \
          Step: 6 ft by 3 ft; 6 × 3 ft."
     );
