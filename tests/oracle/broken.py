@@ -130,6 +130,7 @@ RULES = {
     "a pour begins on any day": instead(days, "pour_fits", lambda _: lambda *_: True),
     "no pour shares the day of its forms": instead(days, "pour_fits", lambda _: lambda *_: False),
     "concrete hardens in an hour": instead(days, "hardens", lambda _: lambda _: False),
+    "a long pour goes up to the step": instead(labor, "is_long_pour", lambda _: lambda *_: False),
     "no inspector looks at forms": instead(days.Days, "is_inspected", lambda _: lambda _: False),
     "a long pour is two visits": instead(
         labor, "days_on_site", lambda was: lambda group, day: was([*group, {**group[0], "hours": D(0), "often": D(0)}], day)

@@ -63,7 +63,7 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
         .collect();
     let parts: Option<Vec<(Decimal, String)>> = work
         .iter()
-        .map(|one| Some((shown(one.days.as_ref()?.value()), done(of, one))))
+        .map(|one| Some((shown(one.days_at_house()?.value()), done(of, one))))
         .collect();
     let is_set = crew.charged.overruled().or(crew.days.overruled()).is_some();
     let parts = parts.filter(|parts| !is_set && !parts.is_empty());
@@ -154,12 +154,7 @@ fn done(of: Offering<'_>, stretch: &Stretch) -> String {
         words.extend(said.next().map(|first| format!("{first}{which}")));
         words.extend(said);
     }
-    let long = if stretch.is_long {
-        ", in one long day"
-    } else {
-        ""
-    };
-    format!("{}{long}", list(&words))
+    list(&words)
 }
 
 /// The slabs of a pour, where there are pours on several days.

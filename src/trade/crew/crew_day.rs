@@ -194,7 +194,7 @@ impl CrewDay {
         let name = "working days";
         let is_set = charged.overruled().or(days.overruled()).is_some();
         let work = stretches.iter().filter(|one| !one.is_later());
-        let of_work: Option<Vec<&Quantity>> = work.map(|one| one.days.as_ref()).collect();
+        let of_work: Option<Vec<&Quantity>> = work.map(Stretch::days_at_house).collect();
         if let (Some(of_work), false) = (of_work, is_set) {
             let rule = "days of every stage before the last visits; what the customer reads";
             return Quantity::by(rule, name, Unit::Day, sum(of_work));
@@ -211,6 +211,18 @@ impl CrewDay {
         let rule = "(charged hours − those of visits after the pour) ÷ (people × a day), up to a whole day; what the customer reads";
         let days = (of(charged) - later) / of_people;
         Quantity::by(rule, name, Unit::Day, days.whole())
+    }
+
+    /// A pour is finished on its day: what is more than a day is charged as it is, not up to a step.
+    pub(super) fn days_of(&self, one: &Stretch, hours: Term) -> Quantity {
+        let name = format!("days to {}", one.name);
+        if one.is_long {
+            let days = hours / (of(&self.people) * &self.hours);
+            let rule =
+                "hours ÷ (people × a day); a pour that takes longer than a day is finished on it";
+            return Quantity::by(rule, name, Unit::Day, days);
+        }
+        self.days(hours, name)
     }
 
     pub(super) fn days(&self, hours: impl Into<Term>, name: impl Into<Name>) -> Quantity {

@@ -38,6 +38,13 @@ impl Stretch {
         self.blocks.iter().all(|block| block.step.is_later())
     }
 
+    /// Days that the customer reads: a long pour is one.
+    pub fn days_at_house(&self) -> Option<&Quantity> {
+        let days = self.days.as_ref()?;
+        let is_whole = !self.is_long || days.overruled().is_some();
+        Some(if is_whole { days } else { &self.on_site })
+    }
+
     pub fn steps(&self) -> impl Iterator<Item = Step> {
         self.blocks.iter().map(|block| block.step)
     }

@@ -190,7 +190,7 @@ fn by_stage(
             Some(_) | None => own,
         };
         let hours = of(&one.worked) + day.away(&its);
-        let days = day.days(hours, format!("days to {}", one.name));
+        let days = day.days_of(one, hours);
         one.days = Some(tally.sets.settle(days));
         one.trips = Some(its);
     }

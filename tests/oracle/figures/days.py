@@ -221,3 +221,8 @@ def days_on_site(group, in_a_day):
         return D(1)
     hours = sum(piece["hours"] for piece in group)
     return max(up(hours / in_a_day, D(1)), sum(piece["often"] for piece in group))
+
+
+def is_long_pour(group, in_a_day):
+    """A pour is finished on its day, and charged as long as that is."""
+    return any(piece["step"] == "place" and in_a_day < piece["hours"] for piece in group)

@@ -2,7 +2,7 @@
 
 from decimal import Decimal as D
 
-from .days import LATER, Days, days_on_site, is_later, title
+from .days import LATER, Days, days_on_site, is_later, is_long_pour, title
 from .reading import amount, known, number, up
 
 CREW = {"people", "hours in a day", "travel", "set up and clean up", "round days up to", "count days"}
@@ -157,7 +157,10 @@ class Labor(Days):
             days = D(0)
             for group, here in zip(groups, came):
                 here = here * trips / computed if computed and trips != computed else here
-                took = self.set(f"days to {title(group)}", in_days(hours_of(group) + here * away))
+                taken = hours_of(group) + here * away
+                exact = taken / (people * day)
+                is_long = is_long_pour(group, in_a_day)
+                took = self.set(f"days to {title(group)}", exact if is_long else in_days(taken))
                 self.stages.append((title(group), hours_of(group), here, took))
                 days += took
         else:
