@@ -152,14 +152,7 @@ pub fn view(of: Offering<'_>) -> QuoteView {
 pub fn work(of: Offering<'_>) -> Vec<Term> {
     let told = |word: &str| !of.takeoff.slabs.is_empty() || word == "Permit" || word == "Remove";
     let terms = scope::scope(of).into_iter();
-    terms
-        .filter(|term| told(&term.word))
-        .map(|term| Term {
-            // A part of a job comes without a drawing.
-            text: term.text.replace(", as drawn", ""),
-            ..term
-        })
-        .collect()
+    terms.filter(|term| told(&term.word)).collect()
 }
 
 /// Names as a title: `Walk and landing`.

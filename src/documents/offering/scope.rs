@@ -230,7 +230,7 @@ fn finish(of: Offering<'_>, slabs: &[SlabQuantities]) -> String {
     if joints.is_empty() {
         return format!("{finishes}{rounded}");
     }
-    format!("{finishes}{rounded}; joints {joints}, as drawn")
+    format!("{finishes}{rounded}; joints {joints}")
 }
 
 /// What the first answer of a question adds, where one has to be taken; in the words of its title.
