@@ -151,7 +151,7 @@ impl<'a> Calendar<'a> {
         let work = self.stretches.iter().filter(|(one, _)| !one.is_later());
         let mut dated = work.filter_map(|(_, dated)| *dated);
         let first = dated.next()?;
-        let to = dated.last().map_or(first.to, |last| last.to);
+        let to = dated.next_back().map_or(first.to, |last| last.to);
         let from = first.from;
         Some(Dated { from, to })
     }

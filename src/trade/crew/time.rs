@@ -16,10 +16,10 @@ use crate::values::Unit;
 
 /// How often the crew comes, and for what.
 struct Counted {
-    stretches: Vec<Stretch>,
     trips: Quantity,
     /// Of those, visits after the pour.
     returns: Option<Quantity>,
+    stretches: Vec<Stretch>,
 }
 
 pub(super) fn time(
@@ -54,19 +54,7 @@ pub(super) fn time(
         .collect();
     let before = before_coming_back(&worked, &stretches);
     let counted = match policy.day_count.value {
-        DayCount::ByTheJob => {
-            let blocks = stretches.iter().flat_map(|one| &one.blocks);
-            // Lids have a trip of their own.
-            let back = blocks.filter(|one| one.step.is_later() && one.step != Step::Lid);
-            let back = back.map(|block| &block.worked).collect();
-            let returns = day.coming_back(asked.as_ref(), back);
-            let returns = returns.map(|one| list.sets.settle(one));
-            Counted {
-                trips: tally.settle(day.all_trips(&before, returns.as_ref())),
-                returns,
-                stretches,
-            }
-        }
+        DayCount::ByTheJob => by_the_job(&day, stretches, &before, asked.as_ref(), &mut tally),
         DayCount::ByStage => by_stage(&day, stretches, &before, &mut tally),
     };
     let is_asked = |now: &&Quantity| asked.as_ref().is_some_and(|asked| asked.is(now));
@@ -153,6 +141,27 @@ fn before_coming_back(worked: &Quantity, stretches: &[Stretch]) -> Quantity {
         Unit::Hour,
         of(worked) - sum(back),
     )
+}
+
+/// The trips of the job in one sum, whatever nights lie in it.
+fn by_the_job(
+    day: &CrewDay,
+    stretches: Vec<Stretch>,
+    before: &Quantity,
+    asked: Option<&Quantity>,
+    tally: &mut Tally<'_>,
+) -> Counted {
+    let blocks = stretches.iter().flat_map(|one| &one.blocks);
+    // Lids have a trip of their own.
+    let back = blocks.filter(|one| one.step.is_later() && one.step != Step::Lid);
+    let back = back.map(|block| &block.worked).collect();
+    let returns = day.coming_back(asked, back);
+    let returns = returns.map(|one| tally.sets.settle(one));
+    Counted {
+        trips: tally.settle(day.all_trips(before, returns.as_ref())),
+        returns,
+        stretches,
+    }
 }
 
 /// What has a night before it is a stage: its trips and its days go up by themselves.
