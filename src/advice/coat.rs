@@ -96,7 +96,7 @@ fn color(slab: &Slab) -> Option<Problem> {
 fn bought_sealers(job: &Takeoff, rules: &Rules) -> Vec<Problem> {
     let extras = job.head.extras.iter().chain(&job.added);
     let named = extras.map(|extra| (&extra.name, None));
-    let by_rule = rules.also.iter().filter_map(|(_, rule)| {
+    let by_rule = rules.also.values().filter_map(|rule| {
         let only = rule.only.as_ref().and_then(|only| only.slab.as_ref());
         Some((rule.buy.as_ref()?, only))
     });

@@ -67,11 +67,13 @@ impl Line {
     fn said(mut self) -> Problem {
         if !self.more.is_empty() {
             let names = listed(self.more.iter().map(String::as_str));
-            self.problem.message += &if self.is_same {
-                format!("; so with {names}")
+            let (before, after) = if self.is_same {
+                ("so with", "")
             } else {
-                format!("; look at {names} for the same")
+                ("look at", " for the same")
             };
+            let message = &self.problem.message;
+            self.problem.message = format!("{message}; {before} {names}{after}");
         }
         self.problem
     }

@@ -147,16 +147,15 @@ impl Told<'_> {
             let beside = low.x <= at.x && at.x <= high.x && low.y <= at.y && at.y <= high.y;
             beside.then_some((&set.name.value, middle.place))
         });
-        let (code, what, place) = match set {
-            Some((name, place)) => ("box-off-joint", format!("`{name}`"), place),
-            None => {
-                let what = format!(
-                    "an inside corner or an opening of `{}` ({})",
-                    slab.key,
-                    at_spot(slab, at)
-                );
-                ("joint-layout", what, self.where_said())
-            }
+        let (code, what, place) = if let Some((name, place)) = set {
+            ("box-off-joint", format!("`{name}`"), place)
+        } else {
+            let what = format!(
+                "an inside corner or an opening of `{}` ({})",
+                slab.key,
+                at_spot(slab, at)
+            );
+            ("joint-layout", what, self.where_said())
         };
         let message = format!("a joint passes {what} by `{off}` and does not meet it{many}");
         Problem::new(code, message).at(place).help(format!(

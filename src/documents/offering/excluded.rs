@@ -4,8 +4,11 @@ use super::{Offering, season};
 use crate::input::job::{EdgeKind, Slab};
 use crate::tables::steps::RAIL_FROM;
 
-/// Each with the slabs that raise it; the owner's own words about the same take its place.
-const QUESTIONS: &[(fn(&Slab) -> bool, &str, &str)] = &[
+/// Whether a slab raises it, the word by which the owner's own words are known, and what is told else.
+type Question = (fn(&Slab) -> bool, &'static str, &'static str);
+
+/// The owner's own words about the same take its place.
+const QUESTIONS: &[Question] = &[
     (has_flight, "rail", "Handrails"),
     (meets_old, "match", "Matching the look of the old concrete"),
     (is_public, "test", "Tests of the concrete"),

@@ -80,7 +80,7 @@ pub(super) fn cured(of: Offering<'_>) -> String {
 }
 
 /// As quoted and with every choice.
-pub(super) fn slabs_of_all<'a>(of: Offering<'a>) -> impl Iterator<Item = &'a Slab> {
+pub(super) fn slabs_of_all(of: Offering<'_>) -> impl Iterator<Item = &Slab> {
     let jobs = std::iter::once(of.takeoff).chain(of.takeoff.otherwise.values());
     jobs.flat_map(|job| &job.slabs).map(Arc::as_ref)
 }

@@ -1,7 +1,7 @@
 //! Which chair holds the steel of a slab where it belongs: between its middle and the cover above it.
 
 use crate::input::book::{ItemKey, Role, Rules};
-use crate::input::job::Slab;
+use crate::input::job::{Bars, Slab};
 use crate::reading::At;
 use crate::tables::cover::{CHAIR_TOLERANCE, chair_heights};
 use crate::values::Length;
@@ -33,7 +33,7 @@ pub fn chair(slab: &Slab, rules: &Rules) -> Option<Chair> {
     let usual = rules.roles.get(&Role::Chairs)?;
     let item = At::new(usual.value.clone()?, usual.place);
     let thin = slab.thickness.value.thin;
-    let steel = slab.bars.iter().flat_map(|bars| bars.layers());
+    let steel = slab.bars.iter().flat_map(Bars::layers);
     let steel = steel.fold(Length::ZERO, |sum, layer| sum + layer.bar.diameter());
     let wanted = chair_heights(thin, steel);
     let height = rules.selling.get(&item.value)?.height.clone();
