@@ -82,6 +82,8 @@ pub(super) struct Ground<'a> {
     pub needs: Vec<Need>,
     /// The directions of the slab.
     pub frames: Vec<Way>,
+    /// Its corners, and those of what lies in it.
+    pub turns: Vec<Point>,
     pub longest: i64,
     /// The limit, or the width of a slab that is narrower.
     pub spacing: i64,
@@ -150,6 +152,7 @@ impl<'a> Ground<'a> {
             asked,
             needs: needs.collect(),
             frames: super::measure::frames(&whole),
+            turns: super::measure::turns(&whole),
             things,
             whole,
             longest,

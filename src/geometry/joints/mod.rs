@@ -8,8 +8,9 @@
 //!    inside corner and each corner of an opening or a box that no joint runs to (a short side of it
 //!    will do, of a round one two joints), 0.4 for each joint that passes within a foot of one.
 //! 4. The least of: feet of joint; twice what each panel is longer than wide, and twice again what it is
-//!    beyond 1.25; one spacing for each joint that ends at another where nothing goes on, two for a
-//!    joint askew to all sides and for a corner under 60 degrees, four for a panel narrower than a third of the spacing, half a spacing for
+//!    beyond 1.25; one spacing for each joint that ends at another where nothing goes on, one for each
+//!    that ends within a foot of a corner but not at it, two for a joint askew to all sides and for a
+//!    corner under 60 degrees, four for a panel narrower than a third of the spacing, half a spacing for
 //!    each joint of a neighbour not met. The spacing is the limit, or the width of a narrower slab.
 //! 5. The most even panels.
 //!
@@ -29,6 +30,7 @@ mod curve;
 mod cut;
 mod cuts;
 mod drawn;
+mod faults;
 mod grid;
 mod ground;
 mod layout;
@@ -116,7 +118,7 @@ fn laid_out(ground: &Ground<'_>, mut plan: Plan) -> Layout {
             holes: loops.collect(),
             size: (long, short),
             area: Area::square_nanometres(measured.doubled).square_feet() / Decimal::TWO,
-            ratio: score::ratio_of(&measured),
+            ratio: faults::ratio_of(&measured),
         }
     };
     Layout {

@@ -2,14 +2,11 @@
 
 use super::cut::Stretch;
 use super::ground::{CLEAR, Ground, Need, REACH};
-use super::layout::{Break, Fault};
 use super::measure::Measured;
 use super::seam::Seam;
 use super::sheet::Piece;
 use super::way::{self, is_near, narrow};
 use crate::geometry::point::Point;
-use crate::values::{Length, rounding};
-use rust_decimal::Decimal;
 
 /// The less the better, from the first on.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -74,6 +71,7 @@ const SLIVER: i64 = 4;
 const SHARP: i64 = 2;
 const ENDS: i64 = 1;
 const ASKEW: i64 = 2;
+const BESIDE: i64 = 1;
 
 /// The ways of a panel as the score needs them.
 #[derive(Clone, Copy, Debug)]
@@ -150,8 +148,7 @@ impl Ground<'_> {
         }
         let loose = i64::try_from(self.loose_ends(lines)).unwrap_or(0);
         cost += ENDS * self.spacing * loose;
-        let askew = lines.iter().filter(|line| self.is_askew(&line.seam));
-        cost += askew.map(|_| ASKEW * self.spacing).sum::<i64>();
+        cost += lines.iter().map(|line| self.ugly(&line.seam)).sum::<i64>();
         score.cost = cost / MILLIMETRE;
         score
     }
@@ -166,21 +163,28 @@ impl Ground<'_> {
 
     /// What one line is sure to be charged, whatever else is cut.
     pub fn least(&self, seam: &Seam) -> Score {
-        let on_joint = [false; 2];
-        let line = [Stretch {
+        let line = Stretch {
             seam: *seam,
-            on_joint,
-        }];
-        let askew = if self.is_askew(seam) {
-            ASKEW * self.spacing
-        } else {
-            0
+            on_joint: [false; 2],
         };
         Score {
-            cracks: self.passed(&line),
-            cost: (seam.length() + askew) / MILLIMETRE,
+            cracks: self.passed(&[line]),
+            cost: (seam.length() + self.ugly(seam)) / MILLIMETRE,
             ..Score::default()
         }
+    }
+
+    /// What is only ugly in one line.
+    fn ugly(&self, seam: &Seam) -> i64 {
+        let mut ugly = if self.is_askew(seam) { ASKEW } else { 0 };
+        for end in [seam.from, seam.to] {
+            let is_at = |turn: &Point| is_near(*turn, end, REACH);
+            let is_by = |turn: &Point| is_near(*turn, end, CLEAR - REACH);
+            if self.turns.iter().any(is_by) && !self.turns.iter().any(is_at) {
+                ugly += BESIDE;
+            }
+        }
+        ugly * self.spacing
     }
 
     pub fn ends_on(&self, thing: usize, seam: &Seam) -> bool {
@@ -222,7 +226,7 @@ impl Ground<'_> {
     }
 
     /// How many joints a round thing lacks of two.
-    fn short_of_ends(&self, number: usize, lines: &[Stretch]) -> i64 {
+    pub fn short_of_ends(&self, number: usize, lines: &[Stretch]) -> i64 {
         let thing = &self.things[number];
         if !thing.is_round {
             return 0;
@@ -244,7 +248,7 @@ impl Ground<'_> {
     }
 
     /// How near a line passes a corner that it does not run to.
-    fn passes(&self, need: &Need, line: &Stretch) -> Option<i64> {
+    pub fn passes(&self, need: &Need, line: &Stretch) -> Option<i64> {
         let seam = &line.seam;
         let off = seam.near(need.at, CLEAR - REACH)?;
         if off <= REACH {
@@ -268,7 +272,7 @@ impl Ground<'_> {
         (!runs_to_it).then_some(off)
     }
 
-    fn passes_round(&self, number: usize, line: &Stretch) -> Option<i64> {
+    pub fn passes_round(&self, number: usize, line: &Stretch) -> Option<i64> {
         let thing = &self.things[number];
         if !thing.is_round || self.is_on(number, line.seam.from) || self.is_on(number, line.seam.to)
         {
@@ -318,81 +322,14 @@ impl Ground<'_> {
                 })
         })
     }
-
-    /// All that a layout does not keep, the gravest first.
-    pub fn faults(&self, pieces: &[Piece], lines: &[Stretch]) -> Vec<Break> {
-        let mut found = Vec::new();
-        let mut take = |at: Point, what: Fault| found.push(Break { at, what });
-        for piece in pieces {
-            let measured = self.measured(piece);
-            let score = self.of_panel(&measured);
-            let at = inner(piece);
-            if 0 < score.long {
-                let long = Length::nanometres(measured.size[0]);
-                take(at, Fault::TooLong { long });
-            }
-            if 0 < score.cracks {
-                let ratio = ratio_of(&measured);
-                take(at, Fault::Stretched { ratio });
-            }
-            if let Some(wide) = measured
-                .cut_wide
-                .filter(|wide| 3 * wide + REACH < self.spacing)
-            {
-                let wide = Length::nanometres(wide);
-                take(at, Fault::Sliver { wide });
-            }
-            for (corner, cosine) in &measured.sharp {
-                let degrees = super::measure::degrees(*cosine);
-                take(*corner, Fault::Sharp { degrees });
-            }
-        }
-        for need in &self.needs {
-            if !is_relieved(need, lines) {
-                take(need.at, Fault::Corner);
-            }
-            for off in lines.iter().filter_map(|line| self.passes(need, line)) {
-                let off = Length::nanometres(off);
-                take(need.at, Fault::Near { off });
-            }
-        }
-        for number in 0..self.things.len() {
-            let at = self.things[number].ring[0].at;
-            if 0 < self.short_of_ends(number, lines) {
-                take(at, Fault::Corner);
-            }
-            for off in lines
-                .iter()
-                .filter_map(|line| self.passes_round(number, line))
-            {
-                let off = Length::nanometres(off);
-                take(at, Fault::Near { off });
-            }
-        }
-        for meet in self.asked.meet {
-            if meet.must && !ends(lines).any(|(end, _)| is_near(end, meet.at, REACH)) {
-                take(meet.at, Fault::Unmet);
-            }
-        }
-        for end in self.ends_in_panels(lines) {
-            take(end, Fault::Ends);
-        }
-        found.sort_by_key(|one| (one.what.weight(), one.at));
-        found
-    }
 }
 
 /// Thousandths.
-fn ratio(long: i64, short: i64) -> i64 {
+pub(super) fn ratio(long: i64, short: i64) -> i64 {
     narrow(i128::from(long) * 1000 / i128::from(short.max(1)))
 }
 
-pub(super) fn ratio_of(measured: &Measured) -> Decimal {
-    let [long, short] = measured.mean;
-    rounding::to_places(Decimal::from(long) / Decimal::from(short.max(1)), 6)
-}
-
-fn is_relieved(need: &Need, lines: &[Stretch]) -> bool {
+pub(super) fn is_relieved(need: &Need, lines: &[Stretch]) -> bool {
     lines.iter().any(|line| relieves(need, &line.seam))
 }
 
@@ -405,17 +342,11 @@ fn is_beside(need: &Need, end: Point) -> bool {
     need.beside.iter().any(short)
 }
 
-fn ends(lines: &[Stretch]) -> impl Iterator<Item = (Point, bool)> + '_ {
+pub(super) fn ends(lines: &[Stretch]) -> impl Iterator<Item = (Point, bool)> + '_ {
     lines.iter().flat_map(|line| {
         [
             (line.seam.from, line.on_joint[0]),
             (line.seam.to, line.on_joint[1]),
         ]
     })
-}
-
-/// About the middle of a panel: of the corners around it.
-fn inner(piece: &Piece) -> Point {
-    let corners: Vec<Point> = piece.loops[0].iter().map(|edge| edge.at).collect();
-    super::ground::middle(&corners)
 }
