@@ -126,6 +126,8 @@ RULES = {
     "no pour is sealed with another": instead(days, "is_served", lambda _: lambda due, poured: False),
     "hours added by hand take no time": instead(labor.Labor, "written_hours", lambda _: lambda _: reading.D(0)),
     "sealing needs no trip": instead(labor.Labor, "returns", lambda _: lambda *_: D(0)),
+    "the whole crew comes back": instead(labor, "few_for", lambda _: lambda hours, trips, at_work, most, is_said: most),
+    "one is enough to come back": instead(labor, "few_for", lambda _: lambda *_: D(1)),
     "visits fill days before": instead(labor, "is_later", lambda _: lambda group: False),
     "a pour begins on any day": instead(days, "pour_fits", lambda _: lambda *_: True),
     "no pour shares the day of its forms": instead(days, "pour_fits", lambda _: lambda *_: False),

@@ -65,7 +65,7 @@ def compare(name, theirs, job):
         stages = [one for one in theirs["crew"]["stages"] if one["trips"] is not None]
         check("stages", [name for name, *_ in job.stages], [one["stage"] for one in stages])
         for (name, *ours_of), one in zip(job.stages, stages):
-            for what, value in zip(("hours_worked", "trips", "crew_days"), ours_of):
+            for what, value in zip(("hours_worked", "people", "trips", "crew_days"), ours_of):
                 same = abs(value - D(one[what])) <= D("0.00005") + D("1e-20")
                 check(f"{what} to {name}, {value:f} and {one[what]}", True, same)
         check("pours", len(job.finishing), len(theirs["pour_days"]))

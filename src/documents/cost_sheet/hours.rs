@@ -16,8 +16,16 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
     let rules = &sheet.business.crew;
     let trips = crew.trips.amount().to_string();
     let people = crew.people.amount().number();
+    // Then trips × people is not what is charged.
+    let has_fewer = crew.has_few_back();
     let a_trip = |hours: &Quantity, each: String| {
-        let rate = set_or(hours, || format!("{each} h × {people}"));
+        let rate = set_or(hours, || {
+            if has_fewer {
+                format!("{each} h a person")
+            } else {
+                format!("{each} h × {people}")
+            }
+        });
         (trips.clone(), rate, number(hours))
     };
     let mut rows: Vec<HourRow> = crew.tasks.iter().map(task).collect();

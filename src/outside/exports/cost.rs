@@ -92,6 +92,7 @@ fn crew(crew: &Crew) -> Value {
         json!({
             "stage": one.name,
             "hours_worked": value(&one.worked),
+            "people": one.trips.as_ref().map(|_| value(one.people.as_ref().unwrap_or(&crew.people))),
             "trips": one.trips.as_ref().map(value),
             "crew_days": one.days.as_ref().map(value),
         })

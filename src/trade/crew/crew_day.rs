@@ -3,6 +3,7 @@
 use super::blocks::Block;
 use super::pack::Stretch;
 use super::step::Step;
+use super::visitors::Visitors;
 use super::{hours_in_a_day, people};
 use crate::input::business::{CrewPolicy, DayRule};
 use crate::reading::At;
@@ -17,6 +18,8 @@ pub(super) struct CrewDay {
     pub travel: Quantity,
     /// None where the owner counts no hours for it.
     pub set_up: Option<Quantity>,
+    /// Who comes back after the work, where the owner says it.
+    pub on_a_visit: Option<Quantity>,
     step: Option<Quantity>,
     /// How often it comes to work, where the owner plans it.
     pub planned: Option<Quantity>,
@@ -27,6 +30,13 @@ impl CrewDay {
         Self {
             planned: planned.map(|planned| Quantity::said("trips planned", planned)),
             people: people(policy),
+            on_a_visit: policy.on_a_visit.as_ref().map(|said| {
+                if policy.people.value.value < said.value.value {
+                    people(policy)
+                } else {
+                    Quantity::said("people on a visit", said)
+                }
+            }),
             hours: hours_in_a_day(policy),
             travel: Quantity::said("travel a person and day", &policy.travel),
             set_up: (!policy.set_up.value.value.is_zero())
@@ -51,9 +61,14 @@ impl CrewDay {
         }
     }
 
-    /// How often the crew comes for so many hours.
-    fn visits(&self, worked: &Quantity) -> Term {
-        (of(worked) / (of(&self.people) * self.for_work())).whole()
+    /// How often so many people come for so many hours.
+    fn visits(&self, worked: &Quantity, people: &Quantity) -> Term {
+        (of(worked) / (of(people) * self.for_work())).whole()
+    }
+
+    /// Who comes back at most.
+    fn at_most_back(&self) -> &Quantity {
+        self.on_a_visit.as_ref().unwrap_or(&self.people)
     }
 
     /// Days on site for a stretch: a pour is one day, however long, and visits are as often as asked.
@@ -68,13 +83,19 @@ impl CrewDay {
             let rule = "a pour is finished on its day, however long that is";
             return Quantity::by(rule, name, Unit::Trip, number(1));
         }
+        let people = if blocks.iter().all(|one| one.step.is_later()) {
+            self.at_most_back()
+        } else {
+            &self.people
+        };
+        let by_hours = self.visits(worked, people);
         let asked: Vec<&Quantity> = blocks.iter().filter_map(|one| one.asked.as_ref()).collect();
         if asked.is_empty() {
             let rule = "hours ÷ (people × a day without travel and set-up), up to a whole one";
-            return Quantity::by(rule, name, Unit::Trip, self.visits(worked));
+            return Quantity::by(rule, name, Unit::Trip, by_hours);
         }
         let rule = "the larger of what its hours take and what is asked for";
-        let visits = largest(vec![self.visits(worked), sum(asked)]);
+        let visits = largest(vec![by_hours, sum(asked)]);
         Quantity::by(rule, name, Unit::Trip, visits)
     }
 
@@ -102,6 +123,7 @@ impl CrewDay {
             blocks,
             night,
             worked,
+            people: None,
             trips: None,
             days: None,
         }
@@ -116,7 +138,7 @@ impl CrewDay {
                 "as you plan them, and every visit after the pour",
             ),
             None => (
-                self.visits(before),
+                self.visits(before, &self.people),
                 "hours ÷ (people × a day without travel and set-up), up to a whole one",
                 "hours ÷ (people × a day without travel and set-up), up to a whole one, and every visit after the pour",
             ),
@@ -131,22 +153,16 @@ impl CrewDay {
     pub(super) fn coming_back(
         &self,
         asked: Option<&Quantity>,
-        hours: Vec<&Quantity>,
+        hours: &Quantity,
     ) -> Option<Quantity> {
-        if hours.iter().all(|hours| hours.value().is_zero()) {
+        if hours.value().is_zero() {
             return asked.cloned();
         }
-        let hours = Quantity::by(
-            "of all visits after the pour",
-            "hours after the pour",
-            Unit::Hour,
-            sum(hours),
-        );
         let by_hours = Quantity::by(
             "hours ÷ (people × a day without travel and set-up), up to a whole one",
             "trips by the hours after the pour",
             Unit::Trip,
-            self.visits(&hours),
+            self.visits(hours, self.at_most_back()),
         );
         let mut visits = vec![of(&by_hours)];
         visits.extend(asked.map(of));
@@ -174,8 +190,8 @@ impl CrewDay {
         }
     }
 
-    /// Hours of so many trips on the way, and to set up and clean up.
-    pub(super) fn away(&self, trips: &Quantity) -> Term {
+    /// Hours of so many trips of the whole crew on the way, and to set up and clean up.
+    pub(super) fn all_away(&self, trips: &Quantity) -> Term {
         let travel = of(trips) * &self.people * &self.travel;
         match &self.set_up {
             Some(set_up) => travel + of(trips) * &self.people * set_up,
@@ -189,7 +205,7 @@ impl CrewDay {
         charged: &Quantity,
         days: &Quantity,
         stretches: &[Stretch],
-        returns: Option<&Quantity>,
+        visits: &[Visitors],
     ) -> Quantity {
         let name = "working days";
         let is_set = charged.overruled().or(days.overruled()).is_some();
@@ -200,14 +216,19 @@ impl CrewDay {
             return Quantity::by(rule, name, Unit::Day, sum(of_work));
         }
         let of_people = of(&self.people) * &self.hours;
-        let Some(returns) = returns else {
+        let later = stretches.iter().filter(|one| one.is_later());
+        let later = sum(later.map(|one| &one.worked));
+        let away = visits
+            .iter()
+            .map(Visitors::away)
+            .reduce(|all, one| all + one);
+        let Some(away) = away else {
             let rule =
                 "charged hours ÷ (people × a day), up to a whole day; what the customer reads";
             let days = of(charged) / of_people;
             return Quantity::by(rule, name, Unit::Day, days.whole());
         };
-        let later = stretches.iter().filter(|one| one.is_later());
-        let later = self.away(returns) + sum(later.map(|one| &one.worked));
+        let later = away + later;
         let rule = "(charged hours − those of visits after the pour) ÷ (people × a day), up to a whole day; what the customer reads";
         let days = (of(charged) - later) / of_people;
         Quantity::by(rule, name, Unit::Day, days.whole())
@@ -225,12 +246,15 @@ impl CrewDay {
         self.days(hours, name)
     }
 
-    pub(super) fn days(&self, hours: impl Into<Term>, name: impl Into<Name>) -> Quantity {
-        let days = hours.into() / (of(&self.people) * &self.hours);
-        let days = match &self.step {
+    pub(super) fn up_to_step(&self, days: Term) -> Term {
+        match &self.step {
             Some(step) => days.up_to(step),
             None => days,
-        };
+        }
+    }
+
+    pub(super) fn days(&self, hours: impl Into<Term>, name: impl Into<Name>) -> Quantity {
+        let days = self.up_to_step(hours.into() / (of(&self.people) * &self.hours));
         Quantity::by(
             "hours ÷ (people × a day), up to the owner's step",
             name,

@@ -15,6 +15,7 @@ mod task;
 mod tasks;
 mod time;
 mod visit;
+mod visitors;
 
 pub use blocks::Block;
 pub use pack::Stretch;
@@ -75,6 +76,8 @@ pub struct Crew {
     pub trips: Quantity,
     /// Visits after the pour, for finishes and sealers; none where none is asked for.
     pub returns: Option<Quantity>,
+    /// Who makes each of them.
+    pub back: Vec<Quantity>,
     pub travel: Quantity,
     /// Set-up and clean-up, where the owner counts it.
     pub set_up: Option<Quantity>,
@@ -92,6 +95,13 @@ pub struct Crew {
 }
 
 impl Crew {
+    /// Whether fewer people than the crew make a visit after the pour.
+    pub fn has_few_back(&self) -> bool {
+        self.back
+            .iter()
+            .any(|few| few.value() != self.people.value())
+    }
+
     /// Whether it is formed and poured on one day, before which there is nothing to do.
     pub fn is_short(&self) -> bool {
         let pours = self.stretches.iter().filter(|one| one.has(Step::Place));

@@ -26,6 +26,8 @@ pub struct Stretch {
     pub is_long: bool,
     /// Days on site by its hours alone, as the calendar counts them.
     pub on_site: Quantity,
+    /// Who comes back for it; none of the work before, for which all of the crew come.
+    pub people: Option<Quantity>,
     /// How often the crew comes, as it is charged; none where the job is counted in one sum.
     pub trips: Option<Quantity>,
     /// Crew days up to the owner's step; none where the job is counted in one sum.

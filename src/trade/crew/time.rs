@@ -6,6 +6,7 @@ use super::pack::{Between, Stretch, is_inspected, pack};
 use super::step::Step;
 use super::surfaces::asked;
 use super::visit::Visit;
+use super::visitors::Visitors;
 use super::{Crew, TaskHours, Work};
 use crate::input::business::{Charge, DayCount, DayRule};
 use crate::trade::order::List;
@@ -19,6 +20,8 @@ struct Counted {
     trips: Quantity,
     /// Of those, visits after the pour.
     returns: Option<Quantity>,
+    /// Who makes them.
+    visits: Vec<Visitors>,
     stretches: Vec<Stretch>,
 }
 
@@ -60,18 +63,23 @@ pub(super) fn time(
     let is_asked = |now: &&Quantity| asked.as_ref().is_some_and(|asked| asked.is(now));
     tally.list(counted.returns.iter().filter(|now| !is_asked(now)));
     let trips = &counted.trips;
+    tally.show(counted.visits.iter().map(|one| &one.people));
     let travel = tally.by(
-        "trips × people × travel",
+        if counted.visits.is_empty() {
+            "trips × people × travel"
+        } else {
+            "trips to work × people × travel, and that of every visit after the pour"
+        },
         "travel hours",
         Unit::Hour,
-        of(trips) * &day.people * &day.travel,
+        day.travel_of(trips, &counted.visits),
     );
     let set_up = day.set_up.as_ref().map(|each| {
         tally.by(
-            "trips × people × set-up and clean-up",
+            if counted.visits.is_empty() { "trips × people × set-up and clean-up" } else { "trips to work × people × set-up and clean-up, and that of every visit after the pour" },
             "set-up hours",
             Unit::Hour,
-            of(trips) * &day.people * each,
+            day.set_up_of(trips, &counted.visits, each),
         )
     });
     let whole = of(&worked) + &travel;
@@ -102,12 +110,8 @@ pub(super) fn time(
         ("hours as computed", of(&hours))
     };
     let charged = tally.by(rule, "labor", Unit::Hour, term);
-    let at_house = tally.settle(day.at_house(
-        &charged,
-        &days,
-        &counted.stretches,
-        counted.returns.as_ref(),
-    ));
+    let at_house = day.at_house(&charged, &days, &counted.stretches, &counted.visits);
+    let at_house = tally.settle(at_house);
     Crew {
         people: day.people,
         pours: Vec::new(),
@@ -118,6 +122,7 @@ pub(super) fn time(
         before,
         trips: counted.trips,
         returns: counted.returns,
+        back: counted.visits.into_iter().map(|one| one.people).collect(),
         travel,
         set_up,
         hours,
@@ -154,13 +159,37 @@ fn by_the_job(
     let blocks = stretches.iter().flat_map(|one| &one.blocks);
     // Lids have a trip of their own.
     let back = blocks.filter(|one| one.step.is_later() && one.step != Step::Lid);
-    let back = back.map(|block| &block.worked).collect();
-    let returns = day.coming_back(asked, back);
+    let hours = Quantity::by(
+        "of all visits after the pour",
+        "hours after the pour",
+        Unit::Hour,
+        sum(back.map(|block| &block.worked)),
+    );
+    let returns = day.coming_back(asked, &hours);
     let returns = returns.map(|one| tally.sets.settle(one));
+    let trips = tally.settle(day.all_trips(before, returns.as_ref()));
+    let visits = returns.iter().map(|own| {
+        let charged = of_those_set(&trips, own);
+        day.visitors(Step::Return.name(), &hours, own, charged)
+    });
     Counted {
-        trips: tally.settle(day.all_trips(before, returns.as_ref())),
+        visits: visits.collect(),
+        trips,
         returns,
         stretches,
+    }
+}
+
+/// Trips for one thing: of those that the owner set for the whole job, its part.
+fn of_those_set(trips: &Quantity, own: &Quantity) -> Quantity {
+    match trips.overruled() {
+        Some(computed) if !computed.value().is_zero() => {
+            let rule = "of the trips you set, its part by those computed";
+            let part = of(own) * trips / number(computed.value());
+            let name = format!("{}, of those you set", own.name());
+            Quantity::by(rule, name, Unit::Trip, part)
+        }
+        Some(_) | None => own.clone(),
     }
 }
 
@@ -188,18 +217,19 @@ fn by_stage(
     };
     let computed = Quantity::by(rule, "trips", Unit::Trip, all);
     let trips = tally.settle(computed);
+    let mut visits = Vec::new();
     for (one, own) in stretches.iter_mut().zip(own) {
-        let its = match trips.overruled() {
-            Some(computed) if !computed.value().is_zero() => {
-                let rule = "of the trips you set, its part by those computed";
-                let part = of(&own) * &trips / number(computed.value());
-                let name = format!("{}, of those you set", own.name());
-                Quantity::by(rule, name, Unit::Trip, part)
-            }
-            Some(_) | None => own,
+        let its = of_those_set(&trips, &own);
+        let days = if one.is_later() {
+            let visitors = day.visitors(&one.name, &one.worked, &own, its.clone());
+            let days = day.days_back(one, &visitors);
+            one.people = Some(visitors.people.clone());
+            visits.push(visitors);
+            days
+        } else {
+            let hours = of(&one.worked) + day.all_away(&its);
+            day.days_of(one, hours)
         };
-        let hours = of(&one.worked) + day.away(&its);
-        let days = day.days_of(one, hours);
         one.days = Some(tally.sets.settle(days));
         one.trips = Some(its);
     }
@@ -212,6 +242,7 @@ fn by_stage(
     Counted {
         trips,
         returns,
+        visits,
         stretches,
     }
 }

@@ -223,6 +223,14 @@ def days_on_site(group, in_a_day):
     return max(up(hours / in_a_day, D(1)), sum(piece["often"] for piece in group))
 
 
+def few_for(hours, trips, at_work, most, is_said):
+    """Who comes back: as many as the owner says, else as few as do the hours of each trip in its day."""
+    if is_said:
+        return most
+    wanted = up(hours / trips / at_work, D(1)) if trips else D(1)
+    return min(max(wanted, D(1)), most)
+
+
 def is_long_pour(group, in_a_day):
     """A pour is finished on its day, and charged as long as that is."""
     return any(piece["step"] == "place" and in_a_day < piece["hours"] for piece in group)

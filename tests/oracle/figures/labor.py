@@ -2,11 +2,12 @@
 
 from decimal import Decimal as D
 
-from .days import LATER, Days, days_on_site, is_later, is_long_pour, title
+from .days import LATER, Days, days_on_site, few_for, is_later, is_long_pour, title
 from .reading import amount, known, number, up
 
 CREW = {"people", "hours in a day", "travel", "set up and clean up", "round days up to", "count days"}
 CREW |= {"charge", "labor lines", "difficulty", "night before a pour", "set lids", "works", "days off", "holidays"}
+CREW |= {"people on a visit"}
 # The stage of a task, by how it begins; all else is done while forming.
 STAGES = {"break out": "remove", "take up": "remove", "saw cut": "remove", "dig": "remove"}
 STAGES |= {"site backfill": "strip", "site washout": "place", "set lid": "set lids", "come back": "set lids"}
@@ -117,7 +118,6 @@ class Labor(Days):
         people, day = D(self.crew["people"]), amount(self.crew["hours in a day"])[0]
         travel = amount(self.crew["travel"])[0]
         set_up = amount(self.crew.get("set up and clean up", "0 hours"))[0]
-        away = people * (travel + set_up)
         step = number(self.crew["round days up to"])
         hours, entries = {}, []
         for name, much, written, of_item in self.tasks():
@@ -134,44 +134,55 @@ class Labor(Days):
             more = worked / sum(by_task)
             entries = [(name, much, took * more, of, its) for name, much, took, of, its in entries]
         in_a_day = people * (day - travel - set_up)
-        in_days = lambda n: up(n / (people * day), step) if step else n / (people * day)
+        at_work = day - travel - set_up
+        most_back = people  # who comes back at most
+        if "people on a visit" in self.crew:
+            most_back = min(people, amount(self.crew["people on a visit"])[0])
+        few = lambda hours, trips: few_for(hours, trips, at_work, most_back, "people on a visit" in self.crew)
+        # Days of the whole crew, of which only `so many` are there.
+        in_days = lambda n, so_many=people: (up(n / (so_many * day), step) if step else n / (so_many * day)) * so_many / people
         returns = self.returns()
         groups = self.stretches(entries, returns, in_a_day)
         hours_of = lambda group: sum(piece["hours"] for piece in group)
         later = [group for group in groups if is_later(group)]
         pours = [group for group in groups if any(piece["step"] == "place" for piece in group)]
         self.is_short = len(pours) == 1 and pours[0] is groups[0] and days_on_site(groups[0], in_a_day) <= 1
+        by_stage = self.said("count days") == "by stage"
+        there = D(0)  # people × trips: who was on the way, and how often
         planned = amount(self.job["trips"])[0] if "trips" in self.job else None
         before = worked - sum(hours_of(group) for group in later)
-        by_stage = self.said("count days") == "by stage"
         self.stages = []
         if by_stage:
             came = []
             for group in groups:
-                here = days_on_site(group, in_a_day)
+                here = days_on_site(group, most_back * at_work if is_later(group) else in_a_day)
                 if planned is not None and not is_later(group):
                     here = planned * hours_of(group) / before if before else D(0)
                 came.append(self.set(f"trips to {title(group)}", here))
             computed = sum(came)
             trips = self.set("trips", computed)
             days = D(0)
-            for group, here in zip(groups, came):
-                here = here * trips / computed if computed and trips != computed else here
-                taken = hours_of(group) + here * away
+            for group, own in zip(groups, came):
+                here = own * trips / computed if computed and trips != computed else own
+                who = few(hours_of(group), own) if is_later(group) else people
+                there += here * who
+                taken = hours_of(group) + here * who * (travel + set_up)
                 exact = taken / (people * day)
                 is_long = is_long_pour(group, in_a_day)
-                took = self.set(f"days to {title(group)}", exact if is_long else in_days(taken))
-                self.stages.append((title(group), hours_of(group), here, took))
+                took = self.set(f"days to {title(group)}", exact if is_long else in_days(taken, who))
+                self.stages.append((title(group), hours_of(group), who, here, took))
                 days += took
         else:
             back = sum(piece["hours"] for group in groups for piece in group if piece["step"] in LATER[:-1])
             if back:
-                returns = self.set("trips to return", max(returns, up(back / in_a_day, D(1))))
+                returns = self.set("trips to return", max(returns, up(back / (most_back * at_work), D(1))))
             in_one = planned if planned is not None else up(before / in_a_day, D(1))
             trips = self.set("trips", in_one + returns)
-        whole = worked + self.set("travel hours", trips * people * travel)
+            of_set = trips / (in_one + returns) if in_one + returns else D(1)
+            there = (trips - returns * of_set) * people + returns * of_set * few(back, returns)
+        whole = worked + self.set("travel hours", there * travel)
         if set_up:
-            whole += self.set("set-up hours", trips * people * set_up)
+            whole += self.set("set-up hours", there * set_up)
         if not by_stage:
             days = in_days(whole)
         days = self.set("crew days", days)

@@ -41,13 +41,20 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<String> {
             (None, Charge::CrewDays) => format!("{charged} charged: {days} of {people} people"),
         },
     ];
+    let who = |people: &Quantity| match people.amount().number().as_str() {
+        "1" => "1 person".to_owned(),
+        several => format!("{several} people"),
+    };
     let staged = crew.stretches.iter().filter_map(|one| {
         let (trips, days) = (one.trips.as_ref()?, one.days.as_ref()?);
         let row = [&one.worked, trips, days].map(|much| short(much).to_string());
-        Some([one.name.clone()].into_iter().chain(row).collect())
+        let few = one.people.as_ref();
+        let few = few.filter(|few| few.value() != crew.people.value());
+        let row = [one.name.clone()].into_iter().chain(row);
+        Some(row.chain(few.map(who)).collect())
     });
     let staged: Vec<Vec<String>> = staged.collect();
-    out.extend(table(&[Left, Right, Right, Right], &staged));
+    out.extend(table(&[Left, Right, Right, Right, Left], &staged));
     out
 }
 

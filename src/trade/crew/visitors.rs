@@ -1,0 +1,109 @@
+//! Who comes back after the work: as few people as do the hours of a visit in a day.
+
+use super::crew_day::CrewDay;
+use super::pack::Stretch;
+use crate::trade::term::{Term, number, of, sum};
+use crate::trade::working::Quantity;
+use crate::values::Unit;
+
+/// Who comes back for one thing, and what the way takes them.
+#[derive(Debug)]
+pub(super) struct Visitors {
+    trips: Quantity,
+    pub people: Quantity,
+    travel: Quantity,
+    set_up: Option<Quantity>,
+}
+
+impl Visitors {
+    /// Hours on the way, and to set up and clean up.
+    pub(super) fn away(&self) -> Term {
+        let travel = of(&self.travel);
+        match &self.set_up {
+            Some(set_up) => travel + set_up,
+            None => travel,
+        }
+    }
+}
+
+impl CrewDay {
+    /// Those who do so many hours on `trips` of theirs; on the way they are for `charged` of them.
+    pub(super) fn visitors(
+        &self,
+        name: &str,
+        worked: &Quantity,
+        trips: &Quantity,
+        charged: Quantity,
+    ) -> Visitors {
+        let people = self.people_on_a_visit(name, worked, trips);
+        let away = |what: &str, rule: &'static str, each: &Quantity| {
+            let hours = of(&charged) * &people * each;
+            Quantity::by(rule, format!("{what} to {name}"), Unit::Hour, hours)
+        };
+        Visitors {
+            travel: away("travel", "trips × its people × travel", &self.travel),
+            set_up: self.set_up.as_ref().map(|each| {
+                let rule = "trips × its people × set-up and clean-up";
+                away("set-up", rule, each)
+            }),
+            people,
+            trips: charged,
+        }
+    }
+
+    fn people_on_a_visit(&self, name: &str, worked: &Quantity, trips: &Quantity) -> Quantity {
+        let few = (of(worked) / trips / self.for_work()).whole();
+        let (rule, people) = match &self.on_a_visit {
+            Some(said) => ("as you say, and no more than the crew", of(said)),
+            None if few.value().is_zero() => ("one, where no hours ask for more", number(1)),
+            None => (
+                "as few as do it in a day: hours ÷ trips ÷ a day without travel and set-up, up to a whole one",
+                few,
+            ),
+        };
+        let (rule, people) = if self.people.value() < people.value() {
+            ("no more than the crew", of(&self.people))
+        } else {
+            (rule, people)
+        };
+        Quantity::by(rule, format!("people to {name}"), Unit::Plain, people)
+    }
+
+    /// The whole crew on the way to work, and on every visit those who come.
+    pub(super) fn travel_of(&self, trips: &Quantity, visits: &[Visitors]) -> Term {
+        self.away(trips, visits, &self.travel, |one| Some(&one.travel))
+    }
+
+    /// The same, to set up and clean up.
+    pub(super) fn set_up_of(&self, trips: &Quantity, visits: &[Visitors], each: &Quantity) -> Term {
+        self.away(trips, visits, each, |one| one.set_up.as_ref())
+    }
+
+    fn away<'a>(
+        &self,
+        trips: &Quantity,
+        visits: &'a [Visitors],
+        each: &Quantity,
+        own: impl Fn(&'a Visitors) -> Option<&'a Quantity>,
+    ) -> Term {
+        if visits.is_empty() {
+            return of(trips) * &self.people * each;
+        }
+        let of_work = of(trips) - sum(visits.iter().map(|one| &one.trips));
+        of_work * &self.people * each + sum(visits.iter().filter_map(own))
+    }
+
+    /// Days of the crew for a visit: those who come work up to the owner's step, and are so much of it.
+    pub(super) fn days_back(&self, one: &Stretch, visitors: &Visitors) -> Quantity {
+        let hours = of(&one.worked) + visitors.away();
+        let name = format!("days to {}", one.name);
+        let people = &visitors.people;
+        if people.value() == self.people.value() {
+            return self.days(hours, name);
+        }
+        let days = self.up_to_step(hours / (of(people) * &self.hours));
+        let rule =
+            "hours ÷ (its people × a day), up to the owner's step; in days of the whole crew";
+        Quantity::by(rule, name, Unit::Day, days * people / &self.people)
+    }
+}
