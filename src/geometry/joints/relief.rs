@@ -4,10 +4,12 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use super::cut::Stretch;
-use super::grid::{self, Kind, Mark};
+use super::grid;
 use super::ground::{Ground, REACH};
+use super::marks::{self, Kind, Mark};
 use super::measure;
 use super::plan::{self, Plan};
+use super::rays::{rays, share_a_place};
 use super::score::Score;
 use super::seam::{Seam, edges};
 use super::sheet::Piece;
@@ -20,10 +22,6 @@ const TRIES: usize = 240;
 const ODD: usize = 8;
 /// Of so many joints every choice is tried.
 const ALL: usize = 5;
-/// More joints than this to places are not weighed against each other.
-const MOST: usize = 60;
-/// Farther than any slab: 2,000 ft.
-const FAR: i64 = 2_000 * 304_800_000;
 
 /// The best plan by lines through the slab.
 pub(super) fn best(ground: &Ground<'_>) -> Plan {
@@ -197,7 +195,7 @@ impl Search<'_> {
             .enumerate()
             .filter(|(number, _)| *number != own);
         let lines = made.iter().chain(near.flat_map(|(_, part)| &part.lines));
-        let marks = grid::on(&piece, &marks(ground, lines));
+        let marks = marks::on(&piece, &known_marks(ground, lines));
         let corners = piece.corners();
         let key = (corners, marks);
         if let Some(known) = self.known.get(&key) {
@@ -258,16 +256,7 @@ fn stretches(rays: &[Seam], set: u64) -> Vec<Stretch> {
     chosen.map(stretch).collect()
 }
 
-/// Whether two joints run to one place, so that one can stand for the other.
-fn share_a_place(one: &Seam, other: &Seam) -> bool {
-    let near = |a: Point, b: Point| is_near(a, b, REACH);
-    near(one.from, other.from)
-        || near(one.from, other.to)
-        || near(one.to, other.from)
-        || near(one.to, other.to)
-}
-
-fn marks<'a>(ground: &Ground<'_>, made: impl Iterator<Item = &'a Stretch>) -> Vec<Mark> {
+fn known_marks<'a>(ground: &Ground<'_>, made: impl Iterator<Item = &'a Stretch>) -> Vec<Mark> {
     let mark = |at, kind| Mark { at, kind };
     let corners = ground.needs.iter().map(|need| mark(need.at, Kind::Corner));
     let meets = ground
@@ -285,81 +274,6 @@ fn marks<'a>(ground: &Ground<'_>, made: impl Iterator<Item = &'a Stretch>) -> Ve
             .map(|end| mark(end.0, Kind::End))
     });
     corners.chain(meets).chain(ends).collect()
-}
-
-/// Joints from each place that needs one, through to the rim or to another opening.
-fn rays(ground: &Ground<'_>) -> Vec<Seam> {
-    let mut rays: Vec<Seam> = Vec::new();
-    let mut take = |from: Point, way: Way| {
-        let seam = Seam::straight(from, way.from(from, FAR));
-        let Some(found) = ground.whole.first_crossing(&seam) else {
-            return;
-        };
-        let seam = found.seam;
-        let same = |a: Point, b: Point| is_near(a, b, REACH);
-        let is_known = |known: &Seam| {
-            same(known.from, seam.from) && same(known.to, seam.to)
-                || same(known.from, seam.to) && same(known.to, seam.from)
-        };
-        if rays.len() < MOST && !rays.iter().any(is_known) {
-            rays.push(seam);
-        }
-    };
-    for meet in ground.asked.meet.iter().filter(|meet| meet.must) {
-        for (edge, to) in ground.whole.loops.iter().flat_map(|ring| edges(ring)) {
-            let side = edge.seam(to);
-            if side.is_near(meet.at, REACH)
-                && let Some(way) = side.heading(meet.at)
-            {
-                take(meet.at, way.left());
-            }
-        }
-    }
-    let frames = measure::frames(&ground.whole);
-    for thing in ground.things.iter().filter(|thing| thing.is_round) {
-        let middle = thing.middle();
-        for way in frames.iter().take(2) {
-            for way in [*way, way.left(), way.back(), way.left().back()] {
-                take(middle, way);
-            }
-        }
-    }
-    for need in &ground.needs {
-        // From the middles of short sides, and from corners where a side is long.
-        for side in &need.beside {
-            let (from, to) = (side.from, side.to);
-            let middle = Point::new(i64::midpoint(from.x, to.x), i64::midpoint(from.y, to.y));
-            take(middle, side.way.left());
-        }
-        if need.beside.len() < 2 {
-            for way in &need.ways {
-                take(need.at, *way);
-            }
-        }
-    }
-    // From one inside corner across to another.
-    for (number, need) in ground.needs.iter().enumerate() {
-        for other in &ground.needs[number + 1..] {
-            let across = distance(need.at, other.at);
-            if need.thing.is_some() && need.thing == other.thing || 3 * ground.longest < 2 * across
-            {
-                continue;
-            }
-            if let Some(way) = Way::between(need.at, other.at)
-                && need.is_open(way)
-                && other.is_open(way.back())
-            {
-                take(need.at, way);
-            }
-        }
-    }
-    rays.sort_by_cached_key(|ray| {
-        (
-            ray.length() / 1_000_000,
-            ground.off_middle(&[ray.from, ray.to]),
-        )
-    });
-    rays
 }
 
 /// All along one direction, all square to it, all of both, and the fewest.

@@ -179,6 +179,15 @@ impl Ground<'_> {
         i64::try_from(corners).unwrap_or(i64::MAX) + round
     }
 
+    /// What joints are charged at the least that leave places out, however they are cut.
+    pub fn left_out(&self, seams: &[Seam]) -> i64 {
+        let lines = seams.iter().map(|seam| Stretch {
+            seam: *seam,
+            on_joint: [false; 2],
+        });
+        CORNER * self.unrelieved(&lines.collect::<Vec<_>>())
+    }
+
     /// What lines are charged that pass too near.
     pub fn passed(&self, lines: &[Stretch]) -> i64 {
         let mut many = 0;
@@ -196,7 +205,7 @@ impl Ground<'_> {
     }
 
     /// How many joints a round thing lacks of two.
-    fn short_of_ends(&self, number: usize, lines: &[Stretch]) -> i64 {
+    pub(super) fn short_of_ends(&self, number: usize, lines: &[Stretch]) -> i64 {
         let thing = &self.things[number];
         if !thing.is_round {
             return 0;
@@ -218,7 +227,7 @@ impl Ground<'_> {
     }
 
     /// How near a line passes a corner that it does not run to.
-    fn passes(&self, need: &Need, line: &Stretch) -> Option<i64> {
+    pub(super) fn passes(&self, need: &Need, line: &Stretch) -> Option<i64> {
         let seam = &line.seam;
         let off = seam.near(need.at, CLEAR - REACH)?;
         if off <= REACH {
@@ -242,7 +251,7 @@ impl Ground<'_> {
         (!runs_to_it).then_some(off)
     }
 
-    fn passes_round(&self, number: usize, line: &Stretch) -> Option<i64> {
+    pub(super) fn passes_round(&self, number: usize, line: &Stretch) -> Option<i64> {
         let thing = &self.things[number];
         if !thing.is_round || self.is_on(number, line.seam.from) || self.is_on(number, line.seam.to)
         {
@@ -292,68 +301,6 @@ impl Ground<'_> {
                 })
         })
     }
-
-    /// All that a layout does not keep, the gravest first.
-    pub fn faults(&self, pieces: &[Piece], lines: &[Stretch]) -> Vec<Break> {
-        let mut found = Vec::new();
-        let mut take = |at: Point, what: Fault| found.push(Break { at, what });
-        for piece in pieces {
-            let measured = self.measured(piece);
-            let score = self.of_panel(&measured);
-            let at = inner(piece);
-            if 0 < score.long {
-                let long = Length::nanometres(measured.size[0]);
-                take(at, Fault::TooLong { long });
-            }
-            if 0 < score.cracks {
-                let ratio = ratio_of(&measured);
-                take(at, Fault::Stretched { ratio });
-            }
-            if let Some(wide) = measured
-                .cut_wide
-                .filter(|wide| 3 * wide + REACH < self.spacing)
-            {
-                let wide = Length::nanometres(wide);
-                take(at, Fault::Sliver { wide });
-            }
-            for (corner, cosine) in &measured.sharp {
-                let degrees = super::measure::degrees(*cosine);
-                take(*corner, Fault::Sharp { degrees });
-            }
-        }
-        for need in &self.needs {
-            if !is_relieved(need, lines) {
-                take(need.at, Fault::Corner);
-            }
-            for off in lines.iter().filter_map(|line| self.passes(need, line)) {
-                let off = Length::nanometres(off);
-                take(need.at, Fault::Near { off });
-            }
-        }
-        for number in 0..self.things.len() {
-            let at = self.things[number].ring[0].at;
-            if 0 < self.short_of_ends(number, lines) {
-                take(at, Fault::Corner);
-            }
-            for off in lines
-                .iter()
-                .filter_map(|line| self.passes_round(number, line))
-            {
-                let off = Length::nanometres(off);
-                take(at, Fault::Near { off });
-            }
-        }
-        for meet in self.asked.meet {
-            if meet.must && !ends(lines).any(|(end, _)| is_near(end, meet.at, REACH)) {
-                take(meet.at, Fault::Unmet);
-            }
-        }
-        for end in self.ends_in_panels(lines) {
-            take(end, Fault::Ends);
-        }
-        found.sort_by_key(|one| (one.what.weight(), one.at));
-        found
-    }
 }
 
 /// Thousandths.
@@ -361,12 +308,7 @@ fn ratio(long: i64, short: i64) -> i64 {
     narrow(i128::from(long) * 1000 / i128::from(short.max(1)))
 }
 
-pub(super) fn ratio_of(measured: &Measured) -> Decimal {
-    let [long, short] = measured.mean;
-    rounding::to_places(Decimal::from(long) / Decimal::from(short.max(1)), 6)
-}
-
-fn is_relieved(need: &Need, lines: &[Stretch]) -> bool {
+pub(super) fn is_relieved(need: &Need, lines: &[Stretch]) -> bool {
     lines.iter().any(|line| {
         let seam = &line.seam;
         seam.is_near(need.at, REACH) || is_beside(need, seam.from) || is_beside(need, seam.to)
@@ -378,17 +320,11 @@ fn is_beside(need: &Need, end: Point) -> bool {
     need.beside.iter().any(short)
 }
 
-fn ends(lines: &[Stretch]) -> impl Iterator<Item = (Point, bool)> + '_ {
+pub(super) fn ends(lines: &[Stretch]) -> impl Iterator<Item = (Point, bool)> + '_ {
     lines.iter().flat_map(|line| {
         [
             (line.seam.from, line.on_joint[0]),
             (line.seam.to, line.on_joint[1]),
         ]
     })
-}
-
-/// About the middle of a panel: of the corners around it.
-fn inner(piece: &Piece) -> Point {
-    let corners: Vec<Point> = piece.loops[0].iter().map(|edge| edge.at).collect();
-    super::ground::middle(&corners)
 }
