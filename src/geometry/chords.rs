@@ -5,11 +5,39 @@ use rust_decimal_macros::dec;
 
 use super::arc;
 use super::point::Point;
-use super::side::Side;
+use super::side::{GRAIN, Side};
 use crate::values::{Length, rounding};
 
 /// How far a chord may stand off its arc.
 const CLOSE: Length = Length::sixty_fourths(2);
+
+impl Side {
+    /// Places along it, both ends too; of a curve close enough to draw it.
+    pub fn places(&self) -> Vec<Point> {
+        let mut places = along(self);
+        places.push(self.to);
+        places
+    }
+
+    /// The place so far along it from its first corner; none beyond its end. Of a curve, on its chords.
+    pub fn at(&self, far: Length) -> Option<Point> {
+        let mut left = i128::from(far.as_nanometres());
+        for pair in self.places().windows(2) {
+            let long = pair[0].distance_squared(pair[1]).isqrt();
+            // What was measured on a slant may be a hair longer than it is.
+            if left <= long + i128::from(GRAIN) {
+                let part = |run: i64| {
+                    let run = 2 * i128::from(run) * left.min(long) + long;
+                    i64::try_from(run.div_euclid(2 * long.max(1))).ok()
+                };
+                let along = pair[1] - pair[0];
+                return Some(pair[0] + Point::new(part(along.x)?, part(along.y)?));
+            }
+            left -= long;
+        }
+        None
+    }
+}
 
 /// The polygon of these sides; each side gives its start and the points along its arc.
 pub(super) fn polygon(sides: &[Side]) -> Vec<Point> {

@@ -11,6 +11,7 @@ mod compass;
 mod cross;
 pub mod holes;
 pub mod joints;
+mod line;
 mod moment;
 pub mod outline;
 mod overlap;

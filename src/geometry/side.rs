@@ -3,14 +3,13 @@
 use rust_decimal::Decimal;
 
 use super::arc;
-use super::chords;
 use super::compass::{Compass, Direction};
-use super::joints::Line;
+use super::line::Line;
 use super::point::Point;
 use crate::values::Length;
 
 /// To what a slanted side is measured, in nanometres.
-const GRAIN: i64 = 25;
+pub(super) const GRAIN: i64 = 25;
 
 /// A side, walked with the slab on its left.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -61,32 +60,6 @@ impl Side {
         } else {
             arc::length(self.chord(), self.bulge.abs().feet())
         }
-    }
-
-    /// Places along it, both ends too; of a curve close enough to draw it.
-    pub fn places(&self) -> Vec<Point> {
-        let mut places = chords::along(self);
-        places.push(self.to);
-        places
-    }
-
-    /// The place so far along it from its first corner; none beyond its end. Of a curve, on its chords.
-    pub fn at(&self, far: Length) -> Option<Point> {
-        let mut left = i128::from(far.as_nanometres());
-        for pair in self.places().windows(2) {
-            let long = pair[0].distance_squared(pair[1]).isqrt();
-            // What was measured on a slant may be a hair longer than it is.
-            if left <= long + i128::from(GRAIN) {
-                let part = |run: i64| {
-                    let run = 2 * i128::from(run) * left.min(long) + long;
-                    i64::try_from(run.div_euclid(2 * long.max(1))).ok()
-                };
-                let along = pair[1] - pair[0];
-                return Some(pair[0] + Point::new(part(along.x)?, part(along.y)?));
-            }
-            left -= long;
-        }
-        None
     }
 
     /// Radius of a bulged side in feet.

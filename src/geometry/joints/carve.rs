@@ -1,8 +1,9 @@
 //! What is solid and reaches over the edge of the slab: the slab ends where it begins.
 
 use super::cut::{Event, around};
-use super::seam::{Beyond, Edge, NEAR, edges};
+use super::seam::{Beyond, Edge, edges};
 use super::sheet::{Piece, doubled_area, ring_holds};
+use super::way::NEAR;
 use crate::geometry::point::Point;
 
 /// An edge of the loop after this many places where it meets the rim is left as it is.

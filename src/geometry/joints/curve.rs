@@ -96,7 +96,7 @@ impl Curve {
         let to_center = self.center - from;
         let (far, off) = (along.along(to_center), along.aside(to_center));
         // A line that only grazes it does not cross.
-        if self.radius - off.abs() <= super::seam::NEAR {
+        if self.radius - off.abs() <= way::NEAR {
             return None;
         }
         let (radius, off) = (i128::from(self.radius), i128::from(off));
@@ -115,7 +115,7 @@ impl Curve {
             return None;
         }
         let squared = one * one - far * far;
-        let near = i128::from(super::seam::NEAR);
+        let near = i128::from(way::NEAR);
         if squared <= near * near {
             return None;
         }

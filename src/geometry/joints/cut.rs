@@ -3,9 +3,9 @@
 //! So panels tile the slab by construction, whatever way joints run.
 
 use super::curve::Curve;
-use super::seam::{Beyond, Edge, NEAR, Seam, edges, heading, heading_at_end};
+use super::seam::{Beyond, Edge, Seam, edges, heading, heading_at_end};
 use super::sheet::{Piece, doubled_area, ring_holds};
-use super::way::{self, Way, distance, narrow};
+use super::way::{self, NEAR, Way, distance, narrow};
 use crate::geometry::point::Point;
 
 /// No joint is shorter: a millimetre.

@@ -1,11 +1,12 @@
 //! Joints that the owner draws: taken as they are, and run on to the rim or to the next joint.
 
 use super::ground::{Ground, REACH};
-use super::layout::{Break, Fault, Line};
+use super::layout::{Break, Fault};
 use super::plan::{self, Plan};
 use super::seam::Seam;
 use super::sheet::Piece;
 use super::way;
+use crate::geometry::line::Line;
 use crate::geometry::point::Point;
 
 /// Farther than any slab: 2,000 ft.

@@ -3,29 +3,14 @@
 use super::cut::Stretch;
 use super::cuts;
 use super::ground::{CLEAR, Ground, REACH};
+use super::marks::{Kind, Mark};
 use super::measure::{Measured, extent};
+use super::plan;
 use super::score::{Score, Sides};
 use super::seam::{Beyond, Seam, edges};
 use super::sheet::Piece;
 use super::way::{Way, distance};
 use crate::geometry::point::Point;
-
-/// A place on the way around a panel that its joints should know of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) struct Mark {
-    pub at: Point,
-    pub kind: Kind,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) enum Kind {
-    /// An inside corner or a corner of an opening.
-    Corner,
-    /// Where the joint of a neighbour ends.
-    End,
-    Must,
-    Wish,
-}
 
 /// More parts than needed that are tried of a long strip.
 const FINER: i64 = 24;
@@ -58,38 +43,8 @@ pub(super) fn divided(
         Some(corners) => by_sides(ground, piece, &measured, corners, marks),
         None => return super::shape::divided(ground, piece, marks),
     };
-    let (pieces, made) = cut(piece, &seams);
+    let (pieces, made) = plan::parts(piece, &seams);
     (!made.is_empty()).then_some((pieces, made))
-}
-
-pub(super) fn cut(piece: &Piece, seams: &[Seam]) -> (Vec<Piece>, Vec<Stretch>) {
-    let (mut pieces, mut made) = (vec![piece.clone()], Vec::new());
-    for seam in seams {
-        super::plan::cut_all(&mut pieces, seam, &mut made);
-    }
-    (pieces, made)
-}
-
-/// Those of the marks that lie on the way around it.
-pub(super) fn on(piece: &Piece, marks: &[Mark]) -> Vec<Mark> {
-    marks
-        .iter()
-        .copied()
-        .filter(|mark| is_on(piece, mark.at))
-        .collect()
-}
-
-pub(super) fn is_on(piece: &Piece, place: Point) -> bool {
-    let (low, high) = piece.bounds();
-    low.x - REACH <= place.x
-        && place.x <= high.x + REACH
-        && low.y - REACH <= place.y
-        && place.y <= high.y + REACH
-        && piece
-            .loops
-            .iter()
-            .flat_map(|ring| edges(ring))
-            .any(|(edge, to)| edge.seam(to).is_near(place, REACH))
 }
 
 /// So many parts at least, and the most that are worth trying.

@@ -1,10 +1,11 @@
 //! The slab before it is jointed, and what its joints have to reach.
 
 use super::curve::Curve;
-use super::layout::{Asked, Line};
+use super::layout::Asked;
 use super::seam::{Beyond, Edge, Seam, edges, heading, heading_at_end};
 use super::sheet::Piece;
 use super::way::{self, Way, distance, narrow};
+use crate::geometry::line::Line;
 use crate::geometry::outline::Outline;
 use crate::geometry::point::Point;
 use crate::values::Length;

@@ -2,6 +2,7 @@
 
 use rust_decimal::Decimal;
 
+use crate::geometry::line::Line;
 use crate::geometry::outline::Outline;
 use crate::geometry::point::Point;
 use crate::values::Length;
@@ -29,15 +30,6 @@ pub struct Meet {
     pub at: Point,
     /// Whether the takeoff names it; else it is met where that costs little.
     pub must: bool,
-}
-
-/// A joint, or a side of a panel: straight, or an arc of at most half a circle.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Line {
-    pub from: Point,
-    pub to: Point,
-    /// Rise of the arc at its middle: positive to the right of the way, as sides of an outline have it.
-    pub bulge: Length,
 }
 
 /// The joint layout of one slab.

@@ -34,8 +34,10 @@ mod faults;
 mod grid;
 mod ground;
 mod layout;
+mod marks;
 mod measure;
 mod plan;
+mod pose;
 mod rays;
 mod relief;
 mod ribbon;
@@ -46,10 +48,12 @@ mod sheet;
 mod strip;
 mod way;
 
-pub use layout::{Asked, Break, Fault, Layout, Line, Meet, Panel};
+pub use super::line::Line;
+pub use layout::{Asked, Break, Fault, Layout, Meet, Panel};
 
 use ground::Ground;
 use plan::Plan;
+use pose::Posed;
 use rust_decimal::Decimal;
 use seam::{Edge, Seam};
 
@@ -75,7 +79,11 @@ pub fn lay_out(asked: &Asked<'_>) -> Layout {
         layout.breaks = vec![Break { at, what }];
         return layout;
     }
-    laid_out(&ground, best(&ground))
+    // Laid out in one position, so that slabs turned or mirrored are laid out alike.
+    let posed = Posed::of(asked);
+    let asked = posed.asked();
+    let ground = Ground::of(&asked);
+    posed.back(laid_out(&ground, best(&ground)))
 }
 
 /// A slab of even width is cut across; where that breaks a limit, and of any other, lines run through.

@@ -47,8 +47,12 @@ impl Plan {
                     return better.unwrap_or(best);
                 }
                 tries -= 1;
-                let plan = Self::cut(ground, &other);
                 let beaten = better.as_ref().map_or(best.score, |better| better.score);
+                let is_within = beaten.long == 0 && beaten.hard == 0;
+                if is_within && beaten.cracks < ground.left_out(&other) {
+                    continue;
+                }
+                let plan = Self::cut(ground, &other);
                 if plan.score < beaten {
                     better = Some(plan);
                 }
@@ -67,6 +71,15 @@ pub(super) fn cut_all(pieces: &mut Vec<Piece>, seam: &Seam, made: &mut Vec<Stret
         piece.cut(seam, made, &mut left);
     }
     *pieces = left;
+}
+
+/// A piece cut by joints one after another.
+pub(super) fn parts(piece: &Piece, seams: &[Seam]) -> (Vec<Piece>, Vec<Stretch>) {
+    let (mut pieces, mut made) = (vec![piece.clone()], Vec::new());
+    for seam in seams {
+        cut_all(&mut pieces, seam, &mut made);
+    }
+    (pieces, made)
 }
 
 /// The same joints without one line, or with one line ending at another that it crosses.

@@ -4,8 +4,9 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use super::cut::Stretch;
-use super::grid::{self, Kind, Mark};
+use super::grid;
 use super::ground::{Ground, REACH};
+use super::marks::{self, Kind, Mark};
 use super::plan::{self, Plan};
 use super::rays::{self, Ray};
 use super::score::Score;
@@ -197,7 +198,7 @@ impl Search<'_> {
             .enumerate()
             .filter(|(number, _)| *number != own);
         let lines = made.iter().chain(near.flat_map(|(_, part)| &part.lines));
-        let marks = grid::on(&piece, &marks(ground, lines));
+        let marks = marks::on(&piece, &known_marks(ground, lines));
         let corners = piece.corners();
         let key = (corners, marks);
         if let Some(known) = self.known.get(&key) {
@@ -267,7 +268,7 @@ fn share_a_place(one: &Seam, other: &Seam) -> bool {
         || near(one.to, other.to)
 }
 
-fn marks<'a>(ground: &Ground<'_>, made: impl Iterator<Item = &'a Stretch>) -> Vec<Mark> {
+fn known_marks<'a>(ground: &Ground<'_>, made: impl Iterator<Item = &'a Stretch>) -> Vec<Mark> {
     let mark = |at, kind| Mark { at, kind };
     let corners = ground.needs.iter().map(|need| mark(need.at, Kind::Corner));
     let meets = ground

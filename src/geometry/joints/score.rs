@@ -161,6 +161,15 @@ impl Ground<'_> {
         score
     }
 
+    /// What joints are charged at the least that leave places out, however they are cut.
+    pub fn left_out(&self, seams: &[Seam]) -> i64 {
+        let lines = seams.iter().map(|seam| Stretch {
+            seam: *seam,
+            on_joint: [false; 2],
+        });
+        CORNER * self.unrelieved(&lines.collect::<Vec<_>>())
+    }
+
     /// What one line is sure to be charged, whatever else is cut.
     pub fn least(&self, seam: &Seam) -> Score {
         let line = Stretch {

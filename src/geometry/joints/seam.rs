@@ -5,9 +5,6 @@ use super::way::{Way, distance};
 use crate::geometry::point::Point;
 use crate::values::Length;
 
-/// Nearer than this is the same place: two thousandths of a millimetre.
-pub(super) const NEAR: i64 = 2_000;
-
 /// What lies on the right of a side.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Beyond {

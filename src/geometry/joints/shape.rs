@@ -2,9 +2,10 @@
 
 use super::cut::Stretch;
 use super::cuts;
-use super::grid::{self, Kind, Mark};
 use super::ground::{CLEAR, Ground, REACH, Thing};
+use super::marks::{self, Kind, Mark};
 use super::measure::{extent, frames, turns};
+use super::plan;
 use super::score::Score;
 use super::seam::Seam;
 use super::sheet::Piece;
@@ -49,11 +50,11 @@ pub(super) fn divided(
         let frame = Frame { way, low, high };
         let [columns, rows] = trial.evens(frame);
         for (a, column) in columns.iter().enumerate() {
-            let cut = grid::cut(piece, &frame.lines(column, &[]));
+            let cut = plan::parts(piece, &frame.lines(column, &[]));
             for (b, row) in rows.iter().enumerate() {
                 let (mut pieces, mut made) = cut.clone();
                 for seam in frame.lines(&[], row) {
-                    super::plan::cut_all(&mut pieces, &seam, &mut made);
+                    plan::cut_all(&mut pieces, &seam, &mut made);
                 }
                 let most = first.as_ref().map_or(Score::WORST, |first| first.0);
                 let score = trial.judged(pieces, made, most);
@@ -137,7 +138,7 @@ impl Trial<'_> {
 
     /// Strips between these lines, each cut across into as many parts as suit it.
     fn strips(&mut self, lines: &[Seam], way: Way) {
-        let (strips, mut made) = grid::cut(self.piece, lines);
+        let (strips, mut made) = plan::parts(self.piece, lines);
         let is_row = lines
             .first()
             .is_some_and(|line| line.way.sine(way).abs() < line.way.cosine(way).abs());
@@ -159,7 +160,7 @@ impl Trial<'_> {
                 } else {
                     frame.lines(&[], set)
                 };
-                let (parts, joints) = grid::cut(&strip, &seams);
+                let (parts, joints) = plan::parts(&strip, &seams);
                 let mut score = Score::default();
                 for part in &parts {
                     score += self.ground.of_panel(&self.ground.measured(part));
@@ -212,7 +213,7 @@ impl Trial<'_> {
             ) {
                 let mut tried = kept.clone();
                 tried[turn] = set;
-                let (pieces, made) = grid::cut(self.piece, &frame.lines(&tried[0], &tried[1]));
+                let (pieces, made) = plan::parts(self.piece, &frame.lines(&tried[0], &tried[1]));
                 let score = self.judged(pieces, made, least);
                 if score < least {
                     (least, kept) = (score, tried);
@@ -225,7 +226,7 @@ impl Trial<'_> {
     fn score(&self, pieces: &[Piece], made: &[Stretch], most: Score) -> Score {
         let (ground, piece, marks) = (self.ground, self.piece, self.marks);
         let mut score = Score::default();
-        let lines = super::plan::merged(made.to_vec());
+        let lines = plan::merged(made.to_vec());
         let mut cost: i64 = lines.iter().map(|line| line.seam.length()).sum();
         let ends = || {
             lines.iter().flat_map(|line| {
@@ -249,7 +250,7 @@ impl Trial<'_> {
         for end in ground.ends_in_panels(&lines) {
             let is_met = marks.iter().any(|mark| is_near(mark.at, end, REACH));
             // Beyond the rim of this part another joint may yet go on.
-            let is_outer = grid::is_on(piece, end);
+            let is_outer = marks::is_on(piece, end);
             cost += match (is_met, is_outer) {
                 (true, _) => 0,
                 (false, true) => ground.spacing / 2,

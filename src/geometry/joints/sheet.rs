@@ -1,6 +1,7 @@
 //! A slab as loops of sides, and what is left of it between joints.
 
-use super::seam::{Edge, NEAR, Seam, edges};
+use super::seam::{Edge, Seam, edges};
+use super::way::NEAR;
 use crate::geometry::point::Point;
 
 /// A part of the slab: the loop around it, counter-clockwise, then those of what is left out of it.

@@ -4,6 +4,8 @@ use crate::geometry::point::Point;
 
 /// How many parts a step of one has.
 pub(super) const ONE: i64 = 1 << 40;
+/// Nearer than this is the same place: two thousandths of a millimetre.
+pub(super) const NEAR: i64 = 2_000;
 
 /// A direction: a step of `ONE`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -11,8 +11,8 @@ pub const ROOMS: &[(&str, &[&str])] = &[
     (
         "geometry",
         &[
-            "point", "arc", "compass", "side", "angle", "cross", "chords", "scan", "walk",
-            "outline", "clip", "grid", "square", "holes",
+            "point", "arc", "compass", "line", "side", "angle", "cross", "chords", "scan", "walk",
+            "outline", "holes",
         ],
     ),
     ("tables", &["source", "bars"]),

@@ -222,7 +222,7 @@ fn fault(slab: &Slab, layout: &Layout) -> Option<String> {
             return Some(format!("{line:?} runs outside"));
         }
         for end in [line.from, line.to] {
-            let on = |piece: &super::super::sheet::Piece| super::super::grid::is_on(piece, end);
+            let on = |piece: &super::super::sheet::Piece| super::super::marks::is_on(piece, end);
             if !on(&ground.whole) && !ground.whole.holds(end) {
                 return Some(format!("{line:?} ends outside"));
             }
