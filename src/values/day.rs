@@ -73,6 +73,15 @@ impl Day {
         }
     }
 
+    /// `June 1 to 15, 2026`, as far as both have them with their month and year.
+    pub fn to(self, last: Self) -> String {
+        if self.month() == last.month() && self.0.year() == last.0.year() {
+            format!("{} to {}", self.beside(last), last.0.format("%-d, %Y"))
+        } else {
+            format!("{} to {}", self.beside(last), last.long())
+        }
+    }
+
     /// `Mon 2026-05-04`, for the office.
     pub fn with_weekday(self) -> String {
         self.0.format("%a %Y-%m-%d").to_string()

@@ -51,24 +51,21 @@ const TWO: &str = "slab: {kind: walk, size: 30 ft x 4 ft}, drive: {kind: drivewa
 #[test]
 fn each_slab_is_told_the_depth_it_is_cut() {
     let two = |more: &str| TWO.replace("MORE", more);
-    says(
-        &two(""),
-        "; joints 1 in deep (slab); 1½ in deep (drive), as drawn",
-    );
+    says(&two(""), "; joints 1 in deep (slab); 1½ in deep (drive)");
     says(
         &two("thickness: 4 in").replace("thickness: 6 in, ", ""),
-        "rounded edges; joints 1 in deep, as drawn",
+        "rounded edges; joints 1 in deep",
     );
     let sawn = two("sawn: yes");
     says(
         &sawn,
-        "rounded edges; joints 1 in deep (slab); sawn 1½ in deep (drive), as drawn",
+        "rounded edges; joints 1 in deep (slab); sawn 1½ in deep (drive)",
     );
     // Nobody rounds the edges of a saw cut.
     let both = two("sawn: yes").replace("30 ft x 4 ft", "30 ft x 4 ft, sawn: early");
     says(
         &both,
-        "joints sawn 1 in deep the same day (slab); sawn 1½ in deep (drive), as drawn",
+        "joints sawn 1 in deep the same day (slab); sawn 1½ in deep (drive)",
     );
     assert!(!read(&both).contains("rounded edges"));
     // An uneven slab is cut as its thick end asks for; its owner may say otherwise.

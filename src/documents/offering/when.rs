@@ -31,14 +31,14 @@ fn sentence(before: &str, strong: String, after: impl Into<String>) -> Sentence 
     }
 }
 
-/// `June 1 to June 15, 2026: start by June 12, pour on June 15.`
+/// `June 1 to 15, 2026: start by June 12, pour June 15.`
 fn start(window: Window) -> Sentence {
     let Window {
         from,
         start_by,
         pour,
     } = window;
-    let days = |to: Day, and: &str| format!("{} {and} {}", from.beside(to), to.long());
+    let between = |to: Day| format!("{} and {}", from.beside(to), to.long());
     match pour {
         Some(pour) if pour == start_by => {
             sentence("Start on ", pour.long(), ", the day of the pour.")
@@ -46,11 +46,11 @@ fn start(window: Window) -> Sentence {
         Some(pour) if start_by < pour => {
             let by = if from == start_by { "on" } else { "by" };
             let (start_by, on) = (start_by.beside(pour), pour.beside(pour));
-            let how = format!(": start {by} {start_by}, pour on {on}.");
-            sentence("", days(pour, "to"), how)
+            let how = format!(": start {by} {start_by}, pour {on}.");
+            sentence("", from.to(pour), how)
         }
         Some(_) | None if from == start_by => sentence("Start on ", from.long(), "."),
-        Some(_) | None => sentence("Start between ", days(start_by, "and"), "."),
+        Some(_) | None => sentence("Start between ", between(start_by), "."),
     }
 }
 

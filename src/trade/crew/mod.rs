@@ -1,6 +1,7 @@
 //! Hours by production rate, then trips, crew days, and the hours that are charged.
 
 mod blocks;
+mod charge;
 mod covers;
 mod crew_day;
 mod machines;
@@ -27,19 +28,17 @@ use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
+use charge::charge;
 use task::Task;
 use visit::Visit;
 
-use crate::input::book::Role;
-use crate::input::business::{CrewPolicy, LaborLines};
+use crate::input::business::CrewPolicy;
 use crate::input::job::{Extra, Takeoff};
 use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::order::also::{AlsoDone, left_to_do};
-use crate::trade::order::{
-    ConcreteOrder, List, Need, NeedItem, Once, Parts, Section, Shares, once, shares, whole,
-};
+use crate::trade::order::{ConcreteOrder, List, Once, Parts, Section, Shares, once, shares};
 use crate::trade::tally::Listed;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
@@ -354,54 +353,4 @@ fn hours_in_a_day(policy: &CrewPolicy) -> Quantity {
     let hours = policy.hours_in_a_day.clone();
     let hours = hours.map(|hours| Amount::new(hours.value, Unit::Hour));
     Quantity::said("hours in a day", &hours)
-}
-
-fn charge(crew: &Crew, shares: Shares, list: &mut List<'_>) {
-    if crew.charged.value().is_zero() {
-        return;
-    }
-    if let Some(item) = list.role(Role::Labor) {
-        let parts = match list.by.crew.labor_lines {
-            LaborLines::One => vec![(crew.charged.clone(), shares)],
-            LaborLines::ByTask => by_task(crew, shares),
-        };
-        list.needs
-            .extend(parts.into_iter().map(|(quantity, shares)| Need {
-                item: NeedItem::Item(item.clone()),
-                quantity,
-                placement: None,
-                shares,
-            }));
-    }
-    let trips = Role::Trip.purpose();
-    list.buy_for_purpose(
-        Role::Trip,
-        trips.called,
-        trips.by,
-        whole(crew.trips.clone()),
-    );
-}
-
-/// A line a task; what is charged beside them, travel and the rounding of days, is the last.
-fn by_task(crew: &Crew, shares: Shares) -> Vec<(Quantity, Shares)> {
-    let tasks = crew.tasks.iter();
-    let mut lines: Vec<(Quantity, Shares)> = tasks
-        .map(|task| (task.hours.clone(), task.shares.clone()))
-        .collect();
-    let tasks = Quantity::by(
-        "tasks added up",
-        "hours of tasks",
-        Unit::Hour,
-        sum(crew.tasks.iter().map(|task| &task.hours)),
-    );
-    let rest = Quantity::by(
-        "charged hours − hours of tasks: travel, set-up, days up to the owner's step",
-        "other labor",
-        Unit::Hour,
-        of(&crew.charged) - &tasks,
-    );
-    if !rest.value().is_zero() {
-        lines.push((rest, shares));
-    }
-    lines
 }

@@ -106,4 +106,39 @@ impl CrewDay {
             "hours ÷ (its people × a day), up to the owner's step; in days of the whole crew";
         Quantity::by(rule, name, Unit::Day, days * people / &self.people)
     }
+
+    /// Days at the house before the last visits, of those that are charged.
+    pub(super) fn at_house(
+        &self,
+        charged: &Quantity,
+        days: &Quantity,
+        stretches: &[Stretch],
+        visits: &[Visitors],
+    ) -> Quantity {
+        let name = "working days";
+        let is_set = charged.overruled().or(days.overruled()).is_some();
+        let work = stretches.iter().filter(|one| !one.is_later());
+        let of_work: Option<Vec<&Quantity>> = work.map(Stretch::days_at_house).collect();
+        if let (Some(of_work), false) = (of_work, is_set) {
+            let rule = "days of every stage before the last visits; what the customer reads";
+            return Quantity::by(rule, name, Unit::Day, sum(of_work));
+        }
+        let of_people = of(&self.people) * &self.hours;
+        let later = stretches.iter().filter(|one| one.is_later());
+        let later = sum(later.map(|one| &one.worked));
+        let away = visits
+            .iter()
+            .map(Visitors::away)
+            .reduce(|all, one| all + one);
+        let Some(away) = away else {
+            let rule =
+                "charged hours ÷ (people × a day), up to a whole day; what the customer reads";
+            let days = of(charged) / of_people;
+            return Quantity::by(rule, name, Unit::Day, days.whole());
+        };
+        let later = away + later;
+        let rule = "(charged hours − those of visits after the pour) ÷ (people × a day), up to a whole day; what the customer reads";
+        let days = (of(charged) - later) / of_people;
+        Quantity::by(rule, name, Unit::Day, days.whole())
+    }
 }

@@ -67,7 +67,10 @@ fn a_pour_is_one_day_however_long_and_is_not_begun_where_it_does_not_fit() {
     let long = "set: {finish broom hours: {to: 60, because: a curve}}";
     let offer = offer(PLAIN, long, &[]);
     assert_eq!(value(&offer, "trips to place"), dec!(1));
-    assert_eq!(value(&offer, "days to place"), dec!(3));
+    // 60 hours, 6.5 cu yd at half an hour, and three people on the way: 65.5 hours of a day of 24,
+    // charged as they are.
+    let charged = value(&offer, "days to place") * dec!(24);
+    assert_eq!(charged.round_dp(9), dec!(65.5));
     let names: Vec<String> = offer
         .quoted()
         .needs
@@ -203,12 +206,12 @@ fn the_start_is_on_working_days_before_the_pour_that_is_set() {
     // June 15 is a Monday: the forms are made on the Friday before, and 11 days before that is Monday, June 1.
     assert_eq!(
         start(BUSINESS, "pour: 2026-06-15\n"),
-        "June 1 to June 15, 2026: start by June 12, pour on June 15."
+        "June 1 to 15, 2026: start by June 12, pour June 15."
     );
     let off = crew("days off: 2026-06-01, 2026-06-10 to 2026-06-12");
     assert_eq!(
         start(&off, "pour: 2026-06-15\n"),
-        "May 29 to June 15, 2026: start by June 9, pour on June 15."
+        "May 29 to June 15, 2026: start by June 9, pour June 15."
     );
     // The pour is 35 days after the quote, on Monday, June 8: the forms on Friday, June 5, or up to 11 days later.
     assert_eq!(
@@ -218,11 +221,11 @@ fn the_start_is_on_working_days_before_the_pour_that_is_set() {
     // Quoted on the Friday before the pour; for a pour in the year after, before which January 1 is a holiday.
     assert_eq!(
         start_of(BUSINESS, "2026-06-12", "pour: 2026-06-15\n"),
-        "June 12 to June 15, 2026: start on June 12, pour on June 15."
+        "June 12 to 15, 2026: start on June 12, pour June 15."
     );
     assert_eq!(
         start_of(BUSINESS, "2026-12-18", "pour: 2027-01-04\n"),
-        "December 21, 2026 to January 4, 2027: start by December 31, 2026, pour on January 4."
+        "December 21, 2026 to January 4, 2027: start by December 31, 2026, pour January 4."
     );
     let small = with(BUSINESS, &[("people: 3", "people: 9")]);
     assert_eq!(

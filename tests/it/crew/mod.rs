@@ -45,11 +45,17 @@ fn planned_trips_are_for_the_work_and_visits_come_beside_them() {
     assert_eq!(trips(SEALED, "trips: 5 trips"), dec!(6));
     // A number that is set is all of them.
     assert_eq!(trips(SEALED, "set: {trips: {to: 2, because: a}}"), dec!(2));
-    // Three people and 3/4 hour each trip.
+    // Three people and 3/4 hour on each trip to work, and one on the visit that seals.
     assert_eq!(
         value(&offer(SEALED, "trips: 5", &[]), "travel hours"),
-        dec!(13.5)
+        dec!(12)
     );
+    let said = crew("people on a visit: 2");
+    let two = desk(&text(SEALED, "trips: 5"), &said, RIVER_ROAD).offer();
+    assert_eq!(value(&two, "travel hours"), dec!(12.75));
+    let all = crew("people on a visit: 9");
+    let all = desk(&text(SEALED, "trips: 5"), &all, RIVER_ROAD).offer();
+    assert_eq!(value(&all, "travel hours"), dec!(13.5));
 }
 
 #[test]

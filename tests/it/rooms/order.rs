@@ -43,7 +43,7 @@ pub const ROOMS: &[(&str, &[&str])] = &[
     (
         "trade",
         &[
-            "working", "term", "sets", "tally", "measure", "order", "crew", "also",
+            "working", "term", "sets", "tally", "curing", "measure", "order", "crew", "also",
         ],
     ),
     (

@@ -106,8 +106,11 @@ fn a_visit_after_the_pour_is_a_trip_and_no_working_day_before_it() {
     assert_eq!(crew(&offer).returns.unwrap().value(), dec!(1));
     let (before, after) = (crew(&plain).trips.value(), crew(&offer).trips.value());
     assert_eq!(before + dec!(1), after);
-    // Three people travel three quarters of an hour on every trip.
-    assert_eq!(crew(&offer).travel.value(), after * dec!(2.25));
+    // Three people travel three quarters of an hour on every trip to work, one on the visit.
+    assert_eq!(
+        crew(&offer).travel.value(),
+        before * dec!(2.25) + dec!(0.75)
+    );
     let said = sealed.view().when_we_come;
     let said: Vec<String> = said
         .iter()
@@ -130,10 +133,12 @@ fn coming_back_is_a_stage_of_its_own() {
     // It is washed on the visit that strips, and takes no time of its own.
     let washed = ", finish: washed pebbles";
     case(washed, BOOK, "strip and finish", dec!(1), dec!(0.5));
-    // 432 × 1.5 ÷ 100 = 6.48 hours, and travel.
+    // 432 × 1.5 ÷ 100 = 6.48 hours and one on the way: 7.23 of a day of one, a third of the crew's.
     let seal = ", seal: wet look, curing: none";
-    case(seal, BOOK, "seal on day 28", dec!(1), dec!(0.5));
-    case(seal, &twice, "seal on day 28", dec!(2), dec!(0.5));
+    let third = dec!(1) / dec!(3);
+    case(seal, BOOK, "seal on day 28", dec!(1), third);
+    // Twice on the way: 7.98 hours, a day again.
+    case(seal, &twice, "seal on day 28", dec!(2), third);
     let plain = desk(&job(""), BUSINESS, BOOK).offer();
     assert!(plain.quoted().needs.crew.returns.is_none());
 }
