@@ -157,7 +157,9 @@ fn a_key_runs_along_the_bulkhead_that_names_it() {
         ["lower keyed joints", "lower construction joints"].map(|name| {
             let slab = &offer.quoted().needs.slabs[0];
             let mut listed = slab.listed.iter().map(|one| &one.quantity);
-            listed.find(|one| one.name() == name).map(|one| one.value())
+            listed
+                .find(|one| one.name() == name)
+                .map(flatwork::inside::trade::Quantity::value)
         })
     };
     let twenty = Some(dec!(20));
