@@ -218,12 +218,12 @@ pub(super) fn firm(business: &Business) -> Firm {
 
 /// What changed, and nothing of why: what we pay is ours alone.
 fn replaces(before: Replaces, totals: &Totals) -> String {
-    let (day, was, is) = (before.day.0.long(), before.total.0, totals.total);
-    if was == is {
+    let (day, was) = (before.day.0.long(), before.total.0);
+    if was == totals.total {
         return format!("This takes the place of our quote of {day}; the price is the same.");
     }
     format!(
-        "This takes the place of our quote of {day}. The work is the same; prices have moved since, and the total of {was} is now {is}. Please call us with any question."
+        "This takes the place of our quote of {day}, then {was}: the work is the same, prices have moved."
     )
 }
 

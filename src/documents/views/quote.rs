@@ -25,7 +25,7 @@ pub struct QuoteView {
     /// "Quote 26-031 for Dana Example, May 4, 2026": beside the firm's name on later pages.
     pub running_head: String,
     pub total: Total,
-    /// "This takes the place of our quote of May 4, 2026. The work is the same; …"
+    /// "This takes the place of our quote of May 4, 2026, then $9,400.00: the work is the same, …"
     pub replaces: Option<String>,
     /// "Remove": "old patio, 200 sq ft, …".
     pub scope: Vec<Term>,
