@@ -5,6 +5,8 @@ use crate::reading::{At, Problem};
 use crate::tables::holidays::{SOURCE, holiday};
 use crate::values::Day;
 
+const WORKS: &str = ", or say under `crew` of business.yaml when you work: `works: Monday to Saturday`, `holidays: worked`, `days off`";
+
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let days = case.takeoff.placements.iter();
     let days = days.filter_map(|pour| pour.day.as_ref());
@@ -16,12 +18,17 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         } else {
             return day_off(case, day);
         };
-        let message = format!("`{}` is {what}, and the plant may be closed", day.value);
+        let us = match case.business.crew.off(day.value) {
+            Some(_) => ": the crew does not work then,",
+            None => ",",
+        };
+        let message = format!("`{}` is {what}{us} and the plant may be closed", day.value);
+        let works = if us == "," { "" } else { WORKS };
         Some(
             Problem::new("closed-day", message)
                 .at(day.place)
                 .help(format!(
-                    "ask the plant, the town and the neighbors, or take another day{source}"
+                    "ask the plant, the town and the neighbors, or take another day{works}{source}"
                 )),
         )
     });
@@ -32,6 +39,6 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 fn day_off(case: Case<'_>, day: &At<Day>) -> Option<Problem> {
     let why = case.business.crew.off(day.value)?;
     let message = format!("`{}` is {why}", day.value);
-    let help = "take another day, or say under `crew` of business.yaml when you work: `works: Monday to Saturday`, `days off`";
+    let help = format!("take another day{WORKS}");
     Some(Problem::new("day-off", message).at(day.place).help(help))
 }

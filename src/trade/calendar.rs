@@ -49,13 +49,17 @@ pub struct Calendar<'a> {
 }
 
 /// When the work may begin; where the day of a pour is said, until then.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Window {
     pub from: Day,
     /// The last day on which it may begin.
     pub start_by: Day,
-    /// Of the first pour, where the takeoff says it.
-    pub pour: Option<Day>,
+    /// The last day at the house before the crew comes back.
+    pub until: Day,
+    /// The working day before it has to begin.
+    pub sign_by: Day,
+    /// Days of pours that the takeoff says, the earliest first.
+    pub pours: Vec<Day>,
 }
 
 impl<'a> Calendar<'a> {
@@ -164,7 +168,9 @@ impl<'a> Calendar<'a> {
             .placements
             .iter()
             .filter_map(|pour| pour.day.as_ref());
-        let pour = said.map(|day| day.value).min();
+        let mut pours: Vec<Day> = said.map(|day| day.value).collect();
+        pours.sort_unstable();
+        pours.dedup();
         let start = self.span().map_or_else(
             || {
                 self.by
@@ -173,20 +179,25 @@ impl<'a> Calendar<'a> {
             |span| span.from,
         );
         let soonest = self.by.on_or_after(quoted);
-        if let Some(pour) = pour {
-            let start_by = start.max(soonest).min(pour.max(quoted));
+        if let Some(pour) = pours.first() {
+            let start_by = start.max(soonest).min((*pour).max(quoted));
             let opens = start_by.plus(-wide).max(soonest);
             return Window {
                 from: self.by.on_or_after(opens).min(start_by),
                 start_by,
-                pour: Some(pour),
+                until: self.span().map_or(*pour, |span| span.to).max(*pour),
+                sign_by: self.by.on_or_before(start_by.plus(-1)).max(quoted),
+                pours,
             };
         }
         let from = start.max(soonest);
+        let start_by = self.by.on_or_before(from.plus(wide)).max(from);
         Window {
             from,
-            start_by: self.by.on_or_before(from.plus(wide)).max(from),
-            pour: None,
+            start_by,
+            until: start_by,
+            sign_by: start_by,
+            pours,
         }
     }
 }

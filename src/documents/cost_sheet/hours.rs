@@ -37,6 +37,11 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<HourRow> {
         let set_up = a_trip(set_up, rules.set_up.value.number());
         rows.push(row("plain", "set up and clean up", set_up));
     }
+    if let Some(waiting) = &crew.waiting {
+        let rate = set_or(waiting, || "until it sets".to_owned());
+        let waiting = (String::new(), rate, number(waiting));
+        rows.push(row("plain", "wait on the pour", waiting));
+    }
     // Once for all tasks, in place of on each.
     let parts = || crew.tasks.iter().flat_map(|task| task.hours.parts());
     let difficulty = parts().find(|part| part.name() == "difficulty");

@@ -10,6 +10,7 @@ pub const ACCEPT_WITH_CHOICES: &str = "I accept this quote with the choices tick
 pub const ACCEPT_WITH_ONE_OF_EACH: &str = "I accept this quote with the choices ticked above. Where one must be ticked and none is, the first one counts.";
 pub const CURE_HEADING: &str = "While your concrete cures";
 pub const CURE_LEAD: &str = "It hardens for weeks, faster when it is warm. Count from the day of the pour; if in doubt, wait the longer time.";
+pub const CURE_LEAD_OF_EACH: &str = "It hardens for weeks, faster when it is warm. Count from the day of each pour; if in doubt, wait the longer time.";
 pub const DEFERRAL: &str = "Local codes, the concrete supplier and licensed professionals decide wherever they say otherwise; nothing here is engineering or legal advice.";
 pub const RAIN: &str = "Rain may move a day, not the price.";
 pub const FROST_IN: &str =

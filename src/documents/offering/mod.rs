@@ -55,6 +55,13 @@ pub struct Offering<'a> {
     pub photos: &'a [Shown],
 }
 
+impl Offering<'_> {
+    /// The last day on which the price holds.
+    fn good_until(&self) -> Day {
+        self.quoted.plus(i64::from(self.business.quote.good_for.0))
+    }
+}
+
 /// A photo, and what the customer reads below it.
 #[derive(Clone, Debug)]
 pub struct Shown {
@@ -228,12 +235,11 @@ fn replaces(before: Replaces, totals: &Totals) -> String {
 }
 
 fn total(of: Offering<'_>, totals: &Totals) -> Total {
-    let good_until = of.quoted.plus(i64::from(of.business.quote.good_for.0));
     Total {
         amount: totals.total.to_string(),
         discounts: money::discounts(of),
         tax_sentence: money::tax_sentence(of),
-        good_until: format!("Price good until {}", good_until.long()),
+        good_until: format!("Price good until {}", of.good_until().long()),
     }
 }
 

@@ -89,8 +89,12 @@ pub(super) fn moves(of: Offering<'_>) -> &'static str {
 /// How the days of the cure are counted.
 pub(super) fn lead(of: Offering<'_>) -> String {
     let (day, air) = coldest(of);
+    let lead = match of.takeoff.pours().count() {
+        0 | 1 => english::CURE_LEAD,
+        _ => english::CURE_LEAD_OF_EACH,
+    };
     if air == of.business.cure.usual() {
-        return english::CURE_LEAD.to_owned();
+        return lead.to_owned();
     }
     let frozen = if air.night <= season::FREEZING {
         " Frozen days count nothing."
@@ -103,7 +107,7 @@ pub(super) fn lead(of: Offering<'_>) -> String {
     };
     format!(
         "{} We counted by the weather that is usual from {} on, nights of {}\u{a0}°F and days of {}\u{a0}°F at first{blankets}.{frozen}",
-        english::CURE_LEAD,
+        lead,
         day.month(),
         air.night,
         air.day

@@ -16,7 +16,9 @@ pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
     let crew = &of.offer.quoted().needs.crew;
     let calendar = Calendar::of(of.takeoff, crew, of.quoted, of.business);
     let wide = of.business.quote.start_window.0;
-    let mut sentences = vec![start(calendar.window(of.takeoff, of.quoted, wide))];
+    let window = calendar.window(of.takeoff, of.quoted, wide);
+    let mut sentences = vec![start(&window)];
+    sentences.extend(sign(of, &window));
     sentences.push(working_days(of, crew, &calendar));
     sentences.extend(visits(of, crew));
     sentences.push(sentence(super::season::moves(of), String::new(), ""));
@@ -31,27 +33,59 @@ fn sentence(before: &str, strong: String, after: impl Into<String>) -> Sentence 
     }
 }
 
-/// `June 1 to 15, 2026: start by June 12, pour June 15.`
-fn start(window: Window) -> Sentence {
-    let Window {
-        from,
-        start_by,
-        pour,
-    } = window;
-    let between = |to: Day| format!("{} and {}", from.beside(to), to.long());
-    match pour {
-        Some(pour) if pour == start_by => {
-            sentence("Start on ", pour.long(), ", the day of the pour.")
-        }
-        Some(pour) if start_by < pour => {
+/// `June 1 to 16, 2026: start by June 12, pour June 15.`, to the last day of the work.
+fn start(window: &Window) -> Sentence {
+    let (from, start_by, until) = (window.from, window.start_by, window.until);
+    match &window.pours[..] {
+        [pour] if *pour == start_by => sentence("Start on ", pour.long(), ", the day of the pour."),
+        [first, .., last] if start_by == *first => sentence(
+            "",
+            from.to(until),
+            format!(": pour {}.", each(&window.pours, *last)),
+        ),
+        [first, ..] if start_by < *first => {
             let by = if from == start_by { "on" } else { "by" };
-            let (start_by, on) = (start_by.beside(pour), pour.beside(pour));
-            let how = format!(": start {by} {start_by}, pour {on}.");
-            sentence("", from.to(pour), how)
+            let how = format!(
+                ": start {by} {}, pour {}.",
+                start_by.beside(until),
+                each(&window.pours, until)
+            );
+            sentence("", from.to(until), how)
         }
-        Some(_) | None if from == start_by => sentence("Start on ", from.long(), "."),
-        Some(_) | None => sentence("Start between ", between(start_by), "."),
+        _ if from == start_by => sentence("Start on ", from.long(), "."),
+        _ => {
+            let between = format!("{} and {}", from.beside(start_by), start_by.long());
+            sentence("Start between ", between, ".")
+        }
     }
+}
+
+/// `June 10 and 12`.
+fn each(pours: &[Day], beside: Day) -> String {
+    let mut months: Vec<(String, Vec<String>)> = Vec::new();
+    for pour in pours {
+        let text = pour.beside(beside);
+        match text.split_once(' ') {
+            Some((month, day)) if months.last().is_some_and(|(last, _)| last == month) => {
+                if let Some((_, days)) = months.last_mut() {
+                    days.push(day.to_owned());
+                }
+            }
+            Some((month, day)) => months.push((month.to_owned(), vec![day.to_owned()])),
+            None => months.push((text, Vec::new())),
+        }
+    }
+    let months = months.into_iter();
+    let months: Vec<String> = months
+        .map(|(month, days)| format!("{month} {}", list(&days)))
+        .collect();
+    list(&months)
+}
+
+/// Where the work has to begin before the price ends.
+fn sign(of: Offering<'_>, window: &Window) -> Option<Sentence> {
+    let is_said = !window.pours.is_empty() && window.start_by < of.good_until();
+    is_said.then(|| sentence("Sign by ", window.sign_by.long(), " to keep these days."))
 }
 
 /// Days as they are charged, and what each is for.
@@ -86,7 +120,7 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
     };
     // Half days are days on which we come.
     let on = match calendar.days() {
-        on if parts.is_some() && days < Decimal::from(on) => format!(" on {on} days"),
+        on if days < Decimal::from(on) => format!(" on {on} days"),
         _ => String::new(),
     };
     let what = match parts.as_deref() {
@@ -149,7 +183,7 @@ fn number(days: Decimal) -> String {
 fn done(of: Offering<'_>, stretch: &Stretch) -> String {
     let mut words: Vec<String> = Vec::new();
     for block in &stretch.blocks {
-        let mut said = said(of, block.step).into_iter().map(str::to_owned);
+        let mut said = said(of, stretch, block.step).into_iter().map(str::to_owned);
         let which = which(of, block);
         words.extend(said.next().map(|first| format!("{first}{which}")));
         words.extend(said);
@@ -170,7 +204,7 @@ fn which(of: Offering<'_>, block: &Block) -> String {
 }
 
 /// The customer's words for what is done.
-fn said(of: Offering<'_>, step: Step) -> Vec<&'static str> {
+fn said(of: Offering<'_>, stretch: &Stretch, step: Step) -> Vec<&'static str> {
     match step {
         Step::Remove => {
             let removals = &of.takeoff.head.removals;
@@ -184,16 +218,22 @@ fn said(of: Offering<'_>, step: Step) -> Vec<&'static str> {
         Step::Form => vec!["form"],
         Step::Place => vec!["pour"],
         Step::Strip => {
+            let off = if stretch.has(Step::Lift) {
+                "take off the covers and the forms"
+            } else {
+                "take off the forms"
+            };
             let answers = of.takeoff.head.site.iter();
             let mut backfill = answers.filter(|(question, _)| **question == Question::Backfill);
             if backfill.any(|(_, answer)| answer.value.has("ours")) {
-                vec!["take off the forms", "fill in along the edges"]
+                vec![off, "fill in along the edges"]
             } else {
-                vec!["take off the forms"]
+                vec![off]
             }
         }
         Step::Lid => vec!["set the lids on order"],
         Step::Finish => vec!["finish the surface"],
+        Step::Lift if !stretch.has(Step::Strip) => vec!["take off the covers"],
         Step::Return | Step::Wet | Step::Lift | Step::Seal => Vec::new(),
     }
 }
@@ -201,37 +241,63 @@ fn said(of: Offering<'_>, step: Step) -> Vec<&'static str> {
 /// What the crew comes back for; one number where the owner set it.
 fn visits(of: Offering<'_>, crew: &Crew) -> Option<Sentence> {
     let asked = crew.stretches.iter().filter(|one| one.is_later());
-    let mut told: Vec<String> = Vec::new();
+    let mut told: Vec<(Decimal, bool, String)> = Vec::new();
     for stretch in asked {
         let block = stretch.blocks.first()?;
         let many = rounding::round_up_to(stretch.on_site.value(), Decimal::ONE);
-        let (one, several) = match block.step {
-            Step::Wet | Step::Lift => ("short visit", "short visits"),
-            _ => ("visit", "visits"),
-        };
+        let is_short = matches!(block.step, Step::Wet | Step::Lift);
         let what = match block.step {
             Step::Finish => " to finish the surface".to_owned(),
             Step::Wet => " to keep the concrete wet".to_owned(),
             Step::Lift => " to take the covers off".to_owned(),
-            Step::Seal => match block.wait {
-                Some(days) => format!(" to seal it, {days} days after the pour"),
-                None => " to seal it".to_owned(),
-            },
+            Step::Seal => sealing(of, block),
             Step::Lid => format!(" to set the {} on order", lids(of)),
             Step::Return | Step::Remove | Step::Form | Step::Place | Step::Strip => {
                 " after the pour".to_owned()
             }
         };
-        let count = match many {
-            many if many == Decimal::ONE => format!("one {one}"),
-            many => format!("{} {several}", Amount::new(many, Unit::Plain).number()),
-        };
-        told.push(format!("{count}{what}"));
+        match told.iter_mut().find(|(.., known)| *known == what) {
+            Some((all, ..)) => *all += many,
+            None => told.push((many, is_short, what)),
+        }
     }
     if told.is_empty() {
         return None;
     }
+    let told = told.into_iter().map(|(many, is_short, what)| {
+        let short = if is_short { "short " } else { "" };
+        match many {
+            many if many == Decimal::ONE => format!("one {short}visit{what}"),
+            many if many == Decimal::TWO => format!("two {short}visits{what}"),
+            many => {
+                let many = Amount::new(many, Unit::Plain).number();
+                format!("{many} {short}visits{what}")
+            }
+        }
+    });
+    let told: Vec<String> = told.collect();
     Some(sentence("Then ", list(&told), "."))
+}
+
+/// `to seal it, 28 days after the pour`, which of several.
+fn sealing(of: Offering<'_>, block: &Block) -> String {
+    let is_one = of.takeoff.pours().count() == 1;
+    let slabs = of.takeoff.slabs.iter().filter(|slab| slab.seal.is_some());
+    let here = slabs.filter(|slab| block.pours.contains(&slab.placement));
+    let names: Vec<String> = here.map(|slab| slab.called.clone()).collect();
+    let what = match &names[..] {
+        names if !is_one && block.wait.is_some() => format!("the {}", list(names)),
+        _ => "it".to_owned(),
+    };
+    let pour = match block.pours.len() {
+        _ if is_one => "the pour",
+        1 => "its pour",
+        _ => "the last of their pours",
+    };
+    match block.wait {
+        Some(days) => format!(" to seal {what}, {days} days after {pour}"),
+        None => format!(" to seal {what}"),
+    }
 }
 
 fn lids(of: Offering<'_>) -> &'static str {

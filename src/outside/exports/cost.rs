@@ -101,6 +101,7 @@ fn crew(crew: &Crew) -> Value {
         "hours_worked": value(&crew.worked),
         "travel_hours": value(&crew.travel),
         "set_up_hours": crew.set_up.as_ref().map(value),
+        "waiting_hours": crew.waiting.as_ref().map(value),
         "hours": value(&crew.hours),
         "hours_charged": value(&crew.charged),
         "crew_days": value(&crew.days),

@@ -5,6 +5,9 @@
 
 use rust_decimal::Decimal;
 
+use super::covers::days_under;
+use super::crew_day::CrewDay;
+use super::pour_day::PourDay;
 use super::step::Step;
 use super::visit::Visit;
 use super::{TaskHours, Work};
@@ -18,7 +21,7 @@ use crate::values::Unit;
 #[derive(Clone, Debug)]
 pub struct Block {
     pub step: Step,
-    /// `form`, `place pour 2`, `seal on day 28`.
+    /// `form`, `place pour 2`, `seal after 28 days`.
     pub name: String,
     /// Pours it is for; of forms and what is removed, all.
     pub pours: Vec<usize>,
@@ -28,6 +31,8 @@ pub struct Block {
     pub asked: Option<Quantity>,
     /// Days from the pour until it may be done.
     pub wait: Option<u32>,
+    /// Person hours in which those who pour wait until it sets, where that takes longer than a day.
+    pub waiting: Option<Quantity>,
 }
 
 /// Tasks of the job, cut up by what is done when.
@@ -79,6 +84,14 @@ fn part(task: &TaskHours, block: &str, here: &dyn Fn(Section) -> bool) -> Option
     Some(Quantity::by(rule, name, Unit::Hour, hours))
 }
 
+impl Block {
+    /// How long those who do it are there.
+    pub(super) fn there(&self) -> Decimal {
+        let waiting = self.waiting.as_ref().map_or(Decimal::ZERO, Quantity::value);
+        self.worked.value() + waiting
+    }
+}
+
 /// Every block of the job in its order; visits that the owner set are one block.
 pub(super) fn blocks(
     work: &Work<'_>,
@@ -104,6 +117,7 @@ pub(super) fn blocks(
             worked,
             asked: None,
             wait: None,
+            waiting: None,
         }));
     }
     let pour_of = |section: Section| match section {
@@ -113,32 +127,48 @@ pub(super) fn blocks(
     let is_set = asked.is_some_and(|asked| asked.overruled().is_some());
     let (lids, visits): (Vec<&Visit>, Vec<&Visit>) =
         visits.iter().partition(|visit| visit.step == Step::Lid);
+    // Pours whose forms are up.
+    let mut standing: Vec<usize> = Vec::new();
     for (nth, pours) in days.iter().enumerate() {
-        // What belongs to no slab is done with the first pour, and cleaned up after the last.
-        for (step, whole) in [(Step::Place, 0), (Step::Strip, days.len() - 1)] {
+        let made = |step: Step, pours: &[usize], wait: Option<u32>, whole: bool| {
             let name = called(step, pours, work, None);
             let here = |section: Section| match pour_of(section) {
                 Some(pour) => pours.contains(&pour),
-                None => nth == whole,
+                None => whole,
             };
-            let worked = cut.hours(step, &name, &here);
-            blocks.extend(worked.map(|worked| Block {
+            let worked = cut.hours(step, &name, &here)?;
+            let pours = pours.to_vec();
+            Some(Block {
+                waiting: None,
                 step,
                 name,
-                pours: pours.clone(),
+                pours,
                 worked,
                 asked: None,
-                wait: None,
-            }));
+                wait,
+            })
+        };
+        // What belongs to no slab is done with the first pour, and cleaned up after the last.
+        blocks.extend(made(Step::Place, pours, None, nth == 0));
+        standing.extend(pours);
+        let wait = wait(&standing, work, list);
+        let next = days.get(nth + 1).and_then(|pours| pours.first());
+        if next.is_some_and(|next| is_before(*next, &standing, wait, list)) {
+            continue;
+        }
+        let is_last = nth + 1 == days.len();
+        for step in [Step::Strip, Step::Lift] {
+            blocks.extend(made(step, &standing, wait, is_last));
         }
         let washed = visits
             .iter()
             .filter(|one| !is_set && one.step == Step::Finish);
-        let washed = washed.filter(|one| pours.contains(&one.pours[0]));
+        let washed = washed.filter(|one| standing.contains(&one.pours[0]));
         blocks.extend(washed.map(|visit| {
             let name = called(visit.step, &visit.pours, work, None);
             block_of(visit, name, None)
         }));
+        standing.clear();
     }
     if is_set {
         blocks.extend(set_together(&cut, asked));
@@ -188,12 +218,13 @@ fn block_of(visit: &Visit, name: String, worked: Option<Quantity>) -> Block {
         pours: visit.pours.clone(),
         asked: visit.asked.clone(),
         wait: visit.wait,
+        waiting: None,
     }
 }
 
 /// All visits after the pour, where the owner says how many they are.
 fn set_together(cut: &Cut<'_>, asked: Option<&Quantity>) -> Option<Block> {
-    let steps = [Step::Return, Step::Wet, Step::Lift, Step::Seal, Step::Lid];
+    let steps = [Step::Return, Step::Wet, Step::Seal, Step::Lid];
     let name = Step::Return.name().to_owned();
     let hours = steps.map(|step| cut.hours(step, &name, &|_| true));
     let hours: Vec<Quantity> = hours.into_iter().flatten().collect();
@@ -209,7 +240,29 @@ fn set_together(cut: &Cut<'_>, asked: Option<&Quantity>) -> Option<Block> {
         pours: Vec::new(),
         asked: Some(asked?.clone()),
         wait: None,
+        waiting: None,
     })
+}
+
+/// Days from the last of these pours until the blankets of all may come off.
+fn wait(pours: &[usize], work: &Work<'_>, list: &List<'_>) -> Option<u32> {
+    let day = |pour: usize| list.by.pours.get(pour).copied();
+    let last = day(*pours.last()?)?;
+    let off = pours.iter().filter_map(|pour| {
+        let days = days_under(work, *pour, list.by)?;
+        Some(day(*pour)?.plus(i64::from(days) + 1))
+    });
+    u32::try_from(off.max()?.days_since(last)).ok()
+}
+
+/// Whether a pour comes before what these pours wait for.
+fn is_before(next: usize, pours: &[usize], wait: Option<u32>, list: &List<'_>) -> bool {
+    let day = |pour: usize| list.by.pours.get(pour);
+    let (Some(wait), Some(next)) = (wait, day(next)) else {
+        return false;
+    };
+    let last = pours.last().and_then(|last| day(*last));
+    last.is_some_and(|last| *next < last.plus(i64::from(wait)))
 }
 
 /// The pours of each day, in the order of their days.
@@ -226,6 +279,26 @@ fn days_of_pours(work: &Work<'_>, list: &List<'_>) -> Vec<Vec<usize>> {
     days.map(<[usize]>::to_vec).collect()
 }
 
+/// Waits for the pours that take longer than a working day: who is there is paid until it has set. Of
+/// pours on one day, the longest.
+pub(super) fn wait_for_setting(blocks: &mut [Block], pours: &[PourDay], day: &CrewDay) {
+    for block in blocks.iter_mut().filter(|one| one.step == Step::Place) {
+        let here = pours.iter().filter(|one| block.pours.contains(&one.pour));
+        let longest = here.map(|one| &one.day).max_by_key(|hours| hours.value());
+        let Some(longest) = longest.filter(|hours| day.for_work().value() < hours.value()) else {
+            continue;
+        };
+        let there = of(longest) * &day.people;
+        if block.worked.value() < there.value() {
+            let rule =
+                "the day of the pour is longer than a working day: its hours × people − their work";
+            let name = format!("waiting to {}", block.name);
+            let waiting = there - &block.worked;
+            block.waiting = Some(Quantity::by(rule, name, Unit::Hour, waiting));
+        }
+    }
+}
+
 /// Its name, with its pours where the job has several, and the day it waits for.
 fn called(step: Step, pours: &[usize], work: &Work<'_>, wait: Option<u32>) -> String {
     let mut name = step.name().to_owned();
@@ -235,7 +308,7 @@ fn called(step: Step, pours: &[usize], work: &Work<'_>, wait: Option<u32>) -> St
         name = format!("{name} {several} {}", numbers.join(" and "));
     }
     match wait {
-        Some(days) => format!("{name} on day {days}"),
+        Some(days) => format!("{name} after {days} days"),
         None => name,
     }
 }

@@ -47,7 +47,7 @@ fn by_task(crew: &Crew, shares: Shares) -> Vec<(Quantity, Shares)> {
         sum(crew.tasks.iter().map(|task| &task.hours)),
     );
     let rest = Quantity::by(
-        "charged hours − hours of tasks: travel, set-up, days up to the owner's step",
+        "charged hours − hours of tasks: travel, set-up, waiting, days up to the owner's step",
         "other labor",
         Unit::Hour,
         of(&crew.charged) - &tasks,

@@ -4,6 +4,7 @@ use super::Work;
 use super::step::Step;
 use super::visit::Visit;
 use crate::input::book::{Curing, Role, Rules};
+use crate::input::job::Slab;
 use crate::trade::curing::season;
 use crate::trade::order::{Parts, Policies, Section};
 use crate::trade::term::number;
@@ -29,12 +30,23 @@ pub(super) fn wetting(work: &Work<'_>) -> Parts {
 /// Whether a slab lies under something that is taken off again: its cover, or blankets against frost.
 fn is_covered(work: &Work<'_>, slab: usize, by: Policies<'_>) -> bool {
     let slab = &work.takeoff.slabs[slab];
-    slab.curing.value == Curing::Cover
-        || by.rules.roles.contains_key(&Role::Blankets)
-            && by
-                .pours
-                .get(slab.placement)
-                .is_some_and(|day| season::is_cold(slab, *day, by.cure, by.rules))
+    slab.curing.value == Curing::Cover || is_under_blankets(slab, by)
+}
+
+fn is_under_blankets(slab: &Slab, by: Policies<'_>) -> bool {
+    let day = by.pours.get(slab.placement);
+    by.rules.roles.contains_key(&Role::Blankets)
+        && day.is_some_and(|day| season::is_cold(slab, *day, by.cure, by.rules))
+}
+
+/// Whole days after it that a pour stays under blankets; none where it is not laid under any.
+pub(super) fn days_under(work: &Work<'_>, pour: usize, by: Policies<'_>) -> Option<u32> {
+    let slabs = work.takeoff.slabs.iter();
+    let cold = slabs.filter(|slab| slab.placement == pour && is_under_blankets(slab, by));
+    let mixes = cold.filter_map(|slab| by.rules.mixes.get(&slab.mix.value));
+    mixes
+        .map(|mix| season::protected_days(mix.cement.value))
+        .max()
 }
 
 /// The surface of each slab that lies under something; laid once, whatever lies on it.
@@ -77,7 +89,7 @@ fn visits(
     found.collect()
 }
 
-/// The visits of a job whose wetting and lifting are rated.
+/// The visits of a job whose wetting is rated; covers come off with the forms.
 pub(super) fn cover_visits(work: &Work<'_>, by: Policies<'_>) -> Vec<Visit> {
     let mut found = Vec::new();
     let mut add = |step, parts: Parts| {
@@ -95,9 +107,6 @@ pub(super) fn cover_visits(work: &Work<'_>, by: Policies<'_>) -> Vec<Visit> {
     };
     if by_the_visit(by.rules) {
         add(Step::Wet, wetting(work));
-    }
-    if by.rules.rates.get("lift covers").is_some() {
-        add(Step::Lift, lifting(work, by));
     }
     found
 }

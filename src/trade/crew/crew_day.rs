@@ -4,7 +4,7 @@ use super::blocks::Block;
 use super::pack::Stretch;
 use super::step::Step;
 use super::{hours_in_a_day, people};
-use crate::input::business::{CrewPolicy, DayRule};
+use crate::input::business::{Charge, CrewPolicy, DayCount, DayRule};
 use crate::reading::At;
 use crate::trade::term::{Term, largest, number, of, sum};
 use crate::trade::working::{Name, Quantity};
@@ -19,7 +19,10 @@ pub(super) struct CrewDay {
     pub set_up: Option<Quantity>,
     /// Who comes back after the work, where the owner says it.
     pub on_a_visit: Option<Quantity>,
-    step: Option<Quantity>,
+    pub step: Option<Quantity>,
+    /// What is charged goes up to the step stage by stage.
+    pub is_by_days: bool,
+    is_by_stage: bool,
     /// How often it comes to work, where the owner plans it.
     pub planned: Option<Quantity>,
 }
@@ -28,6 +31,9 @@ impl CrewDay {
     pub(super) fn of(policy: &CrewPolicy, planned: Option<&At<Amount>>) -> Self {
         Self {
             planned: planned.map(|planned| Quantity::said("trips planned", planned)),
+            is_by_stage: policy.day_count.value == DayCount::ByStage,
+            is_by_days: policy.day_count.value == DayCount::ByStage
+                && policy.charge.value == Charge::CrewDays,
             people: people(policy),
             on_a_visit: policy.on_a_visit.as_ref().map(|said| {
                 if policy.people.value.value < said.value.value {
@@ -60,6 +66,15 @@ impl CrewDay {
         }
     }
 
+    /// What a trip takes each of them beside the work.
+    pub(super) fn away_each(&self) -> Term {
+        let travel = of(&self.travel);
+        match &self.set_up {
+            Some(set_up) => travel + set_up,
+            None => travel,
+        }
+    }
+
     /// How often so many people come for so many hours.
     fn visits(&self, worked: &Quantity, people: &Quantity) -> Term {
         (of(worked) / (of(people) * self.for_work())).whole()
@@ -68,6 +83,14 @@ impl CrewDay {
     /// Who comes back at most.
     fn at_most_back(&self) -> &Quantity {
         self.on_a_visit.as_ref().unwrap_or(&self.people)
+    }
+
+    /// Whether nothing is made or poured. In one sum, and of trips that are planned, taking the forms off
+    /// is a part of the work.
+    fn is_visit(&self, blocks: &[Block]) -> bool {
+        let is_apart = self.is_by_stage && self.planned.is_none();
+        let first = if is_apart { Step::Strip } else { Step::Finish };
+        blocks.iter().all(|one| first <= one.step)
     }
 
     /// Days on site for a stretch: a pour is one day, however long, and visits are as often as asked.
@@ -82,7 +105,7 @@ impl CrewDay {
             let rule = "a pour is finished on its day, however long that is";
             return Quantity::by(rule, name, Unit::Trip, number(1));
         }
-        let people = if blocks.iter().all(|one| one.step.is_later()) {
+        let people = if self.is_visit(blocks) {
             self.at_most_back()
         } else {
             &self.people
@@ -114,22 +137,25 @@ impl CrewDay {
             ),
         };
         let in_a_day = (of(&self.people) * self.for_work()).value();
-        let is_long = |one: &Block| one.step == Step::Place && in_a_day < one.worked.value();
+        let is_long = |one: &Block| one.step == Step::Place && in_a_day < one.there();
         Stretch {
             is_long: blocks.iter().any(is_long),
             on_site: self.on_site(&name, &blocks, &worked),
+            is_visit: self.is_visit(&blocks),
             name,
             blocks,
             night,
             worked,
             people: None,
+            there: None,
             trips: None,
             days: None,
         }
     }
 
-    /// The trips of the job in one sum, and every visit after the pour; hours of those fill no day before.
-    pub(super) fn all_trips(&self, before: &Quantity, returns: Option<&Quantity>) -> Quantity {
+    /// The trips of the job in one sum: a day of the calendar is a trip, and so is every visit after the pour.
+    pub(super) fn all_trips(&self, stretches: &[Stretch], returns: Option<&Quantity>) -> Quantity {
+        let work = stretches.iter().filter(|one| !one.is_later());
         let (visits, rule, with_returns) = match &self.planned {
             Some(planned) => (
                 of(planned),
@@ -137,9 +163,9 @@ impl CrewDay {
                 "as you plan them, and every visit after the pour",
             ),
             None => (
-                self.visits(before, &self.people),
-                "hours ÷ (people × a day without travel and set-up), up to a whole one",
-                "hours ÷ (people × a day without travel and set-up), up to a whole one, and every visit after the pour",
+                sum(work.map(|one| &one.on_site)),
+                "days on site of every stage added up",
+                "days on site of every stage added up, and every visit after the pour",
             ),
         };
         match returns {

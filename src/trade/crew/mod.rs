@@ -75,11 +75,13 @@ pub struct Crew {
     pub trips: Quantity,
     /// Visits after the pour, for finishes and sealers; none where none is asked for.
     pub returns: Option<Quantity>,
-    /// Who makes each of them.
+    /// Who makes each of them, and the visit that takes the forms off.
     pub back: Vec<Quantity>,
     pub travel: Quantity,
     /// Set-up and clean-up, where the owner counts it.
     pub set_up: Option<Quantity>,
+    /// On the days of pours that take longer on the clock than a working day.
+    pub waiting: Option<Quantity>,
     /// Person hours as computed.
     pub hours: Quantity,
     pub days: Quantity,
@@ -187,10 +189,7 @@ pub(super) fn crew(
     let shares = tasks.iter().flat_map(|task| task.shares.iter().copied());
     let shares: Shares = shares.collect();
     let pours = pour_day::pour_days(work, &tasks, list);
-    let crew = Crew {
-        pours,
-        ..time::time(work, tasks, &of_slabs.visits, list)
-    };
+    let crew = time::time(work, tasks, &of_slabs.visits, pours, list);
     charge(&crew, shares, list);
     machines::buggies(work, list);
     machines::breaker(removals, &crew, list);

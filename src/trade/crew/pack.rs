@@ -11,7 +11,10 @@ use super::step::Step;
 use crate::input::business::{NightBefore, SetLids};
 use crate::input::job::{Permit, Takeoff};
 use crate::trade::working::Quantity;
-use crate::values::rounding;
+use crate::values::{Day, rounding};
+
+/// Forms come off within so many days of their pour; common practice, no source.
+const FORMS_OFF: i64 = 7;
 
 /// Blocks without a night between them.
 #[derive(Clone, Debug)]
@@ -26,8 +29,12 @@ pub struct Stretch {
     pub is_long: bool,
     /// Days on site by its hours alone, as the calendar counts them.
     pub on_site: Quantity,
-    /// Who comes back for it; none of the work before, for which all of the crew come.
+    /// Nothing is made or poured on it: as few come as it takes.
+    pub is_visit: bool,
+    /// Who comes for it, of a visit; for all other work the crew comes.
     pub people: Option<Quantity>,
+    /// Days of those who come for a visit; what is charged are days of the whole crew.
+    pub there: Option<Quantity>,
     /// How often the crew comes, as it is charged; none where the job is counted in one sum.
     pub trips: Option<Quantity>,
     /// Crew days up to the owner's step; none where the job is counted in one sum.
@@ -40,11 +47,21 @@ impl Stretch {
         self.blocks.iter().all(|block| block.step.is_later())
     }
 
-    /// Days that the customer reads: a long pour is one.
+    /// Days that the customer reads: a long pour is one, and a visit of few takes their days.
     pub fn days_at_house(&self) -> Option<&Quantity> {
         let days = self.days.as_ref()?;
-        let is_whole = !self.is_long || days.overruled().is_some();
-        Some(if is_whole { days } else { &self.on_site })
+        if days.overruled().is_some() {
+            return Some(days);
+        }
+        if self.is_long {
+            return Some(&self.on_site);
+        }
+        self.there.as_ref().or(Some(days))
+    }
+
+    /// Person hours in which a pour is waited for.
+    pub fn waiting(&self) -> impl Iterator<Item = &Quantity> {
+        self.blocks.iter().filter_map(|one| one.waiting.as_ref())
     }
 
     pub fn steps(&self) -> impl Iterator<Item = Step> {
@@ -72,7 +89,7 @@ pub fn is_inspected(takeoff: &Takeoff, night: NightBefore) -> bool {
 /// the whole crew works in a day, without travel.
 pub(super) fn pack(
     blocks: Vec<Block>,
-    between: Between,
+    between: Between<'_>,
     day: Decimal,
 ) -> Vec<(&'static str, Vec<Block>)> {
     let mut packed: Vec<(&'static str, Vec<Block>)> = Vec::new();
@@ -84,7 +101,7 @@ pub(super) fn pack(
             let asked = before.last().and_then(|last| between.night(last, &block));
             asked.or_else(|| too_little_left(&block, spent, day))
         });
-        let worked = block.worked.value();
+        let worked = block.there();
         match (last, night) {
             (Some((_, stretch)), None) => {
                 spent += worked;
@@ -101,14 +118,16 @@ pub(super) fn pack(
 
 /// What decides on the nights between blocks.
 #[derive(Clone, Copy)]
-pub(super) struct Between {
+pub(super) struct Between<'a> {
+    /// The day of each pour.
+    pub pours: &'a [Day],
     pub is_inspected: bool,
     /// Trips that the owner plans are for the work alone: then no visit after it shares its days.
     pub is_planned: bool,
     pub lids: SetLids,
 }
 
-impl Between {
+impl Between<'_> {
     /// Why there is a night between two blocks, however short they are.
     fn night(self, before: &Block, next: &Block) -> Option<&'static str> {
         match (before.step, next.step) {
@@ -117,12 +136,32 @@ impl Between {
             }
             (Step::Place, Step::Place) => Some("the pour is on another day"),
             (Step::Place, _) => Some("the concrete hardens"),
-            // Washed or sawn on the visit that strips.
-            (Step::Strip | Step::Finish, Step::Finish) if !self.is_planned => None,
+            (before_it, Step::Place)
+                if Step::Strip <= before_it && self.are_apart(before, next) =>
+            {
+                Some("the forms come off within a week")
+            }
+            // Washed or sawn on the visit that strips; forms and covers come off together.
+            (Step::Strip | Step::Lift | Step::Finish, Step::Finish) if !self.is_planned => None,
+            (Step::Strip, Step::Lift) => None,
             (Step::Finish, _) if self.is_planned => Some("the crew comes back for it"),
-            (Step::Strip | Step::Finish, Step::Lid) if self.lids == SetLids::WithStripping => None,
+            (Step::Strip | Step::Lift | Step::Finish, Step::Lid)
+                if self.lids == SetLids::WithStripping =>
+            {
+                None
+            }
             (_, next) => next.is_later().then_some("the crew comes back for it"),
         }
+    }
+
+    /// Whether forms would stand too long, or covers not long enough, until the next pour.
+    fn are_apart(self, before: &Block, next: &Block) -> bool {
+        let day = |pour: Option<&usize>| self.pours.get(*pour?);
+        let (Some(poured), Some(next)) = (day(before.pours.last()), day(next.pours.first())) else {
+            return false;
+        };
+        let wait = before.wait.map_or(FORMS_OFF, i64::from).max(FORMS_OFF);
+        wait < next.days_since(*poured)
     }
 }
 
@@ -133,6 +172,6 @@ fn too_little_left(block: &Block, spent: Decimal, day: Decimal) -> Option<&'stat
     }
     let left = day - rounding::to_nine_places(spent) % day;
     let is_begun = left < day || spent.is_zero();
-    let fits = is_begun && rounding::to_nine_places(block.worked.value()) <= left;
+    let fits = is_begun && rounding::to_nine_places(block.there()) <= left;
     (!fits).then_some("the pour does not fit into what is left of the day")
 }

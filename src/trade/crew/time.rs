@@ -1,8 +1,9 @@
 //! From hours of work to trips, crew days and the hours that are charged.
 
-use super::blocks::blocks;
+use super::blocks::{blocks, wait_for_setting};
 use super::crew_day::CrewDay;
 use super::pack::{Between, Stretch, is_inspected, pack};
+use super::pour_day::PourDay;
 use super::step::Step;
 use super::surfaces::asked;
 use super::visit::Visit;
@@ -29,6 +30,7 @@ pub(super) fn time(
     work: &Work<'_>,
     tasks: Vec<TaskHours>,
     visits: &[Visit],
+    pours: Vec<PourDay>,
     list: &List<'_>,
 ) -> Crew {
     let policy = list.by.crew;
@@ -44,8 +46,10 @@ pub(super) fn time(
     );
     let asked = asked(visits, list);
     tally.list(&asked);
-    let blocks = blocks(work, &tasks, &worked, visits, asked.as_ref(), list);
+    let mut blocks = blocks(work, &tasks, &worked, visits, asked.as_ref(), list);
+    wait_for_setting(&mut blocks, &pours, &day);
     let between = Between {
+        pours: list.by.pours,
         is_inspected: is_inspected(work.takeoff, policy.night),
         is_planned: day.planned.is_some(),
         lids: policy.lids,
@@ -57,7 +61,7 @@ pub(super) fn time(
         .collect();
     let before = before_coming_back(&worked, &stretches);
     let counted = match policy.day_count.value {
-        DayCount::ByTheJob => by_the_job(&day, stretches, &before, asked.as_ref(), &mut tally),
+        DayCount::ByTheJob => by_the_job(&day, stretches, asked.as_ref(), &mut tally),
         DayCount::ByStage => by_stage(&day, stretches, &before, &mut tally),
     };
     let is_asked = |now: &&Quantity| asked.as_ref().is_some_and(|asked| asked.is(now));
@@ -82,10 +86,21 @@ pub(super) fn time(
             day.set_up_of(trips, &counted.visits, each),
         )
     });
-    let whole = of(&worked) + &travel;
-    let (rule, whole) = match &set_up {
-        Some(set_up) => ("work, travel and set-up", whole + set_up),
-        None => ("work and travel", whole),
+    let waits = counted.stretches.iter().flat_map(Stretch::waiting);
+    let waits: Vec<&Quantity> = waits.collect();
+    let waiting = (!waits.is_empty()).then(|| {
+        let rule = "of pours that are longer on the clock than a working day";
+        tally.by(rule, "waiting hours", Unit::Hour, sum(waits))
+    });
+    let mut whole = of(&worked) + &travel;
+    if let Some(waiting) = &waiting {
+        whole = whole + waiting;
+    }
+    let (rule, whole) = match (&set_up, &waiting) {
+        (Some(set_up), None) => ("work, travel and set-up", whole + set_up),
+        (Some(set_up), Some(_)) => ("work, travel, waiting and set-up", whole + set_up),
+        (None, None) => ("work and travel", whole),
+        (None, Some(_)) => ("work, travel and waiting", whole),
     };
     let hours = Quantity::by(rule, "hours", Unit::Hour, whole);
     tally.list([&hours]);
@@ -114,7 +129,7 @@ pub(super) fn time(
     let at_house = tally.settle(at_house);
     Crew {
         people: day.people,
-        pours: Vec::new(),
+        pours,
         tasks,
         at_house,
         stretches: counted.stretches,
@@ -125,6 +140,7 @@ pub(super) fn time(
         back: counted.visits.into_iter().map(|one| one.people).collect(),
         travel,
         set_up,
+        waiting,
         hours,
         days,
         charged,
@@ -152,13 +168,13 @@ fn before_coming_back(worked: &Quantity, stretches: &[Stretch]) -> Quantity {
 fn by_the_job(
     day: &CrewDay,
     stretches: Vec<Stretch>,
-    before: &Quantity,
     asked: Option<&Quantity>,
     tally: &mut Tally<'_>,
 ) -> Counted {
-    let blocks = stretches.iter().flat_map(|one| &one.blocks);
+    let later = stretches.iter().filter(|one| one.is_later());
+    let blocks = later.flat_map(|one| &one.blocks);
     // Lids have a trip of their own.
-    let back = blocks.filter(|one| one.step.is_later() && one.step != Step::Lid);
+    let back = blocks.filter(|one| one.step != Step::Lid);
     let hours = Quantity::by(
         "of all visits after the pour",
         "hours after the pour",
@@ -167,7 +183,7 @@ fn by_the_job(
     );
     let returns = day.coming_back(asked, &hours);
     let returns = returns.map(|one| tally.sets.settle(one));
-    let trips = tally.settle(day.all_trips(before, returns.as_ref()));
+    let trips = tally.settle(day.all_trips(&stretches, returns.as_ref()));
     let visits = returns.iter().map(|own| {
         let charged = of_those_set(&trips, own);
         day.visitors(Step::Return.name(), &hours, own, charged)
@@ -220,14 +236,20 @@ fn by_stage(
     let mut visits = Vec::new();
     for (one, own) in stretches.iter_mut().zip(own) {
         let its = of_those_set(&trips, &own);
-        let days = if one.is_later() {
-            let visitors = day.visitors(&one.name, &one.worked, &own, its.clone());
-            let days = day.days_back(one, &visitors);
+        let days = if one.is_visit {
+            let mut visitors = day.visitors(&one.name, &one.worked, &own, its.clone());
+            visitors.is_later = one.is_later();
+            let there = day.days_there(one, &visitors);
+            let days = day.days_back(&one.name, &there, &visitors);
+            one.there = Some(there);
             one.people = Some(visitors.people.clone());
             visits.push(visitors);
             days
         } else {
-            let hours = of(&one.worked) + day.all_away(&its);
+            let there = one
+                .waiting()
+                .fold(of(&one.worked), |all, waiting| all + waiting);
+            let hours = there + day.all_away(&its);
             day.days_of(one, hours)
         };
         one.days = Some(tally.sets.settle(days));

@@ -1,4 +1,6 @@
-//! Who comes back after the work: as few people as do the hours of a visit in a day.
+//! Who comes to a visit: as few people as do its hours in a day, or as take the fewest hours that are charged.
+
+use rust_decimal::Decimal;
 
 use super::crew_day::CrewDay;
 use super::pack::Stretch;
@@ -6,9 +8,11 @@ use crate::trade::term::{Term, number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
-/// Who comes back for one thing, and what the way takes them.
+/// Who comes for one thing, and what the way takes them.
 #[derive(Debug)]
 pub(super) struct Visitors {
+    /// After all of the work; else it is the visit that takes the forms off.
+    pub is_later: bool,
     trips: Quantity,
     pub people: Quantity,
     travel: Quantity,
@@ -46,6 +50,7 @@ impl CrewDay {
                 let rule = "trips × its people × set-up and clean-up";
                 away("set-up", rule, each)
             }),
+            is_later: true,
             people,
             trips: charged,
         }
@@ -53,9 +58,14 @@ impl CrewDay {
 
     fn people_on_a_visit(&self, name: &str, worked: &Quantity, trips: &Quantity) -> Quantity {
         let few = (of(worked) / trips / self.for_work()).whole();
+        let cheaper = self.fewest_charged(few.value(), worked, trips);
         let (rule, people) = match &self.on_a_visit {
             Some(said) => ("as you say, and no more than the crew", of(said)),
             None if few.value().is_zero() => ("one, where no hours ask for more", number(1)),
+            None if cheaper != few.value() => (
+                "more than do it in a day, since in less of it they take fewer hours that are charged",
+                number(cheaper),
+            ),
             None => (
                 "as few as do it in a day: hours ÷ trips ÷ a day without travel and set-up, up to a whole one",
                 few,
@@ -67,6 +77,24 @@ impl CrewDay {
             (rule, people)
         };
         Quantity::by(rule, format!("people to {name}"), Unit::Plain, people)
+    }
+
+    /// How many take the fewest charged hours, up to the owner's step of a day; of as many hours the fewest people.
+    fn fewest_charged(&self, few: Decimal, worked: &Quantity, trips: &Quantity) -> Decimal {
+        let fewest = few.max(Decimal::ONE);
+        if !self.is_by_days || self.step.is_none() || self.people.value() < fewest {
+            return few;
+        }
+        let hours = |people: Decimal| {
+            let away = of(trips) * number(people) * self.away_each();
+            let day = number(people) * &self.hours;
+            let days = self.up_to_step((of(worked) + away) / day);
+            days.value() * people
+        };
+        let more = std::iter::successors(Some(fewest), |people| Some(people + Decimal::ONE));
+        let all = more.take_while(|people| *people <= self.people.value());
+        let best = all.min_by(|one, other| hours(*one).cmp(&hours(*other)));
+        best.filter(|best| *best != fewest).unwrap_or(few)
     }
 
     /// The whole crew on the way to work, and on every visit those who come.
@@ -93,18 +121,19 @@ impl CrewDay {
         of_work * &self.people * each + sum(visits.iter().filter_map(own))
     }
 
-    /// Days of the crew for a visit: those who come work up to the owner's step, and are so much of it.
-    pub(super) fn days_back(&self, one: &Stretch, visitors: &Visitors) -> Quantity {
+    /// Days of those who come to a visit, up to the owner's step.
+    pub(super) fn days_there(&self, one: &Stretch, visitors: &Visitors) -> Quantity {
         let hours = of(&one.worked) + visitors.away();
-        let name = format!("days to {}", one.name);
-        let people = &visitors.people;
-        if people.value() == self.people.value() {
-            return self.days(hours, name);
-        }
-        let days = self.up_to_step(hours / (of(people) * &self.hours));
-        let rule =
-            "hours ÷ (its people × a day), up to the owner's step; in days of the whole crew";
-        Quantity::by(rule, name, Unit::Day, days * people / &self.people)
+        let days = self.up_to_step(hours / (of(&visitors.people) * &self.hours));
+        let rule = "hours ÷ (its people × a day), up to the owner's step";
+        Quantity::by(rule, format!("days there to {}", one.name), Unit::Day, days)
+    }
+
+    /// The same in days of the whole crew, of which they are so much.
+    pub(super) fn days_back(&self, name: &str, there: &Quantity, visitors: &Visitors) -> Quantity {
+        let days = of(there) * &visitors.people / &self.people;
+        let rule = "days of its people, in days of the whole crew";
+        Quantity::by(rule, format!("days to {name}"), Unit::Day, days)
     }
 
     /// Days at the house before the last visits, of those that are charged.
@@ -128,17 +157,22 @@ impl CrewDay {
         let later = sum(later.map(|one| &one.worked));
         let away = visits
             .iter()
+            .filter(|one| one.is_later)
             .map(Visitors::away)
             .reduce(|all, one| all + one);
         let Some(away) = away else {
             let rule =
-                "charged hours ÷ (people × a day), up to a whole day; what the customer reads";
+                "charged hours ÷ (people × a day), up to half a day; what the customer reads";
             let days = of(charged) / of_people;
-            return Quantity::by(rule, name, Unit::Day, days.whole());
+            return Quantity::by(rule, name, Unit::Day, days.up_to(half()));
         };
         let later = away + later;
-        let rule = "(charged hours − those of visits after the pour) ÷ (people × a day), up to a whole day; what the customer reads";
+        let rule = "(charged hours − those of visits after the pour) ÷ (people × a day), up to half a day; what the customer reads";
         let days = (of(charged) - later) / of_people;
-        Quantity::by(rule, name, Unit::Day, days.whole())
+        Quantity::by(rule, name, Unit::Day, days.up_to(half()))
     }
+}
+
+fn half() -> Term {
+    number(1) / number(2)
 }

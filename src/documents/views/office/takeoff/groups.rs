@@ -2,8 +2,10 @@
 
 use super::slab;
 use crate::documents::views::office::{Sheet, numbered};
+use crate::input::business::DayCount;
 use crate::trade::Quantity;
 use crate::trade::calendar::{Calendar, Dated};
+use crate::trade::crew::Step;
 use crate::trade::order::ConcreteOrder;
 use crate::trade::tally::{Listed, Scope};
 
@@ -58,6 +60,7 @@ fn group(sheet: &Sheet<'_>, listed: &[(Scope, &Listed)]) -> Group {
         Scope::Work => ("work", "Work".into(), Vec::new()),
         Scope::Crew => {
             let mut notes = vec!["`labor` is the hours charged.".into()];
+            notes.extend(counted(sheet).map(str::to_owned));
             notes.extend(calendar(sheet));
             ("crew", "Crew".into(), notes)
         }
@@ -80,6 +83,23 @@ fn pour_title(sheet: &Sheet<'_>, pour: usize) -> String {
     }
 }
 
+/// What is counted how, where two numbers of this job could be taken for one.
+fn counted(sheet: &Sheet<'_>) -> impl Iterator<Item = &'static str> {
+    let crew = &sheet.offer.quoted().needs.crew;
+    let is_planned = sheet.takeoff.head.trips.is_some();
+    let is_apart = crew.returns.is_some()
+        && !is_planned
+        && sheet.business.crew.day_count.value == DayCount::ByStage;
+    let is_long = crew.stretches.iter().any(|one| one.is_long);
+    [
+        (is_planned, "`trips to` a stage are its part, by hours, of the trips you plan, whatever days the calendar names."),
+        (is_apart, "`return trips` are those that finishes, sealers and rules ask for; `trips after the pour` those on days of their own."),
+        (is_long, "A pour that is longer than a day is one of the `working days` and one trip; its hours are charged as they are."),
+    ]
+    .into_iter()
+    .filter_map(|(is_told, note)| is_told.then_some(note))
+}
+
 /// When each stage falls, with the night before it; from the lead time where no pour has a day.
 fn calendar(sheet: &Sheet<'_>) -> Vec<String> {
     let crew = &sheet.offer.quoted().needs.crew;
@@ -93,11 +113,18 @@ fn calendar(sheet: &Sheet<'_>) -> Vec<String> {
             }
             None => "on a day of its own".to_owned(),
         };
+        // Whoever comes back weeks later has more than a night before it.
         let night = match stretch.night {
             "" => String::new(),
+            _ if dated.is_none() || stretch.is_later() => String::new(),
             why => format!("; a night before, since {why}"),
         };
-        format!("{days}: {}{night}", stretch.name)
+        let every = if stretch.has(Step::Wet) {
+            ", every day, weekends too"
+        } else {
+            ""
+        };
+        format!("{days}: {}{every}{night}", stretch.name)
     });
     lines.collect()
 }
