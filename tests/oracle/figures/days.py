@@ -8,6 +8,7 @@ from .reading import amount, number, up
 
 DEFAULT = {"count days": "by stage", "night before a pour": "with a permit", "set lids": "on a visit of their own"}
 LATER = ("finish", "return", "keep wet", "lift covers", "seal", "set lids")
+FORMS_STAND = 7  # days, at most
 OF_SLABS = ("area", "concrete", "base", "straight form", "curved form", "deep form", "risers")
 OF_SLABS += ("forms", "curing compound", "curing cover")
 
@@ -38,12 +39,12 @@ class Clock:
         self.day, self.left, self.groups = day, None, []
 
     def work(self, piece, night):
-        is_pour = piece["step"] == "place"
-        if self.left is None or night or (is_pour and not pour_fits(piece["hours"], self.left)):
+        is_pour, there = piece["step"] == "place", piece["hours"] + piece["waiting"]
+        if self.left is None or night or (is_pour and not pour_fits(there, self.left)):
             self.groups.append([])
             self.left = self.day
         self.groups[-1].append(piece)
-        self.left -= piece["hours"]
+        self.left -= there
         while nine(self.left) < 0:
             self.left += self.day
 
@@ -108,10 +109,6 @@ class Days:
             for pour in sorted({slab.pour for slab in self.slabs if slab.curing == "wet"}):
                 wet = [slab for slab in self.slabs if slab.pour == pour and slab.curing == "wet"]
                 found.append(("keep wet", [pour], wet, None, D(7)))
-        if self.lifting():
-            for pour in sorted({slab.pour for slab in self.slabs if self.lies_under(slab)}):
-                here = [slab for slab in self.slabs if slab.pour == pour]
-                found.append(("lift covers", [pour], here, None, D(1)))
         waits = {}
         for slab in self.slabs:
             if slab.seal:
@@ -142,13 +139,50 @@ class Days:
         total = sum((often for step, *_, often in self.visits() if not (in_one and step == "set lids")), D(0))
         return self.set("return trips", total) if total else total
 
+    def date_of(self, pour):
+        return datetime.date.fromisoformat(self.pours[pour]["day"])
+
+    def bared(self, pours):
+        """The day on which nothing of these pours has to lie under blankets any more; none where nothing does."""
+        found = []
+        for slab in self.slabs:
+            if slab.pour in pours and "blankets" in self.book["use"] and self.freezes(slab):
+                early = self.book["mixes"][slab.mix].get("cement") == "early"
+                found.append(self.date_of(slab.pour) + datetime.timedelta(days=(2 if early else 3) + 1))
+        return max(found, default=None)
+
+    def rounds(self):
+        """Days of pours in turn, and the pours whose forms come off before the next of them, with the days
+        waited for that after the last: (poured, off, wait). Where blankets still lie then, none come off."""
+        standing, found = [], []
+        days = self.pour_days() or [[]]
+        for n, poured in enumerate(days):
+            standing += poured
+            bared = self.bared(standing)
+            if bared and n + 1 < len(days) and self.date_of(days[n + 1][0]) < bared:
+                found.append((poured, [], None))
+                continue
+            wait = (bared - self.date_of(standing[-1])).days if bared else None
+            found.append((poured, standing, wait))
+            standing = []
+        return found
+
+    def waited(self, pours, hours):
+        """Who is on a pour that is longer on the clock than a working day is there until its end."""
+        people, day = D(self.crew["people"]), amount(self.crew["hours in a day"])[0]
+        day -= amount(self.crew["travel"])[0] + amount(self.crew.get("set up and clean up", "0 hours"))[0]
+        longest = max((one["day_hours"] for one in self.finishing if one["pour"] - 1 in pours), default=D(0))
+        return max(longest * people - hours, D(0)) if day < longest else D(0)
+
     def pieces(self, entries, returns):
         """Everything in the order in which it is done."""
         found = []
 
-        def add(step, name, pours, hours, often=D(0)):
+        def add(step, name, pours, hours, often=D(0), wait=None):
             if hours or often:
-                found.append({"step": step, "name": name, "pours": pours, "hours": hours, "often": often})
+                waiting = self.waited(pours, hours) if step == "place" else D(0)
+                piece = {"step": step, "name": name, "pours": pours, "hours": hours, "often": often}
+                found.append(piece | {"waiting": waiting, "wait": wait})
 
         all_of = lambda steps: sum((took for *_, took, _, its in entries if its in steps), D(0))
         for step in ("remove", "form"):
@@ -156,16 +190,23 @@ class Days:
         asked = self.visits()
         is_set = returns and "return trips" in self.job.get("set", {})
         days = self.pour_days() or [[]]
-        for n, pours in enumerate(days):
-            slabs = [slab for slab in self.slabs if slab.pour in pours]
-            for step, last in (("place", 0), ("strip", len(days) - 1)):
-                hours = all_of([step]) if len(days) == 1 else self.hours_on(entries, step, slabs, n == last)
-                add(step, self.numbered(step, pours), pours, hours)
+        waits = lambda wait: f" after {wait} days" if wait is not None else ""
+        for n, (pours, off, wait) in enumerate(self.rounds()):
+            def of_slabs(step, those, with_whole, wait=None):
+                slabs = [slab for slab in self.slabs if slab.pour in those]
+                hours = all_of([step]) if len(days) == 1 else self.hours_on(entries, step, slabs, with_whole)
+                add(step, self.numbered(step, those) + waits(wait), those, hours, wait=wait)
+
+            of_slabs("place", pours, n == 0)
+            if not off and days != [[]]:
+                continue
+            of_slabs("strip", off, n == len(days) - 1, wait)
+            of_slabs("lift covers", off, n == len(days) - 1, wait)
             for step, its, _, _, often in asked:
-                if step == "finish" and not is_set and its[0] in pours:
+                if step == "finish" and not is_set and its[0] in off:
                     add(step, self.numbered(step, its), its, D(0), often)
         if is_set:
-            add("return", "return", None, all_of(LATER), returns)
+            add("return", "return", None, all_of(["return", "keep wet", "seal", "set lids"]), returns)
             return found
         lids = [one for one in asked if one[0] == "set lids"]
         rest = [one for one in asked if one[0] not in ("set lids", "finish")]
@@ -175,7 +216,7 @@ class Days:
                 add(step, step, pours, all_of([step]), often)
                 continue
             first = bool(days[0]) and days[0][0] in pours
-            name = self.numbered(step, pours) + (f" on day {wait}" if wait is not None else "")
+            name = self.numbered(step, pours) + waits(wait)
             add(step, name, pours, self.hours_on(entries, step, slabs, first), often)
         return found
 
@@ -184,9 +225,21 @@ class Days:
         permit = self.job.get("permit", "none")
         return night == "always" or (night == "with a permit" and permit not in ("none", "no"))
 
-    def nights(self, before, after):
+    def stand_too_long(self, first, pour):
+        """Whether forms would stand for more than a week, or what waits longer would wait longer, until a pour."""
+        if pour["step"] != "place" or first["step"] in ("remove", "form", "place") or not first["pours"]:
+            return False
+        days = (self.date_of(pour["pours"][0]) - self.date_of(first["pours"][-1])).days
+        return days > max(FORMS_STAND, first["wait"] or 0)
+
+    def nights(self, first, second):
         """Whether a night lies between two pieces whatever time they take."""
         planned = "trips" in self.job
+        before, after = first["step"], second["step"]
+        if self.stand_too_long(first, second):
+            return True
+        if (before, after) == ("strip", "lift covers"):
+            return False
         if hardens(before):
             return True
         if before == "finish" and planned:
@@ -196,13 +249,13 @@ class Days:
         if after == "finish":
             return planned
         with_strip = after == "set lids" and self.said("set lids") == "when we strip"
-        return after in LATER and not (with_strip and before in ("strip", "finish"))
+        return after in LATER and not (with_strip and before in ("strip", "lift covers", "finish"))
 
     def stretches(self, entries, returns, in_a_day):
         clock, before = Clock(in_a_day), None
         for piece in self.pieces(entries, returns):
-            clock.work(piece, before is not None and self.nights(before, piece["step"]))
-            before = piece["step"]
+            clock.work(piece, before is not None and self.nights(before, piece))
+            before = piece
         return clock.groups
 
 
@@ -215,6 +268,11 @@ def is_later(group):
     return all(piece["step"] in LATER for piece in group)
 
 
+def is_visit(group, is_apart):
+    """Nothing is made or poured; where stages are counted together, or planned, forms come off with the work."""
+    return all(piece["step"] in (("strip", *LATER) if is_apart else LATER) for piece in group)
+
+
 def days_on_site(group, in_a_day):
     """One for a pour by itself, else by hours, and as often as is asked for."""
     if len(group) == 1 and group[0]["step"] == "place":
@@ -223,14 +281,18 @@ def days_on_site(group, in_a_day):
     return max(up(hours / in_a_day, D(1)), sum(piece["often"] for piece in group))
 
 
-def few_for(hours, trips, at_work, most, is_said):
-    """Who comes back: as many as the owner says, else as few as do the hours of each trip in its day."""
+def few_for(hours, trips, at_work, most, is_said, charged=None):
+    """Who comes back: as many as the owner says, else as few as do the hours of each trip in its day, and of
+    more the fewest who are charged less."""
     if is_said:
         return most
     wanted = up(hours / trips / at_work, D(1)) if trips else D(1)
-    return min(max(wanted, D(1)), most)
+    fewest = min(max(wanted, D(1)), most)
+    if charged is None:
+        return fewest
+    return min((D(n) for n in range(int(fewest), int(most) + 1)), key=lambda n: (charged(n), n))
 
 
 def is_long_pour(group, in_a_day):
     """A pour is finished on its day, and charged as long as that is."""
-    return any(piece["step"] == "place" and in_a_day < piece["hours"] for piece in group)
+    return any(piece["step"] == "place" and in_a_day < piece["hours"] + piece["waiting"] for piece in group)

@@ -2,7 +2,7 @@
 
 from decimal import Decimal as D
 
-from .days import LATER, Days, days_on_site, few_for, is_later, is_long_pour, title
+from .days import LATER, Days, days_on_site, few_for, is_later, is_long_pour, is_visit, title
 from .reading import amount, known, number, up
 
 CREW = {"people", "hours in a day", "travel", "set up and clean up", "round days up to", "count days"}
@@ -138,7 +138,7 @@ class Labor(Days):
         most_back = people  # who comes back at most
         if "people on a visit" in self.crew:
             most_back = min(people, amount(self.crew["people on a visit"])[0])
-        few = lambda hours, trips: few_for(hours, trips, at_work, most_back, "people on a visit" in self.crew)
+        few = lambda hours, trips, charged=None: few_for(hours, trips, at_work, most_back, "people on a visit" in self.crew, charged)
         # Days of the whole crew, of which only `so many` are there.
         in_days = lambda n, so_many=people: (up(n / (so_many * day), step) if step else n / (so_many * day)) * so_many / people
         returns = self.returns()
@@ -151,11 +151,14 @@ class Labor(Days):
         there = D(0)  # people × trips: who was on the way, and how often
         planned = amount(self.job["trips"])[0] if "trips" in self.job else None
         before = worked - sum(hours_of(group) for group in later)
+        by_days = step and self.crew.get("charge", "crew days") == "crew days"
+        on_visit = lambda group: is_visit(group, by_stage and planned is None)
+        on_site = lambda group: days_on_site(group, most_back * at_work if on_visit(group) else in_a_day)
         self.stages = []
         if by_stage:
             came = []
             for group in groups:
-                here = days_on_site(group, most_back * at_work if is_later(group) else in_a_day)
+                here = on_site(group)
                 if planned is not None and not is_later(group):
                     here = planned * hours_of(group) / before if before else D(0)
                 came.append(self.set(f"trips to {title(group)}", here))
@@ -164,29 +167,30 @@ class Labor(Days):
             days = D(0)
             for group, own in zip(groups, came):
                 here = own * trips / computed if computed and trips != computed else own
-                who = few(hours_of(group), own) if is_later(group) else people
+                asked_of = lambda n: up((hours_of(group) + own * n * (travel + set_up)) / (n * day), step) * n
+                who = few(hours_of(group), own, asked_of if by_days else None) if on_visit(group) else people
                 there += here * who
-                taken = hours_of(group) + here * who * (travel + set_up)
+                taken = hours_of(group) + sum(piece["waiting"] for piece in group) + here * who * (travel + set_up)
                 exact = taken / (people * day)
                 is_long = is_long_pour(group, in_a_day)
                 took = self.set(f"days to {title(group)}", exact if is_long else in_days(taken, who))
                 self.stages.append((title(group), hours_of(group), who, here, took))
                 days += took
         else:
-            back = sum(piece["hours"] for group in groups for piece in group if piece["step"] in LATER[:-1])
+            back = sum(piece["hours"] for group in later for piece in group if piece["step"] != "set lids")
             if back:
                 returns = self.set("trips to return", max(returns, up(back / (most_back * at_work), D(1))))
-            in_one = planned if planned is not None else up(before / in_a_day, D(1))
+            in_one = planned if planned is not None else sum(on_site(group) for group in groups if not is_later(group))
             trips = self.set("trips", in_one + returns)
             of_set = trips / (in_one + returns) if in_one + returns else D(1)
             there = (trips - returns * of_set) * people + returns * of_set * few(back, returns)
         whole = worked + self.set("travel hours", there * travel)
         if set_up:
             whole += self.set("set-up hours", there * set_up)
+        whole += sum(piece["waiting"] for group in groups for piece in group)
         if not by_stage:
             days = in_days(whole)
         days = self.set("crew days", days)
-        by_days = step and self.crew.get("charge", "crew days") == "crew days"
         charged = self.set("labor", days * people * day if by_days else whole)
         self.of_crew = {"trips": trips, "crew days": days, "hours worked": worked}
         key = self.book["use"]["labor"]
