@@ -18,19 +18,17 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         } else {
             return day_off(case, day);
         };
-        let us = match case.business.crew.off(day.value) {
-            Some(_) => ": the crew does not work then,",
-            None => ",",
+        let is_off = case.business.crew.off(day.value).is_some();
+        let (us, works) = if is_off {
+            (": the crew does not work then,", WORKS)
+        } else {
+            (",", "")
         };
         let message = format!("`{}` is {what}{us} and the plant may be closed", day.value);
-        let works = if us == "," { "" } else { WORKS };
-        Some(
-            Problem::new("closed-day", message)
-                .at(day.place)
-                .help(format!(
-                    "ask the plant, the town and the neighbors, or take another day{works}{source}"
-                )),
-        )
+        let help = format!(
+            "ask the plant, the town and the neighbors, or take another day{works}{source}"
+        );
+        Some(Problem::new("closed-day", message).at(day.place).help(help))
     });
     answers.collect()
 }

@@ -72,7 +72,7 @@ pub(super) fn time(
         if counted.visits.is_empty() {
             "trips × people × travel"
         } else {
-            "trips to work × people × travel, and that of every visit after the pour"
+            "trips of the whole crew × people × travel, and that of every visit"
         },
         "travel hours",
         Unit::Hour,
@@ -80,7 +80,7 @@ pub(super) fn time(
     );
     let set_up = day.set_up.as_ref().map(|each| {
         tally.by(
-            if counted.visits.is_empty() { "trips × people × set-up and clean-up" } else { "trips to work × people × set-up and clean-up, and that of every visit after the pour" },
+            if counted.visits.is_empty() { "trips × people × set-up and clean-up" } else { "trips of the whole crew × people × set-up and clean-up, and that of every visit" },
             "set-up hours",
             Unit::Hour,
             day.set_up_of(trips, &counted.visits, each),

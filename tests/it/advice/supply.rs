@@ -8,7 +8,11 @@ const FAR_BANK: &str = include_str!("../../../price-books/far-bank.yaml");
 fn the_plant_may_be_closed_on_a_sunday_or_a_holiday() {
     let on = |day: &str| Files::new().job("2026-05-01", day);
     assert_eq!(
-        on("2026-05-03").says("closed-day", "a Sunday", "ask the plant"),
+        on("2026-05-03").says(
+            "closed-day",
+            "a Sunday: the crew does not work then, and the plant may be closed",
+            "works: Monday to Saturday"
+        ),
         "2026-05-03"
     );
     on("2026-05-25").says("closed-day", "Memorial Day", "5 U.S.C. 6103");

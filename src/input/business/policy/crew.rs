@@ -30,8 +30,8 @@ keys! {
             "whether forms stand for a night, to be inspected: with a permit, always or never", "always";
         lids: SetLids = "set lids", usual "on a visit of their own",
             "when lids on order are set: on a visit of their own, or when we strip", "when we strip";
-        on_a_visit: Option<At<Amount>> = "people on a visit" as "number", else "as few as do it in a day",
-            "who comes back after the work, to seal or to set a lid", "1", then written(number_above_zero);
+        on_a_visit: Option<At<Amount>> = "people on a visit" as "number", else "as few as are charged least",
+            "who strips on a day of its own, and comes back to seal or to set a lid", "1", then written(number_above_zero);
         works: Week = "works", usual "Monday to Friday", "days of the week on which the crew works",
             "Monday to Saturday";
         days_off: DaysOff = "days off", usual "none", "when you are closed",
