@@ -15,7 +15,7 @@ use crate::input::business::SetLids;
 use crate::trade::order::{List, Section};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
-use crate::values::Unit;
+use crate::values::{Unit, rounding};
 
 /// Work of one kind that is done at a stretch.
 #[derive(Clone, Debug)]
@@ -289,7 +289,9 @@ pub(super) fn wait_for_setting(blocks: &mut [Block], pours: &[PourDay], day: &Cr
             continue;
         };
         let there = of(longest) * &day.people;
-        if block.worked.value() < there.value() {
+        // The longest pour of people who never wait is as long as their work, but for the last digit.
+        let [worked, all] = [block.worked.value(), there.value()].map(rounding::to_nine_places);
+        if worked < all {
             let rule =
                 "the day of the pour is longer than a working day: its hours × people − their work";
             let name = format!("waiting to {}", block.name);

@@ -80,7 +80,11 @@ pub(super) fn time(
     );
     let set_up = day.set_up.as_ref().map(|each| {
         tally.by(
-            if counted.visits.is_empty() { "trips × people × set-up and clean-up" } else { "trips of the whole crew × people × set-up and clean-up, and that of every visit" },
+            if counted.visits.is_empty() {
+                "trips × people × set-up and clean-up"
+            } else {
+                "trips of the whole crew × people × set-up and clean-up, and that of every visit"
+            },
             "set-up hours",
             Unit::Hour,
             day.set_up_of(trips, &counted.visits, each),

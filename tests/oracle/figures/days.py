@@ -147,7 +147,7 @@ class Days:
         found = []
         for slab in self.slabs:
             if slab.pour in pours and "blankets" in self.book["use"] and self.freezes(slab):
-                early = self.book["mixes"][slab.mix].get("cement") == "early"
+                early = self.book["mixes"][slab.value["mix"]].get("cement") == "early"
                 found.append(self.date_of(slab.pour) + datetime.timedelta(days=(2 if early else 3) + 1))
         return max(found, default=None)
 
@@ -172,7 +172,8 @@ class Days:
         people, day = D(self.crew["people"]), amount(self.crew["hours in a day"])[0]
         day -= amount(self.crew["travel"])[0] + amount(self.crew.get("set up and clean up", "0 hours"))[0]
         longest = max((one["day_hours"] for one in self.finishing if one["pour"] - 1 in pours), default=D(0))
-        return max(longest * people - hours, D(0)) if day < longest else D(0)
+        wait = longest * people - hours
+        return wait if day < longest and nine(wait) > 0 else D(0)
 
     def pieces(self, entries, returns):
         """Everything in the order in which it is done."""
@@ -195,7 +196,7 @@ class Days:
             def of_slabs(step, those, with_whole, wait=None):
                 slabs = [slab for slab in self.slabs if slab.pour in those]
                 hours = all_of([step]) if len(days) == 1 else self.hours_on(entries, step, slabs, with_whole)
-                add(step, self.numbered(step, those) + waits(wait), those, hours, wait=wait)
+                add(step, self.numbered(step, those), those, hours, wait=wait)
 
             of_slabs("place", pours, n == 0)
             if not off and days != [[]]:
