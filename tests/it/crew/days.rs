@@ -317,14 +317,14 @@ fn the_customer_reads_the_days_that_are_charged() {
     let set = |what: &str| days(BUSINESS, PLAIN, &format!("set: {{{what}}}"));
     assert_eq!(
         set("labor: {to: 24, because: a day}"),
-        "1 working day at your house."
+        "1 working day on 3 days at your house."
     );
     assert_eq!(
         set("crew days: {to: 4.5, because: hard}"),
-        "5 working days at your house."
+        "4½ working days at your house."
     );
     let in_one = days(&crew("count days: by the job"), PLAIN, "");
-    assert_eq!(in_one, "2 working days at your house.");
+    assert_eq!(in_one, "2½ working days on 3 days at your house.");
     let sealed = format!("{plain} Then one visit to seal it, 28 days after the pour.");
     assert_eq!(days(BUSINESS, SEALED, ""), sealed);
     let quarter = with(
@@ -366,9 +366,10 @@ fn the_start_is_on_working_days_before_the_pour_that_is_set() {
         start_of(BUSINESS, "2026-06-12", "pour: 2026-06-15\n"),
         "June 12 to 16, 2026: start on June 12, pour June 15."
     );
+    // Covers lie for three whole days of January, and come off with the forms.
     assert_eq!(
         start_of(BUSINESS, "2026-12-18", "pour: 2027-01-04\n"),
-        "December 21, 2026 to January 5, 2027: start by December 31, 2026, pour January 4."
+        "December 21, 2026 to January 8, 2027: start by December 31, 2026, pour January 4."
     );
     let small = with(BUSINESS, &[("people: 3", "people: 9")]);
     assert_eq!(
