@@ -20,6 +20,12 @@ impl Outline {
         on_edge(&self.chords(), place)
     }
 
+    /// The sides a place lies on, two at a corner; a curve by its chords.
+    pub fn sides_at(&self, place: Point) -> impl Iterator<Item = usize> {
+        let chain = self.chain().into_iter();
+        chain.filter_map(move |(from, to, side)| on_edge(&[from, to], place).then_some(side))
+    }
+
     /// Whether a place lies on the outline or its edge.
     pub fn has(&self, place: Point) -> bool {
         inside(self, place) || on_edge(&self.chords(), place)

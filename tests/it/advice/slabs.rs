@@ -313,7 +313,7 @@ fn what_is_promised_can_be_kept() {
     cracks("cracks of 1/4 in, or settling").silent("promise-cracks");
     Files::new()
         .business(
-            "We repair scaling, or settling of 3/4 in or more, for 2 years.",
+            "We repair scaling where no salt was used, or settling of 3/4 in or more, for 2 years.",
             "We repair every crack.",
         )
         .says("promise-cracks", "says no width", "1/4 in");
