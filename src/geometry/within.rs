@@ -20,10 +20,13 @@ impl Outline {
         on_edge(&self.chords(), place)
     }
 
-    /// The sides a place lies on, two at a corner; a curve by its chords.
+    /// The straight sides a place lies on, two at a corner.
     pub fn sides_at(&self, place: Point) -> impl Iterator<Item = usize> {
-        let chain = self.chain().into_iter();
-        chain.filter_map(move |(from, to, side)| on_edge(&[from, to], place).then_some(side))
+        let straight = self.sides().iter().enumerate();
+        let straight = straight.filter(|(_, side)| side.is_straight());
+        straight
+            .filter(move |(_, side)| on_edge(&[side.from, side.to], place))
+            .map(|(number, _)| number)
     }
 
     /// Whether a place lies on the outline or its edge.
