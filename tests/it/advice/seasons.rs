@@ -11,7 +11,7 @@ fn may(nights: u32, june: u32) -> Files {
 
 #[test]
 fn what_is_inside_by_its_kind_alone_may_have_no_roof_yet() {
-    let garage = |said: &str| {
+    let garage = |said: &'static str| {
         let garage = "joints: 10 ft, fall: level}\n  garage: {thickness: 4 in, mix: exterior, finish: broom, joints: 10 ft}\n";
         move |nights: u32| {
             may(nights, 60)
