@@ -20,7 +20,10 @@ fn bulkheads(slab: &Slab) -> Option<Problem> {
     if slab.lower.is_some() {
         return None;
     }
-    let met = slab.edges.iter().filter(|part| part.meets != Meets::Nothing);
+    let met = slab
+        .edges
+        .iter()
+        .filter(|part| part.meets != Meets::Nothing);
     let met: BTreeSet<usize> = met.map(|part| part.side).collect();
     let part = slab.edges.iter().find(|part| {
         let goes_on = part.kind.pin().is_some() || part.kind == EdgeKind::KeyedBulkhead;

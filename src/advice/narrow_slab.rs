@@ -34,7 +34,8 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         let (low, high) = slab.outline.bounds();
         let long = Length::nanometres((high.x - low.x).max(high.y - low.y));
         let message = format!("`{}` is `{long}` long", slab.key);
-        let help = "is the unit right? A yard is 3 ft, a meter 3.28 ft; if it is that long, leave it";
+        let help =
+            "is the unit right? A yard is 3 ft, a meter 3.28 ft; if it is that long, leave it";
         let problem = Problem::new("long-slab", message);
         (LONGEST < long).then(|| problem.at(slab.outline_place).help(help))
     });

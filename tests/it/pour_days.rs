@@ -172,7 +172,10 @@ fn the_days_of_its_month_tell_how_warm_it_is_expected() {
 fn a_truck_is_empty_within_its_limit() {
     // 3.75 cu yd at 26 minutes of three people with barrows.
     let (message, lines) = says("truck-too-slow", BARROWS, BUSINESS, RIVER_ROAD);
-    assert!(message.contains("stands at the slab for 97.5 min"), "{message}");
+    assert!(
+        message.contains("stands at the slab for 97.5 min"),
+        "{message}"
+    );
     assert!(
         lines
             .iter()
