@@ -17,22 +17,12 @@ const UNDER_SEALER: Source = Source::new(
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     // A choice may seal, color or cure otherwise.
-    let jobs = std::iter::once(case.takeoff).chain(case.takeoff.otherwise.values());
     let rules = &case.book.rules;
-    let mut answers: Vec<Problem> = Vec::new();
-    for job in jobs {
+    case.of_each(|job| {
         let slabs = job.slabs.iter();
         let own = slabs.filter_map(|slab| own_sealer(rules, slab).or_else(|| color(slab)));
-        // What is said of a place is not said again of another choice.
-        let before = answers.clone();
-        let is_known = |one: &Problem| {
-            let mut known = before.iter();
-            known.any(|known| known.place == one.place && known.code == one.code)
-        };
-        let found = own.chain(bought_sealers(job, rules));
-        answers.extend(found.filter(|one| !is_known(one)));
-    }
-    answers
+        own.chain(bought_sealers(job, rules)).collect()
+    })
 }
 
 fn is_sprayed(slab: &Slab) -> bool {

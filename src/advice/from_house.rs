@@ -3,7 +3,7 @@
 use super::{Case, DECIDES};
 use crate::geometry::Compass;
 use crate::input::job::{EdgeKind, Fall, Slab};
-use crate::input::phrases::Slope;
+use crate::input::phrases::{FallTo, Slope};
 use crate::reading::Problem;
 use crate::tables::slopes;
 
@@ -30,7 +30,10 @@ fn of_slab(slab: &Slab) -> Vec<Problem> {
         .filter_map(|fall| runs_to_house(slab, fall))
         .collect();
     if to_house.is_empty() {
-        too_flat(slab).into_iter().collect()
+        too_flat(slab)
+            .or_else(|| no_way(slab))
+            .into_iter()
+            .collect()
     } else {
         to_house
     }
@@ -51,6 +54,22 @@ fn runs_to_house(slab: &Slab, fall: &Fall) -> Option<Problem> {
             .at(fall.rise.place)
             .help(help())
     })
+}
+
+/// A fall that runs nowhere in particular runs toward the house as well.
+fn no_way(slab: &Slab) -> Option<Problem> {
+    let mut falls = slab.falls.iter();
+    let fall = falls.find(|fall| fall.to == FallTo::Unsaid)?;
+    let message = format!(
+        "`{}` falls `{} per ft` and meets a house, and nothing says which way the water runs",
+        slab.key, fall.rise.value
+    );
+    let problem = Problem::new("fall-unsaid", message).at(slab.place);
+    Some(problem.help(format!(
+        "name the side it runs to, away from the house, for example `fall: {} per ft south`; source: {}; {DECIDES}",
+        fall.rise.value,
+        slopes::AWAY
+    )))
 }
 
 /// Nobody says which part lies at the house, so one that is steep enough will do.

@@ -1,7 +1,7 @@
 //! Does a slab that usually meets a house, a curb or a walk say what it meets?
 
 use super::{Case, DECIDES};
-use crate::input::job::has_word;
+use crate::input::job::{EdgePart, Slab, has_word};
 use crate::reading::Problem;
 use crate::tables::joints::ISOLATION;
 use crate::tables::{Read, Source};
@@ -12,13 +12,19 @@ const MEETS_SOMETHING: [&str; 4] = ["patio", "driveway", "apron", "step"];
 /// Names of what is meant to stand free; common practice, no source.
 const STANDS_FREE: [&str; 3] = ["pad", "pit", "free"];
 
+/// Of its outline and of what it lies around.
+fn edges(slab: &Slab) -> impl Iterator<Item = &EdgePart> {
+    let openings = slab.openings.iter().flat_map(|opening| &opening.edges);
+    slab.edges.iter().chain(openings)
+}
+
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let slabs = case.takeoff.slabs.iter();
     let free = slabs.filter(|slab| {
         let names = [&slab.key, &slab.called];
         MEETS_SOMETHING.contains(&slab.kind.as_str())
             && !names.iter().any(|name| has_word(name, &STANDS_FREE))
-            && slab.edges.iter().all(|part| part.kind.has_form())
+            && edges(slab).all(|part| part.kind.has_form())
     });
     let answers = free.map(|slab| {
         let message = format!("no edge of `{}` meets a house, a curb or other concrete", slab.key);

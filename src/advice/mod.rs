@@ -8,6 +8,7 @@ mod access;
 mod aggregate;
 mod air;
 mod barely_a_load;
+mod beside_nothing;
 mod border;
 mod box_load;
 mod box_place;
@@ -17,6 +18,7 @@ mod cheaper_order;
 mod closed_day;
 mod closing_error;
 mod coat;
+mod cold_seal;
 mod colors;
 mod days_kept;
 mod deep_forms;
@@ -126,6 +128,44 @@ impl<'a> Case<'a> {
         self.exposure() != Exposure::Mild && !slab.is_inside()
     }
 
+    /// The job as quoted, then with each choice and the words that name what is chosen, few options first.
+    fn jobs(self) -> Vec<(String, &'a Takeoff)> {
+        let options = &self.takeoff.options;
+        let quoted = self.offer.as_quoted.taken(options);
+        let is_quoted = |place| quoted.iter().any(|option| option.name.place == place);
+        let others = self.takeoff.otherwise.iter().map(|(choice, job)| {
+            let mut taken = choice.taken(options);
+            taken.retain(|option| !is_quoted(option.name.place));
+            (taken, job)
+        });
+        let mut others: Vec<_> = others.filter(|(taken, _)| !taken.is_empty()).collect();
+        others.sort_by_key(|(taken, _)| taken.len());
+        let others = others.into_iter().map(|(taken, job)| {
+            let names = listed(taken.iter().map(|option| option.name.value.as_str()));
+            (format!("with {names}: "), job)
+        });
+        let quoted = std::iter::once((String::new(), self.takeoff));
+        quoted.chain(others).collect()
+    }
+
+    /// Asks the same of every choice; what is said of a place is not said again of another choice.
+    fn of_each(self, ask: impl Fn(&'a Takeoff) -> Vec<Problem>) -> Vec<Problem> {
+        let mut answers: Vec<Problem> = Vec::new();
+        for (with, job) in self.jobs() {
+            let before = answers.clone();
+            let is_new = |one: &Problem| {
+                let mut known = before.iter();
+                !known.any(|known| known.place == one.place && known.code == one.code)
+            };
+            let found = ask(job).into_iter().filter(is_new).map(|mut one| {
+                one.message = format!("{with}{}", one.message);
+                one
+            });
+            answers.extend(found);
+        }
+        answers
+    }
+
     fn mix(self, slab: &Slab) -> Option<&'a Mix> {
         self.book.rules.mixes.get(&slab.mix.value)
     }
@@ -194,6 +234,7 @@ const QUESTIONS: &[Ask] = &[
     dowel_grip::ask,
     dowel_size::ask,
     dowels_unused::ask,
+    beside_nothing::ask,
     pinned_both_ways::ask,
     risers::ask,
     treads::ask,
@@ -212,6 +253,7 @@ const QUESTIONS: &[Ask] = &[
     past_pour::ask,
     days_kept::ask,
     weather::ask,
+    cold_seal::ask,
     two_mixes::ask,
     one_day::ask,
     sets::ask,

@@ -1,12 +1,16 @@
-//! Is a narrow slab meant to be narrow, or are inches written for feet?
+//! Is a narrow slab meant to be narrow, or a long one long, or is a unit wrong?
 
 use super::Case;
 use crate::reading::Problem;
+use crate::values::Length;
 
 /// Names of things that are narrow.
 const MEANT: [&str; 8] = [
     "curb", "strip", "footing", "band", "border", "edging", "gutter", "beam",
 ];
+
+/// Flatwork of a house is seldom longer. Common practice, no source.
+const LONGEST: Length = Length::inches_whole(150 * 12);
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let narrow = case.slabs().filter_map(|(slab, _)| {
@@ -26,5 +30,14 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         let problem = Problem::new("narrow-slab", message);
         Some(problem.at(slab.outline_place).help(help))
     });
-    narrow.collect()
+    let long = case.slabs().filter_map(|(slab, _)| {
+        let (low, high) = slab.outline.bounds();
+        let long = Length::nanometres((high.x - low.x).max(high.y - low.y));
+        let message = format!("`{}` is `{long}` long", slab.key);
+        let help =
+            "is the unit right? A yard is 3 ft, a meter 3.28 ft; if it is that long, leave it";
+        let problem = Problem::new("long-slab", message);
+        (LONGEST < long).then(|| problem.at(slab.outline_place).help(help))
+    });
+    narrow.chain(long).collect()
 }

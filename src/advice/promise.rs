@@ -13,7 +13,8 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         .flat_map(|promise| {
             let said = promise.value.to_lowercase();
             let mut found = Vec::new();
-            if said.contains("scal") {
+            // A promise that is kept only where no salt was used says so itself.
+            if said.contains("scal") && !said.contains("salt") {
                 found.extend(scaling(case, promise));
             }
             if said.contains("crack") && !said.chars().any(|c| c.is_ascii_digit()) {

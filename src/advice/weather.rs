@@ -1,8 +1,10 @@
 //! Is a pour in the cold or in the heat, and is what that asks for in the price?
 
+use std::sync::Arc;
+
 use super::{Case, DECIDES};
 use crate::input::book::Curing;
-use crate::input::job::Slab;
+use crate::input::job::{Slab, Takeoff};
 use crate::input::phrases::Air;
 use crate::reading::{Place, Problem};
 use crate::tables::Source;
@@ -10,41 +12,44 @@ use crate::tables::weather::{COLD, HOT, HOT_FROM, HOTTEST};
 use crate::trade::curing::season;
 use crate::values::Day;
 
-/// A pour with its weather, and its slabs outdoors.
+/// A pour with its weather and its slabs.
 struct Pour<'a> {
-    number: usize,
     day: Day,
     place: Place,
     air: Air,
-    slabs: Vec<&'a Slab>,
+    outdoors: Vec<&'a Slab>,
+    inside: Vec<&'a Slab>,
 }
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
-    let pours = case
-        .takeoff
-        .pours()
-        .zip(case.days)
-        .map(|((number, pour), prices)| {
-            let place = pour
-                .day
-                .as_ref()
-                .map_or(case.takeoff.place, |day| day.place);
-            let slabs = case.slabs().map(|(slab, _)| slab);
-            Pour {
-                number,
-                day: prices.day,
-                place,
-                air: season::air(prices.day, &case.business.cure, &case.book.rules),
-                slabs: slabs.filter(|slab| !slab.is_inside()).collect(),
-            }
-        });
+    // A choice may keep a slab wet, or pour one more.
+    case.of_each(|job| of_job(case, job))
+}
+
+fn of_job(case: Case<'_>, job: &Takeoff) -> Vec<Problem> {
+    let pours = job.pours().filter_map(|(number, pour)| {
+        let day = case.days.get(number)?.day;
+        let slabs = job.slabs.iter().map(Arc::as_ref);
+        let slabs = slabs.filter(|slab: &&Slab| slab.placement == number);
+        let (inside, outdoors) = slabs.partition(|slab| slab.is_inside());
+        Some(Pour {
+            day,
+            place: pour.day.as_ref().map_or(job.place, |day| day.place),
+            air: season::air(day, &case.business.cure, &case.book.rules),
+            outdoors,
+            inside,
+        })
+    });
     let mut answers = Vec::new();
-    for mut pour in pours {
-        pour.slabs.retain(|slab| slab.placement == pour.number);
-        if pour.slabs.is_empty() {
+    for pour in pours {
+        let is_cold = case.business.cure.is_cold(pour.air);
+        if is_cold {
+            answers.extend(under_no_roof(&pour));
+        }
+        if pour.outdoors.is_empty() {
             continue;
         }
-        if case.business.cure.is_cold(pour.air) {
+        if is_cold {
             answers.extend(unprotected(case, &pour));
             answers.extend(wet(&pour));
         }
@@ -70,8 +75,22 @@ fn unprotected(case: Case<'_>, pour: &Pour<'_>) -> Option<Problem> {
     })
 }
 
+/// What counts as inside by its kind is often poured before there is a roof.
+fn under_no_roof(pour: &Pour<'_>) -> Option<Problem> {
+    let is_said = |slab: &Slab| slab.inside.is_some() && !slab.usual.contains(&"inside");
+    let slab = pour.inside.iter().find(|slab| !is_said(slab))?;
+    let message = format!(
+        "nights are `{} °F` on `{}`, and `{}` counts as inside by what it is: nothing keeps frost off",
+        pour.air.night, pour.day, slab.key
+    );
+    Some(Problem::new("no-roof-yet", message).at(slab.place).help(format!(
+        "if no roof and walls stand when it is poured, write `inside: no` below it, and blankets are counted; if they do, write `inside: yes` ({})",
+        Source::PRACTICE
+    )))
+}
+
 fn wet(pour: &Pour<'_>) -> Option<Problem> {
-    let mut slabs = pour.slabs.iter();
+    let mut slabs = pour.outdoors.iter();
     let slab = slabs.find(|slab| slab.curing.value == Curing::Wet)?;
     let message = format!(
         "`{}` is kept wet where nights are `{} °F`",

@@ -20,6 +20,15 @@ impl Outline {
         on_edge(&self.chords(), place)
     }
 
+    /// The straight sides a place lies on, two at a corner.
+    pub fn sides_at(&self, place: Point) -> impl Iterator<Item = usize> {
+        let straight = self.sides().iter().enumerate();
+        let straight = straight.filter(|(_, side)| side.is_straight());
+        straight
+            .filter(move |(_, side)| on_edge(&[side.from, side.to], place))
+            .map(|(number, _)| number)
+    }
+
     /// Whether a place lies on the outline or its edge.
     pub fn has(&self, place: Point) -> bool {
         inside(self, place) || on_edge(&self.chords(), place)

@@ -146,10 +146,36 @@ fn in_the_cold_the_last_pass_waits() {
 }
 
 #[test]
+fn the_days_of_its_month_tell_how_warm_it_is_expected() {
+    let firm = with(
+        BUSINESS,
+        &[("normals:", "normals:\n    june: 58 to 80 F\n    #")],
+    );
+    let june = with(&firm, &[("cure:", "pour day: {temperature: 60}\ncure:")]);
+    let january = with(&june, &[("june: 58", "july: 58")]);
+    let setting = |job: &str, business: &str| {
+        let day = &pours(job, business, RIVER_ROAD)[0];
+        (day.temperature.value(), day.setting.value())
+    };
+    let own = format!("{BROOM}temperature: 90\n");
+    for (job, business, degrees, hours) in [
+        (own.as_str(), &june, dec!(90), dec!(3)),
+        (BROOM, &june, dec!(80), dec!(4.5)),
+        (BROOM, &january, dec!(60), dec!(9)),
+        (BROOM, &BUSINESS.to_owned(), dec!(70), dec!(6)),
+    ] {
+        assert_eq!(setting(job, business), (degrees, hours));
+    }
+}
+
+#[test]
 fn a_truck_is_empty_within_its_limit() {
     // 3.75 cu yd at 26 minutes of three people with barrows.
     let (message, lines) = says("truck-too-slow", BARROWS, BUSINESS, RIVER_ROAD);
-    assert!(message.contains("stands 97.5 min"), "{message}");
+    assert!(
+        message.contains("stands at the slab for 97.5 min"),
+        "{message}"
+    );
     assert!(
         lines
             .iter()

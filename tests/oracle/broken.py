@@ -151,6 +151,7 @@ RULES = {
         job.Job, "buy", lambda was: lambda self, *args, added=False, **names: was(self, *args, **names)
     ),
     "a long way takes no longer": instead(placing.Placing, "way", lambda _: lambda *_: D(1)),
+    "the month does not tell how fast it sets": instead(job.Job, "normal_by_day", lambda _: lambda *_: None),
     "concrete sets alike at every temperature": instead(finish, "by_temperature", lambda _: lambda _: D(1)),
     "trucks come whenever the crew is ready": instead(finish, "longest_wait", lambda _: lambda trucks, _: sum(trucks, D(0))),
     "a truck of the job is a full one": instead(

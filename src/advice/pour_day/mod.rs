@@ -60,8 +60,7 @@ fn said(case: Case<'_>, day: &PourDay, fault: Fault) -> String {
     let policy = &case.business.pour_day;
     match fault {
         Fault::Long => {
-            let temperature = case.takeoff.temperature_of(day.pour);
-            let temperature = temperature.unwrap_or(&policy.temperature).value.number();
+            let temperature = day.temperature.amount().number();
             format!(
                 "{} person hours once the concrete comes, which take {} people {} h; placing takes {} h and finishing {} h, and it sets in about {} h at {temperature} °F; a day may have {} h",
                 short(&day.work),
@@ -76,7 +75,7 @@ fn said(case: Case<'_>, day: &PourDay, fault: Fault) -> String {
         Fault::Truck => {
             let minutes = day.truck.as_ref().map(|(_, minutes)| short(minutes));
             format!(
-                "a truck stands {} min until it is empty, and may {} min",
+                "a truck stands at the slab for {} min until it is empty, and the plant allows {} min",
                 minutes.unwrap_or_default(),
                 short(&day.truck_may)
             )

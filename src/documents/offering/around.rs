@@ -56,6 +56,9 @@ pub(super) fn assumptions(of: Offering<'_>) -> Vec<String> {
     lines.extend(of.takeoff.head.assumptions.iter().cloned());
     lines.extend(sections::assumptions(of.takeoff));
     lines.extend(super::access::sentences(of));
+    if super::season::may_be_frozen(of) {
+        lines.push("Ground that is not frozen".to_owned());
+    }
     lines.extend(super::site::assumptions(of));
     lines.iter().map(|line| printed(line)).collect()
 }

@@ -42,6 +42,9 @@ pub(super) fn questions(of: Offering<'_>) -> Vec<String> {
     if season::frost(of) == season::Frost::NotIncluded && !is_said("frost") {
         lines.push("Blankets, and what else keeps frost off fresh concrete".to_owned());
     }
+    if season::may_be_frozen(of) && !is_said("thaw") {
+        lines.push("Thawing frozen ground".to_owned());
+    }
     lines
 }
 

@@ -1,9 +1,9 @@
 //! What the time of the year means to the customer: blankets, and the weather that days are counted by.
 
 use super::{Offering, english};
-use crate::input::job::Exposure;
+use crate::input::job::{Exposure, Slab};
 use crate::input::phrases::Air;
-use crate::trade::curing::season;
+use crate::trade::curing::{is_too_cold, season};
 use crate::values::Day;
 
 /// What is done about frost on the first days.
@@ -38,6 +38,28 @@ pub(super) fn frost(of: Offering<'_>) -> Frost {
 /// Whether it freezes where the job lies.
 pub(super) fn freezes(of: Offering<'_>) -> bool {
     season::exposure(of.takeoff, &of.business.cure) != Exposure::Mild
+}
+
+/// Whether the slab must be kept from freezing.
+pub(super) fn is_cold(of: Offering<'_>, slab: &Slab) -> bool {
+    season::is_cold(slab, pour_day(of, slab), &of.business.cure, of.rules)
+}
+
+/// Whether so many days after its pour it is too cold to seal the slab.
+pub(super) fn is_too_cold_to_seal(of: Offering<'_>, slab: &Slab, after: u32) -> bool {
+    let day = pour_day(of, slab).plus(i64::from(after));
+    is_too_cold(day, &of.business.cure) && !slab.is_inside()
+}
+
+fn pour_day(of: Offering<'_>, slab: &Slab) -> Day {
+    let days = pour_days(of);
+    days.get(slab.placement).copied().unwrap_or(of.quoted)
+}
+
+/// Whether the ground may be frozen on the day of a pour outdoors.
+pub(super) fn may_be_frozen(of: Offering<'_>) -> bool {
+    let (_, air) = coldest(of);
+    frost(of) != Frost::None && air.night <= season::FREEZING
 }
 
 /// Of every pour; the first where a pour has no day.

@@ -45,6 +45,9 @@ pub(super) fn seal(of: Offering<'_>, slab: &Slab) -> Option<String> {
     };
     let days = sealer.after.value.0;
     let when = match days {
+        days if season::is_too_cold_to_seal(of, slab, days) => {
+            ", in spring, when it is dry and above 50\u{a0}°F".to_owned()
+        }
         0 => String::new(),
         1 => ", a\u{a0}day after the pour or later".to_owned(),
         days => format!(", {days}\u{a0}days after the pour or later"),
@@ -93,9 +96,10 @@ pub(super) fn may_be_sealed(of: Offering<'_>) -> bool {
         std::iter::once(&option.name.value).chain(added)
     });
     let extras = of.takeoff.head.extras.iter().map(|extra| &extra.name.value);
-    let mut named = named.chain(extras);
+    let mut named = named.chain(extras).map(|name| name.to_lowercase());
+    // What fills joints seals no surface.
     slabs_of_all(of).any(|slab| slab.seal.is_some())
-        || named.any(|name| name.to_lowercase().contains("seal"))
+        || named.any(|name| name.contains("seal") && !name.contains("joint"))
 }
 
 /// Whether frost and salt are a question where any of it lies.
@@ -128,9 +132,14 @@ pub(super) fn care(of: Offering<'_>) -> Vec<Term> {
         ),
     ];
     for (way, (word, text)) in ways {
-        if slabs.iter().any(|slab| slab.curing.value == way) {
+        // Nobody is told to put water on what freezes.
+        let is_so = |slab: &Slab| {
+            let freezes = way == Curing::Wet && !by_us && season::is_cold(of, slab);
+            slab.curing.value == way && !freezes
+        };
+        if slabs.iter().any(|slab| is_so(slab)) {
             add((word, text));
-        } else if slabs_of_all(of).any(|slab| slab.curing.value == way) {
+        } else if slabs_of_all(of).any(is_so) {
             add((&format!("If chosen: {}", lower(word)), text));
         }
     }
@@ -166,8 +175,10 @@ pub(super) fn kind_word(of: Offering<'_>) -> String {
 /// Said where the firm does seal, and this job neither has it nor offers it.
 pub(super) fn not_sealed(of: Offering<'_>, said: &[String]) -> Option<String> {
     let options = of.takeoff.options.iter().flat_map(|group| &group.options);
+    let extras = of.takeoff.head.extras.iter().map(|extra| &extra.name.value);
     let spoken_of = said
         .iter()
+        .chain(extras)
         .chain(options.map(|option| &option.name.value))
         .any(|text| text.to_lowercase().contains("seal"));
     let sealed = of.takeoff.slabs.iter().any(|slab| slab.seal.is_some());

@@ -188,9 +188,9 @@ fn turned(angle: i128) -> (i128, i128) {
     (cosine, sine)
 }
 
-/// The cosine of whole degrees, in parts of `way::ONE`.
-pub(super) fn cosine(degrees: i64) -> i64 {
+/// The cosine of so many half degrees, in parts of `way::ONE`.
+pub(super) fn cosine_of_halves(halves: i64) -> i64 {
     // π with `PLACES` places.
     const PI: i128 = 3_622_009_729_038_561_421;
-    narrow(turned(PI * i128::from(degrees) / 180).0 >> (PLACES - 40))
+    narrow(turned(PI * i128::from(halves) / 360).0 >> (PLACES - 40))
 }

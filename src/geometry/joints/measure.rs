@@ -309,10 +309,10 @@ fn sharp(ring: &[Edge]) -> Vec<(Point, i64)> {
     (0..many).filter_map(corner).collect()
 }
 
-/// The whole degrees of an angle under 60 by its cosine.
+/// The nearest whole degrees of an angle under 60 by its cosine; half of one goes up.
 pub(super) fn degrees(cosine: i64) -> i64 {
-    let first = (0..60)
+    let first = (1..60)
         .rev()
-        .find(|degree| cosine <= super::curve::cosine(*degree));
+        .find(|degree| cosine <= super::curve::cosine_of_halves(2 * degree - 1));
     first.unwrap_or(0)
 }

@@ -129,7 +129,10 @@ impl FromStr for EdgeKind {
                 Unreadable::new(
                     "unknown-edge",
                     format!("`{text}` is not a kind of edge"),
-                    format!("write one of {}", Self::ALL.map(Self::name).join(", ")),
+                    format!(
+                        "write one of {}; an edge is doweled, tied or keyed, never two of them",
+                        Self::ALL.map(Self::name).join(", ")
+                    ),
                 )
             })
     }

@@ -34,6 +34,8 @@ pub struct PourDay {
     pub work: Quantity,
     /// Hours after the last truck until it has its last pass, if nobody waits.
     pub finishing: Quantity,
+    /// In Fahrenheit, as it is expected while it sets.
+    pub temperature: Quantity,
     pub setting: Quantity,
     /// Hours from the first truck to the end.
     pub day: Quantity,
@@ -132,7 +134,7 @@ fn pour_day(
         ("work to finish ÷ people who find room at once", &most)
     };
     let finishing = tally.by(rule, "finishing", Unit::Hour, of(&to_finish) / hands);
-    let setting = setting(pour, work, &by_truck, &mut tally, list);
+    let (temperature, setting) = setting(pour, work, &by_truck, &mut tally, list);
     let stiff = Quantity::said("stiff after", &policy.stiff_after);
     let last_pass = largest(vec![of(&finishing), of(&setting) * &stiff]);
     let rule =
@@ -151,6 +153,7 @@ fn pour_day(
         placing,
         work: worked,
         finishing,
+        temperature,
         setting,
         day,
         day_may: Quantity::said("longest day", &policy.longest),
@@ -234,24 +237,22 @@ fn trucks(orders: &[&ConcreteOrder], between: &Quantity) -> Term {
     }
 }
 
-/// How long it takes to set: of the mix that sets first, at the temperature that is expected.
+/// The temperature that is expected, and how long it takes to set at it: of the mix that sets first.
 fn setting(
     pour: usize,
     work: &Work<'_>,
     orders: &[&ConcreteOrder],
     tally: &mut Tally<'_>,
     list: &List<'_>,
-) -> Quantity {
+) -> (Quantity, Quantity) {
     let policy = list.by.pour_day;
-    let expected = work.takeoff.temperature_of(pour);
-    let expected = expected.unwrap_or(&policy.temperature);
-    let at = Quantity::said("degrees F expected", expected);
+    let at = expected(pour, work, list);
     let factor = Quantity::new(
         "setting at that temperature",
         Amount::new(by_temperature(at.value()), Unit::Plain),
         Working::plan(
             "half for every 20 °F over 70, twice for every 20 below, straight between",
-            vec![at],
+            vec![at.clone()],
             "a rule of thumb, of a trade association (nfba.org, October 2020, as an excerpt)",
         ),
     );
@@ -266,7 +267,25 @@ fn setting(
         term = term * &Quantity::said("setting of the mix", &mix.setting);
     }
     let rule = "setting at 70 °F × what temperature and mix make of it";
-    tally.by(rule, "setting", Unit::Hour, term)
+    (at, tally.by(rule, "setting", Unit::Hour, term))
+}
+
+/// In Fahrenheit while it sets: as the takeoff says; else the day of the month it is poured in, as the crew
+/// pours by day; else the owner's usual one.
+fn expected(pour: usize, work: &Work<'_>, list: &List<'_>) -> Quantity {
+    let name = "degrees F expected";
+    if let Some(said) = work.takeoff.temperature_of(pour) {
+        return Quantity::said(name, said);
+    }
+    let day = list.by.pours.get(pour);
+    let normal = day.and_then(|day| list.by.cure.normals.on(*day));
+    normal.map_or_else(
+        || Quantity::said(name, &list.by.pour_day.temperature),
+        |air| {
+            let degrees = Amount::new(Decimal::from(air.value.day), Unit::Plain);
+            Quantity::given(name, degrees, air.place)
+        },
+    )
 }
 
 /// Two to the number of twenties below 70, straight between whole ones.

@@ -230,7 +230,7 @@ fn together(name: &'static str, unit: Unit, all: Vec<&Quantity>) -> Option<Quant
         [] => None,
         [one] => Some(one.clone()),
         _ => {
-            let rule = "in the slab, along its edges and in its steps";
+            let rule = "all bars of the slab together";
             Some(Quantity::by(rule, name, unit, sum(all)))
         }
     }

@@ -19,8 +19,7 @@ pub const FREEZING: i32 = 32;
 /// Nights and days of a day of the year: the month's normals, else the plant's winter, else the owner's
 /// cool and warm spells.
 pub fn air(day: Day, cure: &CurePolicy, rules: &Rules) -> Air {
-    let (month, _) = day.in_year();
-    if let Some(normal) = cure.normals.of(month) {
+    if let Some(normal) = cure.normals.on(day) {
         return normal.value;
     }
     let winter = rules

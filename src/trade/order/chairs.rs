@@ -19,9 +19,19 @@ pub struct Chair {
 impl Chair {
     /// How far it holds the steel too low or too high, where that is more than bars may be off.
     pub fn is_off(&self) -> Option<Length> {
-        let off = outside(self.height.as_ref()?.value, self.wanted);
-        (CHAIR_TOLERANCE < off).then_some(off)
+        off(self.height.as_ref()?.value, self.wanted)
     }
+}
+
+/// Bars may be off downward; the concrete above them is the least there may be.
+fn off(height: Length, wanted: (Length, Length)) -> Option<Length> {
+    let off = outside(height, wanted);
+    let may = if wanted.1 < height {
+        Length::ZERO
+    } else {
+        CHAIR_TOLERANCE
+    };
+    (may < off).then_some(off)
 }
 
 /// The chair under `use`, or where that says how high it is the one of the book that is nearest to
@@ -51,7 +61,8 @@ pub fn chair(slab: &Slab, rules: &Rules) -> Option<Chair> {
     // Of those that do equally well the one that brings the steel nearest to its cover.
     let (name, height) = known.min_by_key(|(_, height)| {
         let high = (wanted.1 - height.value).abs();
-        (outside(height.value, wanted), high, height.value)
+        let is_off = off(height.value, wanted).is_some();
+        (is_off, outside(height.value, wanted), high, height.value)
     })?;
     Some(Chair {
         item: At::new(name.to_owned(), usual.place),

@@ -2,6 +2,7 @@
 
 mod money;
 mod options;
+mod seasons;
 mod shapes;
 mod site;
 mod slabs;
@@ -42,7 +43,12 @@ impl Files {
     fn new() -> Self {
         Self {
             job: PATIO.to_owned(),
-            business: BUSINESS.to_owned(),
+            // Water of a patio runs from the house.
+            business: swapped(
+                BUSINESS,
+                "joints: 10 ft, fall: 1/4 in per ft}",
+                "joints: 10 ft, fall: 1/4 in per ft south}",
+            ),
             book: BOOK.to_owned(),
         }
     }

@@ -112,6 +112,13 @@ fn water_runs_away_from_the_house() {
     // 2% of a foot is 0.24 in.
     fall("0.24 in per ft").silent("flat-at-house");
     fall("0.239 in per ft").says("flat-at-house", "only", "2% or more");
+    // A fall that runs nowhere is asked about at a house only.
+    let (unsaid, which) = (fall("1/4 in per ft"), "nothing says which way");
+    unsaid.says("fall-unsaid", which, "`fall: 1/4 in per ft south`");
+    unsaid
+        .job(EDGES, "edges: {north: curb}")
+        .silent("fall-unsaid");
+    fall("1/4 in per ft west").silent("fall-unsaid");
     // Nobody says which part is at the house: one that is steep enough will do.
     let parts = |one, other| {
         fall(&format!(

@@ -302,6 +302,7 @@ fn what_is_promised_can_be_kept() {
         Files::new()
             .job(EXPOSURE, "exposure: salt")
             .book("strength: 4000 psi", &format!("strength: {psi} psi"))
+            .business("scaling where no salt was used, or", "scaling, or")
     };
     salt("4499").says("promise-scaling", "`4,499 psi`", "ACI 332-20, class RF3");
     salt("4500").silent("promise-scaling");
@@ -309,11 +310,16 @@ fn what_is_promised_can_be_kept() {
     salt("4499")
         .business("scaling, or settling", "settling")
         .silent("promise-scaling");
-    let cracks = |promise: &str| Files::new().business("scaling, or settling", promise);
+    salt("4499")
+        .business("scaling, or", "scaling where no salt was used, or")
+        .silent("promise-scaling");
+    let cracks = |promise: &str| {
+        Files::new().business("scaling where no salt was used, or settling", promise)
+    };
     cracks("cracks of 1/4 in, or settling").silent("promise-cracks");
     Files::new()
         .business(
-            "We repair scaling, or settling of 3/4 in or more, for 2 years.",
+            "We repair scaling where no salt was used, or settling of 3/4 in or more, for 2 years.",
             "We repair every crack.",
         )
         .says("promise-cracks", "says no width", "1/4 in");

@@ -141,8 +141,19 @@ fn chairs_hold_the_steel_between_its_middle_and_its_cover() {
         "chairs of 2 1/16 in hold the steel of `patio` `7/16 in` below the middle, 6 in thick",
         "take chairs of 2 1/2 in to 3 1/2 in",
     );
-    high("6 in", "3 7/8 in").silent("chair-height");
-    high("6 in", "4 in").says("chair-height", "into the cover", "TI 809-28");
+    // Nothing is taken off the 1 1/2 in above the upper bars.
+    high("6 in", "3 1/2 in").silent("chair-height");
+    high("6 in", "3 9/16 in").says("chair-height", "into the cover", "TI 809-28");
+    high("4 in", "1 1/2 in").silent("chair-height");
+    let thin = |low: &str| {
+        let chairs = format!(
+            "  low chair:\n    is: Low\n    unit: piece\n    class: material\n    height: {low}\n    prices: {{2026-03-01: 0.40}}\n  stake:\n"
+        );
+        high("4 in", "2 in").book("  stake:\n", &chairs)
+    };
+    // Of two the one that is right is taken, not the one that is nearer.
+    thin("1 1/4 in").silent("chair-height");
+    thin("7/8 in").says("chair-height", "chairs of 2 in", "TI 809-28");
     // Nobody knows how high they are.
     Files::new()
         .job(HOUSE, &format!("{HOUSE}, thickness: 6 in"))

@@ -60,7 +60,8 @@ class Finish:
         work = self.set(f"{part} work", mixed + placed + finish + cover)
         hands = min(people, D(rules["people at once"]))
         finishing = self.set(f"{part} finishing", finish / hands)
-        said = self.pours[pour]["temperature"] or self.job.get("temperature") or rules["temperature"]
+        said = self.pours[pour]["temperature"] or self.job.get("temperature")
+        said = said or self.normal_by_day(self.pours[pour]["day"]) or rules["temperature"]
         mixes = [percent(self.book["mixes"][order.mix].get("setting", "100%")) for order in orders]
         setting = amount(rules["setting"])[0] * by_temperature(D(said)) * min(mixes)
         setting = self.set(f"{part} setting", setting)

@@ -28,6 +28,11 @@ class Season:
                 return nights(cure.get("winter", "35 to 45 F"))
         return number(cure.get("cool", "60"))
 
+    def normal_by_day(self, day):
+        """What the days of the month are like, as the crew pours by day; none where the month is not told."""
+        told = self.business.get("cure", {}).get("normals", {}).get(MONTHS[int(day[5:7]) - 1])
+        return told and told.replace("F", "").split(" to ")[-1].strip()
+
     def freezes(self, slab):
         """What lies outdoors, and is poured when nights are colder than the owner's limit."""
         limit = number(self.business.get("cure", {}).get("cold below", "40"))

@@ -95,8 +95,10 @@ def chair(slab, usual, items):
     thick = D(0) if bars == "none" else 2 * D(bars.split(" at ")[0].removeprefix("no. ")) / 8
     high = slab.thin - min(max(slab.thin / 4, D("1.5")), D("2.5")) - thick
     low = min((slab.thin - thick) / 2, high)
+    # Bars may hang 3/8 in low, but nothing is taken off the cover.
+    is_off = lambda height: height > high or low - height > D("0.375")
     tall = {key: inches(item["height"]) for key, item in items.items() if "height" in item}
-    return min(tall, key=lambda key: (max(low - tall[key], tall[key] - high, D(0)), abs(high - tall[key]), tall[key]))
+    return min(tall, key=lambda key: (is_off(tall[key]), max(low - tall[key], tall[key] - high, D(0)), abs(high - tall[key]), tall[key]))
 
 
 def sticks(runs, stock, lap):

@@ -83,7 +83,7 @@ pub const ENGLISH: PlanWords = PlanWords {
         (EdgeMark::House, "against the house"),
         (EdgeMark::Existing, "against concrete that stays"),
         (EdgeMark::Curb, "against a curb"),
-        (EdgeMark::Joined, "poured together with its neighbor"),
+        (EdgeMark::Joined, "against its neighbor"),
         (EdgeMark::Bulkhead, "joint between two pours"),
         (EdgeMark::Isolated, "soft joint strip"),
     ],

@@ -12,8 +12,8 @@ use crate::values::{Amount, Day, Percent};
 keys! {
     pub struct CrewPolicy in "`crew`" {
         people: At<Amount> = "people", usual "2", "in the crew", "3", then number_above_zero;
-        hours_in_a_day: At<Amount> = "hours in a day", usual "8", "worked in a full day", "8",
-            then number_above_zero;
+        hours_in_a_day: At<Amount> = "hours in a day", usual "8", "worked in a full day, 16 at most", "8",
+            then hours_of_a_day;
         /// Hours for each person and day.
         travel: At<Amount> = "travel" as "hours", usual "0 hours",
             "each person, each day; set-up too if you count it here", "3/4 hour", then hours;
@@ -31,7 +31,7 @@ keys! {
         lids: SetLids = "set lids", usual "on a visit of their own",
             "when lids on order are set: on a visit of their own, or when we strip", "when we strip";
         on_a_visit: Option<At<Amount>> = "people on a visit" as "number", else "as few as are charged least",
-            "who strips on a day of its own, and comes back to seal or to set a lid", "1", then written(number_above_zero);
+            "who strips on a day of its own, and comes back to seal or to set a lid; no more than the crew", "1", then written(number_above_zero);
         works: Week = "works", usual "Monday to Friday", "days of the week on which the crew works",
             "Monday to Saturday";
         days_off: DaysOff = "days off", usual "none", "when you are closed",
@@ -40,7 +40,42 @@ keys! {
         charge: At<Charge> = "charge", usual "crew days", "crew days or hours; you see both", "hours";
         labor_lines: LaborLines = "labor lines", usual "one", "one, or by task", "by task";
         difficulty: At<Percent> = "difficulty", usual "100%", "multiplies every task except travel", "110%";
-    } then some_time_left
+    } then somebody_at_work
+}
+
+/// The longest day that is no slip of the pen; common practice, no source.
+const LONGEST_DAY: Decimal = Decimal::from_parts(16, 0, 0, false, 0);
+
+fn hours_of_a_day(at: At<Amount>, key: &str, problems: &mut Problems) -> Read<At<Amount>> {
+    let at = number_above_zero(at, key, problems)?;
+    if at.value.value <= LONGEST_DAY {
+        return Ok(at);
+    }
+    let message = format!("nobody works {} hours in a day", at.value.number());
+    let problem = Problem::new("day-too-long", message).at(at.place);
+    Err(problems.push(problem.help(format!(
+        "write the hours of a full day, {LONGEST_DAY} at most, for example `8`"
+    ))))
+}
+
+fn somebody_at_work(
+    crew: CrewPolicy,
+    fields: &Fields<'_>,
+    problems: &mut Problems,
+) -> Read<CrewPolicy> {
+    let many = crew.on_a_visit.as_ref();
+    if let Some(many) = many.filter(|many| crew.people.value.value < many.value.value) {
+        let message = format!(
+            "{} people come on a visit, and the crew has {}",
+            many.value.number(),
+            crew.people.value.number()
+        );
+        let problem = Problem::new("more-than-the-crew", message).at(many.place);
+        return Err(problems.push(problem.help(
+            "write no more than `people`, or leave the line out: as few as do it in a day",
+        )));
+    }
+    some_time_left(crew, fields, problems)
 }
 
 fn day_rule(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Read<At<DayRule>> {

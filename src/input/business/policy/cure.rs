@@ -7,7 +7,7 @@ use crate::input::checks::plain;
 use crate::input::phrases::{Air, Days};
 use crate::reading::keys::keys;
 use crate::reading::{At, Fields, Problem, Problems};
-use crate::values::{Amount, Percent};
+use crate::values::{Amount, Day, Percent};
 
 keys! {
     pub struct CurePolicy in "`cure`" {
@@ -16,7 +16,7 @@ keys! {
         warm: At<Amount> = "warm" as "degrees F", usual "80",
             "a warm spell, day and night averaged", "80", then plain;
         normals: Normals = "normals" as "degrees F by month", none,
-            "nights and days of a month on the mean of years; a pour in it is counted by them and not by `cool` and `warm`",
+            "nights and days of a month on the mean of years; a pour in it is counted by them and not by `cool` and `warm`, and sets at that of the days",
             "{january: 20 to 36 F}";
         winter: At<Air> = "winter" as "degrees F", usual "35 to 45 F",
             "nights and days in the plant's winter, where its month has no normals", "28 to 42 F";
@@ -51,6 +51,12 @@ keys! {
 }
 
 impl Normals {
+    /// Of the month a day is in.
+    pub fn on(&self, day: Day) -> Option<&At<Air>> {
+        let (month, _) = day.in_year();
+        self.of(month)
+    }
+
     /// Of a month by its number.
     pub fn of(&self, month: u32) -> Option<&At<Air>> {
         let found = match month {

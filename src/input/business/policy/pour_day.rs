@@ -16,7 +16,7 @@ keys! {
             "from placing until it takes no tool any more, at 70 °F; halves for 20 °F more, doubles for 20 less; common practice",
             "5 hours", then hours_above_zero;
         temperature: At<Amount> = "temperature" as "degrees F", usual "70",
-            "while it sets, where the takeoff gives none; a mild day", "80", then temperature;
+            "while it sets, where neither the takeoff nor the month's `normals` give one; a mild day", "80", then temperature;
         stiff_after: At<Percent> = "stiff after", usual "40%",
             "of the setting time; earlier it takes no last pass; common practice", "50%";
         longest: At<Amount> = "longest day" as "hours", usual "10 hours",

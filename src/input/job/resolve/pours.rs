@@ -19,7 +19,7 @@ pub(super) fn pours(
                     problems.push(
                         Problem::new("poured-twice", format!("`{}` is poured twice", name.value))
                             .at(name.place)
-                            .help("name it in one pour only"),
+                            .help("name it in one pour only; a slab poured in two halves is two slabs, the second `beside` the first: README.md shows it under \"In two halves\""),
                     );
                 }
                 Some(i) => named[i] = Some(number),
@@ -37,10 +37,11 @@ pub(super) fn pours(
             }
         }
     }
+    let some_named = named.iter().any(Option::is_some);
     for (i, (slab, _)) in slabs.iter_mut().enumerate() {
         match named[i] {
             Some(number) => slab.placement = number,
-            None if 1 < written.len() => {
+            None if some_named || 1 < written.len() => {
                 problems.push(
                     Problem::new("not-poured", format!("no pour names `{}`", slab.key))
                         .at(slab.place)
