@@ -3,6 +3,7 @@
 //! Cuts go across the longer way, at equal distances. A slab that is no rectangle, or has openings or boxes,
 //! is reckoned as a rectangle of its area, open all round: then so is the job as it was, for a fair comparison.
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use rust_decimal::Decimal;
@@ -13,7 +14,7 @@ use super::working::Quantity;
 use crate::geometry::{Compass, Outline, Point};
 use crate::input::business::DayCount;
 use crate::input::job::{EdgeKind, EdgePart, Meets, Placement, Slab, Takeoff};
-use crate::input::phrases::SizePhrase;
+use crate::input::phrases::{EdgeName, EdgesPhrase, SizePhrase};
 use crate::reading::At;
 use crate::values::{Amount, Day, Length, Unit};
 
@@ -89,6 +90,7 @@ pub fn parted(
     let has_cuts = members().count() < pieces.len();
     let mut other = before.clone();
     other.otherwise.clear();
+    dug_alike(&mut other, takeoff, &pieces);
     share_out(&mut pieces, takeoff.placements.len(), pour, into);
     bulkheads(&mut pieces);
     let own = &takeoff.placements[pour];
@@ -116,6 +118,21 @@ pub fn parted(
         has_cuts,
         is_about,
     })
+}
+
+/// What is dug under a slab is dug under each of its pieces.
+fn dug_alike(other: &mut Takeoff, takeoff: &Takeoff, pieces: &[Piece]) {
+    for removal in &mut other.head.removals {
+        let named = removal.under.clone();
+        let pieces = pieces.iter().flat_map(|piece| {
+            let whole = &takeoff.slabs[piece.of].key;
+            let is_more = piece.slab.key != *whole;
+            let names = named.iter().filter(move |name| name.value == *whole);
+            let names = names.filter(move |_| is_more);
+            names.map(|name| At::new(piece.slab.key.clone(), name.place))
+        });
+        removal.under.extend(pieces);
+    }
 }
 
 /// Whether it can be cut as it is.
@@ -240,6 +257,24 @@ fn piece(slab: &Slab, n: usize, many: usize) -> Slab {
         }
     }
     let mut own = rectangle(slab, corner, size);
+    // A pour that ends at a bulkhead has no thick edge there: only what was thick stays so.
+    if let Some(thickened) = &mut own.sections.thickened
+        && thickened.edges.value != EdgesPhrase::AllOpen
+    {
+        let thick: Vec<usize> = slab
+            .thickened_strips()
+            .iter()
+            .filter_map(|strip| slab.outline.sides()[strip.side].facing().map(side_of))
+            .collect();
+        let stay = edges.iter().map(|part| part.side);
+        let stay: BTreeSet<usize> = stay.filter(|side| thick.contains(side)).collect();
+        let names: Vec<EdgeName> = stay.iter().map(|side| EdgeName::Number(side + 1)).collect();
+        if names.is_empty() {
+            own.sections.thickened = None;
+        } else {
+            thickened.edges.value = EdgesPhrase::Named(names);
+        }
+    }
     own.edges = edges;
     own.matched.clear();
     if 0 < n {
