@@ -142,7 +142,7 @@ fn told(case: Case<'_>, day: &PourDay, ways: &[Way]) -> String {
         );
     }
     let cut = if ways.iter().take(TOLD).any(|way| way.has_cuts) {
-        "; bulkheads go straight across, at equal distances"
+        "; bulkheads go straight across the longer way, into pieces as large as each other"
     } else {
         ""
     };

@@ -87,8 +87,11 @@ pub(super) fn ways(case: Case<'_>, day: &PourDay) -> Vec<Way> {
             continue;
         }
         if let Some(way) = tried(case, day, &plan) {
+            // One that takes smaller trucks too leaves room for one that does not.
+            if way.changes == plan.changes() {
+                done.push(plan);
+            }
             found.push(way);
-            done.push(plan);
         }
     }
     found.sort_by_key(|way| (way.more, way.changes));
