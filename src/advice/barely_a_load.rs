@@ -25,18 +25,8 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
 }
 
 fn answer(case: Case<'_>, supply: &Supply, order: &ConcreteOrder) -> Option<Problem> {
-    // What is called for comes by itself, whatever the others carry.
-    if order.has_own_truck {
-        return None;
-    }
-    let supply = &*supply.with_trucks(order.truck.as_ref(), None);
     let trucks = order.loads.len();
-    let fewer = Decimal::from(trucks.checked_sub(1).filter(|fewer| 0 < *fewer)?);
-    let beyond = order.order.value() - fewer * supply.truck.value.value;
-    if LITTLE < beyond {
-        return None;
-    }
-    let yards = Amount::new(beyond, Unit::CubicYard);
+    let yards = Amount::new(beyond(supply, order)?, Unit::CubicYard);
     let message = format!(
         "`{}` takes truck {trucks} for `{yards}` more than the others can carry",
         order.order.name()
@@ -51,4 +41,17 @@ fn answer(case: Case<'_>, supply: &Supply, order: &ConcreteOrder) -> Option<Prob
                 Source::PRACTICE
             )),
     )
+}
+
+/// The little that the last truck comes for; none where it comes for more, or is the only one.
+pub(super) fn beyond(supply: &Supply, order: &ConcreteOrder) -> Option<Decimal> {
+    // What is called for comes by itself, whatever the others carry.
+    if order.has_own_truck {
+        return None;
+    }
+    let supply = &*supply.with_trucks(order.truck.as_ref(), None);
+    let fewer = order.loads.len().checked_sub(1);
+    let fewer = Decimal::from(fewer.filter(|fewer| 0 < *fewer)?);
+    let beyond = order.order.value() - fewer * supply.truck.value.value;
+    (beyond <= LITTLE).then_some(beyond)
 }

@@ -2,6 +2,7 @@
 
 use super::Case;
 use crate::input::book::Curing;
+use crate::input::phrases::EdgeKind;
 use crate::reading::{Place, Problem};
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
@@ -37,6 +38,22 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         .find(|(slab, _)| slab.curing.value == Curing::Cover);
     let cover = cover.map(|(slab, _)| slab.curing.place);
     let cover = cover.filter(|_| !is_rated("lift covers"));
+    let bulkhead = |kind: EdgeKind| {
+        let mut slabs = case.takeoff.slabs.iter();
+        let slab = slabs.find(|slab| slab.edges.iter().any(|part| part.kind == kind))?;
+        Some(slab.outline_place)
+    };
+    let timed = |names: &[&str]| {
+        let mut rules = case.book.rules.also.values();
+        rules.any(|rule| {
+            let by = rule.by.as_ref().filter(|_| rule.hours.is_some());
+            by.is_some_and(|by| names.contains(&&*by.value))
+        })
+    };
+    let keyed = bulkhead(EdgeKind::KeyedBulkhead);
+    let keyed = keyed.filter(|_| !timed(&["keyed joints", "construction joints"]));
+    let pinned = bulkhead(EdgeKind::DoweledBulkhead).or(bulkhead(EdgeKind::TiedBulkhead));
+    let pinned = pinned.filter(|_| !timed(&["dowels", "ties", "construction joints"]));
     let told = |place: Option<Place>, what: &str, help: &str| {
         place.map(|place| Problem::new("work-without-rate", what).at(place).help(help))
     };
@@ -55,6 +72,16 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
             cover,
             "concrete lies under a cover, and the book has no hours to take it off: nobody comes back for it",
             "add a rate, `lift covers: 1/2 hour per trip`, which counts a visit to each pour; if the cover comes off with the forms, leave it",
+        ),
+        told(
+            keyed,
+            "a bulkhead has a key, and the book has no hours for it: it costs what a plain form costs",
+            "add a rule of `also` with its hours that goes by `keyed joints`; if they are in the rates of forms, leave it",
+        ),
+        told(
+            pinned,
+            "steel goes through a bulkhead, and the book has no hours to drill the form and set it: it costs what a plain form costs",
+            "add a rule of `also` with its hours that goes by `dowels` or `construction joints`; if they are in the rates of forms, leave it",
         ),
     ];
     answers.into_iter().flatten().collect()

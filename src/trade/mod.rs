@@ -7,6 +7,7 @@ mod also;
 pub mod calendar;
 pub mod crew;
 pub mod curing;
+mod cut;
 pub mod measure;
 pub mod needs;
 pub mod order;

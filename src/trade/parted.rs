@@ -1,16 +1,17 @@
 //! A pour in several: its slabs shared out among more days, and the large ones cut at bulkheads.
 //!
-//! Cuts go across the longer way, at equal distances. A slab that is no rectangle, or has openings or boxes,
-//! is reckoned as a rectangle of its area, open all round: then so is the job as it was, for a fair comparison.
+//! Cuts go straight across the longer way, into pieces as large as each other. A slab that is round, or has openings
+//! or boxes, is reckoned as a rectangle of its area, open all round: then so is the job as it was, for a fair comparison.
 
 use std::sync::Arc;
 
 use rust_decimal::Decimal;
 
 use super::crew::Crew;
+use super::cut::cut;
 use super::measure::SlabQuantities;
 use super::working::Quantity;
-use crate::geometry::{Compass, Outline, Point};
+use crate::geometry::{Outline, Point};
 use crate::input::business::DayCount;
 use crate::input::job::{EdgeKind, EdgePart, Meets, Placement, Slab, Takeoff};
 use crate::input::phrases::SizePhrase;
@@ -72,16 +73,16 @@ pub fn parted(
                 continue;
             }
         };
-        let whole = if is_plain(slab) {
-            Slab::clone(slab)
+        let parts = if let Some(parts) = cut(slab, many) {
+            parts
         } else {
             is_about = true;
             before.slabs[i] = Arc::new(as_rectangle(slab, found.area.value()));
-            Slab::clone(&before.slabs[i])
+            cut(&before.slabs[i], many)?
         };
         let yards = own / Decimal::from(many);
-        let cut = (0..many).map(|n| piece(&whole, n, many));
-        pieces.extend(cut.map(|slab| Piece { of: i, slab, yards }));
+        let of = i;
+        pieces.extend(parts.into_iter().map(|slab| Piece { of, slab, yards }));
     }
     if pieces.len() < into {
         return None;
@@ -89,6 +90,7 @@ pub fn parted(
     let has_cuts = members().count() < pieces.len();
     let mut other = before.clone();
     other.otherwise.clear();
+    dug_alike(&mut other, takeoff, &pieces);
     share_out(&mut pieces, takeoff.placements.len(), pour, into);
     bulkheads(&mut pieces);
     let own = &takeoff.placements[pour];
@@ -118,12 +120,19 @@ pub fn parted(
     })
 }
 
-/// Whether it can be cut as it is.
-fn is_plain(slab: &Slab) -> bool {
-    slab.outline.is_rectangle().is_some()
-        && slab.openings.is_empty()
-        && slab.boxes.is_empty()
-        && slab.drawn.is_empty()
+/// What is dug under a slab is dug under each of its pieces.
+fn dug_alike(other: &mut Takeoff, takeoff: &Takeoff, pieces: &[Piece]) {
+    for removal in &mut other.head.removals {
+        let named = removal.under.clone();
+        let pieces = pieces.iter().flat_map(|piece| {
+            let whole = &takeoff.slabs[piece.of].key;
+            let is_more = piece.slab.key != *whole;
+            let names = named.iter().filter(move |name| name.value == *whole);
+            let names = names.filter(move |_| is_more);
+            names.map(|name| At::new(piece.slab.key.clone(), name.place))
+        });
+        removal.under.extend(pieces);
+    }
 }
 
 /// A rectangle of its area, as long as it is the longer way.
@@ -151,6 +160,7 @@ fn as_rectangle(slab: &Slab, area: Decimal) -> Slab {
         boxes: Vec::new(),
         drawn: Vec::new(),
         matched: Vec::new(),
+        levels: None,
         width: None,
         ..rectangle(slab, low, (x, y))
     }
@@ -168,93 +178,6 @@ fn rectangle(slab: &Slab, corner: Point, (east_west, north_south): (Length, Leng
             slab.outline_place,
         )),
         ..slab.clone()
-    }
-}
-
-/// One of `many` equal pieces of a rectangle, from the west or the south on.
-fn piece(slab: &Slab, n: usize, many: usize) -> Slab {
-    let (low, high) = slab.outline.bounds();
-    let (x, y) = (high.x - low.x, high.y - low.y);
-    let is_east_west = y <= x;
-    let long = if is_east_west { x } else { y };
-    let at = |n: usize| {
-        let (n, many) = (
-            i128::try_from(n).unwrap_or(0),
-            i128::try_from(many).unwrap_or(1),
-        );
-        i64::try_from(i128::from(long) * n / many).unwrap_or(long)
-    };
-    let (from, to) = (at(n), at(n + 1));
-    let own = Length::nanometres(to - from);
-    let (corner, size) = if is_east_west {
-        (
-            Point::new(low.x + from, low.y),
-            (own, Length::nanometres(y)),
-        )
-    } else {
-        (
-            Point::new(low.x, low.y + from),
-            (Length::nanometres(x), own),
-        )
-    };
-    let mut edges = Vec::new();
-    for part in &slab.edges {
-        let Some(facing) = slab.outline.sides()[part.side].facing() else {
-            continue;
-        };
-        let (is_along, is_back) = match facing {
-            Compass::South => (is_east_west, false),
-            Compass::North => (is_east_west, true),
-            Compass::East => (!is_east_west, false),
-            Compass::West => (!is_east_west, true),
-        };
-        let side = side_of(facing);
-        if is_along {
-            let (start, end) = if is_back {
-                (long - to, long - from)
-            } else {
-                (from, to)
-            };
-            let (first, last) = part
-                .stretch
-                .unwrap_or((Length::ZERO, Length::nanometres(long)));
-            let (first, last) = (
-                first.as_nanometres().max(start) - start,
-                last.as_nanometres().min(end) - start,
-            );
-            if first < last {
-                let stretch = Some((Length::nanometres(first), Length::nanometres(last)));
-                let stretch = stretch.filter(|_| last - first < to - from);
-                edges.push(EdgePart {
-                    side,
-                    stretch,
-                    ..*part
-                });
-            }
-        } else {
-            // Sides that look west and south are those of the first piece, the others of the last.
-            let is_first = matches!(facing, Compass::West | Compass::South);
-            if (is_first && n == 0) || (!is_first && n + 1 == many) {
-                edges.push(EdgePart { side, ..*part });
-            }
-        }
-    }
-    let mut own = rectangle(slab, corner, size);
-    own.edges = edges;
-    own.matched.clear();
-    if 0 < n {
-        own.key = format!("{} {}", slab.key, n + 1);
-    }
-    own
-}
-
-/// Its number in a rectangle.
-const fn side_of(facing: Compass) -> usize {
-    match facing {
-        Compass::South => 0,
-        Compass::East => 1,
-        Compass::North => 2,
-        Compass::West => 3,
     }
 }
 
@@ -285,8 +208,9 @@ fn bulkheads(pieces: &mut [Piece]) {
             continue;
         }
         let (a, b) = (&mut one.slab, &mut other.slab);
-        let is_east_west = a.outline.bounds().0.y == b.outline.bounds().0.y;
-        let (end, start) = if is_east_west { (1, 3) } else { (2, 0) };
+        let Some((end, start)) = shared(a, b) else {
+            continue;
+        };
         let depth = a
             .thickness
             .value
@@ -303,13 +227,23 @@ fn bulkheads(pieces: &mut [Piece]) {
             std::cmp::Ordering::Equal => (none, none),
         };
         for (slab, side, (kind, meets)) in [(a, end, mine), (b, start, theirs)] {
-            slab.edges.push(EdgePart {
-                side,
-                kind,
-                stretch: None,
-                meets,
-            });
-            slab.edges.sort_by_key(|part| part.side);
+            let parts = slab.edges.iter_mut();
+            for part in parts.filter(|part| part.side == side) {
+                (part.kind, part.meets) = (kind, meets);
+            }
         }
     }
+}
+
+/// The side that two pieces have in common, by its number in each.
+fn shared(one: &Slab, other: &Slab) -> Option<(usize, usize)> {
+    one.outline
+        .sides()
+        .iter()
+        .enumerate()
+        .find_map(|(i, mine)| {
+            let mut sides = other.outline.sides().iter();
+            let its = sides.position(|its| its.from == mine.to && its.to == mine.from)?;
+            Some((i, its))
+        })
 }

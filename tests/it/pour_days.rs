@@ -95,7 +95,7 @@ fn three_people_broom_750_square_feet_before_they_set_at_70_degrees() {
     silent(BROOM, BUSINESS, RIVER_ROAD);
     let more = with(BROOM, &[("25 ft x 30 ft", "25 ft x 30.5 ft")]);
     let (message, _) = says("pour-too-long", &more, BUSINESS, RIVER_ROAD);
-    assert!(message.contains("finishing 6.1 h"), "{message}");
+    assert!(message.contains("finishing takes 6.1 h"), "{message}");
     assert!(message.contains("sets in about 6 h at 70 °F"), "{message}");
     // It sets in half of that at 90, and in 9 hours with a retarder.
     let warm = |degrees: &str| format!("{BROOM}temperature: {degrees}\n");
@@ -179,7 +179,7 @@ fn a_truck_is_empty_within_its_limit() {
     assert!(
         lines
             .iter()
-            .any(|line| line.starts_with("`truck: 3.25 cu yd`: ")),
+            .any(|line| line.starts_with("`truck: 2 cu yd`: ")),
         "{lines:#?}"
     );
     let limit = |much: &str| {
@@ -258,8 +258,8 @@ fn every_way_out_has_the_price_it_has_when_it_is_written() {
         let way = format!("`by: {method}`");
         case(CHUTE, &way, &by(method));
     }
-    let less = format!("{BARROWS}truck: 3.25 cu yd\n");
-    case(BARROWS, "`truck: 3.25 cu yd`", &less);
+    let less = format!("{BARROWS}truck: 2 cu yd\n");
+    case(BARROWS, "`truck: 2 cu yd`", &less);
     let warm = format!("{BROOM}temperature: 75\n");
     case(&warm, "`people: 4`", &format!("{warm}people: 4\n"));
     let slow = with(&warm, &[("broom}", "broom, mix: exterior slow}")]);
@@ -287,6 +287,52 @@ fn every_way_out_has_the_price_it_has_when_it_is_written() {
         beside(4, "driveway 3")
     );
     case(DRIVEWAY, "in 4 pours with bulkheads between", &four);
+    // No thick edge at the bulkhead; what is dug under the slab is dug under both of its parts.
+    let dug = |slabs: &str, under: &str| {
+        format!(
+            "customer: Ira Sample\nquoted: 2026-05-04\nexposure: frost\nslabs:\n{slabs}remove:\n  - ground: {{under: [{under}], depth: 8 in, of: soil}}\n"
+        )
+    };
+    let two_days = "pour: [{day: 2026-06-16, slabs: [walk]}, {day: 2026-06-17, slabs: [walk 2]}]\n";
+    for (whole, first, second) in [
+        (
+            "size: 20 ft x 40 ft, thickened: \"all, 12 in wide, 12 in deep\"",
+            "size: 20 ft x 20 ft, thickened: {edges: [south, west, east], width: 12 in, depth: 12 in}",
+            "size: 20 ft x 20 ft, thickened: {edges: [north, west, east], width: 12 in, depth: 12 in}",
+        ),
+        (
+            "corners: [\"0 ft, 0 ft\", \"25 ft, 0 ft\", \"20 ft, 5 ft\", \"20 ft, 35 ft\", \"25 ft, 40 ft\", \"0 ft, 40 ft\"]",
+            "corners: [\"0 ft, 0 ft\", \"25 ft, 0 ft\", \"20 ft, 5 ft\", \"20 ft, 20 ft\", \"0 ft, 20 ft\"]",
+            "corners: [\"0 ft, 0 ft\", \"20 ft, 0 ft\", \"20 ft, 15 ft\", \"25 ft, 20 ft\", \"0 ft, 20 ft\"]",
+        ),
+    ] {
+        let slab = |key: &str, size: &str, more: &str| {
+            format!("  {key}: {{kind: slab, finish: broom, {size}{more}}}\n")
+        };
+        let one = format!(
+            "pour: 2026-06-16\n{}",
+            dug(&slab("walk", whole, ""), "walk")
+        );
+        let beside = ", beside: \"walk, north edge, 0 ft from west end\"";
+        let slabs = slab("walk", first, "") + &slab("walk 2", second, beside);
+        let two = format!("{two_days}{}", dug(&slabs, "walk, walk 2"));
+        case(&one, "in 2 pours with bulkheads between", &two);
+    }
+}
+
+#[test]
+fn in_the_cold_nothing_is_proposed_that_sets_more_slowly() {
+    let cold = format!("{BROOM}temperature: 28\n");
+    let (message, lines) = says("pour-too-long", &cold, BUSINESS, RIVER_ROAD);
+    assert!(message.contains("since the last pass waits"), "{message}");
+    let told = |lines: &[String], words: &str| lines.iter().any(|line| line.contains(words));
+    assert!(!told(&lines, "exterior slow"), "{lines:#?}");
+    assert!(!told(&lines, "bulkheads"), "{lines:#?}");
+    assert!(told(&lines, "it is cold: a warmer day"), "{lines:#?}");
+    // One that sets sooner is.
+    let quick = with(RIVER_ROAD, &[("setting: 150%", "setting: 70%")]);
+    let (_, lines) = says("pour-too-long", &cold, BUSINESS, &quick);
+    assert!(told(&lines, "`mix: exterior slow`"), "{lines:#?}");
 }
 
 #[test]
@@ -300,7 +346,7 @@ fn nine_hundred_square_feet_stamped_by_three_people_are_told() {
     );
     let (message, lines) = says("pour-too-long", &job, BUSINESS, RIVER_ROAD);
     assert!(
-        message.contains("person hours once the concrete comes, which take 3 people 27"),
+        message.contains("person hours once the concrete comes take 3 people 27"),
         "{message}"
     );
     assert!(message.contains("a truck stands"), "{message}");

@@ -97,6 +97,22 @@ fn a_problem_leaves_the_older_quote_as_it_was() {
 }
 
 #[test]
+fn a_pour_that_cannot_be_finished_is_named_in_the_summary() {
+    let folder = folder("no-pour");
+    let job = folder.join("demo-quotes/too-much.yaml");
+    let text = "customer: Ira Sample\npour: 2026-06-16\nexposure: frost\nslabs:\n  walk: {size: 25 ft x 31 ft, kind: slab, finish: broom}\n";
+    std::fs::write(&job, text).unwrap();
+    let job = job.to_str().unwrap();
+    let output = flatwork(&["quote", job, "--on", "2026-05-04", "--dry-run"]);
+    let said = String::from_utf8(output.stdout).unwrap();
+    let line = "pour        cannot be finished as written: see pour-too-long";
+    assert!(said.lines().any(|one| one == line), "{said}");
+    let output = flatwork(&["cost", job, "--on", "2026-05-04"]);
+    let said = String::from_utf8(output.stdout).unwrap();
+    assert!(said.lines().any(|one| one.ends_with("  finish")), "{said}");
+}
+
+#[test]
 fn a_quote_never_lands_on_a_file_it_is_made_from() {
     let folder = folder("own-input");
     let job = folder.join("demo-quotes/front-walk.yaml");

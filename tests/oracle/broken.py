@@ -28,6 +28,15 @@ def nothing(_):
     return lambda *_, **__: None
 
 
+def only_pumping(pumps):
+    def pumped(self):
+        days, self.finishing = self.finishing, [day | {"placing_hours": D(0)} for day in self.finishing]
+        pumps(self)
+        self.finishing = days
+
+    return pumped
+
+
 def before(all_sides, found):
     """The sides before those that were found."""
     return [all_sides[all_sides.index(side) - 1] for side in found]
@@ -146,6 +155,7 @@ RULES = {
     "everything is done while forming": instead(labor, "stage_of", lambda _: lambda *_: "form"),
     "soil is hauled at half its volume": instead(removal, "area_and_depth", lambda was: lambda o: (was(o)[0], was(o)[1] / 2)),
     "a pump costs nothing": instead(machines.Machines, "pumps", nothing),
+    "a pump is there only while it pumps": instead(machines.Machines, "pumps", only_pumping),
     "a part of a day is hired where days are whole": instead(machines, "up", lambda _: lambda value, step: value),
     "what is added by hand goes up by itself": instead(
         job.Job, "buy", lambda was: lambda self, *args, added=False, **names: was(self, *args, **names)

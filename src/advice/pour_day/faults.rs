@@ -2,7 +2,7 @@
 
 use crate::input::business::Business;
 use crate::input::job::{Method, Takeoff};
-use crate::trade::crew::PourDay;
+use crate::trade::crew::{Over, PourDay};
 
 /// Why a pour cannot be placed or finished, the worst first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -20,21 +20,16 @@ pub(in crate::advice) fn faults(
     business: &Business,
     day: &PourDay,
 ) -> Vec<Fault> {
-    let setting = day.setting.value();
-    let is_long = setting < day.placing.value()
-        || setting < day.finishing.value()
-        || day.day_may.value() < day.day.value();
     let access = takeoff.access_of(day.pour);
     let far = access.distance.as_ref();
     let is_far = access.is_by(Method::Chute)
         && far.is_some_and(|far| business.pour_day.chute.value < far.value);
-    let truck = day.truck.as_ref();
-    let is_slow = truck.is_some_and(|(_, minutes)| day.truck_may.value() < minutes.value());
-    let all = [
-        (is_long, Fault::Long),
-        (is_slow, Fault::Truck),
-        (is_far, Fault::Reach),
-    ];
-    let found = all.into_iter().filter(|(is, _)| *is);
-    found.map(|(_, fault)| fault).collect()
+    let of_day = day.over().map(|over| match over {
+        Over::Truck => Fault::Truck,
+        Over::Place | Over::Finish | Over::Day => Fault::Long,
+    });
+    let mut found: Vec<Fault> = of_day.chain(is_far.then_some(Fault::Reach)).collect();
+    found.sort_unstable();
+    found.dedup();
+    found
 }

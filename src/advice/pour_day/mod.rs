@@ -7,13 +7,13 @@ use std::cmp::Ordering;
 
 use faults::Fault;
 pub(super) use faults::faults;
-use ways::{MOST_POURS, Way, ways};
+use ways::{MOST_POURS, Way, is_cold, ways};
 
 use super::Case;
 use crate::reading::{Place, Problem};
 use crate::tables::Source;
 use crate::trade::Quantity;
-use crate::trade::crew::PourDay;
+use crate::trade::crew::{Crew, Over, PourDay};
 use crate::values::Money;
 use crate::values::rounding;
 
@@ -43,7 +43,7 @@ fn about(case: Case<'_>, day: &PourDay) -> Option<Problem> {
             )
         }
     };
-    let help = told(case, &ways(case, day));
+    let help = told(case, day, &ways(case, day));
     let problem = Problem::new(code, format!("{pour}: {}", said.join("; ")));
     Some(problem.at(place).help(help))
 }
@@ -61,16 +61,21 @@ fn said(case: Case<'_>, day: &PourDay, fault: Fault) -> String {
     match fault {
         Fault::Long => {
             let temperature = day.temperature.amount().number();
-            format!(
-                "{} person hours once the concrete comes, which take {} people {} h; placing takes {} h and finishing {} h, and it sets in about {} h at {temperature} °F; a day may have {} h",
-                short(&day.work),
-                crew.people.amount().number(),
-                short(&day.day),
-                short(&day.placing),
-                short(&day.finishing),
-                short(&day.setting),
-                short(&day.day_may),
-            )
+            let sets = format!(
+                "and it sets in about {} h at {temperature} °F",
+                short(&day.setting)
+            );
+            let over = day.over().filter_map(|over| match over {
+                Over::Truck => None,
+                Over::Place => Some(format!("placing takes {} h, {sets}", short(&day.placing))),
+                Over::Finish => Some(format!(
+                    "finishing takes {} h, {sets}",
+                    short(&day.finishing)
+                )),
+                Over::Day => Some(of_day(crew, day)),
+            });
+            let over: Vec<String> = over.collect();
+            format!("it cannot be finished as written: {}", over.join("; "))
         }
         Fault::Truck => {
             let minutes = day.truck.as_ref().map(|(_, minutes)| short(minutes));
@@ -91,22 +96,55 @@ fn said(case: Case<'_>, day: &PourDay, fault: Fault) -> String {
     }
 }
 
+/// A day that is too long, and what makes it so.
+fn of_day(crew: &Crew, day: &PourDay) -> String {
+    let why = if day.waits() {
+        format!(
+            ", since the last pass waits until it is stiff, which at this temperature is {} h after the last truck",
+            short(&day.last_pass)
+        )
+    } else {
+        String::new()
+    };
+    format!(
+        "{} person hours once the concrete comes take {} people {} h, and a day may have {} h{why}",
+        short(&day.work),
+        crew.people.amount().number(),
+        short(&day.day),
+        short(&day.day_may),
+    )
+}
+
 /// At most so many ways are told.
-const TOLD: usize = 5;
+const TOLD: usize = 3;
+
+/// What helps against the cold; none where it is not cold, or the pour is not too long.
+fn warmer(case: Case<'_>, day: &PourDay) -> Option<&'static str> {
+    let is_long = faults(case.takeoff, case.business, day).contains(&Fault::Long);
+    (is_long && is_cold(case, day)).then_some(
+        "it is cold: a warmer day, hot water, or an accelerator, which is a mix of the book with `setting` under 100%, makes it set sooner; a mix that sets more slowly does not help (common practice, no source)",
+    )
+}
 
 /// A line each, in the words of the takeoff where it has any.
-fn told(case: Case<'_>, ways: &[Way]) -> String {
+fn told(case: Case<'_>, day: &PourDay, ways: &[Way]) -> String {
     let rules = format!(
         "the rules of thumb stand under `pour day` of the business ({})",
         Source::PRACTICE
     );
     let most = case.business.pour_day.most_people.value.number();
     if ways.is_empty() {
+        let cold = warmer(case, day).map(|cold| format!("\n{cold}"));
         return format!(
-            "no other way to place it, no smaller trucks and no {most} people do it, in one pour or in {MOST_POURS}; think it over by hand; {rules}"
+            "no other way to place it, no smaller trucks and no {most} people do it, in one pour or in {MOST_POURS}; think it over by hand; {rules}{}",
+            cold.unwrap_or_default()
         );
     }
-    let heading = format!("what does it, with the whole job priced each way, before tax; {rules}");
+    let cut = if ways.iter().take(TOLD).any(|way| way.has_cuts) {
+        "; bulkheads go straight across the longer way, into pieces as large as each other"
+    } else {
+        ""
+    };
     let ways = ways.iter().take(TOLD).map(|way| {
         let about = if way.is_about { "about " } else { "" };
         let price = match way.more.cmp(&Money::ZERO) {
@@ -116,7 +154,10 @@ fn told(case: Case<'_>, ways: &[Way]) -> String {
         };
         format!("{}: {about}{price}", way.words)
     });
-    let lines: Vec<String> = std::iter::once(heading).chain(ways).collect();
+    let heading =
+        format!("what does it, with the whole job priced each way, before tax{cut}; {rules}");
+    let cold = warmer(case, day).map(str::to_owned);
+    let lines: Vec<String> = [heading].into_iter().chain(ways).chain(cold).collect();
     lines.join("\n")
 }
 

@@ -1,9 +1,10 @@
 //! What would make a pour one that can be finished: each way is laid out and priced like the job itself.
 
 use rust_decimal::Decimal;
+use rust_decimal_macros::dec;
 
 use super::faults::{Fault, faults};
-use crate::advice::{Case, access, narrow_gate, suits};
+use crate::advice::{Case, access, barely_a_load, narrow_gate, suits};
 use crate::costing::{Priced, Prices, Pricing, otherwise};
 use crate::input::job::{Method, Takeoff};
 use crate::reading::At;
@@ -19,9 +20,52 @@ pub(super) struct Way {
     pub more: Money,
     /// Whether it was reckoned on a simpler shape.
     pub is_about: bool,
+    /// Whether slabs are cut at bulkheads.
+    pub has_cuts: bool,
+    /// In how many things it is otherwise.
+    changes: usize,
 }
 
-/// A job that is otherwise in one thing.
+/// Into at most so many pours is one parted.
+pub(super) const MOST_POURS: usize = 6;
+
+/// In at most so many things is a way otherwise: more is another job.
+const MOST_CHANGES: usize = 3;
+
+/// Degrees F below which a mix that sets more slowly is no help, and below which one that sets sooner
+/// is; common practice, no source.
+const MILD: Decimal = dec!(60);
+const COLD: Decimal = dec!(50);
+
+/// What may be otherwise; none where it stays as it is.
+#[derive(Clone)]
+struct Plan {
+    mix: Option<(String, Takeoff)>,
+    by: Option<Method>,
+    people: Option<Decimal>,
+    pours: usize,
+}
+
+impl Plan {
+    fn changes(&self) -> usize {
+        usize::from(self.mix.is_some())
+            + usize::from(self.by.is_some())
+            + usize::from(self.people.is_some())
+            + usize::from(1 < self.pours)
+    }
+
+    /// Whether `other` changes all that this does, and no less of it: where this does it, that is more than it takes.
+    fn is_within(&self, other: &Self) -> bool {
+        let mix = self.mix.as_ref().map(|(name, _)| name);
+        let others = other.mix.as_ref().map(|(name, _)| name);
+        (mix.is_none() || mix == others)
+            && (self.by.is_none() || self.by == other.by)
+            && self.people <= other.people
+            && self.pours <= other.pours
+    }
+}
+
+/// A job that is otherwise in one thing or more.
 struct Other<'a> {
     takeoff: Takeoff,
     words: Vec<String>,
@@ -29,180 +73,203 @@ struct Other<'a> {
     days: Vec<Prices>,
     case: Case<'a>,
     day: &'a PourDay,
-    is_about: bool,
-    /// What the job costs that it is held against.
-    before: Money,
+    /// What it is held against, where slabs were reckoned as simpler shapes: the job as it is, reckoned so too.
+    about: Option<Takeoff>,
+    has_cuts: bool,
 }
 
-/// Into at most so many pours is one parted.
-pub(super) const MOST_POURS: usize = 6;
-
-/// Every way found, the cheapest first.
+/// Every way found, the cheapest first; none that costs as much as one with fewer changes.
 pub(super) fn ways(case: Case<'_>, day: &PourDay) -> Vec<Way> {
-    let quoted = case.offer.quoted();
-    let plain = |takeoff: Takeoff, words: Vec<String>| Other {
+    let mut done: Vec<Plan> = Vec::new();
+    let mut found: Vec<Way> = Vec::new();
+    for plan in plans(case, day) {
+        if done.iter().any(|known| known.is_within(&plan)) {
+            continue;
+        }
+        if let Some(way) = tried(case, day, &plan) {
+            // One that takes smaller trucks too leaves room for one that does not.
+            if way.changes == plan.changes() {
+                done.push(plan);
+            }
+            found.push(way);
+        }
+    }
+    found.sort_by_key(|way| (way.more, way.changes));
+    let least: Vec<(usize, Money)> = found.iter().map(|way| (way.changes, way.more)).collect();
+    found.retain(|way| {
+        let is_less =
+            |(changes, more): &(usize, Money)| *changes < way.changes && *more <= way.more;
+        !least.iter().any(is_less)
+    });
+    found
+}
+
+/// All that may be tried, the fewest changes first, then the fewest pours and people.
+fn plans(case: Case<'_>, day: &PourDay) -> Vec<Plan> {
+    let crew = &case.offer.quoted().needs.crew;
+    let own = rounding::whole_below(crew.people.value());
+    let most = rounding::whole_below(case.business.pour_day.most_people.value.value);
+    let people = std::iter::successors(Some(own + Decimal::ONE), |many| Some(many + Decimal::ONE));
+    let people = people.take_while(|many| *many <= most);
+    let people: Vec<Option<Decimal>> = std::iter::once(None).chain(people.map(Some)).collect();
+    let by = Method::ALL.into_iter();
+    let by = by.filter(|method| is_placed_by(case, day, *method));
+    let by: Vec<Option<Method>> = std::iter::once(None).chain(by.map(Some)).collect();
+    let mixes: Vec<Option<(String, Takeoff)>> = std::iter::once(None)
+        .chain(in_mixes(case, day).map(Some))
+        .collect();
+    // Where the crew waits for the concrete, it waits in every part of it.
+    let pours = if day.waits() { 1 } else { MOST_POURS };
+    let mut plans: Vec<Plan> = Vec::new();
+    for mix in &mixes {
+        for by in &by {
+            for people in &people {
+                plans.extend((1..=pours).map(|pours| Plan {
+                    mix: mix.clone(),
+                    by: *by,
+                    people: *people,
+                    pours,
+                }));
+            }
+        }
+    }
+    plans.retain(|plan| plan.changes() <= MOST_CHANGES);
+    plans.sort_by_key(|plan| (plan.changes(), plan.pours, plan.people));
+    plans
+}
+
+/// The job by this plan, if that does it; whole slabs apart rather than cut.
+fn tried<'a>(case: Case<'a>, day: &'a PourDay, plan: &Plan) -> Option<Way> {
+    let mut takeoff = case.takeoff.clone();
+    let mut words = Vec::new();
+    if let Some((name, other)) = &plan.mix {
+        takeoff = other.clone();
+        words.push(format!("`mix: {name}`"));
+    }
+    if let Some(by) = plan.by {
+        takeoff = placed_by(takeoff, day.pour, by);
+        words.push(format!("`by: {}`", by.name()));
+    }
+    if let Some(people) = plan.people {
+        let said = Amount::new(people, Unit::Plain);
+        takeoff.head.people = Some(At::new(said, takeoff.place));
+        words.push(format!("`people: {people}`"));
+    }
+    let other = Other {
         takeoff,
         words,
         days: case.days.to_vec(),
         case,
         day,
-        is_about: false,
-        before: quoted.totals().price,
+        about: None,
+        has_cuts: false,
     };
-    let as_it_is = plain(case.takeoff.clone(), Vec::new());
-    let mut found: Vec<Way> = as_it_is.with_trucks().into_iter().collect();
-    found.extend(as_it_is.with_people());
-    for method in Method::ALL {
-        if let Some(takeoff) = placed_by(case, day, method) {
-            found.extend(plain(takeoff, vec![format!("`by: {}`", method.name())]).fewest());
-        }
+    if plan.pours == 1 {
+        return other.with_trucks();
     }
-    for (takeoff, words) in in_mixes(case, day) {
-        found.extend(plain(takeoff, vec![words]).fewest());
-    }
-    for into in 2..=MOST_POURS {
-        let Some((is_own_crew, way)) = in_pours(case, day, into) else {
-            continue;
-        };
-        found.push(way);
-        if is_own_crew {
-            break;
-        }
-    }
-    found.sort_by_key(|way| way.more);
-    found
+    let mut cut = [false, true].into_iter();
+    cut.find_map(|cutting| other.in_pours(plan.pours, cutting)?.with_trucks())
 }
 
-/// The pour placed by another method, where it can come that way.
-fn placed_by(case: Case<'_>, day: &PourDay, method: Method) -> Option<Takeoff> {
+/// Whether it is expected to be cold while the pour sets.
+pub(super) fn is_cold(case: Case<'_>, day: &PourDay) -> bool {
+    expected(case, day) < COLD
+}
+
+fn expected(case: Case<'_>, day: &PourDay) -> Decimal {
+    let said = case.takeoff.temperature_of(day.pour);
+    said.unwrap_or(&case.business.pour_day.temperature)
+        .value
+        .value
+}
+
+/// Whether the pour can come that way.
+fn is_placed_by(case: Case<'_>, day: &PourDay, method: Method) -> bool {
     let own = case.takeoff.access_of(day.pour);
     // Nobody changes to a chute that is not known to reach.
     if own.is_by(method) || (method == Method::Chute && own.distance.is_none()) {
-        return None;
+        return false;
     }
     if method == Method::Buggy && case.book.rules.buggy.is_none() {
-        return None;
+        return false;
     }
-    let mut takeoff = case.takeoff.clone();
-    let mut way = own.clone();
-    way.by.value = method;
-    takeoff.placements[day.pour].access = Some(way);
     let asks = |takeoff: &Takeoff| {
         let case = Case { takeoff, ..case };
         access::ask(case).len() + narrow_gate::ask(case).len()
     };
-    (asks(&takeoff) <= asks(case.takeoff)).then_some(takeoff)
+    asks(&placed_by(case.takeoff.clone(), day.pour, method)) <= asks(case.takeoff)
 }
 
-/// Mixes that do for those of the pour and set more slowly.
+/// The job with a pour placed by another method.
+fn placed_by(mut takeoff: Takeoff, pour: usize, method: Method) -> Takeoff {
+    let mut way = takeoff.access_of(pour).clone();
+    way.by.value = method;
+    takeoff.placements[pour].access = Some(way);
+    takeoff
+}
+
+/// Mixes that do for those of the pour and set at a better pace: more slowly where it is warm, sooner where it is cold.
 fn in_mixes<'a>(
     case: Case<'a>,
     day: &'a PourDay,
-) -> impl Iterator<Item = (Takeoff, String)> + use<'a> {
+) -> impl Iterator<Item = (String, Takeoff)> + use<'a> {
     let orders = case.offer.quoted().needs.orders.iter();
     let order = orders.filter(move |order| order.placement == day.pour);
+    let expected = expected(case, day);
     order.flat_map(move |order| {
         let mixes = &case.book.rules.mixes;
         let setting = |name: &str| mixes.get(name).map(|mix| mix.setting.value.number());
         let own = setting(&order.mix.value);
-        let slower = mixes.keys().filter(move |name| own < setting(name));
-        slower.filter_map(move |name| {
+        let better = mixes.keys().filter(move |name| {
+            (MILD <= expected && own < setting(name)) || (expected < COLD && setting(name) < own)
+        });
+        better.filter_map(move |name| {
             let mix = At::new(name.clone(), order.mix.place);
-            let takeoff = suits(case, order, &mix)?;
-            Some((takeoff, format!("`mix: {name}`")))
+            Some((name.clone(), suits(case, order, &mix)?))
         })
     })
 }
 
-/// The pour in several, by its own crew or by the fewest people; whole slabs apart where that does it.
-fn in_pours(case: Case<'_>, day: &PourDay, into: usize) -> Option<(bool, Way)> {
-    let quoted = case.offer.quoted();
-    let (slabs, crew) = (&quoted.needs.slabs, &quoted.needs.crew);
-    let policy = &case.business.crew;
-    let mut more: Vec<Day> = Vec::new();
-    while more.len() + 1 < into {
-        let last = more.last().copied().unwrap_or(case.days[day.pour].day);
-        more.push(policy.on_or_after(last.plus(1)));
-    }
-    for is_own_crew in [true, false] {
-        for cutting in [false, true] {
-            let found = parted(
-                case.takeoff,
-                slabs,
-                crew,
-                (day.pour, &more),
-                (cutting, policy.day_count.value),
-            );
-            let Some(found) = found.filter(|found| !cutting || found.has_cuts) else {
-                continue;
-            };
-            let words = match (found.has_cuts, found.is_about) {
-                (false, _) => format!("in {into} pours of whole slabs"),
-                (true, false) => format!("in {into} pours with bulkheads between"),
-                (true, true) => {
-                    format!(
-                        "in {into} pours with bulkheads between (reckoned on rectangles as large)"
-                    )
-                }
-            };
-            let mut days = case.days.to_vec();
-            days.extend(more.iter().map(|more| case.days[day.pour].on(*more)));
-            let before = if found.is_about {
-                otherwise(&found.before, case.pricing())?.totals().price
-            } else {
-                quoted.totals().price
-            };
-            let other = Other {
-                takeoff: found.takeoff,
-                words: vec![words],
-                days,
-                case,
-                day,
-                is_about: found.is_about,
-                before,
-            };
-            let way = if is_own_crew {
-                other.with_trucks()
-            } else {
-                other.with_people()
-            };
-            if let Some(way) = way {
-                return Some((is_own_crew, way));
-            }
-        }
-    }
-    None
-}
-
 impl Other<'_> {
-    /// By its own crew, else by the fewest people.
-    fn fewest(&self) -> Option<Way> {
-        self.with_trucks().or_else(|| self.with_people())
-    }
-
-    /// By the fewest people more; trucks may have to carry less too.
-    fn with_people(&self) -> Option<Way> {
-        let own = self.case.offer.quoted().needs.crew.people.value();
-        let most = rounding::whole_below(self.case.business.pour_day.most_people.value.value);
-        let mut people = rounding::whole_below(own) + Decimal::ONE;
-        let with = |people: Decimal| {
-            let mut takeoff = self.takeoff.clone();
-            let said = Amount::new(people, Unit::Plain);
-            takeoff.head.people = Some(At::new(said, takeoff.place));
-            self.changed(takeoff, format!("`people: {people}`"))
-                .with_trucks()
+    /// The pour in several, on the working days that follow.
+    fn in_pours(&self, into: usize, cutting: bool) -> Option<Self> {
+        let (case, pour) = (self.case, self.day.pour);
+        let quoted = case.offer.quoted();
+        let (slabs, crew) = (&quoted.needs.slabs, &quoted.needs.crew);
+        let policy = &case.business.crew;
+        let mut more: Vec<Day> = Vec::new();
+        while more.len() + 1 < into {
+            let last = more.last().copied().unwrap_or(case.days[pour].day);
+            more.push(policy.on_or_after(last.plus(1)));
+        }
+        let apart = |takeoff: &Takeoff| {
+            let by = (cutting, policy.day_count.value);
+            parted(takeoff, slabs, crew, (pour, &more), by)
         };
-        // Nothing is gained by asking for fewer where the most cannot.
-        if most < people || with(most).is_none() {
-            return None;
-        }
-        while people < most {
-            if let Some(way) = with(people) {
-                return Some(way);
+        let found = apart(&self.takeoff).filter(|found| !cutting || found.has_cuts)?;
+        let said = match (found.has_cuts, found.is_about) {
+            (false, _) => format!("in {into} pours of whole slabs"),
+            (true, false) => format!("in {into} pours with bulkheads between"),
+            (true, true) => {
+                format!("in {into} pours with bulkheads between (reckoned on rectangles as large)")
             }
-            people += Decimal::ONE;
-        }
-        with(most)
+        };
+        let about = if found.is_about {
+            Some(apart(case.takeoff)?.before)
+        } else {
+            None
+        };
+        let mut days = case.days.to_vec();
+        days.extend(more.iter().map(|more| case.days[pour].on(*more)));
+        let words = [said].into_iter().chain(self.words.iter().cloned());
+        Some(Self {
+            takeoff: found.takeoff,
+            words: words.collect(),
+            days,
+            about,
+            has_cuts: found.has_cuts,
+            ..*self
+        })
     }
 
     /// As it is, or with as much less on a truck as it takes, if that does it.
@@ -210,25 +277,36 @@ impl Other<'_> {
         let priced = self.priced()?;
         let mut left = self.faults(&priced).into_iter().peekable();
         if left.peek().is_none() {
-            return (!self.words.is_empty()).then(|| self.way(&priced));
+            return self.way(&priced).filter(|_| !self.words.is_empty());
         }
-        let mut least: Option<Decimal> = None;
+        if self.words.len() == MOST_CHANGES {
+            return None;
+        }
+        let supply = self.case.book.rules.supply.as_ref()?;
+        let step = supply.sold_in.value.value;
+        let (mut most, mut late): (Option<Decimal>, Vec<Decimal>) = (None, Vec::new());
         for (fault, day) in left {
             if fault != Fault::Truck {
                 return None;
             }
             let (order, _) = day.truck.as_ref()?;
-            let a_yard = priced.needs.orders[*order].unloading.as_ref()?.value();
-            let may = day.truck_may.value().checked_div(a_yard)?;
-            least = Some(least.map_or(may, |least| least.min(may)));
+            let order = &priced.needs.orders[*order];
+            let may = day.truck_may.value();
+            let may = may.checked_div(order.unloading.as_ref()?.value())?;
+            most = Some(most.map_or(may, |most| most.min(may)));
+            late.push(order.order.value());
         }
-        let supply = self.case.book.rules.supply.as_ref()?;
-        let step = supply.sold_in.value.value;
-        let yards = if step.is_zero() {
-            least?
+        let most = if step.is_zero() {
+            most?
         } else {
-            rounding::whole_below(least? / step) * step
+            rounding::whole_below(most? / step) * step
         };
+        // As many trucks as it takes, all alike, rather than full ones and a last that comes for little.
+        let alike = late.iter().filter_map(|order| {
+            let trucks = rounding::round_up_to(order.checked_div(most)?, Decimal::ONE);
+            Some(rounding::round_up_to(order.checked_div(trucks)?, step))
+        });
+        let yards = alike.max()?.min(most);
         // No plant sends out a truck with less than a yard.
         if yards < Decimal::ONE || yards < supply.smallest.value.value {
             return None;
@@ -239,7 +317,7 @@ impl Other<'_> {
         let other = self.changed(takeoff, format!("`truck: {said}`"));
         let priced = other.priced()?;
         let is_left = other.faults(&priced).is_empty();
-        is_left.then(|| other.way(&priced))
+        is_left.then(|| other.way(&priced))?
     }
 
     /// The same, changed in one thing more.
@@ -250,6 +328,7 @@ impl Other<'_> {
             takeoff,
             words: all,
             days: self.days.clone(),
+            about: self.about.clone(),
             ..*self
         }
     }
@@ -274,11 +353,28 @@ impl Other<'_> {
         found.collect()
     }
 
-    fn way(&self, priced: &Priced) -> Way {
-        Way {
-            words: self.words.join(" and "),
-            more: priced.totals().price - self.before,
-            is_about: self.is_about,
+    /// What it costs; none where a truck comes for very little that none came for before.
+    fn way(&self, priced: &Priced) -> Option<Way> {
+        let quoted = self.case.offer.quoted();
+        let supply = self.case.book.rules.supply.as_ref();
+        let little = |priced: &Priced| {
+            let orders = priced.needs.orders.iter();
+            let little = orders.filter_map(|order| barely_a_load::beyond(supply?, order));
+            little.count()
+        };
+        if little(quoted) < little(priced) {
+            return None;
         }
+        let before = match &self.about {
+            Some(before) => otherwise(before, self.case.pricing())?.totals().price,
+            None => quoted.totals().price,
+        };
+        Some(Way {
+            words: self.words.join(" and "),
+            more: priced.totals().price - before,
+            is_about: self.about.is_some(),
+            has_cuts: self.has_cuts,
+            changes: self.words.len(),
+        })
     }
 }

@@ -56,13 +56,7 @@ pub(super) fn run(arguments: &Arguments, files: &mut Files) -> Ran {
         put(&path, &pdf).inspect_err(|_| say(&filed))?;
     }
     let advices = office::advice::told(&found, &files.sources);
-    let summary = office::summary(
-        desk.quoted,
-        &desk.takeoff,
-        &desk.business,
-        &offer,
-        found.len(),
-    );
+    let summary = office::summary(desk.quoted, &desk.takeoff, &desk.business, &offer, &found);
     let quote = format!("quote       {}\n", path.display());
     let dry_run = if arguments.dry_run {
         "nothing was written (--dry-run)\n"

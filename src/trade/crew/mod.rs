@@ -21,7 +21,7 @@ mod visitors;
 pub use blocks::Block;
 pub use pack::Stretch;
 pub(super) use placing::placing;
-pub use pour_day::PourDay;
+pub use pour_day::{Over, PourDay};
 pub use step::Step;
 
 use std::sync::Arc;
@@ -38,7 +38,9 @@ use crate::input::phrases::Ratio;
 use crate::reading::At;
 use crate::trade::measure::{RemovalQuantities, SlabQuantities};
 use crate::trade::order::also::{AlsoDone, left_to_do};
-use crate::trade::order::{ConcreteOrder, List, Once, Parts, Section, Shares, once, shares};
+use crate::trade::order::{
+    ConcreteOrder, List, Once, Parts, Section, Shares, hire_pump, once, shares,
+};
 use crate::trade::tally::Listed;
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
@@ -191,6 +193,11 @@ pub(super) fn crew(
     let pours = pour_day::pour_days(work, &tasks, list);
     let crew = time::time(work, tasks, &of_slabs.visits, pours, list);
     charge(&crew, shares, list);
+    let placing = |pour| {
+        let mut days = crew.pours.iter();
+        days.find(|day| day.pour == pour).map(|day| &day.placing)
+    };
+    hire_pump(work.takeoff, work.orders, placing, list);
     machines::buggies(work, list);
     machines::breaker(removals, &crew, list);
     crew

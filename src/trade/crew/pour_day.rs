@@ -36,12 +36,62 @@ pub struct PourDay {
     pub finishing: Quantity,
     /// In Fahrenheit, as it is expected while it sets.
     pub temperature: Quantity,
+    /// Hours after the last truck until it has its last pass, or is stiff enough for it.
+    pub last_pass: Quantity,
     pub setting: Quantity,
     /// Hours from the first truck to the end.
     pub day: Quantity,
     pub day_may: Quantity,
     /// All of it, as it is shown.
     pub listed: Arc<[Listed]>,
+}
+
+/// What the day of a pour goes over, in the order it happens.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Over {
+    /// A truck is at the slab longer than the plant lets it.
+    Truck,
+    /// What was placed first sets before the last is placed.
+    Place,
+    /// It sets before it is finished.
+    Finish,
+    /// The day is longer than a day may be.
+    Day,
+}
+
+impl Over {
+    /// What it is called in a table.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Truck => "truck",
+            Self::Place => "place",
+            Self::Finish => "finish",
+            Self::Day => "day",
+        }
+    }
+}
+
+impl PourDay {
+    /// Every limit it goes over.
+    pub fn over(&self) -> impl Iterator<Item = Over> {
+        let truck = self.truck.as_ref();
+        let all = [
+            (
+                Over::Truck,
+                truck.is_some_and(|(_, minutes)| self.truck_may.value() < minutes.value()),
+            ),
+            (Over::Place, self.setting.value() < self.placing.value()),
+            (Over::Finish, self.setting.value() < self.finishing.value()),
+            (Over::Day, self.day_may.value() < self.day.value()),
+        ];
+        let over = all.into_iter().filter(|(_, is)| *is);
+        over.map(|(over, _)| over)
+    }
+
+    /// Whether the last pass waits for the concrete, and not for the crew.
+    pub fn waits(&self) -> bool {
+        self.finishing.value() < self.last_pass.value()
+    }
 }
 
 /// Done when the concrete has set.
@@ -139,7 +189,13 @@ fn pour_day(
     let last_pass = largest(vec![of(&finishing), of(&setting) * &stiff]);
     let rule =
         "placing, then finishing or the wait until it is stiff enough, then sawing and covering";
-    let mut day = of(&placing) + last_pass;
+    let last_pass = Quantity::by(
+        "finishing, or the wait until it is stiff enough",
+        format!("{part} last pass"),
+        Unit::Hour,
+        last_pass,
+    );
+    let mut day = of(&placing) + &last_pass;
     if !cover.is_empty() {
         day = day + sum(&cover) / &people;
     }
@@ -154,6 +210,7 @@ fn pour_day(
         work: worked,
         finishing,
         temperature,
+        last_pass,
         setting,
         day,
         day_may: Quantity::said("longest day", &policy.longest),

@@ -26,6 +26,7 @@ pub use concrete::{AS_NEEDED, BY_CREW, ConcreteOrder, Ordering, Placing};
 pub(super) use extras::is_labor;
 pub use memo::OrderMemo;
 pub(super) use memo::{Once, once};
+pub(super) use pump::hire as hire_pump;
 pub use together::TOGETHER;
 
 use rust_decimal::Decimal;
@@ -128,7 +129,7 @@ pub(super) fn for_slabs<T: Default>(
     steel::mesh(takeoff, slabs, list);
     dowels::list(slabs, list);
     purposes::of_slabs(takeoff, slabs, list);
-    pump::list(takeoff, &orders, list);
+    pump::list(takeoff, list);
     boxes::list(takeoff, list);
     finishes::list(takeoff, slabs, &orders, list);
     (orders, placed)

@@ -3,20 +3,36 @@
 use super::{ConcreteOrder, List, Shares, whole};
 use crate::input::book::{PumpHire, Role};
 use crate::input::job::{Method, Takeoff};
-use crate::trade::term::{number, of, sum};
+use crate::trade::term::{largest, number, of, sum};
 use crate::trade::working::Quantity;
 use crate::values::Unit;
 
-/// A pump for every pour that is placed by one.
-pub(super) fn list(takeoff: &Takeoff, orders: &[ConcreteOrder], list: &mut List<'_>) {
-    for (placement, _) in takeoff.pours() {
-        if !takeoff.access_of(placement).is_by(Method::Pump) {
-            continue;
-        }
-        match &list.by.rules.pump {
-            Some(hire) => hired(hire, placement, takeoff, orders, list),
-            None => by_the_trip(placement, list),
-        }
+/// Numbers of the pours that are placed by a pump.
+fn pumped(takeoff: &Takeoff) -> impl Iterator<Item = usize> + '_ {
+    let pours = takeoff.pours().map(|(placement, _)| placement);
+    pours.filter(|placement| takeoff.access_of(*placement).is_by(Method::Pump))
+}
+
+/// A pump for every pour that is placed by one, where the book does not say how it is hired.
+pub(super) fn list(takeoff: &Takeoff, list: &mut List<'_>) {
+    if list.by.rules.pump.is_none() {
+        pumped(takeoff).for_each(|placement| by_the_trip(placement, list));
+    }
+}
+
+/// A pump for every pour that is placed by one, as the book says it is hired. `placing` says how long a
+/// pour takes from the first truck to the end of the last: the pump is there no shorter, whatever it could pump.
+pub(in crate::trade) fn hire<'q>(
+    takeoff: &Takeoff,
+    orders: &[ConcreteOrder],
+    placing: impl Fn(usize) -> Option<&'q Quantity>,
+    list: &mut List<'_>,
+) {
+    let Some(hire) = &list.by.rules.pump else {
+        return;
+    };
+    for placement in pumped(takeoff) {
+        hired(hire, (placement, placing(placement)), takeoff, orders, list);
     }
 }
 
@@ -31,7 +47,7 @@ fn by_the_trip(placement: usize, list: &mut List<'_>) {
 
 fn hired(
     hire: &PumpHire,
-    placement: usize,
+    (placement, placing): (usize, Option<&Quantity>),
     takeoff: &Takeoff,
     orders: &[ConcreteOrder],
     list: &mut List<'_>,
@@ -46,18 +62,26 @@ fn hired(
         sum(of_pour().map(|order| &order.placed)),
     );
     let rate = Quantity::each("pumped in an hour", Unit::CubicYard, &hire.rate);
-    let mut hours = of(&yards) / &rate;
+    let pumping = Quantity::by(
+        "yards ÷ rate",
+        format!("pumping, pour {pour}"),
+        Unit::Hour,
+        of(&yards) / &rate,
+    );
+    let slower = placing.filter(|placing| pumping.value() < placing.value());
+    let (rule, mut hours) = match slower {
+        Some(placing) => (
+            "placing, which takes longer than pumping, set up and travel",
+            largest(vec![of(&pumping), of(placing)]),
+        ),
+        None => ("yards ÷ rate, set up and travel", of(&pumping)),
+    };
     for (name, time) in [("set up", &hire.set_up), ("travel time", &hire.travel_time)] {
         if !time.value.value.is_zero() {
             hours = hours + &Quantity::said(name, time);
         }
     }
-    let time = Quantity::by(
-        "yards ÷ rate, set up and travel",
-        format!("pump time, pour {pour}"),
-        Unit::Hour,
-        hours,
-    );
+    let time = Quantity::by(rule, format!("pump time, pour {pour}"), Unit::Hour, hours);
     let time = list.sets.settle(time);
     let selling = &list.by.rules.selling;
     let mut hire_for = |item, what: &str, rule, much| {

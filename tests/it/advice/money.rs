@@ -307,4 +307,18 @@ fn work_that_no_rate_pays_is_told() {
     cover
         .book("rates:", &rated("lift covers: 1 hour per trip"))
         .silent("work-without-rate");
+    for (edge, what, by) in [
+        ("keyed bulkhead", "a bulkhead has a key", "keyed joints"),
+        (
+            "doweled bulkhead",
+            "steel goes through a bulkhead",
+            "construction joints",
+        ),
+    ] {
+        let edge = slab(&format!("edges: {{east: {edge}}}"));
+        edge.says("work-without-rate", what, by);
+        let own =
+            format!("also:\n  at the bulkhead: {{for: {by}, hours: 2 hours per 100 ft}}\nrates:");
+        edge.book("rates:", &own).silent("work-without-rate");
+    }
 }

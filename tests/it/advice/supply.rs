@@ -157,6 +157,17 @@ fn standing_trucks_are_told() {
         ),
         "wheelbarrow"
     );
+    // Once for the job, however many pours.
+    let two = Files::new().job(
+        EXPOSURE,
+        "exposure: frost\naccess: wheelbarrow\npour: [{day: 2026-06-15, slabs: [patio]}, {day: 2026-06-17, slabs: [other]}]",
+    );
+    let other = "24 ft x 16 ft}\n  other: {kind: patio, size: 24 ft x 16 ft}";
+    two.job("24 ft x 16 ft}", other).says(
+        "standing-time",
+        "their 2 trucks stand `168 min` past the free minutes while this crew places it",
+        "in the price",
+    );
     slow.clone()
         .book("standing time: standing time", "standing time: none")
         .silent("standing-time");

@@ -184,10 +184,11 @@ fn what_comes_back_is_counted_beyond_the_free_yards() {
 #[test]
 fn a_pump_is_paid_as_it_is_hired() {
     let pumped = offer("access: {by: pump, distance: 120 ft}", FAR_BANK);
-    // With half a yard of prime 10.13, so 10.5; at 18 an hour and an hour to set up.
+    // With half a yard of prime 10.13, so 10.5. It could pump that in 35 minutes, and is there as long as
+    // three people place, at 0.55 hours a yard and 1% more for the way; and an hour to set up.
     assert_eq!(value(&pumped, "exterior order"), dec!(10.5));
     let time = value(&pumped, "pump time, pour 1");
-    assert_eq!(to_places(time, 6), dec!(1.583333));
+    assert_eq!(to_places(time, 5), dec!(2.94425));
     assert_eq!(bought(&pumped, "pump hours, pour 1"), Some(dec!(3)));
     assert_eq!(bought(&pumped, "pump hose, pour 1"), Some(dec!(20)));
     for once in ["base charge", "travel", "prime", "washout"] {
@@ -200,7 +201,11 @@ fn a_pump_is_paid_as_it_is_hired() {
     // Four hours of setting up lift it above the least, in quarters of an hour.
     let slow = with(FAR_BANK, &[("set up: 1 hour", "set up: 4 hours")]);
     let slow = offer("access: {by: pump, distance: 100 ft}", &slow);
-    assert_eq!(bought(&slow, "pump hours, pour 1"), Some(dec!(4.75)));
+    assert_eq!(bought(&slow, "pump hours, pour 1"), Some(dec!(6)));
+    // A small pump pumps more slowly than the crew places.
+    let small = with(FAR_BANK, &[("18 cu yd per hour", "2 cu yd per hour")]);
+    let small = offer("access: {by: pump, distance: 120 ft}", &small);
+    assert_eq!(value(&small, "pump time, pour 1"), dec!(6.25));
     assert_eq!(bought(&slow, "pump hose, pour 1"), None);
     // Overruled, the hours follow.
     let set = "access: pump\nset: {\"pump time, pour 1\": {to: 5.1, because: a long way}}";

@@ -9,18 +9,25 @@ PUMP = ("item", "rate", "set up", "travel time", "hose", *ONCE)
 
 
 class Machines:
+    def pumped(self):
+        by_pump = [n for n, pour in enumerate(self.pours) if pour["by"] == "pump"]
+        return [n for n in by_pump if any(order.pour == n for order in self.orders)]
+
+    def pump_trips(self):
+        """Once a pour, where the book says nothing of a hire."""
+        for n in self.pumped() if "pump" not in self.book else ():
+            self.role("pump", f"pump, pour {n + 1}", [D(1)], n)
+
     def pumps(self):
-        """Orders of the pour ÷ rate, set up and travel; the rest once a pour; hose by the foot."""
+        """What it pumps in an hour, and no less than the pour is placed; set up and travel; the rest once a
+        pour; hose by the foot."""
         hire = self.book.get("pump")
-        for n, pour in enumerate(self.pours):
-            if pour["by"] != "pump" or not any(order.pour == n for order in self.orders):
-                continue
-            if hire is None:
-                self.role("pump", f"pump, pour {n + 1}", [D(1)], n)
-                continue
+        placed = {day["pour"]: day["placing_hours"] for day in self.finishing}
+        for n in self.pumped() if hire else ():
+            pour = self.pours[n]
             known("pump", hire, PUMP)
             yards = sum(order.placed for order in self.orders if order.pour == n)
-            hours = yards / rate(hire["rate"])[0]
+            hours = max(yards / rate(hire["rate"])[0], placed[n + 1])
             hours += sum(amount(hire.get(key, "0 hours"))[0] for key in ("set up", "travel time"))
             hours = self.set(f"pump time, pour {n + 1}", hours)
             self.buy(hire["item"], f"pump hours, pour {n + 1}", [hours], n)

@@ -6,9 +6,20 @@ use super::{Margin, counted, two_places};
 use crate::costing::Offer;
 use crate::input::business::Business;
 use crate::input::job::Takeoff;
+use crate::reading::Problem;
 use crate::trade::crew::Crew;
 use crate::trade::measure::SlabQuantities;
 use crate::values::Day;
+
+/// Advice that the job cannot be done by as it is written.
+const NO_POUR: [(&str, &str); 3] = [
+    ("pour-too-long", "cannot be finished as written"),
+    (
+        "truck-too-slow",
+        "trucks cannot be emptied in time as written",
+    ),
+    ("chute-too-short", "the chute does not reach as written"),
+];
 
 /// The summary under a quote, one short line a fact.
 pub fn summary(
@@ -16,7 +27,7 @@ pub fn summary(
     takeoff: &Takeoff,
     business: &Business,
     offer: &Offer,
-    advices: usize,
+    advices: &[Problem],
 ) -> String {
     let priced = offer.quoted();
     let (needs, totals) = (&priced.needs, priced.totals());
@@ -110,10 +121,15 @@ pub fn summary(
             format!("{} combinations, every one priced", offer.by_choice.len()),
         );
     }
-    if advices != 0 {
+    for (code, text) in NO_POUR {
+        if advices.iter().any(|one| one.code == code) {
+            line("pour", format!("{text}: see {code}"));
+        }
+    }
+    if !advices.is_empty() {
         line(
             "look at",
-            format!("{advices} above; `flatwork check` shows them again"),
+            format!("{} above; `flatwork check` shows them again", advices.len()),
         );
     }
     out

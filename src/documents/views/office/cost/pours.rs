@@ -4,7 +4,7 @@ use crate::documents::table::Align::{Left, Right};
 use crate::documents::table::table;
 use crate::documents::views::office::{Sheet, two_places};
 use crate::trade::Quantity;
-use crate::trade::crew::PourDay;
+use crate::trade::crew::{Over, PourDay};
 
 /// A row a pour; nothing where nothing is placed.
 pub(super) fn days(sheet: &Sheet<'_>) -> Vec<String> {
@@ -24,14 +24,20 @@ pub(super) fn days(sheet: &Sheet<'_>) -> Vec<String> {
         "sets in, h",
         "day, h",
         "may",
+        "over",
     ];
+    let is_over = placed().any(|day| day.over().next().is_some());
+    // Nobody reads a column that is empty.
+    let columns = if is_over { head.len() } else { head.len() - 1 };
     let mut rows = vec![head.map(str::to_owned).to_vec()];
     rows.extend(placed().map(|day| row(sheet, day)));
+    rows.iter_mut().for_each(|row| row.truncate(columns));
     let mut out = vec![format!(
         "POUR DAYS, with {} people",
         crew.people.amount().number()
     )];
-    out.extend(table(&[&[Left][..], &[Right; 9]].concat(), &rows));
+    let all = [&[Left][..], &[Right; 9], &[Left]].concat();
+    out.extend(table(&all[..columns], &rows));
     out
 }
 
@@ -39,6 +45,7 @@ fn row(sheet: &Sheet<'_>, day: &PourDay) -> Vec<String> {
     let short = |quantity: &Quantity| two_places(quantity.amount()).number();
     let truck = day.truck.as_ref().map(|(_, minutes)| short(minutes));
     let may = truck.as_ref().map(|_| short(&day.truck_may));
+    let over: Vec<&str> = day.over().map(Over::name).collect();
     vec![
         sheet.days[day.pour].day.to_string(),
         short(&day.yards),
@@ -50,5 +57,6 @@ fn row(sheet: &Sheet<'_>, day: &PourDay) -> Vec<String> {
         short(&day.setting),
         short(&day.day),
         short(&day.day_may),
+        over.join(", "),
     ]
 }
