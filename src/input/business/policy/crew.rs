@@ -72,7 +72,7 @@ fn somebody_at_work(
         );
         let problem = Problem::new("more-than-the-crew", message).at(many.place);
         return Err(problems.push(problem.help(
-            "write no more than `people`, or leave the line out: as few as do it in a day",
+            "write no more than `people`, or leave the line out: as few as are charged least",
         )));
     }
     some_time_left(crew, fields, problems)
