@@ -294,8 +294,11 @@ fn corners(pieces: &[Piece], left: i64, right: i64) -> Result<Vec<(Point, Point)
         if radius == Decimal::from(inner) {
             let low = found[number];
             let high = &mut found[number + 1];
-            *(if rise < Decimal::ZERO { &mut high.0 } else { &mut high.1 }) =
-                if rise < Decimal::ZERO { low.0 } else { low.1 };
+            *(if rise < Decimal::ZERO {
+                &mut high.0
+            } else {
+                &mut high.1
+            }) = if rise < Decimal::ZERO { low.0 } else { low.1 };
         }
     }
     Ok(found)

@@ -6,8 +6,6 @@
 use rust_decimal::Decimal;
 
 use super::covers::days_under;
-use super::crew_day::CrewDay;
-use super::pour_day::PourDay;
 use super::step::Step;
 use super::visit::Visit;
 use super::{TaskHours, Work};
@@ -15,7 +13,7 @@ use crate::input::business::SetLids;
 use crate::trade::order::{List, Section};
 use crate::trade::term::{number, of, sum};
 use crate::trade::working::Quantity;
-use crate::values::{Unit, rounding};
+use crate::values::Unit;
 
 /// Work of one kind that is done at a stretch.
 #[derive(Clone, Debug)]
@@ -277,28 +275,6 @@ fn days_of_pours(work: &Work<'_>, list: &List<'_>) -> Vec<Vec<usize>> {
     pours.sort_by_key(|pour| (day(*pour), *pour));
     let days = pours.chunk_by(|one, other| day(*one) == day(*other));
     days.map(<[usize]>::to_vec).collect()
-}
-
-/// Waits for the pours that take longer than a working day: who is there is paid until it has set. Of
-/// pours on one day, the longest.
-pub(super) fn wait_for_setting(blocks: &mut [Block], pours: &[PourDay], day: &CrewDay) {
-    for block in blocks.iter_mut().filter(|one| one.step == Step::Place) {
-        let here = pours.iter().filter(|one| block.pours.contains(&one.pour));
-        let longest = here.map(|one| &one.day).max_by_key(|hours| hours.value());
-        let Some(longest) = longest.filter(|hours| day.for_work().value() < hours.value()) else {
-            continue;
-        };
-        let there = of(longest) * &day.people;
-        // The longest pour of people who never wait is as long as their work, but for the last digit.
-        let [worked, all] = [block.worked.value(), there.value()].map(rounding::to_nine_places);
-        if worked < all {
-            let rule =
-                "the day of the pour is longer than a working day: its hours × people − their work";
-            let name = format!("waiting to {}", block.name);
-            let waiting = there - &block.worked;
-            block.waiting = Some(Quantity::by(rule, name, Unit::Hour, waiting));
-        }
-    }
 }
 
 /// Its name, with its pours where the job has several, and the day it waits for.

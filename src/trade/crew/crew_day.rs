@@ -2,13 +2,14 @@
 
 use super::blocks::Block;
 use super::pack::Stretch;
+use super::pour_day::PourDay;
 use super::step::Step;
 use super::{hours_in_a_day, people};
 use crate::input::business::{Charge, CrewPolicy, DayCount, DayRule};
 use crate::reading::At;
 use crate::trade::term::{Term, largest, number, of, sum};
 use crate::trade::working::{Name, Quantity};
-use crate::values::{Amount, Unit};
+use crate::values::{Amount, Unit, rounding};
 
 /// The crew and its day, as the owner says.
 pub(super) struct CrewDay {
@@ -119,6 +120,28 @@ impl CrewDay {
         let rule = "the larger of what its hours take and what is asked for";
         let visits = largest(vec![by_hours, sum(asked)]);
         Quantity::by(rule, name, Unit::Trip, visits)
+    }
+
+    /// Waits for the pours that take longer than a working day: who is there is paid until it has set. Of
+    /// pours on one day, the longest.
+    pub(super) fn wait_for_setting(&self, blocks: &mut [Block], pours: &[PourDay]) {
+        for block in blocks.iter_mut().filter(|one| one.step == Step::Place) {
+            let here = pours.iter().filter(|one| block.pours.contains(&one.pour));
+            let longest = here.map(|one| &one.day).max_by_key(|hours| hours.value());
+            let Some(longest) = longest.filter(|hours| self.for_work().value() < hours.value())
+            else {
+                continue;
+            };
+            let there = of(longest) * &self.people;
+            // The longest pour of people who never wait is as long as their work, but for the last digit.
+            let [worked, all] = [block.worked.value(), there.value()].map(rounding::to_nine_places);
+            if worked < all {
+                let rule = "the day of the pour is longer than a working day: its hours × people − their work";
+                let name = format!("waiting to {}", block.name);
+                let waiting = there - &block.worked;
+                block.waiting = Some(Quantity::by(rule, name, Unit::Hour, waiting));
+            }
+        }
     }
 
     pub(super) fn stretch(&self, night: &'static str, blocks: Vec<Block>) -> Stretch {

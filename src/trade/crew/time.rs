@@ -1,6 +1,6 @@
 //! From hours of work to trips, crew days and the hours that are charged.
 
-use super::blocks::{blocks, wait_for_setting};
+use super::blocks::blocks;
 use super::crew_day::CrewDay;
 use super::pack::{Between, Stretch, is_inspected, pack};
 use super::pour_day::PourDay;
@@ -47,7 +47,7 @@ pub(super) fn time(
     let asked = asked(visits, list);
     tally.list(&asked);
     let mut blocks = blocks(work, &tasks, &worked, visits, asked.as_ref(), list);
-    wait_for_setting(&mut blocks, &pours, &day);
+    day.wait_for_setting(&mut blocks, &pours);
     let between = Between {
         pours: list.by.pours,
         is_inspected: is_inspected(work.takeoff, policy.night),

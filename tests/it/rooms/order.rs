@@ -43,7 +43,7 @@ pub const ROOMS: &[(&str, &[&str])] = &[
     (
         "trade",
         &[
-            "working", "term", "sets", "tally", "curing", "measure", "order", "crew", "also",
+            "working", "term", "sets", "tally", "curing", "measure", "order", "crew", "also", "cut",
         ],
     ),
     (
@@ -69,7 +69,16 @@ pub const ROOMS: &[(&str, &[&str])] = &[
             "text", "chain", "record", "account", "job", "billing", "progress", "late",
         ],
     ),
-    ("advice", &["spacing", "access", "narrow_gate", "pour_day"]),
+    (
+        "advice",
+        &[
+            "spacing",
+            "access",
+            "narrow_gate",
+            "barely_a_load",
+            "pour_day",
+        ],
+    ),
     (
         "documents",
         &[
