@@ -1,6 +1,7 @@
 //! Does an option cost us something and bring nothing?
 
 use super::Case;
+use crate::costing::Cause;
 use crate::reading::Problem;
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
@@ -21,10 +22,13 @@ pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
         let (costs, price) = (totals.cost - quoted.cost, totals.price);
         let message =
             format!("`{name}` costs {costs} more, and the price stays {price} with or without it");
+        let is_least = priced.lines.iter().any(|line| line.cause == Cause::Minimum);
         let help = if case.takeoff.head.fixed_price.is_some() {
             "the takeoff fixes the price; leave `price` out, or quote the option by itself"
-        } else {
+        } else if is_least {
             "the minimum job holds the price; quote the option by itself, or add to the job"
+        } else {
+            "the price is rounded up anyway, and has room for it; quote the option by itself, or make it larger"
         };
         let problem = Problem::new("free-option", message).at(option.name.place);
         Some(problem.help(help))

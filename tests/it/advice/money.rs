@@ -1,5 +1,6 @@
 //! Questions about prices, dates and money.
 
+use super::steel::pinned;
 use super::{EXPOSURE, Files, SIZE};
 
 #[test]
@@ -315,7 +316,9 @@ fn work_that_no_rate_pays_is_told() {
             "construction joints",
         ),
     ] {
-        let edge = slab(&format!("edges: {{east: {edge}}}"));
+        let edge = pinned(&format!(
+            "dowels: smooth, edges: {{north: house, east: {edge}}}"
+        ));
         edge.says("work-without-rate", what, by);
         let own =
             format!("also:\n  at the bulkhead: {{for: {by}, hours: 2 hours per 100 ft}}\nrates:");

@@ -5,7 +5,7 @@ use super::{Files, SIZE};
 const HOUSE: &str = "edges: {north: house}";
 
 /// The patio with these edges and keys, and a book that has dowels and ties.
-fn pinned(edges: &str) -> Files {
+pub(super) fn pinned(edges: &str) -> Files {
     Files::new()
         .job(HOUSE, edges)
         .book(

@@ -158,12 +158,12 @@ fn standing_trucks_are_told() {
         "wheelbarrow"
     );
     // Once for the job, however many pours.
-    let two = Files::new().job(
-        EXPOSURE,
-        "exposure: frost\naccess: wheelbarrow\npour: [{day: 2026-06-15, slabs: [patio]}, {day: 2026-06-17, slabs: [other]}]",
+    let two = slow.clone().job(
+        "pour: 2026-05-01",
+        "pour: [{day: 2026-05-01, slabs: [patio]}, {day: 2026-05-04, slabs: [other]}]",
     );
-    let other = "24 ft x 16 ft}\n  other: {kind: patio, size: 24 ft x 16 ft}";
-    two.job("24 ft x 16 ft}", other).says(
+    let other = "{north: house}}\n  other: {kind: patio, size: 24 ft x 16 ft}";
+    two.job("{north: house}}", other).says(
         "standing-time",
         "their 2 trucks stand `168 min` past the free minutes while this crew places it",
         "in the price",

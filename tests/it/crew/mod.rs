@@ -53,7 +53,8 @@ fn planned_trips_are_for_the_work_and_visits_come_beside_them() {
     let said = crew("people on a visit: 2");
     let two = desk(&text(SEALED, "trips: 5"), &said, RIVER_ROAD).offer();
     assert_eq!(value(&two, "travel hours"), dec!(12.75));
-    let all = crew("people on a visit: 9");
+    // As many as the crew is; more are refused.
+    let all = crew("people on a visit: 3");
     let all = desk(&text(SEALED, "trips: 5"), &all, RIVER_ROAD).offer();
     assert_eq!(value(&all, "travel hours"), dec!(13.5));
 }
