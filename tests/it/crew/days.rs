@@ -199,9 +199,12 @@ fn covers_lie_as_many_whole_days_as_are_said_and_come_off_with_the_forms() {
     let once = "to take off the covers and the forms.";
     assert!(said.contains(once), "{said}");
     assert_eq!(said.matches("covers").count(), 1, "{said}");
-    // A pour on the day on which they come off finds the crew there; one before it lets all lie.
+    // A pour on the day on which they come off finds the crew there; one before it lets all lie. The
+    // pours are on mild days: at January's 36 °F they set in 6 × 2 × 1.7 = 20.4 hours, and the last
+    // pass waits for 40% of them, 8.16 hours, which is a day of its own.
     let pours = |second: u32| {
-        let job = two_pours(17).replace("2026-05-04", "2026-11-30");
+        let mild = "2026-11-30\ntemperature: 70";
+        let job = two_pours(17).replace("2026-05-04", mild);
         let job = job.replace("2026-06-15", "2027-01-11");
         names(
             &job.replace("2026-06-17", &format!("2027-01-{second}")),
@@ -331,8 +334,10 @@ fn the_customer_reads_the_days_that_are_charged() {
         BUSINESS,
         &[("round days up to: 1/2", "round days up to: 1/4")],
     );
-    // 0.92, 0.71 and 0.41 days, each up to a quarter.
-    let by_quarters = "2¼ working days on 3 days: 1 to form, ¾ of a day to pour, then half a day to take off the forms.";
+    // 0.92 and 0.71 days, each up to a quarter. To strip, three people are charged (7.68 + 2.25) ÷ 24 = 0.41,
+    // half a day or 12 hours, two (7.68 + 1.5) ÷ 16 = 0.57, ¾ of a day or 12 hours too, and one two days or
+    // 16: of as few hours the fewest people.
+    let by_quarters = "2½ working days on 3 days: 1 to form, ¾ of a day to pour, then ¾ of a day to take off the forms.";
     assert_eq!(days(&quarter, PLAIN, ""), by_quarters);
 }
 

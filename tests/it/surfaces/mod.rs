@@ -106,11 +106,10 @@ fn a_visit_after_the_pour_is_a_trip_and_no_working_day_before_it() {
     assert_eq!(crew(&offer).returns.unwrap().value(), dec!(1));
     let (before, after) = (crew(&plain).trips.value(), crew(&offer).trips.value());
     assert_eq!(before + dec!(1), after);
-    // Three people travel three quarters of an hour on every trip to work, one on the visit.
-    assert_eq!(
-        crew(&offer).travel.value(),
-        before * dec!(2.25) + dec!(0.75)
-    );
+    // Three people travel three quarters of an hour to form and pour, and one to strip: 4.32 hours and the
+    // way are a day of one or half a day of two, 8 hours either way. One comes to seal.
+    assert_eq!(before, dec!(2));
+    assert_eq!(crew(&offer).travel.value(), dec!(2.25) + dec!(1.5));
     let said = sealed.view().when_we_come;
     let said: Vec<String> = said
         .iter()
@@ -130,15 +129,17 @@ fn coming_back_is_a_stage_of_its_own() {
     }
 
     let twice = with(BOOK, &[("wet look: {", "wet look: {trips: 2, ")]);
-    // It is washed on the visit that strips, and takes no time of its own.
+    let third = dec!(1) / dec!(3);
+    // It is washed on the visit that strips, and takes no time of its own: 432 × 1 ÷ 100 = 4.32 hours and
+    // the way. One is charged (4.32 + 0.75) ÷ 8 = 0.63, a day; two are (4.32 + 1.5) ÷ 16 = 0.36, half a day,
+    // as many hours; so one comes, a third of the crew's.
     let washed = ", finish: washed pebbles";
-    case(washed, BOOK, "strip and finish", dec!(1), dec!(0.5));
+    case(washed, BOOK, "strip and finish", dec!(1), third);
     // 432 × 1.5 ÷ 100 = 6.48 hours and one on the way: 7.23 of a day of one, a third of the crew's.
     let seal = ", seal: wet look, curing: none";
-    let third = dec!(1) / dec!(3);
-    case(seal, BOOK, "seal on day 28", dec!(1), third);
+    case(seal, BOOK, "seal after 28 days", dec!(1), third);
     // Twice on the way: 7.98 hours, a day again.
-    case(seal, &twice, "seal on day 28", dec!(2), third);
+    case(seal, &twice, "seal after 28 days", dec!(2), third);
     let plain = desk(&job(""), BUSINESS, BOOK).offer();
     assert!(plain.quoted().needs.crew.returns.is_none());
 }
