@@ -104,20 +104,7 @@ pub(super) fn blocks(
     let cut = Cut { tasks, scale };
     let days = days_of_pours(work, list);
     let all: Vec<usize> = days.iter().flatten().copied().collect();
-    let mut blocks = Vec::new();
-    for step in [Step::Remove, Step::Form] {
-        let name = step.name().to_owned();
-        let worked = cut.hours(step, &name, &|_| true);
-        blocks.extend(worked.map(|worked| Block {
-            step,
-            name,
-            pours: all.clone(),
-            worked,
-            asked: None,
-            wait: None,
-            waiting: None,
-        }));
-    }
+    let mut blocks = before_pours(&cut, &all);
     let pour_of = |section: Section| match section {
         Section::Slab(i) => Some(work.takeoff.slabs[i].placement),
         Section::Removal | Section::Extras | Section::Whole => None,
@@ -202,6 +189,24 @@ pub(super) fn blocks(
     }
     blocks.retain(|block| !block.worked.value().is_zero() || block.asked.is_some());
     blocks
+}
+
+/// What is done for all pours before the first of them.
+fn before_pours(cut: &Cut<'_>, all: &[usize]) -> Vec<Block> {
+    let steps = [Step::Remove, Step::Form].into_iter();
+    let blocks = steps.filter_map(|step| {
+        let name = step.name().to_owned();
+        Some(Block {
+            step,
+            worked: cut.hours(step, &name, &|_| true)?,
+            name,
+            pours: all.to_vec(),
+            asked: None,
+            wait: None,
+            waiting: None,
+        })
+    });
+    blocks.collect()
 }
 
 fn block_of(visit: &Visit, name: String, worked: Option<Quantity>) -> Block {

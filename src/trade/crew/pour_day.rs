@@ -140,15 +140,7 @@ fn pour_day(
         .filter_map(|(_, order)| order.placing.as_ref())
         .collect();
     let people = people(list.by.crew);
-    let truck = orders()
-        .filter_map(|(i, order)| Some((i, longest_truck(order, &tally)?)))
-        .reduce(|one, other| {
-            if one.1.value() < other.1.value() {
-                other
-            } else {
-                one
-            }
-        });
+    let truck = slowest(orders(), &tally);
     let yards = orders().map(|(_, order)| &order.placed);
     let rule = "orders of the pour added up, as placed";
     let yards = tally.between(rule, "concrete", Unit::CubicYard, sum(yards));
@@ -241,6 +233,21 @@ fn share(task: &TaskHours, pour: &str, here: impl Fn(&Section) -> bool) -> Optio
     let hours = Amount::new(of_pour, Unit::Hour);
     let name = format!("{} of {pour}", task.hours.name());
     Some(Quantity::new(name, hours, working))
+}
+
+/// The order whose truck is longest at the slab, the first of several, and its minutes.
+fn slowest<'a>(
+    orders: impl Iterator<Item = (usize, &'a ConcreteOrder)>,
+    tally: &Tally<'_>,
+) -> Option<(usize, Quantity)> {
+    let trucks = orders.filter_map(|(i, order)| Some((i, longest_truck(order, tally)?)));
+    trucks.reduce(|one, other| {
+        if one.1.value() < other.1.value() {
+            other
+        } else {
+            one
+        }
+    })
 }
 
 /// Minutes of the truck of an order that is longest at the slab.

@@ -66,48 +66,13 @@ pub(super) fn time(
     };
     let is_asked = |now: &&Quantity| asked.as_ref().is_some_and(|asked| asked.is(now));
     tally.list(counted.returns.iter().filter(|now| !is_asked(now)));
-    let trips = &counted.trips;
     tally.show(counted.visits.iter().map(|one| &one.people));
-    let travel = tally.by(
-        if counted.visits.is_empty() {
-            "trips × people × travel"
-        } else {
-            "trips of the whole crew × people × travel, and that of every visit"
-        },
-        "travel hours",
-        Unit::Hour,
-        day.travel_of(trips, &counted.visits),
-    );
-    let set_up = day.set_up.as_ref().map(|each| {
-        tally.by(
-            if counted.visits.is_empty() {
-                "trips × people × set-up and clean-up"
-            } else {
-                "trips of the whole crew × people × set-up and clean-up, and that of every visit"
-            },
-            "set-up hours",
-            Unit::Hour,
-            day.set_up_of(trips, &counted.visits, each),
-        )
-    });
-    let waits = counted.stretches.iter().flat_map(Stretch::waiting);
-    let waits: Vec<&Quantity> = waits.collect();
-    let waiting = (!waits.is_empty()).then(|| {
-        let rule = "of pours that are longer on the clock than a working day";
-        tally.by(rule, "waiting hours", Unit::Hour, sum(waits))
-    });
-    let mut whole = of(&worked) + &travel;
-    if let Some(waiting) = &waiting {
-        whole = whole + waiting;
-    }
-    let (rule, whole) = match (&set_up, &waiting) {
-        (Some(set_up), None) => ("work, travel and set-up", whole + set_up),
-        (Some(set_up), Some(_)) => ("work, travel, waiting and set-up", whole + set_up),
-        (None, None) => ("work and travel", whole),
-        (None, Some(_)) => ("work, travel and waiting", whole),
-    };
-    let hours = Quantity::by(rule, "hours", Unit::Hour, whole);
-    tally.list([&hours]);
+    let OnSite {
+        travel,
+        set_up,
+        waiting,
+        hours,
+    } = on_site(&day, &worked, &counted, &mut tally);
     let of_stretches = counted.stretches.iter().map(|one| one.days.as_ref());
     let of_stretches: Option<Vec<&Quantity>> = of_stretches.collect();
     tally.list(of_stretches.iter().flatten().copied());
@@ -150,6 +115,63 @@ pub(super) fn time(
         charged,
         work_listed: listed.done(),
         time_listed: tally.done(),
+    }
+}
+
+/// Hours beside the work, and all together.
+struct OnSite {
+    travel: Quantity,
+    set_up: Option<Quantity>,
+    waiting: Option<Quantity>,
+    hours: Quantity,
+}
+
+fn on_site(day: &CrewDay, worked: &Quantity, counted: &Counted, tally: &mut Tally<'_>) -> OnSite {
+    let travel = tally.by(
+        if counted.visits.is_empty() {
+            "trips × people × travel"
+        } else {
+            "trips of the whole crew × people × travel, and that of every visit"
+        },
+        "travel hours",
+        Unit::Hour,
+        day.travel_of(&counted.trips, &counted.visits),
+    );
+    let set_up = day.set_up.as_ref().map(|each| {
+        tally.by(
+            if counted.visits.is_empty() {
+                "trips × people × set-up and clean-up"
+            } else {
+                "trips of the whole crew × people × set-up and clean-up, and that of every visit"
+            },
+            "set-up hours",
+            Unit::Hour,
+            day.set_up_of(&counted.trips, &counted.visits, each),
+        )
+    });
+    let waits = counted.stretches.iter().flat_map(Stretch::waiting);
+    let waits: Vec<&Quantity> = waits.collect();
+    let waiting = (!waits.is_empty()).then(|| {
+        let rule = "of pours that are longer on the clock than a working day";
+        tally.by(rule, "waiting hours", Unit::Hour, sum(waits))
+    });
+    let mut whole = of(worked) + &travel;
+    if let Some(waiting) = &waiting {
+        whole = whole + waiting;
+    }
+    let (rule, whole) = match (&set_up, &waiting) {
+        (Some(set_up), None) => ("work, travel and set-up", whole + set_up),
+        (Some(set_up), Some(_)) => ("work, travel, waiting and set-up", whole + set_up),
+        (None, None) => ("work and travel", whole),
+        (None, Some(_)) => ("work, travel and waiting", whole),
+    };
+    let hours = Quantity::by(rule, "hours", Unit::Hour, whole);
+    tally.list([&hours]);
+    OnSite {
+        travel,
+        set_up,
+        waiting,
+        hours,
     }
 }
 

@@ -10,25 +10,27 @@ fn price(job: &str, business: &str) -> Money {
     offer.quoted().totals().price
 }
 
+#[track_caller]
+fn case(job: &str, way: &str, written: &str) {
+    case_of(BUSINESS, job, way, written);
+}
+
+#[track_caller]
+fn case_of(business: &str, job: &str, way: &str, written: &str) {
+    let all = said(job, business, RIVER_ROAD);
+    let more = price(written, business) - price(job, business);
+    let wanted = if more < Money::ZERO {
+        format!("{way}: {} less", Money::ZERO - more)
+    } else {
+        format!("{way}: {more} more")
+    };
+    let lines = &all[0].2;
+    assert!(lines.contains(&wanted), "no `{wanted}` in {lines:#?}");
+    silent(written, business, RIVER_ROAD);
+}
+
 #[test]
 fn every_way_out_has_the_price_it_has_when_it_is_written() {
-    #[track_caller]
-    fn case(job: &str, way: &str, written: &str) {
-        case_of(BUSINESS, job, way, written);
-    }
-    #[track_caller]
-    fn case_of(business: &str, job: &str, way: &str, written: &str) {
-        let all = said(job, business, RIVER_ROAD);
-        let more = price(written, business) - price(job, business);
-        let wanted = if more < Money::ZERO {
-            format!("{way}: {} less", Money::ZERO - more)
-        } else {
-            format!("{way}: {more} more")
-        };
-        let lines = &all[0].2;
-        assert!(lines.contains(&wanted), "no `{wanted}` in {lines:#?}");
-        silent(written, business, RIVER_ROAD);
-    }
     let by = |method: &str| with(CHUTE, &[("by: chute", &format!("by: {method}"))]);
     for method in ["wheelbarrow", "buggy", "pump"] {
         let way = format!("`by: {method}`");
@@ -40,6 +42,10 @@ fn every_way_out_has_the_price_it_has_when_it_is_written() {
     case(&warm, "`people: 4`", &format!("{warm}people: 4\n"));
     let slow = with(&warm, &[("broom}", "broom, mix: exterior slow}")]);
     case(&warm, "`mix: exterior slow`", &slow);
+}
+
+#[test]
+fn every_number_of_pours_has_the_price_it_has_when_it_is_written() {
     // Whole slabs on two working days, and two things at once.
     let two = with(BROOM, &[("broom}\n", TWO)]);
     let on_two_days = |first: &str, second: &str| {

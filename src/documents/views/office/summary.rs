@@ -9,6 +9,7 @@ use crate::input::job::Takeoff;
 use crate::reading::Problem;
 use crate::trade::crew::Crew;
 use crate::trade::measure::SlabQuantities;
+use crate::trade::order::ConcreteOrder;
 use crate::values::Day;
 
 /// Advice that the job cannot be done by as it is written.
@@ -54,24 +55,7 @@ pub fn summary(
         );
     }
     for order in &needs.orders {
-        let loads = match &order.bags {
-            Some(bags) => format!("{} mixed by hand", bags.amount()),
-            None => counted(order.loads.len(), "load", "loads"),
-        };
-        line(
-            "concrete",
-            format!(
-                "{} of {}, {loads} (net {}){}",
-                two_places(order.order.amount()),
-                order.called(),
-                two_places(order.net.amount()),
-                order
-                    .otherwise
-                    .as_ref()
-                    .map(|why| format!("; {why}"))
-                    .unwrap_or_default()
-            ),
-        );
+        line("concrete", concrete(order));
     }
     let weight: Vec<String> = needs
         .slabs
@@ -133,6 +117,21 @@ pub fn summary(
         );
     }
     out
+}
+
+fn concrete(order: &ConcreteOrder) -> String {
+    let loads = match &order.bags {
+        Some(bags) => format!("{} mixed by hand", bags.amount()),
+        None => counted(order.loads.len(), "load", "loads"),
+    };
+    let why = order.otherwise.as_ref().map(|why| format!("; {why}"));
+    format!(
+        "{} of {}, {loads} (net {}){}",
+        two_places(order.order.amount()),
+        order.called(),
+        two_places(order.net.amount()),
+        why.unwrap_or_default()
+    )
 }
 
 /// Days follow from hours unless the owner set those.

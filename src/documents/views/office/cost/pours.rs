@@ -31,7 +31,9 @@ pub(super) fn days(sheet: &Sheet<'_>) -> Vec<String> {
     let columns = if is_over { head.len() } else { head.len() - 1 };
     let mut rows = vec![head.map(str::to_owned).to_vec()];
     rows.extend(placed().map(|day| row(sheet, day)));
-    rows.iter_mut().for_each(|row| row.truncate(columns));
+    for row in &mut rows {
+        row.truncate(columns);
+    }
     let mut out = vec![format!(
         "POUR DAYS, with {} people",
         crew.people.amount().number()
