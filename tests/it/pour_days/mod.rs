@@ -254,6 +254,15 @@ fn in_the_cold_nothing_is_proposed_that_sets_more_slowly() {
     assert!(!told(&lines, "exterior slow"), "{lines:#?}");
     assert!(!told(&lines, "bulkheads"), "{lines:#?}");
     assert!(told(&lines, "it is cold: a warmer day"), "{lines:#?}");
+    // 1,350 sq ft are finished in 10.8 hours. At 59 °F it sets in 6 × 1.55 = 9.3 hours and at 61 in 6 × 1.45 = 8.7,
+    // half as long again with a retarder: it would do at either, and is proposed where it is warm enough.
+    let large = with(BROOM, &[("25 ft x 30 ft", "25 ft x 54 ft")]);
+    let firm = format!("{BUSINESS}\npour day: {{people at once: 3, longest day: 20 hours}}\n");
+    for (degrees, is_told) in [(59, false), (61, true)] {
+        let job = format!("{large}temperature: {degrees}\n");
+        let (_, lines) = says("pour-too-long", &job, &firm, RIVER_ROAD);
+        assert_eq!(told(&lines, "exterior slow"), is_told, "{lines:#?}");
+    }
     // One that sets sooner is.
     let quick = with(RIVER_ROAD, &[("setting: 150%", "setting: 70%")]);
     let (_, lines) = says("pour-too-long", &cold, BUSINESS, &quick);
