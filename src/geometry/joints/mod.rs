@@ -33,6 +33,7 @@ mod drawn;
 mod faults;
 mod grid;
 mod ground;
+mod lattice;
 mod layout;
 mod marks;
 mod measure;
@@ -92,14 +93,27 @@ fn best(ground: &Ground<'_>) -> Plan {
     match ribbon {
         Some(plan) if plan.score.is_sound() => plan,
         Some(plan) => {
-            let other = relief::best(ground);
+            let other = through(ground);
             if other.score < plan.score {
                 other
             } else {
                 plan
             }
         }
-        None => relief::best(ground),
+        None => through(ground),
+    }
+}
+
+/// Joints from place to place or straight lines through all: what is better.
+fn through(ground: &Ground<'_>) -> Plan {
+    let plan = relief::best(ground);
+    let is_plain = ground.needs.is_empty() && ground.things.is_empty();
+    if is_plain && ground.measured(&ground.whole).rectangle.is_some() {
+        return plan;
+    }
+    match lattice::best(ground) {
+        Some(other) if other.score < plan.score => other,
+        Some(_) | None => plan,
     }
 }
 

@@ -62,14 +62,14 @@ impl Score {
 /// Thousandths of a ratio: 1.5, which no panel passes.
 const STRETCHED: i64 = 1_500;
 /// An inside corner without a joint is as bad as a panel 2.1 long.
-const CORNER: i64 = 600;
-const PASSED: i64 = 400;
+pub(super) const CORNER: i64 = 600;
+pub(super) const PASSED: i64 = 400;
 const MILLIMETRE: i64 = 1_000_000;
 
 /// What is only ugly, in spacings of joint that one would cut to avoid it.
 const SLIVER: i64 = 4;
 const SHARP: i64 = 2;
-const ENDS: i64 = 1;
+const ENDS: i64 = 2;
 const ASKEW: i64 = 2;
 const BESIDE: i64 = 1;
 

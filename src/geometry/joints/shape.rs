@@ -17,10 +17,10 @@ const FINER: i64 = 2;
 
 /// One direction of the shape, and how far it reaches along that and aside of it.
 #[derive(Clone, Copy)]
-struct Frame {
-    way: Way,
-    low: Point,
-    high: Point,
+pub(super) struct Frame {
+    pub way: Way,
+    pub low: Point,
+    pub high: Point,
 }
 
 struct Trial<'a> {
@@ -79,15 +79,15 @@ pub(super) fn divided(
 }
 
 impl Frame {
-    fn wide(&self) -> i64 {
+    pub fn wide(&self) -> i64 {
         self.high.x - self.low.x
     }
 
-    fn tall(&self) -> i64 {
+    pub fn tall(&self) -> i64 {
         self.high.y - self.low.y
     }
 
-    fn lines(&self, columns: &[i64], rows: &[i64]) -> Vec<Seam> {
+    pub fn lines(&self, columns: &[i64], rows: &[i64]) -> Vec<Seam> {
         let place = |x: i64, y: i64| self.way.left().from(self.way.from(Point::default(), x), y);
         let (low, high) = (self.low, self.high);
         let column = |cut: &i64| {
