@@ -6,6 +6,7 @@ use super::ground::{CLEAR, Ground, REACH};
 use super::measure::extent;
 use super::plan::Plan;
 use super::score::{CORNER, PASSED, Score, Sides};
+use super::seam::Seam;
 use super::shape::Frame;
 use super::way::Way;
 use crate::geometry::point::Point;
@@ -16,6 +17,8 @@ const ALL: usize = 5;
 const WAYS: usize = 72;
 /// So many layouts are cut to be judged, those first that look best as rectangles.
 const TRIES: usize = 40;
+/// So many sets of rows are tried across a fan.
+const ROWS: usize = 8;
 
 /// The cuts of one direction.
 struct Cuts {
@@ -29,7 +32,7 @@ struct Cuts {
 
 /// The best of them, with what it does not need left out.
 pub(super) fn best(ground: &Ground<'_>) -> Option<Plan> {
-    let mut tried: Vec<(Score, Vec<super::seam::Seam>)> = Vec::new();
+    let mut tried: Vec<(Score, Vec<Seam>)> = Vec::new();
     for way in &ground.frames {
         let (low, high) = extent(&ground.whole.loops[0], *way);
         let frame = Frame {
@@ -46,15 +49,43 @@ pub(super) fn best(ground: &Ground<'_>) -> Option<Plan> {
             }
         }
     }
-    tried.sort_by_key(|one| one.0);
+    // Within a hair they are as good as each other, and stand as they were found.
+    tried.sort_by_key(|(score, _)| (score.long, score.hard, score.cracks, score.cost / 20));
+    tried.truncate(TRIES);
     let mut best: Option<Plan> = None;
-    for (_, seams) in tried.into_iter().take(TRIES) {
+    for seams in tried.into_iter().map(|one| one.1).chain(fans(ground)) {
         let plan = Plan::cut(ground, &seams);
         if best.as_ref().is_none_or(|best| plan.score < best.score) {
             best = Some(plan);
         }
     }
     best.map(|plan| plan.trimmed(ground, TRIES))
+}
+
+/// Lines between sides that draw nearer to each other, and joints square to one of them.
+fn fans(ground: &Ground<'_>) -> Vec<Vec<Seam>> {
+    let mut found = Vec::new();
+    for taper in &ground.tapers {
+        let least = (taper.wide() - 20_000).div_euclid(ground.longest) + 1;
+        for side in [taper.one, taper.other] {
+            let (low, high) = extent(&ground.whole.loops[0], side.way);
+            let frame = Frame {
+                way: side.way,
+                low,
+                high,
+            };
+            let across = ways(ground, side.way, low.x, frame.wide(), frame.tall());
+            for parts in (least..=least + 1).filter(|parts| 1 < *parts) {
+                let lines = taper.lines(usize::try_from(parts).unwrap_or(1));
+                found.extend(across.iter().take(ROWS).map(|cuts| {
+                    let mut seams = lines.clone();
+                    seams.extend(frame.lines(&cuts.at, &[]));
+                    seams
+                }));
+            }
+        }
+    }
+    found
 }
 
 /// Ways to cut what is `long` along `way` from `low` on, and `across` square to it.

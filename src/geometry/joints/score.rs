@@ -191,9 +191,22 @@ impl Ground<'_> {
             let is_by = |turn: &Point| is_near(*turn, end, CLEAR - REACH);
             if self.turns.iter().any(is_by) && !self.turns.iter().any(is_at) {
                 ugly += BESIDE;
+            } else if !self.turns.iter().any(is_at) && self.is_at_large(end) {
+                ugly += BESIDE;
             }
         }
         ugly * self.spacing
+    }
+
+    /// Whether a joint ends at the side of an opening with corners that joints run to.
+    fn is_at_large(&self, end: Point) -> bool {
+        let large = |number: &usize| {
+            let thing = &self.things[*number];
+            !thing.is_small && !thing.is_round
+        };
+        (0..self.things.len())
+            .filter(large)
+            .any(|number| self.is_on(number, end))
     }
 
     pub fn ends_on(&self, thing: usize, seam: &Seam) -> bool {

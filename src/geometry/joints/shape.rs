@@ -2,6 +2,7 @@
 
 use super::cut::Stretch;
 use super::cuts;
+use super::fan;
 use super::ground::{CLEAR, Ground, REACH, Thing};
 use super::marks::{self, Kind, Mark};
 use super::measure::{extent, frames, turns};
@@ -74,6 +75,7 @@ pub(super) fn divided(
         }
         trial.through(frame, chosen, least);
     }
+    trial.fans();
     let (_, pieces, made) = trial.best?;
     (!made.is_empty()).then_some((pieces, made))
 }
@@ -125,6 +127,33 @@ impl Trial<'_> {
             self.even(frame.wide(), frame.tall()),
             self.even(frame.tall(), frame.wide()),
         ]
+    }
+
+    /// Lines between sides that draw nearer to each other, and joints square to one of these.
+    fn fans(&mut self) {
+        for taper in fan::tapers(self.piece, self.ground.longest) {
+            let lines = self.even(taper.wide(), self.ground.longest);
+            let lines = lines.iter().map(|cuts| taper.lines(cuts.len() + 1));
+            for lines in lines.filter(|lines| !lines.is_empty()) {
+                let cut = plan::parts(self.piece, &lines);
+                for side in [taper.one, taper.other] {
+                    let (low, high) = extent(&self.piece.loops[0], side.way);
+                    let frame = Frame {
+                        way: side.way,
+                        low,
+                        high,
+                    };
+                    for rows in self.even(frame.wide(), frame.tall()) {
+                        let (mut pieces, mut made) = cut.clone();
+                        for seam in frame.lines(&rows, &[]) {
+                            plan::cut_all(&mut pieces, &seam, &mut made);
+                        }
+                        let most = self.best.as_ref().map_or(Score::WORST, |best| best.0);
+                        self.judged(pieces, made, most);
+                    }
+                }
+            }
+        }
     }
 
     /// Only what is less than `most` counts, and no less was found before.
