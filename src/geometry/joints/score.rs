@@ -69,7 +69,8 @@ const MILLIMETRE: i64 = 1_000_000;
 /// What is only ugly, in spacings of joint that one would cut to avoid it.
 const SLIVER: i64 = 4;
 const SHARP: i64 = 2;
-const ENDS: i64 = 2;
+/// In halves of a spacing.
+const ENDS: i64 = 3;
 const ASKEW: i64 = 2;
 const BESIDE: i64 = 1;
 
@@ -147,7 +148,7 @@ impl Ground<'_> {
             }
         }
         let loose = i64::try_from(self.loose_ends(lines)).unwrap_or(0);
-        cost += ENDS * self.spacing * loose;
+        cost += ENDS * self.spacing / 2 * loose;
         cost += lines.iter().map(|line| self.ugly(&line.seam)).sum::<i64>();
         score.cost = cost / MILLIMETRE;
         score
