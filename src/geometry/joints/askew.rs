@@ -8,7 +8,8 @@ use super::way::{self, Way, is_near};
 const TRUE: i64 = way::ONE / 50;
 
 impl Ground<'_> {
-    /// True joints lie along or square to a straight side anywhere, are square to a curved edge that
+    /// True joints lie along or square to a straight side anywhere or between two that draw nearer to
+    /// each other, are square to a curved edge that
     /// they end at, or halve a corner that they start from.
     pub fn is_askew(&self, seam: &Seam) -> bool {
         let true_to = |way: Way| {
@@ -16,6 +17,9 @@ impl Ground<'_> {
             along.abs() < TRUE || square.abs() < TRUE
         };
         if seam.curve.is_some() || self.frames.iter().any(|way| true_to(*way)) {
+            return false;
+        }
+        if self.tapers.iter().any(|taper| taper.holds(seam.way)) {
             return false;
         }
         let rims = self.whole.loops.iter().flat_map(|ring| edges(ring));

@@ -32,7 +32,7 @@ pub(super) fn even(long: i64, parts: i64) -> Vec<i64> {
 }
 
 /// Each gap between the kept places divided evenly, no part longer than the target.
-fn between(long: i64, kept: &[i64], target: i64) -> Vec<i64> {
+pub(super) fn between(long: i64, kept: &[i64], target: i64) -> Vec<i64> {
     // A hair's breadth is no reason for another part.
     let target = target + 20_000;
     let mut cuts = Vec::new();

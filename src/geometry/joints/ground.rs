@@ -1,6 +1,7 @@
 //! The slab before it is jointed, and what its joints have to reach.
 
 use super::curve::Curve;
+use super::fan::Taper;
 use super::layout::Asked;
 use super::seam::{Beyond, Edge, Seam, edges, heading, heading_at_end};
 use super::sheet::Piece;
@@ -85,6 +86,8 @@ pub(super) struct Ground<'a> {
     pub frames: Vec<Way>,
     /// Its corners, and those of what lies in it.
     pub turns: Vec<Point>,
+    /// Sides that draw nearer to each other.
+    pub tapers: Vec<Taper>,
     pub longest: i64,
     /// The limit, or the width of a slab that is narrower.
     pub spacing: i64,
@@ -154,6 +157,7 @@ impl<'a> Ground<'a> {
             needs: needs.collect(),
             frames: super::measure::frames(&whole),
             turns: super::measure::turns(&whole),
+            tapers: super::fan::tapers(&whole, longest),
             things,
             whole,
             longest,

@@ -8,10 +8,11 @@
 //!    inside corner and each corner of an opening or a box that no joint runs to (a short side of it
 //!    will do, of a round one two joints), 0.4 for each joint that passes within a foot of one.
 //! 4. The least of: feet of joint; twice what each panel is longer than wide, and twice again what it is
-//!    beyond 1.25; one spacing for each joint that ends at another where nothing goes on, one for each
-//!    that ends within a foot of a corner but not at it, two for a joint askew to all sides and for a
-//!    corner under 60 degrees, four for a panel narrower than a third of the spacing, half a spacing for
-//!    each joint of a neighbour not met. The spacing is the limit, or the width of a narrower slab.
+//!    beyond 1.25; one and a half spacings for each joint that ends at another where nothing goes on, one
+//!    for each that ends within a foot of a corner but not at it, or at the side of an opening with
+//!    corners, two for a joint askew to all sides and for a corner under 60 degrees, four for a panel
+//!    narrower than a third of the spacing, half a spacing for each joint of a neighbour not met. The
+//!    spacing is the limit, or the width of a narrower slab.
 //! 5. The most even panels.
 //!
 //! A strip under 2 ft and under a third of the limit is jointed by the limit alone. Sources: 1.25
@@ -21,8 +22,10 @@
 //!
 //! Slabs of even width are cut across (`ribbon.rs`). Of others, joints run from the places that need one
 //! (`relief.rs`: every choice of few, of many the best that can be climbed to), and the parts between are
-//! divided (`grid.rs`, `shape.rs`). Whatever is cut, panels tile the slab (`cut.rs`). What is found is not
-//! proved to be the best but on small slabs (`tests/every.rs`); what it does not keep is told.
+//! divided (`grid.rs`, `shape.rs`; between sides that draw nearer to each other by `fan.rs`). Beside these,
+//! straight lines through the whole slab are tried (`lattice.rs`). Whatever is cut, panels tile the slab
+//! (`cut.rs`). What is found is not proved to be the best but on small slabs (`tests/every.rs`); what it
+//! does not keep is told.
 
 mod askew;
 mod carve;
@@ -30,9 +33,11 @@ mod curve;
 mod cut;
 mod cuts;
 mod drawn;
+mod fan;
 mod faults;
 mod grid;
 mod ground;
+mod lattice;
 mod layout;
 mod marks;
 mod measure;
@@ -92,14 +97,27 @@ fn best(ground: &Ground<'_>) -> Plan {
     match ribbon {
         Some(plan) if plan.score.is_sound() => plan,
         Some(plan) => {
-            let other = relief::best(ground);
+            let other = through(ground);
             if other.score < plan.score {
                 other
             } else {
                 plan
             }
         }
-        None => relief::best(ground),
+        None => through(ground),
+    }
+}
+
+/// Joints from place to place or straight lines through all: what is better.
+fn through(ground: &Ground<'_>) -> Plan {
+    let plan = relief::best(ground);
+    let is_plain = ground.needs.is_empty() && ground.things.is_empty();
+    if is_plain && ground.measured(&ground.whole).rectangle.is_some() {
+        return plan;
+    }
+    match lattice::best(ground) {
+        Some(other) if other.score < plan.score => other,
+        Some(_) | None => plan,
     }
 }
 

@@ -62,14 +62,15 @@ impl Score {
 /// Thousandths of a ratio: 1.5, which no panel passes.
 const STRETCHED: i64 = 1_500;
 /// An inside corner without a joint is as bad as a panel 2.1 long.
-const CORNER: i64 = 600;
-const PASSED: i64 = 400;
+pub(super) const CORNER: i64 = 600;
+pub(super) const PASSED: i64 = 400;
 const MILLIMETRE: i64 = 1_000_000;
 
 /// What is only ugly, in spacings of joint that one would cut to avoid it.
 const SLIVER: i64 = 4;
 const SHARP: i64 = 2;
-const ENDS: i64 = 1;
+/// In halves of a spacing.
+const ENDS: i64 = 3;
 const ASKEW: i64 = 2;
 const BESIDE: i64 = 1;
 
@@ -147,7 +148,7 @@ impl Ground<'_> {
             }
         }
         let loose = i64::try_from(self.loose_ends(lines)).unwrap_or(0);
-        cost += ENDS * self.spacing * loose;
+        cost += ENDS * self.spacing / 2 * loose;
         cost += lines.iter().map(|line| self.ugly(&line.seam)).sum::<i64>();
         score.cost = cost / MILLIMETRE;
         score
@@ -191,9 +192,22 @@ impl Ground<'_> {
             let is_by = |turn: &Point| is_near(*turn, end, CLEAR - REACH);
             if self.turns.iter().any(is_by) && !self.turns.iter().any(is_at) {
                 ugly += BESIDE;
+            } else if !self.turns.iter().any(is_at) && self.is_at_large(end) {
+                ugly += BESIDE;
             }
         }
         ugly * self.spacing
+    }
+
+    /// Whether a joint ends at the side of an opening with corners that joints run to.
+    fn is_at_large(&self, end: Point) -> bool {
+        let large = |number: &usize| {
+            let thing = &self.things[*number];
+            !thing.is_small && !thing.is_round
+        };
+        (0..self.things.len())
+            .filter(large)
+            .any(|number| self.is_on(number, end))
     }
 
     pub fn ends_on(&self, thing: usize, seam: &Seam) -> bool {

@@ -2,6 +2,7 @@
 
 use super::cut::Stretch;
 use super::cuts;
+use super::fan;
 use super::ground::{CLEAR, Ground, REACH, Thing};
 use super::marks::{self, Kind, Mark};
 use super::measure::{extent, frames, turns};
@@ -17,10 +18,10 @@ const FINER: i64 = 2;
 
 /// One direction of the shape, and how far it reaches along that and aside of it.
 #[derive(Clone, Copy)]
-struct Frame {
-    way: Way,
-    low: Point,
-    high: Point,
+pub(super) struct Frame {
+    pub way: Way,
+    pub low: Point,
+    pub high: Point,
 }
 
 struct Trial<'a> {
@@ -74,20 +75,21 @@ pub(super) fn divided(
         }
         trial.through(frame, chosen, least);
     }
+    trial.fans();
     let (_, pieces, made) = trial.best?;
     (!made.is_empty()).then_some((pieces, made))
 }
 
 impl Frame {
-    fn wide(&self) -> i64 {
+    pub fn wide(&self) -> i64 {
         self.high.x - self.low.x
     }
 
-    fn tall(&self) -> i64 {
+    pub fn tall(&self) -> i64 {
         self.high.y - self.low.y
     }
 
-    fn lines(&self, columns: &[i64], rows: &[i64]) -> Vec<Seam> {
+    pub fn lines(&self, columns: &[i64], rows: &[i64]) -> Vec<Seam> {
         let place = |x: i64, y: i64| self.way.left().from(self.way.from(Point::default(), x), y);
         let (low, high) = (self.low, self.high);
         let column = |cut: &i64| {
@@ -125,6 +127,33 @@ impl Trial<'_> {
             self.even(frame.wide(), frame.tall()),
             self.even(frame.tall(), frame.wide()),
         ]
+    }
+
+    /// Lines between sides that draw nearer to each other, and joints square to one of these.
+    fn fans(&mut self) {
+        for taper in fan::tapers(self.piece, self.ground.longest) {
+            let lines = self.even(taper.wide(), self.ground.longest);
+            let lines = lines.iter().map(|cuts| taper.lines(cuts.len() + 1));
+            for lines in lines.filter(|lines| !lines.is_empty()) {
+                let cut = plan::parts(self.piece, &lines);
+                for side in [taper.one, taper.other] {
+                    let (low, high) = extent(&self.piece.loops[0], side.way);
+                    let frame = Frame {
+                        way: side.way,
+                        low,
+                        high,
+                    };
+                    for rows in self.even(frame.wide(), frame.tall()) {
+                        let (mut pieces, mut made) = cut.clone();
+                        for seam in frame.lines(&rows, &[]) {
+                            plan::cut_all(&mut pieces, &seam, &mut made);
+                        }
+                        let most = self.best.as_ref().map_or(Score::WORST, |best| best.0);
+                        self.judged(pieces, made, most);
+                    }
+                }
+            }
+        }
     }
 
     /// Only what is less than `most` counts, and no less was found before.

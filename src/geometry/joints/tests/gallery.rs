@@ -310,5 +310,38 @@ pub fn gallery() -> Vec<Slab> {
                 "5 ft",
             ),
         ),
+        slab(
+            "slanted drive with a flare",
+            "10 ft",
+            cornered(&[
+                ("-5 ft", "-5 ft 8 in", "0 in"),
+                ("25 ft 8 in", "-5 ft 8 in", "0 in"),
+                ("20 ft", "0 ft", "0 in"),
+                ("20 ft", "40 ft", "0 in"),
+                ("0 ft", "40 ft", "0 in"),
+            ]),
+        ),
+        slab(
+            "drive wider at the street",
+            "10 ft",
+            cornered(&[
+                ("-3 ft", "0 ft", "0 in"),
+                ("23 ft", "0 ft", "0 in"),
+                ("20 ft", "10 ft", "0 in"),
+                ("20 ft", "60 ft", "0 in"),
+                ("0 ft", "60 ft", "0 in"),
+                ("0 ft", "10 ft", "0 in"),
+            ]),
+        ),
+        slab("two boxes", "10 ft", rectangle("20 ft", "20 ft"))
+            .boxed("12 in", "18 in", "1 ft 6 in", "16 ft 3 in")
+            .boxed("8 in", "8 in", "8 ft 8 in", "10 ft 8 in"),
+        slab(
+            "carport with two posts",
+            "8 ft",
+            rectangle("22 ft", "24 ft"),
+        )
+        .boxed("12 in", "12 in", "4 ft", "4 ft")
+        .boxed("12 in", "18 in", "15 ft", "18 ft"),
     ]
 }

@@ -171,7 +171,7 @@ fn whole(slab: &Slab) -> Decimal {
     crate::values::Area::square_nanometres(doubled).square_feet() / Decimal::TWO
 }
 
-fn asked(slab: &Slab) -> Asked<'_> {
+pub fn asked(slab: &Slab) -> Asked<'_> {
     Asked {
         outline: &slab.outline,
         longest: slab.longest,
@@ -231,53 +231,7 @@ fn fault(slab: &Slab, layout: &Layout) -> Option<String> {
     None
 }
 
-/// Turned or mirrored by a map of places that keeps lengths.
-fn moved(slab: &Slab, map: &dyn Fn(Point) -> Point) -> Option<Slab> {
-    let turned = |outline: &Outline| {
-        if let Some(diameter) = outline.is_circle() {
-            let (low, high) = outline.bounds();
-            let middle = map(Point::new(
-                i64::midpoint(low.x, high.x),
-                i64::midpoint(low.y, high.y),
-            ));
-            let half = diameter.half().as_nanometres();
-            return Some(Outline::circle(diameter).moved(middle - Point::new(half, half)));
-        }
-        let corners = outline
-            .sides()
-            .iter()
-            .map(|side| (map(side.from), side.bulge));
-        Outline::cornered(&corners.collect::<Vec<_>>()).ok()
-    };
-    let mut outline = turned(&slab.outline)?;
-    for hole in slab.outline.holes() {
-        outline = outline.with_hole(turned(hole)?).ok()?;
-    }
-    Some(Slab {
-        name: slab.name,
-        outline,
-        longest: slab.longest,
-        boxes: Vec::new(),
-        solid: Vec::new(),
-        meet: Vec::new(),
-    })
-}
-
-fn same(one: &Layout, other: &Layout) -> bool {
-    let sorted = |layout: &Layout| {
-        let mut areas: Vec<Decimal> = layout.panels.iter().map(|panel| panel.area).collect();
-        areas.sort_unstable();
-        areas
-    };
-    let (one, other) = (sorted(one), sorted(other));
-    one.len() == other.len()
-        && one
-            .iter()
-            .zip(&other)
-            .all(|(a, b)| (*a - *b).abs() < dec!(0.01))
-}
-
-fn slabs(many: usize) -> Vec<Slab> {
+pub fn slabs(many: usize) -> Vec<Slab> {
     let mut dice = Dice(12);
     std::iter::repeat_with(|| random(&mut dice))
         .flatten()
@@ -295,41 +249,6 @@ fn any_slab_is_tiled_within_the_limits_or_told() {
     });
     let faults: Vec<_> = faults.collect();
     assert!(faults.is_empty(), "{}: {faults:#?}", faults.len());
-}
-
-#[test]
-fn turned_and_mirrored_slabs_are_laid_out_alike() {
-    let many = std::env::var("SLABS").map_or(60, |many| many.parse().unwrap());
-    let part = |a: i64, x: i64, b: i64, y: i64| (a * x + b * y + 2).div_euclid(5);
-    let maps: [&dyn Fn(Point) -> Point; 3] = [
-        &|at| Point::new(-at.y, at.x),
-        &|at| Point::new(-at.x, at.y),
-        &|at| Point::new(part(3, at.x, -4, at.y), part(4, at.x, 3, at.y)),
-    ];
-    let mut differ = Vec::new();
-    let mut tried = 0;
-    for (number, slab) in slabs(many)
-        .iter()
-        .enumerate()
-        .filter(|(_, slab)| slab.boxes.is_empty())
-    {
-        let layout = slab.laid_out();
-        for (which, map) in maps.iter().enumerate() {
-            let Some(turned) = moved(slab, map) else {
-                continue;
-            };
-            tried += 1;
-            if !same(&layout, &turned.laid_out()) {
-                differ.push((number, which));
-            }
-        }
-    }
-    // Nearly equal layouts may change places by a rounding of a nanometre.
-    assert!(
-        differ.len() * 40 <= tried,
-        "{} of {tried}: {differ:?}",
-        differ.len()
-    );
 }
 
 #[test]

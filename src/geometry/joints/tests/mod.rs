@@ -5,3 +5,4 @@ mod every;
 mod gallery;
 mod known;
 mod laws;
+mod turned;
