@@ -258,14 +258,14 @@ fn wait(pours: &[usize], work: &Work<'_>, list: &List<'_>) -> Option<u32> {
     u32::try_from(off.max()?.days_since(last)).ok()
 }
 
-/// Whether a pour comes before what these pours wait for.
+/// Whether a pour comes before what these pours wait for, or on its day, when all hands pour.
 fn is_before(next: usize, pours: &[usize], wait: Option<u32>, list: &List<'_>) -> bool {
     let day = |pour: usize| list.by.pours.get(pour);
     let (Some(wait), Some(next)) = (wait, day(next)) else {
         return false;
     };
     let last = pours.last().and_then(|last| day(*last));
-    last.is_some_and(|last| *next < last.plus(i64::from(wait)))
+    last.is_some_and(|last| *next <= last.plus(i64::from(wait)))
 }
 
 /// The pours of each day, in the order of their days.

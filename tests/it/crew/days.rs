@@ -199,9 +199,9 @@ fn covers_lie_as_many_whole_days_as_are_said_and_come_off_with_the_forms() {
     let once = "to take off the covers and the forms.";
     assert!(said.contains(once), "{said}");
     assert_eq!(said.matches("covers").count(), 1, "{said}");
-    // A pour on the day on which they come off finds the crew there; one before it lets all lie. The
-    // pours are on mild days: at January's 36 °F they set in 6 × 2 × 1.7 = 20.4 hours, and the last
-    // pass waits for 40% of them, 8.16 hours, which is a day of its own.
+    // A pour after the day on which they may come off finds the crew there; one before it or on it lets
+    // all lie. The pours are on mild days: at January's 36 °F they set in 6 × 2 × 1.7 = 20.4 hours, and
+    // the last pass waits for 40% of them, 8.16 hours, which is a day of its own.
     let pours = |second: u32| {
         let mild = "2026-11-30\ntemperature: 70";
         let job = two_pours(17).replace("2026-05-04", mild);
@@ -212,16 +212,18 @@ fn covers_lie_as_many_whole_days_as_are_said_and_come_off_with_the_forms() {
         )
     };
     assert_eq!(
-        pours(15)[1],
+        pours(18)[1],
         "strip pour 1, lift covers pour 1 and place pour 2"
     );
-    assert_eq!(
-        pours(14)[1..],
-        [
-            "place pour 2",
-            "strip pours 1 and 2 and lift covers pours 1 and 2"
-        ]
-    );
+    for second in [14, 15] {
+        assert_eq!(
+            pours(second)[1..],
+            [
+                "place pour 2",
+                "strip pours 1 and 2 and lift covers pours 1 and 2"
+            ]
+        );
+    }
 }
 
 #[test]

@@ -159,7 +159,7 @@ class Days:
         for n, poured in enumerate(days):
             standing += poured
             bared = self.bared(standing)
-            if bared and n + 1 < len(days) and self.date_of(days[n + 1][0]) < bared:
+            if bared and n + 1 < len(days) and self.date_of(days[n + 1][0]) <= bared:
                 found.append((poured, [], None))
                 continue
             wait = (bared - self.date_of(standing[-1])).days if bared else None

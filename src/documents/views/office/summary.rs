@@ -138,6 +138,10 @@ fn concrete(order: &ConcreteOrder) -> String {
 fn days(crew: &Crew) -> String {
     match crew.charged.overruled() {
         Some(_) => " as you set them".to_owned(),
-        None => format!(": {}", crew.days.amount()),
+        None => format!(
+            ": {} of {} people",
+            two_places(crew.days.amount()),
+            crew.people.amount().number()
+        ),
     }
 }
