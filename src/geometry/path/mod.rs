@@ -112,7 +112,6 @@ impl Outline {
         };
         sides.insert(many, across(corners[many].1, corners[many].0, many));
         sides.push(across(corners[0].0, corners[0].1, 2 * many + 1));
-        // The inner edge of the tightest bend is a point.
         sides.retain(|side| side.from != side.to);
         let leg = |side: usize| match side {
             side if side < many => pieces[side].leg,
@@ -285,6 +284,19 @@ fn corners(pieces: &[Piece], left: i64, right: i64) -> Result<Vec<(Point, Point)
         let normal = (-(one.1 + other.1) / reach, (one.0 + other.0) / reach);
         let out = |far: i64| along(at, normal, Decimal::from(far));
         found.push((out(left), out(-right)));
+    }
+    // The inner edge of the tightest bend is one point, whatever the last digit says.
+    for (number, piece) in pieces.iter().enumerate() {
+        let Some((rise, radius)) = piece.arc else {
+            continue;
+        };
+        let inner = if rise < Decimal::ZERO { left } else { right };
+        if radius == Decimal::from(inner) {
+            let low = found[number];
+            let high = &mut found[number + 1];
+            *(if rise < Decimal::ZERO { &mut high.0 } else { &mut high.1 }) =
+                if rise < Decimal::ZERO { low.0 } else { low.1 };
+        }
     }
     Ok(found)
 }

@@ -86,6 +86,13 @@ fn its_area_is_the_length_of_its_middle_times_its_width() {
         "5 ft",
         dec!(32) - tangent * dec!(2) + Decimal::PI * dec!(2),
     );
+    // The tightest bend of an eighth, whose two ends come out a nanometre apart.
+    let tangents = dec!(100) * dec!(0.41421356237309504880);
+    case(
+        "west 154.25 in, bend 30.5 in; southwest 149.25 in, bend 19.5 in; west 147.75 in",
+        "39 in",
+        (dec!(451.25) - tangents + Decimal::PI * dec!(12.5)) / dec!(12),
+    );
     // Half a circle of 10 ft across, and an arc of 16 ft chord and 18 in rise (16.3724 ft).
     case("east 10 ft, left 5 ft", "4 ft", Decimal::PI * dec!(5));
     case(

@@ -72,7 +72,7 @@ def crew(c):
     if c.often(0.3, "lids when we strip"):
         made["set lids"] = "when we strip"
     if c.often(0.2, "who comes back"):
-        made["people on a visit"] = str(c.whole(1, 5))
+        made["people on a visit"] = str(c.whole(1, int(made["people"])))
     if c.often(0.3, "days off"):
         made |= {"works": c.one("Monday to Saturday", "Tuesday to Thursday and Saturday"), "holidays": c.one("off", "worked")}
         made["days off"] = "2026-07-03, 2026-12-24 to 2027-01-01"
