@@ -44,6 +44,10 @@ def main():
             item = book["use"].get(purpose, "none")
             if item == "none":
                 continue
+            if purpose == "chairs":
+                # By their heights several are chosen among, and a rule buys the one it names.
+                for other in ("chair", "tall chair", "high chair"):
+                    book["items"].get(other, {}).pop("height", None)
             place = Path(room) / str(number)
             random_jobs.write(place, job, business, book)
             plain = random_jobs.run(wanted.flatwork, place)

@@ -20,7 +20,7 @@ KINDS = {"takeoff": "customer", "business": "firm", "mapping": "columns", "price
 # Groups by names that the owner chooses: any key may stand there.
 FREE = {"slabs", "kinds", "items", "units", "set", "of", "zones", "change", "prices", "columns", "use", "rates"}
 FREE |= {"mixes", "bases", "bars", "mesh", "fiber", "dowels", "finishes", "colors", "sealers", "disposal", "boxes"}
-FREE |= {"site", "what", "also", "edges"}
+FREE |= {"site", "what", "also", "edges", "levels", "meets"}
 
 
 def files():
