@@ -94,8 +94,10 @@ pub fn of_one(priced: &Priced) -> Vec<OfOne> {
 
 /// None where there is nothing of it.
 fn one(section: Option<Section>, much: Amount, cost: Money, price: Money) -> Option<OfOne> {
-    let each = |money: Money| rounding::to_cents(money.dollars() / much.value);
-    (!much.value.is_zero()).then(|| OfOne {
+    // The far digits of an area must not decide on half a cent.
+    let each =
+        |money: Money| rounding::to_cents(money.dollars() / rounding::to_nine_places(much.value));
+    (!rounding::to_nine_places(much.value).is_zero()).then(|| OfOne {
         section,
         much,
         cost: each(cost),

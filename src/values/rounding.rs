@@ -52,7 +52,7 @@ pub fn whole_below(number: Decimal) -> Decimal {
     number.floor()
 }
 
-/// The number cut to nine places, before whole pieces are counted.
+/// The number to nine places, before whole pieces are counted or money is divided by it.
 pub fn to_nine_places(number: Decimal) -> Decimal {
     to_places(number, 9)
 }

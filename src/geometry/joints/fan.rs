@@ -1,7 +1,6 @@
 //! Two straight sides that draw nearer to each other: lines between them divide the width evenly all
 //! the way, as a finisher fans the joints of a drive that widens.
 
-use super::ground::CLEAR;
 use super::seam::{Seam, edges};
 use super::sheet::Piece;
 use super::way::{self, Way, distance};
@@ -71,7 +70,7 @@ impl Taper {
                 let from = between(self.one.from, self.other.from, n);
                 let to = between(self.one.to, self.other.to, n);
                 let way = Way::between(from, to)?;
-                let far = distance(from, to) + CLEAR;
+                let far = distance(from, to);
                 Some(Seam::straight(way.from(from, -far), way.from(to, far)))
             })
             .collect()

@@ -190,9 +190,8 @@ impl Ground<'_> {
         for end in [seam.from, seam.to] {
             let is_at = |turn: &Point| is_near(*turn, end, REACH);
             let is_by = |turn: &Point| is_near(*turn, end, CLEAR - REACH);
-            if self.turns.iter().any(is_by) && !self.turns.iter().any(is_at) {
-                ugly += BESIDE;
-            } else if !self.turns.iter().any(is_at) && self.is_at_large(end) {
+            let is_beside = || self.turns.iter().any(is_by) || self.is_at_large(end);
+            if !self.turns.iter().any(is_at) && is_beside() {
                 ugly += BESIDE;
             }
         }

@@ -1,7 +1,7 @@
 """From direct cost to price, tax, total and payments."""
 
 import re
-from decimal import Decimal as D
+from decimal import ROUND_HALF_UP, Decimal as D
 
 from .reading import cents, inches, known, number, percent, split, up
 
@@ -69,12 +69,13 @@ class Sell:
 
     def of_one(self, price_of):
         """(part, unit, price of one) of each slab that has a price of its own; a strip is a rectangle
-        four times as long as it is wide, and a path without bends is as long as its legs."""
+        four times as long as it is wide, and a path without bends is as long as its legs. Nine places of
+        what there is of it are kept first."""
         for slab in self.slabs:
             much = {"sq ft": slab.area, "cu yd": slab.concrete, "ft": self.long(slab)}
             for unit, value in much.items():
                 if value and slab.name in price_of:
-                    yield slab.name, unit, cents(price_of[slab.name] / value)
+                    yield slab.name, unit, cents(price_of[slab.name] / value.quantize(D("1e-9"), ROUND_HALF_UP))
 
     def long(self, slab):
         own = slab.own
