@@ -19,17 +19,39 @@ use crate::values::rounding;
 
 pub(super) fn ask(case: Case<'_>) -> Vec<Problem> {
     let days = case.offer.quoted().needs.crew.pours.iter();
-    days.filter_map(|day| about(case, day)).collect()
+    let quoted = days.filter_map(|day| about(case, day));
+    quoted.chain(of_options(case)).collect()
+}
+
+/// A pour that can be finished as quoted, and cannot with an option: each option by itself.
+fn of_options(case: Case<'_>) -> Vec<Problem> {
+    let options = &case.takeoff.options;
+    let quoted = case.offer.as_quoted.taken(options);
+    let is_quoted = |place| quoted.iter().any(|option| option.name.place == place);
+    let is_fine = |day: &PourDay| faults(case.takeoff, case.business, day).is_empty();
+    let as_quoted = &case.offer.quoted().needs.crew.pours;
+    let found =
+        case.offer.by_choice.iter().filter_map(|(choice, priced)| {
+            let more = choice.taken(options).into_iter();
+            let mut more = more.filter(|option| !is_quoted(option.name.place));
+            let option = more.next().filter(|_| more.next().is_none())?;
+            let day = priced.needs.crew.pours.iter().find(|day| {
+                let before = as_quoted.iter().find(|before| before.pour == day.pour);
+                before.is_some_and(is_fine) && !is_fine(day)
+            })?;
+            let said = why(case, day, &faults(case.takeoff, case.business, day));
+            let message = format!("with `{}`: {said}", option.name.value);
+            let problem = Problem::new("pour-too-long", message).at(option.name.place);
+            Some(problem.help(
+                "write it into the job as quoted to see what does it, and what each way costs",
+            ))
+        });
+    found.collect()
 }
 
 fn about(case: Case<'_>, day: &PourDay) -> Option<Problem> {
     let found = faults(case.takeoff, case.business, day);
     let worst = found.first()?;
-    let pour = match case.takeoff.pours().count() {
-        1 => "this pour".to_owned(),
-        _ => format!("pour {}", day.pour + 1),
-    };
-    let said: Vec<String> = found.iter().map(|fault| said(case, day, *fault)).collect();
     let access = &case.takeoff.access_of(day.pour);
     let by = access.by.place;
     let (code, place) = match worst {
@@ -44,8 +66,18 @@ fn about(case: Case<'_>, day: &PourDay) -> Option<Problem> {
         }
     };
     let help = told(case, day, &ways(case, day));
-    let problem = Problem::new(code, format!("{pour}: {}", said.join("; ")));
+    let problem = Problem::new(code, why(case, day, &found));
     Some(problem.at(place).help(help))
+}
+
+/// `pour 2: it cannot be finished as written: …`.
+fn why(case: Case<'_>, day: &PourDay, faults: &[Fault]) -> String {
+    let pour = match case.takeoff.pours().count() {
+        1 => "this pour".to_owned(),
+        _ => format!("pour {}", day.pour + 1),
+    };
+    let said: Vec<String> = faults.iter().map(|fault| said(case, day, *fault)).collect();
+    format!("{pour}: {}", said.join("; "))
 }
 
 /// Where its slabs stand.

@@ -4,6 +4,8 @@ use super::{Offering, season, surface};
 use crate::documents::figures::cure::{CureView, CureWords, cure};
 use crate::input::job::Carries;
 use crate::press::drawing::{Drawing, Rgb};
+use crate::trade::calendar::Calendar;
+use crate::trade::crew::Step;
 use crate::trade::curing::{
     Cement, Conditions, CuringRules, Floors, Thresholds, Timeline, Use, by_season, seal_after,
 };
@@ -56,7 +58,7 @@ fn of_job(of: Offering<'_>) -> Timeline {
     };
     let rules = CuringRules {
         floors: Floors {
-            walk: policy.walk.0,
+            walk: policy.walk.0.max(covers_off(of)),
             car: policy.car.0,
             heavy: policy.heavy.0,
             seal: seal_after(of.takeoff, of.rules).unwrap_or(policy.seal.0),
@@ -69,4 +71,31 @@ fn of_job(of: Offering<'_>) -> Timeline {
         ..CuringRules::default()
     };
     by_season(&conditions, &season::weather(of), &rules)
+}
+
+/// Days from a pour until its covers are off, the longest of all: nobody walks on them before.
+fn covers_off(of: Offering<'_>) -> u32 {
+    let crew = &of.offer.quoted().needs.crew;
+    let calendar = Calendar::of(of.takeoff, crew, of.quoted, of.business);
+    let placements = &of.takeoff.placements;
+    let mut longest = 0;
+    for (stretch, dated) in &calendar.stretches {
+        for block in stretch
+            .blocks
+            .iter()
+            .filter(|block| block.step == Step::Lift)
+        {
+            let said = block
+                .pours
+                .iter()
+                .filter_map(|pour| placements[*pour].day.as_ref());
+            let poured = said.map(|day| day.value).max();
+            let lifted = dated
+                .zip(poured)
+                .map(|(dated, poured)| dated.from.days_since(poured));
+            let lifted = lifted.and_then(|days| u32::try_from(days).ok());
+            longest = longest.max(lifted.or(block.wait).unwrap_or(0));
+        }
+    }
+    longest
 }

@@ -60,6 +60,14 @@ impl Offering<'_> {
     fn good_until(&self) -> Day {
         self.quoted.plus(i64::from(self.business.quote.good_for.0))
     }
+
+    /// Whether any edge of it needs a form.
+    fn has_forms(&self) -> bool {
+        self.offer.quoted().needs.slabs.iter().any(|slab| {
+            let edges = [&slab.edges.straight, &slab.edges.deep, &slab.edges.curved];
+            edges.iter().any(|edge| !edge.value().is_zero())
+        })
+    }
 }
 
 /// A photo, and what the customer reads below it.

@@ -248,7 +248,8 @@ fn clean_up(of: Offering<'_>, mut also: String) -> String {
     if !also.is_empty() {
         also.push_str("; ");
     }
-    format!("{also}{}forms out, site swept", surface::cured(of))
+    let forms = if of.has_forms() { "forms out, " } else { "" };
+    format!("{also}{}{forms}site swept", surface::cured(of))
 }
 
 /// Extras a customer would ask about, unless the owner says what is read; machines and fees are ours

@@ -111,13 +111,6 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
         "¾" => "¾ of a working day".to_owned(),
         count => format!("{count} working days"),
     };
-    let weeks = calendar
-        .span()
-        .map_or(0, |span| span.to.days_since(span.from) / 7);
-    let weeks = match weeks {
-        0 => String::new(),
-        more => format!(" within {} weeks", more + 1),
-    };
     // Half days are days on which we come.
     let on = match calendar.days() {
         on if days < Decimal::from(on) => format!(" on {on} days"),
@@ -137,7 +130,7 @@ fn working_days(of: Offering<'_>, crew: &Crew, calendar: &Calendar<'_>) -> Sente
     } else {
         ""
     };
-    sentence("", strong, format!("{on}{weeks}{place}{what}."))
+    sentence("", strong, format!("{on}{place}{what}."))
 }
 
 /// `1 to pour`.
@@ -218,10 +211,11 @@ fn said(of: Offering<'_>, stretch: &Stretch, step: Step) -> Vec<&'static str> {
         Step::Form => vec!["form"],
         Step::Place => vec!["pour"],
         Step::Strip => {
-            let off = if stretch.has(Step::Lift) {
-                "take off the covers and the forms"
-            } else {
-                "take off the forms"
+            let off = match (stretch.has(Step::Lift), of.has_forms()) {
+                (true, true) => "take off the covers and the forms",
+                (true, false) => "take off the covers and clean up",
+                (false, true) => "take off the forms",
+                (false, false) => "clean up",
             };
             let answers = of.takeoff.head.site.iter();
             let mut backfill = answers.filter(|(question, _)| **question == Question::Backfill);

@@ -219,7 +219,7 @@ impl<'a> Side<'a> {
                 Kind::Corner => {}
                 Kind::End => cost += spacing,
                 Kind::Must => score.hard += 1,
-                Kind::Wish => cost += spacing / 2,
+                Kind::Wish => cost += self.ground.loose_end(),
             }
         }
         for &(middle, half) in &self.things {

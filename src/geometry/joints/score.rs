@@ -143,12 +143,12 @@ impl Ground<'_> {
                 if meet.must {
                     score.hard += 1;
                 } else {
-                    cost += self.spacing / 2;
+                    cost += self.loose_end();
                 }
             }
         }
         let loose = i64::try_from(self.loose_ends(lines)).unwrap_or(0);
-        cost += ENDS * self.spacing / 2 * loose;
+        cost += self.loose_end() * loose;
         cost += lines.iter().map(|line| self.ugly(&line.seam)).sum::<i64>();
         score.cost = cost / MILLIMETRE;
         score
@@ -182,6 +182,11 @@ impl Ground<'_> {
             cost: (seam.length() + self.ugly(seam)) / MILLIMETRE,
             ..Score::default()
         }
+    }
+
+    /// Joint that one would cut lest another ends where nothing goes on, here or in a neighbour.
+    pub fn loose_end(&self) -> i64 {
+        ENDS * self.spacing / 2
     }
 
     /// What is only ugly in one line.

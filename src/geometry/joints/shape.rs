@@ -272,7 +272,7 @@ impl Trial<'_> {
                 Kind::Corner => {}
                 Kind::End => cost += ground.spacing,
                 Kind::Must => score.hard += 1,
-                Kind::Wish => cost += ground.spacing / 2,
+                Kind::Wish => cost += ground.loose_end(),
             }
         }
         score.cracks += ground.passed(&lines);

@@ -116,7 +116,7 @@ fn judged(ground: &Ground<'_>, strip: &Strip, along: &Along, set: &[i64]) -> Sco
         if must {
             score.hard += 1;
         } else {
-            cost += ground.spacing / 2;
+            cost += ground.loose_end();
         }
     }
     for &(middle, half) in &along.things {

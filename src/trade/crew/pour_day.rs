@@ -124,9 +124,12 @@ fn pour_day(
         let orders = work.orders.iter().enumerate();
         orders.filter(|(_, order)| order.placement == pour)
     };
+    let day = |pour: usize| (list.by.pours.get(pour).copied(), pour);
+    let first = work.takeoff.pours().map(|(pour, _)| day(pour)).min();
     let here = |one: &Section| match one {
         Section::Slab(i) => work.takeoff.slabs[*i].placement == pour,
-        Section::Removal | Section::Extras | Section::Whole => false,
+        // What belongs to no slab is done with the first pour.
+        Section::Removal | Section::Extras | Section::Whole => first == Some(day(pour)),
     };
     let hours_of = |fits: &dyn Fn(&str) -> bool| -> Vec<Quantity> {
         let tasks = tasks.iter().filter(|task| task.step == Step::Place);

@@ -330,6 +330,9 @@ fn the_customer_reads_the_days_that_are_charged() {
     );
     let in_one = days(&crew("count days: by the job"), PLAIN, "");
     assert_eq!(in_one, "2½ working days on 3 days at your house.");
+    // Between what stays on all sides there is no form to take off.
+    let panel = days(BUSINESS, "seal: none, edges: {all: existing concrete}", "");
+    assert!(panel.ends_with("then half a day to clean up."), "{panel}");
     let sealed = format!("{plain} Then one visit to seal it, 28 days after the pour.");
     assert_eq!(days(BUSINESS, SEALED, ""), sealed);
     let quarter = with(

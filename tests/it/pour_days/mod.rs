@@ -97,6 +97,16 @@ fn pours(job: &str, business: &str, book: &str) -> Vec<PourDay> {
 fn three_people_broom_750_square_feet_before_they_set_at_70_degrees() {
     // 750 sq ft at 2.4 hours per 100 are 18 hours, for three people 6 hours.
     silent(BROOM, BUSINESS, RIVER_ROAD);
+    // What an item adds while it is placed is done then: 6 ft at 5 hours per 100 ft, for three people 0.1 h.
+    let border = format!("{BROOM}extra: [smooth border: 6 ft]\n");
+    let (message, _) = says("pour-too-long", &border, BUSINESS, RIVER_ROAD);
+    assert!(message.contains("finishing takes 6.1 h"), "{message}");
+    let option = format!("{BROOM}options: [Border: {{add: [smooth border: 6 ft]}}]\n");
+    let (message, _) = says("pour-too-long", &option, BUSINESS, RIVER_ROAD);
+    assert!(
+        message.starts_with("with `Border`: this pour: it"),
+        "{message}"
+    );
     let more = with(BROOM, &[("25 ft x 30 ft", "25 ft x 30.5 ft")]);
     let (message, _) = says("pour-too-long", &more, BUSINESS, RIVER_ROAD);
     assert!(message.contains("finishing takes 6.1 h"), "{message}");

@@ -46,7 +46,8 @@ class Finish:
         slabs = [slab for slab in self.slabs if slab.pour == pour]
         orders = [order for order in self.orders if order.pour == pour]
         own = lambda fits: [one for one in entries if fits(one[0])]
-        hours = lambda fits: self.hours_on(own(fits), "place", slabs, False)
+        first = min({slab.pour for slab in self.slabs}, key=lambda one: (self.date_of(one), one))
+        hours = lambda fits: self.hours_on(own(fits), "place", slabs, pour == first)
         is_placing = lambda name: name.startswith("place by ") or name == "mix bags"
         mixed = hours(lambda name: name == "mix bags")
         cover = hours(lambda name: name in AFTERWARDS)

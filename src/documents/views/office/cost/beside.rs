@@ -19,11 +19,14 @@ pub(super) fn hours(sheet: &Sheet<'_>) -> Vec<String> {
     let set_up = crew.set_up.as_ref().map_or_else(String::new, |set_up| {
         format!(" + {} of set-up", short(set_up))
     });
+    let waiting = crew.waiting.as_ref().map_or_else(String::new, |waiting| {
+        format!(" + {} of waiting until it sets", short(waiting))
+    });
     let (charged, days) = (short(&crew.charged), short(&crew.days));
     let mut out = vec![
         "CREW".to_owned(),
         format!(
-            "{} of work + {} of travel{set_up} = {}; {}",
+            "{} of work{waiting} + {} of travel{set_up} = {}; {}",
             short(&crew.worked),
             short(&crew.travel),
             short(&crew.hours),
