@@ -295,16 +295,21 @@ impl Ribbon {
 
     fn laid_out(&self, ground: &Ground<'_>, rows: i64) -> Option<Plan> {
         let (mut seams, mut runs) = self.runs(1 < rows)?;
-        if self.is_closed {
+        let is_one_run = self.is_closed && rows == 1;
+        if is_one_run {
             // Both halves of a ring are one run, and its first cut may be anywhere.
             let parts = (0..self.legs.len()).map(|leg| (leg, 0, self.legs[leg].long()));
             runs = vec![Run {
                 parts: parts.collect(),
             }];
             seams.clear();
+        } else if self.is_closed {
+            // Joints along a ring are halves of circles: cuts lie where both meet, and between.
+            let last = self.legs.last()?;
+            seams.push(Seam::straight(last.right.to, last.left.to));
         }
         for run in &runs {
-            for far in self.cuts(ground, run, rows) {
+            for far in self.cuts(ground, run, (rows, is_one_run)) {
                 seams.push(self.at(run, far)?);
             }
         }
@@ -329,7 +334,7 @@ impl Ribbon {
     }
 
     /// Where a run is cut.
-    fn cuts(&self, ground: &Ground<'_>, run: &Run, rows: i64) -> Vec<i64> {
+    fn cuts(&self, ground: &Ground<'_>, run: &Run, (rows, is_closed): (i64, bool)) -> Vec<i64> {
         let long: i64 = run.parts.iter().map(|(_, from, to)| to - from).sum();
         let outer = run
             .parts
@@ -357,7 +362,7 @@ impl Ribbon {
                 wide: self.wide,
                 rows,
                 outer,
-                is_closed: self.is_closed,
+                is_closed,
             },
             &place,
         )

@@ -187,6 +187,11 @@ pub fn gallery() -> Vec<Slab> {
             Outline::ring(long("50 ft"), long("24 ft")).unwrap(),
         ),
         slab(
+            "wide ring of small panels",
+            "4 ft",
+            Outline::ring(long("24 ft"), long("11 ft")).unwrap(),
+        ),
+        slab(
             "quarter ring",
             "8 ft",
             Outline::ring_sector(
