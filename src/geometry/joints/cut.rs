@@ -36,23 +36,29 @@ pub(super) struct Stretch {
 impl Piece {
     /// The pieces that a joint leaves of this one; what it cuts is added to `made`.
     pub fn cut(self, seam: &Seam, made: &mut Vec<Stretch>, left: &mut Vec<Self>) {
-        let mut open = vec![self];
-        while let Some(piece) = open.pop() {
-            match piece.first_stretch(seam) {
-                None => left.push(piece),
-                Some((start, end)) => {
-                    let on = |event: &Event| {
-                        let ring = &piece.loops[event.ring];
-                        let before = ring[(event.edge + ring.len() - 1) % ring.len()];
-                        ring[event.edge].beyond == Beyond::Joint
-                            && (!event.is_corner || before.beyond == Beyond::Joint)
-                    };
-                    made.push(Stretch {
-                        seam: seam.part(start.at, end.at),
-                        on_joint: [on(&start), on(&end)],
-                    });
-                    piece.split(start, end, seam, &mut open);
-                }
+        let pairs = self.paired(seam);
+        let Some(&(start, end)) = pairs.first() else {
+            left.push(self);
+            return;
+        };
+        let on = |event: &Event| {
+            let ring = &self.loops[event.ring];
+            let before = ring[(event.edge + ring.len() - 1) % ring.len()];
+            ring[event.edge].beyond == Beyond::Joint
+                && (!event.is_corner || before.beyond == Beyond::Joint)
+        };
+        made.push(Stretch {
+            seam: seam.part(start.at, end.at),
+            on_joint: [on(&start), on(&end)],
+        });
+        // A straight one that crosses but once is through.
+        let is_through = pairs.len() == 1 && seam.curve.is_none();
+        let (one, other) = self.split(start, end, seam);
+        for piece in other.into_iter().chain([one]) {
+            if is_through {
+                left.push(piece);
+            } else {
+                piece.cut(seam, made, left);
             }
         }
     }
@@ -131,15 +137,22 @@ impl Piece {
                     None => return,
                 },
             };
-            let back = into.unwrap_or(out).back();
+            let (ahead, behind) = if let Some(into) = into {
+                let back = into.back();
+                let is_within = |heading| between(out, back, heading);
+                (is_within(heading), is_within(heading.back()))
+            } else {
+                let turn = out.sine(heading);
+                (ALONG < turn, turn < -ALONG)
+            };
             found.push(Event {
                 far,
                 ring,
                 edge,
                 at,
                 is_corner: into.is_some(),
-                ahead: between(out, back, heading),
-                behind: between(out, back, heading.back()),
+                ahead,
+                behind,
             });
         };
         for (number, ring) in self.loops.iter().enumerate() {
@@ -185,8 +198,8 @@ impl Piece {
         found
     }
 
-    /// Joins two places of the rim; the parts go to `open`.
-    fn split(mut self, start: Event, end: Event, seam: &Seam, open: &mut Vec<Self>) {
+    /// Joins two places of the rim; one part is left, or two.
+    fn split(mut self, start: Event, end: Event, seam: &Seam) -> (Self, Option<Self>) {
         let (from, to) = self.corners_at(start, end);
         let joint = |at, curve, way| Edge {
             at,
@@ -206,8 +219,7 @@ impl Piece {
             merged.push(back);
             self.loops.remove(second);
             self.loops[first] = merged;
-            open.push(Self::new(self.loops));
-            return;
+            return (Self::new(self.loops), None);
         }
         let ring = self.loops.remove(start.ring);
         let mut one: Vec<Edge> = around(&ring, from, to).collect();
@@ -220,8 +232,7 @@ impl Piece {
                 let in_one = ring_holds(&inner[0], hole[0].at);
                 if in_one { &mut inner } else { &mut outer }.push(hole);
             }
-            open.extend([Self::new(inner), Self::new(outer)]);
-            return;
+            return (Self::new(inner), Some(Self::new(outer)));
         }
         // Two ends on one opening: what lies between them and its hollow side falls off.
         let (solid, hollow) = if 0 < doubled_area(&one) {
@@ -237,7 +248,7 @@ impl Piece {
         own.extend(within);
         rest.push(hollow);
         self.loops.extend(rest);
-        open.extend([Self::new(own), Self::new(self.loops)]);
+        (Self::new(own), Some(Self::new(self.loops)))
     }
 
     /// The numbers of the corners at both ends, which are made where there are none.
@@ -288,8 +299,12 @@ impl Piece {
 
 /// Edges from one corner on to another, once around when they are one.
 pub(super) fn around(ring: &[Edge], from: usize, to: usize) -> impl Iterator<Item = Edge> + '_ {
-    let many = (to + ring.len() - from - 1) % ring.len() + 1;
-    ring.iter().cycle().skip(from).take(many).copied()
+    let (first, then) = if from < to {
+        (&ring[from..to], &ring[..0])
+    } else {
+        (&ring[from..], &ring[..to])
+    };
+    first.iter().chain(then).copied()
 }
 
 /// Whether a way lies truly between two others, counted to the left from the first.

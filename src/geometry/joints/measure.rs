@@ -1,5 +1,7 @@
 //! How long and wide a panel is, and where it is too sharp.
 
+use std::borrow::Cow;
+
 use super::curve::Curve;
 use super::seam::{Beyond, Edge, edges, heading, heading_at_end};
 use super::sheet::Piece;
@@ -217,10 +219,10 @@ pub(super) fn extent(ring: &[Edge], way: Way) -> (Point, Point) {
 }
 
 /// The loop without the corners of what is too small to count.
-fn plain(ring: &[Edge], is_small: &dyn Fn(usize) -> bool) -> Vec<Edge> {
+fn plain<'a>(ring: &'a [Edge], is_small: &dyn Fn(usize) -> bool) -> Cow<'a, [Edge]> {
     let small = |edge: &Edge| matches!(edge.beyond, Beyond::Thing(number) if is_small(number));
     if !ring.iter().any(small) {
-        return ring.to_vec();
+        return Cow::Borrowed(ring);
     }
     let many = ring.len();
     let mut kept = Vec::with_capacity(many);
@@ -241,7 +243,11 @@ fn plain(ring: &[Edge], is_small: &dyn Fn(usize) -> bool) -> Vec<Edge> {
         };
         kept.push(edge);
     }
-    if kept.len() < 2 { ring.to_vec() } else { kept }
+    if kept.len() < 2 {
+        Cow::Borrowed(ring)
+    } else {
+        Cow::Owned(kept)
+    }
 }
 
 /// The four sides between four corners, when all turn outward.
