@@ -26,6 +26,19 @@ impl Plan {
         Self::of(ground, pieces, made)
     }
 
+    /// The same, when it is better than `most`; panels are not measured where lines alone are not.
+    pub fn under(ground: &Ground<'_>, seams: &[Seam], most: Score) -> Option<Self> {
+        let (pieces, made) = parts_under(&ground.whole, seams, most)?;
+        let lines = merged(made);
+        let score = ground.of_lines(&lines);
+        let score = ground.with_panels(score, &pieces, most);
+        (score < most).then_some(Self {
+            pieces,
+            lines,
+            score,
+        })
+    }
+
     pub fn of(ground: &Ground<'_>, pieces: Vec<Piece>, made: Vec<Stretch>) -> Self {
         let lines = merged(made);
         let score = ground.of_layout(&pieces, &lines);
@@ -52,10 +65,7 @@ impl Plan {
                 if is_within && beaten.cracks < ground.left_out(&other) {
                     continue;
                 }
-                let plan = Self::cut(ground, &other);
-                if plan.score < beaten {
-                    better = Some(plan);
-                }
+                better = Self::under(ground, &other, beaten).or(better);
             }
             match better {
                 Some(plan) => best = plan,
@@ -80,6 +90,40 @@ pub(super) fn parts(piece: &Piece, seams: &[Seam]) -> (Vec<Piece>, Vec<Stretch>)
         cut_all(&mut pieces, seam, &mut made);
     }
     (pieces, made)
+}
+
+/// The same; `None` as soon as the length of the joints alone is no better than `most`.
+pub(super) fn parts_under(
+    piece: &Piece,
+    seams: &[Seam],
+    most: Score,
+) -> Option<(Vec<Piece>, Vec<Stretch>)> {
+    let (pieces, made) = (vec![piece.clone()], Vec::new());
+    cut_under((pieces, made), seams, most)
+}
+
+/// Goes on with what is cut already.
+pub(super) fn cut_under(
+    (mut pieces, mut made): (Vec<Piece>, Vec<Stretch>),
+    seams: &[Seam],
+    most: Score,
+) -> Option<(Vec<Piece>, Vec<Stretch>)> {
+    for seam in seams {
+        if most <= of_length(&made) {
+            return None;
+        }
+        cut_all(&mut pieces, seam, &mut made);
+    }
+    (of_length(&made) < most).then_some((pieces, made))
+}
+
+/// What stretches cost at the least, less a hair that is lost where they are merged.
+pub(super) fn of_length(made: &[Stretch]) -> Score {
+    let long: i64 = made.iter().map(|line| line.seam.length()).sum();
+    Score {
+        cost: (long / 1_000_000 - 1).max(0),
+        ..Score::default()
+    }
 }
 
 /// The same joints without one line, or with one line ending at another that it crosses.

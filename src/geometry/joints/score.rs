@@ -155,9 +155,16 @@ impl Ground<'_> {
     }
 
     pub fn of_layout(&self, pieces: &[Piece], lines: &[Stretch]) -> Score {
-        let mut score = self.of_lines(lines);
-        for piece in pieces {
-            score += self.of_panel(&self.measured(piece));
+        self.with_panels(self.of_lines(lines), pieces, Score::WORST)
+    }
+
+    /// Panels on top of what else is charged, until that is no better than `most`.
+    pub fn with_panels(&self, mut score: Score, panels: &[Piece], most: Score) -> Score {
+        for panel in panels {
+            if most <= score {
+                break;
+            }
+            score += self.of_panel(&self.measured(panel));
         }
         score
     }

@@ -53,11 +53,11 @@ pub(super) fn divided(
         for (a, column) in columns.iter().enumerate() {
             let cut = plan::parts(piece, &frame.lines(column, &[]));
             for (b, row) in rows.iter().enumerate() {
-                let (mut pieces, mut made) = cut.clone();
-                for seam in frame.lines(&[], row) {
-                    plan::cut_all(&mut pieces, &seam, &mut made);
-                }
                 let most = first.as_ref().map_or(Score::WORST, |first| first.0);
+                let rows = frame.lines(&[], row);
+                let Some((pieces, made)) = plan::cut_under(cut.clone(), &rows, most) else {
+                    continue;
+                };
                 let score = trial.judged(pieces, made, most);
                 if first.as_ref().is_none_or(|first| score < first.0) {
                     first = Some((score, frame, [a, b]));
@@ -144,16 +144,18 @@ impl Trial<'_> {
                         high,
                     };
                     for rows in self.even(frame.wide(), frame.tall()) {
-                        let (mut pieces, mut made) = cut.clone();
-                        for seam in frame.lines(&rows, &[]) {
-                            plan::cut_all(&mut pieces, &seam, &mut made);
+                        let (most, rows) = (self.beat(), frame.lines(&rows, &[]));
+                        if let Some((pieces, made)) = plan::cut_under(cut.clone(), &rows, most) {
+                            self.judged(pieces, made, most);
                         }
-                        let most = self.best.as_ref().map_or(Score::WORST, |best| best.0);
-                        self.judged(pieces, made, most);
                     }
                 }
             }
         }
+    }
+
+    fn beat(&self) -> Score {
+        self.best.as_ref().map_or(Score::WORST, |best| best.0)
     }
 
     /// Only what is less than `most` counts, and no less was found before.
@@ -167,7 +169,11 @@ impl Trial<'_> {
 
     /// Strips between these lines, each cut across into as many parts as suit it.
     fn strips(&mut self, lines: &[Seam], way: Way) {
-        let (strips, mut made) = plan::parts(self.piece, lines);
+        let most = self.beat();
+        let Some((strips, mut made)) = plan::parts_under(self.piece, lines, most) else {
+            return;
+        };
+        let mut least = plan::of_length(&made);
         let is_row = lines
             .first()
             .is_some_and(|line| line.way.sine(way).abs() < line.way.cosine(way).abs());
@@ -183,27 +189,37 @@ impl Trial<'_> {
             };
             let mut sets = self.even(long, across);
             sets.insert(0, Vec::new());
-            let tried = sets.iter().map(|set| {
+            sets.dedup();
+            let mut best: Option<(Score, Vec<Piece>, Vec<Stretch>)> = None;
+            for set in &sets {
                 let seams = if is_row {
                     frame.lines(set, &[])
                 } else {
                     frame.lines(&[], set)
                 };
-                let (parts, joints) = plan::parts(&strip, &seams);
-                let mut score = Score::default();
-                for part in &parts {
-                    score += self.ground.of_panel(&self.ground.measured(part));
-                }
+                let beat = best.as_ref().map_or(Score::WORST, |best| best.0);
+                let Some((parts, joints)) = plan::parts_under(&strip, &seams, beat) else {
+                    continue;
+                };
                 let long: i64 = joints.iter().map(|joint| joint.seam.length()).sum();
-                score.cost += long / 1_000_000;
-                (score, parts, joints)
-            });
-            if let Some((_, parts, joints)) = tried.min_by_key(|tried| tried.0) {
+                let lines = Score {
+                    cost: long / 1_000_000,
+                    ..Score::default()
+                };
+                let score = self.ground.with_panels(lines, &parts, beat);
+                if score < beat {
+                    best = Some((score, parts, joints));
+                }
+            }
+            if let Some((score, parts, joints)) = best {
+                least += score;
                 pieces.extend(parts);
                 made.extend(joints);
             }
+            if most <= least {
+                return;
+            }
         }
-        let most = self.best.as_ref().map_or(Score::WORST, |best| best.0);
         self.judged(pieces, made, most);
     }
 
@@ -242,7 +258,10 @@ impl Trial<'_> {
             ) {
                 let mut tried = kept.clone();
                 tried[turn] = set;
-                let (pieces, made) = plan::parts(self.piece, &frame.lines(&tried[0], &tried[1]));
+                let lines = frame.lines(&tried[0], &tried[1]);
+                let Some((pieces, made)) = plan::parts_under(self.piece, &lines, least) else {
+                    continue;
+                };
                 let score = self.judged(pieces, made, least);
                 if score < least {
                     (least, kept) = (score, tried);
@@ -287,12 +306,6 @@ impl Trial<'_> {
             };
         }
         score.cost += cost / 1_000_000;
-        for panel in pieces {
-            if most <= score {
-                break;
-            }
-            score += ground.of_panel(&ground.measured(panel));
-        }
-        score
+        ground.with_panels(score, pieces, most)
     }
 }
