@@ -200,7 +200,6 @@ impl Piece {
 
     /// Joins two places of the rim; one part is left, or two.
     fn split(mut self, start: Event, end: Event, seam: &Seam) -> (Self, Option<Self>) {
-        let (from, to) = self.corners_at(start, end);
         let joint = |at, curve, way| Edge {
             at,
             curve,
@@ -211,20 +210,18 @@ impl Piece {
         let back = joint(end.at, seam.curve.map(Curve::reversed), seam.way.back());
         if start.ring != end.ring {
             let (first, second) = (start.ring.min(end.ring), start.ring.max(end.ring));
-            let one = self.loops[start.ring].clone();
-            let other = self.loops[end.ring].clone();
-            let mut merged: Vec<Edge> = around(&one, from, from).collect();
+            let mut merged = around(&self.loops[start.ring], &start, &start);
             merged.push(there);
-            merged.extend(around(&other, to, to));
+            merged.extend(around(&self.loops[end.ring], &end, &end));
             merged.push(back);
             self.loops.remove(second);
             self.loops[first] = merged;
             return (Self::new(self.loops), None);
         }
         let ring = self.loops.remove(start.ring);
-        let mut one: Vec<Edge> = around(&ring, from, to).collect();
+        let mut one = around(&ring, &start, &end);
         one.push(back);
-        let mut other: Vec<Edge> = around(&ring, to, from).collect();
+        let mut other = around(&ring, &end, &start);
         other.push(there);
         if start.ring == 0 {
             let (mut inner, mut outer) = (vec![one], vec![other]);
@@ -250,61 +247,29 @@ impl Piece {
         self.loops.extend(rest);
         (Self::new(own), Some(Self::new(self.loops)))
     }
-
-    /// The numbers of the corners at both ends, which are made where there are none.
-    pub(super) fn corners_at(&mut self, start: Event, end: Event) -> (usize, usize) {
-        let place = |event: &Event| {
-            let begin = self.loops[event.ring][event.edge].at;
-            (
-                event.edge,
-                !event.is_corner,
-                begin.distance_squared(event.at),
-            )
-        };
-        let start_is_later = place(&end) < place(&start);
-        let (first, later) = if start_is_later {
-            (end, start)
-        } else {
-            (start, end)
-        };
-        // The later one first, so that the number of the earlier stays true.
-        let mut after = self.corner_at(later);
-        let before = self.corner_at(first);
-        if start.ring == end.ring && !first.is_corner {
-            after += 1;
-        }
-        if start_is_later {
-            (after, before)
-        } else {
-            (before, after)
-        }
-    }
-
-    fn corner_at(&mut self, event: Event) -> usize {
-        let ring = &mut self.loops[event.ring];
-        if event.is_corner {
-            return event.edge;
-        }
-        let edge = ring[event.edge];
-        ring.insert(
-            event.edge + 1,
-            Edge {
-                at: event.at,
-                ..edge
-            },
-        );
-        event.edge + 1
-    }
 }
 
-/// Edges from one corner on to another, once around when they are one.
-pub(super) fn around(ring: &[Edge], from: usize, to: usize) -> impl Iterator<Item = Edge> + '_ {
-    let (first, then) = if from < to {
-        (&ring[from..to], &ring[..0])
+/// Edges from one place of a loop on to another, once around when they are one; with room for one more.
+pub(super) fn around(ring: &[Edge], from: &Event, to: &Event) -> Vec<Edge> {
+    let many = ring.len();
+    let begin = ring[from.edge];
+    let far = |event: &Event| begin.at.distance_squared(event.at);
+    let on_one_edge = from.edge == to.edge && !from.is_corner && !to.is_corner;
+    let more = if on_one_edge && far(to) <= far(from) {
+        many
     } else {
-        (&ring[from..], &ring[..to])
+        (to.edge + usize::from(!to.is_corner) + many - from.edge - 1) % many
     };
-    first.iter().chain(then).copied()
+    let mut found = Vec::with_capacity(more + 2);
+    found.push(Edge {
+        at: from.at,
+        ..begin
+    });
+    let next = from.edge + 1;
+    let first = more.min(many - next);
+    found.extend_from_slice(&ring[next..next + first]);
+    found.extend_from_slice(&ring[..more - first]);
+    found
 }
 
 /// Whether a way lies truly between two others, counted to the left from the first.

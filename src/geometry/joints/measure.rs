@@ -253,19 +253,21 @@ fn plain<'a>(ring: &'a [Edge], is_small: &dyn Fn(usize) -> bool) -> Cow<'a, [Edg
 /// The four sides between four corners, when all turn outward.
 fn chains(ring: &[Edge]) -> Option<[Chain; 4]> {
     let many = ring.len();
-    let mut corners = Vec::with_capacity(4);
+    let mut corners = [(0, Way::EAST); 4];
+    let mut known = 0;
     for index in 0..many {
         let out = heading(&ring[index])?;
         let into = heading_at_end(ring, (index + many - 1) % many)?;
         if ON <= into.cosine(out) {
             continue;
         }
-        if into.sine(out) <= 0 || corners.len() == 4 {
+        if into.sine(out) <= 0 || known == 4 {
             return None;
         }
-        corners.push((index, out));
+        corners[known] = (index, out);
+        known += 1;
     }
-    if corners.len() != 4 {
+    if known != 4 {
         return None;
     }
     let chain = |n: usize| {

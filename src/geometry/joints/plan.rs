@@ -76,7 +76,10 @@ impl Plan {
 }
 
 pub(super) fn cut_all(pieces: &mut Vec<Piece>, seam: &Seam, made: &mut Vec<Stretch>) {
-    let mut left = Vec::with_capacity(pieces.len() + 2);
+    if !pieces.iter().any(|piece| piece.may_meet(seam)) {
+        return;
+    }
+    let mut left = Vec::with_capacity(pieces.len() + 4);
     for piece in pieces.drain(..) {
         piece.cut(seam, made, &mut left);
     }
