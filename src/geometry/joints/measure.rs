@@ -174,21 +174,22 @@ pub(super) fn turns(piece: &Piece) -> Vec<Point> {
 
 /// Up to three directions of the straight sides, the longest first; of a round shape, of its arcs.
 pub(super) fn directions(ring: &[Edge]) -> Vec<Way> {
-    let mut sides: Vec<(bool, i64, Way)> = edges(ring)
+    let is_round = ring.iter().all(|edge| edge.curve.is_some());
+    let mut sides: Vec<(i64, Way)> = edges(ring)
+        .filter(|(edge, _)| edge.curve.is_some() == is_round)
         .map(|(edge, to)| {
-            let seam = edge.seam(to);
-            (edge.curve.is_none(), seam.way.along(to - edge.at), seam.way)
+            let way = edge.seam(to).way;
+            (way.along(to - edge.at), way)
         })
         .collect();
-    sides.sort_by_key(|side| std::cmp::Reverse((side.0, side.1 / 1_000_000)));
-    let straight = sides.iter().any(|side| side.0);
+    sides.sort_by_key(|side| std::cmp::Reverse(side.0 / 1_000_000));
     let mut ways: Vec<Way> = Vec::new();
-    for (is_straight, _, way) in sides {
+    for (_, way) in sides {
         let is_known = |known: &Way| {
             let (sine, cosine) = (known.sine(way).abs(), known.cosine(way).abs());
             sine.min(cosine) < 2 * SQUARE
         };
-        if is_straight == straight && ways.len() < 3 && !ways.iter().any(is_known) {
+        if ways.len() < 3 && !ways.iter().any(is_known) {
             ways.push(way);
         }
     }

@@ -33,6 +33,20 @@ impl std::ops::AddAssign for Score {
     }
 }
 
+/// What may be added until it is no better: the order stays the same whatever is added to both.
+impl std::ops::Sub for Score {
+    type Output = Self;
+    fn sub(self, other: Self) -> Self {
+        Self {
+            long: self.long - other.long,
+            hard: self.hard - other.hard,
+            cracks: self.cracks - other.cracks,
+            cost: self.cost - other.cost,
+            uneven: self.uneven - other.uneven,
+        }
+    }
+}
+
 impl Score {
     /// Of so many panels that are alike.
     pub fn times(self, many: i64) -> Self {
@@ -155,16 +169,9 @@ impl Ground<'_> {
     }
 
     pub fn of_layout(&self, pieces: &[Piece], lines: &[Stretch]) -> Score {
-        self.with_panels(self.of_lines(lines), pieces, Score::WORST)
-    }
-
-    /// Panels on top of what else is charged, until that is no better than `most`.
-    pub fn with_panels(&self, mut score: Score, panels: &[Piece], most: Score) -> Score {
-        for panel in panels {
-            if most <= score {
-                break;
-            }
-            score += self.of_panel(&self.measured(panel));
+        let mut score = self.of_lines(lines);
+        for piece in pieces {
+            score += self.of_panel(&self.measured(piece));
         }
         score
     }

@@ -6,7 +6,7 @@ use super::fan;
 use super::ground::{CLEAR, Ground, REACH, Thing};
 use super::marks::{self, Kind, Mark};
 use super::measure::{extent, frames, turns};
-use super::plan;
+use super::plan::{self, Parts};
 use super::score::Score;
 use super::seam::Seam;
 use super::sheet::Piece;
@@ -51,14 +51,15 @@ pub(super) fn divided(
         let frame = Frame { way, low, high };
         let [columns, rows] = trial.evens(frame);
         for (a, column) in columns.iter().enumerate() {
-            let cut = plan::parts(piece, &frame.lines(column, &[]));
+            let (cut, made) = plan::parts(piece, &frame.lines(column, &[]));
             for (b, row) in rows.iter().enumerate() {
                 let most = first.as_ref().map_or(Score::WORST, |first| first.0);
                 let rows = frame.lines(&[], row);
-                let Some((pieces, made)) = plan::cut_under(cut.clone(), &rows, most) else {
+                let parts = plan::parts_under(ground, &cut, made.clone(), &rows, most);
+                let Some(parts) = parts else {
                     continue;
                 };
-                let score = trial.judged(pieces, made, most);
+                let score = trial.judged(parts);
                 if first.as_ref().is_none_or(|first| score < first.0) {
                     first = Some((score, frame, [a, b]));
                 }
@@ -135,7 +136,7 @@ impl Trial<'_> {
             let lines = self.even(taper.wide(), self.ground.longest);
             let lines = lines.iter().map(|cuts| taper.lines(cuts.len() + 1));
             for lines in lines.filter(|lines| !lines.is_empty()) {
-                let cut = plan::parts(self.piece, &lines);
+                let (cut, made) = plan::parts(self.piece, &lines);
                 for side in [taper.one, taper.other] {
                     let (low, high) = extent(&self.piece.loops[0], side.way);
                     let frame = Frame {
@@ -144,9 +145,11 @@ impl Trial<'_> {
                         high,
                     };
                     for rows in self.even(frame.wide(), frame.tall()) {
-                        let (most, rows) = (self.beat(), frame.lines(&rows, &[]));
-                        if let Some((pieces, made)) = plan::cut_under(cut.clone(), &rows, most) {
-                            self.judged(pieces, made, most);
+                        let (made, rows) = (made.clone(), frame.lines(&rows, &[]));
+                        let most = self.beat();
+                        if let Some(parts) = plan::parts_under(self.ground, &cut, made, &rows, most)
+                        {
+                            self.judged(parts);
                         }
                     }
                 }
@@ -158,11 +161,11 @@ impl Trial<'_> {
         self.best.as_ref().map_or(Score::WORST, |best| best.0)
     }
 
-    /// Only what is less than `most` counts, and no less was found before.
-    fn judged(&mut self, pieces: Vec<Piece>, made: Vec<Stretch>, most: Score) -> Score {
-        let score = self.score(&pieces, &made, most);
+    fn judged(&mut self, parts: Parts) -> Score {
+        let mut score = self.of_lines(&parts.made);
+        score += parts.score;
         if self.best.as_ref().is_none_or(|best| score < best.0) {
-            self.best = Some((score, pieces, made));
+            self.best = Some((score, parts.panels, parts.made));
         }
         score
     }
@@ -170,14 +173,16 @@ impl Trial<'_> {
     /// Strips between these lines, each cut across into as many parts as suit it.
     fn strips(&mut self, lines: &[Seam], way: Way) {
         let most = self.beat();
-        let Some((strips, mut made)) = plan::parts_under(self.piece, lines, most) else {
-            return;
-        };
+        let (strips, made) = plan::parts(self.piece, lines);
         let mut least = plan::of_length(&made);
         let is_row = lines
             .first()
             .is_some_and(|line| line.way.sine(way).abs() < line.way.cosine(way).abs());
-        let mut pieces = Vec::new();
+        let mut all = Parts {
+            panels: Vec::new(),
+            made,
+            score: Score::default(),
+        };
         for strip in strips {
             let ring = &strip.loops[0];
             let (low, high) = extent(ring, way);
@@ -190,37 +195,35 @@ impl Trial<'_> {
             let mut sets = self.even(long, across);
             sets.insert(0, Vec::new());
             sets.dedup();
-            let mut best: Option<(Score, Vec<Piece>, Vec<Stretch>)> = None;
+            let mut best: Option<(Score, Parts)> = None;
             for set in &sets {
                 let seams = if is_row {
                     frame.lines(set, &[])
                 } else {
                     frame.lines(&[], set)
                 };
-                let beat = best.as_ref().map_or(Score::WORST, |best| best.0);
-                let Some((parts, joints)) = plan::parts_under(&strip, &seams, beat) else {
+                let beat = best.as_ref().map_or(most - least, |best| best.0);
+                let whole = std::slice::from_ref(&strip);
+                let parts = plan::parts_under(self.ground, whole, Vec::new(), &seams, beat);
+                let Some(parts) = parts else {
                     continue;
                 };
-                let long: i64 = joints.iter().map(|joint| joint.seam.length()).sum();
-                let lines = Score {
-                    cost: long / 1_000_000,
-                    ..Score::default()
-                };
-                let score = self.ground.with_panels(lines, &parts, beat);
+                let long: i64 = parts.made.iter().map(|joint| joint.seam.length()).sum();
+                let mut score = parts.score;
+                score.cost += long / 1_000_000;
                 if score < beat {
-                    best = Some((score, parts, joints));
+                    best = Some((score, parts));
                 }
             }
-            if let Some((score, parts, joints)) = best {
-                least += score;
-                pieces.extend(parts);
-                made.extend(joints);
-            }
-            if most <= least {
+            let Some((score, parts)) = best else {
                 return;
-            }
+            };
+            least += score;
+            all.score += parts.score;
+            all.panels.extend(parts.panels);
+            all.made.extend(parts.made);
         }
-        self.judged(pieces, made, most);
+        self.judged(all);
     }
 
     /// Through corners and marks, one way after the other.
@@ -259,10 +262,12 @@ impl Trial<'_> {
                 let mut tried = kept.clone();
                 tried[turn] = set;
                 let lines = frame.lines(&tried[0], &tried[1]);
-                let Some((pieces, made)) = plan::parts_under(self.piece, &lines, least) else {
+                let whole = std::slice::from_ref(self.piece);
+                let parts = plan::parts_under(self.ground, whole, Vec::new(), &lines, least);
+                let Some(parts) = parts else {
                     continue;
                 };
-                let score = self.judged(pieces, made, least);
+                let score = self.judged(parts);
                 if score < least {
                     (least, kept) = (score, tried);
                 }
@@ -270,8 +275,7 @@ impl Trial<'_> {
         }
     }
 
-    /// Lines first: where they alone are too much, panels are not measured.
-    fn score(&self, pieces: &[Piece], made: &[Stretch], most: Score) -> Score {
+    fn of_lines(&self, made: &[Stretch]) -> Score {
         let (ground, piece, marks) = (self.ground, self.piece, self.marks);
         let mut score = Score::default();
         let lines = plan::merged(made.to_vec());
@@ -306,6 +310,6 @@ impl Trial<'_> {
             };
         }
         score.cost += cost / 1_000_000;
-        ground.with_panels(score, pieces, most)
+        score
     }
 }
