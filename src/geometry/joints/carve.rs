@@ -65,9 +65,7 @@ impl Piece {
         if start.ring != end.ring {
             return None;
         }
-        let (from, to) = self.corners_at(start, end);
-        let ring = &self.loops[start.ring];
-        let mut kept: Vec<Edge> = around(ring, from, to).collect();
+        let mut kept = around(&self.loops[start.ring], &start, &end);
         kept.extend(back(way, end.at, number));
         if start.ring == 0 {
             let rim = self.loops.remove(0);

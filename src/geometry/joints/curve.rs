@@ -161,12 +161,14 @@ fn share(chord: i64, rise: i64) -> i128 {
 
 fn tail(y: i128) -> i128 {
     let mut n = 1;
-    let mut term = (2 << PLACES) / 3;
+    let mut term = (2_i64 << PLACES) / 3;
     let mut sum = 0;
     while 0 < term {
-        sum += term;
+        sum += i128::from(term);
         n += 1;
-        term = ((term * y) >> PLACES) * 2 * n / (2 * n + 1);
+        let part = narrow((i128::from(term) * y) >> PLACES);
+        // 2n ÷ (2n + 1) of it, in a word.
+        term = part - (part + 2 * n) / (2 * n + 1);
     }
     sum
 }

@@ -36,23 +36,29 @@ pub(super) struct Stretch {
 impl Piece {
     /// The pieces that a joint leaves of this one; what it cuts is added to `made`.
     pub fn cut(self, seam: &Seam, made: &mut Vec<Stretch>, left: &mut Vec<Self>) {
-        let mut open = vec![self];
-        while let Some(piece) = open.pop() {
-            match piece.first_stretch(seam) {
-                None => left.push(piece),
-                Some((start, end)) => {
-                    let on = |event: &Event| {
-                        let ring = &piece.loops[event.ring];
-                        let before = ring[(event.edge + ring.len() - 1) % ring.len()];
-                        ring[event.edge].beyond == Beyond::Joint
-                            && (!event.is_corner || before.beyond == Beyond::Joint)
-                    };
-                    made.push(Stretch {
-                        seam: seam.part(start.at, end.at),
-                        on_joint: [on(&start), on(&end)],
-                    });
-                    piece.split(start, end, seam, &mut open);
-                }
+        let pairs = self.paired(seam);
+        let Some(&(start, end)) = pairs.first() else {
+            left.push(self);
+            return;
+        };
+        let on = |event: &Event| {
+            let ring = &self.loops[event.ring];
+            let before = ring[(event.edge + ring.len() - 1) % ring.len()];
+            ring[event.edge].beyond == Beyond::Joint
+                && (!event.is_corner || before.beyond == Beyond::Joint)
+        };
+        made.push(Stretch {
+            seam: seam.part(start.at, end.at),
+            on_joint: [on(&start), on(&end)],
+        });
+        // A straight one that crosses but once is through.
+        let is_through = pairs.len() == 1 && seam.curve.is_none();
+        let (one, other) = self.split(start, end, seam);
+        for piece in other.into_iter().chain([one]) {
+            if is_through {
+                left.push(piece);
+            } else {
+                piece.cut(seam, made, left);
             }
         }
     }
@@ -131,15 +137,22 @@ impl Piece {
                     None => return,
                 },
             };
-            let back = into.unwrap_or(out).back();
+            let (ahead, behind) = if let Some(into) = into {
+                let back = into.back();
+                let is_within = |heading| between(out, back, heading);
+                (is_within(heading), is_within(heading.back()))
+            } else {
+                let turn = out.sine(heading);
+                (ALONG < turn, turn < -ALONG)
+            };
             found.push(Event {
                 far,
                 ring,
                 edge,
                 at,
                 is_corner: into.is_some(),
-                ahead: between(out, back, heading),
-                behind: between(out, back, heading.back()),
+                ahead,
+                behind,
             });
         };
         for (number, ring) in self.loops.iter().enumerate() {
@@ -185,9 +198,8 @@ impl Piece {
         found
     }
 
-    /// Joins two places of the rim; the parts go to `open`.
-    fn split(mut self, start: Event, end: Event, seam: &Seam, open: &mut Vec<Self>) {
-        let (from, to) = self.corners_at(start, end);
+    /// Joins two places of the rim; one part is left, or two.
+    fn split(mut self, start: Event, end: Event, seam: &Seam) -> (Self, Option<Self>) {
         let joint = |at, curve, way| Edge {
             at,
             curve,
@@ -198,21 +210,18 @@ impl Piece {
         let back = joint(end.at, seam.curve.map(Curve::reversed), seam.way.back());
         if start.ring != end.ring {
             let (first, second) = (start.ring.min(end.ring), start.ring.max(end.ring));
-            let one = self.loops[start.ring].clone();
-            let other = self.loops[end.ring].clone();
-            let mut merged: Vec<Edge> = around(&one, from, from).collect();
+            let mut merged = around(&self.loops[start.ring], &start, &start);
             merged.push(there);
-            merged.extend(around(&other, to, to));
+            merged.extend(around(&self.loops[end.ring], &end, &end));
             merged.push(back);
             self.loops.remove(second);
             self.loops[first] = merged;
-            open.push(Self::new(self.loops));
-            return;
+            return (Self::new(self.loops), None);
         }
         let ring = self.loops.remove(start.ring);
-        let mut one: Vec<Edge> = around(&ring, from, to).collect();
+        let mut one = around(&ring, &start, &end);
         one.push(back);
-        let mut other: Vec<Edge> = around(&ring, to, from).collect();
+        let mut other = around(&ring, &end, &start);
         other.push(there);
         if start.ring == 0 {
             let (mut inner, mut outer) = (vec![one], vec![other]);
@@ -220,8 +229,7 @@ impl Piece {
                 let in_one = ring_holds(&inner[0], hole[0].at);
                 if in_one { &mut inner } else { &mut outer }.push(hole);
             }
-            open.extend([Self::new(inner), Self::new(outer)]);
-            return;
+            return (Self::new(inner), Some(Self::new(outer)));
         }
         // Two ends on one opening: what lies between them and its hollow side falls off.
         let (solid, hollow) = if 0 < doubled_area(&one) {
@@ -237,59 +245,31 @@ impl Piece {
         own.extend(within);
         rest.push(hollow);
         self.loops.extend(rest);
-        open.extend([Self::new(own), Self::new(self.loops)]);
-    }
-
-    /// The numbers of the corners at both ends, which are made where there are none.
-    pub(super) fn corners_at(&mut self, start: Event, end: Event) -> (usize, usize) {
-        let place = |event: &Event| {
-            let begin = self.loops[event.ring][event.edge].at;
-            (
-                event.edge,
-                !event.is_corner,
-                begin.distance_squared(event.at),
-            )
-        };
-        let start_is_later = place(&end) < place(&start);
-        let (first, later) = if start_is_later {
-            (end, start)
-        } else {
-            (start, end)
-        };
-        // The later one first, so that the number of the earlier stays true.
-        let mut after = self.corner_at(later);
-        let before = self.corner_at(first);
-        if start.ring == end.ring && !first.is_corner {
-            after += 1;
-        }
-        if start_is_later {
-            (after, before)
-        } else {
-            (before, after)
-        }
-    }
-
-    fn corner_at(&mut self, event: Event) -> usize {
-        let ring = &mut self.loops[event.ring];
-        if event.is_corner {
-            return event.edge;
-        }
-        let edge = ring[event.edge];
-        ring.insert(
-            event.edge + 1,
-            Edge {
-                at: event.at,
-                ..edge
-            },
-        );
-        event.edge + 1
+        (Self::new(own), Some(Self::new(self.loops)))
     }
 }
 
-/// Edges from one corner on to another, once around when they are one.
-pub(super) fn around(ring: &[Edge], from: usize, to: usize) -> impl Iterator<Item = Edge> + '_ {
-    let many = (to + ring.len() - from - 1) % ring.len() + 1;
-    ring.iter().cycle().skip(from).take(many).copied()
+/// Edges from one place of a loop on to another, once around when they are one; with room for one more.
+pub(super) fn around(ring: &[Edge], from: &Event, to: &Event) -> Vec<Edge> {
+    let many = ring.len();
+    let begin = ring[from.edge];
+    let far = |event: &Event| begin.at.distance_squared(event.at);
+    let on_one_edge = from.edge == to.edge && !from.is_corner && !to.is_corner;
+    let more = if on_one_edge && far(to) <= far(from) {
+        many
+    } else {
+        (to.edge + usize::from(!to.is_corner) + many - from.edge - 1) % many
+    };
+    let mut found = Vec::with_capacity(more + 2);
+    found.push(Edge {
+        at: from.at,
+        ..begin
+    });
+    let next = from.edge + 1;
+    let first = more.min(many - next);
+    found.extend_from_slice(&ring[next..next + first]);
+    found.extend_from_slice(&ring[..more - first]);
+    found
 }
 
 /// Whether a way lies truly between two others, counted to the left from the first.

@@ -54,10 +54,8 @@ pub(super) fn best(ground: &Ground<'_>) -> Option<Plan> {
     tried.truncate(TRIES);
     let mut best: Option<Plan> = None;
     for seams in tried.into_iter().map(|one| one.1).chain(fans(ground)) {
-        let plan = Plan::cut(ground, &seams);
-        if best.as_ref().is_none_or(|best| plan.score < best.score) {
-            best = Some(plan);
-        }
+        let most = best.as_ref().map_or(Score::WORST, |best| best.score);
+        best = Plan::under(ground, &seams, most).or(best);
     }
     best.map(|plan| plan.trimmed(ground, TRIES))
 }

@@ -1,5 +1,7 @@
 //! How long and wide a panel is, and where it is too sharp.
 
+use std::borrow::Cow;
+
 use super::curve::Curve;
 use super::seam::{Beyond, Edge, edges, heading, heading_at_end};
 use super::sheet::Piece;
@@ -172,21 +174,22 @@ pub(super) fn turns(piece: &Piece) -> Vec<Point> {
 
 /// Up to three directions of the straight sides, the longest first; of a round shape, of its arcs.
 pub(super) fn directions(ring: &[Edge]) -> Vec<Way> {
-    let mut sides: Vec<(bool, i64, Way)> = edges(ring)
+    let is_round = ring.iter().all(|edge| edge.curve.is_some());
+    let mut sides: Vec<(i64, Way)> = edges(ring)
+        .filter(|(edge, _)| edge.curve.is_some() == is_round)
         .map(|(edge, to)| {
-            let seam = edge.seam(to);
-            (edge.curve.is_none(), seam.way.along(to - edge.at), seam.way)
+            let way = edge.seam(to).way;
+            (way.along(to - edge.at), way)
         })
         .collect();
-    sides.sort_by_key(|side| std::cmp::Reverse((side.0, side.1 / 1_000_000)));
-    let straight = sides.iter().any(|side| side.0);
+    sides.sort_by_key(|side| std::cmp::Reverse(side.0 / 1_000_000));
     let mut ways: Vec<Way> = Vec::new();
-    for (is_straight, _, way) in sides {
+    for (_, way) in sides {
         let is_known = |known: &Way| {
             let (sine, cosine) = (known.sine(way).abs(), known.cosine(way).abs());
             sine.min(cosine) < 2 * SQUARE
         };
-        if is_straight == straight && ways.len() < 3 && !ways.iter().any(is_known) {
+        if ways.len() < 3 && !ways.iter().any(is_known) {
             ways.push(way);
         }
     }
@@ -217,10 +220,10 @@ pub(super) fn extent(ring: &[Edge], way: Way) -> (Point, Point) {
 }
 
 /// The loop without the corners of what is too small to count.
-fn plain(ring: &[Edge], is_small: &dyn Fn(usize) -> bool) -> Vec<Edge> {
+fn plain<'a>(ring: &'a [Edge], is_small: &dyn Fn(usize) -> bool) -> Cow<'a, [Edge]> {
     let small = |edge: &Edge| matches!(edge.beyond, Beyond::Thing(number) if is_small(number));
     if !ring.iter().any(small) {
-        return ring.to_vec();
+        return Cow::Borrowed(ring);
     }
     let many = ring.len();
     let mut kept = Vec::with_capacity(many);
@@ -241,25 +244,31 @@ fn plain(ring: &[Edge], is_small: &dyn Fn(usize) -> bool) -> Vec<Edge> {
         };
         kept.push(edge);
     }
-    if kept.len() < 2 { ring.to_vec() } else { kept }
+    if kept.len() < 2 {
+        Cow::Borrowed(ring)
+    } else {
+        Cow::Owned(kept)
+    }
 }
 
 /// The four sides between four corners, when all turn outward.
 fn chains(ring: &[Edge]) -> Option<[Chain; 4]> {
     let many = ring.len();
-    let mut corners = Vec::with_capacity(4);
+    let mut corners = [(0, Way::EAST); 4];
+    let mut known = 0;
     for index in 0..many {
         let out = heading(&ring[index])?;
         let into = heading_at_end(ring, (index + many - 1) % many)?;
         if ON <= into.cosine(out) {
             continue;
         }
-        if into.sine(out) <= 0 || corners.len() == 4 {
+        if into.sine(out) <= 0 || known == 4 {
             return None;
         }
-        corners.push((index, out));
+        corners[known] = (index, out);
+        known += 1;
     }
-    if corners.len() != 4 {
+    if known != 4 {
         return None;
     }
     let chain = |n: usize| {

@@ -26,6 +26,20 @@ impl Plan {
         Self::of(ground, pieces, made)
     }
 
+    /// The same, when it is better than `most`.
+    pub fn under(ground: &Ground<'_>, seams: &[Seam], most: Score) -> Option<Self> {
+        let whole = std::slice::from_ref(&ground.whole);
+        let parts = parts_under(ground, whole, Vec::new(), seams, most)?;
+        let lines = merged(parts.made);
+        let mut score = ground.of_lines(&lines);
+        score += parts.score;
+        (score < most).then_some(Self {
+            pieces: parts.panels,
+            lines,
+            score,
+        })
+    }
+
     pub fn of(ground: &Ground<'_>, pieces: Vec<Piece>, made: Vec<Stretch>) -> Self {
         let lines = merged(made);
         let score = ground.of_layout(&pieces, &lines);
@@ -52,10 +66,7 @@ impl Plan {
                 if is_within && beaten.cracks < ground.left_out(&other) {
                     continue;
                 }
-                let plan = Self::cut(ground, &other);
-                if plan.score < beaten {
-                    better = Some(plan);
-                }
+                better = Self::under(ground, &other, beaten).or(better);
             }
             match better {
                 Some(plan) => best = plan,
@@ -66,7 +77,10 @@ impl Plan {
 }
 
 pub(super) fn cut_all(pieces: &mut Vec<Piece>, seam: &Seam, made: &mut Vec<Stretch>) {
-    let mut left = Vec::with_capacity(pieces.len() + 2);
+    if !pieces.iter().any(|piece| piece.may_meet(seam)) {
+        return;
+    }
+    let mut left = Vec::with_capacity(pieces.len() + 4);
     for piece in pieces.drain(..) {
         piece.cut(seam, made, &mut left);
     }
@@ -80,6 +94,85 @@ pub(super) fn parts(piece: &Piece, seams: &[Seam]) -> (Vec<Piece>, Vec<Stretch>)
         cut_all(&mut pieces, seam, &mut made);
     }
     (pieces, made)
+}
+
+/// Panels cut one after another, each measured as soon as it is there, so that what is no better than
+/// `most` is left while most of it is still whole.
+struct Cutting<'a> {
+    ground: &'a Ground<'a>,
+    seams: &'a [Seam],
+    most: Score,
+    panels: Vec<Piece>,
+    score: Score,
+    /// What each joint cuts.
+    made: Vec<Vec<Stretch>>,
+    long: i64,
+}
+
+/// What is cut, and what its panels are charged.
+pub(super) struct Parts {
+    pub panels: Vec<Piece>,
+    pub made: Vec<Stretch>,
+    pub score: Score,
+}
+
+/// Pieces cut by joints one after another; `None` when these, by their length alone, and the panels are
+/// together no better than `most`.
+pub(super) fn parts_under(
+    ground: &Ground<'_>,
+    pieces: &[Piece],
+    mut made: Vec<Stretch>,
+    seams: &[Seam],
+    most: Score,
+) -> Option<Parts> {
+    let mut cutting = Cutting {
+        ground,
+        seams,
+        most,
+        panels: Vec::new(),
+        score: Score::default(),
+        made: vec![Vec::new(); seams.len()],
+        long: made.iter().map(|line| line.seam.length()).sum(),
+    };
+    for piece in pieces {
+        cutting.take(piece.clone(), 0)?;
+    }
+    made.extend(cutting.made.into_iter().flatten());
+    Some(Parts {
+        panels: cutting.panels,
+        made,
+        score: cutting.score,
+    })
+}
+
+impl Cutting<'_> {
+    fn take(&mut self, piece: Piece, first: usize) -> Option<()> {
+        let next = (first..self.seams.len()).find(|seam| piece.may_meet(&self.seams[*seam]));
+        let Some(next) = next else {
+            self.score += self.ground.of_panel(&self.ground.measured(&piece));
+            self.panels.push(piece);
+            let mut least = self.score;
+            // Less a hair that is lost where stretches are merged.
+            least.cost += (self.long / 1_000_000 - 1).max(0);
+            return (least < self.most).then_some(());
+        };
+        let known = self.made[next].len();
+        let mut left = Vec::new();
+        piece.cut(&self.seams[next], &mut self.made[next], &mut left);
+        let cut = &self.made[next][known..];
+        self.long += cut.iter().map(|line| line.seam.length()).sum::<i64>();
+        left.into_iter()
+            .try_for_each(|piece| self.take(piece, next + 1))
+    }
+}
+
+/// What stretches cost at the least, less a hair that is lost where they are merged.
+pub(super) fn of_length(made: &[Stretch]) -> Score {
+    let long: i64 = made.iter().map(|line| line.seam.length()).sum();
+    Score {
+        cost: (long / 1_000_000 - 1).max(0),
+        ..Score::default()
+    }
 }
 
 /// The same joints without one line, or with one line ending at another that it crosses.

@@ -33,6 +33,20 @@ impl std::ops::AddAssign for Score {
     }
 }
 
+/// What may be added until it is no better: the order stays the same whatever is added to both.
+impl std::ops::Sub for Score {
+    type Output = Self;
+    fn sub(self, other: Self) -> Self {
+        Self {
+            long: self.long - other.long,
+            hard: self.hard - other.hard,
+            cracks: self.cracks - other.cracks,
+            cost: self.cost - other.cost,
+            uneven: self.uneven - other.uneven,
+        }
+    }
+}
+
 impl Score {
     /// Of so many panels that are alike.
     pub fn times(self, many: i64) -> Self {

@@ -143,8 +143,8 @@ impl Edge {
 
 /// Each edge of a loop with its end.
 pub(super) fn edges(ring: &[Edge]) -> impl Iterator<Item = (&Edge, Point)> {
-    let ends = ring.iter().cycle().skip(1).map(|edge| edge.at);
-    ring.iter().zip(ends)
+    let ends = ring[1..].iter().chain(&ring[..1]);
+    ring.iter().zip(ends.map(|edge| edge.at))
 }
 
 /// The direction in which an edge begins.

@@ -6,7 +6,7 @@ use super::fan;
 use super::ground::{CLEAR, Ground, REACH, Thing};
 use super::marks::{self, Kind, Mark};
 use super::measure::{extent, frames, turns};
-use super::plan;
+use super::plan::{self, Parts};
 use super::score::Score;
 use super::seam::Seam;
 use super::sheet::Piece;
@@ -51,14 +51,15 @@ pub(super) fn divided(
         let frame = Frame { way, low, high };
         let [columns, rows] = trial.evens(frame);
         for (a, column) in columns.iter().enumerate() {
-            let cut = plan::parts(piece, &frame.lines(column, &[]));
+            let (cut, made) = plan::parts(piece, &frame.lines(column, &[]));
             for (b, row) in rows.iter().enumerate() {
-                let (mut pieces, mut made) = cut.clone();
-                for seam in frame.lines(&[], row) {
-                    plan::cut_all(&mut pieces, &seam, &mut made);
-                }
                 let most = first.as_ref().map_or(Score::WORST, |first| first.0);
-                let score = trial.judged(pieces, made, most);
+                let rows = frame.lines(&[], row);
+                let parts = plan::parts_under(ground, &cut, made.clone(), &rows, most);
+                let Some(parts) = parts else {
+                    continue;
+                };
+                let score = trial.judged(parts);
                 if first.as_ref().is_none_or(|first| score < first.0) {
                     first = Some((score, frame, [a, b]));
                 }
@@ -135,7 +136,7 @@ impl Trial<'_> {
             let lines = self.even(taper.wide(), self.ground.longest);
             let lines = lines.iter().map(|cuts| taper.lines(cuts.len() + 1));
             for lines in lines.filter(|lines| !lines.is_empty()) {
-                let cut = plan::parts(self.piece, &lines);
+                let (cut, made) = plan::parts(self.piece, &lines);
                 for side in [taper.one, taper.other] {
                     let (low, high) = extent(&self.piece.loops[0], side.way);
                     let frame = Frame {
@@ -144,34 +145,44 @@ impl Trial<'_> {
                         high,
                     };
                     for rows in self.even(frame.wide(), frame.tall()) {
-                        let (mut pieces, mut made) = cut.clone();
-                        for seam in frame.lines(&rows, &[]) {
-                            plan::cut_all(&mut pieces, &seam, &mut made);
+                        let (made, rows) = (made.clone(), frame.lines(&rows, &[]));
+                        let most = self.beat();
+                        if let Some(parts) = plan::parts_under(self.ground, &cut, made, &rows, most)
+                        {
+                            self.judged(parts);
                         }
-                        let most = self.best.as_ref().map_or(Score::WORST, |best| best.0);
-                        self.judged(pieces, made, most);
                     }
                 }
             }
         }
     }
 
-    /// Only what is less than `most` counts, and no less was found before.
-    fn judged(&mut self, pieces: Vec<Piece>, made: Vec<Stretch>, most: Score) -> Score {
-        let score = self.score(&pieces, &made, most);
+    fn beat(&self) -> Score {
+        self.best.as_ref().map_or(Score::WORST, |best| best.0)
+    }
+
+    fn judged(&mut self, parts: Parts) -> Score {
+        let mut score = self.of_lines(&parts.made);
+        score += parts.score;
         if self.best.as_ref().is_none_or(|best| score < best.0) {
-            self.best = Some((score, pieces, made));
+            self.best = Some((score, parts.panels, parts.made));
         }
         score
     }
 
     /// Strips between these lines, each cut across into as many parts as suit it.
     fn strips(&mut self, lines: &[Seam], way: Way) {
-        let (strips, mut made) = plan::parts(self.piece, lines);
+        let most = self.beat();
+        let (strips, made) = plan::parts(self.piece, lines);
+        let mut least = plan::of_length(&made);
         let is_row = lines
             .first()
             .is_some_and(|line| line.way.sine(way).abs() < line.way.cosine(way).abs());
-        let mut pieces = Vec::new();
+        let mut all = Parts {
+            panels: Vec::new(),
+            made,
+            score: Score::default(),
+        };
         for strip in strips {
             let ring = &strip.loops[0];
             let (low, high) = extent(ring, way);
@@ -183,28 +194,36 @@ impl Trial<'_> {
             };
             let mut sets = self.even(long, across);
             sets.insert(0, Vec::new());
-            let tried = sets.iter().map(|set| {
+            sets.dedup();
+            let mut best: Option<(Score, Parts)> = None;
+            for set in &sets {
                 let seams = if is_row {
                     frame.lines(set, &[])
                 } else {
                     frame.lines(&[], set)
                 };
-                let (parts, joints) = plan::parts(&strip, &seams);
-                let mut score = Score::default();
-                for part in &parts {
-                    score += self.ground.of_panel(&self.ground.measured(part));
-                }
-                let long: i64 = joints.iter().map(|joint| joint.seam.length()).sum();
+                let beat = best.as_ref().map_or(most - least, |best| best.0);
+                let whole = std::slice::from_ref(&strip);
+                let parts = plan::parts_under(self.ground, whole, Vec::new(), &seams, beat);
+                let Some(parts) = parts else {
+                    continue;
+                };
+                let long: i64 = parts.made.iter().map(|joint| joint.seam.length()).sum();
+                let mut score = parts.score;
                 score.cost += long / 1_000_000;
-                (score, parts, joints)
-            });
-            if let Some((_, parts, joints)) = tried.min_by_key(|tried| tried.0) {
-                pieces.extend(parts);
-                made.extend(joints);
+                if score < beat {
+                    best = Some((score, parts));
+                }
             }
+            let Some((score, parts)) = best else {
+                return;
+            };
+            least += score;
+            all.score += parts.score;
+            all.panels.extend(parts.panels);
+            all.made.extend(parts.made);
         }
-        let most = self.best.as_ref().map_or(Score::WORST, |best| best.0);
-        self.judged(pieces, made, most);
+        self.judged(all);
     }
 
     /// Through corners and marks, one way after the other.
@@ -242,8 +261,13 @@ impl Trial<'_> {
             ) {
                 let mut tried = kept.clone();
                 tried[turn] = set;
-                let (pieces, made) = plan::parts(self.piece, &frame.lines(&tried[0], &tried[1]));
-                let score = self.judged(pieces, made, least);
+                let lines = frame.lines(&tried[0], &tried[1]);
+                let whole = std::slice::from_ref(self.piece);
+                let parts = plan::parts_under(self.ground, whole, Vec::new(), &lines, least);
+                let Some(parts) = parts else {
+                    continue;
+                };
+                let score = self.judged(parts);
                 if score < least {
                     (least, kept) = (score, tried);
                 }
@@ -251,8 +275,7 @@ impl Trial<'_> {
         }
     }
 
-    /// Lines first: where they alone are too much, panels are not measured.
-    fn score(&self, pieces: &[Piece], made: &[Stretch], most: Score) -> Score {
+    fn of_lines(&self, made: &[Stretch]) -> Score {
         let (ground, piece, marks) = (self.ground, self.piece, self.marks);
         let mut score = Score::default();
         let lines = plan::merged(made.to_vec());
@@ -287,12 +310,6 @@ impl Trial<'_> {
             };
         }
         score.cost += cost / 1_000_000;
-        for panel in pieces {
-            if most <= score {
-                break;
-            }
-            score += ground.of_panel(&ground.measured(panel));
-        }
         score
     }
 }

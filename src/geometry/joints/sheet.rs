@@ -21,17 +21,18 @@ impl Piece {
         };
         let outer = &piece.loops[0];
         let (mut low, mut high) = (outer[0].at, outer[0].at);
+        let mut take = |at: Point, rise: i64| {
+            low = Point::new(low.x.min(at.x - rise), low.y.min(at.y - rise));
+            high = Point::new(high.x.max(at.x + rise), high.y.max(at.y + rise));
+        };
         for (edge, to) in edges(outer) {
+            take(edge.at, 0);
             // An arc stands off its chord by no more than its rise.
-            let rise = edge.curve.map_or(0, |curve| curve.bulge(edge.at, to).abs());
-            low = Point::new(
-                low.x.min(edge.at.x - rise).min(to.x - rise),
-                low.y.min(edge.at.y - rise).min(to.y - rise),
-            );
-            high = Point::new(
-                high.x.max(edge.at.x + rise).max(to.x + rise),
-                high.y.max(edge.at.y + rise).max(to.y + rise),
-            );
+            if let Some(curve) = &edge.curve {
+                let rise = curve.bulge(edge.at, to).abs();
+                take(edge.at, rise);
+                take(to, rise);
+            }
         }
         (piece.low, piece.high) = (low, high);
         piece
