@@ -122,8 +122,13 @@ impl Pose {
     fn ring(&self, outline: &Outline) -> Vec<Line> {
         let line = |side: &Side| self.line(side.from, side.to, side.bulge);
         let mut ring: Vec<Line> = match outline.is_circle() {
-            // Where a circle begins tells nothing.
-            Some(_) => self.circle(outline).sides().iter().map(plain).collect(),
+            // Where a circle begins tells nothing: it is moved and not turned.
+            Some(_) => {
+                let bounds = outline.bounds();
+                let by = self.bounds(bounds).0 - bounds.0;
+                let sides = outline.sides().iter();
+                sides.map(|side| moved(side, by)).collect()
+            }
             None => outline.sides().iter().map(line).collect(),
         };
         if self.is_mirrored && outline.is_circle().is_none() {
@@ -243,10 +248,10 @@ fn turned(at: Point, quarters: usize) -> Point {
     (0..quarters).fold(at, |at, _| Point::new(-at.y, at.x))
 }
 
-fn plain(side: &Side) -> Line {
+fn moved(side: &Side, by: Point) -> Line {
     Line {
-        from: side.from,
-        to: side.to,
+        from: side.from + by,
+        to: side.to + by,
         bulge: side.bulge,
     }
 }
