@@ -85,6 +85,8 @@ class Reader:
         while self.peek() in (",", "up to the next", "up to a whole one"):
             if self.peek() == ",":
                 self.take()
+            if self.peek() not in ("up to the next", "up to a whole one"):
+                raise Unclear(self.peek())
             if self.take() == "up to a whole one":
                 step = D(1)
             else:
