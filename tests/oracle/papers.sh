@@ -16,7 +16,7 @@ sed -i 's/^  deposit cap: 33%/  deposit cap: 33%\n  right to cancel: yes/' "$hom
 echo 'escalation: {index: the ready-mix price the county posts, reference: 190.00, over: 5%}' >>"$home/business.yaml"
 cat >"$home/values.yaml" <<'YAML'
 lines:
-  - Base and forms: {value: 4930.00, done: 100%}
+  - Base and forms: {value: 5210.00, done: 100%}
   - The pour: {value: 5000.00, done: 50%, stored: 400.00}
   - Finish and hand-over: {value: 2000.00, done: 0%}
 retainage: 5%
@@ -34,7 +34,7 @@ run() { "$flatwork" "$@" --in "$home" >/dev/null; }
 run accept 2026-0001 --on 2026-05-12
 run invoice 2026-0001 --progress "$home/values.yaml" --on 2026-06-20
 run credit 2026-0001 1 51.00 --because 'A chipped corner' --on 2026-06-22
-run pay 2026-0001 8001.00 --how check --on 2026-06-25
+run pay 2026-0001 8283.00 --how check --on 2026-06-25
 run refund 2026-0001 101.00 --how check --on 2026-06-26
 run change 2026-0001 "$home/shed.yaml" --on 2026-06-27
 run accept 2026-0001 --change 1 --on 2026-06-27
