@@ -7,6 +7,7 @@ use crate::input::book::{Curing, Finish, Rules};
 use crate::input::job::{Slab, Takeoff};
 use crate::reading::{At, Problem};
 use crate::tables::{Read, Source};
+use crate::trade::curing::is_sealer;
 
 /// A curing compound keeps a later sealer or coating from holding, unless it is removed.
 const UNDER_SEALER: Source = Source::new(
@@ -113,15 +114,4 @@ fn bought_sealers(job: &Takeoff, rules: &Rules) -> Vec<Problem> {
         })
     });
     answers.collect()
-}
-
-/// An item of a sealer of the book, or one that is called so; what cures too stands in no way.
-fn is_sealer(item: &str, rules: &Rules) -> bool {
-    let name = item.to_lowercase();
-    let called = name.contains("sealer") && !name.contains("cur") && !name.contains("joint");
-    called
-        || rules
-            .sealers
-            .values()
-            .any(|sealer| sealer.item.value == item)
 }

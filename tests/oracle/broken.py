@@ -132,6 +132,7 @@ RULES = {
     "color is bagged for the whole order": instead(
         goods.Goods, "colored", lambda _: lambda self, order, each, key: order.total * each
     ),
+    "what is added waits for nothing": instead(job, "goes_on_after", lambda _: lambda item: None),
     "no pour is sealed with another": instead(days, "is_served", lambda _: lambda due, poured: False),
     "hours added by hand take no time": instead(labor.Labor, "written_hours", lambda _: lambda _: reading.D(0)),
     "sealing needs no trip": instead(labor.Labor, "returns", lambda _: lambda *_: D(0)),

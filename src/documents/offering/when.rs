@@ -4,12 +4,13 @@ use rust_decimal::Decimal;
 use rust_decimal_macros::dec;
 
 use super::Offering;
-use super::phrases::list;
+use super::phrases::{list, printed};
 use crate::documents::views::quote::Sentence;
 use crate::input::job::RemovalMaterial;
 use crate::input::site::Question;
 use crate::trade::calendar::{Calendar, Window};
 use crate::trade::crew::{Block, Crew, Step, Stretch};
+use crate::trade::curing::is_sealer;
 use crate::values::{Amount, Day, Unit, rounding};
 
 pub(super) fn when(of: Offering<'_>) -> Vec<Sentence> {
@@ -273,25 +274,42 @@ fn visits(of: Offering<'_>, crew: &Crew) -> Option<Sentence> {
     Some(sentence("Then ", list(&told), "."))
 }
 
-/// `to seal it, 28 days after the pour`, which of several.
+/// `to seal it, 28 days after the pour`, which of several; `for the joint filler` where it is no sealer.
 fn sealing(of: Offering<'_>, block: &Block) -> String {
     let is_one = of.takeoff.pours().count() == 1;
     let slabs = of.takeoff.slabs.iter().filter(|slab| slab.seal.is_some());
     let here = slabs.filter(|slab| block.pours.contains(&slab.placement));
     let names: Vec<String> = here.map(|slab| slab.called.clone()).collect();
-    let what = match &names[..] {
-        names if !is_one && block.wait.is_some() => format!("the {}", list(names)),
-        _ => "it".to_owned(),
-    };
+    let (sealers, others): (Vec<&str>, Vec<&str>) =
+        added(of, block).partition(|name| is_sealer(name, of.rules));
+    let mut what = Vec::new();
+    if sealers.is_empty() && block.wait.is_some() && !is_one && !names.is_empty() {
+        what.push(format!("to seal the {}", list(&names)));
+    } else if !names.is_empty() || others.is_empty() {
+        what.push("to seal it".to_owned());
+    }
+    what.extend(others.iter().map(|name| format!("for the {}", printed(name))));
     let pour = match block.pours.len() {
         _ if is_one => "the pour",
         1 => "its pour",
         _ => "the last of their pours",
     };
     match block.wait {
-        Some(days) => format!(" to seal {what}, {days} days after {pour}"),
-        None => format!(" to seal {what}"),
+        Some(days) => format!(" {}, {days} days after {pour}", list(&what)),
+        None => format!(" {}", list(&what)),
     }
+}
+
+/// Items that the takeoff adds and that go on so many days after the pour.
+fn added<'a>(of: Offering<'a>, block: &Block) -> impl Iterator<Item = &'a str> {
+    let wait = block.wait;
+    let extras = of.takeoff.head.extras.iter().chain(&of.takeoff.added);
+    let names = extras.map(|extra| extra.name.value.as_str());
+    names.filter(move |name| {
+        let selling = of.rules.selling.get(*name);
+        let after = selling.and_then(|selling| selling.after.as_ref());
+        wait.is_some() && after.map(|after| after.value.0) == wait
+    })
 }
 
 fn lids(of: Offering<'_>) -> &'static str {

@@ -6,7 +6,7 @@ use super::class::Class;
 use super::group::CostGroup;
 use super::stage::Stage;
 use crate::input::checks::{length_above_zero, written};
-use crate::input::phrases::Ratio;
+use crate::input::phrases::{Days, Ratio};
 use crate::reading::keys::keys;
 use crate::reading::{At, Entry, Fields, Group, Node, Place, Problem, Problems, Read};
 use crate::values::{Amount, Day, Length, Money, Percent, Unit, UnitPrice, rounding};
@@ -34,6 +34,8 @@ keys! {
         work: Option<At<Ratio>> = "work", none, "hours that come with it", "16 hours per 100 ft";
         stage: Stage = "stage" as "word", usual "form",
             "when that work is done: remove, form, place, strip or return", "return";
+        after: Option<At<Days>> = "after", none,
+            "days from the last pour until it goes on; the crew comes back for it then", "28 days", by after;
         height: Option<At<Length>> = "height", none,
             "of a chair: how high it holds steel; of several the nearest to where it belongs is bought", "2 in",
             then written(length_above_zero);
@@ -95,6 +97,8 @@ pub struct Selling {
     pub work: Option<At<Ratio>>,
     /// When that work is done.
     pub stage: Stage,
+    /// Days from the last pour until it goes on.
+    pub after: Option<At<Days>>,
     /// Of a chair.
     pub height: Option<At<Length>>,
     pub place: Place,
@@ -134,6 +138,7 @@ impl Item {
             waste: self.waste.clone(),
             work: self.work.clone(),
             stage: self.stage,
+            after: self.after.clone(),
             height: self.height.clone(),
             place: self.place,
         }
@@ -197,6 +202,19 @@ fn least(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Opt
 fn group(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<CostGroup> {
     let said = fields.read::<String>(key, problems)?;
     Some(CostGroup::said(&said.value))
+}
+
+/// What goes on days after the pour is done when the crew is back.
+fn after(fields: &Fields<'_>, key: &'static str, problems: &mut Problems) -> Option<At<Days>> {
+    let after = fields.read::<Days>(key, problems)?;
+    let stage = fields.said::<Stage>("stage").map(|stage| stage.value);
+    if fields.node("stage").is_none() || stage == Some(Stage::Return) {
+        return Some(after);
+    }
+    let message = "what goes on days after the pour is done on return";
+    let problem = Problem::new("after-not-return", message).at(after.place);
+    problems.push(problem.help("take `stage` out, or `after`"));
+    None
 }
 
 /// Only what is used up is wasted.

@@ -43,7 +43,17 @@ struct Cut<'a> {
 impl Cut<'_> {
     /// Hours of a step where its parts of the job are `here`; none where there is no such work.
     fn hours(&self, step: Step, name: &str, here: &dyn Fn(Section) -> bool) -> Option<Quantity> {
-        let tasks = self.tasks.iter().filter(|task| task.step == step);
+        self.of(&|task| task.step == step, name, here)
+    }
+
+    /// Hours of these tasks where their parts of the job are `here`.
+    fn of(
+        &self,
+        is_meant: &dyn Fn(&TaskHours) -> bool,
+        name: &str,
+        here: &dyn Fn(Section) -> bool,
+    ) -> Option<Quantity> {
+        let tasks = self.tasks.iter().filter(|task| is_meant(task));
         let parts: Vec<Quantity> = tasks.filter_map(|task| part(task, name, here)).collect();
         if parts.is_empty() {
             return None;
@@ -164,15 +174,14 @@ pub(super) fn blocks(
         .filter(|visit| visit.step != Step::Finish)
         .map(|visit| {
             let name = called(visit.step, &visit.pours, work, visit.wait);
-            let first = all.first().is_some_and(|pour| visit.pours.contains(pour));
-            let here = |section: Section| match (&visit.slabs, section) {
-                (Some(slabs), Section::Slab(i)) => slabs.contains(&i),
-                (None, Section::Slab(_)) => {
-                    pour_of(section).is_some_and(|one| visit.pours.contains(&one))
-                }
-                (_, Section::Removal | Section::Extras | Section::Whole) => first,
+            // What belongs to no slab is done after the first pour; what waits, after the last.
+            let whole = if visit.wait.is_some() { all.last() } else { all.first() };
+            let whole = whole.is_some_and(|pour| visit.pours.contains(pour));
+            let here = |section: Section| {
+                pour_of(section).map_or(whole, |pour| visit.pours.contains(&pour))
             };
-            let worked = cut.hours(visit.step, &name, &here);
+            let is_meant = |task: &TaskHours| task.step == visit.step && task.wait == visit.wait;
+            let worked = cut.of(&is_meant, &name, &here);
             block_of(visit, name, worked)
         });
     let lids = lids.into_iter().map(|visit| {

@@ -9,6 +9,7 @@ mod pack;
 mod placing;
 mod pour_day;
 mod removal;
+mod sealing;
 mod set;
 mod step;
 mod surfaces;
@@ -51,6 +52,8 @@ use crate::values::{Amount, Unit};
 pub struct TaskHours {
     pub name: String,
     step: Step,
+    /// Days from the pour, of what goes on so many days after it.
+    wait: Option<u32>,
     /// How much work there is.
     pub work: Quantity,
     /// Person hours, difficulty included unless the owner set them.
@@ -191,7 +194,10 @@ pub(super) fn crew(
     let shares = tasks.iter().flat_map(|task| task.shares.iter().copied());
     let shares: Shares = shares.collect();
     let pours = pour_day::pour_days(work, &tasks, list);
-    let crew = time::time(work, tasks, &of_slabs.visits, pours, list);
+    let mut visits = of_slabs.visits.clone();
+    visits.extend(sealing::visits(work, extras, list));
+    visits.extend(surfaces::lid_visit(work, list));
+    let crew = time::time(work, tasks, &visits, pours, list);
     charge(&crew, shares, list);
     let placing = |pour| {
         let mut days = crew.pours.iter();
@@ -283,6 +289,7 @@ fn as_written(task: &Task, list: &List<'_>) -> TaskHours {
         shares: shares(&task.parts),
         name: name.clone(),
         step: task.step,
+        wait: task.wait,
         work,
         hours: list.sets.settle(hours),
     }
@@ -297,6 +304,7 @@ fn task(task: &Task, rate: &At<Ratio>, work: &Work<'_>, list: &List<'_>) -> Task
         shares: divided(&hours, shares(&task.parts)),
         name: name.clone(),
         step: task.step,
+        wait: task.wait,
         work: total,
         hours,
     }

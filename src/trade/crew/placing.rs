@@ -113,6 +113,7 @@ fn placed_by(
         shares: divided(&hours, parts.collect::<Shares>()),
         name,
         step: Step::Place,
+        wait: None,
         work,
         hours,
     })

@@ -1,4 +1,4 @@
-//! Hours and visits of finishes and sealers: the work itself, and coming back for it after the pour.
+//! Hours and visits of finishes: the work itself, and coming back for it after the pour.
 
 use rust_decimal::Decimal;
 
@@ -41,23 +41,7 @@ pub(super) fn finishing<'a>(work: &Work<'a>, rules: &'a Rules) -> impl Iterator<
     })
 }
 
-/// Each sealer, with the slabs it is put on.
-pub(super) fn sealing<'a>(work: &'a Work<'_>, rules: &'a Rules) -> impl Iterator<Item = Task> + 'a {
-    let sealers = rules.sealers.iter();
-    sealers.filter_map(|(name, sealer)| {
-        let parts = work.of_each(|slab, measured| {
-            let is_sealed = slab.seal.as_ref().is_some_and(|seal| seal.value == *name);
-            is_sealed.then(|| measured.area.clone())
-        });
-        let hours = sealer.hours.clone()?;
-        Some(Task::rated(format!("seal {name}"), Step::Seal, parts).at(hours))
-    })
-}
-
-/// Everything the crew may come back for.
-///
-/// After each pour one visit serves all finishes. One visit puts on all sealers that go on so many days
-/// after their pour, also those of later pours that are placed before it was due.
+/// What the crew may come back for after each pour: one visit serves all finishes.
 pub(super) fn visits(work: &Work<'_>, list: &List<'_>) -> Vec<Visit> {
     let rules = list.by.rules;
     let faces = faces(work.takeoff, work.slabs);
@@ -89,20 +73,23 @@ pub(super) fn visits(work: &Work<'_>, list: &List<'_>) -> Vec<Visit> {
         visits.push(Visit::after(pour, Step::Return, by_rules));
     }
     visits.extend(cover_visits(work, list.by));
-    visits.extend(sealing_visits(work, list));
+    visits
+}
+
+/// One visit for all lids on order, after everything else.
+pub(super) fn lid_visit(work: &Work<'_>, list: &List<'_>) -> Option<Visit> {
     let mut boxes = work.takeoff.slabs.iter().flat_map(|slab| &slab.boxes);
-    if boxes.any(SetBox::waits_for_lid) {
+    boxes.any(SetBox::waits_for_lid).then(|| {
         let asked = (list.by.crew.lids == SetLids::ByThemselves).then(|| {
             let rule = "one for all lids on order";
             Quantity::by(rule, "visits for lids", Unit::Trip, number(1))
         });
         let pours = work.takeoff.pours().map(|(pour, _)| pour).collect();
-        visits.push(Visit {
+        Visit {
             pours,
             ..Visit::after(0, Step::Lid, asked)
-        });
-    }
-    visits
+        }
+    })
 }
 
 /// All visits that are asked for; none where none is.
@@ -124,57 +111,12 @@ pub(super) fn asked(visits: &[Visit], list: &List<'_>) -> Option<Quantity> {
     )))
 }
 
-/// Sealers that wait equally long, by the pours that one visit serves.
-fn sealing_visits(work: &Work<'_>, list: &List<'_>) -> Vec<Visit> {
-    let (sealers, days) = (&list.by.rules.sealers, list.by.pours);
-    let slabs = work.takeoff.slabs.iter().enumerate();
-    let sealed = slabs.filter_map(|(i, slab)| {
-        let name = &slab.seal.as_ref()?.value;
-        let sealer = sealers.get(name)?;
-        let poured = *days.get(slab.placement)?;
-        Some((sealer.after.value, poured, slab.placement, i, name, sealer))
-    });
-    let mut sealed: Vec<_> = sealed.collect();
-    sealed.sort_by_key(|(after, poured, pour, ..)| (*after, *poured, *pour));
-    let mut visits = Vec::new();
-    let mut rest = &sealed[..];
-    while let Some(((after, poured, ..), _)) = rest.split_first() {
-        let due = poured.plus(i64::from(after.0));
-        let with = rest.partition_point(|(wait, day, ..)| wait == after && *day <= due);
-        let (here, later) = rest.split_at(with);
-        rest = later;
-        let mut pours: Vec<usize> = here.iter().map(|one| one.2).collect();
-        pours.dedup();
-        let numbers: Vec<String> = pours.iter().map(|pour| (pour + 1).to_string()).collect();
-        let several = if pours.len() == 1 { "pour" } else { "pours" };
-        let asked = most(
-            "the most any sealer asks for that goes on so many days after a pour, of pours before the first is due",
-            format!(
-                "sealing visits, {several} {}, day {}",
-                numbers.join(" and "),
-                after.0
-            ),
-            here.iter()
-                .map(|(.., name, sealer)| trips(name, &sealer.trips))
-                .collect(),
-        );
-        visits.push(Visit {
-            step: Step::Seal,
-            pours,
-            slabs: Some(here.iter().map(|one| one.3).collect()),
-            wait: Some(after.0),
-            asked,
-        });
-    }
-    visits
-}
-
-fn trips(name: &str, trips: &At<Amount>) -> Quantity {
+pub(super) fn trips(name: &str, trips: &At<Amount>) -> Quantity {
     let much = Amount::new(trips.value.value, Unit::Trip);
     Quantity::given(format!("trips for {name}"), much, trips.place)
 }
 
-fn most(rule: &'static str, name: String, mut trips: Vec<Quantity>) -> Option<Quantity> {
+pub(super) fn most(rule: &'static str, name: String, mut trips: Vec<Quantity>) -> Option<Quantity> {
     trips.sort_by(|a, b| a.name().cmp(b.name()));
     trips.dedup_by(|a, b| a.name() == b.name());
     trips.retain(|one| one.value() != Decimal::ZERO);

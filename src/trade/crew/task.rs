@@ -1,7 +1,7 @@
 //! Work of one kind, wherever the job has it.
 
 use super::step::Step;
-use crate::input::phrases::Ratio;
+use crate::input::phrases::{Days, Ratio};
 use crate::reading::At;
 use crate::trade::order::Parts;
 use crate::values::Unit;
@@ -11,6 +11,8 @@ pub(super) struct Task {
     /// The rate of the price book it goes by, unless it has its own.
     pub name: String,
     pub step: Step,
+    /// Days from the pour, of what goes on so many days after it.
+    pub wait: Option<u32>,
     /// Hours that come with an item, a finish or a sealer of the book.
     pub rate: Option<At<Ratio>>,
     pub parts: Parts,
@@ -25,6 +27,7 @@ impl Task {
         Self {
             name: name.into(),
             step: step.into(),
+            wait: None,
             rate: None,
             parts,
             otherwise: Vec::new(),
@@ -36,6 +39,18 @@ impl Task {
     pub(super) fn or(mut self, unit: Unit, parts: Parts) -> Self {
         self.otherwise.push((unit, parts));
         self
+    }
+
+    /// The same, which goes on so many days after the pour, if it does.
+    pub(super) fn waiting(self, after: Option<&At<Days>>) -> Self {
+        match after {
+            Some(after) => Self {
+                step: Step::Seal,
+                wait: Some(after.value.0),
+                ..self
+            },
+            None => self,
+        }
     }
 
     /// The work in the unit it is rated by.

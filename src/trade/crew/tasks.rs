@@ -3,7 +3,8 @@
 use super::covers::{by_the_visit, covered, lifting, wetting};
 use super::placing::shared;
 use super::step::Step;
-use super::surfaces::{finishing, sealing};
+use super::sealing::sealing;
+use super::surfaces::finishing;
 use super::task::Task;
 use super::{Work, people};
 use crate::input::book::{Curing, Rules};
@@ -182,7 +183,8 @@ pub(super) fn of_extras(extras: &[&Extra], list: &List<'_>) -> Vec<Task> {
         let selling = rules.selling.get(name)?;
         let rate = selling.work.clone()?;
         let parts = vec![(Section::Extras, as_written(extra, amount, selling.unit))];
-        Some(Task::rated(name.clone(), selling.stage, parts).at(rate))
+        let task = Task::rated(name.clone(), selling.stage, parts).at(rate);
+        Some(task.waiting(selling.after.as_ref()))
     };
     let of_items = extras.iter().filter_map(of_item);
     let hours = extras.iter().filter(|extra| is_labor(extra, rules));

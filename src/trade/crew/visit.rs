@@ -8,9 +8,7 @@ use crate::trade::working::Quantity;
 pub struct Visit {
     pub step: Step,
     pub pours: Vec<usize>,
-    /// Of a sealing, whose hours are those of its slabs; none where they are those of its pours.
-    pub slabs: Option<Vec<usize>>,
-    /// Days from the pour.
+    /// Days from the pour, for what goes on so many days after it.
     pub wait: Option<u32>,
     /// How often, however few hours it takes; none where its hours alone say it.
     pub asked: Option<Quantity>,
@@ -21,7 +19,6 @@ impl Visit {
         Self {
             step,
             pours: vec![pour],
-            slabs: None,
             wait: None,
             asked,
         }

@@ -15,7 +15,7 @@ mod timeline;
 
 pub use crate::input::book::Cement;
 pub use rules::{CuringRules, Floors, Thresholds};
-pub use sealing::{SEALS_FROM, is_too_cold, seal_after};
+pub use sealing::{SEALS_FROM, is_sealer, is_too_cold, seal_after};
 #[cfg(test)]
 pub use timeline::timeline as steady;
 pub use timeline::{Conditions, Milestone, Timeline, Use, by_season};

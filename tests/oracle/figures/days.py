@@ -81,7 +81,7 @@ class Days:
         rule = self.book.get("also", {}).get(name)
         return rule is None or rule.get("once a") in ("slab", "box") or rule.get("for") in OF_SLABS
 
-    def hours_on(self, entries, step, slabs, with_whole):
+    def hours_on(self, entries, step, slabs, with_whole, wait=None):
         """Hours of a step on some slabs, and of the job where they are done with them."""
         here = {(name, of): much for name, much, _, of in self.only(slabs).tasks()}
         total = D(0)
@@ -90,7 +90,7 @@ class Days:
                 continue
             if self.is_of_slabs(name, of):
                 total += took * here.get((name, of), D(0)) / much
-            elif with_whole:
+            elif with_whole and (step != "seal" or self.added_after.get(name) == wait):
                 total += took
         return total
 
@@ -116,6 +116,10 @@ class Days:
                 poured = datetime.date.fromisoformat(self.pours[slab.pour]["day"])
                 one = (poured, slab.pour, number(rule.get("trips", "1")), slab)
                 waits.setdefault(int(amount(rule.get("after", "28 days"))[0]), []).append(one)
+        last = max({slab.pour for slab in self.slabs}, key=lambda pour: (self.date_of(pour), pour), default=None)
+        for wait in self.added_after.values():
+            if last is not None:
+                waits.setdefault(wait, []).append((self.date_of(last), last, D(1), None))
         for wait, sealed in sorted(waits.items()):
             due, rounds = None, []
             for poured, pour, often, slab in sorted(sealed, key=lambda one: one[:2]):
@@ -125,7 +129,7 @@ class Days:
                 rounds[-1].append((pour, often, slab))
             for each in rounds:
                 pours = sorted({pour for pour, *_ in each}, key=lambda one: (self.pours[one]["day"], one))
-                slabs = [slab for *_, slab in each]
+                slabs = [slab for *_, slab in each if slab]
                 found.append(("seal", pours, slabs, wait, max(often for _, often, _ in each)))
         if any(box.is_late for box in self.all_boxes()):
             alone = self.said("set lids") != "when we strip"
@@ -216,9 +220,10 @@ class Days:
             if step == "set lids":
                 add(step, step, pours, all_of([step]), often)
                 continue
-            first = bool(days[0]) and days[0][0] in pours
+            order = [pour for poured in days for pour in poured]
+            whole = bool(order) and order[-1 if step == "seal" else 0] in pours
             name = self.numbered(step, pours) + waits(wait)
-            add(step, name, pours, self.hours_on(entries, step, slabs, first), often)
+            add(step, name, pours, self.hours_on(entries, step, slabs, whole, wait), often)
         return found
 
     def is_inspected(self):

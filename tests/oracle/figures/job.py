@@ -36,7 +36,7 @@ BOOK |= {"dowels", "boxes", "site", "also", "way"}
 USE = {"forms", "stakes", "isolation strip", "curing compound", "chairs", "short load", "delivery"}
 USE |= {"standing time", "pump", "labor", "trip", "saw cutting", "breaking machine", "deep forms"}
 USE |= {"vapor retarder", "curing cover", "blankets"}
-ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work", "stage", "taxed", "group", "height"}
+ITEM = {"unit", "is", "class", "prices", "sold in", "at least", "waste", "work", "stage", "taxed", "group", "height", "after"}
 ORDER = {"allowance": "7%", "thickness allowance": "0 in", "smallest allowance": "0 cu yd"}
 ORDER |= {"buy": "as needed"}
 ORDER |= {"cover": "2 in", "stake spacing": "3 ft", "chair area": "9 sq ft"}
@@ -60,6 +60,11 @@ class Line(NamedTuple):
     unit: str | None = None
     pour: int | None = None
     each: D | None = None
+
+
+def goes_on_after(item):
+    """Days from the last pour until an added item goes on; none where it waits for nothing."""
+    return int(amount(item["after"])[0]) if "after" in item else None
 
 
 class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Placing, Finish, Season, Sell):
@@ -249,8 +254,12 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
                 self.added_hours.append(self.in_hours(*amount(written), ""))
                 continue
             self.buy(key, key, [wanted], added=True)
-            if "work" in self.item(key):
-                self.item_work.append((key, wanted, self.item(key)["work"], self.item(key).get("stage", "form")))
+            item, after = self.item(key), goes_on_after(self.item(key))
+            if after is not None:
+                self.added_after[key] = after
+            if "work" in item:
+                stage = item.get("stage", "form") if after is None else "seal"
+                self.item_work.append((key, wanted, item["work"], stage))
 
     # ---- the whole
 
@@ -297,6 +306,7 @@ class Job(Also, Orders, Goods, Dowels, Boxes, Site, Removal, Machines, Labor, Pl
 
     def priced(self, added):
         self.lines, self.item_work, self.bought, self.added_hours = [], [], [], []
+        self.added_after = {}
         self.order_concrete()
         self.goods()
         self.pins()
