@@ -285,10 +285,14 @@ fn sealing(of: Offering<'_>, block: &Block) -> String {
     let mut what = Vec::new();
     if sealers.is_empty() && block.wait.is_some() && !is_one && !names.is_empty() {
         what.push(format!("to seal the {}", list(&names)));
-    } else if !names.is_empty() || others.is_empty() {
+    } else if !(names.is_empty() && sealers.is_empty()) || others.is_empty() {
         what.push("to seal it".to_owned());
     }
-    what.extend(others.iter().map(|name| format!("for the {}", printed(name))));
+    what.extend(
+        others
+            .iter()
+            .map(|name| format!("for the {}", printed(name))),
+    );
     let pour = match block.pours.len() {
         _ if is_one => "the pour",
         1 => "its pour",

@@ -175,7 +175,11 @@ pub(super) fn blocks(
         .map(|visit| {
             let name = called(visit.step, &visit.pours, work, visit.wait);
             // What belongs to no slab is done after the first pour; what waits, after the last.
-            let whole = if visit.wait.is_some() { all.last() } else { all.first() };
+            let whole = if visit.wait.is_some() {
+                all.last()
+            } else {
+                all.first()
+            };
             let whole = whole.is_some_and(|pour| visit.pours.contains(pour));
             let here = |section: Section| {
                 pour_of(section).map_or(whole, |pour| visit.pours.contains(&pour))

@@ -2,8 +2,8 @@
 
 use super::covers::{by_the_visit, covered, lifting, wetting};
 use super::placing::shared;
-use super::step::Step;
 use super::sealing::sealing;
+use super::step::Step;
 use super::surfaces::finishing;
 use super::task::Task;
 use super::{Work, people};

@@ -1,5 +1,6 @@
 //! Finishes, colors and sealers as priced work: what they add.
 
+mod added;
 mod borders;
 mod words;
 
