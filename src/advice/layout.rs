@@ -45,7 +45,7 @@ struct Told<'a> {
     joints: &'a JointQuantities,
 }
 
-impl Told<'_> {
+impl<'a> Told<'a> {
     /// What is not kept there, and in as many places more.
     fn said(self, one: &Break, more: usize) -> Option<Problem> {
         let Self { slab, joints, .. } = self;
@@ -97,6 +97,15 @@ impl Told<'_> {
                 ("joint-layout", message, "let it end there".to_owned())
             }
             Fault::Corner => {
+                if let Some((name, place)) = self.set_at(one.at) {
+                    let message = format!(
+                        "no joint of `{key}` runs to `{name}`{many}: a crack starts at its corners"
+                    );
+                    let help = format!(
+                        "say `isolated: yes` for it, or move it to a joint, or draw one from it under `joints at` ({practice})"
+                    );
+                    return Some(Problem::new("joint-layout", message).at(place).help(help));
+                }
                 let message = format!(
                     "no joint of `{key}` runs to an inside corner, or to a corner of what stands or is left open in it ({at}){many}: a crack starts there"
                 );
@@ -138,16 +147,8 @@ impl Told<'_> {
 
     /// A joint that passes a box, an opening or an inside corner.
     fn near(self, at: Point, off: Length, many: &str) -> Problem {
-        let Self { case, slab, .. } = self;
-        let mut boxes = slab.boxes.iter();
-        let set = boxes.find_map(|set| {
-            let middle = set.middle.as_ref()?;
-            let stock = case.book.rules.boxes.get(&set.stock.value)?;
-            let (low, high) = stock.opening.value.around(middle.value, BESIDE).bounds();
-            let beside = low.x <= at.x && at.x <= high.x && low.y <= at.y && at.y <= high.y;
-            beside.then_some((&set.name.value, middle.place))
-        });
-        let (code, what, place) = if let Some((name, place)) = set {
+        let slab = self.slab;
+        let (code, what, place) = if let Some((name, place)) = self.set_at(at) {
             ("box-off-joint", format!("`{name}`"), place)
         } else {
             let what = format!(
@@ -162,6 +163,17 @@ impl Told<'_> {
             "let the joint run to it, or move either: the slab cracks between them ({}); {DECIDES}",
             Source::PRACTICE
         ))
+    }
+
+    /// The box that a place is beside, and where it is said to stand.
+    fn set_at(self, at: Point) -> Option<(&'a str, Place)> {
+        self.slab.boxes.iter().find_map(|set| {
+            let middle = set.middle.as_ref()?;
+            let stock = self.case.book.rules.boxes.get(&set.stock.value)?;
+            let (low, high) = stock.opening.value.around(middle.value, BESIDE).bounds();
+            let beside = low.x <= at.x && at.x <= high.x && low.y <= at.y && at.y <= high.y;
+            beside.then_some((set.name.value.as_str(), middle.place))
+        })
     }
 
     fn one_more(self) -> String {

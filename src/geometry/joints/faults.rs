@@ -6,7 +6,7 @@ use super::cut::Stretch;
 use super::ground::{Ground, REACH};
 use super::layout::{Break, Fault};
 use super::measure::Measured;
-use super::score::{ends, is_relieved};
+use super::score::{SLIVER, ends, is_relieved};
 use super::sheet::Piece;
 use super::way::is_near;
 use crate::geometry::point::Point;
@@ -25,14 +25,12 @@ impl Ground<'_> {
                 let long = Length::nanometres(measured.size[0]);
                 take(at, Fault::TooLong { long });
             }
-            if 0 < score.cracks {
+            let thin = self.thin(measured.cut_wide);
+            if thin.map_or(0, |_| SLIVER) < score.cracks {
                 let ratio = ratio_of(&measured);
                 take(at, Fault::Stretched { ratio });
             }
-            if let Some(wide) = measured
-                .cut_wide
-                .filter(|wide| 3 * wide + REACH < self.spacing)
-            {
+            if let Some(wide) = thin {
                 let wide = Length::nanometres(wide);
                 take(at, Fault::Sliver { wide });
             }

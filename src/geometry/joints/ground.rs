@@ -42,6 +42,8 @@ pub(super) struct Thing {
     pub is_small: bool,
     /// Without corners: two joints to it will do.
     pub is_round: bool,
+    /// With an isolation around it: no joint need run to it.
+    pub is_free: bool,
 }
 
 impl Need {
@@ -72,6 +74,7 @@ impl Thing {
             high,
             is_small: false,
             is_round: false,
+            is_free: false,
         }
     }
 }
@@ -111,15 +114,12 @@ impl<'a> Ground<'a> {
         let spacing = longest.min(wide);
         let short = (2 * CLEAR).min(spacing / 3);
         let mut things: Vec<Thing> = Vec::new();
-        let boxes = asked.boxes.iter().map(|&(low, high)| {
-            let (wide, tall) = (
-                Length::nanometres(high.x - low.x),
-                Length::nanometres(high.y - low.y),
-            );
-            Outline::rectangle(wide, tall).moved(low)
-        });
+        let boxes = asked.boxes.iter().map(box_of);
         let inside: Vec<Outline> = boxes.chain(asked.solid.iter().cloned()).collect();
-        for outline in asked.outline.holes().iter().chain(&inside) {
+        let isolated: Vec<Outline> = asked.isolated.iter().map(box_of).collect();
+        let others = asked.outline.holes().iter().chain(&inside);
+        let isolated = isolated.iter().map(|one| (one, true));
+        for (outline, is_isolated) in others.map(|one| (one, false)).chain(isolated) {
             let number = things.len();
             let mut ring: Vec<Edge> = ring_of(outline, Beyond::Thing(number));
             reverse(&mut ring);
@@ -141,10 +141,12 @@ impl<'a> Ground<'a> {
             }
             let (low, high) = super::measure::extent(&ring, Way::EAST);
             let (wide, tall) = (high.x - low.x, high.y - low.y);
-            let corners = corners(&ring, short);
+            let is_small = wide.max(tall) <= short;
+            let is_free = is_isolated && is_small;
             things.push(Thing {
-                is_small: wide.max(tall) <= short,
-                is_round: corners.is_empty(),
+                is_small,
+                is_round: is_free || corners(&ring, short).is_empty(),
+                is_free,
                 ring: ring.clone(),
                 low,
                 high,
@@ -152,6 +154,8 @@ impl<'a> Ground<'a> {
             whole.loops.push(ring);
         }
         let needs = whole.loops.iter().flat_map(|ring| corners(ring, short));
+        let is_free = |number: usize| things[number].is_free;
+        let needs = needs.filter(|need| !need.thing.is_some_and(is_free));
         Self {
             asked,
             needs: needs.collect(),
@@ -191,6 +195,11 @@ impl<'a> Ground<'a> {
     pub fn is_small(&self, thing: usize) -> bool {
         self.things.get(thing).is_some_and(|thing| thing.is_small)
     }
+}
+
+fn box_of(&(low, high): &(Point, Point)) -> Outline {
+    let (wide, tall) = (high.x - low.x, high.y - low.y);
+    Outline::rectangle(Length::nanometres(wide), Length::nanometres(tall)).moved(low)
 }
 
 fn ring_of(outline: &Outline, beyond: Beyond) -> Vec<Edge> {

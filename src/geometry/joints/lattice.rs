@@ -3,7 +3,6 @@
 
 use super::cuts;
 use super::ground::{CLEAR, Ground, REACH};
-use super::measure::extent;
 use super::plan::Plan;
 use super::score::{CORNER, PASSED, Score, Sides};
 use super::seam::Seam;
@@ -34,14 +33,10 @@ struct Cuts {
 pub(super) fn best(ground: &Ground<'_>) -> Option<Plan> {
     let mut tried: Vec<(Score, Vec<Seam>)> = Vec::new();
     for way in &ground.frames {
-        let (low, high) = extent(&ground.whole.loops[0], *way);
-        let frame = Frame {
-            way: *way,
-            low,
-            high,
-        };
-        let columns = ways(ground, *way, low.x, frame.wide(), frame.tall());
-        let rows = ways(ground, way.left(), low.y, frame.tall(), frame.wide());
+        let frame = Frame::of(&ground.whole, *way);
+        let (low, wide, tall) = (frame.low, frame.wide(), frame.tall());
+        let columns = ways(ground, *way, low.x, wide, tall);
+        let rows = ways(ground, way.left(), low.y, tall, wide);
         for column in &columns {
             for row in &rows {
                 let score = looks(ground, column, row, frame);
@@ -66,13 +61,8 @@ fn fans(ground: &Ground<'_>) -> Vec<Vec<Seam>> {
     for taper in &ground.tapers {
         let least = (taper.wide() - 20_000).div_euclid(ground.longest) + 1;
         for side in [taper.one, taper.other] {
-            let (low, high) = extent(&ground.whole.loops[0], side.way);
-            let frame = Frame {
-                way: side.way,
-                low,
-                high,
-            };
-            let across = ways(ground, side.way, low.x, frame.wide(), frame.tall());
+            let frame = Frame::of(&ground.whole, side.way);
+            let across = ways(ground, side.way, frame.low.x, frame.wide(), frame.tall());
             for parts in (least..=least + 1).filter(|parts| 1 < *parts) {
                 let lines = taper.lines(usize::try_from(parts).unwrap_or(1));
                 found.extend(across.iter().take(ROWS).map(|cuts| {

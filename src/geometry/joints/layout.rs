@@ -16,6 +16,8 @@ pub struct Asked<'a> {
     pub longest: Length,
     /// South-west and north-east corner of what is set in the slab: lines run to it and stop.
     pub boxes: &'a [(Point, Point)],
+    /// The same of boxes with an isolation around them: lines may run to the small ones, and need not.
+    pub isolated: &'a [(Point, Point)],
     /// Stoops, steps, columns: no joint inside, lines stop at them.
     pub solid: &'a [Outline],
     /// Where joints of a neighbour, or of what stays, end at the rim.

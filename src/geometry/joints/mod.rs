@@ -6,13 +6,13 @@
 //! 2. Places that the takeoff names are met: how many are not.
 //! 3. Nothing invites a crack: a panel over 1.5 times as long as wide by what is over; 0.6 for each
 //!    inside corner and each corner of an opening or a box that no joint runs to (a short side of it
-//!    will do, of a round one two joints), 0.4 for each joint that passes within a foot of one.
+//!    will do, of a round one two joints, of a small box that is isolated none), 0.4 for each joint that
+//!    passes within a foot of one; 0.27 for a panel narrower than a third of the spacing.
 //! 4. The least of: feet of joint; twice what each panel is longer than wide, and twice again what it is
 //!    beyond 1.25; one and a half spacings for each joint that ends at another where nothing goes on, and
 //!    for each joint of a neighbour that nothing meets, one for each that ends within a foot of a corner
 //!    but not at it, or at the side of an opening with corners, two for a joint askew to all sides and
-//!    for a corner under 60 degrees, four for a panel narrower than a third of the spacing. The spacing
-//!    is the limit, or the width of a narrower slab.
+//!    for a corner under 60 degrees. The spacing is the limit, or the width of a narrower slab.
 //! 5. The most even panels.
 //!
 //! A strip under 2 ft and under a third of the limit is jointed by the limit alone. Sources: 1.25

@@ -28,6 +28,7 @@ pub(super) struct Posed {
     outline: Outline,
     longest: Length,
     boxes: Vec<(Point, Point)>,
+    isolated: Vec<(Point, Point)>,
     solid: Vec<Outline>,
     meet: Vec<Meet>,
 }
@@ -53,15 +54,19 @@ impl Posed {
         });
         let pose = poses.min_by_key(|pose| pose.key(asked));
         let pose = pose.expect("there are eight");
-        let mut boxes: Vec<_> = asked.boxes.iter().map(|one| pose.bounds(*one)).collect();
-        boxes.sort_unstable();
+        let turned = |boxes: &[(Point, Point)]| {
+            let mut boxes: Vec<_> = boxes.iter().map(|one| pose.bounds(*one)).collect();
+            boxes.sort_unstable();
+            boxes
+        };
         let mut meet: Vec<Meet> = asked.meet.iter().map(|meet| pose.meet(meet)).collect();
         meet.sort_unstable_by_key(|meet| (meet.at, meet.must));
         Self {
             pose,
             outline: pose.outline(asked.outline),
             longest: asked.longest,
-            boxes,
+            boxes: turned(asked.boxes),
+            isolated: turned(asked.isolated),
             solid: pose.sorted(asked.solid),
             meet,
         }
@@ -72,6 +77,7 @@ impl Posed {
             outline: &self.outline,
             longest: self.longest,
             boxes: &self.boxes,
+            isolated: &self.isolated,
             solid: &self.solid,
             meet: &self.meet,
             drawn: None,
@@ -194,7 +200,7 @@ impl Pose {
     }
 
     /// What tells one position from another: the rim, what is left open and set in and solid, what is met.
-    fn key(&self, asked: &Asked<'_>) -> [Vec<Line>; 5] {
+    fn key(&self, asked: &Asked<'_>) -> [Vec<Line>; 6] {
         let rings = |outlines: &[Outline]| {
             let rings = outlines.iter().map(|one| roughly(&self.ring(one)));
             let mut rings: Vec<Vec<Line>> = rings.collect();
@@ -205,10 +211,13 @@ impl Pose {
             lines.sort_unstable();
             lines
         };
-        let boxes = asked.boxes.iter().map(|one| {
-            let (from, to) = self.bounds(*one);
-            rough(&straight(from, to))
-        });
+        let boxes = |boxes: &[(Point, Point)]| {
+            let boxes = boxes.iter().map(|one| {
+                let (from, to) = self.bounds(*one);
+                rough(&straight(from, to))
+            });
+            sorted(boxes.collect())
+        };
         let meets = asked.meet.iter().map(|meet| {
             let at = self.place(meet.at);
             rough(&straight(at, if meet.must { at } else { Point::default() }))
@@ -216,7 +225,8 @@ impl Pose {
         [
             roughly(&self.ring(asked.outline)),
             rings(asked.outline.holes()),
-            sorted(boxes.collect()),
+            boxes(asked.boxes),
+            boxes(asked.isolated),
             rings(asked.solid),
             sorted(meets.collect()),
         ]

@@ -78,10 +78,11 @@ const STRETCHED: i64 = 1_500;
 /// An inside corner without a joint is as bad as a panel 2.1 long.
 pub(super) const CORNER: i64 = 600;
 pub(super) const PASSED: i64 = 400;
+/// A strip breaks across; nine of them still beat two corners that nothing runs to.
+pub(super) const SLIVER: i64 = 270;
 const MILLIMETRE: i64 = 1_000_000;
 
 /// What is only ugly, in spacings of joint that one would cut to avoid it.
-const SLIVER: i64 = 4;
 const SHARP: i64 = 2;
 /// In halves of a spacing.
 const ENDS: i64 = 3;
@@ -107,20 +108,15 @@ impl Ground<'_> {
         if 20_000 < over {
             score.long = over / 100_000 + 1;
         }
-        let mut ugly = 0;
         if !self.is_narrow(sides) {
             let ratio = ratio(long, short);
             score.cracks = (ratio - STRETCHED - 1).max(0);
             score.cost = 2 * (long - short) + (2 * long - 5 * (short / 2)).max(0);
         }
-        if sides
-            .cut_wide
-            .is_some_and(|wide| 3 * wide + REACH < self.spacing)
-        {
-            ugly += SLIVER;
+        if self.thin(sides.cut_wide).is_some() {
+            score.cracks += SLIVER;
         }
-        ugly += SHARP * sides.sharp;
-        score.cost = (score.cost + ugly * self.spacing) / MILLIMETRE;
+        score.cost = (score.cost + SHARP * sides.sharp * self.spacing) / MILLIMETRE;
         let area = narrow(sides.doubled / 1_000_000_000_000_000);
         score.uneven = area * area / 1000;
         score
@@ -139,6 +135,11 @@ impl Ground<'_> {
 
     pub fn measured(&self, piece: &Piece) -> Measured {
         Measured::of(piece, &|thing| self.is_small(thing))
+    }
+
+    /// How wide between joints, where that is under a third of the spacing.
+    pub fn thin(&self, cut_wide: Option<i64>) -> Option<i64> {
+        cut_wide.filter(|wide| 3 * wide + REACH < self.spacing)
     }
 
     /// A curb or a mow strip is jointed by the limit alone.
@@ -269,7 +270,7 @@ impl Ground<'_> {
     /// How many joints a round thing lacks of two.
     pub fn short_of_ends(&self, number: usize, lines: &[Stretch]) -> i64 {
         let thing = &self.things[number];
-        if !thing.is_round {
+        if !thing.is_round || thing.is_free {
             return 0;
         }
         let many = ends(lines)

@@ -38,7 +38,6 @@ pub(super) fn divided(
     piece: &Piece,
     marks: &[Mark],
 ) -> Option<(Vec<Piece>, Vec<Stretch>)> {
-    let ring = &piece.loops[0];
     let mut trial = Trial {
         ground,
         piece,
@@ -47,8 +46,7 @@ pub(super) fn divided(
     };
     let mut first: Option<(Score, Frame, [usize; 2])> = None;
     for way in frames(piece) {
-        let (low, high) = extent(ring, way);
-        let frame = Frame { way, low, high };
+        let frame = Frame::of(piece, way);
         let [columns, rows] = trial.evens(frame);
         for (a, column) in columns.iter().enumerate() {
             let (cut, made) = plan::parts(piece, &frame.lines(column, &[]));
@@ -82,6 +80,11 @@ pub(super) fn divided(
 }
 
 impl Frame {
+    pub fn of(piece: &Piece, way: Way) -> Self {
+        let (low, high) = extent(&piece.loops[0], way);
+        Self { way, low, high }
+    }
+
     pub fn wide(&self) -> i64 {
         self.high.x - self.low.x
     }
@@ -138,12 +141,7 @@ impl Trial<'_> {
             for lines in lines.filter(|lines| !lines.is_empty()) {
                 let (cut, made) = plan::parts(self.piece, &lines);
                 for side in [taper.one, taper.other] {
-                    let (low, high) = extent(&self.piece.loops[0], side.way);
-                    let frame = Frame {
-                        way: side.way,
-                        low,
-                        high,
-                    };
+                    let frame = Frame::of(self.piece, side.way);
                     for rows in self.even(frame.wide(), frame.tall()) {
                         let (made, rows) = (made.clone(), frame.lines(&rows, &[]));
                         let most = self.beat();
@@ -184,9 +182,7 @@ impl Trial<'_> {
             score: Score::default(),
         };
         for strip in strips {
-            let ring = &strip.loops[0];
-            let (low, high) = extent(ring, way);
-            let frame = Frame { way, low, high };
+            let frame = Frame::of(&strip, way);
             let (long, across) = if is_row {
                 (frame.wide(), frame.tall())
             } else {

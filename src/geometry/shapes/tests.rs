@@ -207,6 +207,7 @@ fn panels_tile_every_shape() {
                 outline: &outline,
                 longest: feet(longest),
                 boxes: &[],
+                isolated: &[],
                 solid: &[],
                 meet: &[],
                 drawn: None,

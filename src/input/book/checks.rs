@@ -207,6 +207,7 @@ mod tests {
                 work: None,
                 height: None,
                 stage: Stage::Form,
+                after: None,
                 place,
             },
         );

@@ -33,6 +33,7 @@ fn case(slab: &Slab, columns: &[&str], rows: &[&str]) {
         outline: &slab.outline,
         longest: slab.longest,
         boxes: &slab.boxes,
+        isolated: &slab.isolated,
         solid: &slab.solid,
         meet: &slab.meet,
         drawn: None,

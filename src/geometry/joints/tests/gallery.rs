@@ -11,6 +11,7 @@ pub struct Slab {
     pub outline: Outline,
     pub longest: Length,
     pub boxes: Vec<(Point, Point)>,
+    pub isolated: Vec<(Point, Point)>,
     pub solid: Vec<Outline>,
     pub meet: Vec<Meet>,
 }
@@ -21,6 +22,7 @@ impl Slab {
             outline: &self.outline,
             longest: self.longest,
             boxes: &self.boxes,
+            isolated: &self.isolated,
             solid: &self.solid,
             meet: &self.meet,
             drawn: None,
@@ -31,6 +33,11 @@ impl Slab {
         let low = at(east, north);
         let size = at(wide, tall);
         self.boxes.push((low, low + size));
+        self
+    }
+
+    fn isolated(mut self) -> Self {
+        self.isolated = std::mem::take(&mut self.boxes);
         self
     }
 
@@ -65,6 +72,7 @@ pub fn slab(name: &'static str, longest: &str, outline: Outline) -> Slab {
         outline,
         longest: long(longest),
         boxes: Vec::new(),
+        isolated: Vec::new(),
         solid: Vec::new(),
         meet: Vec::new(),
     }
@@ -348,5 +356,14 @@ pub fn gallery() -> Vec<Slab> {
         )
         .boxed("12 in", "12 in", "4 ft", "4 ft")
         .boxed("12 in", "18 in", "15 ft", "18 ft"),
+        slab("box in a corner", "10 ft", rectangle("20 ft", "20 ft")).boxed(
+            "8 in",
+            "8 in",
+            "1 ft 8 in",
+            "1 ft 8 in",
+        ),
+        slab("isolated in a corner", "10 ft", rectangle("20 ft", "20 ft"))
+            .boxed("8 in", "8 in", "1 ft 8 in", "1 ft 8 in")
+            .isolated(),
     ]
 }

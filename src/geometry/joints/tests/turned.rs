@@ -38,6 +38,7 @@ fn moved(slab: &Slab, map: &dyn Fn(Point) -> Point) -> Option<Slab> {
         outline,
         longest: slab.longest,
         boxes: Vec::new(),
+        isolated: Vec::new(),
         solid: Vec::new(),
         meet: Vec::new(),
     })
@@ -74,7 +75,7 @@ fn checked(
     map: &dyn Fn(Point) -> Point,
     like: &dyn Fn(&Slab, &Slab) -> bool,
 ) -> (usize, Vec<usize>) {
-    let many = std::env::var("SLABS").map_or(60, |many| many.parse().unwrap());
+    let many = std::env::var("SLABS").map_or(120, |many| many.parse().unwrap());
     let all = slabs(many);
     let turned = all
         .iter()

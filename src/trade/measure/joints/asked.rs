@@ -33,6 +33,7 @@ struct Question {
     outline: Outline,
     longest: Length,
     boxes: Vec<(Point, Point)>,
+    isolated: Vec<(Point, Point)>,
     /// What stands on the slab.
     solid: Vec<Outline>,
     /// Where joints of those laid out before it end at its edge, and those of what stays.
@@ -50,7 +51,8 @@ impl Layouts {
                 let asked = Question {
                     outline: slab.outline.clone(),
                     longest,
-                    boxes: boxes(slab, rules),
+                    boxes: boxes(slab, rules, false),
+                    isolated: boxes(slab, rules, true),
                     solid: standing_on(takeoff, slab),
                     meet: met(slab, &all),
                     drawn: drawn(slab),
@@ -75,6 +77,7 @@ impl Layouts {
             outline: &asked.outline,
             longest: asked.longest,
             boxes: &asked.boxes,
+            isolated: &asked.isolated,
             solid: &asked.solid,
             meet: &asked.meet,
             drawn: (!asked.drawn.is_empty()).then_some(&asked.drawn),
@@ -87,7 +90,7 @@ impl Layouts {
 impl Question {
     /// What is set in the slab and what stands on it: no part of any panel.
     fn left_out(&self) -> Arc<[Outline]> {
-        let set = self.boxes.iter().map(|&(low, high)| {
+        let set = self.boxes.iter().chain(&self.isolated).map(|&(low, high)| {
             let (wide, deep) = (high.x - low.x, high.y - low.y);
             Outline::rectangle(Length::nanometres(wide), Length::nanometres(deep)).moved(low)
         });
@@ -95,8 +98,9 @@ impl Question {
     }
 }
 
-fn boxes(slab: &Slab, rules: &Rules) -> Vec<(Point, Point)> {
-    let boxes = slab.boxes.iter().filter_map(|one| {
+fn boxes(slab: &Slab, rules: &Rules, isolated: bool) -> Vec<(Point, Point)> {
+    let boxes = slab.boxes.iter().filter(|one| one.isolated == isolated);
+    let boxes = boxes.filter_map(|one| {
         let middle = one.middle.as_ref()?.value;
         let stock = rules.boxes.get(&one.stock.value)?;
         Some(stock.opening.value.around(middle, Length::ZERO).bounds())

@@ -299,6 +299,7 @@ fn laid_out(outline: &Outline, longest: Length) -> Layout {
         outline,
         longest,
         boxes: &[],
+        isolated: &[],
         solid: &[],
         meet: &[],
         drawn: None,
