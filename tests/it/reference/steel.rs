@@ -81,6 +81,7 @@ fn panels_are_square() {
             longest: Length::feet_whole(width),
             boxes: &[],
             solid: &[],
+            isolated: &[],
             meet: &[],
             drawn: None,
         });
