@@ -310,7 +310,7 @@ fn added<'a>(of: Offering<'a>, block: &Block) -> impl Iterator<Item = &'a str> {
     let extras = of.takeoff.head.extras.iter().chain(&of.takeoff.added);
     let names = extras.map(|extra| extra.name.value.as_str());
     names.filter(move |name| {
-        let selling = of.rules.selling.get(*name);
+        let selling = of.rules.selling.get(name);
         let after = selling.and_then(|selling| selling.after.as_ref());
         wait.is_some() && after.map(|after| after.value.0) == wait
     })

@@ -73,7 +73,8 @@ pub(super) fn visits(work: &Work<'_>, extras: &[&Extra], list: &List<'_>) -> Vec
         let with = rest.partition_point(|(wait, day, _)| wait == after && *day <= until);
         let (here, later) = rest.split_at(with);
         rest = later;
-        visits.push(visit(*after, here.iter().map(|(.., due)| due).collect()));
+        let here: Vec<_> = here.iter().map(|(.., due)| due).collect();
+        visits.push(visit(*after, &here));
     }
     visits
 }
@@ -85,7 +86,7 @@ fn added_after(extra: &Extra, rules: &Rules) -> Option<(u32, Place)> {
     (!is_labor(extra, rules)).then_some((after.value.0, after.place))
 }
 
-fn visit(after: u32, here: Vec<&Due<'_>>) -> Visit {
+fn visit(after: u32, here: &[&Due<'_>]) -> Visit {
     let mut pours: Vec<usize> = here.iter().map(|due| due.pour).collect();
     pours.dedup();
     let numbers: Vec<String> = pours.iter().map(|pour| (pour + 1).to_string()).collect();
